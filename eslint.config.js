@@ -1,0 +1,43 @@
+import js from '@eslint/js';
+import prettier from 'eslint-config-prettier';
+import globals from 'globals';
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(
+  { ignores: ['build/', 'dist/', 'node_modules/', 'coverage/'] },
+  js.configs.recommended,
+  { files: ['**/*.js', '**/*.mjs'], languageOptions: { globals: globals.node } },
+  {
+    files: ['**/*.ts'],
+    extends: [tseslint.configs.strictTypeChecked],
+    languageOptions: {
+      parserOptions: {
+        project: ['src/*/tsconfig.json', 'tests/tsconfig.json'],
+        tsconfigRootDir: import.meta.dirname,
+      },
+    },
+    rules: {
+      '@typescript-eslint/restrict-template-expressions': [
+        'error',
+        { allowNumber: true, allowBoolean: true },
+      ],
+      '@typescript-eslint/switch-exhaustiveness-check': 'error',
+      'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
+      eqeqeq: 'error',
+    },
+  },
+  {
+    // A layer that computes has no clock, chance or console: they are handed in, so that plans repeat.
+    files: ['src/core/**', 'src/cutting/**', 'src/planning/**', 'src/sheets/**'],
+    rules: {
+      'no-restricted-globals': ['error', 'console', 'process', 'setTimeout', 'fetch'],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'Hand in a seeded generator.' },
+        { object: 'Date', property: 'now', message: 'Hand in the clock.' },
+      ],
+    },
+  },
+  { files: ['tests/**/*.ts'], rules: { '@typescript-eslint/no-non-null-assertion': 'off' } },
+  prettier,
+);

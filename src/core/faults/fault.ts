@@ -1,0 +1,91 @@
+/**
+ * Faults are values: what was wrong, with which argument, what was given and what is allowed.
+ * The wording lives in one file (wording.ts); nobody else writes a message.
+ */
+import { WORDING } from './wording.ts';
+import { sayQuantity, type LengthUnit, type Quantity } from './quantity.ts';
+
+export type FaultCode = keyof typeof WORDING;
+
+/** Where in the person's own input the fault sits: a cell of a sheet, or a line of a file (1-based). */
+export type Where =
+  | { readonly sheet: string; readonly cell: string }
+  | { readonly file: string; readonly line: number; readonly column: number };
+
+export interface Fault {
+  readonly code: FaultCode;
+  /** The argument, heading or setting at fault, in the words the person sees. */
+  readonly argument: string;
+  /** What was given, with its unit. */
+  readonly given: Quantity;
+  /** What is allowed: the number that the limit stands at. */
+  readonly limit?: Quantity;
+  /** Further quantities that the wording needs (what would help, say). */
+  readonly details?: Readonly<Record<string, Quantity>>;
+  readonly where?: Where;
+  readonly message: string;
+}
+
+/** A caution has the shape of a fault; the list it stands in says that it stops nothing. */
+export type Caution = Fault;
+
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+export interface FaultMore {
+  readonly limit?: Quantity;
+  readonly details?: Readonly<Record<string, Quantity>>;
+  readonly where?: Where;
+}
+
+/** Makes a fault, worded in inches; `rewordFault` gives it in millimetres. */
+export function fault(
+  code: FaultCode,
+  argument: string,
+  given: Quantity,
+  more: FaultMore = {},
+): Fault {
+  const facts = { code, argument, given, ...more };
+  return { ...facts, message: word(facts, 'in') };
+}
+
+/** The same fault worded for a shop that measures in `unit`. */
+export function rewordFault(original: Fault, unit: LengthUnit): Fault {
+  return { ...original, message: word(original, unit) };
+}
+
+/** The same fault with its place in the person's input. */
+export function placeFault(original: Fault, where: Where): Fault {
+  return { ...original, where };
+}
+
+export function ok<T>(value: T): Outcome<T> {
+  return { ok: true, value };
+}
+
+export function failed(...faults: readonly Fault[]): { ok: false; faults: readonly Fault[] } {
+  return { ok: false, faults };
+}
+
+/** One line for a person: the place first, then the message. */
+export function sayFault(one: Fault): string {
+  return one.where === undefined ? one.message : `${sayWhere(one.where)}: ${one.message}`;
+}
+
+export function sayWhere(where: Where): string {
+  return 'sheet' in where
+    ? `${where.sheet}!${where.cell}`
+    : `${where.file}, line ${where.line}, column ${where.column}`;
+}
+
+function word(facts: Omit<Fault, 'message'>, unit: LengthUnit): string {
+  const say = (quantity: Quantity | undefined): string =>
+    quantity === undefined ? '' : sayQuantity(quantity, unit);
+  return WORDING[facts.code]({
+    argument: facts.argument,
+    given: say(facts.given),
+    limit: say(facts.limit),
+    detail: (name) => say(facts.details?.[name]),
+  });
+}

@@ -1,0 +1,43 @@
+/** Quantities that a fault carries: bare text and counts, or a number that names its unit. */
+export type LengthUnit = 'in' | 'mm';
+
+export type Quantity =
+  string | number | boolean | null | { readonly inches: number } | { readonly degrees: number };
+
+const MM_PER_INCH = 25.4;
+const FINEST_SAID = 64;
+
+/** Says a quantity in words: inches as a decimal with the nearest fraction, or millimetres. */
+export function sayQuantity(quantity: Quantity, unit: LengthUnit): string {
+  if (quantity === null || quantity === '') return 'nothing';
+  if (typeof quantity === 'string') return `“${clip(quantity)}”`;
+  if (typeof quantity === 'number') return trim(quantity, 6);
+  if (typeof quantity === 'boolean') return quantity ? 'yes' : 'no';
+  if ('degrees' in quantity) return `${trim(quantity.degrees, 2)}°`;
+  if (unit === 'mm') return `${trim(quantity.inches * MM_PER_INCH, 1)} mm`;
+  return sayInches(quantity.inches);
+}
+
+function sayInches(inches: number): string {
+  const sixtyFourths = inches * FINEST_SAID;
+  if (!Number.isInteger(sixtyFourths)) return `${trim(inches, 4)} in`;
+  const sign = sixtyFourths < 0 ? '-' : '';
+  const whole = Math.floor(Math.abs(sixtyFourths) / FINEST_SAID);
+  let over = Math.abs(sixtyFourths) % FINEST_SAID;
+  let under = FINEST_SAID;
+  if (over === 0) return `${sign}${whole} in`;
+  while (over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
+}
+
+function trim(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)));
+}
+
+const LONGEST_QUOTE = 60;
+function clip(text: string): string {
+  return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
+}

@@ -1,0 +1,196 @@
+/* eslint max-lines: off -- the one list of every fault and caution: it is read as a list. */
+/**
+ * Every fault and caution with its wording, the only place where a message is written.
+ * Each names the argument, what was given, what is allowed, and a way on.
+ */
+export interface Facts {
+  readonly argument: string;
+  readonly given: string;
+  readonly limit: string;
+  readonly detail: (name: string) => string;
+}
+type Wording = (facts: Facts) => string;
+
+const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
+
+export const WORDING = wordings({
+  // Reading text and numbers
+  'length.missing': (f) => `${f.argument} is empty. Give a length, such as 3 1/2 or 90 mm.`,
+  'length.unreadable': (f) =>
+    `${f.argument}: ${f.given} is not a length that can be read. Write it like 3 1/2, 7' 4 3/8" or 90 mm.`,
+  'length.zero-denominator': (f) =>
+    `${f.argument}: ${f.given} divides by zero. Write the fraction with a denominator from 1.`,
+  'length.too-long': (f) => `${f.argument}: ${f.given} is longer than ${f.limit}. Check the unit.`,
+  'length.date': (f) =>
+    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
+  'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
+  'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
+  'number.unreadable': (f) => `${f.argument}: ${f.given} is not a number. Write it like 3.5 or 12.`,
+  'number.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
+  'number.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
+  'number.too-large': (f) => `${f.argument} is ${f.given}; at most ${f.limit} is allowed.`,
+  'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
+  'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
+  'word.unknown': (f) =>
+    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+  'text.missing': (f) => `${f.argument} is empty and is needed here.`,
+  'text.too-long': (f) =>
+    `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
+
+  // Coves: can it be made?
+  'cove.size-missing': (f) => `${f.argument} is ${f.given}; a cove needs a size of more than 0.`,
+  'cove.kerf-too-thick': (f) =>
+    `${f.argument} is ${f.given}; the kerf of a blade must be from 0 to ${f.limit} for this diameter.`,
+  'cove.off-center-negative': (f) =>
+    `${f.argument} is ${f.given}; give its size without a sign. Which side is deep follows from the feed: the deep side lies toward the far rail.`,
+  'cove.off-center-beyond-half': (f) =>
+    `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). The deepest line must lie inside the cove.`,
+  'cove.too-wide': (f) =>
+    `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth. A depth of ${f.detail('depthThatWould')} or a blade of ${f.detail('bladeThatWould')} would do it.`,
+  'cove.no-wider-than-kerf': (f) =>
+    `${f.argument} is ${f.given}; a blade lying flat along the feed already cuts ${f.limit}. Use a thinner blade or a wider cove.`,
+  'cove.too-deep-for-blade': (f) =>
+    `${f.argument} is ${f.given}; the blade must stay below its own middle, so less than ${f.limit} can be cut. Use a larger blade or a shallower cove.`,
+  'cove.no-tilt-enough': (f) =>
+    `${f.argument} is ${f.given}; at this width and depth no tilt up to the stop (${f.detail('tiltStop')}) brings the deepest line further off than ${f.limit}.`,
+  'cove.tilt-beyond-stop': (f) =>
+    `Tilt comes to ${f.given}, past the saw's stop at ${f.limit}. The largest off-center that the stop allows at this width and depth is ${f.detail('offCenterAtStop')}.`,
+  'cove.blade-cannot-rise': (f) =>
+    `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. A shallower cove or less tilt would do.`,
+  'cove.blade-cannot-rise-unstated-saw': (f) =>
+    `The blade must rise ${f.given} along its slope; ${f.limit} is the most for this blade when 1 3/16 in is kept for flange and arbor. A shallower cove or a larger blade would do.`,
+  'cove.web-too-thin': (f) =>
+    `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
+  'cove.flat-too-narrow': (f) =>
+    `${f.argument} is ${f.given}; at least ${f.limit} must ride on the table. A blank ${f.detail('widthThatWould')} wide would do.`,
+  'cove.flats-do-not-fit': (f) =>
+    `${f.argument} of ${f.given} leaves no room in a blank of ${f.limit}. Use a wider blank or a narrower flat.`,
+  'cove.corner-only': (f) =>
+    `${f.argument} of ${f.given} touches with a corner of the blade alone; at this tilt and kerf more than ${f.limit} is needed.`,
+  'cove.tilt-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a tilt lies from 0° to less than 90°.`,
+  'cove.approach-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; an approach angle lies above 0° and up to 90° from the blade line.`,
+  'cove.undercut': (f) =>
+    `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It can be cut; sanding into it is awkward.`,
+  'cove.steep-approach': (f) =>
+    `The approach is ${f.given} from the blade line, steeper than ${f.limit}: the cut loads the blade sideways. Take lighter passes.`,
+  'cove.thin-kerf': (f) =>
+    `The kerf is ${f.given}, thinner than a full-kerf blade (${f.limit}): a thin blade bends under a side load. Prefer a full-kerf blade.`,
+  'cove.step-too-high': (f) =>
+    `${f.argument} is ${f.given}; a pass may take ${f.limit} at most. Choose a smaller step.`,
+  'cove.step-high': (f) =>
+    `${f.argument} is ${f.given}, more than the usual ${f.limit} a pass. Lighter passes are safer and smoother.`,
+  'cove.too-many-passes': (f) =>
+    `The depth asks for ${f.given} passes at this step; at most ${f.limit} are planned. Use a larger step.`,
+  'rails.off-table': (f) =>
+    `${f.argument} would lie ${f.given} from the blade, off this table (${f.limit}). Mark the side edges of the table instead.`,
+
+  // Crown
+  'crown.spring-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
+  'crown.corner-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a wall corner lies between 0° and 180° (360° less it, for the other side).`,
+
+  // Lumber
+  'lumber.class-unknown': (f) =>
+    `${f.argument}: ${f.given} is no thickness class. Allowed: ${f.detail('allowed')}.`,
+  'lumber.nominal-unknown': (f) =>
+    `${f.argument}: ${f.given} is no nominal size of dry softwood. Allowed: ${f.detail('allowed')}.`,
+  'lumber.species-unknown': (f) =>
+    `${f.argument}: ${f.given} is not in the table of densities, so its weight is left out. Known: ${f.detail('allowed')}.`,
+  'lumber.board-too-narrow': (f) =>
+    `${f.argument} is ${f.given} wide; a blank needs ${f.limit}. Use a wider board.`,
+
+  // Tables of a job
+  'table.missing': (f) =>
+    `There is no ${f.argument} table in ${f.given}. Add it; coveledger new FILE.xlsx makes one.`,
+  'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
+  'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
+  'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
+  'table.heading-unknown': (f) =>
+    `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`,
+  'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
+  'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
+  'table.error-cell': (f) =>
+    `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
+  'table.uncalculated': (f) =>
+    `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
+  'job.profile-unknown': (f) =>
+    `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
+  'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
+  'job.setting-unknown': (f) =>
+    `The setting ${f.given} is not one that is used here; it is ignored.`,
+  'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
+  'job.wall-unknown': (f) =>
+    `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
+  'job.opening-outside-wall': (f) =>
+    `${f.argument}: the opening with its casing reaches ${f.given} along a wall of ${f.limit}. Check Position, Width and the wall's Length.`,
+  'job.openings-overlap': (f) =>
+    `${f.argument}: this opening, casing included, begins at ${f.given}, inside the one before it, which ends at ${f.limit}. Check Position.`,
+  'job.opening-by-total': (f) =>
+    `${f.argument}: no Position is given, so ${f.given} is taken off the wall's base as a whole; the true base is two pieces.`,
+  'job.base-all-cut-away': (f) =>
+    `${f.argument}: the openings leave nothing of this base run (${f.given} of ${f.limit}).`,
+  'job.projection-unknown': (f) =>
+    `${f.argument}: profile ${f.given} needs ${f.detail('needed')} for its miters. Fill it in on Profiles.`,
+  'job.cove-needs': (f) => `${f.argument}: a cove cut here needs ${f.given} filled in.`,
+  'job.piece-too-short': (f) =>
+    `${f.argument}: the cut length comes to ${f.given}; it must be more than 0.`,
+  'job.no-stock': (f) =>
+    `No stock is listed for ${f.given}. Add a row to Stock: For the profile, or for its species${f.detail('needed')}.`,
+  'job.stock-unused': (f) =>
+    `${f.argument}: ${f.given} names neither a profile nor a species of this job; the row is not used.`,
+  'job.board-too-narrow': (f) =>
+    `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
+  'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,
+  'job.blank-below-least': (f) =>
+    `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
+  'job.price-per-needs': (f) =>
+    `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
+  'job.margin-too-high': (f) =>
+    `${f.argument} is ${f.given} %; it is a share of the price, so less than 100.`,
+  'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
+  'job.quantity-too-large': (f) =>
+    `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
+
+  // Cutting
+  'cutting.unserved': (f) =>
+    `${f.argument} (${f.given}) could not be placed: ${f.detail('why')}. Add stock, allow a splice, or shorten it.`,
+  'cutting.longer-than-stick': (f) =>
+    `${f.argument} is ${f.given}; the longest stick gives ${f.limit} between its end trims. Add longer stock, or allow splices.`,
+  'cutting.no-sticks': (f) => `There are no sticks to cut ${f.argument} from. List at least one.`,
+  'cutting.stick-shorter-than-trim': (f) =>
+    `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
+  'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
+  'cutting.too-many-pieces': (f) =>
+    `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
+  'cutting.unit-too-fine': (f) =>
+    `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
+  'cutting.splice-too-short': (f) =>
+    `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
+
+  // Files
+  'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
+  'file.is-folder': (f) => `${f.given} is a folder, not a file. Name ${f.detail('wanted')}.`,
+  'file.not-folder-or-workbook': (f) =>
+    `${f.given} is neither an .xlsx workbook nor a folder of CSV files.`,
+  'file.unreadable': (f) => `${f.given} cannot be read: ${f.detail('why')}.`,
+  'file.too-large': (f) => `${f.argument} is ${f.given} MB; at most ${f.limit} MB are read.`,
+  'file.not-workbook': (f) =>
+    `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
+  'file.protected': (f) =>
+    `${f.given} is protected by a password. Save it without one and try again.`,
+  'file.not-csv': (f) => `${f.given} cannot be read as CSV: ${f.detail('why')}.`,
+  'file.exists': (f) =>
+    `${f.given} exists already. Give --force to replace it, or choose another name.`,
+  'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
+  'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
+
+  // Calls
+  'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
+  'call.unknown-option': (f) =>
+    `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
+  'call.argument-missing': (f) => `${f.argument} is missing. See --help.`,
+  'call.argument-extra': (f) => `${f.given} is one argument too many. See --help.`,
+});

@@ -1,0 +1,61 @@
+/** Writing lengths the way the trade reads them. */
+import Fraction from 'fraction.js';
+import type { LengthUnit } from '../faults/quantity.ts';
+import type { ExactInches } from './length.ts';
+
+export interface FractionStyle {
+  /** Finest fraction: 16 for sixteenths. Any whole number from 1. */
+  readonly denominator: number;
+  /** `88 3/8`, `88 3/8 in`, `88 3/8"` or `7' 4 3/8"`. */
+  readonly marks: 'none' | 'in' | 'inch mark' | 'feet and inches';
+  readonly rounding?: 'nearest' | 'up' | 'down';
+}
+
+/**
+ * Writes inches as whole and fraction in lowest terms, rounded to the denominator: 8/8 is the next
+ * inch and 12 in the next foot, since the rounding comes first and the splitting after.
+ * @throws RangeError when the value is not finite or the denominator not a whole number from 1.
+ */
+export function formatInches(inches: number | ExactInches, style: FractionStyle): string {
+  const { denominator, marks, rounding = 'nearest' } = style;
+  if (!Number.isInteger(denominator) || denominator < 1 || !Number.isFinite(Number(inches))) {
+    throw new RangeError('formatInches needs a finite length and a whole denominator from 1.');
+  }
+  const scaled = new Fraction(inches).abs().mul(denominator);
+  const down = rounding === 'down' ? scaled.floor() : scaled.ceil();
+  const parts = Number(rounding === 'nearest' ? scaled.add(1, 2).floor() : down);
+  const sign = Number(inches) < 0 && parts > 0 ? '-' : '';
+  const wholeInches = Math.floor(parts / denominator);
+  const over = parts % denominator;
+  if (marks !== 'feet and inches') {
+    const end = marks === 'none' ? '' : marks === 'in' ? ' in' : '"';
+    return `${sign}${mixed(wholeInches, over, denominator)}${end}`;
+  }
+  const feet = Math.floor(wholeInches / 12);
+  const rest = `${mixed(wholeInches % 12, over, denominator)}"`;
+  return `${sign}${feet === 0 ? '' : `${feet}' `}${rest}`;
+}
+
+/** Writes inches in millimetres with a fixed count of decimals (0 to 6), trailing zeros dropped. */
+export function formatMillimetres(inches: number | ExactInches, decimals = 1): string {
+  const millimetres = new Fraction(inches).mul(127, 5).round(decimals);
+  return `${Number(millimetres)} mm`;
+}
+
+/** A length for a person to read, in the shop's unit; `denominator` serves inches only. */
+export function formatLength(
+  inches: number | ExactInches,
+  unit: LengthUnit,
+  denominator = 16,
+): string {
+  return unit === 'mm'
+    ? formatMillimetres(inches)
+    : formatInches(inches, { denominator, marks: 'inch mark' });
+}
+
+function mixed(whole: number, over: number, under: number): string {
+  if (over === 0) return String(whole);
+  const fraction = new Fraction(over, under);
+  const text = `${fraction.n}/${fraction.d}`;
+  return whole === 0 ? text : `${whole} ${text}`;
+}

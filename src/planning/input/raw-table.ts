@@ -1,0 +1,40 @@
+/** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
+import type { Where } from '../../core/faults/fault.ts';
+
+/** `error` is a cell's error such as #N/A; `uncalculated` a formula without a cached value. */
+export type RawCell =
+  | string
+  | number
+  | boolean
+  | null
+  | { readonly kind: 'date' }
+  | { readonly kind: 'error'; readonly text: string }
+  | { readonly kind: 'uncalculated' };
+
+export interface RawRow {
+  /** Row of the sheet, or first line of the record in the file; from 1. */
+  readonly line: number;
+  readonly cells: readonly RawCell[];
+}
+
+export interface RawTable {
+  /** Runs, Openings, Profiles, Shop or Stock (or what a caller looks for). */
+  readonly name: string;
+  readonly source: { readonly kind: 'sheet' | 'file'; readonly name: string };
+  readonly headings: RawRow;
+  /** Blank rows are left out. */
+  readonly rows: readonly RawRow[];
+}
+
+/** The place of a cell, by its line and its column from 0. */
+export function whereIs(table: RawTable, line: number, column: number): Where {
+  return table.source.kind === 'sheet'
+    ? { sheet: table.source.name, cell: `${columnLetters(column)}${line}` }
+    : { file: table.source.name, line, column: column + 1 };
+}
+
+/** A, B, ... Z, AA, ... for columns from 0. */
+export function columnLetters(column: number): string {
+  const letter = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
+}

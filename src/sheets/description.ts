@@ -1,0 +1,98 @@
+/**
+ * A description of sheets as plain data: no host's object, nothing that can't be stored as JSON.
+ * Every host (file, Excel, browser grid) writes any description.
+ */
+import type { StyleName } from './styles.ts';
+
+export const DESCRIPTION_VERSION = 1;
+
+export interface WorkbookDescription {
+  readonly version: typeof DESCRIPTION_VERSION;
+  readonly title: string;
+  readonly sheets: readonly SheetDescription[];
+  readonly names?: readonly NameDescription[];
+}
+
+/** A workbook name for a range, such as Species -> Lists!$A$2:$A$9. */
+export interface NameDescription {
+  readonly name: string;
+  readonly sheet: string;
+  readonly range: string;
+}
+
+export interface SheetDescription {
+  /** 1 to 31 characters, none of \ / ? * [ ] : and no quote at either end. */
+  readonly name: string;
+  readonly columns: readonly ColumnDescription[];
+  /** Row by row from A1; a null cell is left blank. */
+  readonly rows: readonly RowDescription[];
+  readonly merges?: readonly string[];
+  readonly tables?: readonly TableDescription[];
+  readonly validations?: readonly ValidationDescription[];
+  readonly highlights?: readonly HighlightDescription[];
+  /** Rows and columns that stay in sight. */
+  readonly freeze?: { readonly rows: number; readonly columns: number };
+  readonly print: PrintDescription;
+}
+
+export interface ColumnDescription {
+  /** Width in characters of the standard font. */
+  readonly width: number;
+  /** Style of the column's blank cells (text format for lengths to be typed, say). */
+  readonly style?: StyleName;
+}
+
+export interface RowDescription {
+  readonly cells: readonly (CellDescription | null)[];
+  /** Height in points, when the host's own won't do. */
+  readonly height?: number;
+}
+
+export type CellValue = string | number | boolean;
+
+export interface CellDescription {
+  /** What is shown; with a formula, its cached value. Text stays text, whatever it begins with. */
+  readonly value: CellValue | null;
+  /** Without the equals sign; English, commas, functions of Excel 2010 at most. */
+  readonly formula?: string;
+  readonly style?: StyleName;
+}
+
+/** A table proper: first row of `range` holds its headings. Names are unique in the workbook. */
+export interface TableDescription {
+  readonly name: string;
+  readonly range: string;
+}
+
+export interface ValidationDescription {
+  readonly range: string;
+  readonly allow:
+    | { readonly kind: 'list'; readonly values: readonly string[] }
+    | { readonly kind: 'list from'; readonly formula: string }
+    | { readonly kind: 'whole'; readonly least: number; readonly most: number };
+  /** Refuse anything else, or only warn. */
+  readonly strict: boolean;
+  readonly title: string;
+  readonly message: string;
+}
+
+/** Cells of `range` take `style` where the formula (relative to its first cell) is true. */
+export interface HighlightDescription {
+  readonly range: string;
+  readonly formula: string;
+  readonly style: StyleName;
+}
+
+export interface PrintDescription {
+  readonly paper: 'letter' | 'a4';
+  readonly orientation: 'portrait' | 'landscape';
+  /** First and last row (from 1) repeated at the top of each page. */
+  readonly titleRows?: readonly [number, number];
+  /** A new page begins after each of these rows (from 1). */
+  readonly breaksAfter?: readonly number[];
+  /** Shrink so that all columns fit on one page's width. */
+  readonly fitWidth: boolean;
+  /** Plain text of the header's middle and the footer's left; the page number is always at the right. */
+  readonly header: string;
+  readonly footer: string;
+}

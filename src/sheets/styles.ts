@@ -1,0 +1,50 @@
+/** The few cell styles, named and kept in one place; hosts turn them into their own. */
+export interface CellStyle {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  /** Points; 10 where absent. */
+  readonly size?: number;
+  /** Text and fill as RRGGBB; chosen to stay apart in grey print and for colour-blind readers. */
+  readonly color?: string;
+  readonly fill?: string;
+  readonly align?: 'left' | 'center' | 'right';
+  readonly wrap?: boolean;
+  readonly border?: 'hair' | 'top' | 'box';
+  /** An Excel number format; @ is text. */
+  readonly format?: string;
+}
+
+const INK = '1F2A30';
+const HEAD_FILL = '2F4B57';
+const BAND = 'E6ECEE';
+const INPUT = 'FBF7E9';
+const WARN = 'F3D9B1';
+
+export const STYLES = {
+  plain: {},
+  title: { bold: true, size: 16, color: INK },
+  subtitle: { italic: true, color: '4A5960' },
+  heading: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'left' },
+  section: { bold: true, size: 12, color: INK, fill: BAND },
+  label: { bold: true, color: INK },
+  text: { format: '@' },
+  wrapped: { wrap: true },
+  center: { align: 'center' },
+  note: { italic: true, wrap: true, color: '4A5960' },
+  caution: { wrap: true, fill: WARN, color: INK },
+  input: { fill: INPUT, border: 'hair' },
+  inputText: { fill: INPUT, border: 'hair', format: '@' },
+  length: { align: 'right' },
+  whole: { format: '#,##0', align: 'right' },
+  decimal: { format: '#,##0.00', align: 'right' },
+  inches: { format: '0.0000', align: 'right' },
+  degrees: { format: '0.0"°"', align: 'right' },
+  percent: { format: '0.0" %"', align: 'right' },
+  money: { format: '#,##0.00', align: 'right' },
+  total: { bold: true, border: 'top', format: '#,##0.00', align: 'right' },
+  totalWhole: { bold: true, border: 'top', format: '#,##0', align: 'right' },
+  totalLabel: { bold: true, border: 'top' },
+  tick: { align: 'center', border: 'box' },
+} as const satisfies Readonly<Record<string, CellStyle>>;
+
+export type StyleName = keyof typeof STYLES;
