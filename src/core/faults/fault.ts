@@ -86,6 +86,9 @@ function word(facts: Omit<Fault, 'message'>, unit: LengthUnit): string {
     argument: facts.argument,
     given: say(facts.given),
     limit: say(facts.limit),
-    detail: (name) => say(facts.details?.[name]),
+    detail: (name) => {
+      const quantity = facts.details?.[name];
+      return typeof quantity === 'string' ? quantity : say(quantity);
+    },
   });
 }

@@ -41,3 +41,8 @@ const LONGEST_QUOTE = 60;
 function clip(text: string): string {
   return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
 }
+
+/** A length for a fault: inches where it is a number, its own text (NaN, Infinity) where it isn't. */
+export function inchesGiven(inches: number): Quantity {
+  return Number.isFinite(inches) ? { inches } : String(inches);
+}

@@ -45,8 +45,12 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; give its size without a sign. Which side is deep follows from the feed: the deep side lies toward the far rail.`,
   'cove.off-center-beyond-half': (f) =>
     `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). The deepest line must lie inside the cove.`,
-  'cove.too-wide': (f) =>
-    `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth. A depth of ${f.detail('depthThatWould')} or a blade of ${f.detail('bladeThatWould')} would do it.`,
+  'cove.too-wide': (f) => {
+    const depth = f.detail('depthThatWould');
+    const blade = `a blade of ${f.detail('bladeThatWould')}`;
+    const ways = depth === '' ? blade : `a depth of ${depth} or ${blade}`;
+    return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth. It takes ${ways}.`;
+  },
   'cove.no-wider-than-kerf': (f) =>
     `${f.argument} is ${f.given}; a blade lying flat along the feed already cuts ${f.limit}. Use a thinner blade or a wider cove.`,
   'cove.too-deep-for-blade': (f) =>
@@ -63,10 +67,6 @@ export const WORDING = wordings({
     `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
   'cove.flat-too-narrow': (f) =>
     `${f.argument} is ${f.given}; at least ${f.limit} must ride on the table. A blank ${f.detail('widthThatWould')} wide would do.`,
-  'cove.flats-do-not-fit': (f) =>
-    `${f.argument} of ${f.given} leaves no room in a blank of ${f.limit}. Use a wider blank or a narrower flat.`,
-  'cove.corner-only': (f) =>
-    `${f.argument} of ${f.given} touches with a corner of the blade alone; at this tilt and kerf more than ${f.limit} is needed.`,
   'cove.tilt-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a tilt lies from 0° to less than 90°.`,
   'cove.approach-out-of-range': (f) =>
@@ -162,6 +162,7 @@ export const WORDING = wordings({
   'cutting.no-sticks': (f) => `There are no sticks to cut ${f.argument} from. List at least one.`,
   'cutting.stick-shorter-than-trim': (f) =>
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
+  'cutting.id-twice': (f) => `${f.argument} ${f.given} stands twice. Give each its own.`,
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
@@ -181,6 +182,10 @@ export const WORDING = wordings({
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
+  'file.old-workbook': (f) =>
+    `${f.given} is a workbook of the old .xls kind. Save it as .xlsx from a spreadsheet and try again.`,
+  'file.not-text': (f) =>
+    `${f.given} is not a text file, whatever its name says. Save the sheet as CSV and try again.`,
   'file.not-csv': (f) => `${f.given} cannot be read as CSV: ${f.detail('why')}.`,
   'file.exists': (f) =>
     `${f.given} exists already. Give --force to replace it, or choose another name.`,

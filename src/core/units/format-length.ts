@@ -1,7 +1,7 @@
 /** Writing lengths the way the trade reads them. */
 import Fraction from 'fraction.js';
 import type { LengthUnit } from '../faults/quantity.ts';
-import type { ExactInches } from './length.ts';
+import { exactDecimal, type ExactInches } from './length.ts';
 
 export interface FractionStyle {
   /** Finest fraction: 16 for sixteenths. Any whole number from 1. */
@@ -21,7 +21,7 @@ export function formatInches(inches: number | ExactInches, style: FractionStyle)
   if (!Number.isInteger(denominator) || denominator < 1 || !Number.isFinite(Number(inches))) {
     throw new RangeError('formatInches needs a finite length and a whole denominator from 1.');
   }
-  const scaled = new Fraction(inches).abs().mul(denominator);
+  const scaled = exact(inches).abs().mul(denominator);
   const down = rounding === 'down' ? scaled.floor() : scaled.ceil();
   const parts = Number(rounding === 'nearest' ? scaled.add(1, 2).floor() : down);
   const sign = Number(inches) < 0 && parts > 0 ? '-' : '';
@@ -36,9 +36,15 @@ export function formatInches(inches: number | ExactInches, style: FractionStyle)
   return `${sign}${feet === 0 ? '' : `${feet}' `}${rest}`;
 }
 
-/** Writes inches in millimetres with a fixed count of decimals (0 to 6), trailing zeros dropped. */
+/**
+ * Writes inches in millimetres with at most so many decimals (0 to 6), trailing zeros dropped.
+ * @throws RangeError when the value is not finite or the decimals not a whole number from 0 to 6.
+ */
 export function formatMillimetres(inches: number | ExactInches, decimals = 1): string {
-  const millimetres = new Fraction(inches).mul(127, 5).round(decimals);
+  if (!Number.isInteger(decimals) || decimals < 0 || decimals > 6) {
+    throw new RangeError('formatMillimetres needs a whole number of decimals from 0 to 6.');
+  }
+  const millimetres = exact(inches).mul(127, 5).round(decimals);
   return `${Number(millimetres)} mm`;
 }
 
@@ -51,6 +57,11 @@ export function formatLength(
   return unit === 'mm'
     ? formatMillimetres(inches)
     : formatInches(inches, { denominator, marks: 'inch mark' });
+}
+
+// The library's own reading of a double searches for a nearby fraction, slow and inexact for some.
+function exact(inches: number | ExactInches): ExactInches {
+  return typeof inches === 'number' ? exactDecimal(inches) : inches;
 }
 
 function mixed(whole: number, over: number, under: number): string {

@@ -33,9 +33,10 @@ const MARKS: readonly (readonly [RegExp, string])[] = [
   [/⁄/gu, '/'],
 ];
 
-const DECIMAL = String.raw`\d{1,9}(?:\.\d{0,9})?|\.\d{1,9}`;
+// Twenty decimals, since a CSV file holds a calculated length with all of its digits.
+const DECIMAL = String.raw`\d{1,15}(?:\.\d{0,20})?|\.\d{1,20}`;
 const FRACTION = String.raw`\d{1,4}/\d{1,4}`;
-const MIXED = String.raw`\d{1,9}(?:\s*-\s*|\s+)${FRACTION}|${FRACTION}|${DECIMAL}`;
+const MIXED = String.raw`\d{1,15}(?:\s*-\s*|\s+)${FRACTION}|${FRACTION}|${DECIMAL}`;
 const FEET_UNIT = String.raw`'|ft\.?|feet|foot`;
 const INCH_UNIT = String.raw`"|in\.?|inch|inches`;
 const METRIC = new RegExp(String.raw`^(${MIXED})\s*(mm|cm|m)$`, 'u');
@@ -75,15 +76,22 @@ export function parseLength(
   return bounded(negative ? inches.neg() : inches, given, argument);
 }
 
+/**
+ * A double as the decimal that a sheet shows, of 15 significant digits, as an exact rational:
+ * 0.1 is a tenth, and a formula's 88.50000000000001 is 88 1/2.
+ * @throws RangeError when the value is not finite.
+ */
+export function exactDecimal(value: number): Fraction {
+  if (!Number.isFinite(value)) throw new RangeError('exactDecimal needs a finite number.');
+  const [digits = '0', exponent = '0'] = value.toPrecision(15).split('e');
+  return new Fraction(digits).mul(new Fraction(10).pow(Number(exponent)));
+}
+
 function fromNumber(given: number, argument: string, unit: LengthUnit): Outcome<ExactInches> {
   if (!Number.isFinite(given)) {
     return failed(fault('length.unreadable', argument, String(given)));
   }
-  if (Math.abs(given) > LONGEST_INCHES * 26) {
-    return failed(fault('length.too-long', argument, given, { limit: { inches: LONGEST_INCHES } }));
-  }
-  // A sheet's 0.1 means a tenth: the shortest decimal that reads back as the same double.
-  const exact = new Fraction(given.toFixed(12));
+  const exact = exactDecimal(given);
   return bounded(unit === 'mm' ? exact.mul(INCHES_PER['mm'] ?? 1) : exact, given, argument);
 }
 
@@ -95,7 +103,7 @@ function bounded(inches: Fraction, given: string | number, argument: string): Ou
 
 /** One spelling for every mark; undefined when the decimal sign is not the shop's. */
 function normalise(text: string, decimalSign: DecimalSign): string | undefined {
-  let plain = text.replace(/(?<=[\d\s-]|^)([¼-¾⅐-⅞])/gu, (sign) => ` ${sign.normalize('NFKD')}`);
+  let plain = text.replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${sign.normalize('NFKD')}`);
   for (const [mark, usual] of MARKS) plain = plain.replace(mark, usual);
   plain = plain.trim().toLowerCase();
   if (decimalSign === '.') return plain.includes(',') ? undefined : plain;
@@ -109,9 +117,8 @@ function readBody(body: string, unit: LengthUnit): Fraction | 'zero denominator'
   if (feet !== null) {
     const whole = scaled(feet[1], new Fraction(12));
     const rest = feet[2] === undefined ? new Fraction(0) : readMixed(feet[2]);
-    return whole instanceof Fraction && rest instanceof Fraction
-      ? whole.add(rest)
-      : (rest ?? whole);
+    if (whole instanceof Fraction && rest instanceof Fraction) return whole.add(rest);
+    return [whole, rest].includes('zero denominator') ? 'zero denominator' : undefined;
   }
   const inches = INCHES.exec(body);
   if (inches === null) return undefined;

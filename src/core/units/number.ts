@@ -18,7 +18,7 @@ export function parseNumber(
       : failed(fault('number.unreadable', argument, String(given)));
   }
   const text = typeof given === 'string' ? given.trim() : '';
-  const match = /^([+-]?)\s*[$€£]?\s*(\d{1,12}(?:[.,]\d{0,9})?|[.,]\d{1,9})\s*[%€$£°]?$/u.exec(
+  const match = /^([+-]?)\s*[$€£]?\s*(\d{1,12}(?:[.,]\d{0,20})?|[.,]\d{1,20})\s*[%€$£°]?$/u.exec(
     text,
   );
   const digits = match?.[2] ?? '';
@@ -27,7 +27,7 @@ export function parseNumber(
     return failed(fault('number.unreadable', argument, sayGiven(given)));
   }
   const size = Number(digits.replace(',', '.'));
-  return ok(match[1] === '-' ? -size : size);
+  return ok(match[1] === '-' ? 0 - size : size);
 }
 
 /** A cell's content as text for a fault, whatever it was. */

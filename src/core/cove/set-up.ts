@@ -1,0 +1,147 @@
+/**
+ * Inverse: the approach and tilt that cut a drawn cove.
+ *
+ * Upright (off-center 0), derived: width = C sin a + t cos a = sqrt(C² + t²) sin(a + atan(t / C)),
+ * C the blade's chord at the table, t the kerf; the smaller root.
+ * Tilted: Newton on both unknowns with the exact slopes of width and off-center. By the envelope
+ * theorem an edge's slope is taken with its offset n held still, so each step costs a few square
+ * roots. Where that strays, two nested roots: for each tilt the smaller approach that gives the
+ * width, along which off-center grows with the tilt.
+ * An answer must satisfy the forward model (cut.ts) to SETUP_RESIDUAL_INCHES.
+ */
+import { radians, type Radians } from '../units/angle.ts';
+import { SETUP_RESIDUAL_INCHES } from '../units/tolerance.ts';
+import type { Blade, Cove, Setting } from './cove.ts';
+import { computeCut } from './cut.ts';
+import { approachForWidth, computeWidestCove } from './widest.ts';
+
+const QUARTER_TURN = Math.PI / 2;
+const NEWTON_STEPS = 24;
+const HALVINGS = 60;
+/** The blade's middle must stay below the table: tilts closer than this to that limit aren't tried. */
+const TILT_MARGIN = 1e-7;
+
+/**
+ * The setting that cuts `cove` with `blade`, of any tilt at which the blade's middle stays below
+ * the table, or undefined when there is none. Sizes must be sound (see checkSizes); limits of the
+ * saw are feasibility.ts's business.
+ */
+export function solveSetting(cove: Cove, blade: Blade): Setting | undefined {
+  if (cove.depth >= blade.diameter / 2) return undefined;
+  if (cove.offCenter === 0) return solveUpright(cove, blade);
+  return solveByNewton(cove, blade) ?? solveNested(cove, blade);
+}
+
+function solveUpright(cove: Cove, blade: Blade): Setting | undefined {
+  const chord = 2 * Math.sqrt(cove.depth * (blade.diameter - cove.depth));
+  const sine = cove.width / Math.hypot(chord, blade.kerf);
+  if (sine > 1 || cove.width <= blade.kerf) return undefined;
+  const approach = Math.asin(sine) - Math.atan2(blade.kerf, chord);
+  return { approach: radians(approach), tilt: radians(0), height: cove.depth };
+}
+
+/** The largest tilt at which the blade's middle still lies below the table: h = R cos b + (t/2) sin b. */
+export function greatestTilt(blade: Blade, height: number): Radians {
+  const radius = blade.diameter / 2;
+  const half = blade.kerf / 2;
+  const tilt = Math.atan2(half, radius) + Math.acos(height / Math.hypot(radius, half));
+  return radians(Math.min(tilt, QUARTER_TURN - 1e-3) - TILT_MARGIN);
+}
+
+function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
+  const { width, depth: height, offCenter } = cove;
+  const radius = blade.diameter / 2;
+  const half = blade.kerf / 2;
+  const mostTilt = greatestTilt(blade, height);
+  const chord = 2 * Math.sqrt(height * (blade.diameter - height));
+  let approach = Math.asin(Math.min(0.98, width / Math.hypot(chord, blade.kerf)));
+  let tilt = Math.min(Math.atan2(offCenter, height * Math.cos(approach)), mostTilt * 0.9);
+  for (let step = 0; step < NEWTON_STEPS; step++) {
+    const sinA = Math.sin(approach);
+    const cosA = Math.cos(approach);
+    const sinB = Math.sin(tilt);
+    const cosB = Math.cos(tilt);
+    const tanB = sinB / cosB;
+    const slope = (height - half * sinB) / cosB;
+    const slopeByTilt = slope * tanB - half;
+    const base = radius - slope;
+    const inner = (radius * cosA) / Math.sqrt(cosA * cosA + sinA * sinA * sinB * sinB);
+    const farOffset = Math.max(-half, Math.min(half, (inner - base) / tanB));
+    const nearOffset = Math.max(-half, Math.min(half, (-inner - base) / tanB));
+
+    const farP = base + farOffset * tanB;
+    const farReach = Math.sqrt((radius - farP) * (radius + farP));
+    const farY = farOffset / cosB;
+    const far = farY * cosA + farReach * sinA;
+    const farByApproach = farReach * cosA - farY * sinA;
+    const farByTilt = farY * tanB * cosA - (farP / farReach) * (farY / cosB - slopeByTilt) * sinA;
+
+    const nearP = base + nearOffset * tanB;
+    const nearReach = Math.sqrt((radius - nearP) * (radius + nearP));
+    const nearY = nearOffset / cosB;
+    const near = nearY * cosA - nearReach * sinA;
+    const nearByApproach = -nearReach * cosA - nearY * sinA;
+    const nearByTilt =
+      nearY * tanB * cosA + (nearP / nearReach) * (nearY / cosB - slopeByTilt) * sinA;
+
+    const missWidth = far - near - width;
+    const missCenter = slope * sinB * cosA - (far + near) / 2 - offCenter;
+    const widthByApproach = farByApproach - nearByApproach;
+    if (Math.abs(missWidth) + Math.abs(missCenter) < SETUP_RESIDUAL_INCHES * width) {
+      // On the far side of the widest cove the larger of the two approaches was met.
+      if (widthByApproach <= 0) return undefined;
+      return { approach: radians(approach), tilt: radians(tilt), height };
+    }
+    const widthByTilt = farByTilt - nearByTilt;
+    const centerByApproach = -slope * sinB * sinA - (farByApproach + nearByApproach) / 2;
+    const centerByTilt = (slopeByTilt * sinB + slope * cosB) * cosA - (farByTilt + nearByTilt) / 2;
+    const determinant = widthByApproach * centerByTilt - widthByTilt * centerByApproach;
+    const nextApproach =
+      approach - (missWidth * centerByTilt - widthByTilt * missCenter) / determinant;
+    const nextTilt =
+      tilt - (widthByApproach * missCenter - missWidth * centerByApproach) / determinant;
+    if (!Number.isFinite(nextApproach) || !Number.isFinite(nextTilt)) return undefined;
+    // Never further than halfway to the limits in one step.
+    approach = within(nextApproach, approach / 2, (approach + QUARTER_TURN) / 2);
+    tilt = within(nextTilt, tilt / 2, (tilt + mostTilt) / 2);
+  }
+  return undefined;
+}
+
+/** Slow and sure: halving on the tilt, and on the approach within it. */
+export function solveNested(cove: Cove, blade: Blade): Setting | undefined {
+  const { width, depth: height, offCenter } = cove;
+  const most = greatestTilt(blade, height);
+  if (computeWidestCove(blade, height, most) < width) return undefined;
+  let low = 0;
+  let high: number = most;
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const tilt = radians((low + high) / 2);
+    const reached = offCenterAtTilt(cove, blade, tilt);
+    // A tilt too small for the width is too small for the off-center too.
+    if (reached === undefined || reached < offCenter) low = tilt;
+    else high = tilt;
+  }
+  const tilt = radians(high);
+  const approach = approachForWidth(blade, height, tilt, width);
+  if (approach === undefined) return undefined;
+  const setting = { approach, tilt, height };
+  const cut = computeCut(blade, setting);
+  const miss = Math.abs(cut.width - width) + Math.abs(cut.offCenter - offCenter);
+  return miss <= 10 * SETUP_RESIDUAL_INCHES * width ? setting : undefined;
+}
+
+/** The off-center that this tilt gives a cove of that width and depth; undefined when too wide for it. */
+export function offCenterAtTilt(
+  cove: Pick<Cove, 'width' | 'depth'>,
+  blade: Blade,
+  tilt: Radians,
+): number | undefined {
+  const approach = approachForWidth(blade, cove.depth, tilt, cove.width);
+  if (approach === undefined) return undefined;
+  return computeCut(blade, { approach, tilt, height: cove.depth }).offCenter;
+}
+
+function within(value: number, least: number, most: number): number {
+  return value < least ? least : value > most ? most : value;
+}

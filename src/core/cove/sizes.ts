@@ -1,0 +1,37 @@
+/** Sizes that no cove or blade can have, refused by name before any arithmetic. */
+import { fault, type Fault } from '../faults/fault.ts';
+import { inchesGiven } from '../faults/quantity.ts';
+import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
+import type { Blade, Cove } from './cove.ts';
+
+/** Faults of the sizes alone; none means that the forward and inverse models may be asked. */
+export function checkSizes(cove: Cove, blade: Blade): Fault[] {
+  const faults: Fault[] = [];
+  const positive = (argument: string, inches: number): void => {
+    if (!(inches > 0) || !Number.isFinite(inches)) {
+      faults.push(fault('cove.size-missing', argument, inchesGiven(inches)));
+    }
+  };
+  positive('Cove width', cove.width);
+  positive('Cove depth', cove.depth);
+  positive('Blade diameter', blade.diameter);
+  // A cutter as thick as a quarter of its diameter is no saw blade any more.
+  const mostKerf = blade.diameter / 4;
+  if (!(blade.kerf >= 0) || (blade.diameter > 0 && blade.kerf > mostKerf)) {
+    faults.push(
+      fault('cove.kerf-too-thick', 'Kerf', inchesGiven(blade.kerf), {
+        limit: { inches: mostKerf },
+      }),
+    );
+  }
+  if (!(cove.offCenter >= 0)) {
+    faults.push(fault('cove.off-center-negative', 'Off-center', inchesGiven(cove.offCenter)));
+  } else if (cove.width > 0 && cove.offCenter > cove.width / 2 + LIMIT_SLACK_INCHES) {
+    faults.push(
+      fault('cove.off-center-beyond-half', 'Off-center', inchesGiven(cove.offCenter), {
+        limit: { inches: cove.width / 2 },
+      }),
+    );
+  }
+  return faults;
+}

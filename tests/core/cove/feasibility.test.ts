@@ -1,0 +1,186 @@
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { computeCut } from '../../../src/core/cove/cut.ts';
+import { checkCove } from '../../../src/core/cove/feasibility.ts';
+import { computeScaleEffect } from '../../../src/core/cove/scale-rounding.ts';
+import { solveSetting } from '../../../src/core/cove/set-up.ts';
+import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
+
+const blade = { diameter: 10, kerf: 0.125 };
+const codesOf = (faults: readonly { code: string }[]): string[] => faults.map((one) => one.code);
+
+describe('a cove that cannot be made', () => {
+  test.each([
+    ['width 0', { width: 0, depth: 0.5, offCenter: 0 }, 'cove.size-missing'],
+    ['depth below 0', { width: 3, depth: -1, offCenter: 0 }, 'cove.size-missing'],
+    ['width that is no number', { width: Number.NaN, depth: 1, offCenter: 0 }, 'cove.size-missing'],
+    ['endless width', { width: Infinity, depth: 1, offCenter: 0 }, 'cove.size-missing'],
+    ['off-center below 0', { width: 3, depth: 0.5, offCenter: -0.1 }, 'cove.off-center-negative'],
+    [
+      'off-center past half',
+      { width: 3, depth: 0.5, offCenter: 1.6 },
+      'cove.off-center-beyond-half',
+    ],
+    ['depth of the radius', { width: 3, depth: 5, offCenter: 0 }, 'cove.too-deep-for-blade'],
+    ['width of the kerf', { width: 0.125, depth: 0.5, offCenter: 0 }, 'cove.no-wider-than-kerf'],
+    ['width over the chord', { width: 5, depth: 0.5, offCenter: 0 }, 'cove.too-wide'],
+    ['tilt over the stop', { width: 3, depth: 0.5, offCenter: 0.7 }, 'cove.tilt-beyond-stop'],
+    [
+      'height over the flange',
+      { width: 3, depth: 3.9, offCenter: 0 },
+      'cove.blade-cannot-rise-unstated-saw',
+    ],
+  ])('is refused for its %s', (_, cove, code) => {
+    const { faults } = checkCove(cove, blade);
+    expect(codesOf(faults)).toContain(code);
+    for (const one of faults) expect(one.message).toMatch(/^[^“]*(“(NaN|Infinity)”[^“]*)?\.$/u);
+  });
+
+  test('names every reason at once, not the first', () => {
+    const { faults } = checkCove(
+      { width: 3, depth: 1.1, offCenter: 0.9 },
+      blade,
+      { greatestHeightUpright: 1, greatestHeightAt45: 0.7, tiltStop: degrees(30) },
+      { blankWidth: 3.1, blankThickness: 1.2 },
+    );
+    expect(codesOf(faults).sort()).toEqual([
+      'cove.blade-cannot-rise',
+      'cove.flat-too-narrow',
+      'cove.flat-too-narrow',
+      'cove.tilt-beyond-stop',
+      'cove.web-too-thin',
+    ]);
+  });
+
+  test('too wide: the depth and the blade that it names would do', () => {
+    const cove = { width: 5, depth: 0.5, offCenter: 0 };
+    const [only] = checkCove(cove, blade).faults;
+    const { depthThatWould, bladeThatWould } = only!.details as Record<string, { inches: number }>;
+    expect(solveSetting({ ...cove, depth: depthThatWould!.inches }, blade)).toBeDefined();
+    expect(
+      solveSetting({ ...cove, depth: depthThatWould!.inches - 1 / 32 }, blade),
+    ).toBeUndefined();
+    expect(solveSetting(cove, { ...blade, diameter: bladeThatWould!.inches })).toBeDefined();
+    expect(
+      solveSetting(cove, { ...blade, diameter: bladeThatWould!.inches - 1 / 4 }),
+    ).toBeUndefined();
+    expect(only!.limit).toEqual({
+      inches: expect.closeTo(Math.hypot(2 * Math.sqrt(4.75), 0.125), 9),
+    });
+  });
+
+  test('wider than the blade itself: no depth is offered', () => {
+    const [only] = checkCove({ width: 11, depth: 0.5, offCenter: 0 }, blade).faults;
+    expect(only!.message).toMatch(/It takes a blade of/u);
+  });
+
+  test('tilt past the stop: the off-center that it names is met at the stop', () => {
+    const cove = { width: 3, depth: 0.5, offCenter: 0.7 };
+    const { faults, setting } = checkCove(cove, blade);
+    expect(toDegrees(setting!.tilt)).toBeGreaterThan(45);
+    const { offCenterAtStop } = faults[0]!.details as Record<string, { inches: number }>;
+    const atStop = solveSetting({ ...cove, offCenter: offCenterAtStop!.inches }, blade);
+    expect(toDegrees(atStop!.tilt)).toBeCloseTo(45, 6);
+  });
+
+  test('the flats and the web that it names would do', () => {
+    const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
+    const poor = { blankWidth: 3.2, blankThickness: 0.9, nearFlat: 0.05 };
+    const { faults } = checkCove(cove, blade, {}, poor);
+    const wider = (
+      faults.find((one) => one.code === 'cove.flat-too-narrow')!.details as Record<
+        string,
+        { inches: number }
+      >
+    )['widthThatWould']!.inches;
+    const thicker = (
+      faults.find((one) => one.code === 'cove.web-too-thin')!.details as Record<
+        string,
+        { inches: number }
+      >
+    )['thicknessThatWould']!.inches;
+    const better = { blankWidth: wider, blankThickness: thicker, nearFlat: 1 / 8 };
+    expect(checkCove(cove, blade, {}, better).faults).toEqual([]);
+  });
+
+  test("the saw's rise is interpolated along the slope between upright and 45°", () => {
+    // Upright 3 1/8, at 45° 2 1/8 [M, a user's input]: slope heights 3.125 and 3.005.
+    const saw = { greatestHeightUpright: 3.125, greatestHeightAt45: 2.125 };
+    const halfway = (3.125 + 2.125 * Math.SQRT2) / 2;
+    const tilted = { approach: toRadians(degrees(40)), tilt: toRadians(degrees(22.5)) };
+    const at = (slope: number) => {
+      const height = slope * Math.cos(tilted.tilt);
+      const cut = computeCut({ diameter: 14, kerf: 0.125 }, { ...tilted, height });
+      return checkCove({ ...cut, depth: height }, { diameter: 14, kerf: 0.125 }, saw).faults;
+    };
+    expect(codesOf(at(halfway + 0.001))).toEqual(['cove.blade-cannot-rise']);
+    expect(at(halfway - 0.001)).toEqual([]);
+  });
+});
+
+describe('cautions', () => {
+  test('tell of a steep approach, a thin kerf and an undercut', () => {
+    const steep = checkCove({ width: 4.2, depth: 0.5, offCenter: 0 }, blade);
+    expect(codesOf(steep.cautions)).toEqual(['cove.steep-approach']);
+    const thin = checkCove({ width: 3, depth: 0.5, offCenter: 0 }, { diameter: 10, kerf: 3 / 32 });
+    expect(codesOf(thin.cautions)).toEqual(['cove.thin-kerf']);
+    const deep = checkCove({ width: 2, depth: 1.5, offCenter: 0.9 }, { diameter: 8, kerf: 0.125 });
+    expect(codesOf(deep.cautions)).toContain('cove.undercut');
+  });
+});
+
+describe('whatever is asked', () => {
+  const any = fc.oneof(
+    fc.double({ min: -2, max: 12 }),
+    fc.constantFrom(0, Number.NaN, Infinity, -0),
+  );
+
+  test('the answer is a sound setting or a fault, never NaN', () => {
+    fc.assert(
+      fc.property(any, any, any, any, any, (width, depth, offCenter, diameter, kerf) => {
+        const { setting, faults } = checkCove({ width, depth, offCenter }, { diameter, kerf });
+        expect(setting !== undefined || faults.length > 0).toBe(true);
+        if (setting !== undefined) {
+          const cut = computeCut({ diameter, kerf }, setting);
+          expect(Math.abs(cut.width - width) + Math.abs(cut.offCenter - offCenter)).toBeLessThan(
+            1e-8,
+          );
+        }
+        for (const one of faults) expect(one.message).toMatch(/\.$/u);
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
+
+describe("the saw's scales", () => {
+  test('a setting on a mark of the scale is cut as drawn', () => {
+    const setting = {
+      approach: toRadians(degrees(31.5)),
+      tilt: toRadians(degrees(12)),
+      height: 0.6,
+    };
+    const effect = computeScaleEffect(blade, setting);
+    expect(effect.widthChange).toBeCloseTo(0, 9);
+    expect(effect.offCenterChange).toBeCloseTo(0, 9);
+  });
+
+  test('rounding to the whole degree takes the nearest mark and says what it cuts', () => {
+    const setting = solveSetting({ width: 3, depth: 0.75, offCenter: 0.5 }, blade)!;
+    const scale = { approach: degrees(1), tilt: degrees(1) };
+    const effect = computeScaleEffect(blade, setting, scale);
+    expect(toDegrees(effect.rounded.approach)).toBeCloseTo(30, 9);
+    expect(toDegrees(effect.rounded.tilt)).toBeCloseTo(37, 9);
+    // To first order the change is what the half degrees say of 0.161° and 0.1°.
+    const turned = toDegrees(setting.approach) - 30;
+    const leaned = toDegrees(setting.tilt) - 37;
+    const { approach, tilt } = effect.perHalfDegree;
+    const guess = -(turned * approach.width + leaned * tilt.width) / 0.5;
+    expect(Math.abs(effect.widthChange - guess)).toBeLessThan(0.02 * Math.abs(guess));
+  });
+
+  test('an approach below half a step does not round to a rip cut', () => {
+    const setting = { approach: toRadians(degrees(0.1)), tilt: radians(0), height: 0.5 };
+    expect(toDegrees(computeScaleEffect(blade, setting).rounded.approach)).toBeCloseTo(0.5, 9);
+  });
+});

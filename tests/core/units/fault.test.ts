@@ -1,0 +1,96 @@
+/** Faults are values; their wording names what was given, what is allowed and where. */
+import { describe, expect, test } from '@jest/globals';
+import {
+  failed,
+  fault,
+  ok,
+  placeFault,
+  rewordFault,
+  sayFault,
+  sayWhere,
+  type FaultCode,
+} from '../../../src/core/faults/fault.ts';
+import { sayQuantity } from '../../../src/core/faults/quantity.ts';
+import { WORDING } from '../../../src/core/faults/wording.ts';
+
+const negative = fault('length.negative', 'Reveal', { inches: -0.1875 });
+
+describe('a fault', () => {
+  test('carries its code, argument, what was given and the limit, and a sentence', () => {
+    const limit = { inches: 1_000_000 };
+    expect(fault('length.too-long', 'Length', '90000 ft', { limit })).toEqual({
+      code: 'length.too-long',
+      argument: 'Length',
+      given: '90000 ft',
+      limit,
+      message: 'Length: “90000 ft” is longer than 1000000 in. Check the unit.',
+    });
+  });
+
+  test('is worded in inches first, and in millimetres for a shop that measures so', () => {
+    expect(negative.message).toBe('Reveal is -3/16 in; it must be 0 or more.');
+    const metric = rewordFault(negative, 'mm');
+    expect(metric.message).toBe('Reveal is -4.8 mm; it must be 0 or more.');
+    expect(rewordFault(metric, 'in')).toEqual(negative);
+  });
+
+  test('keeps its place when it is reworded, and says the place first', () => {
+    const inSheet = placeFault(negative, { sheet: 'Openings', cell: 'G7' });
+    const inFile = placeFault(negative, { file: 'openings.csv', line: 7, column: 3 });
+    expect(sayFault(negative)).toBe(negative.message);
+    expect(sayFault(inSheet)).toBe(`Openings!G7: ${negative.message}`);
+    expect(sayFault(inFile)).toBe(`openings.csv, line 7, column 3: ${negative.message}`);
+    expect(rewordFault(inFile, 'mm').where).toEqual(inFile.where);
+    expect(sayWhere({ sheet: 'Runs', cell: 'B2' })).toBe('Runs!B2');
+  });
+
+  test('makes an outcome that is not ok, together with all the others', () => {
+    const other = fault('text.missing', 'Room', null);
+    expect(failed(negative, other)).toEqual({ ok: false, faults: [negative, other] });
+    expect(ok(3)).toEqual({ ok: true, value: 3 });
+  });
+});
+
+describe('every wording', () => {
+  const facts = {
+    argument: '<argument>',
+    given: '<given>',
+    limit: '<limit>',
+    detail: (name: string) => `<${name}>`,
+  };
+  test.each(Object.keys(WORDING) as FaultCode[])('of %s is whole sentences about it', (code) => {
+    const message = WORDING[code](facts);
+    expect(message).toMatch(/<(argument|given)>/u);
+    expect(message).toMatch(/\.$/u);
+    expect(message).not.toMatch(/undefined|null|NaN|\[object| {2}|\s$/u);
+  });
+});
+
+describe('a quantity in words', () => {
+  test.each([
+    [null, 'nothing'],
+    ['', 'nothing'],
+    ['3/0', '“3/0”'],
+    [12, '12'],
+    [0.1 + 0.2, '0.3'],
+    [true, 'yes'],
+    [false, 'no'],
+    [{ degrees: 59.836 }, '59.84°'],
+    [{ inches: 0 }, '0 in'],
+    [{ inches: 3 }, '3 in'],
+    [{ inches: 0.5 }, '1/2 in'],
+    [{ inches: 3.515625 }, '3 33/64 in'],
+    [{ inches: -3.5 }, '-3 1/2 in'],
+    [{ inches: 59.8665 }, '59.8665 in'],
+  ])('%j is said as %s', (quantity, said) => {
+    expect(sayQuantity(quantity, 'in')).toBe(said);
+  });
+
+  test('an inch is 25.4 mm in a metric shop', () => {
+    expect(sayQuantity({ inches: 1 }, 'mm')).toBe('25.4 mm');
+  });
+
+  test('a long text is cut short', () => {
+    expect(sayQuantity('x'.repeat(1000), 'in')).toHaveLength(62);
+  });
+});

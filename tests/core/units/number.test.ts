@@ -1,0 +1,130 @@
+/** Plain numbers, angles, and what a cell held. */
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
+import { parseNumber, sayGiven } from '../../../src/core/units/number.ts';
+
+const read = (given: unknown, sign?: '.' | ','): number | string => {
+  const outcome = parseNumber(given, 'Price', sign);
+  return outcome.ok ? outcome.value : outcome.faults.map((one) => one.code).join();
+};
+
+describe('a number as it is typed', () => {
+  test.each([
+    ['3.5', 3.5],
+    [' 1200 ', 1200],
+    ['.5', 0.5],
+    ['3.', 3],
+    ['-4', -4],
+    ['- 4', -4],
+    ['+4', 4],
+    ['12 %', 12],
+    ['12%', 12],
+    ['$4.10', 4.1],
+    ['-$4.10', -4.1],
+    ['4.10 €', 4.1],
+    ['£4', 4],
+    ['45°', 45],
+    ['3.54330708661417', 3.54330708661417],
+    [7, 7],
+    [-0.25, -0.25],
+  ])('%s is %d', (given, value) => {
+    expect(read(given)).toBe(value);
+  });
+
+  test('takes the decimal sign that the shop has set, and no other', () => {
+    expect(read('3,5', ',')).toBe(3.5);
+    expect(read('€ 4,10', ',')).toBe(4.1);
+    for (const [text, sign] of [
+      ['3,5', '.'],
+      ['1,200', '.'],
+      ['3.5', ','],
+      ['1.200,5', ','],
+    ] as const) {
+      expect([text, read(text, sign)]).toEqual([text, 'number.unreadable']);
+    }
+  });
+
+  test.each([
+    '',
+    ' ',
+    null,
+    undefined,
+    'abc',
+    '1e999',
+    '1e3',
+    '--4',
+    '4-',
+    '1 200',
+    '1,200.5',
+    '3/4',
+    'NaN',
+    '%',
+    '$',
+    '-',
+    '.',
+    ',',
+    '12 %%',
+    '1234567890123',
+    NaN,
+    Infinity,
+    -Infinity,
+    true,
+    new Date(0),
+    {},
+    [3],
+  ])('%p is refused', (given) => {
+    expect(read(given)).toBe('number.unreadable');
+  });
+
+  test('names the text in the refusal', () => {
+    const outcome = parseNumber('4 or 5', 'Price');
+    expect(!outcome.ok && outcome.faults[0]!.message).toBe(
+      'Price: “4 or 5” is not a number. Write it like 3.5 or 12.',
+    );
+  });
+
+  test('no reading gives minus nothing', () => {
+    expect(Object.is(read('-0'), 0)).toBe(true);
+  });
+
+  test('a number written with either sign reads back', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -1e9, max: 1e9 }), fc.nat({ max: 9999 }), (whole, part) => {
+        const text = `${whole}.${String(part).padStart(4, '0')}`;
+        expect(read(text)).toBe(Number(text));
+        expect(read(text.replace('.', ','), ',')).toBe(Number(text));
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+test.each([
+  [null, null],
+  [undefined, null],
+  ['text', 'text'],
+  [true, true],
+  [3.5, 3.5],
+  [NaN, 'NaN'],
+  [new Date(0), 'a date'],
+  [{}, 'something that is no text or number'],
+])('a cell that held %p is said as %p', (given, said) => {
+  expect(sayGiven(given)).toBe(said);
+});
+
+describe('angles', () => {
+  test('a half turn is 180°, a right angle 90°', () => {
+    expect(toRadians(degrees(180))).toBe(Math.PI);
+    expect(toDegrees(radians(Math.PI / 2))).toBe(90);
+  });
+
+  test('degrees to radians and back is the same angle', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -720, max: 720, noNaN: true }), (angle) => {
+        expect(Math.abs(toDegrees(toRadians(degrees(angle))) - angle)).toBeLessThan(1e-12);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
