@@ -24,6 +24,7 @@ export default tseslint.config(
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
       'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
       eqeqeq: 'error',
+      '@typescript-eslint/no-confusing-void-expression': 'off',
     },
   },
   {

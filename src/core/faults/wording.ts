@@ -121,6 +121,10 @@ export const WORDING = wordings({
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
   'job.setting-unknown': (f) =>
     `The setting ${f.given} is not one that is used here; it is ignored.`,
+  'job.usual-values': (f) =>
+    `${f.argument} leaves ${f.given} settings open; the usual values stand in: ${f.detail('list')}. Fill in your own.`,
+  'job.no-hourly-rate': (f) =>
+    `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.wall-unknown': (f) =>
     `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
@@ -130,6 +134,8 @@ export const WORDING = wordings({
     `${f.argument}: this opening, casing included, begins at ${f.given}, inside the one before it, which ends at ${f.limit}. Check Position.`,
   'job.opening-by-total': (f) =>
     `${f.argument}: no Position is given, so ${f.given} is taken off the wall's base as a whole; the true base is two pieces.`,
+  'job.match-of-two-profiles': (f) =>
+    `${f.argument}: the matched group ${f.given} has pieces of another profile too (${f.detail('other')}). Pieces that come from one stick are of one profile.`,
   'job.base-all-cut-away': (f) =>
     `${f.argument}: the openings leave nothing of this base run (${f.given} of ${f.limit}).`,
   'job.projection-unknown': (f) =>
@@ -143,6 +149,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} names neither a profile nor a species of this job; the row is not used.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
+  'job.board-too-thin': (f) =>
+    `${f.argument}: boards of ${f.given} rough are too thin for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,
   'job.blank-below-least': (f) =>
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,

@@ -1,0 +1,111 @@
+import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from './problem.ts';
+import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from './splice-parts.ts';
+import { longestPiece, type StickKind } from './stick-kind.ts';
+
+/** What is cut from one stick together: a piece, a part of one, or a matched group. */
+export interface Block {
+  /** The lengths with a kerf each, in the planner's units. */
+  readonly weight: number;
+  readonly pieces: readonly PlannedPiece[];
+  /** The demands in it, by their place in the problem. */
+  readonly demands: readonly number[];
+}
+
+export interface CutList {
+  /** Heaviest first. */
+  readonly blocks: readonly Block[];
+  /** What no stick can give, whatever the plan. */
+  readonly hopeless: StickPlan['unserved'];
+  /** The demands that come in parts, by their place in the problem. */
+  readonly spliced: ReadonlySet<number>;
+}
+
+/** The longest part that a demand is spliced from, in units; undefined leaves it whole. */
+export type PartLength = (demand: StickDemand, index: number) => number | undefined;
+
+/** Turns demands into blocks: parts where `partLength` says so, matched groups as one. */
+export function makeCutList(
+  problem: StickProblem,
+  kinds: readonly StickKind[],
+  partLength: PartLength,
+): CutList {
+  const blocks: Block[] = [];
+  const spliced = new Set<number>();
+  const groups = new Map<string, number[]>();
+  problem.demands.forEach((demand, index) => {
+    const part = maySplice(demand) ? partLength(demand, index) : undefined;
+    if (problem.splice !== undefined && part !== undefined && part < demand.length) {
+      spliced.add(index);
+      blocks.push(...partBlocks(problem, demand, index, part, problem.splice.overlap));
+    } else if (isMatched(demand)) {
+      const group = groups.get(demand.match ?? '') ?? [];
+      groups.set(demand.match ?? '', group);
+      group.push(index);
+    } else {
+      blocks.push(wholeBlock(problem, [index]));
+    }
+  });
+  for (const group of groups.values()) blocks.push(wholeBlock(problem, group));
+  const capacity = longestPiece(problem, kinds) + problem.kerf;
+  const fitting = blocks.filter((block) => block.weight <= capacity);
+  const tooLong = blocks.filter((block) => block.weight > capacity);
+  return {
+    blocks: fitting.sort(heaviestFirst),
+    hopeless: tooLong.flatMap((block) => refuse(problem, block)),
+    spliced,
+  };
+}
+
+// Blocks of one weight are told apart by what they are, so that reordered demands change nothing.
+function heaviestFirst(a: Block, b: Block): number {
+  return (
+    b.weight - a.weight ||
+    a.pieces.length - b.pieces.length ||
+    (a.pieces[0]?.part ?? -1) - (b.pieces[0]?.part ?? -1)
+  );
+}
+
+function wholeBlock(problem: StickProblem, indices: readonly number[]): Block {
+  const pieces = indices
+    .flatMap((index) => problem.demands[index] ?? [])
+    .map(({ id, length }) => ({ demandId: id, length }));
+  return { weight: weigh(problem, pieces), pieces, demands: indices };
+}
+
+function partBlocks(
+  problem: StickProblem,
+  demand: StickDemand,
+  index: number,
+  longestPart: number,
+  overlap: number,
+): readonly Block[] {
+  const least = LEAST_PART_INCHES * problem.unitsPerInch;
+  return spliceParts(demand.length, longestPart, overlap, least).map((length, part) => {
+    const pieces = [{ demandId: demand.id, length, part }];
+    return { weight: weigh(problem, pieces), pieces, demands: [index] };
+  });
+}
+
+function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {
+  return pieces.reduce((sum, { length }) => sum + length + problem.kerf, 0);
+}
+
+/** Why a block can't be cut: by every stick that is listed, be it on hand or not. */
+function refuse(problem: StickProblem, block: Block): StickPlan['unserved'] {
+  const usable = problem.supplies.map((supply) => supply.length - 2 * problem.endTrim);
+  const longest = usable.reduce((most, length) => Math.max(most, length), 0);
+  const spliceable =
+    problem.splice !== undefined &&
+    problem.splice.overlap < longest &&
+    block.demands.every((at) => problem.demands.slice(at, at + 1).every(maySplice));
+  return block.pieces.map(({ demandId, length }) => ({
+    demandId,
+    why: spliceable
+      ? 'stock used up'
+      : length > longest
+        ? 'longer than every stick'
+        : block.weight - problem.kerf > longest
+          ? 'matched group too long'
+          : 'stock used up',
+  }));
+}

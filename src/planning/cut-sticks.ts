@@ -1,0 +1,76 @@
+/** The stick planner's whole numbers turned back into sticks, pieces and a pick list. */
+import Fraction from 'fraction.js';
+import type { StickAnswer, StickProblem } from '../cutting/problem.ts';
+import type { Profile } from './job.ts';
+import type { CutStick, StockUse } from './job-plan.ts';
+import type { Piece } from './piece.ts';
+import type { StockUnit } from './stock-units.ts';
+
+export function readSticks(
+  profile: Profile,
+  problem: StickProblem,
+  answer: StickAnswer,
+  units: readonly StockUnit[],
+  pieces: ReadonlyMap<string, Piece>,
+): CutStick[] {
+  const inches = (whole: number): Fraction => new Fraction(whole, problem.unitsPerInch);
+  return answer.plan.sticks.map((stick, index) => {
+    const { item, strips } = unitOf(units, stick.supplyId);
+    const supply = problem.supplies[Number(stick.supplyId)];
+    return {
+      id: `${profile.name} #${index + 1}`,
+      item,
+      unit: stick.unit + 1,
+      strip: stick.strip + 1,
+      strips,
+      fromRack: stick.unit < (supply?.have ?? 0),
+      length: item.length,
+      pieces: stick.pieces.map(({ demandId, length, part }) => {
+        const piece = pieces.get(demandId);
+        return {
+          id: demandId,
+          length: inches(length),
+          ...(piece === undefined ? {} : { piece }),
+          ...(part === undefined ? {} : { part: part + 1 }),
+        };
+      }),
+      offcut: inches(stick.offcut),
+      offcutKept: stick.offcut > 0 && stick.offcut >= problem.keepOffcutsOver,
+    };
+  });
+}
+
+/** What to pull from the rack and what to buy, a row for each row of Stock that is used. */
+export function readStockUse(
+  problem: StickProblem,
+  answer: StickAnswer,
+  units: readonly StockUnit[],
+): StockUse[] {
+  const opened = new Map<string, Set<number>>();
+  for (const stick of answer.plan.sticks) {
+    const set = opened.get(stick.supplyId) ?? new Set();
+    opened.set(stick.supplyId, set.add(stick.unit));
+  }
+  return problem.supplies.flatMap((supply) => {
+    const count = opened.get(supply.id)?.size ?? 0;
+    if (count === 0) return [];
+    const { item, priceCents, boardFeet } = unitOf(units, supply.id);
+    const fromRack = Math.min(count, supply.have);
+    return [
+      {
+        item,
+        fromRack,
+        bought: count - fromRack,
+        priceCents,
+        costCents: count * priceCents,
+        ...(boardFeet === undefined ? {} : { boardFeet: count * boardFeet }),
+      },
+    ];
+  });
+}
+
+function unitOf(units: readonly StockUnit[], supplyId: string): StockUnit {
+  const unit = units[Number(supplyId)];
+  if (unit === undefined) throw new RangeError(`No stock stands behind supply ${supplyId}.`);
+  return unit;
+}

@@ -1,0 +1,111 @@
+/** From raw tables to a job, with every fault of the input found at once. */
+import {
+  fault,
+  placeFault,
+  rewordFault,
+  type Caution,
+  type Fault,
+  type Where,
+} from '../../core/faults/fault.ts';
+import { findSpecies } from '../../core/lumber/species.ts';
+import { nameKey, sameName, type Job, type Profile } from '../job.ts';
+import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
+import { readOpenings } from './read-openings.ts';
+import { readProfiles } from './read-profiles.ts';
+import { readRuns } from './read-runs.ts';
+import { readingOf, readShop } from './read-shop.ts';
+import { readStock } from './read-stock.ts';
+import type { RawTable } from './raw-table.ts';
+
+/** The tables of a job by name, and whether it can do without. Shop has usual values for all. */
+export const JOB_TABLES = [
+  { name: 'Runs', required: true },
+  { name: 'Openings', required: false },
+  { name: 'Profiles', required: true },
+  { name: 'Shop', required: false },
+  { name: 'Stock', required: true },
+] as const;
+
+export interface JobReading {
+  /** Present when nothing is at fault. */
+  readonly job?: Job;
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+/** `source` names the workbook or folder, for faults about a table as a whole. */
+export function readJob(tables: readonly RawTable[], source: string): JobReading {
+  const faults: Fault[] = [];
+  const cautions: Caution[] = [];
+  const findings = { faults, cautions };
+  const find = (name: string): RawTable | undefined => {
+    const found = tables.filter((table) => sameName(table.name, name));
+    if (found.length > 1) faults.push(fault('table.twice', name, source));
+    return found[0];
+  };
+  const [runTable, openingTable, profileTable, shopTable, stockTable] = JOB_TABLES.map(
+    ({ name, required }) => {
+      const table = find(name);
+      if (required && table === undefined) faults.push(fault('table.missing', name, source));
+      if (required && table?.rows.length === 0) faults.push(fault('table.empty', name, null));
+      return table;
+    },
+  );
+  const reading = readingOf(shopTable);
+  const { shop, left } = readShop(shopTable, reading, findings);
+  const job: Job = {
+    shop,
+    profiles: profileTable === undefined ? [] : readProfiles(profileTable, reading, findings),
+    runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
+    openings: openingTable === undefined ? [] : readOpenings(openingTable, reading, findings),
+    stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
+  };
+  if (profileTable !== undefined) faults.push(...checkNames(job));
+  cautions.push(...cautionsOf(job, left));
+  const reworded = faults.map((one) => rewordFault(one, shop.unit));
+  return {
+    ...(faults.length === 0 ? { job } : {}),
+    faults: reworded,
+    cautions: cautions.map((one) => rewordFault(one, shop.unit)),
+  };
+}
+
+/** Every profile that a run or an opening names must stand in Profiles. */
+function checkNames(job: Job): Fault[] {
+  const known = new Map<string, Profile>(job.profiles.map((one) => [nameKey(one.name), one]));
+  const faults: Fault[] = [];
+  const check = (argument: string, name: string | undefined, where: Where): void => {
+    if (name === undefined || known.has(nameKey(name))) return;
+    faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
+  };
+  for (const run of job.runs) check(`Run ${run.run} in ${run.room}`, run.profile, run.where);
+  for (const opening of job.openings) {
+    const argument = `${opening.kind} in ${opening.room}`;
+    check(`Casing of the ${argument}`, opening.casing, opening.where);
+    check(`Apron of the ${argument}`, opening.apron, opening.where);
+    check(`Stool of the ${argument}`, opening.stool, opening.where);
+  }
+  return faults;
+}
+
+function cautionsOf(job: Job, left: readonly SettingKey[]): Caution[] {
+  const cautions: Caution[] = [];
+  const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
+  if (worth.length > 0) {
+    const list = worth.map((key) => `${settingOf(key).name} ${sayUsual(key)}`).join('; ');
+    cautions.push(fault('job.usual-values', 'Shop', worth.length, { details: { list } }));
+  }
+  if (job.shop.hourlyRate === 0) cautions.push(fault('job.no-hourly-rate', 'Shop', 0));
+  const species = new Set(job.profiles.map((one) => one.species).filter((name) => name !== ''));
+  for (const name of species) {
+    if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'Species', name));
+  }
+  for (const item of job.stock) {
+    const used = job.profiles.some(
+      (one) =>
+        sameName(one.name, item.for) || (one.species !== '' && sameName(one.species, item.for)),
+    );
+    if (!used) cautions.push(placeFault(fault('job.stock-unused', 'Stock', item.for), item.where));
+  }
+  return cautions;
+}

@@ -1,0 +1,59 @@
+/** The Runs table. */
+import Fraction from 'fraction.js';
+import { degrees } from '../../core/units/angle.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import { END_KINDS, MEASURES, type Run, type RunEnd } from '../job.ts';
+import type { RawTable } from './raw-table.ts';
+import { readRows } from './read-rows.ts';
+import type { Findings, RowReader } from './row-reader.ts';
+
+export const RUN_HEADINGS = [
+  { heading: 'Room', required: true },
+  { heading: 'Run' },
+  { heading: 'Profile', required: true },
+  { heading: 'Length', required: true },
+  { heading: 'Measured as' },
+  { heading: 'Quantity' },
+  { heading: 'Left end' },
+  { heading: 'Right end' },
+  { heading: 'Left corner' },
+  { heading: 'Right corner' },
+  { heading: 'One piece' },
+  { heading: 'Match' },
+  { heading: 'Done' },
+  { heading: 'Note' },
+];
+
+/** Reveal of a casing where nothing else is said: 3/16 in. Common practice [C]. */
+export const USUAL_REVEAL = new Fraction(3, 16);
+export const MOST_QUANTITY = 10_000;
+
+export function readRuns(table: RawTable, reading: LengthReading, findings: Findings): Run[] {
+  return readRows(table, RUN_HEADINGS, reading, findings).flatMap((row) => readRun(row) ?? []);
+}
+
+function readRun(row: RowReader): Run | undefined {
+  const room = row.requiredText('Room');
+  const profile = row.requiredText('Profile');
+  const length = row.requiredLength('Length');
+  const rest = {
+    measuredAs: row.word('Measured as', MEASURES, 'wall'),
+    reveal: USUAL_REVEAL,
+    quantity: row.whole('Quantity', 1, 1, MOST_QUANTITY),
+    left: readEnd(row, 'Left'),
+    right: readEnd(row, 'Right'),
+    onePiece: row.yesNo('One piece', false),
+    match: row.text('Match'),
+    done: row.yesNo('Done', false),
+    note: row.text('Note'),
+    where: row.where('Length'),
+  };
+  const run = row.text('Run');
+  if (room === undefined || profile === undefined || length === undefined) return undefined;
+  return { room, run: run === '' ? profile : run, profile, length, ...rest };
+}
+
+function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {
+  const corner = row.number(`${side} corner`, 1, 179);
+  return { kind: row.word(`${side} end`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
+}

@@ -1,0 +1,194 @@
+/** The Shop table: one row a setting, read by the list in shop.ts. */
+import { fault, type Fault, type Where } from '../../core/faults/fault.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
+import { parseNumber, sayGiven, type DecimalSign } from '../../core/units/number.ts';
+import { sameName } from '../job.ts';
+import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';
+import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
+import { readRows } from './read-rows.ts';
+import { headingKey, type Findings, type RowReader } from './row-reader.ts';
+
+const HEADINGS = [
+  { heading: 'Setting', required: true },
+  { heading: 'Value', required: true },
+  { heading: 'Unit' },
+  { heading: 'Note' },
+];
+
+const FEET_PER_METRE = 10_000 / 3048;
+const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
+const BY_NAME = new Map<string, SettingKey>(
+  (Object.keys(SETTINGS) as SettingKey[]).map((key) => [headingKey(SETTINGS[key].name), key]),
+);
+
+/** Settings that the person left to their usual value, by name. */
+export interface ShopReading {
+  readonly shop: Shop;
+  readonly left: readonly SettingKey[];
+}
+
+/** How bare numbers are to be read, found before anything else is. */
+export function readingOf(table: RawTable | undefined): LengthReading {
+  const find = (name: string): RawCell => {
+    const setting = columnOf(table, 'Setting');
+    const value = columnOf(table, 'Value');
+    const row = table?.rows.find((one) => headingKey(one.cells[setting] ?? null) === name);
+    return row?.cells[value] ?? null;
+  };
+  const unit = find('unit');
+  return {
+    unit: typeof unit === 'string' && sameName(unit, 'mm') ? 'mm' : 'in',
+    decimalSign: find('decimalsign') === ',' ? ',' : '.',
+  };
+}
+
+function columnOf(table: RawTable | undefined, heading: string): number {
+  const wanted = headingKey(heading);
+  return table?.headings.cells.findIndex((cell) => headingKey(cell) === wanted) ?? -1;
+}
+
+/** Every setting, the usual value standing in where a row is absent or its value blank. */
+export function readShop(
+  table: RawTable | undefined,
+  reading: LengthReading,
+  findings: Findings,
+): ShopReading {
+  const values: Partial<Record<SettingKey, string | number | ExactInches>> = {};
+  const rows = table === undefined ? [] : readRows(table, HEADINGS, reading, findings);
+  const seen = new Set<SettingKey>();
+  for (const row of rows) {
+    const name = row.requiredText('Setting');
+    if (name === undefined) continue;
+    const key = BY_NAME.get(headingKey(name));
+    if (key === undefined) {
+      row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
+    } else if (seen.has(key)) {
+      row.refuse('Setting', fault('job.setting-twice', 'Setting', name));
+    } else if (!row.isBlank('Value')) {
+      const value = readValue(row, SETTINGS[key], reading);
+      if (value !== undefined) values[key] = value;
+      seen.add(key);
+    }
+  }
+  const left: SettingKey[] = [];
+  for (const key of Object.keys(SETTINGS) as SettingKey[]) {
+    if (values[key] !== undefined) continue;
+    const usual = usualValue(SETTINGS[key], reading.unit);
+    if (usual === undefined) continue;
+    values[key] = usual;
+    if (!seen.has(key)) left.push(key);
+  }
+  return { shop: values as unknown as Shop, left };
+}
+
+function usualValue(
+  definition: SettingDefinition,
+  unit: LengthUnit,
+): string | number | ExactInches | undefined {
+  const plain = { unit: 'in', decimalSign: '.' as DecimalSign } as const;
+  if (definition === SETTINGS.lengthPrecision) return exact(unit === 'mm' ? '1 mm' : '1/16', plain);
+  if (definition.usual === undefined) return undefined;
+  if (definition.kind === 'length') return exact(definition.usual, plain);
+  if (definition.kind === 'word' || definition.kind === 'text') return definition.usual;
+  return Number(definition.usual);
+}
+
+function exact(text: string, reading: LengthReading): ExactInches {
+  const parsed = parseLength(text, 'usual value', reading);
+  if (!parsed.ok) throw new RangeError(`A usual value is no length: ${text}`);
+  return parsed.value;
+}
+
+function readValue(
+  row: RowReader,
+  definition: SettingDefinition,
+  reading: LengthReading,
+): string | number | ExactInches | undefined {
+  const { name, kind } = definition;
+  const value = row.raw('Value');
+  // Its fault is in the findings already.
+  if (value === null) return undefined;
+  const refuse = (...faults: readonly Fault[]): undefined => {
+    for (const one of faults) row.refuse('Value', one);
+    return undefined;
+  };
+  if (kind === 'text') return row.text('Value');
+  if (kind === 'word') {
+    const wanted = String(value).trim().toLowerCase();
+    if (definition.allowed?.includes(wanted) === true) return wanted;
+    const details = { allowed: definition.allowed?.join(' or ') ?? '' };
+    return refuse(fault('word.unknown', name, sayGiven(value), { details }));
+  }
+  if (kind === 'length') return readLength(row, definition, value, reading, refuse);
+  const factor = unitFactor(row, definition);
+  if (factor === undefined) return undefined;
+  const parsed = parseAsNumber(value, name, reading.decimalSign);
+  if (typeof parsed !== 'number') return refuse(...parsed);
+  const { least = 0, most = Infinity, positive } = definition;
+  if (positive === true && !(parsed > 0)) return refuse(fault('number.not-positive', name, parsed));
+  if (parsed < least) return refuse(fault('number.too-small', name, parsed, { limit: least }));
+  if (parsed > most) return refuse(fault('number.too-large', name, parsed, { limit: most }));
+  return parsed * factor;
+}
+
+/** Angles and rates may be typed with a fraction: 1/2, or 37 1/2. */
+function parseAsNumber(value: unknown, name: string, sign: DecimalSign): number | readonly Fault[] {
+  const plain = parseNumber(value, name, sign);
+  if (plain.ok) return plain.value;
+  const text = typeof value === 'string' ? value.replace(/°$/u, '') : value;
+  const mixed = parseLength(text, name, { unit: 'in', decimalSign: sign });
+  return mixed.ok && !/['"a-z]/iu.test(String(text)) ? Number(mixed.value) : plain.faults;
+}
+
+function readLength(
+  row: RowReader,
+  definition: SettingDefinition,
+  value: unknown,
+  reading: LengthReading,
+  refuse: (...faults: readonly Fault[]) => undefined,
+): ExactInches | undefined {
+  const { name } = definition;
+  const unit = row.text('Unit').toLowerCase();
+  if (unit !== '' && !LENGTH_UNITS.includes(unit)) {
+    const details = { allowed: LENGTH_UNITS.join(', ') };
+    return row.refuse('Unit', fault('word.unknown', `Unit of ${name}`, unit, { details }));
+  }
+  // A bare number takes the row's unit; a text that says its own unit keeps it.
+  const text =
+    typeof value === 'number' && reading.decimalSign === ','
+      ? String(value).replace('.', ',')
+      : String(value);
+  const withUnit = unit === '' ? undefined : parseLength(`${text} ${unit}`, name, reading);
+  const parsed = withUnit?.ok === true ? withUnit : parseLength(value, name, reading);
+  if (!parsed.ok) return refuse(...parsed.faults);
+  const inches = Number(parsed.value);
+  if (inches < 0) return refuse(fault('length.negative', name, { inches }));
+  if (inches === 0 && definition.positive === true) {
+    return refuse(fault('length.not-positive', name, { inches }));
+  }
+  return parsed.value;
+}
+
+/** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */
+function unitFactor(row: RowReader, definition: SettingDefinition): number | undefined {
+  const unit = row.text('Unit').toLowerCase();
+  if (definition === SETTINGS.feed) {
+    if (['m/min', 'metres a minute'].includes(unit)) return FEET_PER_METRE;
+    if (!['', 'ft/min', 'feet a minute'].includes(unit)) {
+      const details = { allowed: 'ft/min, m/min' };
+      row.refuse('Unit', fault('word.unknown', 'Unit of feed', unit, { details }));
+      return undefined;
+    }
+  }
+  return 1;
+}
+
+/** Where a setting stands, for faults that come up later; the table's heading when it is absent. */
+export function whereSetting(table: RawTable | undefined, key: SettingKey): Where | undefined {
+  if (table === undefined) return undefined;
+  const setting = columnOf(table, 'Setting');
+  const wanted = headingKey(SETTINGS[key].name);
+  const row = table.rows.find((one) => headingKey(one.cells[setting] ?? null) === wanted);
+  return whereIs(table, row?.line ?? table.headings.line, Math.max(0, columnOf(table, 'Value')));
+}

@@ -1,0 +1,71 @@
+/** The Stock table. */
+import { fault } from '../../core/faults/fault.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
+import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
+import type { RawTable } from './raw-table.ts';
+import { readRows } from './read-rows.ts';
+import type { Findings, RowReader } from './row-reader.ts';
+
+export const STOCK_HEADINGS = [
+  { heading: 'For', required: true },
+  { heading: 'Kind' },
+  { heading: 'Class' },
+  { heading: 'Width' },
+  { heading: 'Length', required: true },
+  { heading: 'Price', required: true },
+  { heading: 'Per' },
+  { heading: 'Have' },
+  { heading: 'Buy' },
+];
+
+const MOST_ON_RACK = 100_000;
+const MOST_PRICE = 1_000_000;
+
+export function readStock(
+  table: RawTable,
+  reading: LengthReading,
+  findings: Findings,
+): StockItem[] {
+  return readRows(table, STOCK_HEADINGS, reading, findings).flatMap((row) => readItem(row) ?? []);
+}
+
+function readItem(row: RowReader): StockItem | undefined {
+  const wanted = row.requiredText('For');
+  const length = row.requiredLength('Length');
+  const price = row.isBlank('Price')
+    ? row.refuse('Price', fault('cutting.price-missing', 'Stock', null))
+    : row.number('Price', 0, MOST_PRICE);
+  const kind = row.word('Kind', STOCK_KINDS, 'stick');
+  const width = row.length('Width');
+  const thicknessClass = row.text('Class');
+  if (thicknessClass !== '') {
+    const found = findThicknessClass(thicknessClass, 'Class');
+    if (!found.ok) for (const one of found.faults) row.refuse('Class', one);
+  }
+  if (kind === 'board' && row.isBlank('Width')) {
+    row.refuse('Width', fault('job.board-needs-width', 'Stock', null));
+  }
+  const rest = {
+    kind,
+    thicknessClass,
+    per: row.word('Per', PRICE_PER, 'piece'),
+    have: row.whole('Have', 0, 0, MOST_ON_RACK),
+    buyMost: readBuy(row),
+    where: row.where('For'),
+  };
+  if (wanted === undefined || length === undefined || price === undefined) return undefined;
+  return { for: wanted, length, price, ...rest, ...(width === undefined ? {} : { width }) };
+}
+
+/** Yes (or blank) is as many as needed, no is none, a whole number is the most. */
+function readBuy(row: RowReader): number | null {
+  const value = row.raw('Buy');
+  const text = value === null ? 'yes' : String(value).trim().toLowerCase();
+  if (/^\d+$/u.test(text)) return row.whole('Buy', 0, 0, MOST_ON_RACK);
+  if (['yes', 'y', 'true'].includes(text)) return null;
+  if (['no', 'n', 'false'].includes(text)) return 0;
+  const details = { allowed: 'yes, no, or a most (whole number)' };
+  row.refuse('Buy', fault('word.unknown', 'Buy', text, { details }));
+  return 0;
+}

@@ -1,0 +1,173 @@
+/** Reads the cells of one row into typed values, collecting every fault with its place. */
+import {
+  fault,
+  placeFault,
+  type Caution,
+  type Fault,
+  type Where,
+} from '../../core/faults/fault.ts';
+import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
+import { parseNumber, sayGiven } from '../../core/units/number.ts';
+import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
+
+/** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
+const LONGEST_TEXT = 500;
+
+export interface Findings {
+  readonly faults: Fault[];
+  readonly cautions: Caution[];
+}
+
+/** Headings are the same without regard to case, spaces, hyphens, stars and percent signs. */
+export function headingKey(heading: RawCell): string {
+  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_‐-]/gu, '') : '';
+}
+
+export class RowReader {
+  readonly #table: RawTable;
+  readonly #row: RawRow;
+  readonly #columns: ReadonlyMap<string, number>;
+  readonly #reading: LengthReading;
+  readonly #findings: Findings;
+
+  constructor(
+    table: RawTable,
+    row: RawRow,
+    columns: ReadonlyMap<string, number>,
+    reading: LengthReading,
+    findings: Findings,
+  ) {
+    this.#table = table;
+    this.#row = row;
+    this.#columns = columns;
+    this.#reading = reading;
+    this.#findings = findings;
+  }
+
+  where(heading: string): Where {
+    return whereIs(this.#table, this.#row.line, this.#columns.get(headingKey(heading)) ?? 0);
+  }
+
+  refuse(heading: string, one: Fault): undefined {
+    this.#findings.faults.push(placeFault(one, this.where(heading)));
+    return undefined;
+  }
+
+  caution(heading: string, one: Caution): void {
+    this.#findings.cautions.push(placeFault(one, this.where(heading)));
+  }
+
+  /** The cell as a value that can be read; blank and unreadable cells are both null, the latter with its fault. */
+  raw(heading: string): string | number | boolean | null {
+    const column = this.#columns.get(headingKey(heading));
+    const cell = column === undefined ? null : (this.#row.cells[column] ?? null);
+    if (cell === null || typeof cell !== 'object') {
+      return typeof cell === 'string' && cell.trim() === '' ? null : cell;
+    }
+    if (cell.kind === 'error') this.refuse(heading, fault('table.error-cell', heading, cell.text));
+    else if (cell.kind === 'date') this.refuse(heading, fault('length.date', heading, 'a date'));
+    else this.refuse(heading, fault('table.uncalculated', heading, null));
+    return null;
+  }
+
+  /** Whether the cell holds something that can be read; a cell at fault counts as holding something. */
+  isBlank(heading: string): boolean {
+    const column = this.#columns.get(headingKey(heading));
+    const cell = column === undefined ? null : (this.#row.cells[column] ?? null);
+    return cell === null || (typeof cell === 'string' && cell.trim() === '');
+  }
+
+  text(heading: string): string {
+    const value = this.raw(heading);
+    const text = value === null ? '' : String(value).trim();
+    if (text.length > LONGEST_TEXT) {
+      this.refuse(heading, fault('text.too-long', heading, text.length, { limit: LONGEST_TEXT }));
+    }
+    return text;
+  }
+
+  requiredText(heading: string): string | undefined {
+    if (this.isBlank(heading)) {
+      return this.refuse(heading, fault('text.missing', heading, null));
+    }
+    const text = this.text(heading);
+    return text === '' ? undefined : text;
+  }
+
+  /** A length above 0 (or from 0, where `orZero`); undefined when blank or at fault. */
+  length(heading: string, orZero = false): ExactInches | undefined {
+    if (this.isBlank(heading)) return undefined;
+    const before = this.#findings.faults.length;
+    const value = this.raw(heading);
+    if (this.#findings.faults.length > before) return undefined;
+    const parsed = parseLength(value, heading, this.#reading);
+    if (!parsed.ok) {
+      for (const one of parsed.faults) this.refuse(heading, one);
+      return undefined;
+    }
+    const inches = Number(parsed.value);
+    if (inches < 0 || (inches === 0 && !orZero)) {
+      const code = orZero ? 'length.negative' : 'length.not-positive';
+      return this.refuse(heading, fault(code, heading, { inches }));
+    }
+    return parsed.value;
+  }
+
+  requiredLength(heading: string): ExactInches | undefined {
+    if (!this.isBlank(heading)) return this.length(heading);
+    return this.refuse(heading, fault('length.missing', heading, null));
+  }
+
+  /** A number within limits; undefined when blank or at fault. */
+  number(heading: string, least: number, most: number): number | undefined {
+    if (this.isBlank(heading)) return undefined;
+    const before = this.#findings.faults.length;
+    const value = this.raw(heading);
+    if (this.#findings.faults.length > before) return undefined;
+    const parsed = parseNumber(value, heading, this.#reading.decimalSign);
+    if (!parsed.ok) {
+      for (const one of parsed.faults) this.refuse(heading, one);
+      return undefined;
+    }
+    if (parsed.value < least) {
+      const low = fault('number.too-small', heading, parsed.value, { limit: least });
+      return this.refuse(heading, low);
+    }
+    if (parsed.value > most) {
+      const high = fault('number.too-large', heading, parsed.value, { limit: most });
+      return this.refuse(heading, high);
+    }
+    return parsed.value;
+  }
+
+  whole(heading: string, usual: number, least: number, most: number): number {
+    const value = this.number(heading, least, most) ?? usual;
+    if (Number.isInteger(value)) return value;
+    this.refuse(heading, fault('number.not-whole', heading, value));
+    return usual;
+  }
+
+  /** One of a few words, without regard to case; the usual one when blank. */
+  word<Word extends string>(heading: string, allowed: readonly Word[], usual: Word): Word {
+    const value = this.raw(heading);
+    if (value === null) return usual;
+    const wanted = String(value).trim().toLowerCase().replace(/\s+/gu, ' ');
+    const found = allowed.find((word) => word === wanted);
+    if (found !== undefined) return found;
+    const details = { allowed: allowed.join(', ') };
+    this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
+    return usual;
+  }
+
+  yesNo(heading: string, usual: boolean): boolean {
+    const value = this.raw(heading);
+    if (value === null) return usual;
+    if (typeof value === 'boolean') return value;
+    const word = String(value).trim().toLowerCase();
+    if (['yes', 'y', 'true', '1', 'x'].includes(word)) return true;
+    if (['no', 'n', 'false', '0'].includes(word)) return false;
+    const details = { allowed: 'yes, no' };
+    this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
+    return usual;
+  }
+}

@@ -1,0 +1,121 @@
+/** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
+import type { Where } from '../core/faults/fault.ts';
+import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { Cove } from '../core/cove/cove.ts';
+import type { Degrees } from '../core/units/angle.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import type { Shop } from './shop.ts';
+
+export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
+export type MeasuredAs = (typeof MEASURES)[number];
+
+export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
+export type EndKind = (typeof END_KINDS)[number];
+
+export const MAKES = ['cove', 'crown cove', 'buy'] as const;
+export type Make = (typeof MAKES)[number];
+
+export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
+export type OpeningKind = (typeof OPENING_KINDS)[number];
+
+export const STOCK_KINDS = ['stick', 'board'] as const;
+export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
+export type PricePer = (typeof PRICE_PER)[number];
+
+export interface RunEnd {
+  readonly kind: EndKind;
+  /** Angle of the wall corner at this end, seen from the room or from outside as the end is. */
+  readonly corner: Degrees;
+}
+
+export interface Run {
+  readonly room: string;
+  readonly run: string;
+  readonly profile: string;
+  readonly length: ExactInches;
+  readonly measuredAs: MeasuredAs;
+  /** Added at each mitered end of a run measured as an opening. */
+  readonly reveal: ExactInches;
+  readonly quantity: number;
+  readonly left: RunEnd;
+  readonly right: RunEnd;
+  readonly onePiece: boolean;
+  readonly match: string;
+  readonly done: boolean;
+  readonly note: string;
+  readonly where: Where;
+}
+
+export interface Opening {
+  readonly room: string;
+  /** A run of that room; empty where the opening cuts nothing. */
+  readonly wall: string;
+  readonly kind: OpeningKind;
+  readonly width: ExactInches;
+  readonly height: ExactInches;
+  readonly sidesCased: number;
+  readonly reveal: ExactInches;
+  readonly casing?: string;
+  readonly apron?: string;
+  readonly stool?: string;
+  /** From the wall's left corner to the opening's left edge. */
+  readonly position?: ExactInches;
+  readonly quantity: number;
+  readonly where: Where;
+}
+
+export interface Profile {
+  readonly name: string;
+  readonly make: Make;
+  /** Present for a cove or crown cove cut here. */
+  readonly cove?: Cove;
+  readonly blankWidth?: ExactInches;
+  readonly blankThickness?: ExactInches;
+  readonly nearFlat?: ExactInches;
+  /** From the wall. */
+  readonly spring?: Degrees;
+  readonly species: string;
+  /** A thickness class such as 5/4, or empty. */
+  readonly thicknessClass: string;
+  readonly offcutAllowancePercent?: number;
+  readonly note: string;
+  readonly where: Where;
+}
+
+export interface StockItem {
+  /** A profile's or a species' name. */
+  readonly for: string;
+  readonly kind: (typeof STOCK_KINDS)[number];
+  readonly thicknessClass: string;
+  readonly width?: ExactInches;
+  readonly length: ExactInches;
+  readonly price: number;
+  readonly per: PricePer;
+  readonly have: number;
+  /** How many may be bought; null is as many as needed. */
+  readonly buyMost: number | null;
+  readonly where: Where;
+}
+
+export interface Job {
+  readonly shop: Shop;
+  readonly profiles: readonly Profile[];
+  readonly runs: readonly Run[];
+  readonly openings: readonly Opening[];
+  readonly stock: readonly StockItem[];
+}
+
+/** How this shop's lengths are read and written. */
+export interface ShopLengths {
+  readonly unit: LengthUnit;
+  readonly precision: ExactInches;
+}
+
+/** Names are the same without regard to case and outer spaces where one table looks up another. */
+export function sameName(one: string, other: string): boolean {
+  return nameKey(one) === nameKey(other);
+}
+
+export function nameKey(name: string): string {
+  return name.trim().replace(/\s+/gu, ' ').toLowerCase();
+}

@@ -1,0 +1,111 @@
+/** From a length as it was measured to the length to cut. */
+import Fraction from 'fraction.js';
+import {
+  fault,
+  failed,
+  ok,
+  placeFault,
+  type Fault,
+  type Outcome,
+} from '../../core/faults/fault.ts';
+import { computeCrownSize } from '../../core/crown/crown-size.ts';
+import { toRadians } from '../../core/units/angle.ts';
+import type { ExactInches } from '../../core/units/length.ts';
+import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
+import type { Profile, Run, RunEnd } from '../job.ts';
+import type { MeasurePoint, PieceEnd } from '../piece.ts';
+import type { Shop } from '../shop.ts';
+
+export interface CutLength {
+  readonly cutLength: ExactInches;
+  readonly left: PieceEnd;
+  readonly right: PieceEnd;
+}
+
+const ZERO = new Fraction(0);
+
+/**
+ * The cut length of a run, from long point to long point. Derived: a miter across a thickness or
+ * width `across`, half a corner C from the wall, moves its long point by across · cot(C / 2).
+ * - wall: inside miter, cope, return and square add 0; an outside miter turns past the wall's corner
+ *   by the profile's projection · cot(C / 2).
+ * - opening: each mitered end adds the reveal and then as a short point.
+ * - short point: a miter lying flat around an opening crosses the face, so an outside miter adds the
+ *   blank's width · cot(C / 2); an inside miter is in the wall's corner and adds projection · cot(C / 2).
+ * - long point: nothing. To all of these the shop's end allowance comes on at each end.
+ * - finished: nothing at all.
+ * The sum is rounded up to the shop's precision. Faults: a size of the profile that a miter needs.
+ */
+export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcome<CutLength> {
+  const ends = [run.left, run.right].map((end) => computeEnd(end, run, profile, shop));
+  const faults = ends.flatMap((end) => (end.ok ? [] : end.faults));
+  const [left, right] = ends;
+  if (left?.ok !== true || right?.ok !== true) return failed(...faults);
+  const length = run.length.add(left.value.added).add(right.value.added);
+  const cutLength = roundUp(length, shop.lengthPrecision);
+  return ok({ cutLength, left: left.value, right: right.value });
+}
+
+/** The next whole multiple of `precision` that is no shorter. */
+export function roundUp(length: ExactInches, precision: ExactInches): ExactInches {
+  return length.div(precision).ceil().mul(precision);
+}
+
+/** How far the molding stands out from the wall: the crown's projection, or the thickness. */
+export function projectionOf(profile: Profile): Outcome<number> {
+  if (profile.spring !== undefined) {
+    if (profile.blankWidth === undefined) return failed(sizeNeeded(profile, 'Blank width'));
+    const faceWidth = Number(profile.blankWidth);
+    const size = computeCrownSize({ faceWidth, spring: toRadians(profile.spring) });
+    return size.ok ? ok(size.value.projection) : size;
+  }
+  if (profile.blankThickness === undefined) return failed(sizeNeeded(profile, 'Blank thickness'));
+  return ok(Number(profile.blankThickness));
+}
+
+function computeEnd(end: RunEnd, run: Run, profile: Profile, shop: Shop): Outcome<PieceEnd> {
+  const { kind, corner } = end;
+  const around = run.measuredAs === 'opening' || run.measuredAs === 'short point';
+  const flat = around && kind === 'outside miter';
+  const known = { kind, cornerDeg: Number(corner), point: pointOf(kind, flat) };
+  if (run.measuredAs === 'finished') return ok({ ...known, added: ZERO });
+  const allowance = shop.endAllowance;
+  if (kind !== 'outside miter' && !(kind === 'inside miter' && around)) {
+    return ok({ ...known, added: allowance });
+  }
+  if (run.measuredAs === 'long point') return ok({ ...known, added: allowance });
+  const across = flat ? widthOf(profile) : projectionOf(profile);
+  if (!across.ok) return failed(...across.faults.map((one) => placeFault(one, run.where)));
+  const miter = across.value / Math.tan(toRadians(corner) / 2);
+  const reveal = run.measuredAs === 'opening' ? run.reveal : ZERO;
+  return ok({ ...known, added: allowance.add(reveal).add(snap(miter)) });
+}
+
+function widthOf(profile: Profile): Outcome<number> {
+  if (profile.blankWidth === undefined) return failed(sizeNeeded(profile, 'Blank width'));
+  return ok(Number(profile.blankWidth));
+}
+
+function pointOf(kind: RunEnd['kind'], flat: boolean): MeasurePoint {
+  switch (kind) {
+    case 'square':
+      return 'square end';
+    case 'inside miter':
+      return 'long point at the wall';
+    case 'outside miter':
+      return flat ? 'long point at the outer edge' : 'long point at the face';
+    case 'cope':
+      return 'tip of the cope at the wall';
+    case 'return':
+      return 'long point of the return miter';
+  }
+}
+
+/** An irrational addition joins exact arithmetic on a grid far below any tape. */
+function snap(inches: number): ExactInches {
+  return new Fraction(Math.round(inches / IRRATIONAL_GRID_INCHES), 1 / IRRATIONAL_GRID_INCHES);
+}
+
+function sizeNeeded(profile: Profile, heading: string): Fault {
+  return fault('job.projection-unknown', 'Miter', profile.name, { details: { needed: heading } });
+}

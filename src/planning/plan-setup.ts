@@ -1,0 +1,103 @@
+/** The set-up of one cove profile on the shop's saw: everything that its page needs. */
+import type { Caution, Fault } from '../core/faults/fault.ts';
+import { placeFault } from '../core/faults/fault.ts';
+import type { Blade, Setting } from '../core/cove/cove.ts';
+import { computeCut, type CutCove } from '../core/cove/cut.ts';
+import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
+import { computeArcLength } from '../core/cove/outline.ts';
+import { planPasses } from '../core/cove/passes.ts';
+import { layOutRails, type RailLayout } from '../core/cove/rails.ts';
+import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
+import { computeFlats } from '../core/cove/stock.ts';
+import { degrees } from '../core/units/angle.ts';
+import type { Profile } from './job.ts';
+import type { Shop } from './shop.ts';
+
+export interface SetUp {
+  readonly blade: Blade;
+  readonly setting: Setting;
+  readonly cut: CutCove;
+  readonly passHeights: readonly number[];
+  readonly scale: ScaleEffect;
+  /** Absent where the shop gives no table. */
+  readonly rails?: RailLayout;
+  readonly flats: { readonly near: number; readonly far: number };
+  readonly web: number;
+  /** Along the cove's outline, for smoothing; inches. */
+  readonly arcLength: number;
+}
+
+export interface SetUpReading {
+  readonly setUp?: SetUp;
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Undefined for a profile that is bought; else the set-up or every reason against it, placed. */
+export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefined {
+  const { cove, blankWidth, blankThickness } = profile;
+  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) {
+    return undefined;
+  }
+  const blade: Blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
+  const stock = {
+    blankWidth: Number(blankWidth),
+    blankThickness: Number(blankThickness),
+    ...(profile.nearFlat === undefined ? {} : { nearFlat: Number(profile.nearFlat) }),
+    leastWeb: Number(shop.leastWeb),
+    leastFlat: Number(shop.leastFlat),
+  };
+  const { setting, ...judged } = checkCove(cove, blade, sawOf(shop), stock);
+  const passes = planPasses(cove.depth, {
+    first: Number(shop.firstPass),
+    step: Number(shop.step),
+    last: Number(shop.lastPass),
+  });
+  const place = (one: Fault): Fault => placeFault(one, profile.where);
+  const faults = [...judged.faults, ...passes.faults].map(place);
+  const cautions = [...judged.cautions, ...passes.cautions].map(place);
+  if (setting === undefined || faults.length > 0) return { faults, cautions };
+  const flats = computeFlats(cove.width, stock);
+  const cut = computeCut(blade, setting);
+  const setUp: SetUp = {
+    blade,
+    setting,
+    cut,
+    passHeights: passes.heights,
+    scale: computeScaleEffect(blade, setting, {
+      approach: degrees(shop.angleScaleStep),
+      tilt: degrees(shop.tiltScaleStep),
+    }),
+    flats,
+    web: stock.blankThickness - cove.depth,
+    arcLength: computeArcLength(blade, setting),
+    ...railsOf(setting, cut, flats, shop),
+  };
+  return { setUp, faults, cautions };
+}
+
+function sawOf(shop: Shop): SawLimits {
+  const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
+  return {
+    tiltStop: degrees(shop.tiltStop),
+    ...(upright === undefined ? {} : { greatestHeightUpright: Number(upright) }),
+    ...(at45 === undefined ? {} : { greatestHeightAt45: Number(at45) }),
+  };
+}
+
+function railsOf(
+  setting: Setting,
+  cut: CutCove,
+  flats: SetUp['flats'],
+  shop: Shop,
+): { rails?: RailLayout } {
+  const { tableFront: front, tableBack: back, tableWidth: width, slotToBlade } = shop;
+  if (front === undefined || back === undefined) return {};
+  const table = {
+    front: Number(front),
+    back: Number(back),
+    ...(width === undefined ? {} : { width: Number(width) }),
+    ...(slotToBlade === undefined ? {} : { slotToBlade: Number(slotToBlade) }),
+  };
+  return { rails: layOutRails(setting.approach, cut, flats, table, shop.tiltSide) };
+}

@@ -1,0 +1,157 @@
+/** Which stock serves a profile, what a stick of it costs, and how many blanks a board gives. */
+import Fraction from 'fraction.js';
+import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import { computeBoardFeet } from '../core/lumber/board-feet.ts';
+import { countBlanks } from '../core/lumber/blanks.ts';
+import { findThicknessClass } from '../core/lumber/thickness-class.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import { sameName, type Job, type Profile, type StockItem } from './job.ts';
+import type { Shop } from './shop.ts';
+
+/** A row of Stock as it serves one profile. */
+export interface StockUnit {
+  readonly item: StockItem;
+  /** 1 for a stick; for a board the blanks that it rips into. */
+  readonly strips: number;
+  /** Of one stick or one whole board, in whole cents. */
+  readonly priceCents: number;
+  /** Of one stick or board; undefined where no thickness or width is known. */
+  readonly boardFeet?: number;
+}
+
+export interface StockReading {
+  readonly units: readonly StockUnit[];
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+const INCHES_PER_METRE = new Fraction(5000, 127);
+
+/**
+ * Bought profiles are served by rows for the profile alone; coves also by rows for their species,
+ * of their class where both name one. Blanks shorter than the shop's least and boards narrower or
+ * thinner than the blank are left out, each with a caution.
+ */
+export function findStock(profile: Profile, job: Job): StockReading {
+  const faults: Fault[] = [];
+  const cautions: Caution[] = [];
+  const made = profile.make !== 'buy';
+  const rows = job.stock.filter(
+    (item) =>
+      sameName(item.for, profile.name) ||
+      (made &&
+        profile.species !== '' &&
+        sameName(item.for, profile.species) &&
+        fitsClass(item, profile)),
+  );
+  const units = rows.flatMap((item) => {
+    const place = (one: Fault): Fault => placeFault(one, item.where);
+    const caution = made ? whyUnfit(item, profile, job.shop) : undefined;
+    if (caution !== undefined) {
+      cautions.push(place(caution));
+      return [];
+    }
+    const priced = priceUnit(item, profile);
+    if (!('cents' in priced)) {
+      faults.push(place(priced));
+      return [];
+    }
+    const strips = stripsOf(item, profile, job.shop);
+    const { cents, boardFeet } = priced;
+    const unit = { item, strips, priceCents: cents };
+    return [boardFeet === undefined ? unit : { ...unit, boardFeet }];
+  });
+  if (units.length === 0 && faults.length === 0) {
+    const needed = made && profile.species !== '' ? ` (${profile.species})` : '';
+    const none = fault('job.no-stock', 'Stock', profile.name, { details: { needed } });
+    faults.push(placeFault(none, profile.where));
+  }
+  return { units, faults, cautions };
+}
+
+function fitsClass(item: StockItem, profile: Profile): boolean {
+  const [one, other] = [item.thicknessClass, profile.thicknessClass];
+  return one === '' || other === '' || sameName(one, other);
+}
+
+function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | undefined {
+  const details = { profile: profile.name };
+  if (item.length.lt(shop.leastBlankLength)) {
+    return fault(
+      'job.blank-below-least',
+      profile.name,
+      { inches: Number(item.length) },
+      {
+        limit: { inches: Number(shop.leastBlankLength) },
+      },
+    );
+  }
+  if (item.width !== undefined && stripsOf(item, profile, shop) < 1) {
+    return fault(
+      'job.board-too-narrow',
+      'Stock',
+      { inches: Number(item.width) },
+      {
+        limit: { inches: Number(profile.blankWidth) },
+        details,
+      },
+    );
+  }
+  const rough = roughThickness(item.thicknessClass);
+  if (rough !== undefined && profile.blankThickness?.gt(rough) === true) {
+    return fault(
+      'job.board-too-thin',
+      'Stock',
+      { inches: Number(rough) },
+      {
+        limit: { inches: Number(profile.blankThickness) },
+        details,
+      },
+    );
+  }
+  return undefined;
+}
+
+function stripsOf(item: StockItem, profile: Profile, shop: Shop): number {
+  const { width: boardWidth } = item;
+  const { blankWidth } = profile;
+  if (boardWidth === undefined || blankWidth === undefined) return 1;
+  if (item.kind === 'stick') return boardWidth.gte(blankWidth) ? 1 : 0;
+  const counted = countBlanks({ boardWidth, blankWidth, kerf: shop.kerf });
+  return counted.ok ? counted.value : 0;
+}
+
+function roughThickness(thicknessClass: string): ExactInches | undefined {
+  const found = findThicknessClass(thicknessClass, 'Class');
+  return found.ok ? new Fraction(found.value.rough) : undefined;
+}
+
+/** Derived: price times how many of its unit one stick or board is, rounded to the cent once, halves up. */
+function priceUnit(
+  item: StockItem,
+  profile: Profile,
+): { cents: number; boardFeet?: number } | Fault {
+  const thickness =
+    roughThickness(item.thicknessClass) ??
+    roughThickness(profile.thicknessClass) ??
+    profile.blankThickness;
+  const width = item.width ?? profile.blankWidth;
+  const { length } = item;
+  const measured =
+    thickness === undefined || width === undefined
+      ? undefined
+      : computeBoardFeet({ thickness, width, length });
+  const boardFeet = measured?.ok === true ? measured.value : undefined;
+  const count = {
+    piece: new Fraction(1),
+    foot: length.div(12),
+    metre: length.div(INCHES_PER_METRE),
+    'board foot': boardFeet,
+  }[item.per];
+  if (count === undefined) {
+    const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';
+    return fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
+  }
+  const cents = Number(new Fraction(String(item.price)).mul(count).mul(100).add(1, 2).floor());
+  return { cents, ...(boardFeet === undefined ? {} : { boardFeet: Number(boardFeet) }) };
+}

@@ -1,0 +1,87 @@
+/** Counts, board feet, hours and weight of one profile's plan. */
+import Fraction from 'fraction.js';
+import { countedThickness } from '../core/lumber/board-feet.ts';
+import { computeWeight } from '../core/lumber/weight.ts';
+import { findThicknessClass } from '../core/lumber/thickness-class.ts';
+import type { Profile } from './job.ts';
+import type { CutStick, Hours, Tally } from './job-plan.ts';
+import type { Piece } from './piece.ts';
+import type { SetUp } from './plan-setup.ts';
+import type { Shop } from './shop.ts';
+
+const ZERO = new Fraction(0);
+
+export function tallyProfile(
+  profile: Profile,
+  pieces: readonly Piece[],
+  sticks: readonly CutStick[],
+  setUp: SetUp | undefined,
+  shop: Shop,
+): Tally {
+  const lengthNet = pieces.reduce((sum, piece) => sum.add(piece.cutLength), ZERO);
+  const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
+  const allowance = profile.offcutAllowancePercent ?? shop.offcutAllowance;
+  const net = netBoardFeet(profile, Number(lengthNet));
+  const passCount = setUp?.passHeights.length ?? 0;
+  return {
+    pieces: pieces.length,
+    sticks: sticks.length,
+    lengthNet,
+    lengthBought,
+    ...(net === undefined
+      ? {}
+      : { boardFeetNet: net, boardFeetWithAllowance: net * (1 + allowance / 100) }),
+    offcutAllowancePercent: allowance,
+    passes: passCount * sticks.length,
+    hours: countHours(Number(lengthNet), sticks, setUp, shop),
+    ...weightOf(profile, Number(lengthNet)),
+  };
+}
+
+/**
+ * Board feet of the blanks that the net length takes: nominal thickness (the class's, or the blank's
+ * own, under 1 in counted as 1) · blank width · length / 144. Navy Engineering Aid manual 6-3.
+ */
+function netBoardFeet(profile: Profile, lengthInches: number): number | undefined {
+  const { blankWidth, blankThickness, thicknessClass } = profile;
+  const found = findThicknessClass(thicknessClass, 'Class');
+  const thickness = found.ok ? found.value.rough : blankThickness;
+  if (blankWidth === undefined || thickness === undefined) return undefined;
+  const counted = countedThickness(new Fraction(thickness));
+  return (Number(counted) * Number(blankWidth) * lengthInches) / 144;
+}
+
+/** Of the finished net length as whole blanks, the cove not taken off: what a helper lifts. */
+function weightOf(profile: Profile, lengthInches: number): { pounds?: number } {
+  const { blankWidth, blankThickness, species } = profile;
+  if (blankWidth === undefined || blankThickness === undefined || !(lengthInches > 0)) return {};
+  const cubicInches = Number(blankWidth) * Number(blankThickness) * lengthInches;
+  const weight = computeWeight({ cubicInches, species });
+  return weight.ok ? { pounds: weight.value.pounds } : {};
+}
+
+/**
+ * Hours = set-ups + passes · (length / feed + handling) + smoothing · surface + crosscuts. A cove is
+ * cut on whole blanks; a stick of n pieces takes n + 1 crosscuts, the first trims its end.
+ */
+function countHours(
+  lengthNetInches: number,
+  sticks: readonly CutStick[],
+  setUp: SetUp | undefined,
+  shop: Shop,
+): Hours {
+  const crosscuts = sticks.reduce((sum, stick) => sum + stick.pieces.length + 1, 0);
+  const crosscutHours = (crosscuts * shop.crosscutSeconds) / 3600;
+  if (setUp === undefined || sticks.length === 0) {
+    return { setUp: 0, passes: 0, smoothing: 0, crosscuts: crosscutHours };
+  }
+  const feet = sticks.reduce((sum, stick) => sum + Number(stick.length), 0) / 12;
+  const carrying = (sticks.length * shop.handlingPerPass) / 3600;
+  const squareFeet = (setUp.arcLength * lengthNetInches) / 144;
+  return {
+    setUp: shop.setUpMinutes / 60,
+    passes: setUp.passHeights.length * (feet / (shop.feed * 60) + carrying),
+    smoothing: (squareFeet * shop.smoothingMinutes) / 60,
+    crosscuts: crosscutHours,
+  };
+}
