@@ -1,6 +1,6 @@
 /** The set-up of one cove profile on the shop's saw: everything that its page needs. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
-import { placeFault } from '../core/faults/fault.ts';
+import { fault, placeFault } from '../core/faults/fault.ts';
 import type { Blade, Setting } from '../core/cove/cove.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
@@ -73,6 +73,7 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
     arcLength: computeArcLength(blade, setting),
     ...railsOf(setting, cut, flats, shop),
   };
+  cautions.push(...offTable(setUp.rails, Number(shop.tableWidth)).map(place));
   return { setUp, faults, cautions };
 }
 
@@ -100,4 +101,18 @@ function railsOf(
     ...(slotToBlade === undefined ? {} : { slotToBlade: Number(slotToBlade) }),
   };
   return { rails: layOutRails(setting.approach, cut, flats, table, shop.tiltSide) };
+}
+
+/** A rail mark beyond the table's sides can't be taped: the side edges are marked instead. */
+function offTable(rails: RailLayout | undefined, tableWidth: number): Caution[] {
+  if (rails === undefined) return [];
+  return (['near', 'far'] as const).flatMap((rail) =>
+    (['front', 'back'] as const).flatMap((edge) => {
+      const mark = rails[rail][edge];
+      if (mark.onTable) return [];
+      const argument = `The ${rail} rail on the ${edge} edge`;
+      const given = { inches: Math.abs(mark.fromBlade) };
+      return [fault('rails.off-table', argument, given, { limit: { inches: tableWidth / 2 } })];
+    }),
+  );
 }

@@ -67,10 +67,6 @@ export const WORDING = wordings({
     `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
   'cove.flat-too-narrow': (f) =>
     `${f.argument} is ${f.given}; at least ${f.limit} must ride on the table. A blank ${f.detail('widthThatWould')} wide would do.`,
-  'cove.tilt-out-of-range': (f) =>
-    `${f.argument} is ${f.given}; a tilt lies from 0° to less than 90°.`,
-  'cove.approach-out-of-range': (f) =>
-    `${f.argument} is ${f.given}; an approach angle lies above 0° and up to 90° from the blade line.`,
   'cove.undercut': (f) =>
     `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It can be cut; sanding into it is awkward.`,
   'cove.steep-approach': (f) =>
@@ -141,8 +137,6 @@ export const WORDING = wordings({
   'job.projection-unknown': (f) =>
     `${f.argument}: profile ${f.given} needs ${f.detail('needed')} for its miters. Fill it in on Profiles.`,
   'job.cove-needs': (f) => `${f.argument}: a cove cut here needs ${f.given} filled in.`,
-  'job.piece-too-short': (f) =>
-    `${f.argument}: the cut length comes to ${f.given}; it must be more than 0.`,
   'job.no-stock': (f) =>
     `No stock is listed for ${f.given}. Add a row to Stock: For the profile, or for its species${f.detail('needed')}.`,
   'job.stock-unused': (f) =>
@@ -156,8 +150,6 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
-  'job.margin-too-high': (f) =>
-    `${f.argument} is ${f.given} %; it is a share of the price, so less than 100.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
     `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
@@ -165,8 +157,6 @@ export const WORDING = wordings({
   // Cutting
   'cutting.unserved': (f) =>
     `${f.argument} (${f.given}) could not be placed: ${f.detail('why')}. Add stock, allow a splice, or shorten it.`,
-  'cutting.longer-than-stick': (f) =>
-    `${f.argument} is ${f.given}; the longest stick gives ${f.limit} between its end trims. Add longer stock, or allow splices.`,
   'cutting.no-sticks': (f) => `There are no sticks to cut ${f.argument} from. List at least one.`,
   'cutting.stick-shorter-than-trim': (f) =>
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,

@@ -1,0 +1,227 @@
+/**
+ * An independent look at a whole plan. It shares no code with the planner: only types are imported,
+ * and everything is added up again from the pieces and the sticks, in plain inches.
+ */
+import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
+import type { Piece } from './piece.ts';
+
+/** A hair for sums of doubles, far below the finest precision of a shop. */
+const HAIR_INCHES = 1e-6;
+
+/** What is wrong with a plan, a sentence each; none when it stands. */
+export function checkJobPlan(plan: JobPlan): string[] {
+  return [
+    ...checkPieces(plan),
+    ...plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => checkStick(plan, one, stick))),
+    ...checkStockCounts(plan),
+    ...checkMatches(plan),
+    ...checkMoney(plan),
+    ...checkTotals(plan),
+  ];
+}
+
+/** Every piece that isn't done is cut once, whole or in parts that add up; done ones never. */
+function checkPieces(plan: JobPlan): string[] {
+  const wrong: string[] = [];
+  const precision = Number(plan.job.shop.lengthPrecision);
+  const ids = new Set<string>();
+  const cuts = new Map<string, { length: number; whole: boolean }[]>();
+  for (const { sticks, profile } of plan.profiles) {
+    for (const stick of sticks) {
+      for (const { id, length, part, piece } of stick.pieces) {
+        const list = cuts.get(id) ?? [];
+        list.push({ length: Number(length), whole: part === undefined });
+        cuts.set(id, list);
+        if (piece !== undefined && piece.profile !== profile.name) {
+          wrong.push(`${id} is cut from the stock of ${profile.name}, not of ${piece.profile}.`);
+        }
+      }
+    }
+  }
+  for (const piece of plan.pieces) {
+    if (ids.has(piece.id)) wrong.push(`${piece.id} is the id of two pieces.`);
+    ids.add(piece.id);
+    const steps = Number(piece.cutLength) / precision;
+    if (!(steps > 0) || Math.abs(steps - Math.round(steps)) > HAIR_INCHES) {
+      wrong.push(`${piece.id} is not a whole number of the shop's precision long.`);
+    }
+    wrong.push(...checkCuts(piece, cuts.get(piece.id) ?? [], plan));
+  }
+  for (const id of cuts.keys()) {
+    const spare = plan.profiles.some(({ profile }) => id === `${profile.name} / set-up spare`);
+    if (!ids.has(id) && !spare) wrong.push(`${id} is cut but not asked for.`);
+  }
+  for (const { profile, setUp } of plan.profiles) {
+    const wanted = setUp !== undefined && Number(plan.job.shop.setUpSpare) > 0 ? 1 : 0;
+    const planned = cuts.get(`${profile.name} / set-up spare`)?.length ?? 0;
+    if (planned !== wanted) wrong.push(`${profile.name} has ${planned} set-up spares.`);
+  }
+  return wrong;
+}
+
+function checkCuts(
+  piece: Piece,
+  cuts: readonly { length: number; whole: boolean }[],
+  plan: JobPlan,
+): string[] {
+  if (piece.done) return cuts.length === 0 ? [] : [`${piece.id} is done and planned again.`];
+  const wanted = Number(piece.cutLength);
+  const [first] = cuts;
+  if (first === undefined) return [`${piece.id} is never cut.`];
+  if (first.whole) {
+    if (cuts.length > 1) return [`${piece.id} is cut ${cuts.length} times.`];
+    return Math.abs(first.length - wanted) < HAIR_INCHES
+      ? []
+      : [`${piece.id} is cut to another length.`];
+  }
+  if (piece.onePiece) return [`${piece.id} must be one piece and is spliced.`];
+  const profile = plan.job.profiles.find((one) => one.name === piece.profile);
+  const angle = (plan.job.shop.spliceAngle * Math.PI) / 180;
+  const overlap = Number(profile?.blankThickness ?? Number.NaN) * Math.tan(angle);
+  const sum = cuts.reduce((all, cut) => all + cut.length, 0);
+  const least = wanted + (cuts.length - 1) * overlap;
+  const slack = (cuts.length - 1) * Number(plan.job.shop.lengthPrecision) + HAIR_INCHES;
+  const adds = sum >= least - HAIR_INCHES && sum <= least + slack;
+  return adds ? [] : [`The parts of ${piece.id} with their overlaps do not make its length.`];
+}
+
+function checkStick(plan: JobPlan, { profile }: ProfilePlan, stick: CutStick): string[] {
+  const { shop } = plan.job;
+  const kerf = Number(shop.crosscutKerf);
+  const pieces = stick.pieces.reduce((sum, cut) => sum + Number(cut.length), 0);
+  const room = Number(stick.length) - 2 * Number(shop.endTrim);
+  const used = pieces + kerf * (stick.pieces.length - 1);
+  const wrong: string[] = [];
+  if (stick.pieces.length === 0) wrong.push(`${stick.id} is used for nothing.`);
+  if (used > room + HAIR_INCHES) wrong.push(`${stick.id} is too short for its pieces.`);
+  const left = Math.max(0, room - used - kerf);
+  if (Math.abs(Number(stick.offcut) - left) > HAIR_INCHES) {
+    wrong.push(`${stick.id} leaves another offcut than it says.`);
+  }
+  if (stick.offcutKept !== (left > 0 && left >= Number(shop.keepOffcutsOver) - HAIR_INCHES)) {
+    wrong.push(`The offcut of ${stick.id} is not kept or wasted as the shop has it.`);
+  }
+  const blank = Number(profile.blankWidth ?? 0);
+  const board = stick.item.width === undefined ? Infinity : Number(stick.item.width);
+  const ripped = stick.strips * blank + (stick.strips - 1) * Number(shop.kerf);
+  if (ripped > board + HAIR_INCHES) wrong.push(`${stick.id} comes from a board too narrow for it.`);
+  if (stick.strip > stick.strips) wrong.push(`${stick.id} is one blank too many of its board.`);
+  if (profile.make !== 'buy' && Number(stick.length) < Number(shop.leastBlankLength)) {
+    wrong.push(`${stick.id} is shorter than the shop's least blank.`);
+  }
+  return wrong;
+}
+
+/** No more is used of a row of Stock than is had and may be bought, by all profiles together. */
+function checkStockCounts(plan: JobPlan): string[] {
+  const wrong: string[] = [];
+  const used = new Map<object, number>();
+  for (const { sticks, stockUse, profile } of plan.profiles) {
+    const opened = new Map<object, Set<number>>();
+    const blanks = new Set<string>();
+    for (const stick of sticks) {
+      opened.set(stick.item, (opened.get(stick.item) ?? new Set<number>()).add(stick.unit));
+      const key = `${plan.job.stock.indexOf(stick.item)} ${stick.unit} ${stick.strip}`;
+      if (blanks.has(key)) wrong.push(`${stick.id} is a blank that is used twice.`);
+      blanks.add(key);
+    }
+    for (const [item, units] of opened) used.set(item, (used.get(item) ?? 0) + units.size);
+    for (const use of stockUse) {
+      if (opened.get(use.item)?.size !== use.fromRack + use.bought) {
+        wrong.push(`${profile.name} takes another count of a stock row than it says.`);
+      }
+    }
+    if (stockUse.length !== opened.size) wrong.push(`${profile.name} leaves out a stock row.`);
+  }
+  for (const item of plan.job.stock) {
+    const count = used.get(item) ?? 0;
+    const rack = plan.profiles
+      .flatMap(({ stockUse }) => stockUse.filter((use) => use.item === item))
+      .reduce((sum, use) => sum + use.fromRack, 0);
+    const most = item.buyMost === null ? Infinity : item.have + item.buyMost;
+    if (count > most) wrong.push(`More of a ${item.for} stock row is used than can be had.`);
+    if (rack !== Math.min(count, item.have)) {
+      wrong.push(`The rack of ${item.for} is not used before more is bought.`);
+    }
+  }
+  return wrong;
+}
+
+function checkMatches(plan: JobPlan): string[] {
+  const stickOf = new Map<string, string>();
+  const wrong: string[] = [];
+  for (const { sticks } of plan.profiles) {
+    for (const stick of sticks) {
+      for (const { piece } of stick.pieces) {
+        if (piece === undefined || piece.match === '') continue;
+        const first = stickOf.get(piece.match) ?? stick.id;
+        stickOf.set(piece.match, first);
+        if (first !== stick.id) wrong.push(`The matched group ${piece.match} is on two sticks.`);
+      }
+    }
+  }
+  return wrong;
+}
+
+function checkMoney(plan: JobPlan): string[] {
+  const wrong: string[] = [];
+  for (const { profile, money, stockUse, answer } of plan.profiles) {
+    const lumber = stockUse.reduce(
+      (sum, use) => sum + (use.fromRack + use.bought) * use.priceCents,
+      0,
+    );
+    if (lumber !== money.lumberCents || lumber !== answer.plan.costCents) {
+      wrong.push(`The lumber of ${profile.name} does not add up.`);
+    }
+    const cost =
+      money.lumberCents - money.offcutCreditCents + money.laborCents + money.overheadCents;
+    if (cost !== money.costCents) wrong.push(`The cost of ${profile.name} does not add up.`);
+    if (answer.bound.costCents > answer.plan.costCents) {
+      wrong.push(`${profile.name} costs less than its bound.`);
+    }
+    const shares = plan.rooms.filter((line) => line.profile === profile.name);
+    if (shares.reduce((sum, line) => sum + line.priceCents, 0) !== money.priceCents) {
+      wrong.push(`The rooms' prices of ${profile.name} do not add up to its price.`);
+    }
+    for (const amount of Object.values(money)) {
+      if (!Number.isInteger(amount) || amount < 0)
+        wrong.push(`${profile.name} has money in fractions.`);
+    }
+  }
+  return wrong;
+}
+
+function checkTotals(plan: JobPlan): string[] {
+  const { totals } = plan;
+  const live = plan.pieces.filter((piece) => !piece.done);
+  const sticks = plan.profiles.flatMap((one) => one.sticks);
+  const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
+  const expected: readonly (readonly [string, number, number])[] = [
+    ['pieces', totals.pieces, live.length],
+    ['done pieces', totals.done, plan.pieces.length - live.length],
+    ['sticks', totals.sticks, sticks.length],
+    ['net length', Number(totals.lengthNet), sum(live.map((piece) => Number(piece.cutLength)))],
+    [
+      'bought length',
+      Number(totals.lengthBought),
+      sum(sticks.map((stick) => Number(stick.length))),
+    ],
+    ['cost', totals.costCents, sum(plan.profiles.map(({ money }) => money.costCents))],
+    ['price', totals.priceCents, sum(plan.rooms.map((line) => line.priceCents))],
+    [
+      'passes',
+      totals.passes,
+      sum(
+        plan.profiles.map(
+          ({ sticks: own, setUp }) => own.length * (setUp?.passHeights.length ?? 0),
+        ),
+      ),
+    ],
+    ['pieces by room', totals.pieces, sum(plan.rooms.map((line) => line.pieces))],
+  ];
+  return expected
+    .filter(([, said, counted]) => !(Math.abs(said - counted) < HAIR_INCHES))
+    .map(
+      ([name, said, counted]) => `The total of ${name} says ${said} where ${counted} is counted.`,
+    );
+}

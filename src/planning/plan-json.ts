@@ -1,0 +1,173 @@
+/** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
+import { toDegrees } from '../core/units/angle.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import { hoursOf, type CutStick, type JobPlan, type ProfilePlan } from './job-plan.ts';
+import type { SetUp } from './plan-setup.ts';
+import type { Piece } from './piece.ts';
+
+/** Grows when a field changes its meaning or goes; new fields alone don't change it. */
+export const PLAN_JSON_VERSION = 1;
+
+/** The plan as one object of plain data, every number finite. */
+export function planToJson(plan: JobPlan) {
+  const { totals } = plan;
+  return {
+    version: PLAN_JSON_VERSION,
+    totals: {
+      pieces: totals.pieces,
+      done: totals.done,
+      sticks: totals.sticks,
+      lengthNet: Number(totals.lengthNet),
+      lengthBought: Number(totals.lengthBought),
+      boardFeetNet: totals.boardFeetNet,
+      boardFeetWithAllowance: totals.boardFeetWithAllowance,
+      passes: totals.passes,
+      hours: totals.hours,
+      cost: money(totals.costCents),
+      price: money(totals.priceCents),
+      tax: money(totals.taxCents),
+      currency: totals.currency,
+    },
+    rooms: roomsOf(plan),
+    profiles: plan.profiles.map(profileOf),
+    pieces: plan.pieces.map(pieceOf),
+    groups: plan.profiles.map(groupOf),
+    cautions: plan.cautions,
+    faults: [] as const,
+  };
+}
+
+function money(cents: number): number {
+  return cents / 100;
+}
+
+function roomsOf(plan: JobPlan) {
+  const names = [...new Set(plan.rooms.map((line) => line.room))];
+  return names.map((room) => {
+    const lines = plan.rooms.filter((line) => line.room === room);
+    return {
+      room,
+      pieces: lines.reduce((sum, line) => sum + line.pieces, 0),
+      lengthNet: lines.reduce((sum, line) => sum + Number(line.lengthNet), 0),
+      price: money(lines.reduce((sum, line) => sum + line.priceCents, 0)),
+      profiles: lines.map((line) => ({
+        profile: line.profile,
+        pieces: line.pieces,
+        lengthNet: Number(line.lengthNet),
+        price: money(line.priceCents),
+      })),
+    };
+  });
+}
+
+function profileOf({ profile, setUp, tally, money: lines, stockUse }: ProfilePlan) {
+  return {
+    profile: profile.name,
+    make: profile.make,
+    species: profile.species,
+    setup: setUp === undefined ? null : setUpOf(setUp),
+    pieces: tally.pieces,
+    sticks: tally.sticks,
+    lengthNet: Number(tally.lengthNet),
+    lengthBought: Number(tally.lengthBought),
+    boardFeetNet: tally.boardFeetNet ?? null,
+    boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
+    passes: tally.passes,
+    hours: { ...tally.hours, total: hoursOf(tally.hours) },
+    pounds: tally.pounds ?? null,
+    lumber: money(lines.lumberCents),
+    offcutCredit: money(lines.offcutCreditCents),
+    labor: money(lines.laborCents),
+    overhead: money(lines.overheadCents),
+    cost: money(lines.costCents),
+    price: money(lines.priceCents),
+    stock: stockUse.map((use) => ({
+      for: use.item.for,
+      kind: use.item.kind,
+      length: Number(use.item.length),
+      width: use.item.width === undefined ? null : Number(use.item.width),
+      fromRack: use.fromRack,
+      bought: use.bought,
+      cost: money(use.costCents),
+    })),
+  };
+}
+
+function setUpOf(setUp: SetUp) {
+  const { setting, cut, scale, rails } = setUp;
+  return {
+    approachDeg: toDegrees(setting.approach),
+    approachFromFrontDeg: 90 - toDegrees(setting.approach),
+    tiltDeg: toDegrees(setting.tilt),
+    height: setting.height,
+    bladeDiameter: setUp.blade.diameter,
+    kerf: setUp.blade.kerf,
+    passCount: setUp.passHeights.length,
+    passHeights: setUp.passHeights,
+    width: cut.width,
+    offCenter: cut.offCenter,
+    web: setUp.web,
+    flats: setUp.flats,
+    arcLength: setUp.arcLength,
+    rails: rails ?? null,
+    onTheScales: {
+      approachDeg: toDegrees(scale.rounded.approach),
+      approachFromFrontDeg: 90 - toDegrees(scale.rounded.approach),
+      tiltDeg: toDegrees(scale.rounded.tilt),
+      width: scale.cut.width,
+      offCenter: scale.cut.offCenter,
+    },
+  };
+}
+
+function pieceOf(piece: Piece) {
+  const end = (side: Piece['left']) => ({
+    end: side.kind,
+    cornerDeg: side.cornerDeg,
+    point: side.point,
+  });
+  return {
+    id: piece.id,
+    room: piece.room,
+    run: piece.run,
+    profile: piece.profile,
+    length: Number(piece.cutLength),
+    left: end(piece.left),
+    right: end(piece.right),
+    done: piece.done,
+  };
+}
+
+function groupOf({ profile, problem, answer, sticks }: ProfilePlan) {
+  return {
+    name: profile.name,
+    cost: money(answer.plan.costCents),
+    bound: money(answer.bound.costCents),
+    status: answer.status,
+    duals: answer.bound.duals.map(({ length, cents }) => ({
+      length: length / problem.unitsPerInch,
+      worth: money(cents),
+    })),
+    sticks: sticks.map(stickOf),
+  };
+}
+
+function stickOf(stick: CutStick) {
+  const number = (length: ExactInches): number => Number(length);
+  return {
+    id: stick.id,
+    length: number(stick.length),
+    fromRack: stick.fromRack,
+    board: stick.unit,
+    strip: stick.strip,
+    pieces: stick.pieces.map(({ id, piece, part, length }) => ({
+      id,
+      room: piece?.room ?? null,
+      run: piece?.run ?? null,
+      part: part ?? null,
+      length: number(length),
+    })),
+    offcut: number(stick.offcut),
+    offcutKept: stick.offcutKept,
+  };
+}

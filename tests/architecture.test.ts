@@ -1,0 +1,123 @@
+import { describe, expect, test } from '@jest/globals';
+import { readdirSync, readFileSync, existsSync } from 'node:fs';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { WORDING } from '../src/core/faults/wording.ts';
+
+const root = join(import.meta.dirname, '..');
+const source = join(root, 'src');
+
+/** What each layer may import, itself apart. The same as the references in its tsconfig.json. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  core: [],
+  cutting: ['core'],
+  planning: ['core', 'cutting'],
+  sheets: ['core', 'cutting', 'planning'],
+  hosts: ['core', 'planning', 'sheets'],
+  cli: ['core', 'cutting', 'planning', 'sheets', 'hosts'],
+};
+
+/** Packages that only one place may know, so that it can be changed there alone. */
+const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
+  hucre: ['hosts/file/'],
+  'csv-parse': ['hosts/file/'],
+  'cli-table3': ['cli/'],
+  'fraction.js': ['core/', 'planning/', 'sheets/', 'cli/'],
+};
+
+interface Import {
+  readonly file: string;
+  readonly target: string;
+}
+
+const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts'))
+  .map((name) => name.split(sep).join('/'));
+
+const imports: Import[] = files.flatMap((file) => {
+  const text = readFileSync(join(source, file), 'utf8');
+  const found = [
+    ...text.matchAll(/^(?:import|export)\b[^;']*?from '([^']+)';/gmu),
+    ...text.matchAll(/\bimport\(\s*'([^']+)'/gu),
+  ];
+  return found.map((match) => ({ file, target: match[1] ?? '' }));
+});
+
+const layerOf = (path: string): string => path.split('/')[0] ?? '';
+
+describe('the layers', () => {
+  test('are the folders of src, each with its own tsconfig.json', () => {
+    const folders = readdirSync(source, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map((entry) => entry.name);
+    expect(folders.sort()).toEqual(Object.keys(MAY_IMPORT).sort());
+    for (const folder of folders)
+      expect(existsSync(join(source, folder, 'tsconfig.json'))).toBe(true);
+  });
+
+  test('import in one direction only: core <- cutting <- planning <- sheets <- hosts <- cli', () => {
+    const broken = imports.flatMap(({ file, target }) => {
+      if (!target.startsWith('.')) return [];
+      const path = relative(source, resolve(source, dirname(file), target))
+        .split(sep)
+        .join('/');
+      const [from, to] = [layerOf(file), layerOf(path)];
+      if (from === to || MAY_IMPORT[from]?.includes(to) === true) return [];
+      return [`${file} imports ${path}: the layer ${from} may not know the layer ${to}.`];
+    });
+    expect(broken).toEqual([]);
+  });
+
+  test('have the references that the compiler enforces', () => {
+    for (const [layer, allowed] of Object.entries(MAY_IMPORT)) {
+      const text = readFileSync(join(source, layer, 'tsconfig.json'), 'utf8');
+      const { references = [] } = JSON.parse(text) as { references?: { path: string }[] };
+      const named = references.map(({ path }) => path.replace('../', ''));
+      expect({ layer, named: named.filter((name) => !allowed.includes(name)) }).toEqual({
+        layer,
+        named: [],
+      });
+    }
+  });
+
+  test('below the hosts know nothing of Node, so that they run in a browser too', () => {
+    const broken = imports
+      .filter(
+        ({ file, target }) =>
+          target.startsWith('node:') && !['hosts', 'cli'].includes(layerOf(file)),
+      )
+      .map(({ file, target }) => `${file} imports ${target}: only hosts and cli may know Node.`);
+    expect(broken).toEqual([]);
+  });
+
+  test('keep each package behind its own place', () => {
+    const broken = imports.flatMap(({ file, target }) => {
+      if (target.startsWith('.') || target.startsWith('node:')) return [];
+      const name = target.split('/')[0] ?? '';
+      const homes = PACKAGE_HOMES[name];
+      if (homes?.some((home) => file.startsWith(home)) === true) return [];
+      return [`${file} imports ${name}, which belongs to ${homes?.join(', ') ?? 'no layer'}.`];
+    });
+    expect(broken).toEqual([]);
+  });
+});
+
+describe('the files', () => {
+  test('are no barrels, and none is longer than 300 lines but the list of wordings', () => {
+    const long = files.filter(
+      (file) =>
+        file !== 'core/faults/wording.ts' &&
+        readFileSync(join(source, file), 'utf8').split('\n').length > 301,
+    );
+    expect(long).toEqual([]);
+    expect(files.filter((file) => file.endsWith('index.ts'))).toEqual([]);
+  });
+
+  test('use every wording that is listed', () => {
+    const text = files
+      .filter((file) => file !== 'core/faults/wording.ts')
+      .map((file) => readFileSync(join(source, file), 'utf8'))
+      .join('\n');
+    const unused = Object.keys(WORDING).filter((code) => !text.includes(`'${code}'`));
+    expect(unused).toEqual([]);
+  });
+});

@@ -1,0 +1,317 @@
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
+import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
+import { shareCents } from '../../src/planning/money.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
+import { DEMO_FOLDER, folderTables, jobOf, PLAIN, planOf, type Tables } from './make-job.ts';
+
+const faultsOf = async (tables: Tables) => (await planJob(jobOf(tables))).faults;
+const cautionsOf = async (tables: Tables) =>
+  (await planJob(jobOf(tables))).cautions.map((one) => one.code);
+const COVE_RUNS = 'Room,Profile,Length,Measured as\nHall,Cove,60,finished\nHall,Cove,60,finished';
+
+describe('stock', () => {
+  // By hand: a 10 in board rips into two blanks of 4 1/2 with a 1/8 kerf; 12 ft · 10 in · 1 in is 10 board
+  // feet, 50.00 a board. Two runs of 60 and a spare of 24 fit one blank of 142 with two kerfs and trims? No:
+  // 60 + 60 + 24 + 2/8 is over 142, so both blanks of the one board are used.
+  test('boards are ripped into blanks and paid whole', async () => {
+    const plan = await planOf({ runs: COVE_RUNS });
+    const [cove] = plan.profiles;
+    expect(cove!.sticks.map((stick) => [stick.unit, stick.strip])).toEqual([
+      [1, 1],
+      [1, 2],
+    ]);
+    expect(cove!.money.lumberCents).toBe(5000);
+    expect(cove!.stockUse[0]).toMatchObject({ fromRack: 0, bought: 1, boardFeet: 10 });
+  });
+
+  test.each([
+    ['piece', 250, "For,Length,Price,Per\nBase,16',2.50,piece"],
+    ['foot', 4000, "For,Length,Price,Per\nBase,16',2.50,foot"],
+    ['metre', 1219, "For,Length,Price,Per\nBase,16',2.50,metre"],
+    // 1 in counted · 5 1/4 · 16 ft / 12 = 7 board feet.
+    ['board foot', 1750, "For,Length,Price,Per\nBase,16',2.50,board foot"],
+  ])('a price per %s gives a stick of 16 ft %d cents', async (_, centsAStick, stock) => {
+    const plan = await planOf({ stock });
+    expect(plan.profiles[0]!.stockUse[0]!.priceCents).toBe(centsAStick);
+  });
+
+  test('on the rack is used first, and by all profiles together', async () => {
+    const tables = {
+      profiles:
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth\nOne,cove,4,1,Poplar,3,1/2\nTwo,cove,4,1,Poplar,3,3/4',
+      runs: 'Room,Profile,Length\nHall,One,100\nHall,Two,100',
+      shop: 'Setting,Value\nset-up spare,0',
+      stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,4/4,4,12',1,piece,1,1",
+    };
+    const plan = await planOf(tables);
+    expect(
+      plan.profiles.map(({ stockUse }) => [stockUse[0]!.fromRack, stockUse[0]!.bought]),
+    ).toEqual([
+      [1, 0],
+      [0, 1],
+    ]);
+    expect(checkJobPlan(plan)).toEqual([]);
+    const short = await faultsOf({ ...tables, stock: tables.stock.replace(',1,1', ',1,no') });
+    expect(short.map((one) => [one.code, one.argument])).toEqual([
+      ['cutting.unserved', 'Hall / Two / 1'],
+    ]);
+  });
+
+  test('shorter than the least blank is refused for a cove, and serves a bought molding', async () => {
+    const stock = 'For,Kind,Width,Length,Price\nCove,stick,5,30,1\nBase,stick,6,30,1';
+    const cove = await planJob(jobOf({ runs: 'Room,Profile,Length\nHall,Cove,20', stock }));
+    expect(cove.cautions.map((one) => one.code)).toEqual(['job.blank-below-least']);
+    expect(cove.faults.map((one) => one.code)).toEqual(['job.no-stock']);
+    expect((await planOf({ runs: 'Room,Profile,Length\nHall,Base,20', stock })).totals.sticks).toBe(
+      1,
+    );
+  });
+
+  test('too narrow, too thin or of another class is left out, and said', async () => {
+    const row = (width: string, klass: string) => `\nPoplar,board,${klass},${width},12',1,piece,,`;
+    const tables = (more: string) => ({ runs: COVE_RUNS, stock: PLAIN.stock + more });
+    expect(await cautionsOf(tables(row('4', '4/4')))).toEqual(['job.board-too-narrow']);
+    expect(await cautionsOf(tables(row('9', '8/4')))).toEqual([]);
+    const thick = {
+      profiles:
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth\nCove,cove,4,1 1/8,Poplar,3,1/2',
+    };
+    expect(await cautionsOf({ ...thick, ...tables('') })).toEqual(['job.board-too-thin']);
+  });
+
+  test('bought moldings are not made from boards of their species', async () => {
+    const faults = await faultsOf({ stock: "For,Kind,Width,Length,Price\nPoplar,board,9,12',1" });
+    expect(faults.map((one) => one.code)).toEqual(['job.no-stock']);
+  });
+
+  test('a run longer than any stick is spliced, unless it must be one piece', async () => {
+    const run = (onePiece: string) => ({
+      runs: `Room,Run,Profile,Length,One piece\nHall,n,Base,250,${onePiece}`,
+    });
+    const plan = await planOf(run('no'));
+    const cuts = plan.profiles[0]!.sticks.flatMap((stick) => stick.pieces);
+    expect(cuts.map((cut) => cut.part)).toEqual([1, 2]);
+    // Two parts and one scarf of 3/4 · tan 45°.
+    expect(cuts.reduce((sum, cut) => sum + Number(cut.length), 0)).toBe(250.75);
+    expect(checkJobPlan(plan)).toEqual([]);
+    const [fault] = await faultsOf(run('yes'));
+    expect(fault).toMatchObject({
+      code: 'cutting.unserved',
+      argument: 'Hall / n / 1',
+      where: { file: 'runs.csv', line: 2 },
+    });
+  });
+
+  test('matched pieces come from one stick and are of one profile', async () => {
+    const head = 'Room,Run,Profile,Length,Match\n';
+    const plan = await planOf({
+      runs: `${head}Hall,a,Base,100,pair\nHall,b,Base,150,\nHall,c,Base,80,pair`,
+    });
+    const pair = plan.profiles[0]!.sticks.filter((stick) =>
+      stick.pieces.some((cut) => cut.piece?.match === 'pair'),
+    );
+    expect(pair).toHaveLength(1);
+    const faults = await faultsOf({ runs: `${head}Hall,a,Base,100,pair\nHall,c,Casing,80,pair` });
+    expect(faults.map((one) => one.code)).toEqual(['job.match-of-two-profiles']);
+  });
+});
+
+describe('a cove that the shop cannot cut', () => {
+  test('is refused at its row in Profiles with every reason', async () => {
+    const faults = await faultsOf({
+      runs: COVE_RUNS,
+      profiles:
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth\nCove,cove,6,1,Poplar,5.9,7/8',
+    });
+    expect(faults.map((one) => [one.code, one.where])).toEqual([
+      ['cove.too-wide', { file: 'profiles.csv', line: 2, column: 1 }],
+      ['cove.web-too-thin', { file: 'profiles.csv', line: 2, column: 1 }],
+      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 1 }],
+      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 1 }],
+    ]);
+  });
+});
+
+describe('hours and money', () => {
+  // By hand. A cove 1/2 deep takes 9 passes (1/16, seven equal, 1/32). Two blanks of 12 ft at 6 ft a minute
+  // and 30 s carrying each: 9 · (24 / 6 + 1) min = 45 min. One set-up of 40 min. Two sticks of two and one
+  // piece: 5 cuts of 45 s. Smoothing 10 ft of net length by the outline's length.
+  test('follow the formulas of one line', async () => {
+    const plan = await planOf({
+      runs: COVE_RUNS,
+      shop: 'Setting,Value\nhourly rate,60\noverhead %,10\nmargin %,20\ntax %,5\noffcut credit %,0',
+    });
+    const [{ tally, money, setUp }] = plan.profiles as [JobPlan['profiles'][number]];
+    expect(setUp!.passHeights).toHaveLength(9);
+    expect(tally.passes).toBe(18);
+    expect(tally.hours.setUp).toBeCloseTo(40 / 60, 12);
+    expect(tally.hours.passes).toBeCloseTo(45 / 60, 12);
+    expect(tally.hours.crosscuts).toBeCloseTo((5 * 45) / 3600, 12);
+    // The outline of a shallow cove is a little longer than its width of 3 in, 120 in long, 7 min a square foot.
+    const smoothing = tally.hours.smoothing / ((3 * 120 * 7) / 144 / 60);
+    expect(smoothing).toBeGreaterThan(1.05);
+    expect(smoothing).toBeLessThan(1.09);
+    const labor = Math.round(hoursOf(tally.hours) * 6000);
+    expect(money).toMatchObject({
+      lumberCents: 5000,
+      laborCents: labor,
+      overheadCents: Math.round((5000 + labor) / 10),
+    });
+    expect(money.costCents).toBe(5000 + labor + money.overheadCents);
+    expect(money.priceCents).toBe(Math.round(money.costCents / 0.8));
+    expect(plan.totals.taxCents).toBe(Math.round(money.priceCents * 0.05));
+  });
+
+  test('a kept offcut is worth its share of what its length cost', async () => {
+    // A stick of 16 ft at 2.00 a foot, trimmed 1 in at both ends, less 100 and a kerf: 89 7/8 left, at 1/6 a
+    // inch and 30 %: 4.49.
+    const plan = await planOf({ shop: 'Setting,Value\noffcut credit %,30\nhourly rate,0' });
+    expect(Number(plan.profiles[0]!.sticks[0]!.offcut)).toBe(89.875);
+    expect(plan.profiles[0]!.money).toMatchObject({
+      lumberCents: 3200,
+      offcutCreditCents: 449,
+      costCents: 2751,
+    });
+  });
+
+  test('is shared among rooms to the cent', () => {
+    fc.assert(
+      fc.property(
+        fc.nat(1e7),
+        fc.array(fc.integer({ min: 1, max: 1e6 }), { minLength: 1, maxLength: 20 }),
+        (total, weights) => {
+          const shares = shareCents(total, weights);
+          const sum = weights.reduce((all, weight) => all + weight, 0);
+          expect(shares.reduce((all, share) => all + share, 0)).toBe(total);
+          for (const [index, share] of shares.entries()) {
+            expect(Math.abs(share - (total * weights[index]!) / sum)).toBeLessThan(1);
+          }
+        },
+      ),
+    );
+  });
+});
+
+describe('the independent check of a plan', () => {
+  type Damage = (plan: JobPlan) => JobPlan;
+  const withSticks = (
+    plan: JobPlan,
+    change: (
+      sticks: JobPlan['profiles'][number]['sticks'],
+    ) => JobPlan['profiles'][number]['sticks'],
+  ): JobPlan => ({
+    ...plan,
+    profiles: plan.profiles.map((one, index) =>
+      index === 0 ? { ...one, sticks: change(one.sticks) } : one,
+    ),
+  });
+  const damages: readonly (readonly [string, Damage])[] = [
+    [
+      'a piece left out',
+      (plan) =>
+        withSticks(plan, ([first, ...rest]) => [
+          { ...first!, pieces: first!.pieces.slice(1) },
+          ...rest,
+        ]),
+    ],
+    [
+      'a piece cut twice',
+      (plan) =>
+        withSticks(plan, ([first, ...rest]) => [
+          { ...first!, pieces: [...first!.pieces, first!.pieces[0]!] },
+          ...rest,
+        ]),
+    ],
+    ['a stick left out', (plan) => withSticks(plan, (sticks) => sticks.slice(1))],
+    [
+      'a blank used twice',
+      (plan) =>
+        withSticks(plan, (sticks) => [
+          ...sticks.slice(0, -1),
+          {
+            ...sticks.at(-1)!,
+            unit: sticks[0]!.unit,
+            strip: sticks[0]!.strip,
+            item: sticks[0]!.item,
+          },
+        ]),
+    ],
+    [
+      'an offcut that is not there',
+      (plan) =>
+        withSticks(plan, ([first, ...rest]) => [
+          { ...first!, offcut: first!.offcut.add(1) },
+          ...rest,
+        ]),
+    ],
+    [
+      'a stick too short',
+      (plan) =>
+        withSticks(plan, ([first, ...rest]) => [
+          { ...first!, length: first!.length.div(4) },
+          ...rest,
+        ]),
+    ],
+    [
+      'a done piece planned',
+      (plan) => ({
+        ...plan,
+        pieces: plan.pieces.map((piece, index) => (index === 8 ? { ...piece, done: true } : piece)),
+      }),
+    ],
+    [
+      'a total that lies',
+      (plan) => ({ ...plan, totals: { ...plan.totals, sticks: plan.totals.sticks + 1 } }),
+    ],
+    [
+      'a price that lies',
+      (plan) => ({ ...plan, totals: { ...plan.totals, priceCents: plan.totals.priceCents + 1 } }),
+    ],
+    [
+      'a room that pays too much',
+      (plan) => ({
+        ...plan,
+        rooms: plan.rooms.map((line, index) =>
+          index === 0 ? { ...line, priceCents: line.priceCents + 1 } : line,
+        ),
+      }),
+    ],
+    ['two pieces of one id', (plan) => ({ ...plan, pieces: [...plan.pieces, plan.pieces[0]!] })],
+    [
+      'lumber that lies',
+      (plan) => ({
+        ...plan,
+        profiles: plan.profiles.map((one) => ({
+          ...one,
+          money: { ...one.money, lumberCents: one.money.lumberCents - 1 },
+        })),
+      }),
+    ],
+    [
+      'a cost under its bound',
+      (plan) => ({
+        ...plan,
+        profiles: plan.profiles.map((one) => ({
+          ...one,
+          answer: { ...one.answer, bound: { ...one.answer.bound, costCents: 1e9 } },
+        })),
+      }),
+    ],
+    [
+      'an off-precision length',
+      (plan) => ({
+        ...plan,
+        pieces: plan.pieces.map((piece, index) =>
+          index === 0 ? { ...piece, cutLength: piece.cutLength.add(1, 100) } : piece,
+        ),
+      }),
+    ],
+  ];
+
+  test.each(damages)('finds %s', async (_, damage) => {
+    const plan = await planOf(folderTables(DEMO_FOLDER));
+    expect(checkJobPlan(damage(plan)).length).toBeGreaterThan(0);
+  });
+});
