@@ -13,6 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   planning: ['core', 'cutting'],
   sheets: ['core', 'cutting', 'planning'],
   hosts: ['core', 'planning', 'sheets'],
+  pane: ['core'],
   cli: ['core', 'cutting', 'planning', 'sheets', 'hosts'],
 };
 

@@ -80,7 +80,7 @@ export const WORDING = wordings({
   'cove.too-many-passes': (f) =>
     `The depth asks for ${f.given} passes at this step; at most ${f.limit} are planned. Use a larger step.`,
   'rails.off-table': (f) =>
-    `${f.argument} would lie ${f.given} from the blade, off this table (${f.limit}). Mark the side edges of the table instead.`,
+    `${f.argument} would lie ${f.given} from the blade, but this table ends ${f.limit} from it. Mark the table's side edge instead.`,
 
   // Crown
   'crown.spring-out-of-range': (f) =>
@@ -168,6 +168,12 @@ export const WORDING = wordings({
     `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
   'cutting.splice-too-short': (f) =>
     `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
+  'cutting.length-too-fine': (f) =>
+    `${f.argument}: ${f.given} is written finer than 1/${f.limit} in, the finest that is planned in. Round it.`,
+  'cutting.price-too-fine': (f) =>
+    `${f.argument} is ${f.given}; prices are counted in whole cents. Round it to two decimals.`,
+  'cutting.left-over': (f) =>
+    `${f.argument}: ${f.given} of ${f.limit}, ${f.detail('length')} each, left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
 
   // Files
   'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
@@ -189,6 +195,8 @@ export const WORDING = wordings({
     `${f.given} exists already. Give --force to replace it, or choose another name.`,
   'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
+  'file.is-input': (f) =>
+    `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
 
   // Calls
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
@@ -196,4 +204,10 @@ export const WORDING = wordings({
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) => `${f.argument} is missing. See --help.`,
   'call.argument-extra': (f) => `${f.given} is one argument too many. See --help.`,
+  'call.option-twice': (f) =>
+    `${f.given} is given twice. See coveledger ${f.argument} --help.`,
+  'call.option-needs-value': (f) =>
+    `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,
+  'call.option-takes-no-value': (f) =>
+    `${f.given} takes no value; ${f.detail('value')} was given. Leave it out.`,
 });
