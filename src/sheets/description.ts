@@ -1,6 +1,7 @@
 /**
  * A description of sheets as plain data: no host's object, nothing that can't be stored as JSON.
- * Every host (file, Excel, browser grid) writes any description.
+ * Every host (file, Excel, browser grid) writes any description: it cleans its texts
+ * (clean-text.ts), refuses what no workbook can hold (check-description.ts), then writes.
  */
 import type { StyleName } from './styles.ts';
 
@@ -21,11 +22,12 @@ export interface NameDescription {
 }
 
 export interface SheetDescription {
-  /** 1 to 31 characters, none of \ / ? * [ ] : and no quote at either end. */
+  /** 1 to 31 characters, none of \ / ? * [ ] : and no apostrophe at either end. */
   readonly name: string;
   readonly columns: readonly ColumnDescription[];
-  /** Row by row from A1; a null cell is left blank. */
+  /** Row by row from A1; a null cell, or one past the row's end, is left blank. */
   readonly rows: readonly RowDescription[];
+  /** Only the first cell of a merge holds anything; the others take its style. */
   readonly merges?: readonly string[];
   readonly tables?: readonly TableDescription[];
   readonly validations?: readonly ValidationDescription[];
@@ -38,27 +40,36 @@ export interface SheetDescription {
 export interface ColumnDescription {
   /** Width in characters of the standard font. */
   readonly width: number;
-  /** Style of the column's blank cells (text format for lengths to be typed, say). */
+  /**
+   * Style of the column's null cells in the rows described (text format for lengths to be typed,
+   * say): rows that are to be filled in are described too, as blank ones.
+   */
   readonly style?: StyleName;
 }
 
 export interface RowDescription {
   readonly cells: readonly (CellDescription | null)[];
-  /** Height in points, when the host's own won't do. */
+  /** Height in points, when the host's own (by the lines that its text needs) won't do. */
   readonly height?: number;
 }
 
 export type CellValue = string | number | boolean;
 
 export interface CellDescription {
-  /** What is shown; with a formula, its cached value. Text stays text, whatever it begins with. */
+  /**
+   * What is shown; with a formula, its cached value. Text stays text, whatever it begins with or
+   * looks like; empty text without a formula is a blank cell.
+   */
   readonly value: CellValue | null;
   /** Without the equals sign; English, commas, functions of Excel 2010 at most. */
   readonly formula?: string;
   readonly style?: StyleName;
 }
 
-/** A table proper: first row of `range` holds its headings. Names are unique in the workbook. */
+/**
+ * A table proper: the first row of `range` holds its headings (text, none twice), and at least one
+ * described row follows. Names are unique in the workbook.
+ */
 export interface TableDescription {
   readonly name: string;
   readonly range: string;
@@ -67,16 +78,21 @@ export interface TableDescription {
 export interface ValidationDescription {
   readonly range: string;
   readonly allow:
+    /** 255 characters in all, no comma or quote in a value; longer lists stand in cells. */
     | { readonly kind: 'list'; readonly values: readonly string[] }
     | { readonly kind: 'list from'; readonly formula: string }
     | { readonly kind: 'whole'; readonly least: number; readonly most: number };
   /** Refuse anything else, or only warn. */
   readonly strict: boolean;
+  /** What is said then: 32 and 225 characters at most. */
   readonly title: string;
   readonly message: string;
 }
 
-/** Cells of `range` take `style` where the formula (relative to its first cell) is true. */
+/**
+ * Cells of `range` take color, fill, border, bold and italic of `style` where the formula (relative
+ * to its first cell) is true; earlier highlights go before later ones.
+ */
 export interface HighlightDescription {
   readonly range: string;
   readonly formula: string;
@@ -92,7 +108,10 @@ export interface PrintDescription {
   readonly breaksAfter?: readonly number[];
   /** Shrink so that all columns fit on one page's width. */
   readonly fitWidth: boolean;
-  /** Plain text of the header's middle and the footer's left; the page number is always at the right. */
+  /**
+   * Plain text of the header's middle and the footer's left, 235 characters at most; the footer's
+   * right always says "Page 1 of 3".
+   */
   readonly header: string;
   readonly footer: string;
 }

@@ -1,0 +1,25 @@
+/** What a file is by its first bytes, whatever it is called. */
+export type FileKind = 'zip' | 'old-office' | 'encrypted-office' | 'utf-16' | 'binary' | 'text';
+
+const ZIP = [0x50, 0x4b, 0x03, 0x04];
+/** Compound file: [MS-CFB] section 2.2. An .xls is one, and so is any workbook with a password. */
+const COMPOUND = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
+/** [MS-OFFCRYPTO] section 2.3.4.4: the stream that holds the workbook behind a password. */
+const ENCRYPTED_STREAM = 'EncryptedPackage';
+
+/** Tells what the bytes are; only their beginning and, in a compound file, a name are looked at. */
+export function fileKind(bytes: Uint8Array): FileKind {
+  if (startsWith(bytes, ZIP)) return 'zip';
+  if (startsWith(bytes, COMPOUND)) {
+    const name = Buffer.from(ENCRYPTED_STREAM, 'utf16le');
+    return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).includes(name)
+      ? 'encrypted-office'
+      : 'old-office';
+  }
+  if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return 'utf-16';
+  return bytes.includes(0) ? 'binary' : 'text';
+}
+
+function startsWith(bytes: Uint8Array, first: readonly number[]): boolean {
+  return first.every((byte, index) => bytes[index] === byte);
+}

@@ -1,0 +1,28 @@
+/** How much is read of a file: bounds on what one person's house can need, many times over. */
+import { fault, type Fault } from '../../core/faults/fault.ts';
+
+export const LARGEST_FILE_MB = 50;
+/** What a workbook's parts may come to when unpacked: all together, and one in XML but a sheet. */
+export const LARGEST_UNPACKED_MB = 128;
+export const LARGEST_SMALL_PART_MB = 16;
+/** Rows of one table, blank ones not counted. */
+export const MOST_TABLE_ROWS = 20_000;
+/** Columns of a sheet that are looked at. */
+export const MOST_TABLE_COLUMNS = 256;
+
+const BYTES_PER_MB = 1_000_000;
+
+/**
+ * The fault of a file, or of what it unpacks to, that is larger than is read; null where it isn't.
+ *
+ * @param what What is so large, in the person's words.
+ */
+export function largerThanRead(
+  what: string,
+  bytes: number,
+  limitMb: number = LARGEST_FILE_MB,
+): Fault | null {
+  if (bytes <= limitMb * BYTES_PER_MB) return null;
+  const megabytes = Math.ceil((bytes / BYTES_PER_MB) * 10) / 10;
+  return fault('file.too-large', what, megabytes, { limit: limitMb });
+}

@@ -1,0 +1,47 @@
+/** From rows as they lie in a sheet or file to a table with its headings: one rule for both. */
+import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import type { RawCell, RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import { MOST_TABLE_ROWS } from './limits.ts';
+
+/** Whether a row holds nothing but blanks (cells with formats alone hold nothing). */
+export function isBlankRow(cells: readonly RawCell[]): boolean {
+  return cells.every((cell) => cell === null || (typeof cell === 'string' && cell.trim() === ''));
+}
+
+/**
+ * The headings are the first row with at least two cells of text, so that a title above is passed
+ * over; where no row has two, the first that isn't blank. Rows above the headings are left out.
+ *
+ * @param rows Rows that aren't blank, in order.
+ * @param more How many further rows there are that were not kept.
+ * @returns The table; its headings have no cells where there are no rows at all.
+ */
+export function tableOf(
+  name: string,
+  source: RawTable['source'],
+  rows: readonly RawRow[],
+  more = 0,
+): Outcome<RawTable> {
+  const withTwo = rows.findIndex((row) => row.cells.filter(isText).length >= 2);
+  const at = Math.max(withTwo, 0);
+  const headings = rows[at] ?? { line: 1, cells: [] };
+  const below = rows.slice(at + 1);
+  const count = below.length + more;
+  if (count > MOST_TABLE_ROWS) return failed(tooManyRows(name, count));
+  return ok({ name, source, headings, rows: below });
+}
+
+/** All tables, or every fault of those that could not be read. */
+export function together(outcomes: readonly Outcome<RawTable>[]): Outcome<RawTable[]> {
+  const faults = outcomes.flatMap((one) => (one.ok ? [] : one.faults));
+  if (faults.length > 0) return failed(...faults);
+  return ok(outcomes.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
+export function tooManyRows(name: string, count: number): Fault {
+  return fault('table.too-many-rows', name, count, { limit: MOST_TABLE_ROWS });
+}
+
+function isText(cell: RawCell): boolean {
+  return typeof cell === 'string' && cell.trim() !== '';
+}

@@ -1,0 +1,92 @@
+/** Reads a job's tables from a path: a folder of CSV files, or an .xlsx workbook. */
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { extname, join } from 'node:path';
+
+import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
+import { largerThanRead } from './limits.ts';
+import { together } from './raw-rows.ts';
+import { readCsvTable } from './read-csv.ts';
+import { readWorkbook } from './read-workbook.ts';
+import { systemCode, systemReason } from './system-reason.ts';
+
+/** A table that is looked for: sheet Runs of a workbook, or runs.csv of a folder. */
+export interface WantedTable {
+  readonly name: string;
+  readonly required: boolean;
+}
+
+/** An .xls is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
+const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls']);
+
+/**
+ * Reads the wanted tables; names match without regard to case.
+ *
+ * @param path A folder with runs.csv and the like, or an .xlsx workbook with sheets of those names.
+ * @returns The tables found; or every fault at once: what is missing, unreadable, too large or of
+ *   another kind, and what readWorkbook and readCsvTable find.
+ */
+export async function readJobInput(
+  path: string,
+  wanted: readonly WantedTable[],
+): Promise<Outcome<RawTable[]>> {
+  let entries: readonly string[] | null;
+  try {
+    entries = (await stat(path)).isDirectory() ? await readdir(path) : null;
+  } catch (error) {
+    return failed(readFault(path, error));
+  }
+  if (entries !== null) return readFolder(path, entries, wanted);
+  if (!WORKBOOK_ENDINGS.has(extname(path).toLowerCase())) {
+    return failed(fault('file.not-folder-or-workbook', 'input', path));
+  }
+  const bytes = await readBytes(path, 'an .xlsx workbook');
+  if (!bytes.ok) return bytes;
+  const names = wanted.map((table) => table.name);
+  const required = wanted.filter((table) => table.required).map((table) => table.name);
+  return readWorkbook(bytes.value, path, names, required);
+}
+
+async function readFolder(
+  folder: string,
+  entries: readonly string[],
+  wanted: readonly WantedTable[],
+): Promise<Outcome<RawTable[]>> {
+  const found = await Promise.all(
+    wanted.map(async ({ name, required }): Promise<Outcome<RawTable> | null> => {
+      const fileName = `${name.toLowerCase()}.csv`;
+      const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
+      if (file === undefined) {
+        return required ? failed(fault('table.missing', name, folder)) : null;
+      }
+      if (others.length > 0) return failed(fault('table.twice', name, folder));
+      const bytes = await readBytes(join(folder, file), `a file ${fileName}`);
+      return bytes.ok ? readCsvTable(bytes.value, file, name) : bytes;
+    }),
+  );
+  return together(found.filter((one) => one !== null));
+}
+
+/**
+ * Reads a file of at most 50 MB.
+ *
+ * @param wanted What stands there in a folder's place, for the fault.
+ * @returns The bytes; or one fault: file.missing, file.is-folder, file.too-large, file.unreadable.
+ */
+export async function readBytes(path: string, wanted: string): Promise<Outcome<Uint8Array>> {
+  try {
+    const about = await stat(path);
+    if (about.isDirectory()) {
+      return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
+    }
+    const tooLarge = largerThanRead(path, about.size);
+    return tooLarge === null ? ok(await readFile(path)) : failed(tooLarge);
+  } catch (error) {
+    return failed(readFault(path, error));
+  }
+}
+
+function readFault(path: string, error: unknown): Fault {
+  if (systemCode(error) === 'ENOENT') return fault('file.missing', 'file', path);
+  return fault('file.unreadable', 'file', path, { details: { why: systemReason(error) } });
+}

@@ -1,0 +1,105 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+import { describe, expect, jest, test } from '@jest/globals';
+import { strFromU8, unzipSync } from 'fflate';
+
+import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { testHost } from './host-suite.ts';
+import { readXlsxBack } from './read-xlsx.ts';
+import { richWorkbook, workbook } from './sample-workbook.ts';
+
+testHost({
+  name: 'file',
+  write: writeWorkbook,
+  readBack: (bytes) => Promise.resolve(readXlsxBack(bytes)),
+});
+
+const REAL_TIMERS = [
+  'hrtime',
+  'nextTick',
+  'performance',
+  'queueMicrotask',
+  'setImmediate',
+  'clearImmediate',
+  'setInterval',
+  'clearInterval',
+  'setTimeout',
+  'clearTimeout',
+] as const;
+
+describe('A written .xlsx file', () => {
+  test('is the same, byte for byte, whenever and wherever it is written', async () => {
+    const zone = process.env['TZ'];
+    const written: Uint8Array[] = [];
+    for (const [now, place] of [
+      ['1999-12-31T23:59:59Z', 'Asia/Tokyo'],
+      ['2031-07-04T12:00:00Z', 'America/Denver'],
+    ] as const) {
+      // Only the clock is turned: the library packs with streams that need true timers.
+      jest.useFakeTimers({ now: new Date(now), doNotFake: [...REAL_TIMERS] });
+      process.env['TZ'] = place;
+      written.push(await writeWorkbook(richWorkbook()));
+      jest.useRealTimers();
+    }
+    if (zone === undefined) delete process.env['TZ'];
+    else process.env['TZ'] = zone;
+    expect(Buffer.from(written[0]!).equals(written[1]!)).toBe(true);
+  });
+
+  test('tells nothing of who wrote it, when or where', async () => {
+    const parts = unzipSync(await writeWorkbook(richWorkbook()));
+    const core = strFromU8(parts['docProps/core.xml']!);
+    expect(core).not.toMatch(/creator|lastModifiedBy/);
+    expect(core.match(/\d{4}-\d\d-\d\dT[\d:]+Z/g)).toEqual([
+      '2000-01-01T00:00:00Z',
+      '2000-01-01T00:00:00Z',
+    ]);
+    const everything = Object.values(parts).map((part) => strFromU8(part));
+    expect(everything.join('\n')).not.toContain(process.cwd());
+  });
+
+  test('makes rows high enough for their wrapped text', async () => {
+    const rows = [
+      { cells: [{ value: 'one line', style: 'wrapped' as const }] },
+      { cells: [{ value: 'first\nsecond\nthird', style: 'wrapped' as const }] },
+      { cells: [{ value: 'word '.repeat(12), style: 'note' as const }] },
+      { cells: [{ value: 'word '.repeat(12), style: 'plain' as const }] },
+      { cells: [{ value: 'Title', style: 'title' as const }] },
+    ];
+    const bytes = await writeWorkbook(workbook([{ name: 'W', columns: [{ width: 20 }], rows }]));
+    const { heights } = readXlsxBack(bytes).sheets[0]!;
+    const linePoints = 12; // a line of 10 points needs at least that much
+    expect(heights[1]).toBeUndefined();
+    expect(heights[2]).toBeGreaterThanOrEqual(3 * linePoints);
+    // 12 words of 5 are 60 characters: 3 lines at least in 20, no more than 4.
+    expect(heights[3]).toBeGreaterThanOrEqual(3 * linePoints);
+    expect(heights[3]).toBeLessThanOrEqual(4.6 * linePoints);
+    expect(heights[4]).toBeUndefined();
+    expect(heights[5]).toBeGreaterThanOrEqual(16 * 1.15);
+  });
+
+  const checker = fileURLToPath(new URL('../../../shared/tools/check-xlsx', import.meta.url));
+  const present = existsSync(checker);
+  if (!present) console.info('Skipped: no checker of schemas beside the repository.');
+  (present ? test : test.skip)('holds to the schemas of ECMA-376, part by part', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'coveledger-'));
+    try {
+      const files = await Promise.all(
+        [richWorkbook(), workbook([{ name: 'Empty' }])].map(async (description, index) => {
+          const file = join(folder, `${index}.xlsx`);
+          writeFileSync(file, await writeWorkbook(description));
+          return file;
+        }),
+      );
+      const { status, stdout } = spawnSync('bash', [checker, ...files], { encoding: 'utf8' });
+      expect(stdout).toContain(' 0 invalid');
+      expect(status).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+});
