@@ -1,4 +1,7 @@
-/** The few cell styles, named and kept in one place; hosts turn them into their own. */
+/**
+ * The few cell styles, named and kept in one place; hosts turn them into their own. In all of them
+ * text stands at the top of its cell, so that a row with one wrapped cell reads along one line.
+ */
 export interface CellStyle {
   readonly bold?: boolean;
   readonly italic?: boolean;
@@ -9,6 +12,7 @@ export interface CellStyle {
   readonly fill?: string;
   readonly align?: 'left' | 'center' | 'right';
   readonly wrap?: boolean;
+  /** A hairline all round, a thin line above, or a thin line all round. */
   readonly border?: 'hair' | 'top' | 'box';
   /** An Excel number format; @ is text. */
   readonly format?: string;
@@ -25,6 +29,7 @@ export const STYLES = {
   title: { bold: true, size: 16, color: INK },
   subtitle: { italic: true, color: '4A5960' },
   heading: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'left' },
+  headingRight: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'right' },
   section: { bold: true, size: 12, color: INK, fill: BAND },
   label: { bold: true, color: INK },
   text: { format: '@' },
@@ -44,7 +49,19 @@ export const STYLES = {
   total: { bold: true, border: 'top', format: '#,##0.00', align: 'right' },
   totalWhole: { bold: true, border: 'top', format: '#,##0', align: 'right' },
   totalLabel: { bold: true, border: 'top' },
+  totalGeneral: { bold: true, border: 'top', align: 'right' },
   tick: { align: 'center', border: 'box' },
+  // A row of a list: hairlines lead the eye along it.
+  row: { wrap: true, border: 'hair' },
+  rowStrong: { wrap: true, border: 'hair', bold: true },
+  rowDone: { wrap: true, border: 'hair', italic: true, color: '4A5960' },
+  rowRight: { wrap: true, border: 'hair', align: 'right' },
+  rowNumber: { border: 'hair', align: 'right' },
+  rowWhole: { border: 'hair', align: 'right', format: '#,##0' },
+  rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00' },
+  stick: { bold: true, fill: BAND, wrap: true },
+  stickRight: { bold: true, fill: BAND, wrap: true, align: 'right' },
+  setting: { bold: true, size: 12, color: INK, wrap: true, border: 'hair' },
 } as const satisfies Readonly<Record<string, CellStyle>>;
 
 export type StyleName = keyof typeof STYLES;

@@ -1,0 +1,40 @@
+/** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
+import type { JobPlan } from '../planning/job-plan.ts';
+import { addCrownAlone } from './crown-corners.ts';
+import type { SheetDescription } from './description.ts';
+import { SHEET_NAMES } from './plan-cells.ts';
+import { printExact } from './print-length.ts';
+import { addSetUp, SET_UP_COLUMNS } from './set-up-page.ts';
+import { SheetDraft } from './sheet-draft.ts';
+import { standingCautions } from './standing-cautions.ts';
+
+export function describeSetUps(plan: JobPlan): SheetDescription {
+  const { shop } = plan.job;
+  const draft = new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS);
+  const cautions = standingCautions(printExact(shop.leastBlankLength, shop.unit));
+  const made = plan.profiles.filter((one) => one.setUp !== undefined);
+  const sprung = plan.profiles.filter(
+    ({ profile, setUp }) => setUp === undefined && profile.spring !== undefined,
+  );
+  const addCautions = (): void => {
+    draft.spread('Every time', 'section');
+    cautions.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
+  };
+  for (const one of made) {
+    if (one.setUp === undefined) continue;
+    draft.breakPage();
+    addSetUp(draft, plan, one, one.setUp);
+    addCautions();
+  }
+  if (made.length === 0) {
+    draft.spread('Set-ups', 'title');
+    draft.spread('No cove is to be cut for this job, so there is nothing to set up.', 'wrapped');
+    draft.blank();
+    addCautions();
+  }
+  for (const one of sprung) {
+    draft.breakPage();
+    addCrownAlone(draft, plan, one);
+  }
+  return draft.finish({ paper: shop.paper, orientation: 'portrait', footer: 'Set-ups' });
+}

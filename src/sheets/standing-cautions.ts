@@ -1,0 +1,26 @@
+/** The cautions that every set-up carries, whatever the cove, the saw and the shop. */
+
+/** The line that stands above every number, on sheets for the shop and for the client alike. */
+export const JUDGMENT_CAUTION =
+  "Local codes and a qualified person's judgment stand above any number here.";
+
+/**
+ * All of them, in the order in which the work is done.
+ *
+ * @param leastBlank The shop's least length of a blank, as printed.
+ */
+export function standingCautions(leastBlank: string): readonly string[] {
+  return [
+    "Read your saw's manual first. If it forbids this cut, or requires guard or riving knife for it, don't make it on that saw.",
+    'Coving exposes the blade: guard and riving knife are in the way of this cut. Where the manual lets them come off, they go back on right after it.',
+    'Unplug the saw while you set blade, tilt and rails.',
+    'Rails on both sides of the blank, each clamped at both ends.',
+    'Make a trial cut in scrap first, and measure it before any blank is cut. The rail marks hold at the final height and tilt: a blade that shifts as it rises wanders a little before.',
+    'Push blocks: never hands over the blade.',
+    'Feed front to back only. Never draw the board back over a turning blade; wait for the blade to stop before you lift the work.',
+    'Light passes: never more at once than from one height on the list to the next.',
+    `Long blanks, crosscut afterwards: never a short piece alone. This shop's least blank is ${leastBlank}.`,
+    'Guard eyes, ears and lungs: wood dust has legal limits.',
+    JUDGMENT_CAUTION,
+  ];
+}
