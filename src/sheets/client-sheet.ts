@@ -49,18 +49,18 @@ export function describeClient(plan: JobPlan, cells: PlanCells): SheetDescriptio
     cell(null, 'totalLabel'),
     sum(sumOf('C', first, last), total(rooms.map((line) => line.pieces)), 'totalWhole'),
     cell(null, 'totalLabel'),
-    sum(sumOf('E', first, last), total(lengths(rooms, shop.unit)), 'totalGeneral'),
+    sum(sumOf('E', first, last), total(lengths(rooms, shop.unit)), 'totalNumber'),
     sum(sumOf('F', first, last), price, 'total'),
   );
   cells.priceOnClient = `${quoteSheet(SHEET_NAMES.client)}!F${row}`;
   const tax = money(plan.totals.taxCents);
   const rate = draft.add(
     cell('Tax, %'),
-    cell(null),
-    cell(null),
-    cell(null),
-    cell(shop.tax, 'length'),
-    sum(`ROUND(F${row}*E${row + 1}/100,2)`, tax, 'money'),
+    cell(shop.tax, 'number'),
+    null,
+    null,
+    null,
+    sum(`ROUND(F${row}*B${row + 1}/100,2)`, tax, 'money'),
   );
   const none = [cell(null, 'totalLabel'), cell(null, 'totalLabel'), cell(null, 'totalLabel')];
   draft.add(

@@ -27,9 +27,9 @@ export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): vo
   if (blankWidth !== undefined) {
     const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: leaning });
     if (size.ok) {
-      addFact(draft, 'Drop', printMark(size.value.drop, unit), 'down the wall');
-      const out = printMark(size.value.projection, unit);
-      addFact(draft, 'Projection', out, 'out along the ceiling');
+      const { drop, projection } = size.value;
+      const text = `${printMark(drop, unit)} and ${printMark(projection, unit)}`;
+      addFact(draft, 'Drop and projection', text, 'down the wall; out along the ceiling');
     }
   }
   if (bevels.ok) {
@@ -49,7 +49,7 @@ export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): vo
     cell('Ends', 'headingRight'),
     cell('Miter', 'headingRight'),
     cell('Bevel', 'headingRight'),
-    cell('crown flat on its back: miter from a square crosscut, bevel from upright', 'heading'),
+    cell('flat on its back: miter from square, bevel from upright', 'heading'),
   );
   draft.merge(draft.next - 1, 4, 7);
   for (const corner of corners) addCorner(draft, profile, corner);

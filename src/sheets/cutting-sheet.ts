@@ -71,7 +71,7 @@ function addGroup(
   const { profile, sticks, money: lines } = planned;
   const { unit } = plan.job.shop;
   draft.spread(profile.name, 'section');
-  draft.spread(sayGroup(planned), 'wrapped');
+  draft.spread(sayGroup(planned, plan.totals.currency), 'wrapped');
   const first = draft.next;
   const parts = countParts(sticks);
   for (const stick of sticks) addStick(draft, plan, profile, stick, parts);
@@ -80,21 +80,21 @@ function addGroup(
   const kept = keptOf(sticks);
   const together = draft.add(
     cell(null, 'totalLabel'),
-    cell('Cuts, and their length with overlaps and spare', 'totalLabel'),
+    cell('Cuts, with overlaps and spare', 'totalLabel'),
     sum(`COUNT(D${first}:D${last})`, cut.length, 'totalWhole'),
-    sum(sumOf('D', first, last), total(cut), 'totalGeneral'),
+    sum(sumOf('D', first, last), total(cut), 'totalNumber'),
     ...['E', 'F', 'G', 'H'].map(() => cell(null, 'totalLabel')),
     cell('Sticks', 'totalLabel'),
     sum(`COUNT(K${first}:K${last})`, sticks.length, 'totalWhole'),
     sum(
       sumOf('K', first, last),
       total(sticks.map((stick) => numberIn(stick.length, unit))),
-      'totalGeneral',
+      'totalNumber',
     ),
     sum(
       sumOf('L', first, last),
       total(kept.map((stick) => numberIn(stick.offcut, unit))),
-      'totalGeneral',
+      'totalNumber',
     ),
   );
   cells.sticks[index] = `${SHEET}!J${together}`;
@@ -109,10 +109,10 @@ function addGroup(
   return { together, lumber };
 }
 
-function sayGroup({ profile, answer, sticks }: ProfilePlan): string {
+function sayGroup({ profile, answer, sticks }: ProfilePlan, currency: string): string {
   const whole =
     profile.make === 'buy' ? '' : ' Cut the cove on the whole blanks first, crosscut afterwards.';
-  return `${count(sticks.length, 'stick')}: ${sayStatus(answer.status, answer.plan.costCents, answer.bound.costCents)}.${whole}`;
+  return `${count(sticks.length, 'stick')}: ${sayStatus(answer.status, answer.plan.costCents, answer.bound.costCents, currency)}.${whole}`;
 }
 
 /** How good the plan is, in words; the share is rounded up, so that it never says too little. */
@@ -120,8 +120,9 @@ export function sayStatus(
   status: 'proven' | 'gap' | 'unfinished',
   costCents: number,
   boundCents: number,
+  currency: string,
 ): string {
-  const sayMoney = (cents: number): string => money(cents).toFixed(2);
+  const sayMoney = (cents: number): string => `${currency} ${money(cents).toFixed(2)}`;
   const figures = `lumber ${sayMoney(costCents)}, least possible cost proven ${sayMoney(boundCents)}`;
   if (status === 'proven') return `${figures}, proven least cost`;
   if (status === 'unfinished') return `${figures}, bound not finished`;
@@ -186,8 +187,8 @@ function addSummary(
     cell('Together', 'totalLabel'),
     sum(sumOf('C', first, last), total(figures.map((one) => one.sticks)), 'totalWhole'),
     sum(sumOf('D', first, last), total(figures.map((one) => one.lumber)), 'total'),
-    sum(sumOf('E', first, last), total(figures.map((one) => one.length)), 'totalGeneral'),
-    sum(sumOf('F', first, last), total(figures.map((one) => one.kept)), 'totalGeneral'),
+    sum(sumOf('E', first, last), total(figures.map((one) => one.length)), 'totalNumber'),
+    sum(sumOf('F', first, last), total(figures.map((one) => one.kept)), 'totalNumber'),
   );
   cells.lumberOnCutting = `${SHEET}!D${row}`;
   cells.boughtOnCutting = `${SHEET}!E${row}`;

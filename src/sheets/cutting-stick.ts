@@ -29,8 +29,8 @@ export function addStick(
     cell(rest, 'stick'),
     null,
     cell(null, 'stick'),
-    cell(numberIn(stick.length, unit), 'stickRight'),
-    cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, 'stickRight'),
+    cell(numberIn(stick.length, unit), 'stickNumber'),
+    cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, 'stickNumber'),
   );
   draft.merge(row, 4, 6);
   draft.merge(row, 7, 8);

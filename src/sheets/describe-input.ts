@@ -1,54 +1,33 @@
-/** The workbook that a person fills: blank, or filled with tables that are there already. */
-import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
-import { headingKey } from '../planning/input/row-reader.ts';
-import { sayUsual, SETTINGS } from '../planning/shop.ts';
+/** The workbook that a person fills in: a how-to and the input sheets, blank or filled. */
+import type { RawTable } from '../planning/input/raw-table.ts';
+import { readingOf, readShop } from '../planning/input/read-shop.ts';
+import { sameName } from '../planning/job.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
-import { howToSheet } from './input/how-to-sheet.ts';
-import { INPUT_TABLES } from './input/input-columns.ts';
-import { inputSheet } from './input/input-sheet.ts';
-import { shopSheet } from './input/shop-sheet.ts';
+import { describeHowTo } from './how-to-sheet.ts';
+import { INPUT_TABLES } from './input-columns.ts';
+import { describeInputSheet } from './input-sheet.ts';
+import { describeShopSheet } from './shop-sheet.ts';
 
 /**
- * How to, Runs, Openings, Profiles, Shop and Stock, with lists to choose from and lengths kept as
- * text. With `tables`, each is filled as it came; settings that Shop leaves out stay empty.
+ * Describes the sheets How to, Runs, Openings, Profiles, Shop and Stock.
+ *
+ * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
-export function describeInput(tables: readonly RawTable[] = []): WorkbookDescription {
-  const find = (name: string): RawTable | undefined =>
-    tables.find((table) => headingKey(table.name) === headingKey(name));
-  const shop = find('Shop');
-  const paper = settingIn(shop, SETTINGS.paper.name) === 'a4' ? 'a4' : 'letter';
-  const leastBlank = sayLeastBlank(shop);
-  const [runs, openings, profiles, stock] = INPUT_TABLES.map((table) =>
-    inputSheet(table, find(table.name), paper),
-  );
-  const sheets = [
-    howToSheet(paper, leastBlank),
-    runs,
-    openings,
-    profiles,
-    shopSheet(shop, paper),
-    stock,
-  ];
+export function describeInput(job: readonly RawTable[] = []): WorkbookDescription {
+  const given = (name: string): RawTable | undefined =>
+    job.find((table) => sameName(table.name, name));
+  const shop = given('Shop');
+  const { paper } = readShop(shop, readingOf(shop), { faults: [], cautions: [] }).shop;
+  const sheets = INPUT_TABLES.map((table) => describeInputSheet(table, given(table.name), paper));
+  const stock = sheets.pop();
   return {
     version: DESCRIPTION_VERSION,
-    title: 'Trim list',
-    sheets: sheets.filter((sheet) => sheet !== undefined),
+    title: 'Input workbook',
+    sheets: [
+      describeHowTo(paper),
+      ...sheets,
+      describeShopSheet(shop, paper),
+      ...(stock === undefined ? [] : [stock]),
+    ],
   };
-}
-
-/** As the person typed it, with the unit that a bare number has. */
-function sayLeastBlank(shop: RawTable | undefined): string {
-  const typed = settingIn(shop, SETTINGS.leastBlankLength.name);
-  if ((typeof typed !== 'string' && typeof typed !== 'number') || typed === '') {
-    return sayUsual('leastBlankLength');
-  }
-  const unit = settingIn(shop, SETTINGS.unit.name) === 'mm' ? 'mm' : 'in';
-  return /^[\d\s./-]+$/u.test(String(typed)) ? `${String(typed)} ${unit}` : String(typed);
-}
-
-function settingIn(shop: RawTable | undefined, name: string): RawCell {
-  const setting = shop?.headings.cells.findIndex((cell) => headingKey(cell) === 'setting') ?? -1;
-  const value = shop?.headings.cells.findIndex((cell) => headingKey(cell) === 'value') ?? -1;
-  const row = shop?.rows.find((one) => headingKey(one.cells[setting] ?? null) === headingKey(name));
-  return row?.cells[value] ?? null;
 }

@@ -7,12 +7,12 @@ import { cell, type DraftCell, type SheetDraft } from './sheet-draft.ts';
 export function addPassList(draft: SheetDraft, heights: readonly number[], unit: LengthUnit): void {
   draft.spread('Passes: height of the highest tooth above the table', 'section');
   const heads = [
-    'Pass',
-    unit === 'mm' ? 'mm' : 'decimal',
-    unit === 'mm' ? '' : 'nearest 1/64',
-    'Done',
+    cell('Pass', 'heading'),
+    cell(unit === 'mm' ? 'height' : 'decimal', 'headingRight'),
+    cell(unit === 'mm' ? null : 'nearest 1/64', 'headingRight'),
+    cell('Done', 'heading'),
   ];
-  draft.add(...[...heads, ...heads].map((text) => cell(text, 'heading')));
+  draft.add(...heads, ...heads);
   const half = Math.ceil(heights.length / 2);
   for (let index = 0; index < half; index++) {
     draft.add(...passCells(heights, index, unit), ...passCells(heights, index + half, unit));

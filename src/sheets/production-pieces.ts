@@ -53,18 +53,20 @@ function addRoom(draft: SheetDraft, room: string, pieces: readonly Piece[], plan
   const first = draft.next + 1;
   const last = draft.next + pieces.length;
   const done = pieces.length - live.length;
-  const rest = ['E', 'F', 'G', 'H', 'I', 'J', 'K'].map(() => cell(null, 'stick'));
-  draft.add(
+  const also = done === 0 ? '' : `; ${count(done, 'piece')} done already`;
+  // Nothing stands in the column of profiles: sums by profile go by it.
+  const row = draft.add(
     cell(room, 'stick'),
-    cell(done === 0 ? 'pieces to cut:' : `${count(done, 'done piece')}; to cut:`, 'stickRight'),
+    cell(null, 'stick'),
     sum(`COUNT(D${first}:D${last})`, live.length, 'stickRight'),
     sum(
       sumOf('D', first, last),
       total(live.map((piece) => numberIn(piece.cutLength, unit))),
-      'stickRight',
+      'stickNumber',
     ),
-    ...rest,
+    cell(`pieces to cut, and their length together${also}`, 'stick'),
   );
+  draft.merge(row, 4, 10);
 }
 
 function addPiece(

@@ -56,7 +56,7 @@ export function addMakeTable(
       ['I', 'passes', total(profiles.map(({ tally }) => tally.passes)), 'whole'],
       ['J', 'hours', total(profiles.map(({ tally }) => hoursOf(tally.hours))), 'decimal'],
     ];
-  const style = { whole: 'totalWhole', decimal: 'total', length: 'totalGeneral' } as const;
+  const style = { whole: 'totalWhole', decimal: 'total', length: 'totalNumber' } as const;
   const totals = columns.map(([column, name, value, kind]): readonly [string, DraftCell] => {
     own.totals.set(name, `${column}${row}`);
     return [column, sum(sumOf(column, first, last), value, style[kind])];

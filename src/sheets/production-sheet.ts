@@ -15,6 +15,8 @@ import { addMakeTable, addMoneyTable } from './production-profiles.ts';
 import { addStockTable } from './production-stock.ts';
 import { cell, sum, SheetDraft, type DraftCell } from './sheet-draft.ts';
 
+const ROWS_ON_A_PAGE = 38;
+
 /** One grid for all tables of the sheet; the piece list sets the widths. */
 const COLUMNS = [30, 16, 12, 11, 17, 15, 17, 15, 15, 18, 7].map((width) => ({ width }));
 
@@ -28,6 +30,9 @@ export function draftProduction(plan: JobPlan, cells: PlanCells): ProductionDraf
   addHeader(draft, plan, cells, own);
   addMakeTable(draft, plan, cells, own);
   addMoneyTable(draft, plan, cells, own);
+  // The stock table begins a page of its own where the first one would break it apart.
+  const rows = draft.next + plan.profiles.reduce((all, one) => all + one.stockUse.length, 0);
+  if (rows > ROWS_ON_A_PAGE) draft.breakPage();
   addStockTable(draft, plan, own);
   addCautions(draft, plan);
   draft.breakPage();
@@ -65,11 +70,11 @@ function addHeader(draft: SheetDraft, plan: JobPlan, cells: PlanCells, own: Prod
     ['Sticks and blanks', sum(late('sticks'), totals.sticks, 'whole')],
     [
       `Net length (${shop.unit})`,
-      sum(late('lengthNet'), numberIn(totals.lengthNet, shop.unit), 'length'),
+      sum(late('lengthNet'), numberIn(totals.lengthNet, shop.unit), 'number'),
     ],
     [
       `Length used of sticks (${shop.unit})`,
-      sum(() => cells.boughtOnCutting, numberIn(totals.lengthBought, shop.unit), 'length'),
+      sum(() => cells.boughtOnCutting, numberIn(totals.lengthBought, shop.unit), 'number'),
     ],
     ['Board feet, net', sum(late('boardFeetNet'), totals.boardFeetNet, 'decimal')],
     [
@@ -93,9 +98,9 @@ function addHeader(draft: SheetDraft, plan: JobPlan, cells: PlanCells, own: Prod
   const right: readonly (readonly [string, DraftCell] | null)[] = [
     ['Rates of the shop', null],
     [`Hourly rate (${totals.currency})`, cell(shop.hourlyRate, 'money')],
-    ['Overhead, % on lumber and labor', cell(shop.overhead, 'length')],
-    ['Margin, % of the price', cell(shop.margin, 'length')],
-    ['Tax, % on the price', cell(shop.tax, 'length')],
+    ['Overhead, %', cell(shop.overhead, 'number')],
+    ['Margin, % of price', cell(shop.margin, 'number')],
+    ['Tax, %', cell(shop.tax, 'number')],
     null,
     ['Between the sheets', null],
     ['Lumber here and on Cutting', agrees(late('lumber'), () => cells.lumberOnCutting)],

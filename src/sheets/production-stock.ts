@@ -12,7 +12,7 @@ export function addStockTable(draft: SheetDraft, plan: JobPlan, own: ProductionC
   draft.spread('What to pull from the rack, and what to buy', 'section');
   const heads = draft.add(
     cell('For the profile', 'heading'),
-    cell('Listed in Stock for', 'heading'),
+    cell('Stock of', 'heading'),
     cell('What', 'heading'),
     cell(null, 'heading'),
     cell('From the rack', 'headingRight'),

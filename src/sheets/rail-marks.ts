@@ -51,7 +51,7 @@ function addSideMarks(draft: SheetDraft, name: string, rail: Rail, unit: LengthU
 }
 
 function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
-  if (!onTable) return 'off the table there: mark its side edge, next line';
+  if (!onTable) return 'off the table at this edge';
   const blade = saySide(fromBlade, 'the blade line', unit);
   return fromSlot === undefined ? blade : `${blade},\n${saySide(fromSlot, 'the miter slot', unit)}`;
 }

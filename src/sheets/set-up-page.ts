@@ -19,7 +19,7 @@ import { addRailMarks } from './rail-marks.ts';
 import { addPassList } from './pass-list.ts';
 import type { SheetDraft } from './sheet-draft.ts';
 
-export const SET_UP_COLUMNS = [28, 10, 12, 13, 10, 10, 12, 13].map((width) => ({ width }));
+export const SET_UP_COLUMNS = [32, 11, 12, 12, 12, 11, 12, 13].map((width) => ({ width }));
 
 export function addSetUp(
   draft: SheetDraft,
@@ -65,9 +65,9 @@ function addSaw(draft: SheetDraft, plan: JobPlan, { blade, setting }: SetUp): vo
   );
   addFact(
     draft,
-    "Approach, from the table's front edge",
+    'Approach, from the front edge',
     printDegrees(90 - approach),
-    'the same rails, measured from the front edge of the table',
+    "the same rails, measured from the table's front edge",
   );
   const leaning =
     tilt === 0 ? 'the blade stands upright' : `from upright, its top to the ${tiltSide}`;
@@ -82,16 +82,11 @@ function addSaw(draft: SheetDraft, plan: JobPlan, { blade, setting }: SetUp): vo
     draft,
     'Blade',
     printBoth(blade.diameter, unit),
-    `diameter; its kerf ${printBoth(blade.kerf, unit)}: measure both, the angles hang on them`,
+    `diameter, and a kerf of ${printBoth(blade.kerf, unit)}: measure both`,
   );
   const hand =
-    tilt === 0 ? `${feed} (upright, either way would do; the marks below are for this one)` : feed;
-  addFact(
-    draft,
-    'Feed',
-    'front to back',
-    `${hand}; the deep side lies toward the far rail, the one behind the blade`,
-  );
+    tilt === 0 ? `${feed} (upright: either way would do, the marks are for this one)` : feed;
+  addFact(draft, 'Feed', 'front to back', `${hand}; deep side toward the far rail`);
 }
 
 function addRails(draft: SheetDraft, plan: JobPlan, { rails, flats, cut }: SetUp): void {
@@ -137,7 +132,7 @@ function addScales(draft: SheetDraft, { scale }: SetUp, unit: LengthUnit): void 
     draft,
     'Approach and tilt, rounded',
     text,
-    `approach from the blade line (${printDegrees(90 - approach)} from the front edge), tilt from upright`,
+    `from the blade line (${printDegrees(90 - approach)} from the front edge); from upright`,
   );
   addFact(
     draft,
@@ -145,10 +140,13 @@ function addScales(draft: SheetDraft, { scale }: SetUp, unit: LengthUnit): void 
     printDecimal(cut.width, unit),
     `wide (${sayChange(widthChange, unit)}), ${printDecimal(cut.offCenter, unit)} off center (${sayChange(offCenterChange, unit)})`,
   );
-  const each = (change: { width: number; offCenter: number }): string =>
-    `width ${sayChange(change.width, unit)}, off-center ${sayChange(change.offCenter, unit)}`;
-  addFact(draft, 'Half a degree more approach', 'changes', each(perHalfDegree.approach));
-  addFact(draft, 'Half a degree more tilt', 'changes', each(perHalfDegree.tilt));
+  for (const [name, change] of [
+    ['Half a degree more approach', perHalfDegree.approach],
+    ['Half a degree more tilt', perHalfDegree.tilt],
+  ] as const) {
+    const rest = `of width; off center ${sayChange(change.offCenter, unit)}`;
+    addFact(draft, name, sayChange(change.width, unit), rest);
+  }
 }
 
 function sayChange(inches: number, unit: LengthUnit): string {

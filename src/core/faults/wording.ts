@@ -173,7 +173,7 @@ export const WORDING = wordings({
   'cutting.price-too-fine': (f) =>
     `${f.argument} is ${f.given}; prices are counted in whole cents. Round it to two decimals.`,
   'cutting.left-over': (f) =>
-    `${f.argument}: ${f.given} of ${f.limit}, ${f.detail('length')} each, left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
+    `${f.argument}: ${f.given} of ${f.limit} pieces of ${f.detail('length')} left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
 
   // Files
   'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
@@ -204,8 +204,7 @@ export const WORDING = wordings({
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) => `${f.argument} is missing. See --help.`,
   'call.argument-extra': (f) => `${f.given} is one argument too many. See --help.`,
-  'call.option-twice': (f) =>
-    `${f.given} is given twice. See coveledger ${f.argument} --help.`,
+  'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
   'call.option-needs-value': (f) =>
     `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,
   'call.option-takes-no-value': (f) =>

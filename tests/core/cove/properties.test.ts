@@ -8,6 +8,7 @@ import {
   computeSectionArea,
   computeUndercut,
 } from '../../../src/core/cove/outline.ts';
+import { layOutRails } from '../../../src/core/cove/rails.ts';
 import { solveNested, solveSetting } from '../../../src/core/cove/set-up.ts';
 import { computeWidestCove } from '../../../src/core/cove/widest.ts';
 import { radians } from '../../../src/core/units/angle.ts';
@@ -150,6 +151,30 @@ describe('the forward model', () => {
         // Close to the boundary an undercut is too small to be told from none.
         fc.pre(Math.abs(lean) > 0.05);
         expect(computeUndercut(thin, setting) !== undefined).toBe(lean > 0);
+      }),
+    );
+  });
+});
+
+describe('a left-tilt and a right-tilt saw', () => {
+  test('mirror each other in every rail mark, and keep spacing and rail length', () => {
+    const table = { front: 11, back: 16, width: 40 };
+    fc.assert(
+      fc.property(anySetting(), number(0.1, 2), number(0.1, 2), ({ blade, setting }, near, far) => {
+        const cut = computeCut(blade, setting);
+        const flats = { near, far };
+        const left = layOutRails(setting.approach, cut, flats, table, 'left');
+        const right = layOutRails(setting.approach, cut, flats, table, 'right');
+        for (const rail of ['near', 'far'] as const) {
+          for (const edge of ['front', 'back'] as const) {
+            expect(left[rail][edge].fromBlade).toBe(-right[rail][edge].fromBlade);
+            expect(left[rail][edge].onTable).toBe(right[rail][edge].onTable);
+          }
+          expect(left[rail].left).toBe(right[rail].right);
+          expect(left[rail].right).toBe(right[rail].left);
+        }
+        expect(left.spacing).toBeCloseTo(cut.width + near + far, 9);
+        expect(left.railLength).toBe(right.railLength);
       }),
     );
   });

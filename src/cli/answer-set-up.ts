@@ -1,0 +1,94 @@
+/** One row of the set-ups file answered: the saw's set-up, or every reason against it. */
+import { USUAL_BLADE } from '../core/cove/cove.ts';
+import { checkCove } from '../core/cove/feasibility.ts';
+import { planPasses } from '../core/cove/passes.ts';
+import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import { toDegrees } from '../core/units/angle.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import type { Findings, RowReader } from '../planning/input/row-reader.ts';
+
+export const SET_UP_HEADINGS = [
+  { heading: 'Profile', required: true },
+  { heading: 'Cove width', required: true },
+  { heading: 'Cove depth', required: true },
+  { heading: 'Off-center' },
+  { heading: 'Blade diameter' },
+  { heading: 'Kerf' },
+];
+
+/** As `setups --json` gives it: angles in degrees and heights in inches, unrounded. */
+export interface SetUpAnswer {
+  readonly profile: string | null;
+  readonly ok: boolean;
+  /** From the blade line, and its complement from the table's front edge; null where not ok. */
+  readonly approachDeg: number | null;
+  readonly approachFromFrontDeg: number | null;
+  /** From upright. */
+  readonly tiltDeg: number | null;
+  readonly passCount: number | null;
+  /** Of the highest tooth above the table; the last is the cove's depth. */
+  readonly passHeights: readonly number[];
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+/** `findings` is where the row reports to: what it reports is taken out of it, into the answer. */
+export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
+  const profile = row.requiredText('Profile') ?? null;
+  const width = row.requiredLength('Cove width');
+  const depth = row.requiredLength('Cove depth');
+  const offCenter = inchesOr(0, row.length('Off-center', true));
+  const diameter = inchesOr(USUAL_BLADE.diameter, row.length('Blade diameter'));
+  const kerf = inchesOr(USUAL_BLADE.kerf, row.length('Kerf', true));
+  const unreadable = findings.faults.splice(0);
+  if (unreadable.length > 0 || width === undefined || depth === undefined) {
+    return refused(profile, unreadable, []);
+  }
+  const cove = { width: Number(width), depth: Number(depth), offCenter };
+  const judged = checkCove(cove, { diameter, kerf });
+  const passes = planPasses(cove.depth);
+  const place = (one: Fault): Fault => placeFault(one, row.where(columnOf(one)));
+  const faults = [...judged.faults, ...passes.faults].map(place);
+  const cautions = [...judged.cautions, ...passes.cautions].map(place);
+  if (faults.length > 0 || judged.setting === undefined) return refused(profile, faults, cautions);
+  const approachDeg = toDegrees(judged.setting.approach);
+  return {
+    profile,
+    ok: true,
+    approachDeg,
+    approachFromFrontDeg: 90 - approachDeg,
+    tiltDeg: toDegrees(judged.setting.tilt),
+    passCount: passes.heights.length,
+    passHeights: passes.heights,
+    faults,
+    cautions,
+  };
+}
+
+function refused(
+  profile: string | null,
+  faults: readonly Fault[],
+  cautions: readonly Caution[],
+): SetUpAnswer {
+  if (faults.length === 0) throw new RangeError('A set-up is refused without a reason.');
+  return {
+    profile,
+    ok: false,
+    approachDeg: null,
+    approachFromFrontDeg: null,
+    tiltDeg: null,
+    passCount: null,
+    passHeights: [],
+    faults,
+    cautions,
+  };
+}
+
+function inchesOr(usual: number, length: ExactInches | undefined): number {
+  return length === undefined ? usual : Number(length);
+}
+
+/** The column that a fault is about; one about the cove as a whole stands at its profile. */
+function columnOf({ argument }: Fault): string {
+  return SET_UP_HEADINGS.some(({ heading }) => heading === argument) ? argument : 'Profile';
+}

@@ -1,0 +1,9 @@
+/** The commands, in the order that help lists them. A new one is one new line here. */
+import type { Command } from './command.ts';
+import { CUT } from './cut.ts';
+import { DEMO } from './demo.ts';
+import { NEW } from './new.ts';
+import { PLAN } from './plan.ts';
+import { SETUPS } from './setups.ts';
+
+export const COMMANDS: readonly Command[] = [NEW, PLAN, SETUPS, CUT, DEMO];

@@ -1,0 +1,122 @@
+/** The command cut: pieces and sticks in, a cutting plan out. */
+import Fraction from 'fraction.js';
+import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
+import { parseLength, type ExactInches } from '../core/units/length.ts';
+import { checkPlan } from '../cutting/check-plan.ts';
+import { planSticks } from '../cutting/plan-sticks.ts';
+import type { StickAnswer } from '../cutting/problem.ts';
+import { settingOf, type SettingKey } from '../planning/shop.ts';
+import { argumentAt, type Call, type Command, type Report } from './command.ts';
+import { cutToJson, pieceBehind } from './cut-json.ts';
+import {
+  PIECE_HEADINGS,
+  readPieceRows,
+  readStickRows,
+  STICK_HEADINGS,
+  type PieceRow,
+} from './read-cut.ts';
+import { readTableFile } from './read-table-file.ts';
+import { reportJson, reportRefusal, reportWords } from './report.ts';
+import { sayCut } from './say-cut.ts';
+import { JSON_OPTION } from './shared-options.ts';
+import { stateCut, type CutOrder, type StatedCut } from './state-cut.ts';
+
+const USUAL_KERF = usual('crosscutKerf');
+const USUAL_TRIM = usual('endTrim');
+
+export const CUT: Command = {
+  name: 'cut',
+  summary: 'Plans which pieces are cut from which sticks, for the least money that it finds.',
+  arguments: [
+    {
+      name: 'PIECES.csv',
+      says: 'Headings Length, and as you like Quantity (1 where blank), Label.',
+    },
+    {
+      name: 'STICKS.csv',
+      says: 'Headings Length, Price (of one stick, in whole cents), and as you like Count (as many as needed where blank).',
+    },
+  ],
+  options: [
+    {
+      name: '--kerf',
+      value: 'LENGTH',
+      says: `Lost at each cut between two pieces (${USUAL_KERF} in).`,
+    },
+    {
+      name: '--end-trim',
+      value: 'LENGTH',
+      says: `Comes off each end of every stick, its own cut included (${USUAL_TRIM} in).`,
+    },
+    JSON_OPTION,
+  ],
+  notes: [
+    'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
+    "With --json: { cost, bound, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, faults, cautions }, lengths in inches, money in the prices' own. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make. Input at fault gives { faults, cautions }.",
+  ],
+  examples: ['pieces.csv sticks.csv', 'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"'],
+  exits: {
+    0: 'Every piece is planned.',
+    1: 'Some pieces are left over: no stick is long enough, or the sticks run out.',
+    2: 'The call or a file is wrong; nothing is planned.',
+  },
+  run: runCut,
+};
+
+async function runCut(call: Call): Promise<Report> {
+  const json = call.flags.has('--json');
+  const pieceTable = await readTableFile(argumentAt(call, 0), PIECE_HEADINGS);
+  const stickTable = await readTableFile(argumentAt(call, 1), STICK_HEADINGS);
+  const faults: Fault[] = [];
+  const kerf = readOption(call, '--kerf', USUAL_KERF, faults);
+  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, faults);
+  const pieces = pieceTable.ok
+    ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
+    : [];
+  const sticks = stickTable.ok ? readStickRows(stickTable.value.rows) : [];
+  for (const table of [pieceTable, stickTable]) {
+    faults.push(...(table.ok ? table.value.findings.faults : table.faults));
+  }
+  const cautions = [...pieceTable.cautions, ...stickTable.cautions];
+  if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
+  const order: CutOrder = { pieces, sticks, kerf, endTrim };
+  const stated = stateCut(order);
+  if (!stated.ok) return reportRefusal(2, { faults: stated.faults, cautions }, json);
+  const { problem } = stated.value;
+  const planned = await planSticks(problem);
+  if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
+  const answer = planned.value;
+  const wrong = checkPlan(problem, answer.plan);
+  if (wrong.length > 0) throw new RangeError(`The cutting plan is wrong: ${wrong.join(' ')}`);
+  const leftOver = leftOverFaults(stated.value, answer);
+  const exit = leftOver.length > 0 ? 1 : 0;
+  if (json) return reportJson(exit, cutToJson(stated.value, answer, leftOver, cautions));
+  return reportWords(exit, sayCut(order, stated.value, answer), { faults: leftOver, cautions });
+}
+
+/** One fault a row of pieces, at its line: how many of how many are left over, and why. */
+function leftOverFaults(stated: StatedCut, { plan }: StickAnswer): Fault[] {
+  const leftOver = new Map<PieceRow, { count: number; why: string }>();
+  for (const { demandId, why } of plan.unserved) {
+    const row = pieceBehind(stated, demandId);
+    leftOver.set(row, { count: (leftOver.get(row)?.count ?? 0) + 1, why });
+  }
+  return [...leftOver].map(([row, { count, why }]) => {
+    const details = { why, length: { inches: Number(row.length) } };
+    const argument = row.label === '' ? 'Pieces without a label' : row.label;
+    const more = { limit: row.quantity, details };
+    return placeFault(fault('cutting.left-over', argument, count, more), row.where);
+  });
+}
+
+function readOption(call: Call, name: string, usualText: string, faults: Fault[]): ExactInches {
+  const parsed = parseLength(call.values.get(name) ?? usualText, name);
+  if (parsed.ok && parsed.value.gte(0)) return parsed.value;
+  if (parsed.ok) faults.push(fault('length.negative', name, { inches: Number(parsed.value) }));
+  else faults.push(...parsed.faults);
+  return new Fraction(0);
+}
+
+function usual(key: SettingKey): string {
+  return settingOf(key).usual ?? '0';
+}

@@ -1,0 +1,57 @@
+/** The command demo: a first result without any input of one's own. */
+import { stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { saveFile } from '../hosts/file/save-file.ts';
+import { writeWorkbook } from '../hosts/file/write-workbook.ts';
+import { describePlan } from '../sheets/describe-plan.ts';
+import type { Command, Report } from './command.ts';
+import { DEMO_FOLDER } from './demo-job.ts';
+import { planInput } from './plan-input.ts';
+import { reportRefusal, reportWords } from './report.ts';
+import { sayCall } from './say-call.ts';
+import { sayPlan } from './say-plan.ts';
+import { sayWorkbook } from './say-workbook.ts';
+
+const DEMO_FILE = 'coveledger-demo.xlsx';
+
+export const DEMO: Command = {
+  name: 'demo',
+  summary: `Plans the demo job, an invented library, and writes ${DEMO_FILE} into this folder.`,
+  arguments: [],
+  options: [],
+  notes: [`An earlier ${DEMO_FILE} is replaced.`],
+  examples: [''],
+  exits: {
+    0: 'Planned and written.',
+    2: "The call is wrong, or the workbook can't be written here.",
+  },
+  run: runDemo,
+};
+
+async function runDemo(): Promise<Report> {
+  const planned = await planInput(DEMO_FOLDER);
+  if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
+  const { plan } = planned;
+  const description = describePlan(plan);
+  const path = resolve(DEMO_FILE);
+  const replaced = await isThere(path);
+  const saved = await saveFile(path, await writeWorkbook(description), { replace: true });
+  if (!saved.ok) return reportRefusal(2, { faults: saved.faults, cautions: [] }, false);
+  const paragraphs = [
+    'The demo job: the trim of an invented small-town library, from assets/demo.',
+    ...sayPlan(plan),
+    sayWorkbook(path, description),
+    ...(replaced ? [`The ${DEMO_FILE} that was here before is replaced.`] : []),
+    `Open it in any spreadsheet. For a job of your own: ${sayCall('new', 'job.xlsx')}`,
+  ];
+  return reportWords(0, paragraphs, { faults: [], cautions: plan.cautions });
+}
+
+async function isThere(path: string): Promise<boolean> {
+  try {
+    await stat(path);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,93 @@
+/** Help, for the program and for each command. */
+import { BUG_EXIT, type Command } from './command.ts';
+import { HELP_OPTION } from './shared-options.ts';
+
+const WIDTH = 88;
+
+export function helpOfProgram(commands: readonly Command[]): string {
+  return join([
+    'coveledger: saw set-ups for coves, cut lists and production workbooks for a house of trim.',
+    'Usage: coveledger COMMAND ...\nFrom the project folder: npm run -s coveledger -- COMMAND ...',
+    `Commands:\n${columns([
+      ...commands.map(({ name, summary }): [string, string] => [name, summary]),
+      ['help COMMAND', 'How one command is called; so does COMMAND --help.'],
+    ])}`,
+    `Options:\n${columns([
+      ['--help', HELP_OPTION.says],
+      ['--version', 'Show the version.'],
+    ])}`,
+    wrap(
+      'Lengths are typed as the trade writes them: 3 1/2, 3-1/2", 7\' 4 3/8", 90 mm, 2.29 m. A bare number is inches, unless the job\'s Shop table says millimetres.',
+    ),
+    exitCodes({
+      0: 'Done.',
+      1: "The job can't be made as asked.",
+      2: 'The call or the input is wrong.',
+    }),
+  ]);
+}
+
+export function helpOfCommand(command: Command): string {
+  const { name, summary, examples, notes, exits } = command;
+  return join([
+    wrap(summary),
+    `Usage: coveledger ${usage(command)}`,
+    ...(command.arguments.length === 0
+      ? []
+      : [columns(command.arguments.map((one): [string, string] => [one.name, one.says]))]),
+    `Options:\n${columns(
+      [...command.options, HELP_OPTION].map(({ name: option, value, says }): [string, string] => [
+        value === undefined ? option : `${option} ${value}`,
+        says,
+      ]),
+    )}`,
+    ...notes.map((note) => wrap(note)),
+    `Example${examples.length > 1 ? 's' : ''}:\n${examples
+      .map((example) => `  coveledger ${name} ${example}`.trimEnd())
+      .join('\n')}`,
+    exitCodes(exits),
+  ]);
+}
+
+function usage({ name, arguments: needed, options }: Command): string {
+  const said = options.map((one) =>
+    one.value === undefined ? `[${one.name}]` : `[${one.name} ${one.value}]`,
+  );
+  return [name, ...needed.map((one) => one.name), ...said].join(' ');
+}
+
+function exitCodes(exits: Command['exits']): string {
+  const codes: [string, string][] = [['0', exits[0]]];
+  if (exits[1] !== undefined) codes.push(['1', exits[1]]);
+  codes.push(['2', exits[2]], [String(BUG_EXIT), 'A bug in coveledger.']);
+  return `Exit codes:\n${columns(codes)}`;
+}
+
+/** Two columns, the second wrapped under itself. */
+function columns(rows: readonly (readonly [string, string])[]): string {
+  const first = Math.max(...rows.map(([name]) => name.length));
+  return rows
+    .map(([name, says]) => {
+      const [top = '', ...more] = wrap(says, WIDTH - first - 4).split('\n');
+      const indent = ' '.repeat(first + 4);
+      return [`  ${name.padEnd(first)}  ${top}`, ...more.map((line) => indent + line)].join('\n');
+    })
+    .join('\n');
+}
+
+function wrap(text: string, width = WIDTH): string {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + word.length < width) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else {
+      lines.push(word);
+    }
+  }
+  return lines.join('\n');
+}
+
+function join(paragraphs: readonly string[]): string {
+  return `${paragraphs.join('\n\n')}\n`;
+}

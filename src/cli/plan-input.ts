@@ -1,0 +1,31 @@
+/** From an input's path to a checked plan, or to every fault on the way. */
+import type { Caution, Fault } from '../core/faults/fault.ts';
+import { readJobInput } from '../hosts/file/read-job-input.ts';
+import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
+import type { JobPlan } from '../planning/job-plan.ts';
+import { planJob } from '../planning/plan-job.ts';
+
+export type InputPlanning =
+  | { readonly plan: JobPlan }
+  | {
+      readonly plan?: never;
+      /** 2 where the input is at fault, 1 where the job it asks for can't be made. */
+      readonly exit: 1 | 2;
+      readonly faults: readonly Fault[];
+      readonly cautions: readonly Caution[];
+    };
+
+/** The plan carries the cautions of its reading too. */
+export async function planInput(path: string): Promise<InputPlanning> {
+  const input = await readJobInput(path, JOB_TABLES);
+  if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
+  const read = readJob(input.value, path);
+  if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
+  const planned = await planJob(read.job);
+  const cautions = [...read.cautions, ...planned.cautions];
+  if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
+  const wrong = checkJobPlan(planned.plan);
+  if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);
+  return { plan: { ...planned.plan, cautions } };
+}

@@ -1,0 +1,98 @@
+/** Reads what was typed after a command's name. */
+import { parseArgs } from 'node:util';
+import { fault, type Fault } from '../core/faults/fault.ts';
+import type { Call, Command } from './command.ts';
+
+export interface CallReading {
+  readonly call: Call;
+  readonly asksForHelp: boolean;
+  readonly asksForJson: boolean;
+  readonly faults: readonly Fault[];
+}
+
+type Token = NonNullable<ReturnType<typeof parseArgs>['tokens']>[number];
+type OptionToken = Extract<Token, { kind: 'option' }>;
+
+/**
+ * Every fault of the call at once: options that the command doesn't have, that want a value or take
+ * none, that stand twice; arguments missing or too many.
+ */
+export function readCall(command: Command, args: readonly string[]): CallReading {
+  const { tokens } = parseArgs({
+    args: [...args],
+    options: Object.fromEntries(
+      command.options.map(({ name, value }) => [
+        name.slice(2),
+        { type: value === undefined ? 'boolean' : 'string' },
+      ]),
+    ),
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+  });
+  const faults: Fault[] = [];
+  const values = new Map<string, string>();
+  const flags = new Set<string>();
+  let asksForHelp = false;
+  const unknown = new Set<number>();
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const typed = args[token.index] ?? token.rawName;
+    if (typed === '--help' || typed === '-h') {
+      asksForHelp = true;
+      continue;
+    }
+    const option = command.options.find(({ name }) => name === token.rawName);
+    if (option === undefined) {
+      unknown.add(token.index);
+    } else if (values.has(option.name) || flags.has(option.name)) {
+      faults.push(fault('call.option-twice', command.name, option.name));
+    } else if (option.value === undefined) {
+      flags.add(option.name);
+      if (token.value !== undefined) {
+        const details = { value: token.value };
+        faults.push(fault('call.option-takes-no-value', option.name, option.name, { details }));
+      }
+    } else {
+      const value = valueOf(token);
+      values.set(option.name, value ?? '');
+      if (value === undefined) {
+        const details = { value: option.value };
+        faults.push(fault('call.option-needs-value', command.name, option.name, { details }));
+      }
+    }
+  }
+  // An argument such as -json is one mistake, though it reads as five options of a letter.
+  for (const index of unknown) {
+    const [typed = ''] = (args[index] ?? '').split('=');
+    faults.push(fault('call.unknown-option', command.name, typed));
+  }
+  const given = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
+  faults.push(...checkCount(command, given, unknown.size > 0));
+  return {
+    call: { arguments: given, values, flags },
+    asksForHelp,
+    asksForJson: flags.has('--json'),
+    faults,
+  };
+}
+
+/** Another option, or nothing, is no value; a lone minus and a negative number are. */
+function valueOf({ value, inlineValue }: OptionToken): string | undefined {
+  if (value === undefined || value === '') return undefined;
+  return !inlineValue && value.startsWith('--') ? undefined : value;
+}
+
+function checkCount(command: Command, given: readonly string[], hasUnknown: boolean): Fault[] {
+  const missing = command.arguments
+    .slice(given.length)
+    .map(({ name }) =>
+      fault('call.argument-missing', `${name}, an argument of coveledger ${command.name},`, null),
+    );
+  // What follows an unknown option may well be its value: one mistake, one line.
+  if (hasUnknown) return missing;
+  const extra = given
+    .slice(command.arguments.length)
+    .map((value) => fault('call.argument-extra', command.name, value));
+  return [...missing, ...extra];
+}

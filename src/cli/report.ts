@@ -1,0 +1,43 @@
+/** How every command answers: results on the output, faults on the errors, or all as one JSON. */
+import { sayFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import type { Exit, Report } from './command.ts';
+
+export interface Findings {
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+export function reportJson(exit: Exit, value: unknown): Report {
+  return { exit, output: `${JSON.stringify(value, null, 2)}\n`, errors: '' };
+}
+
+/** A result in words, its cautions after it, and what was at fault beside it. */
+export function reportWords(
+  exit: Exit,
+  paragraphs: readonly string[],
+  { faults, cautions }: Findings,
+): Report {
+  const said = cautions.length === 0 ? [] : [lines(cautions, 'Caution: ')];
+  return {
+    exit,
+    output: `${[...paragraphs, ...said].join('\n\n')}\n`,
+    errors: faults.length === 0 ? '' : `${lines(faults)}\n`,
+  };
+}
+
+/** No result at all: the faults, then the cautions, which may tell how a fault came about. */
+export function reportRefusal(exit: Exit, findings: Findings, json: boolean): Report {
+  const { faults, cautions } = findings;
+  if (json) return reportJson(exit, { faults, cautions });
+  const errors = [lines(faults), ...(cautions.length === 0 ? [] : [lines(cautions, 'Caution: ')])];
+  return { exit, output: '', errors: `${errors.join('\n')}\n` };
+}
+
+function lines(findings: readonly Fault[], before = ''): string {
+  return findings.map((one) => `${before}${onOneLine(sayFault(one))}`).join('\n');
+}
+
+/** Text out of an input as one plain line: no line ends, no signs that steer a terminal. */
+export function onOneLine(text: string): string {
+  return text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ');
+}

@@ -1,0 +1,84 @@
+/** A plan in words: what was planned, profile by profile, and what it comes to. */
+import { formatInches } from '../core/units/format-length.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import { hoursOf, type JobPlan, type ProfilePlan } from '../planning/job-plan.ts';
+import type { Shop } from '../planning/shop.ts';
+import { sayBound, sayMoney } from './say-money.ts';
+import { MANUAL_FIRST } from './say-set-ups.ts';
+import { drawTable } from './text-table.ts';
+
+const COLUMNS = [
+  { heading: 'Profile' },
+  { heading: 'Pieces', align: 'right' },
+  { heading: 'Sticks', align: 'right' },
+  { heading: 'Net length', align: 'right' },
+  { heading: 'Board feet', align: 'right' },
+  { heading: 'Passes', align: 'right' },
+  { heading: 'Hours', align: 'right' },
+  { heading: 'Price', align: 'right' },
+] as const;
+
+export function sayPlan(plan: JobPlan): string[] {
+  if (plan.profiles.length === 0) {
+    return ['There is nothing left to plan: every run is marked as done.'];
+  }
+  const { shop } = plan.job;
+  const lumber = plan.profiles.map((one) => `  ${sayLumber(one, shop)}`);
+  return [
+    drawTable(
+      COLUMNS,
+      plan.profiles.map((one) => cellsOf(one, shop)),
+    ),
+    `Lumber:\n${lumber.join('\n')}`,
+    sayTotals(plan),
+    ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_FIRST] : []),
+  ];
+}
+
+function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
+  return [
+    profile.name,
+    String(tally.pieces),
+    String(tally.sticks),
+    sayLength(tally.lengthNet, shop),
+    tally.boardFeetNet === undefined ? '-' : sayNumber(tally.boardFeetNet, shop),
+    tally.passes === 0 ? '-' : String(tally.passes),
+    sayNumber(hoursOf(tally.hours), shop),
+    priceOf(shop)(money.priceCents),
+  ];
+}
+
+function sayLumber({ profile, answer }: ProfilePlan, shop: Shop): string {
+  const { plan, bound } = answer;
+  const say = priceOf(shop);
+  return `${profile.name} ${say(plan.costCents)}, ${sayBound(plan.costCents, bound.costCents, say)}.`;
+}
+
+function sayTotals({ totals, job }: JobPlan): string {
+  const { shop } = job;
+  const say = priceOf(shop);
+  const done = totals.done === 0 ? '' : ` (${totals.done} more are done already)`;
+  const tax = totals.taxCents === 0 ? '' : `, and ${say(totals.taxCents)} tax on it`;
+  return [
+    'In all:',
+    `  ${totals.pieces} pieces${done} from ${totals.sticks} sticks, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
+    `  ${sayNumber(totals.boardFeetNet, shop)} board feet net, ${sayNumber(totals.boardFeetWithAllowance, shop)} with the offcut allowance`,
+    `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
+    `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
+  ].join('\n');
+}
+
+function priceOf(shop: Shop): (cents: number) => string {
+  return (cents) => sayMoney(cents, shop.currency, shop.decimalSign);
+}
+
+/** Long lengths are read to the inch, or to the centimetre. */
+function sayLength(inches: ExactInches, shop: Shop): string {
+  if (shop.unit === 'in') return formatInches(inches, { denominator: 1, marks: 'feet and inches' });
+  const metres = (Number(inches) * 0.0254).toFixed(2);
+  return `${metres.replace('.', shop.decimalSign)} m`;
+}
+
+function sayNumber(value: number, shop: Shop): string {
+  return value.toFixed(1).replace('.', shop.decimalSign);
+}

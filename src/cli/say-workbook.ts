@@ -1,0 +1,23 @@
+/** What a workbook holds, sheet by sheet. */
+import type { WorkbookDescription } from '../sheets/description.ts';
+
+const CONTENTS: Readonly<Record<string, string>> = {
+  Production: 'what to make, from what, in which order',
+  'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
+  Cutting: 'every stick and what is cut from it',
+  Client: 'rooms and prices, for the client',
+  'How to': 'how the sheets are filled in',
+  Runs: 'one row a run of molding',
+  Openings: 'doors and windows, which become casing',
+  Profiles: 'one row a profile',
+  Shop: 'saw, limits, rates; usual values stand in for what is blank',
+  Stock: 'what lumber comes in, its price, how many',
+};
+
+export function sayWorkbook(path: string, { sheets }: WorkbookDescription): string {
+  const widest = Math.max(...sheets.map(({ name }) => name.length));
+  const lines = sheets.map(({ name }) =>
+    `  ${name.padEnd(widest)}  ${CONTENTS[name] ?? ''}`.trimEnd(),
+  );
+  return `Written: ${path}\n${lines.join('\n')}`;
+}

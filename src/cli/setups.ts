@@ -1,0 +1,49 @@
+/** The command setups: coves in, the saw's set-ups out. */
+import { answerSetUp, SET_UP_HEADINGS, type SetUpAnswer } from './answer-set-up.ts';
+import { argumentAt, type Call, type Command, type Report } from './command.ts';
+import { readTableFile } from './read-table-file.ts';
+import { reportJson, reportRefusal, reportWords } from './report.ts';
+import { saySetUps } from './say-set-ups.ts';
+import { JSON_OPTION } from './shared-options.ts';
+
+export const SETUPS: Command = {
+  name: 'setups',
+  summary: 'Works out approach, tilt and passes for coves cut on the table saw.',
+  arguments: [
+    {
+      name: 'FILE.csv',
+      says: 'Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8). One cove a row; bare numbers are inches.',
+    },
+  ],
+  options: [JSON_OPTION],
+  notes: [
+    "The approach is given twice: from the blade line, and from the table's front edge (what is left to 90°). Off-center is how far the deepest line lies from the middle of the cove; its deep side lies toward the far rail.",
+    'With --json: an array, one object a row (profile, ok, approachDeg from the blade line, approachFromFrontDeg, tiltDeg, passCount, passHeights, faults, cautions), nothing rounded; a caution about the headings stands with the first row. A file that can\'t be read gives { "faults", "cautions" }.',
+  ],
+  examples: ['coves.csv', 'coves.csv --json'],
+  exits: {
+    0: 'Every row can be made.',
+    1: "A row can't be read or can't be made; the others are answered.",
+    2: 'The call is wrong, or the file as a whole: not there, no CSV, a heading missing, no rows.',
+  },
+  run: runSetUps,
+};
+
+async function runSetUps(call: Call): Promise<Report> {
+  const json = call.flags.has('--json');
+  const table = await readTableFile(argumentAt(call, 0), SET_UP_HEADINGS);
+  const { cautions } = table;
+  if (!table.ok) return reportRefusal(2, { faults: table.faults, cautions }, json);
+  const { rows, findings } = table.value;
+  const answers = rows.map((row) => answerSetUp(row, findings));
+  const exit = answers.every((one) => one.ok) ? 0 : 1;
+  if (json) {
+    const withHeadings = (one: SetUpAnswer, index: number): SetUpAnswer =>
+      index === 0 ? { ...one, cautions: [...cautions, ...one.cautions] } : one;
+    return reportJson(exit, answers.map(withHeadings));
+  }
+  return reportWords(exit, saySetUps(answers), {
+    faults: answers.flatMap((one) => one.faults),
+    cautions: [...cautions, ...answers.flatMap((one) => one.cautions)],
+  });
+}

@@ -1,0 +1,109 @@
+/** Rows of pieces and sticks as a problem of whole numbers for the stick planner. */
+import Fraction from 'fraction.js';
+import {
+  failed,
+  fault,
+  ok,
+  placeFault,
+  type Fault,
+  type Outcome,
+  type Where,
+} from '../core/faults/fault.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import { FINEST_UNITS_PER_INCH, MOST_UNITS } from '../cutting/limits.ts';
+import type { StickProblem } from '../cutting/problem.ts';
+import { commonUnit } from '../planning/group-problem.ts';
+import type { PieceRow, StickRow } from './read-cut.ts';
+
+export interface CutOrder {
+  readonly pieces: readonly PieceRow[];
+  readonly sticks: readonly StickRow[];
+  readonly kerf: ExactInches;
+  /** Comes off each end of every stick, its own cut included. */
+  readonly endTrim: ExactInches;
+}
+
+export interface StatedCut {
+  readonly problem: StickProblem;
+  /** The row behind each demand and each supply, by id. */
+  readonly pieceOf: ReadonlyMap<string, PieceRow>;
+  readonly stickOf: ReadonlyMap<string, StickRow>;
+}
+
+/** Faults: lengths that no common unit measures, sticks that their trims use up; each placed. */
+export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<StatedCut> {
+  const rows = [...pieces, ...sticks];
+  const unitsPerInch = commonUnit([kerf, endTrim, ...rows.map(({ length }) => length)]);
+  const unmeasured = checkUnit(rows, unitsPerInch);
+  if (unmeasured.length > 0) return failed(...unmeasured);
+  const twoTrims = endTrim.mul(2);
+  const usedUp = sticks.filter(({ length }) => length.lte(twoTrims));
+  if (usedUp.length > 0) {
+    const limit = { inches: Number(twoTrims) };
+    const faults = usedUp.map(({ length, where }) =>
+      placeFault(
+        fault('cutting.stick-shorter-than-trim', 'A stick', { inches: Number(length) }, { limit }),
+        where,
+      ),
+    );
+    return failed(...faults);
+  }
+  const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
+  const pieceOf = new Map<string, PieceRow>();
+  for (const piece of pieces) {
+    for (let number = 1; number <= piece.quantity; number++) {
+      pieceOf.set(`on line ${lineOf(piece.where)}, no. ${number}`, piece);
+    }
+  }
+  const stickOf = new Map(sticks.map((stick) => [`on line ${lineOf(stick.where)}`, stick]));
+  const problem: StickProblem = {
+    unitsPerInch,
+    kerf: whole(kerf),
+    endTrim: whole(endTrim),
+    demands: [...pieceOf].map(([id, { length }]) => ({
+      id,
+      length: whole(length),
+      onePiece: true,
+    })),
+    supplies: [...stickOf].map(([id, { length, priceCents, count }]) => ({
+      id,
+      length: whole(length),
+      priceCents,
+      strips: 1,
+      have: 0,
+      buyMost: count,
+    })),
+    keepOffcutsOver: 0,
+  };
+  return ok({ problem, pieceOf, stickOf });
+}
+
+/** A length too fine by itself is named at its own cell; else all of them together. */
+function checkUnit(rows: readonly (PieceRow | StickRow)[], unitsPerInch: number): Fault[] {
+  const limit = FINEST_UNITS_PER_INCH;
+  if (unitsPerInch > limit) {
+    const fine = rows.filter(({ length }) => length.d > BigInt(limit));
+    if (fine.length === 0)
+      return [fault('cutting.unit-too-fine', 'Pieces and sticks', unitsPerInch, { limit })];
+    return fine.map(({ length, where }) =>
+      placeFault(
+        fault('cutting.length-too-fine', 'Length', { inches: Number(length) }, { limit }),
+        where,
+      ),
+    );
+  }
+  const longest = new Fraction(MOST_UNITS, unitsPerInch);
+  return rows
+    .filter(({ length }) => length.gt(longest))
+    .map(({ length, where }) => {
+      const more = { limit: { inches: Number(longest) } };
+      return placeFault(
+        fault('length.too-long', 'Length', { inches: Number(length) }, more),
+        where,
+      );
+    });
+}
+
+function lineOf(where: Where): number {
+  return 'line' in where ? where.line : 0;
+}

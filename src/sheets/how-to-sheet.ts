@@ -1,0 +1,61 @@
+/** The short how-to in front of the input sheets. */
+import type { SheetDescription } from './description.ts';
+import { cell, SheetDraft } from './sheet-draft.ts';
+import { standingCautions } from './standing-cautions.ts';
+
+const SHEETS: readonly (readonly [string, string])[] = [
+  [
+    'Runs',
+    'One row a run of molding: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on: the wall from corner to corner (usual), an opening, from long point to long point, from short point to short point, or the finished piece. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
+  ],
+  [
+    'Openings',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Wall is a Run of that room; base is cut away there for doors and cased openings, into two pieces where Position (from the left corner of the wall) is given.',
+  ],
+  [
+    'Profiles',
+    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line lies from the middle. Spring is in degrees from the wall.',
+  ],
+  [
+    'Shop',
+    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a 10 in blade that was sharpened is smaller.',
+  ],
+  [
+    'Stock',
+    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most.',
+  ],
+];
+
+const RULES: readonly (readonly [string, string])[] = [
+  [
+    'Lengths',
+    `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, 2.29 m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
+  ],
+  [
+    'Blank cells',
+    'Take the usual value: quantity 1, square ends, 90° corners, measured on the wall.',
+  ],
+  [
+    'Points',
+    'Every cut length is from end to end, and the sheets say to which point: the long point at the wall for an inside miter, the long point at the face for an outside one, the long point at the outer edge for casing, the tip of a cope, the long point of a return, a square end.',
+  ],
+  [
+    'Then',
+    'Save this workbook and run: coveledger plan THIS.xlsx --out PLAN.xlsx. It makes a workbook with the sheets Production, Set-ups, Cutting and Client. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+  ],
+];
+
+export function describeHowTo(paper: 'letter' | 'a4'): SheetDescription {
+  const draft = new SheetDraft('How to', [{ width: 16 }, { width: 84 }]);
+  draft.spread('Coves, moldings and a house of them', 'title');
+  draft.spread('Fill in the sheets of this workbook, then have them planned', 'subtitle');
+  draft.blank();
+  draft.spread('The sheets', 'section');
+  for (const [name, text] of SHEETS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('How to fill them', 'section');
+  for (const [name, text] of RULES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('Every time a cove is cut', 'section');
+  const cautions = standingCautions('set on Shop (least blank length)');
+  cautions.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
+  return draft.finish({ paper, orientation: 'portrait', footer: 'How to' });
+}

@@ -1,0 +1,137 @@
+/** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
+import { columnLetters, type RawCell, type RawTable } from '../planning/input/raw-table.ts';
+import { headingKey } from '../planning/input/row-reader.ts';
+import { clipText } from './clean-text.ts';
+import type {
+  CellDescription,
+  CellValue,
+  SheetDescription,
+  ValidationDescription,
+} from './description.ts';
+import { PLAIN_COLUMN, type InputColumn, type InputTable } from './input-columns.ts';
+
+/** Widest column made for a text that is given; a longer one spills over on the screen. */
+const WIDEST = 60;
+/** Longest heading of a spreadsheet's table [C]. */
+const LONGEST_HEADING = 255;
+
+/** A column of the sheet: one of ours, or one of the person's own that is kept as it is. */
+interface PlacedColumn extends InputColumn {
+  readonly heading: string;
+  readonly required: boolean;
+  /** Its place in the given table; absent where that has none. */
+  readonly from?: number;
+}
+
+/** Lets the person's own columns stay at the right of ours. */
+export function describeInputSheet(
+  table: InputTable,
+  given: RawTable | undefined,
+  paper: 'letter' | 'a4',
+): SheetDescription {
+  const columns = placeColumns(table, given);
+  const rows = (given?.rows ?? []).map((row) => columns.map(({ from }) => row.cells[from ?? -1]));
+  const count = Math.max(table.rows, rows.length);
+  const lastColumn = columnLetters(columns.length - 1);
+  return {
+    name: table.name,
+    columns: columns.map(({ width, isNumber = false }, place) => ({
+      width: widthFor(
+        width,
+        rows.map((row) => row[place] ?? null),
+      ),
+      style: isNumber ? 'input' : 'inputText',
+    })),
+    rows: [
+      { cells: columns.map(({ heading }) => ({ value: heading, style: 'heading' as const })) },
+      ...Array.from({ length: count }, (_, index) => ({
+        cells: columns.map((column, place) => inputCell(rows[index]?.[place] ?? null, column)),
+      })),
+    ],
+    tables: [{ name: `${table.name}Table`, range: `A1:${lastColumn}${count + 1}` }],
+    validations: columns.flatMap((column, place) => validation(column, place, count)),
+    freeze: { rows: 1, columns: 1 },
+    print: {
+      paper,
+      orientation: 'landscape',
+      titleRows: [1, 1],
+      fitWidth: true,
+      header: '',
+      footer: table.name,
+    },
+  };
+}
+
+function placeColumns(
+  { headings, columns }: InputTable,
+  given: RawTable | undefined,
+): PlacedColumn[] {
+  const places = new Map<string, number>();
+  given?.headings.cells.forEach((cell, place) => {
+    const key = headingKey(cell);
+    if (key !== '' && !places.has(key)) places.set(key, place);
+  });
+  const ours = headings.map(({ heading, required = false }): PlacedColumn => {
+    const from = places.get(headingKey(heading));
+    places.delete(headingKey(heading));
+    const placed = { ...(columns[heading] ?? PLAIN_COLUMN), heading, required };
+    return from === undefined ? placed : { ...placed, from };
+  });
+  const theirs = [...places.values()].map((from): PlacedColumn => {
+    const cell = given?.headings.cells[from];
+    const heading = typeof cell === 'string' ? cell : '';
+    return {
+      ...PLAIN_COLUMN,
+      heading: clipText(heading.replace(/\s+/gu, ' ').trim(), LONGEST_HEADING),
+      required: false,
+      from,
+    };
+  });
+  return [...ours, ...theirs];
+}
+
+/** Wide enough for the texts given, to a limit. */
+function widthFor(least: number, given: readonly RawCell[]): number {
+  const longest = given.reduce<number>((most, value) => {
+    return Math.max(most, String(plainValue(value) ?? '').length);
+  }, 0);
+  return Math.max(least, Math.min(WIDEST, longest + 2));
+}
+
+/** A cell as it came: text stays text. What no cell can hold is said in brackets. */
+export function inputCell(value: RawCell, { isNumber = false }: InputColumn): CellDescription {
+  const style = isNumber ? 'input' : 'inputText';
+  return { value: plainValue(value), style };
+}
+
+function plainValue(value: RawCell): CellValue | null {
+  if (value === null || typeof value !== 'object') return value;
+  if (value.kind === 'error') return value.text;
+  return value.kind === 'date' ? '(a date)' : '(not calculated)';
+}
+
+function validation(column: PlacedColumn, place: number, count: number): ValidationDescription[] {
+  if (column.allow === undefined) return [];
+  const letters = columnLetters(place);
+  const { allow, heading } = column;
+  return [
+    {
+      range: `${letters}2:${letters}${count + 1}`,
+      allow,
+      strict: false,
+      title: heading,
+      message: sayAllowed(allow),
+    },
+  ];
+}
+
+export function sayAllowed(allow: ValidationDescription['allow']): string {
+  switch (allow.kind) {
+    case 'list':
+      return `One of: ${allow.values.join(', ')}.`;
+    case 'list from':
+      return 'A profile of this name does not stand on the Profiles sheet yet.';
+    case 'whole':
+      return `A whole number from ${allow.least} to ${allow.most}.`;
+  }
+}

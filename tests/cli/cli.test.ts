@@ -1,0 +1,20 @@
+import { afterAll, beforeAll, jest } from '@jest/globals';
+import { callSuite } from './call-suite.ts';
+import { cutSuite } from './cut-suite.ts';
+import { hostileSuite } from './hostile-suite.ts';
+import { planSuite } from './plan-suite.ts';
+import { processSuite } from './process-suite.ts';
+import { startProgram, stopProgram } from './program.ts';
+import { setUpSuite } from './set-up-suite.ts';
+
+// One file, so that the program is built once and never while it runs.
+jest.setTimeout(60_000);
+beforeAll(startProgram);
+afterAll(stopProgram);
+
+processSuite();
+callSuite();
+setUpSuite();
+cutSuite();
+planSuite();
+hostileSuite();

@@ -1,0 +1,56 @@
+import { describe, expect, test } from '@jest/globals';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { DEMO } from './job-folders.ts';
+import { filesIn, folderWith, run, runAlone } from './program.ts';
+
+const FILES = {
+  'coves.csv': 'Profile,Cove width,Cove depth\nA,2,1/2\n',
+  'bad.csv': 'Profile,Cove width,Cove depth\nA,20,1/2\nB,2,3/0\n',
+  'pieces.csv': 'Length,Quantity\n40,5\n',
+  'sticks.csv': 'Length,Price\n96,10\n',
+};
+
+export function processSuite(): void {
+  describe('a process of its own', () => {
+    test.each([
+      { args: ['--version'], exit: 0 },
+      { args: [], exit: 2 },
+      { args: ['setups'], exit: 2 },
+      { args: ['setups', 'coves.csv'], exit: 0 },
+      { args: ['setups', 'bad.csv'], exit: 1 },
+      { args: ['setups', 'bad.csv', '--json'], exit: 1 },
+      { args: ['cut', 'pieces.csv', 'sticks.csv', '--json'], exit: 0 },
+      { args: ['plan', 'nowhere', '--json'], exit: 2 },
+    ])('says and exits as any other: $args, $exit', async ({ args, exit }) => {
+      const folder = folderWith(FILES);
+      const [alone, driven] = await Promise.all([runAlone(folder, args), run(folder, args)]);
+      expect(alone).toEqual({ ...driven, exit });
+    });
+
+    test('plans the demo and makes workbooks with the same bytes as any other', async () => {
+      const folder = folderWith({});
+      const alone = await Promise.all([
+        runAlone(folder, ['plan', DEMO, '--out', 'alone.xlsx']),
+        runAlone(folder, ['new', 'input alone.xlsx', '--demo']),
+      ]);
+      const driven = await run(folder, ['plan', DEMO, '--out', 'driven.xlsx', '--json']);
+      await run(folder, ['new', 'input driven.xlsx', '--demo']);
+      expect([...alone, driven].map(({ exit, err }) => [exit, err])).toEqual(
+        Array<unknown>(3).fill([0, '']),
+      );
+      const bytes = (name: string): Buffer => readFileSync(join(folder, name));
+      expect(bytes('alone.xlsx').equals(bytes('driven.xlsx'))).toBe(true);
+      expect(bytes('input alone.xlsx').equals(bytes('input driven.xlsx'))).toBe(true);
+      expect(filesIn(folder)).toHaveLength(4);
+    });
+
+    test('a bug of ours is one line and exits with 3', async () => {
+      const breaking = 'JSON.stringify = () => { throw new Error("broken\\non purpose"); };';
+      const nodeArgs = ['--import', `data:text/javascript,${encodeURIComponent(breaking)}`];
+      const ran = await runAlone(folderWith(FILES), ['setups', 'coves.csv', '--json'], nodeArgs);
+      const err = 'This is a bug in coveledger: broken on purpose\n';
+      expect(ran).toEqual({ exit: 3, out: '', err });
+    });
+  });
+}
