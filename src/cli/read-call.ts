@@ -86,9 +86,7 @@ function valueOf({ value, inlineValue }: OptionToken): string | undefined {
 function checkCount(command: Command, given: readonly string[], hasUnknown: boolean): Fault[] {
   const missing = command.arguments
     .slice(given.length)
-    .map(({ name }) =>
-      fault('call.argument-missing', `${name}, an argument of coveledger ${command.name},`, null),
-    );
+    .map(({ name }) => fault('call.argument-missing', command.name, null, { details: { name } }));
   // What follows an unknown option may well be its value: one mistake, one line.
   if (hasUnknown) return missing;
   const extra = given

@@ -146,7 +146,11 @@ function groupOf({ profile, problem, answer, sticks }: ProfilePlan) {
     status: answer.status,
     duals: answer.bound.duals.map(({ length, cents }) => ({
       length: length / problem.unitsPerInch,
-      worth: money(cents),
+      money: money(cents),
+    })),
+    credits: answer.bound.credits.map(({ supplyId, cents }) => ({
+      stock: Number(supplyId),
+      money: money(cents),
     })),
     sticks: sticks.map(stickOf),
   };

@@ -3,10 +3,11 @@ import type { RawTable } from '../planning/input/raw-table.ts';
 import { readingOf, readShop } from '../planning/input/read-shop.ts';
 import { sameName } from '../planning/job.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
-import { describeHowTo } from './how-to-sheet.ts';
-import { INPUT_TABLES } from './input-columns.ts';
-import { describeInputSheet } from './input-sheet.ts';
-import { describeShopSheet } from './shop-sheet.ts';
+import { describeHowTo } from './input/how-to-sheet.ts';
+import { INPUT_TABLES } from './input/input-columns.ts';
+import { describeInputSheet } from './input/input-sheet.ts';
+import { describeShopSheet } from './input/shop-sheet.ts';
+import { printExact } from './print-length.ts';
 
 /**
  * Describes the sheets How to, Runs, Openings, Profiles, Shop and Stock.
@@ -17,14 +18,19 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
   const given = (name: string): RawTable | undefined =>
     job.find((table) => sameName(table.name, name));
   const shop = given('Shop');
-  const { paper } = readShop(shop, readingOf(shop), { faults: [], cautions: [] }).shop;
-  const sheets = INPUT_TABLES.map((table) => describeInputSheet(table, given(table.name), paper));
+  const reading = readingOf(shop);
+  const { paper, unit, leastBlankLength } = readShop(shop, reading, {
+    faults: [],
+    cautions: [],
+  }).shop;
+  const look = { paper, decimalSign: reading.decimalSign };
+  const sheets = INPUT_TABLES.map((table) => describeInputSheet(table, given(table.name), look));
   const stock = sheets.pop();
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
     sheets: [
-      describeHowTo(paper),
+      describeHowTo(paper, printExact(leastBlankLength, unit)),
       ...sheets,
       describeShopSheet(shop, paper),
       ...(stock === undefined ? [] : [stock]),

@@ -51,10 +51,10 @@ export function printDecimal(inches: number, unit: LengthUnit): string {
   return unit === 'mm' ? formatMillimetres(inches, 2) : `${inches.toFixed(4)} in`;
 }
 
-/** A computed length as a decimal with the nearest 64th beside it, or in millimetres alone. */
+/** A size to set or to measure: the nearest 64th with its decimal, or millimetres alone. */
 export function printBoth(inches: number, unit: LengthUnit): string {
-  const decimal = printDecimal(inches, unit);
-  return unit === 'mm' ? decimal : `${inchText(inches, FINEST_FRACTION)} (${decimal})`;
+  if (unit === 'mm') return formatMillimetres(inches, MM_DECIMALS);
+  return `${inchText(inches, FINEST_FRACTION)} (${printDecimal(inches, unit)})`;
 }
 
 /** Degrees with at most two decimals: `45°`, `30.16°`. */

@@ -167,7 +167,7 @@ function addBlank(draft: SheetDraft, { flats, web, arcLength }: SetUp, unit: Len
   addFact(
     draft,
     'Along the curve',
-    printBoth(arcLength, unit),
+    printMark(arcLength, unit),
     'from edge to edge of the cove: what is scraped and sanded',
   );
 }

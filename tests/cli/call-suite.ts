@@ -51,9 +51,12 @@ export function callSuite(): void {
       { args: ['--json', 'setups'], says: /“--json” is no command/ },
       { args: ['help', 'frobnicate'], says: /“frobnicate” is no command/ },
       { args: ['help', 'cut', 'x'], says: /“x” is one argument too many/ },
-      { args: ['setups'], says: /^FILE\.csv.* setups, is missing\. See --help/ },
+      {
+        args: ['setups'],
+        says: /^coveledger setups needs FILE\.csv\. See coveledger setups --help/,
+      },
       { args: ['plan', '--force=yes', 'x'], says: /“--force” takes no value; yes/ },
-      { args: ['new'], says: /^FILE\.xlsx.* missing/ },
+      { args: ['new'], says: /^coveledger new needs FILE\.xlsx/ },
       { args: ['new', 'a.xlsx', '--json'], says: /“--json” is no option of new\. .* new --help/ },
       { args: ['setups', 'a', '-json'], says: /“-json” is no option of setups\. .* setups --help/ },
       { args: ['setups', 'a', '--kerf', '3'], says: /“--kerf” is no option of setups/ },
@@ -80,7 +83,7 @@ export function callSuite(): void {
         expect.stringMatching(/^“--end-trim” needs a value/),
         expect.stringMatching(/^“--kref” is no option of cut/),
         expect.stringMatching(/^“--speed” is no option of cut/),
-        expect.stringMatching(/^STICKS\.csv.* missing/),
+        expect.stringMatching(/^coveledger cut needs STICKS\.csv/),
       ]);
     });
 

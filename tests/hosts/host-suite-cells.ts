@@ -93,7 +93,7 @@ export function testCells({ onlySheet }: WrittenAndRead): void {
     });
     expect(view.cells['B1']?.look).toMatchObject({
       bold: true,
-      format: '#,##0.00',
+      format: STYLES.total.format,
       align: 'right',
       border: { top: 'thin' },
       fill: null,

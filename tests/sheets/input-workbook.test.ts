@@ -80,6 +80,6 @@ describe('the input workbook', () => {
       kind: 'list',
       values: ['square', 'inside miter', 'outside miter', 'cope', 'return'],
     });
-    expect(choices['Profile']).toEqual({ kind: 'list from', formula: 'Profiles!$A$2:$A$101' });
+    expect(choices['Profile']).toEqual({ kind: 'list from', formula: "'Profiles'!$A$2:$A$101" });
   });
 });

@@ -202,8 +202,10 @@ export const WORDING = wordings({
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
-  'call.argument-missing': (f) => `${f.argument} is missing. See --help.`,
-  'call.argument-extra': (f) => `${f.given} is one argument too many. See --help.`,
+  'call.argument-missing': (f) =>
+    `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
+  'call.argument-extra': (f) =>
+    `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
   'call.option-needs-value': (f) =>
     `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,

@@ -1,61 +1,72 @@
-/** A page that says how to fill the input sheets. */
-import type { PrintDescription, SheetDescription } from '../description.ts';
-import { SheetDraft } from '../sheet-draft.ts';
+/** The short how-to in front of the input sheets. */
+import type { SheetDescription } from '../description.ts';
+import { cell, SheetDraft } from '../sheet-draft.ts';
 import { standingCautions } from '../standing-cautions.ts';
 
 const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Runs',
-    'One row a run of molding: room, which run, its profile and its length. Everything else has a usual value: measured along the wall, one of it, square ends, corners of 90°.',
+    'One row a run of molding: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
   ],
   [
     'Openings',
-    'Doors, windows and cased openings, where you would rather not list legs and heads yourself. A door or cased opening takes its width out of the base on its wall; give its Position and the base becomes two pieces.',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Wall is a Run of that room; base is cut away there for doors and cased openings, into two pieces where Position (from the left corner of the wall) is given.',
   ],
   [
     'Profiles',
-    'One row a profile. Make is cove or crown cove for what is cut here on the saw, buy for the rest. Off-center has no sign: the deep side lies toward the far rail. Blank sizes are needed for coves, and where a bought molding is mitered.',
+    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line lies from the middle. Spring is in degrees from the wall.',
   ],
   [
     'Shop',
-    'Your saw, limits, allowances and rates. Measure the blade: a resharpened one is smaller. What you leave empty takes its usual value, and the plan says so.',
+    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a 10 in blade that was sharpened is smaller.',
   ],
   [
     'Stock',
-    'What lumber comes in. For is a profile, or the species that coves are ripped from. Price is per piece, foot, board foot or metre. Have is what is on the rack; Buy is yes, no, or the most you would buy.',
+    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most.',
   ],
 ];
 
-const MEASURES: readonly (readonly [string, string])[] = [
-  ['wall', 'along the wall from corner to corner; an outside miter is added for you'],
-  ['opening', 'the clear opening; reveal and miters of the casing are added'],
-  ['short point', 'the inner edge of a mitered piece; the miters are added'],
-  ['long point', 'the outer edge: cut as it is'],
-  ['finished', 'exactly this long; not even the end allowance is added'],
+const MEASURED_AS: readonly (readonly [string, string])[] = [
+  ['wall', 'Usual: along the wall from corner to corner. An outside miter is added for you.'],
+  ['opening', 'The clear opening: reveal and miters of the casing are added.'],
+  ['short point', 'From short point to short point of a mitered piece: its miters are added.'],
+  ['long point', 'From long point to long point: only the end allowance is added.'],
+  ['finished', 'Exactly this long: nothing is added, not even the end allowance.'],
 ];
 
-export function howToSheet(paper: PrintDescription['paper'], leastBlank: string): SheetDescription {
-  const draft = new SheetDraft('How to', [{ width: 16 }, { width: 78 }]);
-  const pair = ([name, text]: readonly [string, string]): void => {
-    draft.add({ value: name, style: 'label' }, { value: text, style: 'wrapped' });
-  };
-  draft.spread('How to fill this workbook', 'title');
-  draft.spread('Fill the pale cells. Then, where Coveledger is installed:', 'subtitle');
-  draft.spread('npm run -s coveledger -- plan THIS-FILE.xlsx --out SHOP.xlsx', 'wrapped');
+const RULES: readonly (readonly [string, string])[] = [
+  [
+    'Lengths',
+    `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, 2.29 m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
+  ],
+  [
+    'Blank cells',
+    'Take the usual value: quantity 1, square ends, 90° corners, measured on the wall.',
+  ],
+  [
+    'Points',
+    'Every cut length is from end to end, and the sheets say to which point: the long point at the wall for an inside miter, the long point at the face for an outside one, the long point at the outer edge for casing, the tip of a cope, the long point of a return, a square end.',
+  ],
+  [
+    'Then',
+    'Save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. It makes a workbook with the sheets Production, Set-ups, Cutting and Client. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+  ],
+];
+
+/** `leastBlank` is the shop's least length of a blank, as printed. */
+export function describeHowTo(paper: 'letter' | 'a4', leastBlank: string): SheetDescription {
+  const draft = new SheetDraft('How to', [{ width: 16 }, { width: 84 }]);
+  draft.spread('Coves, moldings and a house of them', 'title');
+  draft.spread('Fill in the sheets of this workbook, then have them planned', 'subtitle');
   draft.blank();
   draft.spread('The sheets', 'section');
-  SHEETS.forEach(pair);
-  draft.blank();
-  draft.spread('Lengths', 'section');
-  draft.spread(
-    'Type them as you would say them: 3 1/2, 3-1/2", 7\' 4 3/8", 90 mm, 2.29 m. A bare number is in the unit on the Shop sheet. The cells are kept as text, so that 3/4 stays 3/4 and becomes no date.',
-    'wrapped',
-  );
-  draft.blank();
+  for (const [name, text] of SHEETS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('How to fill them', 'section');
+  for (const [name, text] of RULES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Measured as', 'section');
-  MEASURES.forEach(pair);
-  draft.blank();
-  draft.spread('Before anything is cut', 'section');
-  for (const caution of standingCautions(leastBlank)) draft.spread(caution, 'caution');
-  return draft.finish({ paper, orientation: 'portrait', footer: 'How to fill this workbook' });
+  for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('Every time a cove is cut', 'section');
+  const cautions = standingCautions(leastBlank);
+  cautions.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
+  return draft.finish({ paper, orientation: 'portrait', footer: 'How to' });
 }

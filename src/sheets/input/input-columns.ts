@@ -1,4 +1,10 @@
-/** The columns of the input tables: width, whether text is kept as typed, and what may be chosen. */
+/** How the columns of the input sheets look and what may be chosen in them. */
+import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
+import { OPENING_HEADINGS } from '../../planning/input/read-openings.ts';
+import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
+import type { Heading } from '../../planning/input/read-rows.ts';
+import { MOST_QUANTITY, RUN_HEADINGS } from '../../planning/input/read-runs.ts';
+import { STOCK_HEADINGS } from '../../planning/input/read-stock.ts';
 import {
   END_KINDS,
   MAKES,
@@ -7,97 +13,122 @@ import {
   PRICE_PER,
   STOCK_KINDS,
 } from '../../planning/job.ts';
-import { OPENING_HEADINGS } from '../../planning/input/read-openings.ts';
-import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
-import { MOST_QUANTITY, RUN_HEADINGS } from '../../planning/input/read-runs.ts';
-import { STOCK_HEADINGS } from '../../planning/input/read-stock.ts';
-import type { Heading } from '../../planning/input/read-rows.ts';
 import type { ValidationDescription } from '../description.ts';
 
+type Allow = ValidationDescription['allow'];
+
 export interface InputColumn {
-  readonly heading: string;
   readonly width: number;
-  /** A length or a name: kept as text, so that a spreadsheet makes no date of 3/4. */
-  readonly asText: boolean;
-  readonly allow?: ValidationDescription['allow'];
-  /** False where other entries are sound too and a list only helps. */
-  readonly strict?: boolean;
+  /** Numbers stay numbers here; in all others a cell is text, so that 3/4 becomes no date. */
+  readonly isNumber?: boolean;
+  readonly allow?: Allow;
 }
 
 export interface InputTable {
   readonly name: 'Runs' | 'Openings' | 'Profiles' | 'Stock';
-  readonly columns: readonly InputColumn[];
-  /** Rows made ready below the headings. */
+  readonly headings: readonly Heading[];
+  readonly columns: Readonly<Record<string, InputColumn>>;
+  /** Rows prepared to be filled. */
   readonly rows: number;
 }
 
-const yesNo = { kind: 'list', values: ['yes', 'no'] } as const;
-const words = (values: readonly string[]) => ({ kind: 'list', values }) as const;
-/** Profile names as they stand in Profiles, so that a new one can be chosen at once. */
-const profileNames = { kind: 'list from', formula: 'Profiles!$A$2:$A$101' } as const;
-const quantity = { kind: 'whole', least: 1, most: MOST_QUANTITY } as const;
-
-const LOOKS: Readonly<Record<string, Partial<Omit<InputColumn, 'heading'>>>> = {
-  Room: { width: 18 },
-  Run: { width: 26 },
-  Wall: { width: 20 },
-  Profile: { width: 18 },
-  Length: { width: 13 },
-  'Measured as': { width: 13, allow: words(MEASURES) },
-  Quantity: { width: 10, asText: false, allow: quantity },
-  'Left end': { width: 14, allow: words(END_KINDS) },
-  'Right end': { width: 14, allow: words(END_KINDS) },
-  'Left corner': { width: 12, asText: false },
-  'Right corner': { width: 13, asText: false },
-  'One piece': { width: 11, allow: yesNo },
-  Match: { width: 10 },
-  Done: { width: 8, allow: yesNo },
-  Note: { width: 52 },
-  Kind: { width: 16 },
-  'Sides cased': { width: 13, asText: false, allow: { kind: 'whole', least: 1, most: 2 } },
-  Make: { width: 13, allow: words(MAKES) },
-  Spring: { width: 9, asText: false },
-  Species: { width: 16 },
-  Class: { width: 8 },
-  'Offcut allowance %': { width: 13, asText: false },
-  For: { width: 20 },
-  Price: { width: 10, asText: false },
-  Per: { width: 13, allow: words(PRICE_PER) },
-  Have: { width: 8, asText: false, allow: { kind: 'whole', least: 0, most: 100_000 } },
-  Buy: { width: 8, allow: yesNo, strict: false },
-  Casing: { width: 18, allow: profileNames },
-  Apron: { width: 18, allow: profileNames },
-  Stool: { width: 18, allow: profileNames },
+/** Profiles that can be chosen on other sheets stand in these rows. */
+export const PROFILE_ROWS = 100;
+const PROFILE_NAMES: Allow = {
+  kind: 'list from',
+  formula: `Profiles!$A$2:$A$${PROFILE_ROWS + 1}`,
 };
 
-function columnsOf(
-  headings: readonly Heading[],
-  own: Readonly<Record<string, Partial<Omit<InputColumn, 'heading'>>>> = {},
-): InputColumn[] {
-  return headings.map(({ heading }) => ({
-    heading,
-    width: 14,
-    asText: true,
-    ...LOOKS[heading],
-    ...own[heading],
-  }));
-}
+const list = (values: readonly string[]): Allow => ({ kind: 'list', values });
+const YES_NO = list(['yes', 'no']);
+const QUANTITY: InputColumn = {
+  width: 10,
+  isNumber: true,
+  allow: { kind: 'whole', least: 1, most: MOST_QUANTITY },
+};
+const CORNER: InputColumn = { width: 9, isNumber: true };
+const PROFILE: InputColumn = { width: 18, allow: PROFILE_NAMES };
+const LENGTH: InputColumn = { width: 13 };
+const END: InputColumn = { width: 15, allow: list(END_KINDS) };
+
+/** Where a heading has no column here, it is plain text of this width. */
+export const PLAIN_COLUMN: InputColumn = { width: 14 };
 
 export const INPUT_TABLES: readonly InputTable[] = [
   {
     name: 'Runs',
+    headings: RUN_HEADINGS,
     rows: 200,
-    columns: columnsOf(RUN_HEADINGS, { Profile: { allow: profileNames } }),
+    columns: {
+      Room: { width: 20 },
+      Run: { width: 24 },
+      Profile: PROFILE,
+      Length: LENGTH,
+      'Measured as': { width: 13, allow: list(MEASURES) },
+      Quantity: QUANTITY,
+      'Left end': END,
+      'Right end': END,
+      'Left corner': CORNER,
+      'Right corner': CORNER,
+      'One piece': { width: 9, allow: YES_NO },
+      Match: { width: 14 },
+      Done: { width: 8, allow: YES_NO },
+      Note: { width: 40 },
+    },
   },
   {
     name: 'Openings',
-    rows: 40,
-    columns: columnsOf(OPENING_HEADINGS, { Kind: { allow: words(OPENING_KINDS) } }),
+    headings: OPENING_HEADINGS,
+    rows: 60,
+    columns: {
+      Room: { width: 20 },
+      Wall: { width: 24 },
+      Kind: { width: 16, allow: list(OPENING_KINDS) },
+      Width: LENGTH,
+      Height: LENGTH,
+      'Sides cased': { width: 9, isNumber: true, allow: { kind: 'whole', least: 1, most: 2 } },
+      Reveal: { width: 10 },
+      Casing: PROFILE,
+      Apron: PROFILE,
+      Stool: PROFILE,
+      Position: LENGTH,
+      Quantity: QUANTITY,
+    },
   },
-  { name: 'Profiles', rows: 40, columns: columnsOf(PROFILE_HEADINGS) },
+  {
+    name: 'Profiles',
+    headings: PROFILE_HEADINGS,
+    rows: PROFILE_ROWS,
+    columns: {
+      Profile: { width: 22 },
+      Make: { width: 12, allow: list(MAKES) },
+      'Cove width': LENGTH,
+      'Cove depth': LENGTH,
+      'Off-center': LENGTH,
+      'Blank width': LENGTH,
+      'Blank thickness': LENGTH,
+      'Near flat': LENGTH,
+      Spring: { width: 9, isNumber: true },
+      Species: { width: 16 },
+      Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
+      'Offcut allowance %': { width: 12, isNumber: true },
+      Note: { width: 40 },
+    },
+  },
   {
     name: 'Stock',
-    rows: 60,
-    columns: columnsOf(STOCK_HEADINGS, { Kind: { allow: words(STOCK_KINDS) } }),
+    headings: STOCK_HEADINGS,
+    rows: 100,
+    columns: {
+      For: { width: 22 },
+      Kind: { width: 10, allow: list(STOCK_KINDS) },
+      Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
+      Width: LENGTH,
+      Length: LENGTH,
+      Price: { width: 11, isNumber: true },
+      Per: { width: 12, allow: list(PRICE_PER) },
+      Have: { width: 9, isNumber: true, allow: { kind: 'whole', least: 0, most: 100_000 } },
+      Buy: { width: 9 },
+    },
   },
 ];

@@ -1,96 +1,159 @@
-/** One input table as a sheet to fill: headings, prepared rows, choices. */
-import type { RawCell, RawTable } from '../../planning/input/raw-table.ts';
+/** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
+import type { DecimalSign } from '../../core/units/number.ts';
+import { columnLetters, type RawCell, type RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
-import { cellName } from '../cell-range.ts';
 import { clipText } from '../clean-text.ts';
 import type {
   CellDescription,
-  PrintDescription,
+  CellValue,
   SheetDescription,
   ValidationDescription,
 } from '../description.ts';
-import type { InputColumn, InputTable } from './input-columns.ts';
+import { PLAIN_COLUMN, type InputColumn, type InputTable } from './input-columns.ts';
 
-/** A prepared row more than the table is filled with, so that a person can go on at once. */
+/** Prepared rows after those that are given, so that a person can go on at once. */
 const SPARE_ROWS = 20;
+/** Widest column made for a text that is given; a longer one spills over on the screen. */
+const WIDEST = 60;
+/** Longest heading of a spreadsheet's table [C]. */
+const LONGEST_HEADING = 255;
 
-export function inputSheet(
+/** A column of the sheet: one of ours, or one of the person's own that is kept as it is. */
+interface PlacedColumn extends InputColumn {
+  readonly heading: string;
+  readonly required: boolean;
+  /** Its place in the given table; absent where that has none. */
+  readonly from?: number;
+}
+
+/** What the given Shop says of print and of typed numbers. */
+export interface InputLook {
+  readonly paper: 'letter' | 'a4';
+  readonly decimalSign: DecimalSign;
+}
+
+/** Lets the person's own columns stay at the right of ours. */
+export function describeInputSheet(
   table: InputTable,
-  filled: RawTable | undefined,
-  paper: PrintDescription['paper'],
+  given: RawTable | undefined,
+  { paper, decimalSign }: InputLook,
 ): SheetDescription {
-  const unknown = unknownHeadings(table, filled);
-  const columns = [...table.columns, ...unknown];
-  const count = Math.max(table.rows, (filled?.rows.length ?? 0) + SPARE_ROWS);
-  const places = columns.map((column) => placeOf(column, filled));
-  const rows = Array.from({ length: count }, (_, index) =>
-    columns.map((column, at): CellDescription => {
-      const source = filled?.rows[index]?.cells[places[at] ?? -1] ?? null;
-      return { value: valueOf(source, column), style: column.asText ? 'inputText' : 'input' };
-    }),
-  );
-  const last = cellName(count, columns.length - 1);
+  const columns = placeColumns(table, given);
+  const rows = (given?.rows ?? []).map((row) => columns.map(({ from }) => row.cells[from ?? -1]));
+  const count = Math.max(table.rows, rows.length + SPARE_ROWS);
+  const lastColumn = columnLetters(columns.length - 1);
   return {
     name: table.name,
-    columns: columns.map((column) => ({ width: column.width })),
+    columns: columns.map(({ width, isNumber = false }, place) => ({
+      width: widthFor(
+        width,
+        rows.map((row) => row[place] ?? null),
+      ),
+      style: isNumber ? 'input' : 'inputText',
+    })),
     rows: [
       { cells: columns.map(({ heading }) => ({ value: heading, style: 'heading' as const })) },
-      ...rows.map((cells) => ({ cells })),
+      ...Array.from({ length: count }, (_, index) => ({
+        cells: columns.map((column, place) =>
+          inputCell(rows[index]?.[place] ?? null, column, decimalSign),
+        ),
+      })),
     ],
-    tables: [{ name: `Input_${table.name}`, range: `A1:${last}` }],
-    validations: columns.flatMap((column, at) => validationOf(column, at, count)),
+    tables: [{ name: `${table.name}Table`, range: `A1:${lastColumn}${count + 1}` }],
+    validations: columns.flatMap((column, place) => validation(column, place, count)),
     freeze: { rows: 1, columns: 1 },
     print: {
       paper,
       orientation: 'landscape',
       titleRows: [1, 1],
       fitWidth: true,
-      header: table.name,
-      footer: 'Input',
+      header: '',
+      footer: table.name,
     },
   };
 }
 
-/** Columns of the person's own are kept, behind ours. */
-function unknownHeadings(table: InputTable, filled: RawTable | undefined): InputColumn[] {
-  const known = new Set(table.columns.map(({ heading }) => headingKey(heading)));
-  return (filled?.headings.cells ?? []).flatMap((cell) => {
-    if (typeof cell !== 'string' || cell.trim() === '' || known.has(headingKey(cell))) return [];
-    return [{ heading: clipText(cell, 200), width: 16, asText: true }];
+function placeColumns(
+  { headings, columns }: InputTable,
+  given: RawTable | undefined,
+): PlacedColumn[] {
+  const places = new Map<string, number>();
+  given?.headings.cells.forEach((cell, place) => {
+    const key = headingKey(cell);
+    if (key !== '' && !places.has(key)) places.set(key, place);
   });
+  const ours = headings.map(({ heading, required = false }): PlacedColumn => {
+    const from = places.get(headingKey(heading));
+    places.delete(headingKey(heading));
+    const placed = { ...(columns[heading] ?? PLAIN_COLUMN), heading, required };
+    return from === undefined ? placed : { ...placed, from };
+  });
+  const theirs = [...places.values()].map((from): PlacedColumn => {
+    const cell = given?.headings.cells[from];
+    const heading = typeof cell === 'string' ? cell : '';
+    return {
+      ...PLAIN_COLUMN,
+      heading: clipText(heading.replace(/\s+/gu, ' ').trim(), LONGEST_HEADING),
+      required: false,
+      from,
+    };
+  });
+  return [...ours, ...theirs];
 }
 
-function placeOf(column: InputColumn, filled: RawTable | undefined): number {
-  const wanted = headingKey(column.heading);
-  return filled?.headings.cells.findIndex((cell) => headingKey(cell) === wanted) ?? -1;
+/** Wide enough for the texts given, to a limit. */
+function widthFor(least: number, given: readonly RawCell[]): number {
+  const longest = given.reduce<number>((most, value) => {
+    return Math.max(most, String(plainValue(value) ?? '').length);
+  }, 0);
+  return Math.max(least, Math.min(WIDEST, longest + 2));
 }
 
-/** Numbers that came as text, as CSV gives them, become numbers where the column counts. */
-export function valueOf(
-  source: RawCell,
-  column: Pick<InputColumn, 'asText'>,
-): CellDescription['value'] {
-  if (source === null || typeof source === 'object') return null;
-  if (column.asText || typeof source !== 'string') return source;
-  return /^\s*\d+(\.\d+)?\s*$/u.test(source) ? Number(source) : source;
+/**
+ * A cell as it came. Text stays text, but a number's own text is that number where the column
+ * counts; what no cell can hold is said in brackets.
+ */
+export function inputCell(
+  value: RawCell,
+  { isNumber = false }: Pick<InputColumn, 'isNumber'> = {},
+  decimalSign: DecimalSign = '.',
+): CellDescription {
+  const plain = plainValue(value);
+  if (!isNumber) return { value: plain, style: 'inputText' };
+  const isWritten = typeof plain === 'string' && String(Number(plain)) === plain;
+  const isSame = decimalSign === '.' || !String(plain).includes('.');
+  const counts = isWritten && isSame && Number.isFinite(Number(plain));
+  return { value: counts ? Number(plain) : plain, style: 'input' };
 }
 
-function validationOf(column: InputColumn, at: number, count: number): ValidationDescription[] {
+function plainValue(value: RawCell): CellValue | null {
+  if (value === null || typeof value !== 'object') return value;
+  if (value.kind === 'error') return value.text;
+  return value.kind === 'date' ? '(a date)' : '(not calculated)';
+}
+
+function validation(column: PlacedColumn, place: number, count: number): ValidationDescription[] {
   if (column.allow === undefined) return [];
-  const { allow, heading, strict = allow.kind !== 'list from' } = column;
-  const say =
-    allow.kind === 'list'
-      ? `Choose one of: ${allow.values.join(', ')}.`
-      : allow.kind === 'whole'
-        ? `A whole number from ${allow.least} to ${allow.most}.`
-        : 'Choose a profile that stands on the Profiles sheet.';
+  const letters = columnLetters(place);
+  const { allow, heading } = column;
   return [
     {
-      range: `${cellName(1, at)}:${cellName(count, at)}`,
+      range: `${letters}2:${letters}${count + 1}`,
       allow,
-      strict,
+      strict: false,
       title: heading,
-      message: say,
+      message: sayAllowed(allow),
     },
   ];
+}
+
+export function sayAllowed(allow: ValidationDescription['allow']): string {
+  switch (allow.kind) {
+    case 'list':
+      return `One of: ${allow.values.join(', ')}.`;
+    case 'list from':
+      return 'A profile of this name does not stand on the Profiles sheet yet.';
+    case 'whole':
+      return `A whole number from ${allow.least} to ${allow.most}.`;
+  }
 }

@@ -1,81 +1,111 @@
-/** The Shop sheet: every setting with its usual value, its unit and what it is. */
+/** The Shop input sheet: every setting with its value, unit and note. */
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
-import { SETTINGS, settingOf, type SettingKey } from '../../planning/shop.ts';
-import { cellName } from '../cell-range.ts';
+import { SETTINGS, sayUsual, settingOf, type SettingKey } from '../../planning/shop.ts';
 import type {
   CellDescription,
-  PrintDescription,
   RowDescription,
   SheetDescription,
+  ValidationDescription,
 } from '../description.ts';
-import { valueOf } from './input-sheet.ts';
+import { inputCell, sayAllowed } from './input-sheet.ts';
 
-const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'] as const;
+const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'];
+const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
+const KEYS = Object.keys(SETTINGS) as SettingKey[];
 
-export function shopSheet(
-  filled: RawTable | undefined,
-  paper: PrintDescription['paper'],
+/**
+ * Blank: every setting with its usual value. With a given table: its rows as they are, then the
+ * settings that it leaves out, their values left blank, so that the usual ones go on standing in.
+ */
+export function describeShopSheet(
+  given: RawTable | undefined,
+  paper: 'letter' | 'a4',
 ): SheetDescription {
-  const keys = Object.keys(SETTINGS) as SettingKey[];
-  const rows = keys.map((key) => settingRow(key, filled));
+  const rows = given === undefined ? KEYS.map((key) => settingRow(key, true)) : givenRows(given);
   return {
     name: 'Shop',
-    columns: [{ width: 32 }, { width: 12 }, { width: 12 }, { width: 56 }],
+    columns: [
+      { width: 36 },
+      { width: 14, style: 'inputText' },
+      { width: 12, style: 'inputText' },
+      { width: 62 },
+    ],
     rows: [{ cells: HEADINGS.map((value) => ({ value, style: 'heading' as const })) }, ...rows],
-    tables: [{ name: 'Input_Shop', range: `A1:D${rows.length + 1}` }],
-    validations: keys.flatMap((key, index) => {
-      const { allowed, name } = settingOf(key);
-      // A list in a workbook is split at commas, so one can't be a choice of it.
-      if (allowed === undefined || allowed.includes(',')) return [];
-      return [
-        {
-          range: cellName(index + 1, 1),
-          allow: { kind: 'list' as const, values: allowed },
-          strict: true,
-          title: name,
-          message: `Choose one of: ${allowed.join(', ')}.`,
-        },
-      ];
-    }),
-    freeze: { rows: 1, columns: 1 },
+    tables: [{ name: 'ShopTable', range: `A1:D${rows.length + 1}` }],
+    validations: rows.flatMap(({ cells }, index) => validations(cells, index + 2)),
+    freeze: { rows: 1, columns: 0 },
     print: {
       paper,
       orientation: 'portrait',
       titleRows: [1, 1],
       fitWidth: true,
-      header: 'Shop',
-      footer: 'Input',
+      header: '',
+      footer: 'Shop',
     },
   };
 }
 
-function settingRow(key: SettingKey, filled: RawTable | undefined): RowDescription {
-  const { name, kind, unit, note, usual } = settingOf(key);
-  const place = (heading: string): number =>
-    filled?.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(heading)) ?? -1;
-  const own = filled?.rows.find(
-    (row) => headingKey(row.cells[place('Setting')] ?? null) === headingKey(name),
-  );
-  const cellOf = (heading: string) => own?.cells[place(heading)] ?? null;
-  // Nobody's hourly rate is usual: it stays open and the plan says that labor is missing.
-  const asText = kind !== 'number' && kind !== 'percent';
-  const value =
-    own === undefined && filled === undefined
-      ? (usual ?? null)
-      : valueOf(cellOf('Value'), { asText });
-  const typed: CellDescription['value'] = value !== null && !asText ? Number(value) : value;
-  const sound = typeof typed === 'number' && Number.isNaN(typed) ? value : typed;
+function settingRow(key: SettingKey, filled: boolean): RowDescription {
+  const { name, unit, note, usual = '' } = settingOf(key);
+  const said = usual === '' ? note : `${note}. Usual: ${sayUsual(key)}`;
   return {
     cells: [
       { value: name, style: 'label' },
-      { value: sound, style: asText ? 'inputText' : 'input' },
-      { value: textOr(cellOf('Unit'), unit), style: 'inputText' },
-      { value: textOr(cellOf('Note'), note), style: 'note' },
+      { value: filled ? usual : '', style: 'inputText' },
+      { value: unit, style: 'inputText' },
+      { value: said, style: 'note' },
     ],
   };
 }
 
-function textOr(cell: unknown, usual: string): string {
-  return typeof cell === 'string' && cell.trim() !== '' ? cell : usual;
+function givenRows(given: RawTable): RowDescription[] {
+  const places = HEADINGS.map((heading) =>
+    given.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(heading)),
+  );
+  const named = new Set<string>();
+  const rows = given.rows.map((row): RowDescription => {
+    const [name, value, unit, note] = places.map((place) => row.cells[place] ?? null);
+    named.add(headingKey(name ?? null));
+    return {
+      cells: [
+        { ...inputCell(name ?? null), style: 'label' },
+        inputCell(value ?? null),
+        inputCell(unit ?? null),
+        { ...inputCell(note ?? null), style: 'note' },
+      ],
+    };
+  });
+  const left = KEYS.filter((key) => !named.has(headingKey(settingOf(key).name)));
+  return [...rows, ...left.map((key) => settingRow(key, false))];
+}
+
+/** Choices where a setting has words to choose from (a comma can't stand in such a list), and units. */
+function validations(
+  cells: readonly (CellDescription | null)[],
+  row: number,
+): ValidationDescription[] {
+  const name = cells[0]?.value ?? null;
+  const key = KEYS.find(
+    (one) => typeof name === 'string' && headingKey(SETTINGS[one].name) === headingKey(name),
+  );
+  if (key === undefined) return [];
+  const { allowed = [], kind } = settingOf(key);
+  const words = allowed.includes(',') ? [] : allowed;
+  const units = kind === 'length' ? LENGTH_UNITS : key === 'feed' ? ['ft/min', 'm/min'] : [];
+  const choose = (column: string, values: readonly string[]): ValidationDescription[] => {
+    if (values.length === 0) return [];
+    const allow = { kind: 'list', values } as const;
+    const range = `${column}${row}`;
+    return [
+      {
+        range,
+        allow,
+        strict: false,
+        title: settingOf(key).name.slice(0, 32),
+        message: sayAllowed(allow),
+      },
+    ];
+  };
+  return [...choose('B', words), ...choose('C', units)];
 }

@@ -1,0 +1,243 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+import { afterAll, describe, expect, test } from '@jest/globals';
+
+import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
+import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { JOB_TABLES, readJob } from '../../src/planning/input/read-job.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
+import { planToJson } from '../../src/planning/plan-json.ts';
+import { SETTINGS } from '../../src/planning/shop.ts';
+import { checkDescription } from '../../src/sheets/check-description.ts';
+import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { describeInput } from '../../src/sheets/describe-input.ts';
+import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import {
+  folderTables,
+  HOUSE_FOLDER,
+  houseIsHere,
+  tablesOf,
+  type Tables,
+} from '../planning/make-job.ts';
+import { DEMO, HOSTILE_NAMES, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'coveledger-input-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Writes the workbook, and reads it back as anyone's input. */
+async function readBack(workbook: WorkbookDescription): Promise<RawTable[]> {
+  const path = join(folder, 'input.xlsx');
+  writeFileSync(path, await writeWorkbook(workbook));
+  const read = await readJobInput(path, JOB_TABLES);
+  if (!read.ok) throw new Error(read.faults.map((one) => one.message).join('\n'));
+  return read.value;
+}
+
+/** Texts of a table by heading, blanks left out, so that the order of columns doesn't matter. */
+function rowsOf(table: RawTable | undefined): Record<string, unknown>[] {
+  const headings = table!.headings.cells.map(String);
+  return table!.rows.map(({ cells }) =>
+    Object.fromEntries(
+      headings.flatMap((heading, column) => {
+        const value = cells[column] ?? '';
+        return value === '' ? [] : [[heading, String(value)]];
+      }),
+    ),
+  );
+}
+
+async function jsonOf(tables: readonly RawTable[]) {
+  const { job, faults } = readJob(tables, 'job');
+  expect(faults).toEqual([]);
+  const { plan } = await planJob(job!);
+  // Cautions tell the place in the file, which is another one.
+  const { cautions, ...json } = planToJson(plan!);
+  return { ...json, cautions: cautions.map(({ code, given }) => ({ code, given })) };
+}
+
+describe('The blank input workbook', () => {
+  test('has a how-to and the five sheets, and nothing that a workbook can not hold', () => {
+    const blank = cleanDescription(describeInput());
+    expect(blank.sheets.map(({ name }) => name)).toEqual([
+      'How to',
+      'Runs',
+      'Openings',
+      'Profiles',
+      'Shop',
+      'Stock',
+    ]);
+    expect(checkDescription(blank)).toEqual([]);
+  });
+
+  test('reads back as tables with our headings, every setting, and no other row', async () => {
+    const tables = await readBack(describeInput());
+    expect(tables.map(({ name }) => name)).toEqual(JOB_TABLES.map(({ name }) => name));
+    const [runs, openings, profiles, shop, stock] = tables;
+    for (const table of [runs, openings, profiles, stock]) expect(table!.rows).toEqual([]);
+    // As formats.md lists them.
+    expect(runs!.headings.cells).toEqual(
+      'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,One piece,Match,Done,Note'.split(
+        ',',
+      ),
+    );
+    expect(openings!.headings.cells).toEqual(
+      'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity'.split(
+        ',',
+      ),
+    );
+    expect(profiles!.headings.cells).toEqual(
+      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Species,Class,Offcut allowance %,Note'.split(
+        ',',
+      ),
+    );
+    expect(stock!.headings.cells).toEqual(
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy'.split(','),
+    );
+    expect(rowsOf(shop).map((row) => row['Setting'])).toEqual(
+      Object.values(SETTINGS).map(({ name }) => name),
+    );
+    expect(rowsOf(shop).map((row) => row['Value'] ?? '')).toEqual(
+      Object.values(SETTINGS).map((setting) => ('usual' in setting ? setting.usual : '')),
+    );
+  });
+
+  test('asks for nothing but what it must, once it is read', async () => {
+    const { faults, cautions } = readJob(await readBack(describeInput()), 'blank');
+    expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
+      'table.empty Runs',
+      'table.empty Profiles',
+      'table.empty Stock',
+    ]);
+    expect(cautions.map(({ code }) => code)).toEqual(['job.no-hourly-rate']);
+  });
+
+  test('keeps lengths as text, so that 3/4 becomes no date', () => {
+    const blank = describeInput();
+    for (const [name, heading] of [
+      ['Runs', 'Length'],
+      ['Openings', 'Width'],
+      ['Openings', 'Position'],
+      ['Profiles', 'Cove depth'],
+      ['Profiles', 'Class'],
+      ['Stock', 'Length'],
+      ['Stock', 'Class'],
+      ['Shop', 'Value'],
+    ] as const) {
+      const sheet = sheetOf(blank, name);
+      const place = sheet.rows[0]!.cells.findIndex((cell) => cell?.value === heading);
+      expect([name, heading, sheet.columns[place]?.style]).toEqual([name, heading, 'inputText']);
+      const styles = sheet.rows.slice(1).map(({ cells }) => cells[place]?.style);
+      expect(new Set(styles)).toEqual(new Set(['inputText']));
+    }
+  });
+
+  test('offers what may be chosen, and profiles from the sheet of profiles', () => {
+    const blank = describeInput();
+    const choices = (name: string): string[] => {
+      const sheet = sheetOf(blank, name);
+      return (sheet.validations ?? []).map(({ range, allow }) => {
+        const column = range.charCodeAt(0) - 65;
+        const heading = sheet.rows[0]!.cells[column]?.value;
+        return `${heading}: ${allow.kind === 'list' ? allow.values.join(' ') : allow.kind}`;
+      });
+    };
+    expect(choices('Runs')).toEqual([
+      'Profile: list from',
+      'Measured as: wall opening long point short point finished',
+      'Quantity: whole',
+      'Left end: square inside miter outside miter cope return',
+      'Right end: square inside miter outside miter cope return',
+      'One piece: yes no',
+      'Done: yes no',
+    ]);
+    expect(choices('Openings')).toContain('Kind: door window cased opening');
+    expect(choices('Openings')).toContain('Casing: list from');
+    expect(choices('Profiles')).toContain('Make: cove crown cove buy');
+    expect(choices('Stock')).toEqual([
+      'Kind: stick board',
+      'Class: 4/4 5/4 6/4 7/4 8/4 10/4 12/4 14/4 16/4',
+      'Per: piece foot board foot metre',
+      'Have: whole',
+    ]);
+    expect(choices('Shop')).toContain('Value: left right');
+    expect(choices('Shop')).toContain('Unit: in mm cm m ft');
+  });
+
+  test('explains lengths, blanks and points, and repeats the cautions', () => {
+    const text = textsOf(sheetOf(describeInput(), 'How to')).join('\n');
+    for (const word of ['7\' 4 3/8"', '90 mm', 'usual value', 'long point', 'coveledger -- plan']) {
+      expect(text).toContain(word);
+    }
+    expect(text).toContain("Read your saw's manual first.");
+  });
+});
+
+describe('A filled input workbook', () => {
+  const filled: Readonly<Record<string, Tables>> = {
+    demo: DEMO,
+    ...(houseIsHere ? { house: folderTables(HOUSE_FOLDER) } : {}),
+    hostile: JOBS['hostile']!,
+  };
+
+  test.each(Object.keys(filled))('of the job “%s” holds every cell as it came', async (name) => {
+    const tables = tablesOf(filled[name]!);
+    const workbook = cleanDescription(describeInput(tables));
+    expect(checkDescription(workbook)).toEqual([]);
+    const back = await readBack(workbook);
+    for (const table of tables) {
+      const read = back.find((one) => one.name === table.name);
+      const rows = rowsOf(read).slice(0, table.rows.length);
+      expect(rows).toEqual(rowsOf(table));
+    }
+  });
+
+  test.each(Object.keys(filled))('of the job “%s” plans to the very same', async (name) => {
+    const tables = tablesOf(filled[name]!);
+    const back = await readBack(describeInput(tables));
+    expect(await jsonOf(back)).toEqual(await jsonOf(tables));
+  });
+
+  test("keeps a column of the person's own, at the right of ours", async () => {
+    const runs = 'Painter,Room,Profile,Length\nAnna,Hall,Base,100\n=x,Den,Base,90';
+    const back = await readBack(describeInput(tablesOf({ runs })));
+    const table = back.find(({ name }) => name === 'Runs');
+    expect(table!.headings.cells.at(-1)).toBe('Painter');
+    expect(rowsOf(table).map((row) => row['Painter'])).toEqual(['Anna', '=x']);
+  });
+
+  test('leaves settings that the job leaves open to their usual values', async () => {
+    const tables = tablesOf({ shop: 'Setting,Value\nhourly rate,60' });
+    const back = await readBack(describeInput(tables));
+    const { job } = readJob(back, 'filled');
+    expect(job!.shop).toEqual(readJob(tables, 'job').job!.shop);
+  });
+
+  test('says of a cell that no text can stand for what it was', () => {
+    const runs: RawTable = {
+      name: 'Runs',
+      source: { kind: 'sheet', name: 'Runs' },
+      headings: { line: 1, cells: ['Room', 'Length', 'Quantity'] },
+      rows: [
+        {
+          line: 2,
+          cells: [{ kind: 'error', text: '#N/A' }, { kind: 'date' }, { kind: 'uncalculated' }],
+        },
+      ],
+    };
+    const texts = textsOf(sheetOf(describeInput([runs]), 'Runs'));
+    expect(texts).toEqual(expect.arrayContaining(['#N/A', '(a date)', '(not calculated)']));
+  });
+
+  test('offers no list of names that are not there: hostile ones are cells, not choices', () => {
+    const workbook = describeInput(tablesOf(JOBS['hostile']!));
+    const shown = workbook.sheets.flatMap((sheet) =>
+      (sheet.validations ?? []).map(({ allow }) => JSON.stringify(allow)),
+    );
+    for (const name of HOSTILE_NAMES.filter((one) => one.length > 3)) {
+      expect(shown.filter((one) => one.includes(name))).toEqual([]);
+    }
+  });
+});

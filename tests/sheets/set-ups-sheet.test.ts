@@ -1,0 +1,191 @@
+import { describe, expect, test } from '@jest/globals';
+
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { sayStatus } from '../../src/sheets/cutting-sheet.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { SheetDescription } from '../../src/sheets/description.ts';
+import { saySide } from '../../src/sheets/rail-marks.ts';
+import { DEMO_FOLDER, folderTables, planOf, type Tables } from '../planning/make-job.ts';
+import { cellAt, JOBS, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
+
+async function setUpsOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
+  const plan = await planOf(tables);
+  return { sheet: sheetOf(describePlan(plan), 'Set-ups'), plan };
+}
+
+/** What stands beside a label, from a row on. */
+function beside(sheet: SheetDescription, label: string, from = 0): string {
+  const row = rowWith(sheet, label, 0, from);
+  return `${cellAt(sheet, row, 1)?.value} ${cellAt(sheet, row, 3)?.value}`;
+}
+
+// A blade without thickness, 10 in across, cuts 1 in deep and 3 in wide at 30 degrees, worked by
+// hand: the chord is 2 sqrt(1 * 9) = 6 in, and 6 sin 30 = 3.
+const BY_HAND: Tables = {
+  runs: 'Room,Run,Profile,Length\nHall,north,Cove,90',
+  profiles:
+    'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\n' +
+    'Cove,cove,4,1 1/2,Poplar,3,1,6/4',
+  shop: 'Setting,Value\nhourly rate,60\nkerf,0\ntable front,10\ntable back,14\nslot to blade,5\nset-up spare,0',
+  stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,6/4,4,12',5,board foot,,",
+};
+
+describe('A set-up page', () => {
+  test('gives the approach from the blade line and from the front edge, and says so', async () => {
+    const { sheet } = await setUpsOf(BY_HAND);
+    expect(beside(sheet, 'Approach, from the blade line')).toBe(
+      '30° between the line of the blade and the rails',
+    );
+    expect(beside(sheet, 'Approach, from the front edge')).toBe(
+      "60° the same rails, measured from the table's front edge",
+    );
+    expect(beside(sheet, 'Tilt of the blade')).toBe('0° the blade stands upright');
+    expect(beside(sheet, 'Height of the blade')).toContain('1" (1.0000 in)');
+    expect(beside(sheet, 'Blade')).toBe(
+      '10" (10.0000 in) diameter, and a kerf of 0" (0.0000 in): measure both',
+    );
+  });
+
+  test('marks the rails from the blade line and from the slot, on both edges', async () => {
+    const { sheet } = await setUpsOf(BY_HAND);
+    // By hand: rails lie at u = -2 and 2. Left to right, y = (x sin 30 - u) / cos 30 to the right.
+    // Front edge x = -10: (-5 + 2) / 0.8660 = -3.4641, (-5 - 2) / 0.8660 = -8.0829.
+    // Back edge x = 14: (7 + 2) / 0.8660 = 10.3923, (7 - 2) / 0.8660 = 5.7735.
+    // The slot is 5 to the left: each mark is 5 further to its right.
+    const near = rowWith(sheet, 'Near rail (before the blade)');
+    const far = rowWith(sheet, 'Far rail (behind the blade)');
+    expect(cellAt(sheet, near, 1)?.value).toBe(
+      '3 15/32" left of the blade line,\n1 17/32" right of the miter slot',
+    );
+    expect(cellAt(sheet, near, 5)?.value).toBe(
+      '10 13/32" right of the blade line,\n15 13/32" right of the miter slot',
+    );
+    expect(cellAt(sheet, far, 1)?.value).toBe(
+      '8 3/32" left of the blade line,\n3 3/32" left of the miter slot',
+    );
+    expect(cellAt(sheet, far, 5)?.value).toBe(
+      '5 25/32" right of the blade line,\n10 25/32" right of the miter slot',
+    );
+    expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
+    // (10 + 14) / cos 30 = 27.7128, and 4 in of lip at each end.
+    expect(beside(sheet, 'Length of each rail, at least')).toContain('35 23/32"');
+  });
+
+  test('marks the side edges where a rail runs off the table', async () => {
+    const shop = `${BY_HAND.shop}\ntable width,16`;
+    const { sheet } = await setUpsOf({ ...BY_HAND, shop });
+    const far = rowWith(sheet, 'Far rail (behind the blade)');
+    expect(cellAt(sheet, far, 1)?.value).toBe('off the table at this edge');
+    // By hand: y = -8 where x sin 30 = 2 - 8 cos 30, x = -9.8564.
+    expect(cellAt(sheet, far + 1, 1)?.value).toBe(
+      'Far rail (behind the blade): on the left edge, 9 27/32" in front of the middle of the blade',
+    );
+  });
+
+  test('says where marks are missing for want of a table', async () => {
+    const shop = 'Setting,Value\nhourly rate,60\nkerf,0';
+    const { sheet } = await setUpsOf({ ...BY_HAND, shop });
+    expect(textsOf(sheet).filter((text) => text.startsWith('No marks: Shop'))).toHaveLength(1);
+    expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
+  });
+
+  test('lists the passes from the first to the depth, a box to tick for each', async () => {
+    const { sheet, plan } = await setUpsOf(BY_HAND);
+    const heights = plan.profiles[0]!.setUp!.passHeights;
+    const heads = rowWith(sheet, 'Pass');
+    const boxes = sheet.rows
+      .slice(heads)
+      .flatMap(({ cells }) => cells.filter((cell) => cell?.style === 'tick'));
+    expect(boxes).toHaveLength(heights.length);
+    // First pass 1/16, the last at the depth, 1 in.
+    expect(cellAt(sheet, heads + 1, 1)?.value).toBe('0.0625 in');
+    expect(cellAt(sheet, heads + 1, 2)?.value).toBe('1/16"');
+    const texts = textsOf(sheet);
+    const last = texts.indexOf(`${heights.length}, the last`);
+    expect(texts.slice(last + 1, last + 3)).toEqual(['1.0000 in', '1"']);
+  });
+
+  test('says what the rounded setting cuts, and that an exact one changes nothing', async () => {
+    const { sheet } = await setUpsOf(BY_HAND);
+    expect(beside(sheet, 'Approach and tilt, rounded')).toBe(
+      '30° and 0° from the blade line (60° from the front edge); from upright',
+    );
+    expect(beside(sheet, 'Then it cuts')).toBe(
+      '3.0000 in wide (no change), 0.0000 in off center (no change)',
+    );
+    // By hand: 6 sin 30.5 = 6 * 0.507538 = 3.0452, so 0.0452 more for half a degree.
+    expect(beside(sheet, 'Half a degree more approach')).toContain('0.0452 in more of width');
+  });
+
+  test('tells the side to which the blade leans and the deep side, left and right', async () => {
+    const demo = folderTables(DEMO_FOLDER);
+    const left = await setUpsOf(demo);
+    expect(beside(left.sheet, 'Tilt of the blade')).toContain('its top to the left');
+    expect(beside(left.sheet, 'Feed')).toBe(
+      'front to back left to right; deep side toward the far rail',
+    );
+    const shop = demo.shop!.replace('tilt side,left', 'tilt side,right');
+    const right = await setUpsOf({ ...demo, shop });
+    expect(beside(right.sheet, 'Tilt of the blade')).toContain('its top to the right');
+    expect(beside(right.sheet, 'Feed')).toContain('right to left');
+  });
+
+  test('gives miter and bevel for the corners that the runs have, and no others', async () => {
+    const { sheet } = await setUpsOf(JOBS['sprung']!);
+    // Crown of 38 degrees in a square corner: miter 31.62, bevel 33.86, printed on the scales of
+    // miter saws and in their manuals [C].
+    const square = rowWith(sheet, '90°, inside');
+    expect(cellAt(sheet, square, 2)?.value).toBe('31.62°');
+    expect(cellAt(sheet, square, 3)?.value).toBe('33.86°');
+    // By hand: atan(sin 38 / tan 67.5) = atan(0.615661 * 0.414214) = 14.31,
+    // asin(cos 38 * cos 67.5) = asin(0.788011 * 0.382683) = 17.55.
+    const blunt = rowWith(sheet, '135°, outside');
+    expect(cellAt(sheet, blunt, 2)?.value).toBe('14.31°');
+    expect(cellAt(sheet, blunt, 3)?.value).toBe('17.55°');
+    const rows = sheet.rows.filter(({ cells }) => /°, (in|out|ret)/u.test(String(cells[0]?.value)));
+    expect(rows).toHaveLength(2);
+    // 4 5/8 * cos 38 = 3.6446, 4 5/8 * sin 38 = 2.8474.
+    expect(beside(sheet, 'Drop and projection')).toContain('3 21/32" and 2 27/32"');
+  });
+
+  test("carries the cautions of its own cove, not another's", async () => {
+    const profiles =
+      'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\n' +
+      'Steep,cove,6,1 1/2,Poplar,5 1/2,1,6/4\nMild,cove,4,1 1/2,Poplar,3,1,6/4';
+    const runs = 'Room,Run,Profile,Length\nHall,north,Steep,90\nHall,south,Mild,90';
+    const stock =
+      "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,6/4,7,12',5,board foot,,";
+    const { sheet, plan } = await setUpsOf({ ...BY_HAND, profiles, runs, stock });
+    const steep = plan.cautions.filter((one) => one.code === 'cove.steep-approach');
+    expect(steep).toHaveLength(1);
+    const mild = rowWith(sheet, 'Mild');
+    const at = sheet.rows.findIndex(({ cells }) => cells[0]?.value === steep[0]!.message);
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(mild);
+    expect(textsOf(sheet).filter((text) => text === steep[0]!.message)).toHaveLength(1);
+  });
+});
+
+describe('Words on the sheets', () => {
+  test('tell left from right, and a mark on the line from both', () => {
+    expect(saySide(-2.5, 'the blade line', 'in')).toBe('2 1/2" left of the blade line');
+    expect(saySide(2.5, 'the miter slot', 'in')).toBe('2 1/2" right of the miter slot');
+    expect(saySide(-0.001, 'the blade line', 'in')).toBe('on the blade line');
+    expect(saySide(0.001, 'the blade line', 'mm')).toBe('on the blade line');
+    expect(saySide(0.5, 'the blade line', 'in')).toBe('1/2" right of the blade line');
+    expect(saySide(-1, 'the blade line', 'mm')).toBe('25.5 mm left of the blade line');
+  });
+
+  test('say how good a cutting plan is, never better than it is', () => {
+    const start = 'lumber $ 110.00, least possible cost proven $';
+    expect(sayStatus('proven', 11000, 11000, '$')).toBe(`${start} 110.00, proven least cost`);
+    expect(sayStatus('gap', 11000, 10000, '$')).toBe(
+      `${start} 100.00, within 10 % of the least possible`,
+    );
+    expect(sayStatus('gap', 11000, 10999, '$')).toBe(
+      `${start} 109.99, within 0.1 % of the least possible`,
+    );
+    expect(sayStatus('unfinished', 11000, 10000, '$')).toBe(`${start} 100.00, bound not finished`);
+    expect(sayStatus('gap', 11000, 0, '$')).toContain('is not known');
+  });
+});

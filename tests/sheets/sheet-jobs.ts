@@ -1,0 +1,110 @@
+/** Jobs whose sheets are looked at, and how a described sheet is looked at. */
+import type {
+  CellDescription,
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/description.ts';
+import {
+  DEMO_FOLDER,
+  folderTables,
+  HOUSE_FOLDER,
+  houseIsHere,
+  PLAIN,
+  type Tables,
+} from '../planning/make-job.ts';
+
+/** Names as a person, or a paste, may give them; each row of Runs is one room. */
+export const HOSTILE_NAMES = [
+  '=SUM(A1:A9)',
+  '+1',
+  '-2+3',
+  '@cmd',
+  '>5',
+  '*',
+  'Hall?~',
+  '#N/A',
+  '🏠 Stube \u{1F468}\u200D\u{1F469}',
+  'غرفة الجلوس',
+  'Hall',
+  'HALL',
+  'hall',
+  'O\'Brien\'s <den> & "nook"',
+  'a\tb',
+  'x'.repeat(300),
+];
+
+const quote = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+
+const HOSTILE: Tables = {
+  runs: [
+    'Room,Run,Profile,Length,Left end,Note,Quantity',
+    ...HOSTILE_NAMES.map(
+      (name, index) =>
+        `${quote(name)},${quote(`wall ${name}`)},${index % 2 ? 'Cove' : '"=1+1"'},${40 + index / 8},inside miter,${quote(name)},${1 + (index % 3)}`,
+    ),
+  ].join('\n'),
+  profiles:
+    'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\n' +
+    '"=1+1",buy,5 1/4,3/4,Poplar,,,\nCove,cove,4 1/2,1,Poplar,3,1/2,4/4',
+  shop: 'Setting,Value\nhourly rate,61.37\noverhead %,7.5\nmargin %,12.5\ntax %,8.875\ncurrency,"x""[;]@"\noffcut credit %,33',
+  stock:
+    'For,Kind,Class,Width,Length,Price,Per,Have,Buy\n"=1+1",stick,,,16\',2.37,foot,2,\nPoplar,board,4/4,10,12\',5.13,board foot,1,',
+};
+
+export const DEMO: Tables = folderTables(DEMO_FOLDER);
+
+/** Jobs by name; the house only where it is present. */
+export const JOBS: Readonly<Record<string, Tables>> = {
+  demo: DEMO,
+  tiny: {},
+  hostile: HOSTILE,
+  millimetres: {
+    ...PLAIN,
+    runs: 'Room,Run,Profile,Length,Left end,Right end\nStube,Nord,Cove,2410,inside miter,square\nStube,Ost,Base,5200,cope,outside miter',
+    shop: 'Setting,Value,Unit\nunit,mm,\npaper,a4,\ncurrency,€,\nhourly rate,55,\ntable front,300,\ntable back,380,\nslot to blade,130,\nfeed,2,m/min',
+    profiles: `Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\nBase,buy,90,18,Poplar,,,\nCove,cove,110,25,Poplar,75,13,4/4`,
+    stock:
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,2.4 m,4.1,metre,,\nPoplar,board,4/4,250,3 m,9.9,metre,,',
+  },
+  done: { runs: 'Room,Run,Profile,Length,Done\nHall,north,Base,100,yes\nHall,south,Cove,90,yes' },
+  sprung: {
+    runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,100,inside miter,outside miter,135',
+  },
+  ...(houseIsHere ? { house: folderTables(HOUSE_FOLDER) } : {}),
+};
+
+export function sheetOf(workbook: WorkbookDescription, name: string): SheetDescription {
+  const sheet = workbook.sheets.find((one) => one.name === name);
+  if (sheet === undefined) throw new Error(`There is no sheet ${name}.`);
+  return sheet;
+}
+
+export function cellAt(
+  sheet: SheetDescription,
+  row: number,
+  column: number,
+): CellDescription | null {
+  return sheet.rows[row]?.cells[column] ?? null;
+}
+
+/** Every text of a sheet, in its order. */
+export function textsOf(sheet: SheetDescription): string[] {
+  return sheet.rows.flatMap(({ cells }) =>
+    cells.flatMap((cell) => (typeof cell?.value === 'string' ? [cell.value] : [])),
+  );
+}
+
+/** The first row whose cell in `column` reads so; at or after `from`. */
+export function rowWith(sheet: SheetDescription, text: string, column = 0, from = 0): number {
+  const row = sheet.rows.findIndex(
+    ({ cells }, index) => index >= from && cells[column]?.value === text,
+  );
+  if (row < 0) throw new Error(`No row of ${sheet.name} reads "${text}".`);
+  return row;
+}
+
+export function numberAt(sheet: SheetDescription, row: number, column: number): number {
+  const value = cellAt(sheet, row, column)?.value;
+  if (typeof value !== 'number') throw new Error(`${sheet.name} has no number in row ${row + 1}.`);
+  return value;
+}
