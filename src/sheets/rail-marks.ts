@@ -53,7 +53,7 @@ function addSideMarks(draft: SheetDraft, name: string, rail: Rail, unit: LengthU
 function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
   if (!onTable) return 'off the table at this edge';
   const blade = saySide(fromBlade, 'the blade line', unit);
-  return fromSlot === undefined ? blade : `${blade},\n${saySide(fromSlot, 'the miter slot', unit)}`;
+  return fromSlot === undefined ? blade : `${blade}, ${saySide(fromSlot, 'the miter slot', unit)}`;
 }
 
 /** `7 5/32" left of the blade line`; a mark that rounds to nothing is on it. */

@@ -43,6 +43,7 @@ function rowsOf(table: RawTable | undefined): Record<string, unknown>[] {
     Object.fromEntries(
       headings.flatMap((heading, column) => {
         const value = cells[column] ?? '';
+        if (typeof value === 'object') throw new Error(`${heading} can not be read.`);
         return value === '' ? [] : [[heading, String(value)]];
       }),
     ),

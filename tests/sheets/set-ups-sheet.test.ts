@@ -55,16 +55,16 @@ describe('A set-up page', () => {
     const near = rowWith(sheet, 'Near rail (before the blade)');
     const far = rowWith(sheet, 'Far rail (behind the blade)');
     expect(cellAt(sheet, near, 1)?.value).toBe(
-      '3 15/32" left of the blade line,\n1 17/32" right of the miter slot',
+      '3 15/32" left of the blade line, 1 17/32" right of the miter slot',
     );
     expect(cellAt(sheet, near, 5)?.value).toBe(
-      '10 13/32" right of the blade line,\n15 13/32" right of the miter slot',
+      '10 13/32" right of the blade line, 15 13/32" right of the miter slot',
     );
     expect(cellAt(sheet, far, 1)?.value).toBe(
-      '8 3/32" left of the blade line,\n3 3/32" left of the miter slot',
+      '8 3/32" left of the blade line, 3 3/32" left of the miter slot',
     );
     expect(cellAt(sheet, far, 5)?.value).toBe(
-      '5 25/32" right of the blade line,\n10 25/32" right of the miter slot',
+      '5 25/32" right of the blade line, 10 25/32" right of the miter slot',
     );
     expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
     // (10 + 14) / cos 30 = 27.7128, and 4 in of lip at each end.

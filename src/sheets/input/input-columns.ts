@@ -36,7 +36,7 @@ export interface InputTable {
 export const PROFILE_ROWS = 100;
 const PROFILE_NAMES: Allow = {
   kind: 'list from',
-  formula: `Profiles!$A$2:$A$${PROFILE_ROWS + 1}`,
+  formula: `'Profiles'!$A$2:$A$${PROFILE_ROWS + 1}`,
 };
 
 const list = (values: readonly string[]): Allow => ({ kind: 'list', values });
