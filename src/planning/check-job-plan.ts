@@ -53,7 +53,12 @@ function checkPieces(plan: JobPlan): string[] {
   }
   for (const { profile, setUp } of plan.profiles) {
     const wanted = setUp !== undefined && Number(plan.job.shop.setUpSpare) > 0 ? 1 : 0;
-    const planned = cuts.get(`${profile.name} / set-up spare`)?.length ?? 0;
+    const spares = cuts.get(`${profile.name} / set-up spare`) ?? [];
+    const planned = spares.length;
+    for (const spare of spares) {
+      if (spare.length >= Number(plan.job.shop.leastBlankLength) - HAIR_INCHES) continue;
+      wrong.push(`The set-up spare of ${profile.name} is shorter than the shop's least blank.`);
+    }
     if (planned !== wanted) wrong.push(`${profile.name} has ${planned} set-up spares.`);
   }
   return wrong;
@@ -116,9 +121,9 @@ function checkStick(plan: JobPlan, { profile }: ProfilePlan, stick: CutStick): s
 function checkStockCounts(plan: JobPlan): string[] {
   const wrong: string[] = [];
   const used = new Map<object, number>();
+  const blanks = new Set<string>();
   for (const { sticks, stockUse, profile } of plan.profiles) {
     const opened = new Map<object, Set<number>>();
-    const blanks = new Set<string>();
     for (const stick of sticks) {
       opened.set(stick.item, (opened.get(stick.item) ?? new Set<number>()).add(stick.unit));
       const key = `${plan.job.stock.indexOf(stick.item)} ${stick.unit} ${stick.strip}`;

@@ -1,6 +1,7 @@
 /** The stick planner's whole numbers turned back into sticks, pieces and a pick list. */
 import Fraction from 'fraction.js';
 import type { StickAnswer, StickProblem } from '../cutting/problem.ts';
+import type { UsedStock } from './group-problem.ts';
 import type { Profile } from './job.ts';
 import type { CutStick, StockUse } from './job-plan.ts';
 import type { Piece } from './piece.ts';
@@ -11,6 +12,7 @@ export function readSticks(
   problem: StickProblem,
   answer: StickAnswer,
   units: readonly StockUnit[],
+  used: UsedStock,
   pieces: ReadonlyMap<string, Piece>,
 ): CutStick[] {
   const inches = (whole: number): Fraction => new Fraction(whole, problem.unitsPerInch);
@@ -20,7 +22,8 @@ export function readSticks(
     return {
       id: `${profile.name} #${index + 1}`,
       item,
-      unit: stick.unit + 1,
+      // Boards of one row are numbered through all profiles, so that no two are called the same.
+      unit: (used.get(item) ?? 0) + stick.unit + 1,
       strip: stick.strip + 1,
       strips,
       fromRack: stick.unit < (supply?.have ?? 0),

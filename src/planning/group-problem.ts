@@ -10,6 +10,12 @@ import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
 import type { StockUnit } from './stock-units.ts';
 
+/** A trial cut is a cove too: its blank is never shorter than the shop's least. None where it is 0. */
+export function spareLength(shop: Shop): ExactInches | undefined {
+  if (shop.setUpSpare.lte(0)) return undefined;
+  return shop.setUpSpare.lt(shop.leastBlankLength) ? shop.leastBlankLength : shop.setUpSpare;
+}
+
 /** A million units an inch: finer than any tape, and a mile of it is still a safe whole number. */
 export const FINEST_UNIT = 1_000_000;
 
@@ -29,7 +35,7 @@ export function stateProblem(
   shop: Shop,
 ): { problem: StickProblem } | { fault: Fault } {
   const overlap = spliceOverlap(profile, shop);
-  const spare = profile.make !== 'buy' && shop.setUpSpare.gt(0) ? shop.setUpSpare : undefined;
+  const spare = profile.make === 'buy' ? undefined : spareLength(shop);
   const lengths = [
     shop.crosscutKerf,
     shop.endTrim,

@@ -120,6 +120,16 @@ export interface JobPlan {
   readonly cautions: readonly Caution[];
 }
 
+/** At the table saw: set-ups and passes. */
+export function machineHoursOf(hours: Hours): number {
+  return hours.setUp + hours.passes;
+}
+
+/** Smoothing and cutting to length. */
+export function benchHoursOf(hours: Hours): number {
+  return hours.smoothing + hours.crosscuts;
+}
+
 export function hoursOf(hours: Hours): number {
   return hours.setUp + hours.passes + hours.smoothing + hours.crosscuts;
 }

@@ -4,7 +4,7 @@ import { fault, placeFault, rewordFault, type Caution, type Fault } from '../cor
 import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions, StickAnswer } from '../cutting/problem.ts';
 import { readSticks, readStockUse } from './cut-sticks.ts';
-import { spareId, stateProblem } from './group-problem.ts';
+import { spareId, spareLength, stateProblem } from './group-problem.ts';
 import { sameName, type Job, type Profile, type StockItem } from './job.ts';
 import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
 import { cents, priceProfile, shareCents } from './money.ts';
@@ -28,7 +28,7 @@ export interface JobPlanning {
 export async function planJob(job: Job, options: PlanSticksOptions = {}): Promise<JobPlanning> {
   const listed = listPieces(job);
   const faults: Fault[] = [...listed.faults, ...checkMatches(listed.pieces)];
-  const cautions: Caution[] = [...listed.cautions];
+  const cautions: Caution[] = [...listed.cautions, ...spareCautions(job)];
   const profiles: ProfilePlan[] = [];
   const used = new Map<StockItem, number>();
   for (const profile of job.profiles) {
@@ -84,7 +84,7 @@ async function planGroup(
   if (answer.plan.unserved.length > 0) {
     return { faults: unservedFaults(profile, answer, pieces, units) };
   }
-  const sticks = readSticks(profile, problem, answer, units, pieces);
+  const sticks = readSticks(profile, problem, answer, units, used, pieces);
   const stockUse = readStockUse(problem, answer, units);
   const tally = tallyProfile(profile, live, sticks, setUp, job.shop);
   const money = priceProfile(stockUse, sticks, tally.hours, job.shop);
@@ -107,6 +107,17 @@ function unservedFaults(
     const one = fault('cutting.unserved', demandId, given, more);
     return placeFault(one, piece?.where ?? profile.where);
   });
+}
+
+/** A set-up spare shorter than the shop's least blank is planned as long as that. */
+function spareCautions({ shop, profiles }: Job): Caution[] {
+  const spare = spareLength(shop);
+  const none = spare === undefined || profiles.every((one) => one.make === 'buy');
+  if (none || spare.equals(shop.setUpSpare)) return [];
+  const limit = { inches: Number(spare) };
+  return [
+    fault('job.spare-below-least', 'Set-up spare', { inches: Number(shop.setUpSpare) }, { limit }),
+  ];
 }
 
 /** Pieces of a matched group come from one stick, so they are of one profile. */

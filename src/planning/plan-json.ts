@@ -1,7 +1,14 @@
 /** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
 import { toDegrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import { hoursOf, type CutStick, type JobPlan, type ProfilePlan } from './job-plan.ts';
+import {
+  benchHoursOf,
+  hoursOf,
+  machineHoursOf,
+  type CutStick,
+  type JobPlan,
+  type ProfilePlan,
+} from './job-plan.ts';
 import type { SetUp } from './plan-setup.ts';
 import type { Piece } from './piece.ts';
 
@@ -73,7 +80,12 @@ function profileOf({ profile, setUp, tally, money: lines, stockUse }: ProfilePla
     boardFeetNet: tally.boardFeetNet ?? null,
     boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
     passes: tally.passes,
-    hours: { ...tally.hours, total: hoursOf(tally.hours) },
+    hours: {
+      ...tally.hours,
+      machine: machineHoursOf(tally.hours),
+      bench: benchHoursOf(tally.hours),
+      total: hoursOf(tally.hours),
+    },
     pounds: tally.pounds ?? null,
     lumber: money(lines.lumberCents),
     offcutCredit: money(lines.offcutCreditCents),

@@ -6,10 +6,11 @@ import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
 import { computeArcLength } from '../core/cove/outline.ts';
 import { planPasses } from '../core/cove/passes.ts';
-import { layOutRails, type RailLayout } from '../core/cove/rails.ts';
+import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/cove/rails.ts';
 import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
 import { computeFlats } from '../core/cove/stock.ts';
 import { degrees } from '../core/units/angle.ts';
+import type { ExactInches } from '../core/units/length.ts';
 import type { Profile } from './job.ts';
 import type { Shop } from './shop.ts';
 
@@ -73,7 +74,7 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
     arcLength: computeArcLength(blade, setting),
     ...railsOf(setting, cut, flats, shop),
   };
-  cautions.push(...offTable(setUp.rails, Number(shop.tableWidth)).map(place));
+  cautions.push(...offTable(setUp.rails, shop.tableWidth).map(place));
   return { setUp, faults, cautions };
 }
 
@@ -104,7 +105,7 @@ function railsOf(
 }
 
 /** A rail mark beyond the table's sides can't be taped: the side edges are marked instead. */
-function offTable(rails: RailLayout | undefined, tableWidth: number): Caution[] {
+function offTable(rails: RailLayout | undefined, tableWidth: ExactInches | undefined): Caution[] {
   if (rails === undefined) return [];
   return (['near', 'far'] as const).flatMap((rail) =>
     (['front', 'back'] as const).flatMap((edge) => {
@@ -112,7 +113,8 @@ function offTable(rails: RailLayout | undefined, tableWidth: number): Caution[] 
       if (mark.onTable) return [];
       const argument = `The ${rail} rail on the ${edge} edge`;
       const given = { inches: Math.abs(mark.fromBlade) };
-      return [fault('rails.off-table', argument, given, { limit: { inches: tableWidth / 2 } })];
+      const half = tableWidth === undefined ? USUAL_HALF_TABLE_INCHES : Number(tableWidth) / 2;
+      return [fault('rails.off-table', argument, given, { limit: { inches: half } })];
     }),
   );
 }

@@ -103,7 +103,7 @@ export const SETTINGS = {
   },
   keepOffcutsOver: length('keep offcuts over', '24', 'Shorter offcuts are waste'),
   offcutCredit: percent('offcut credit %', '0', 'Share of its price that a kept offcut is worth'),
-  setUpSpare: length('set-up spare', '24', 'Trial cuts for each cove, from the same lumber', false),
+  setUpSpare: length('set-up spare', '36', 'Trial cuts for each cove, from the same lumber', false),
   endAllowance: length(
     'end allowance',
     '0',

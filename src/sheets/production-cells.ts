@@ -16,6 +16,8 @@ export type TotalName =
   | 'boardFeetNet'
   | 'boardFeetWithAllowance'
   | 'passes'
+  | 'machineHours'
+  | 'benchHours'
   | 'hours'
   | 'lumber'
   | 'cost'

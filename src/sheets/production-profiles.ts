@@ -1,5 +1,11 @@
 /** The two tables by profile on the production sheet: what is to make, and the money. */
-import { hoursOf, type JobPlan, type ProfilePlan } from '../planning/job-plan.ts';
+import {
+  benchHoursOf,
+  hoursOf,
+  machineHoursOf,
+  type JobPlan,
+  type ProfilePlan,
+} from '../planning/job-plan.ts';
 import { quoteSheet } from './cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
 import { numberIn, printTotal } from './print-length.ts';
@@ -29,6 +35,8 @@ export function addMakeTable(
     cell('Board feet, net', 'headingRight'),
     cell('Board feet with allowance', 'headingRight'),
     cell('Passes', 'headingRight'),
+    cell('Machine hours', 'headingRight'),
+    cell('Bench hours', 'headingRight'),
     cell('Hours', 'headingRight'),
   );
   const first = draft.next;
@@ -54,7 +62,14 @@ export function addMakeTable(
         'decimal',
       ],
       ['I', 'passes', total(profiles.map(({ tally }) => tally.passes)), 'whole'],
-      ['J', 'hours', total(profiles.map(({ tally }) => hoursOf(tally.hours))), 'decimal'],
+      [
+        'J',
+        'machineHours',
+        total(profiles.map(({ tally }) => machineHoursOf(tally.hours))),
+        'decimal',
+      ],
+      ['K', 'benchHours', total(profiles.map(({ tally }) => benchHoursOf(tally.hours))), 'decimal'],
+      ['L', 'hours', total(profiles.map(({ tally }) => hoursOf(tally.hours))), 'decimal'],
     ];
   const style = { whole: 'totalWhole', decimal: 'total', length: 'totalNumber' } as const;
   const totals = columns.map(([column, name, value, kind]): readonly [string, DraftCell] => {
@@ -64,7 +79,7 @@ export function addMakeTable(
   const byColumn = new Map(totals);
   draft.add(
     cell('Together', 'totalLabel'),
-    ...['B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J'].map(
+    ...['B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L'].map(
       (column) => byColumn.get(column) ?? cell(null, 'totalLabel'),
     ),
   );
@@ -81,7 +96,7 @@ function addMakeRow(
 ): void {
   const { unit } = plan.job.shop;
   const row = draft.next;
-  own.hours[index] = `J${row}`;
+  own.hours[index] = `L${row}`;
   const range = (column: string): string => {
     const [first, last] = own.pieces;
     return `${column}$${first}:${column}$${last}`;
@@ -104,7 +119,9 @@ function addMakeRow(
     cell(tally.boardFeetNet ?? 'not known', 'rowDecimal'),
     cell(tally.boardFeetWithAllowance ?? 'not known', 'rowDecimal'),
     cell(tally.passes, 'rowWhole'),
-    cell(hoursOf(tally.hours), 'rowDecimal'),
+    cell(machineHoursOf(tally.hours), 'rowDecimal'),
+    cell(benchHoursOf(tally.hours), 'rowDecimal'),
+    sum(`J${row}+K${row}`, hoursOf(tally.hours), 'rowDecimal'),
   );
 }
 

@@ -18,7 +18,7 @@ import { cell, sum, SheetDraft, type DraftCell } from './sheet-draft.ts';
 const ROWS_ON_A_PAGE = 38;
 
 /** One grid for all tables of the sheet; the piece list sets the widths. */
-const COLUMNS = [30, 16, 12, 11, 17, 15, 17, 15, 15, 18, 7].map((width) => ({ width }));
+const COLUMNS = [30, 16, 12, 11, 17, 15, 17, 15, 15, 18, 9, 9].map((width) => ({ width }));
 
 export interface ProductionDraft {
   readonly finish: () => SheetDescription;

@@ -14,7 +14,7 @@ import {
 import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { computeUndercut } from './outline.ts';
-import { greatestTilt, offCenterAtTilt, solveSetting } from './set-up.ts';
+import { greatestTiltFor, offCenterAtTilt, solveSetting } from './set-up.ts';
 import { checkSizes } from './sizes.ts';
 import { checkStock, type CoveStock } from './stock.ts';
 import { computeWidestCove } from './widest.ts';
@@ -98,7 +98,7 @@ function findSetting(
     };
   }
   const setting = solveSetting(cove, blade);
-  const mostTilt = radians(Math.min(stop, greatestTilt(blade, cove.depth)));
+  const mostTilt = radians(Math.min(stop, greatestTiltFor(cove, blade)));
   if (setting !== undefined) {
     if (setting.tilt <= stop + STOP_SLACK) return { setting, faults: [] };
     const atStop = offCenterAtTilt(cove, blade, stop);

@@ -47,6 +47,9 @@ export interface RailLayout {
   readonly railLength: number;
 }
 
+/** Half of the widest saw table with its extensions, where the shop gives no width. Common practice [C]. */
+export const USUAL_HALF_TABLE_INCHES = 36;
+
 /** Lip for the clamp at each end of a rail: 2 in, 4 to 6 better. Common practice [C]. */
 export const CLAMP_LIP_INCHES = 4;
 
@@ -72,27 +75,34 @@ export function layOutRails(
     near: rail(near),
     far: rail(far),
     spacing: far - near,
-    railLength: (table.front + table.back) / Math.cos(approach) + 2 * CLAMP_LIP_INCHES,
+    railLength: acrossTable(approach, table) + 2 * CLAMP_LIP_INCHES,
   };
+}
+
+/** Along the feed from edge to edge: front to back, or side to side where that comes first. */
+function acrossTable(approach: Radians, { front, back, width }: TableSize): number {
+  const sides = (width ?? 2 * USUAL_HALF_TABLE_INCHES) / Math.sin(approach);
+  return Math.min((front + back) / Math.cos(approach), sides);
 }
 
 function placeRail(u: number, approach: Radians, feed: Feed, table: TableSize): Rail {
   const sine = Math.sin(approach);
   const cosine = Math.cos(approach);
   const hand = feed === 'left to right' ? 1 : -1;
-  const { front, back, width, slotToBlade } = table;
+  const { front, back, slotToBlade } = table;
+  const half = (table.width ?? 2 * USUAL_HALF_TABLE_INCHES) / 2;
   const markAt = (x: number): RailMark => {
     const fromBlade = (hand * (x * sine - u)) / cosine;
     return {
       fromBlade,
       ...(slotToBlade === undefined ? {} : { fromSlot: fromBlade + slotToBlade }),
-      onTable: width === undefined || Math.abs(fromBlade) <= width / 2,
+      onTable: Math.abs(fromBlade) <= half,
     };
   };
   const crossing = (y: number): number => (u + hand * y * cosine) / sine;
   const within = (x: number): boolean => x >= -front && x <= back;
-  const left = width === undefined ? Number.NaN : crossing(-width / 2);
-  const right = width === undefined ? Number.NaN : crossing(width / 2);
+  const left = crossing(-half);
+  const right = crossing(half);
   return {
     front: markAt(-front),
     back: markAt(back),

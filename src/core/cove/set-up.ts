@@ -6,14 +6,15 @@
  * Tilted: Newton on both unknowns with the exact slopes of width and off-center. By the envelope
  * theorem an edge's slope is taken with its offset n held still, so each step costs a few square
  * roots. Where that strays, two nested roots: for each tilt the smaller approach that gives the
- * width, along which off-center grows with the tilt.
+ * width, along which off-center grows with the tilt. (Within some degrees of straight across a thick
+ * blade can cut the same cove at two tilts; either is an answer.)
  * An answer must satisfy the forward model (cut.ts) to SETUP_RESIDUAL_INCHES.
  */
 import { radians, type Radians } from '../units/angle.ts';
 import { SETUP_RESIDUAL_INCHES } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { computeCut } from './cut.ts';
-import { approachForWidth, computeWidestCove } from './widest.ts';
+import { approachForWidth, computeWidestCove, lastWhere } from './widest.ts';
 
 const QUARTER_TURN = Math.PI / 2;
 const NEWTON_STEPS = 24;
@@ -46,6 +47,19 @@ export function greatestTilt(blade: Blade, height: number): Radians {
   const half = blade.kerf / 2;
   const tilt = Math.atan2(half, radius) + Math.acos(height / Math.hypot(radius, half));
   return radians(Math.min(tilt, QUARTER_TURN - 1e-3) - TILT_MARGIN);
+}
+
+/**
+ * The largest tilt worth trying for a cove: below greatestTilt, and below the one at which the blade
+ * lying along the feed already cuts as wide as the cove. Only a cove little wider than the kerf
+ * meets the second.
+ */
+export function greatestTiltFor(cove: Pick<Cove, 'width' | 'depth'>, blade: Blade): Radians {
+  const most = greatestTilt(blade, cove.depth);
+  const cutsLess = (tilt: number): boolean =>
+    computeCut(blade, { approach: radians(0), tilt: radians(tilt), height: cove.depth }).width <
+    cove.width;
+  return cutsLess(most) ? most : radians(lastWhere(cutsLess, 0, most) - TILT_MARGIN);
 }
 
 function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
@@ -111,7 +125,7 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
 /** Slow and sure: halving on the tilt, and on the approach within it. */
 export function solveNested(cove: Cove, blade: Blade): Setting | undefined {
   const { width, depth: height, offCenter } = cove;
-  const most = greatestTilt(blade, height);
+  const most = greatestTiltFor(cove, blade);
   if (computeWidestCove(blade, height, most) < width) return undefined;
   let low = 0;
   let high: number = most;

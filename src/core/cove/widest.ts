@@ -50,7 +50,7 @@ function widthSlope(blade: Blade, height: number, tilt: Radians, approach: numbe
 }
 
 /** The last point of [least, most] at which a condition that holds at first still holds. */
-function lastWhere(holds: (at: number) => boolean, least: number, most: number): number {
+export function lastWhere(holds: (at: number) => boolean, least: number, most: number): number {
   let low = least;
   let high = most;
   for (let halving = 0; halving < HALVINGS; halving++) {

@@ -56,7 +56,7 @@ export const WORDING = wordings({
   'cove.too-deep-for-blade': (f) =>
     `${f.argument} is ${f.given}; the blade must stay below its own middle, so less than ${f.limit} can be cut. Use a larger blade or a shallower cove.`,
   'cove.no-tilt-enough': (f) =>
-    `${f.argument} is ${f.given}; at this width and depth no tilt up to the stop (${f.detail('tiltStop')}) brings the deepest line further off than ${f.limit}.`,
+    `${f.argument} is ${f.given}; at this width and depth no tilt up to ${f.detail('tiltStop')} brings the deepest line further off than ${f.limit}.`,
   'cove.tilt-beyond-stop': (f) =>
     `Tilt comes to ${f.given}, past the saw's stop at ${f.limit}. The largest off-center that the stop allows at this width and depth is ${f.detail('offCenterAtStop')}.`,
   'cove.blade-cannot-rise': (f) =>
@@ -141,6 +141,8 @@ export const WORDING = wordings({
     `No stock is listed for ${f.given}. Add a row to Stock: For the profile, or for its species${f.detail('needed')}.`,
   'job.stock-unused': (f) =>
     `${f.argument}: ${f.given} names neither a profile nor a species of this job; the row is not used.`,
+  'job.spare-below-least': (f) =>
+    `${f.argument} is ${f.given}, shorter than the shop's least blank; ${f.limit} is planned, since a trial cut is a cove too.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-too-thin': (f) =>

@@ -83,6 +83,16 @@ describe('a cove that cannot be made', () => {
     expect(toDegrees(atStop!.tilt)).toBeCloseTo(45, 6);
   });
 
+  test('further off center than any tilt: the off-center that it names is met at the stop', () => {
+    const cove = { width: 1.5, depth: 0.09, offCenter: 0.75 };
+    const { faults } = checkCove(cove, blade);
+    expect(codesOf(faults)).toEqual(['cove.no-tilt-enough']);
+    const { inches } = faults[0]!.limit as { inches: number };
+    const atLimit = solveSetting({ ...cove, offCenter: inches }, blade);
+    expect(toDegrees(atLimit!.tilt)).toBeCloseTo(45, 5);
+    expect(checkCove({ ...cove, offCenter: inches * 0.999 }, blade).faults).toEqual([]);
+  });
+
   test('the flats and the web that it names would do', () => {
     const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
     const poor = { blankWidth: 3.2, blankThickness: 0.9, nearFlat: 0.05 };

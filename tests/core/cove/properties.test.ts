@@ -194,18 +194,39 @@ describe('the inverse', () => {
     );
   });
 
-  test('by Newton and by two nested roots is the same', () => {
+  test('by two nested roots cuts the cove too, and with the same setting but near straight across', () => {
     fc.assert(
       fc.property(anySetting(0, 0.05).filter(grows), ({ blade, setting }) => {
         const { width, offCenter } = computeCut(blade, setting);
         const cove = { width, depth: setting.height, offCenter };
         const fast = solveSetting(cove, blade)!;
         const sure = solveNested(cove, blade)!;
+        const again = computeCut(blade, sure);
+        expect(Math.abs(again.width - width)).toBeLessThan(1e-8);
+        expect(Math.abs(again.offCenter - offCenter)).toBeLessThan(1e-8);
+        // 80°: beyond it a thick blade can cut one cove at two tilts.
+        if (Math.max(fast.approach, sure.approach) > (80 * Math.PI) / 180) return;
         expect(fast.approach).toBeCloseTo(sure.approach, 6);
         expect(fast.tilt).toBeCloseTo(sure.tilt, 6);
       }),
       { numRuns: 60 },
     );
+  });
+
+  // Found by the property above on 2026-11-25: at more tilt the kerf lying flat is wider than the cove.
+  test('by two nested roots finds coves that are little wider than the kerf', () => {
+    for (const [diameter, kerf, tilt, height] of [
+      [5, 0.042, 0.78, 0.0503],
+      [6.087, 0.1826, 1.1, 0.109],
+      [5, 0.042, 0.78, 0.08],
+    ] as const) {
+      const blade = { diameter, kerf };
+      const setting = { approach: radians(0.05), tilt: radians(tilt), height };
+      const { width, offCenter } = computeCut(blade, setting);
+      const sure = solveNested({ width, depth: setting.height, offCenter }, blade);
+      expect(sure?.approach).toBeCloseTo(0.05, 6);
+      expect(sure?.tilt).toBeCloseTo(tilt, 6);
+    }
   });
 
   test('needs more tilt for a deepest line further off center', () => {
