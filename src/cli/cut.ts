@@ -34,7 +34,7 @@ export const CUT: Command = {
     },
     {
       name: 'STICKS.csv',
-      says: 'Headings Length, Price (of one stick, in whole cents), and as you like Count (as many as needed where blank).',
+      says: 'Headings Length, Price (of one stick, to the cent), and as you like Count (as many as needed where blank).',
     },
   ],
   options: [

@@ -3,8 +3,8 @@ import { formatInches } from '../core/units/format-length.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { hoursOf, type JobPlan, type ProfilePlan } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
+import { MANUAL_CAUTION } from '../sheets/standing-cautions.ts';
 import { sayBound, sayMoney } from './say-money.ts';
-import { MANUAL_FIRST } from './say-set-ups.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [
@@ -31,7 +31,7 @@ export function sayPlan(plan: JobPlan): string[] {
     ),
     `Lumber:\n${lumber.join('\n')}`,
     sayTotals(plan),
-    ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_FIRST] : []),
+    ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];
 }
 

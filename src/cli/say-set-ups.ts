@@ -1,11 +1,8 @@
 /** Set-ups in words, for the person at the saw. */
+import { MANUAL_CAUTION, standingCautions } from '../sheets/standing-cautions.ts';
 import { drawTable } from './text-table.ts';
 import type { SetUpAnswer } from './answer-set-up.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
-
-/** Stands over every set-up (some saws' manuals forbid this cut, some ask for the riving knife). */
-export const MANUAL_FIRST =
-  "Before any cove: read your saw's manual first. If it forbids this cut, or asks for guard or riving\nknife in it, don't make it on that saw.";
 
 const COLUMNS = [
   { heading: 'Profile' },
@@ -19,11 +16,13 @@ const COLUMNS = [
 export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
   const made = answers.filter((one) => one.ok);
   const refused = answers.length - made.length;
+  const everyTime = standingCautions().map((one) => `  ${one}`);
   return [
-    MANUAL_FIRST,
+    MANUAL_CAUTION,
     drawTable(COLUMNS, answers.map(cellsOf)),
     ...(made.length === 0 ? [] : [sayHeights(made)]),
     ...(refused === 0 ? [] : [`${refused} of ${answers.length} can't be made as asked.`]),
+    ...(made.length === 0 ? [] : [`Every time:\n${everyTime.join('\n')}`]),
   ];
 }
 

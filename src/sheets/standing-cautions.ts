@@ -1,5 +1,9 @@
 /** The cautions that every set-up carries, whatever the cove, the saw and the shop. */
 
+/** The line that comes before every set-up, on paper and on the screen. */
+export const MANUAL_CAUTION =
+  "Read your saw's manual first. If it forbids this cut, or requires guard or riving knife for it, don't make it on that saw.";
+
 /** The line that stands above every number, on sheets for the shop and for the client alike. */
 export const JUDGMENT_CAUTION =
   "Local codes and a qualified person's judgment stand above any number here.";
@@ -7,11 +11,12 @@ export const JUDGMENT_CAUTION =
 /**
  * All of them, in the order in which the work is done.
  *
- * @param leastBlank The shop's least length of a blank, as printed.
+ * @param leastBlank The shop's least length of a blank, as printed; absent where no shop is known.
  */
-export function standingCautions(leastBlank: string): readonly string[] {
+export function standingCautions(leastBlank?: string): readonly string[] {
+  const least = leastBlank === undefined ? '' : ` This shop's least blank is ${leastBlank}.`;
   return [
-    "Read your saw's manual first. If it forbids this cut, or requires guard or riving knife for it, don't make it on that saw.",
+    MANUAL_CAUTION,
     'Coving exposes the blade: guard and riving knife are in the way of this cut. Where the manual lets them come off, they go back on right after it.',
     'Unplug the saw while you set blade, tilt and rails.',
     'Rails on both sides of the blank, each clamped at both ends.',
@@ -19,7 +24,7 @@ export function standingCautions(leastBlank: string): readonly string[] {
     'Push blocks: never hands over the blade.',
     'Feed front to back only. Never draw the board back over a turning blade; wait for the blade to stop before you lift the work.',
     'Light passes: never more at once than from one height on the list to the next.',
-    `Long blanks, crosscut afterwards: never a short piece alone. This shop's least blank is ${leastBlank}.`,
+    `Long blanks, crosscut afterwards: never a short piece alone.${least}`,
     'Guard eyes, ears and lungs: wood dust has legal limits.',
     JUDGMENT_CAUTION,
   ];

@@ -133,7 +133,7 @@ export function planSuite(): void {
         /^Base +2 +1 +14' 8" +- +- +[\d.]+ +\$[\d.]+$/m,
         /^ {2}Base \$24\.50, proven: it cannot be done for less from this stock\.$/m,
         /^In all:\n {2}3 pieces from 2 sticks, /m,
-        /^Before any cove: read your saw's manual first/m,
+        /^Read your saw's manual first/m,
         /^Written: plan\.xlsx$/m,
         /^ {2}Production +\w/m,
         /^Caution: Shop leaves /m,

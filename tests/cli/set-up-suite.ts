@@ -128,7 +128,9 @@ export function setUpSuite(): void {
       const folder = folderWith({ 'coves.csv': `${HEADINGS}\n${rows}` });
       const { exit, out, err } = await run(folder, ['setups', 'coves.csv']);
       expect(exit).toBe(1);
-      expect(out).toMatch(/^Before any cove: read your saw's manual first\./);
+      expect(out).toMatch(/^Read your saw's manual first\./);
+      expect(out).toMatch(/^ {2}Unplug the saw/m);
+      expect(out).toMatch(/Never draw the board back over a turning blade/);
       expect(out).toMatch(/Approach from +Approach from the +Tilt from/);
       expect(out).toMatch(/the blade line +table's front edge +upright/);
       expect(out).toMatch(/^A +\d+\.\d\d° +\d+\.\d\d° +\d+\.\d\d° +3\/4 in +13$/m);
