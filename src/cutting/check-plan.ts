@@ -133,6 +133,11 @@ function checkParts(
       );
     }
   }
+  const { grid = 1 } = problem.splice;
+  const onGrid = demand.length % grid === 0 && overlap % grid === 0;
+  if (onGrid && pieces.some(({ length }) => length % grid !== 0)) {
+    wrong.push(`${name} has a part that is no multiple of ${grid}.`);
+  }
   const sum = pieces.reduce((total, { length }) => total + length, 0);
   const needed = demand.length + (pieces.length - 1) * overlap;
   if (sum !== needed) wrong.push(`The parts of piece ${demand.id} sum to ${sum}, not ${needed}.`);
@@ -179,7 +184,9 @@ function checkUnserved(problem: StickProblem, plan: StickPlan): readonly string[
     if (why === 'longer than every stick') {
       if (demand.length <= longest) return [`Piece ${demandId} is not longer than every stick.`];
       const spliceable = !demand.onePiece && (demand.match ?? '') === '';
-      return spliceable && splice !== undefined && splice.overlap < longest
+      return spliceable &&
+        splice !== undefined &&
+        splice.overlap < Math.floor(longest / (splice.grid ?? 1)) * (splice.grid ?? 1)
         ? [`Piece ${demandId} could be spliced.`]
         : [];
     }

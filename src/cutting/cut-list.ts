@@ -80,10 +80,12 @@ function partBlocks(
   overlap: number,
 ): readonly Block[] {
   const least = LEAST_PART_INCHES * problem.unitsPerInch;
-  return spliceParts(demand.length, longestPart, overlap, least).map((length, part) => {
-    const pieces = [{ demandId: demand.id, length, part }];
-    return { weight: weigh(problem, pieces), pieces, demands: [index] };
-  });
+  return spliceParts(demand.length, longestPart, overlap, least, problem.splice?.grid).map(
+    (length, part) => {
+      const pieces = [{ demandId: demand.id, length, part }];
+      return { weight: weigh(problem, pieces), pieces, demands: [index] };
+    },
+  );
 }
 
 function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {

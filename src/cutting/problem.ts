@@ -22,7 +22,11 @@ export interface StickProblem {
    * `overlap`. A piece that fits only sticks that are used up may be spliced too. Never one-piece
    * demands, nor matched ones.
    */
-  readonly splice?: { readonly overlap: number };
+  readonly splice?: {
+    readonly overlap: number;
+    /** Parts are whole multiples of it where pieces and overlap are: the shop's precision. 1 where absent. */
+    readonly grid?: number;
+  };
   /** Offcuts at least this long are kept and listed. */
   readonly keepOffcutsOver: number;
 }

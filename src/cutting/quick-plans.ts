@@ -4,7 +4,7 @@ import { MOST_PIECES } from './limits.ts';
 import { openings, type Opening } from './opening.ts';
 import type { StickDemand, StickProblem } from './problem.ts';
 import { seededChance } from './seeded-chance.ts';
-import { evenPart, fewestParts } from './splice-parts.ts';
+import { evenPart, longestPartOf, fewestParts } from './splice-parts.ts';
 import { longestPiece, type StickKind } from './stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */
@@ -21,7 +21,7 @@ export function* quickPlans(
   kinds: readonly StickKind[],
   seed: number,
 ): Generator<Draft, void> {
-  const longest = longestPiece(problem, kinds);
+  const longest = longestPartOf(problem, longestPiece(problem, kinds));
   const overlong = (demand: StickDemand): boolean => demand.length > longest && longest > 0;
   const partLongest: PartLength = (demand) => (overlong(demand) ? longest : undefined);
   const cut = (partLength: PartLength): CutList => makeCutList(problem, kinds, partLength);
@@ -64,7 +64,8 @@ function otherSplices(
 ): readonly PartLength[] {
   const overlap = problem.splice?.overlap;
   if (overlap === undefined || spliced.size === 0) return [];
-  const even = (demand: StickDemand): number => evenPart(demand.length, longest, overlap);
+  const even = (demand: StickDemand): number =>
+    evenPart(demand.length, longest, overlap, problem.splice?.grid);
   const shorter = shorterParts(problem, kinds, overlap).filter((part) => part < longest);
   return [0, ...shorter].map((part): PartLength => (demand, index) => {
     if (!spliced.has(index)) return undefined;
@@ -107,9 +108,9 @@ function shorterParts(
 ): readonly number[] {
   // A part that is little but overlap would come in hopeless numbers.
   const least = 2 * overlap;
-  return [...new Set(kinds.map((kind) => kind.capacity - problem.kerf))].filter(
-    (part) => part > least,
-  );
+  return [
+    ...new Set(kinds.map((kind) => longestPartOf(problem, kind.capacity - problem.kerf))),
+  ].filter((part) => part > least);
 }
 
 /** Demands that the stock left over, by their place. */

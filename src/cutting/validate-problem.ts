@@ -9,7 +9,7 @@ import {
   MOST_UNITS,
 } from './limits.ts';
 import type { StickProblem, StickSupply } from './problem.ts';
-import { fewestParts, maySplice } from './splice-parts.ts';
+import { fewestParts, longestPartOf, maySplice } from './splice-parts.ts';
 import { longestPiece, stickKinds } from './stick-kind.ts';
 
 /**
@@ -95,7 +95,7 @@ function spliceFaults(
   const faults = lengthFaults('Splice overlap', overlap, 0, say);
   const kinds = soundSticks ? stickKinds(problem) : [];
   if (faults.length > 0 || kinds.length === 0) return faults;
-  const longest = longestPiece(problem, kinds);
+  const longest = longestPartOf(problem, longestPiece(problem, kinds));
   if (overlap >= longest) {
     return [
       fault('cutting.splice-too-short', 'Splice overlap', say(overlap), { limit: say(longest) }),

@@ -83,6 +83,12 @@ function checkCuts(
   const profile = plan.job.profiles.find((one) => one.name === piece.profile);
   const angle = (plan.job.shop.spliceAngle * Math.PI) / 180;
   const overlap = Number(profile?.blankThickness ?? Number.NaN) * Math.tan(angle);
+  const precision = Number(plan.job.shop.lengthPrecision);
+  for (const { length } of cuts) {
+    const steps = length / precision;
+    if (Math.abs(steps - Math.round(steps)) < HAIR_INCHES) continue;
+    return [`A part of ${piece.id} is not a whole number of the shop's precision long.`];
+  }
   const sum = cuts.reduce((all, cut) => all + cut.length, 0);
   const least = wanted + (cuts.length - 1) * overlap;
   const slack = (cuts.length - 1) * Number(plan.job.shop.lengthPrecision) + HAIR_INCHES;
@@ -132,6 +138,14 @@ function checkStockCounts(plan: JobPlan): string[] {
     }
     for (const [item, units] of opened) used.set(item, (used.get(item) ?? 0) + units.size);
     for (const use of stockUse) {
+      const own = sticks.filter((stick) => stick.item === use.item);
+      const blanks = (use.fromRack + use.bought) * (own[0]?.strips ?? 0);
+      if (use.unusedBlanks !== blanks - own.length) {
+        wrong.push(`${profile.name} has other blanks left over than it says.`);
+      }
+      if (own.filter((stick) => stick.fromRack && stick.strip === 1).length > use.fromRack) {
+        wrong.push(`${profile.name} marks more boards as from the rack than it takes.`);
+      }
       if (opened.get(use.item)?.size !== use.fromRack + use.bought) {
         wrong.push(`${profile.name} takes another count of a stock row than it says.`);
       }
@@ -159,8 +173,9 @@ function checkMatches(plan: JobPlan): string[] {
     for (const stick of sticks) {
       for (const { piece } of stick.pieces) {
         if (piece === undefined || piece.match === '') continue;
-        const first = stickOf.get(piece.match) ?? stick.id;
-        stickOf.set(piece.match, first);
+        const key = piece.match.trim().toLowerCase();
+        const first = stickOf.get(key) ?? stick.id;
+        stickOf.set(key, first);
         if (first !== stick.id) wrong.push(`The matched group ${piece.match} is on two sticks.`);
       }
     }

@@ -57,13 +57,15 @@ export function readStockUse(
   return problem.supplies.flatMap((supply) => {
     const count = opened.get(supply.id)?.size ?? 0;
     if (count === 0) return [];
-    const { item, priceCents, boardFeet } = unitOf(units, supply.id);
+    const { item, strips, priceCents, boardFeet } = unitOf(units, supply.id);
+    const used = answer.plan.sticks.filter((stick) => stick.supplyId === supply.id).length;
     const fromRack = Math.min(count, supply.have);
     return [
       {
         item,
         fromRack,
         bought: count - fromRack,
+        unusedBlanks: count * strips - used,
         priceCents,
         costCents: count * priceCents,
         ...(boardFeet === undefined ? {} : { boardFeet: count * boardFeet }),

@@ -4,7 +4,7 @@ import { fault, type Fault } from '../core/faults/fault.ts';
 import { toRadians, degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickProblem } from '../cutting/problem.ts';
-import type { Profile } from './job.ts';
+import { nameKey, type Profile } from './job.ts';
 import type { Piece } from './piece.ts';
 import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
@@ -13,7 +13,8 @@ import type { StockUnit } from './stock-units.ts';
 /** A trial cut is a cove too: its blank is never shorter than the shop's least. None where it is 0. */
 export function spareLength(shop: Shop): ExactInches | undefined {
   if (shop.setUpSpare.lte(0)) return undefined;
-  return shop.setUpSpare.lt(shop.leastBlankLength) ? shop.leastBlankLength : shop.setUpSpare;
+  const least = shop.setUpSpare.lt(shop.leastBlankLength) ? shop.leastBlankLength : shop.setUpSpare;
+  return roundUp(least, shop.lengthPrecision);
 }
 
 /** A million units an inch: finer than any tape, and a mile of it is still a safe whole number. */
@@ -40,6 +41,7 @@ export function stateProblem(
     shop.crosscutKerf,
     shop.endTrim,
     shop.keepOffcutsOver,
+    shop.lengthPrecision,
     ...units.map(({ item }) => item.length),
     ...pieces.map((piece) => piece.cutLength),
     ...(overlap === undefined ? [] : [overlap]),
@@ -55,7 +57,7 @@ export function stateProblem(
     id: piece.id,
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
-    ...(piece.match === '' ? {} : { match: piece.match }),
+    ...(piece.match === '' ? {} : { match: nameKey(piece.match) }),
   }));
   if (spare !== undefined) {
     demands.push({ id: spareId(profile), length: whole(spare), onePiece: true });
@@ -73,7 +75,9 @@ export function stateProblem(
         strips,
         ...remaining(item, used.get(item) ?? 0),
       })),
-      ...(overlap === undefined ? {} : { splice: { overlap: whole(overlap) } }),
+      ...(overlap === undefined
+        ? {}
+        : { splice: { overlap: whole(overlap), grid: whole(shop.lengthPrecision) } }),
       keepOffcutsOver: whole(shop.keepOffcutsOver),
     },
   };

@@ -36,6 +36,8 @@ export interface StockUse {
   readonly item: StockItem;
   readonly fromRack: number;
   readonly bought: number;
+  /** Whole blanks of the opened boards that nothing was cut from: kept. */
+  readonly unusedBlanks: number;
   readonly priceCents: number;
   readonly costCents: number;
   readonly boardFeet?: number;

@@ -15,6 +15,9 @@ export type EndKind = (typeof END_KINDS)[number];
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
 
+/** What a miter goes through: the face of a molding that lies flat, or the thickness of one that stands. */
+export const MITERS_ACROSS = ['face', 'thickness'] as const;
+
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
@@ -74,6 +77,8 @@ export interface Profile {
   readonly nearFlat?: ExactInches;
   /** From the wall. */
   readonly spring?: Degrees;
+  /** Absent: by how a run is measured, see computeCutLength. */
+  readonly miterAcross?: (typeof MITERS_ACROSS)[number];
   readonly species: string;
   /** A thickness class such as 5/4, or empty. */
   readonly thicknessClass: string;

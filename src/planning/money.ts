@@ -21,6 +21,12 @@ export function priceProfile(
     const perInch = (priceOf.get(item) ?? 0) / strips / Number(length);
     credit += perInch * Number(offcut) * (shop.offcutCredit / 100);
   }
+  // Whole blanks left of a board are offcuts too; all blanks of a row cost alike.
+  for (const { item, unusedBlanks, priceCents } of stockUse) {
+    const strips = sticks.find((stick) => stick.item === item)?.strips ?? 1;
+    if (item.length.lt(shop.keepOffcutsOver)) continue;
+    credit += ((unusedBlanks * priceCents) / strips) * (shop.offcutCredit / 100);
+  }
   const offcutCreditCents = Math.min(lumberCents, cents(credit));
   const laborCents = cents(hoursOf(hours) * shop.hourlyRate * 100);
   const base = lumberCents - offcutCreditCents + laborCents;

@@ -5,7 +5,7 @@ import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions, StickAnswer } from '../cutting/problem.ts';
 import { readSticks, readStockUse } from './cut-sticks.ts';
 import { spareId, spareLength, stateProblem } from './group-problem.ts';
-import { sameName, type Job, type Profile, type StockItem } from './job.ts';
+import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
 import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
 import { cents, priceProfile, shareCents } from './money.ts';
 import type { Piece } from './piece.ts';
@@ -113,7 +113,7 @@ function unservedFaults(
 function spareCautions({ shop, profiles }: Job): Caution[] {
   const spare = spareLength(shop);
   const none = spare === undefined || profiles.every((one) => one.make === 'buy');
-  if (none || spare.equals(shop.setUpSpare)) return [];
+  if (none || !shop.setUpSpare.lt(shop.leastBlankLength)) return [];
   const limit = { inches: Number(spare) };
   return [
     fault('job.spare-below-least', 'Set-up spare', { inches: Number(shop.setUpSpare) }, { limit }),
@@ -126,8 +126,9 @@ function checkMatches(pieces: readonly Piece[]): Fault[] {
   const faults: Fault[] = [];
   for (const piece of pieces) {
     if (piece.match === '' || piece.done) continue;
-    const first = profileOf.get(piece.match) ?? piece.profile;
-    profileOf.set(piece.match, first);
+    const key = nameKey(piece.match);
+    const first = profileOf.get(key) ?? piece.profile;
+    profileOf.set(key, first);
     if (first === piece.profile) continue;
     const details = { other: first };
     const one = fault('job.match-of-two-profiles', piece.id, piece.match, { details });

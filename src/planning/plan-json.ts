@@ -156,12 +156,21 @@ function groupOf({ profile, problem, answer, sticks }: ProfilePlan) {
     cost: money(answer.plan.costCents),
     bound: money(answer.bound.costCents),
     status: answer.status,
+    kerf: problem.kerf / problem.unitsPerInch,
+    endTrim: problem.endTrim / problem.unitsPerInch,
+    supplies: problem.supplies.map((supply) => ({
+      length: supply.length / problem.unitsPerInch,
+      price: money(supply.priceCents),
+      strips: supply.strips,
+      have: supply.have,
+      buyMost: supply.buyMost,
+    })),
     duals: answer.bound.duals.map(({ length, cents }) => ({
       length: length / problem.unitsPerInch,
       money: money(cents),
     })),
     credits: answer.bound.credits.map(({ supplyId, cents }) => ({
-      stock: Number(supplyId),
+      supply: Number(supplyId),
       money: money(cents),
     })),
     sticks: sticks.map(stickOf),

@@ -4,7 +4,7 @@ import { fault, placeFault, type Caution, type Fault } from '../core/faults/faul
 import { computeBoardFeet } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
-import type { ExactInches } from '../core/units/length.ts';
+import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { sameName, type Job, type Profile, type StockItem } from './job.ts';
 import type { Shop } from './shop.ts';
 
@@ -46,7 +46,7 @@ export function findStock(profile: Profile, job: Job): StockReading {
   );
   const units = rows.flatMap((item) => {
     const place = (one: Fault): Fault => placeFault(one, item.where);
-    const caution = made ? whyUnfit(item, profile, job.shop) : undefined;
+    const caution = whyUnfit(item, profile, job.shop);
     if (caution !== undefined) {
       cautions.push(place(caution));
       return [];
@@ -62,7 +62,8 @@ export function findStock(profile: Profile, job: Job): StockReading {
     return [boardFeet === undefined ? unit : { ...unit, boardFeet }];
   });
   if (units.length === 0 && faults.length === 0) {
-    const needed = made && profile.species !== '' ? ` (${profile.species})` : '';
+    const species = profile.species === '' ? '' : ` (${profile.species})`;
+    const needed = made ? `its species${species}` : '';
     const none = fault('job.no-stock', 'Stock', profile.name, { details: { needed } });
     faults.push(placeFault(none, profile.where));
   }
@@ -76,6 +77,21 @@ function fitsClass(item: StockItem, profile: Profile): boolean {
 
 function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | undefined {
   const details = { profile: profile.name };
+  const trims = shop.endTrim.mul(2);
+  if (item.length.lte(trims)) {
+    return fault(
+      'cutting.stick-shorter-than-trim',
+      `Stock for ${item.for}`,
+      { inches: Number(item.length) },
+      {
+        limit: { inches: Number(trims) },
+      },
+    );
+  }
+  if (profile.make === 'buy') {
+    if (item.kind === 'stick') return undefined;
+    return fault('job.board-for-bought', 'Stock', profile.name);
+  }
   if (item.length.lt(shop.leastBlankLength)) {
     return fault(
       'job.blank-below-least',
@@ -115,7 +131,7 @@ function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | unde
 function stripsOf(item: StockItem, profile: Profile, shop: Shop): number {
   const { width: boardWidth } = item;
   const { blankWidth } = profile;
-  if (boardWidth === undefined || blankWidth === undefined) return 1;
+  if (profile.make === 'buy' || boardWidth === undefined || blankWidth === undefined) return 1;
   if (item.kind === 'stick') return boardWidth.gte(blankWidth) ? 1 : 0;
   const counted = countBlanks({ boardWidth, blankWidth, kerf: shop.kerf });
   return counted.ok ? counted.value : 0;
@@ -152,6 +168,6 @@ function priceUnit(
     const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';
     return fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
   }
-  const cents = Number(new Fraction(String(item.price)).mul(count).mul(100).add(1, 2).floor());
+  const cents = Number(exactDecimal(item.price).mul(count).mul(100).add(1, 2).floor());
   return { cents, ...(boardFeet === undefined ? {} : { boardFeet: Number(boardFeet) }) };
 }

@@ -1,10 +1,10 @@
 /** The cutting sheet: every stick with its pieces in the order they are cut, profile by profile. */
-import type { CutStick, JobPlan, ProfilePlan } from '../planning/job-plan.ts';
+import type { CutStick, JobPlan, ProfilePlan, StockUse } from '../planning/job-plan.ts';
 import { quoteSheet } from './cell-range.ts';
 import { addStick } from './cutting-stick.ts';
 import type { SheetDescription } from './description.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
-import { count, numberIn, printMark, printExact } from './print-length.ts';
+import { count, numberIn, printMark, printExact, printTotal } from './print-length.ts';
 import { cell, sum, SheetDraft } from './sheet-draft.ts';
 
 const COLUMNS = [6, 36, 13, 10, 16, 17, 15, 17, 15, 7, 11, 11].map((width) => ({ width }));
@@ -104,7 +104,7 @@ function addGroup(
     null,
     sum(() => cells.lumber[index] ?? '0', money(lines.lumberCents), 'money'),
   );
-  addKept(draft, kept, plan);
+  addKept(draft, kept, planned.stockUse, plan);
   draft.blank();
   return { together, lumber };
 }
@@ -131,9 +131,23 @@ export function sayStatus(
   return `${figures}, within ${share} % of the least possible`;
 }
 
-function addKept(draft: SheetDraft, kept: readonly CutStick[], plan: JobPlan): void {
+function addKept(
+  draft: SheetDraft,
+  kept: readonly CutStick[],
+  stockUse: readonly StockUse[],
+  plan: JobPlan,
+): void {
   const { unit } = plan.job.shop;
-  const list = kept.map((stick) => `${printMark(Number(stick.offcut), unit)} of ${stick.id}`);
+  const whole = stockUse
+    .filter((use) => use.unusedBlanks > 0)
+    .map(({ item, unusedBlanks }) => {
+      const blanks = count(unusedBlanks, 'whole blank');
+      return `${blanks} of ${item.for}, ${printTotal(item.length, unit)}`;
+    });
+  const list = [
+    ...whole,
+    ...kept.map((stick) => `${printMark(Number(stick.offcut), unit)} of ${stick.id}`),
+  ];
   for (let from = 0; from === 0 || from < list.length; from += OFFCUTS_A_ROW) {
     const some = list.slice(from, from + OFFCUTS_A_ROW);
     const label = from === 0 ? 'Offcuts to keep' : null;

@@ -97,6 +97,34 @@ describe("a wall's base", () => {
     expect(list(openings).faults.map((one) => one.code)).toContain(code);
   });
 
+  test('may lap the corner with its casing, on the left as on the right', () => {
+    const casedAt = (position: string) =>
+      list(
+        `Hall,north,door,32,80,1,,Casing,,,${position}`,
+        'Room,Run,Profile,Length\nHall,north,Base,120',
+      );
+    for (const position of ['2', '86']) {
+      const { pieces, faults } = casedAt(position);
+      expect(faults).toEqual([]);
+      // By hand: 120 less 2, the door and reveal and casing on the one side left: 82 5/16.
+      expect(
+        pieces
+          .filter((piece) => piece.run === 'north')
+          .map((piece) => piece.cutLength.toFraction(true)),
+      ).toEqual(['82 5/16']);
+    }
+    expect(casedAt('89').faults.map((one) => one.code)).toEqual(['job.opening-outside-wall']);
+  });
+
+  test('asks for the length along the wall where the run is measured to a miter', () => {
+    const runs =
+      'Room,Run,Profile,Length,Measured as,Left end\nHall,north,Base,120,long point,outside miter';
+    const { faults } = list('Hall,north,door,32,80,1,,Casing,,,40', runs);
+    expect(faults.map((one) => [one.code, one.where])).toEqual([
+      ['job.opening-needs-wall-length', { file: 'runs.csv', line: 2, column: 4 }],
+    ]);
+  });
+
   test('of another name is asked about, and the casing is made all the same', () => {
     const { pieces, cautions } = list('Hall,south,door,32,80,1,,Casing');
     expect(cautions.map((one) => one.code)).toEqual(['job.wall-unknown']);

@@ -104,6 +104,65 @@ describe('stock', () => {
     });
   });
 
+  // 2026-11-25: parts were cut to the planner's unit, which no tape has.
+  test('parts of a splice are whole numbers of the precision, in mm and with an odd kerf', async () => {
+    for (const [shop, run] of [
+      ['unit,mm', '5000'],
+      ['crosscut kerf,3 mm', '250'],
+      ['end trim,10 mm', '250'],
+    ] as const) {
+      const plan = await planOf({
+        runs: `Room,Run,Profile,Length\nHall,n,Base,${run}`,
+        shop: `Setting,Value\n${shop}`,
+        stock: 'For,Length,Price\nBase,2440 mm,1',
+      });
+      expect(checkJobPlan(plan)).toEqual([]);
+      const parts = plan.profiles[0]!.sticks.flatMap((stick) => stick.pieces);
+      expect(parts.length).toBeGreaterThan(1);
+      const precision = plan.job.shop.lengthPrecision;
+      for (const part of parts) expect(part.length.div(precision).d).toBe(1n);
+    }
+  });
+
+  test('calculated lengths of a sheet are planned as what they stand for', async () => {
+    const plan = await planOf({
+      stock: `For,Length,Price\nBase,${2440 / 25.4},1`,
+      shop: `Setting,Value\ncrosscut kerf,${3 / 25.4}`,
+    });
+    expect(Number(plan.profiles[0]!.sticks[0]!.length)).toBeCloseTo(2440 / 25.4, 4);
+    expect(checkJobPlan(plan)).toEqual([]);
+  });
+
+  test('sticks used up by their trims and boards for bought moldings are left out, and said', async () => {
+    const plan = await planJob(
+      jobOf({
+        shop: 'Setting,Value\nend trim,50',
+        runs: 'Room,Profile,Length\nHall,Base,30',
+        stock:
+          'For,Kind,Width,Length,Price\nBase,stick,,96,1\nBase,stick,4,144,2\nBase,board,20,144,2',
+      }),
+    );
+    expect(plan.cautions.map((one) => [one.code, (one.where as { line: number }).line])).toEqual([
+      ['cutting.stick-shorter-than-trim', 2],
+      ['job.board-for-bought', 4],
+    ]);
+    expect(plan.plan!.totals.sticks).toBe(1);
+  });
+
+  test('whole blanks left of a board are kept and credited', async () => {
+    // By hand: a board of 100.00 rips into four blanks; one is used. 60 of its 118 7/8 in are left less a kerf.
+    const plan = await planOf({
+      runs: 'Room,Profile,Length,Measured as\nHall,Cove,60,finished',
+      shop: 'Setting,Value\nset-up spare,0\noffcut credit %,100\nhourly rate,0',
+      stock: 'For,Kind,Width,Length,Price\nPoplar,board,18 1/2,120,100',
+    });
+    const [cove] = plan.profiles;
+    expect(cove!.stockUse[0]).toMatchObject({ bought: 1, unusedBlanks: 3 });
+    const offcut = Number(cove!.sticks[0]!.offcut);
+    expect(cove!.money.offcutCreditCents).toBe(Math.round(7500 + (2500 * offcut) / 120));
+    expect(checkJobPlan(plan)).toEqual([]);
+  });
+
   test('matched pieces come from one stick and are of one profile', async () => {
     const head = 'Room,Run,Profile,Length,Match\n';
     const plan = await planOf({

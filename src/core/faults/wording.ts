@@ -125,7 +125,9 @@ export const WORDING = wordings({
   'job.wall-unknown': (f) =>
     `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
   'job.opening-outside-wall': (f) =>
-    `${f.argument}: the opening with its casing reaches ${f.given} along a wall of ${f.limit}. Check Position, Width and the wall's Length.`,
+    `${f.argument}: the opening reaches ${f.given} along a wall of ${f.limit}. Check Position, Width and the wall's Length.`,
+  'job.opening-needs-wall-length': (f) =>
+    `${f.argument} is measured as ${f.given}; to cut an opening out of it, give its length along the wall, since Position counts from the wall's corner.`,
   'job.openings-overlap': (f) =>
     `${f.argument}: this opening, casing included, begins at ${f.given}, inside the one before it, which ends at ${f.limit}. Check Position.`,
   'job.opening-by-total': (f) =>
@@ -138,13 +140,15 @@ export const WORDING = wordings({
     `${f.argument}: profile ${f.given} needs ${f.detail('needed')} for its miters. Fill it in on Profiles.`,
   'job.cove-needs': (f) => `${f.argument}: a cove cut here needs ${f.given} filled in.`,
   'job.no-stock': (f) =>
-    `No stock is listed for ${f.given}. Add a row to Stock: For the profile, or for its species${f.detail('needed')}.`,
+    `No stock that serves is listed for ${f.given}. Add a row to Stock whose For is the profile${f.detail('needed') === '' ? '' : `, or ${f.detail('needed')}`}.`,
   'job.stock-unused': (f) =>
     `${f.argument}: ${f.given} names neither a profile nor a species of this job; the row is not used.`,
   'job.spare-below-least': (f) =>
     `${f.argument} is ${f.given}, shorter than the shop's least blank; ${f.limit} is planned, since a trial cut is a cove too.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
+  'job.board-for-bought': (f) =>
+    `${f.argument}: a board is listed for ${f.given}, which is bought ready made; the row is not used. Make its Kind stick, or the profile's Make cove.`,
   'job.board-too-thin': (f) =>
     `${f.argument}: boards of ${f.given} rough are too thin for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,

@@ -3,7 +3,7 @@ import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
-import { MAKES, nameKey, type Profile } from '../job.ts';
+import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
@@ -18,6 +18,7 @@ export const PROFILE_HEADINGS = [
   { heading: 'Blank thickness' },
   { heading: 'Near flat' },
   { heading: 'Spring' },
+  { heading: 'Miter across' },
   { heading: 'Species' },
   { heading: 'Class' },
   { heading: 'Offcut allowance %' },
@@ -53,6 +54,9 @@ function readProfile(row: RowReader): Profile | undefined {
   const nearFlat = row.length('Near flat', true);
   const spring = row.number('Spring', 1, 89);
   const allowance = row.number('Offcut allowance %', 0, 300);
+  const miterAcross = row.isBlank('Miter across')
+    ? undefined
+    : row.word('Miter across', MITERS_ACROSS, 'face');
   const thicknessClass = row.text('Class');
   const made = make !== 'buy';
   if (made) {
@@ -85,6 +89,7 @@ function readProfile(row: RowReader): Profile | undefined {
     ...(blankThickness === undefined ? {} : { blankThickness }),
     ...(nearFlat === undefined ? {} : { nearFlat }),
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
+    ...(miterAcross === undefined ? {} : { miterAcross }),
     species: row.text('Species'),
     thicknessClass,
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),

@@ -4,6 +4,7 @@ import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
 import { parseNumber, sayGiven, type DecimalSign } from '../../core/units/number.ts';
 import { sameName } from '../job.ts';
+import { plannerLength } from '../planner-length.ts';
 import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';
 import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
@@ -16,6 +17,13 @@ const HEADINGS = [
   { heading: 'Note' },
 ];
 
+/** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
+const LOST_LENGTHS: ReadonlySet<string> = new Set([
+  SETTINGS.crosscutKerf.name,
+  SETTINGS.endTrim.name,
+  SETTINGS.keepOffcutsOver.name,
+  SETTINGS.setUpSpare.name,
+]);
 const FEET_PER_METRE = 10_000 / 3048;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
 const BY_NAME = new Map<string, SettingKey>(
@@ -154,11 +162,12 @@ function readLength(
     const details = { allowed: LENGTH_UNITS.join(', ') };
     return row.refuse('Unit', fault('word.unknown', `Unit of ${name}`, unit, { details }));
   }
+  const own = typeof value === 'number' ? Number(value.toPrecision(15)) : value;
   // A bare number takes the row's unit; a text that says its own unit keeps it.
   const text =
     typeof value === 'number' && reading.decimalSign === ','
-      ? String(value).replace('.', ',')
-      : String(value);
+      ? String(own).replace('.', ',')
+      : String(own);
   const withUnit = unit === '' ? undefined : parseLength(`${text} ${unit}`, name, reading);
   const parsed = withUnit?.ok === true ? withUnit : parseLength(value, name, reading);
   if (!parsed.ok) return refuse(...parsed.faults);
@@ -167,7 +176,7 @@ function readLength(
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', name, { inches }));
   }
-  return parsed.value;
+  return LOST_LENGTHS.has(name) ? plannerLength(parsed.value, 'up') : parsed.value;
 }
 
 /** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */

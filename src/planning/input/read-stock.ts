@@ -2,6 +2,7 @@
 import { fault } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
+import { plannerLength } from '../planner-length.ts';
 import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
@@ -55,14 +56,20 @@ function readItem(row: RowReader): StockItem | undefined {
     where: row.where('For'),
   };
   if (wanted === undefined || length === undefined || price === undefined) return undefined;
-  return { for: wanted, length, price, ...rest, ...(width === undefined ? {} : { width }) };
+  return {
+    for: wanted,
+    length: plannerLength(length, 'down'),
+    price,
+    ...rest,
+    ...(width === undefined ? {} : { width }),
+  };
 }
 
 /** Yes (or blank) is as many as needed, no is none, a whole number is the most. */
 function readBuy(row: RowReader): number | null {
   const value = row.raw('Buy');
   const text = value === null ? 'yes' : String(value).trim().toLowerCase();
-  if (/^\d+$/u.test(text)) return row.whole('Buy', 0, 0, MOST_ON_RACK);
+  if (/^-?\d/u.test(text)) return row.whole('Buy', 0, 0, MOST_ON_RACK);
   if (['yes', 'y', 'true'].includes(text)) return null;
   if (['no', 'n', 'false'].includes(text)) return 0;
   const details = { allowed: 'yes, no, or a most (whole number)' };

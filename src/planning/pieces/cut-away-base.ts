@@ -43,14 +43,24 @@ export function cutAwayBase(
       (one) => sameName(one.room, run.room) && sameName(one.wall, run.run),
     );
     if (here.length === 0) return [run];
+    if (needsWallLength(run)) {
+      const wall = fault('job.opening-needs-wall-length', sayRun(run), run.measuredAs);
+      faults.push(placeFault(wall, run.where));
+      return [run];
+    }
     const known = here.every((one) => one.position !== undefined && one.quantity === 1);
     const casingOf = (one: Opening): Profile | undefined =>
       one.casing === undefined ? undefined : profileOf(one.casing);
     return known
-      ? cutByPosition(run, here, casingOf, faults)
+      ? cutByPosition(run, here, casingOf, faults, cautions)
       : cutByTotal(run, here, casingOf, faults, cautions);
   });
   return { runs: cut, faults, cautions };
+}
+
+/** Positions count from the wall's corner: a run measured to another point of its miter begins elsewhere. */
+function needsWallLength(run: Run): boolean {
+  return run.measuredAs !== 'wall' && run.left.kind.endsWith('miter');
 }
 
 function cutByPosition(
@@ -58,6 +68,7 @@ function cutByPosition(
   openings: readonly Opening[],
   casingOf: (opening: Opening) => Profile | undefined,
   faults: Fault[],
+  cautions: Caution[],
 ): Run[] {
   const spans = openings
     .map((opening): Span => {
@@ -75,8 +86,10 @@ function cutByPosition(
       });
       faults.push(placeFault(overlap, opening.where));
     }
-    if (to.gt(run.length)) {
-      const beyond = fault('job.opening-outside-wall', sayOpening(opening), inches(to), {
+    // Casing may lap the corner and is scribed there; the opening itself can't.
+    const edge = (opening.position ?? ZERO).add(opening.width);
+    if (edge.gt(run.length)) {
+      const beyond = fault('job.opening-outside-wall', sayOpening(opening), inches(edge), {
         limit: inches(run.length),
       });
       faults.push(placeFault(beyond, opening.where));
@@ -89,6 +102,12 @@ function cutByPosition(
     at = to;
   }
   if (run.length.gt(at)) parts.push({ ...run, length: run.length.sub(at), left: SQUARE });
+  if (parts.length === 0) {
+    const gone = fault('job.base-all-cut-away', sayRun(run), inches(at), {
+      limit: inches(run.length),
+    });
+    cautions.push(placeFault(gone, run.where));
+  }
   return parts;
 }
 
@@ -103,7 +122,7 @@ function cutByTotal(
     (sum, one) => sum.add(outsideWidth(one, casingOf(one)).mul(one.quantity)),
     ZERO,
   );
-  const argument = `Run ${run.run} in ${run.room}`;
+  const argument = sayRun(run);
   if (total.gte(run.length)) {
     const gone = fault('job.base-all-cut-away', argument, inches(total), {
       limit: inches(run.length),
@@ -117,6 +136,10 @@ function cutByTotal(
 
 export function sayOpening(opening: Opening): string {
   return `${opening.kind} on ${opening.wall === '' ? 'no wall' : opening.wall} in ${opening.room}`;
+}
+
+function sayRun(run: Run): string {
+  return `Run ${run.run} in ${run.room}`;
 }
 
 function wallKey(room: string, run: string): string {

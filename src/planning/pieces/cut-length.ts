@@ -23,17 +23,20 @@ export interface CutLength {
 }
 
 const ZERO = new Fraction(0);
+/** Twice the grid of irrational additions: what they may be off, so that 19 mm doesn't become 20. */
+const ROUNDING_HAIR = new Fraction(2 * IRRATIONAL_GRID_INCHES);
 
 /**
  * The cut length of a run, from long point to long point. Derived: a miter across a thickness or
  * width `across`, half a corner C from the wall, moves its long point by across · cot(C / 2).
  * - wall: inside miter, cope, return and square add 0; an outside miter turns past the wall's corner
- *   by the profile's projection · cot(C / 2).
+ *   by across · cot(C / 2). The shop's end allowance comes on at each end, to trim at the wall.
  * - opening: each mitered end adds the reveal and then as a short point.
- * - short point: a miter lying flat around an opening crosses the face, so an outside miter adds the
- *   blank's width · cot(C / 2); an inside miter is in the wall's corner and adds projection · cot(C / 2).
- * - long point: nothing. To all of these the shop's end allowance comes on at each end.
- * - finished: nothing at all.
+ * - short point: each mitered end adds across · cot(C / 2).
+ * - long point, finished: nothing.
+ * `across` is the profile's projection, but the blank's width where an outside miter crosses the face:
+ * where Profiles says so, and else for what lies flat around an opening (measured as one, or by its
+ * short point). A molding at a spring angle never lies flat.
  * The sum is rounded up to the shop's precision. Faults: a size of the profile that a miter needs.
  */
 export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcome<CutLength> {
@@ -46,9 +49,9 @@ export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcom
   return ok({ cutLength, left: left.value, right: right.value });
 }
 
-/** The next whole multiple of `precision` that is no shorter. */
+/** The next whole multiple of `precision` that is shorter by no more than arithmetic's own hair. */
 export function roundUp(length: ExactInches, precision: ExactInches): ExactInches {
-  return length.div(precision).ceil().mul(precision);
+  return length.sub(ROUNDING_HAIR).div(precision).ceil().mul(precision);
 }
 
 /** How far the molding stands out from the wall: the crown's projection, or the thickness. */
@@ -66,19 +69,22 @@ export function projectionOf(profile: Profile): Outcome<number> {
 function computeEnd(end: RunEnd, run: Run, profile: Profile, shop: Shop): Outcome<PieceEnd> {
   const { kind, corner } = end;
   const around = run.measuredAs === 'opening' || run.measuredAs === 'short point';
-  const flat = around && kind === 'outside miter';
+  const flat = kind === 'outside miter' && crossesFace(profile, around);
   const known = { kind, cornerDeg: Number(corner), point: pointOf(kind, flat) };
-  if (run.measuredAs === 'finished') return ok({ ...known, added: ZERO });
-  const allowance = shop.endAllowance;
-  if (kind !== 'outside miter' && !(kind === 'inside miter' && around)) {
-    return ok({ ...known, added: allowance });
-  }
-  if (run.measuredAs === 'long point') return ok({ ...known, added: allowance });
+  const allowance = run.measuredAs === 'wall' ? shop.endAllowance : ZERO;
+  const toLongPoint = run.measuredAs === 'long point' || run.measuredAs === 'finished';
+  const turns = kind === 'outside miter' || (kind === 'inside miter' && around);
+  if (toLongPoint || !turns) return ok({ ...known, added: allowance });
   const across = flat ? widthOf(profile) : projectionOf(profile);
   if (!across.ok) return failed(...across.faults.map((one) => placeFault(one, run.where)));
   const miter = across.value / Math.tan(toRadians(corner) / 2);
   const reveal = run.measuredAs === 'opening' ? run.reveal : ZERO;
   return ok({ ...known, added: allowance.add(reveal).add(snap(miter)) });
+}
+
+function crossesFace(profile: Profile, around: boolean): boolean {
+  if (profile.spring !== undefined) return false;
+  return profile.miterAcross === undefined ? around : profile.miterAcross === 'face';
 }
 
 function widthOf(profile: Profile): Outcome<number> {

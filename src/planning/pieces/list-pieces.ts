@@ -69,7 +69,7 @@ export function listPieces(job: Job): PieceList {
 
 function describe(run: Run, profile: Profile, number: number) {
   return {
-    id: `${run.room} / ${run.run} / ${number}`,
+    id: `${idPart(run.room)} / ${idPart(run.run)} / ${number}`,
     room: run.room,
     run: run.run,
     number,
@@ -80,6 +80,11 @@ function describe(run: Run, profile: Profile, number: number) {
     note: run.note,
     where: run.where,
   };
+}
+
+/** A stroke within a name is doubled, so that two rooms and runs never share an id. */
+function idPart(name: string): string {
+  return name.replaceAll('/', '//');
 }
 
 /** Openings of one kind on one wall are numbered among themselves, in the order of their rows. */

@@ -27,11 +27,17 @@ const SHEETS: readonly (readonly [string, string])[] = [
 ];
 
 const MEASURED_AS: readonly (readonly [string, string])[] = [
-  ['wall', 'Usual: along the wall from corner to corner. An outside miter is added for you.'],
+  [
+    'wall',
+    'Usual: along the wall from corner to corner. An outside miter and the end allowance are added for you.',
+  ],
   ['opening', 'The clear opening: reveal and miters of the casing are added.'],
-  ['short point', 'From short point to short point of a mitered piece: its miters are added.'],
-  ['long point', 'From long point to long point: only the end allowance is added.'],
-  ['finished', 'Exactly this long: nothing is added, not even the end allowance.'],
+  [
+    'short point',
+    'From short point to short point of a mitered piece: its miters are added, across the face of an outside miter unless Profiles says thickness under Miter across.',
+  ],
+  ['long point', 'From long point to long point: nothing is added.'],
+  ['finished', 'Exactly this long: nothing is added.'],
 ];
 
 const RULES: readonly (readonly [string, string])[] = [

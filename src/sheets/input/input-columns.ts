@@ -8,6 +8,7 @@ import { STOCK_HEADINGS } from '../../planning/input/read-stock.ts';
 import {
   END_KINDS,
   MAKES,
+  MITERS_ACROSS,
   MEASURES,
   OPENING_KINDS,
   PRICE_PER,
@@ -109,6 +110,7 @@ export const INPUT_TABLES: readonly InputTable[] = [
       'Blank thickness': LENGTH,
       'Near flat': LENGTH,
       Spring: { width: 9, isNumber: true },
+      'Miter across': { width: 13, allow: list(MITERS_ACROSS) },
       Species: { width: 16 },
       Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
       'Offcut allowance %': { width: 12, isNumber: true },
