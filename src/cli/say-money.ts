@@ -19,6 +19,7 @@ export function sayBound(
 ): string {
   if (costCents === boundCents) return 'proven: it cannot be done for less from this stock';
   const gap = costCents - boundCents;
-  const share = ((100 * gap) / costCents).toFixed(1);
+  // Of the least possible, as the Cutting sheet has it; rounded up, so that it never says too little.
+  const share = Math.ceil((gap / Math.max(1, boundCents)) * 1000 - 1e-9) / 10;
   return `it cannot be done for less than ${say(boundCents)}, so at most ${say(gap)} (${share} %) might still be saved`;
 }

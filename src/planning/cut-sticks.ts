@@ -1,7 +1,7 @@
 /** The stick planner's whole numbers turned back into sticks, pieces and a pick list. */
 import Fraction from 'fraction.js';
-import type { StickAnswer, StickProblem } from '../cutting/problem.ts';
-import type { UsedStock } from './group-problem.ts';
+import type { PlannedPiece, StickAnswer, StickProblem } from '../cutting/problem.ts';
+import { spareId, type UsedStock } from './group-problem.ts';
 import type { Profile } from './job.ts';
 import type { CutStick, StockUse } from './job-plan.ts';
 import type { Piece } from './piece.ts';
@@ -28,7 +28,7 @@ export function readSticks(
       strips,
       fromRack: stick.unit < (supply?.have ?? 0),
       length: item.length,
-      pieces: stick.pieces.map(({ demandId, length, part }) => {
+      pieces: inSawOrder(stick.pieces, profile, problem).map(({ demandId, length, part }) => {
         const piece = pieces.get(demandId);
         return {
           id: demandId,
@@ -40,6 +40,27 @@ export function readSticks(
       offcut: inches(stick.offcut),
       offcutKept: stick.offcut > 0 && stick.offcut >= problem.keepOffcutsOver,
     };
+  });
+}
+
+/** Pieces shorter than this are cut while the stick is still long. Common practice [C]. */
+const SHORT_PIECE_INCHES = 12;
+
+/** The set-up spare first, for trial cuts; then short pieces, off the long stick; then the longest. */
+function inSawOrder(
+  pieces: readonly PlannedPiece[],
+  profile: Profile,
+  problem: StickProblem,
+): PlannedPiece[] {
+  const spare = spareId(profile);
+  const rank = ({ demandId, length }: PlannedPiece): number => {
+    if (demandId === spare) return 0;
+    return length < SHORT_PIECE_INCHES * problem.unitsPerInch ? 1 : 2;
+  };
+  return [...pieces].sort((one, other) => {
+    const byRank = rank(one) - rank(other);
+    if (byRank !== 0) return byRank;
+    return rank(one) === 1 ? one.length - other.length : other.length - one.length;
   });
 }
 

@@ -47,9 +47,9 @@ export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): vo
   draft.add(
     cell('Corner of the walls', 'heading'),
     cell('Ends', 'headingRight'),
-    cell('Miter', 'headingRight'),
-    cell('Bevel', 'headingRight'),
-    cell('flat on its back: miter from square, bevel from upright', 'heading'),
+    cell('Miter, from square', 'headingRight'),
+    cell('Bevel, from upright', 'headingRight'),
+    cell('  Flat on its back on the saw', 'heading'),
   );
   draft.merge(draft.next - 1, 4, 7);
   for (const corner of corners) addCorner(draft, profile, corner);

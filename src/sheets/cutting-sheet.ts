@@ -21,7 +21,7 @@ export function draftCutting(
   const draft = new SheetDraft(SHEET_NAMES.cutting, COLUMNS);
   draft.spread('Cutting', 'title');
   draft.spread(
-    `Each stick loses ${printExact(shop.endTrim, shop.unit)} at either end first; ${printExact(shop.crosscutKerf, shop.unit)} goes with each cut. Pieces stand in the order they are cut.`,
+    `Each stick loses ${printExact(shop.endTrim, shop.unit)} at either end first; ${printExact(shop.crosscutKerf, shop.unit)} goes with each cut. Pieces stand in the order they are cut, short ones first while the stick is long: never hold a short piece by hand. Left and right are as you face the molding on its wall.`,
     'subtitle',
   );
   draft.blank();
@@ -111,7 +111,9 @@ function addGroup(
 
 function sayGroup({ profile, answer, sticks }: ProfilePlan, currency: string): string {
   const whole =
-    profile.make === 'buy' ? '' : ' Cut the cove on the whole blanks first, crosscut afterwards.';
+    profile.make === 'buy'
+      ? ''
+      : ' Crosscut the set-up spare off first, for trial cuts; then cut the cove on the whole blanks, and crosscut the rest afterwards.';
   return `${count(sticks.length, 'stick')}: ${sayStatus(answer.status, answer.plan.costCents, answer.bound.costCents, currency)}.${whole}`;
 }
 

@@ -4,7 +4,7 @@ import type { Rail, RailLayout, RailMark } from '../core/cove/rails.ts';
 import { printMark } from './print-length.ts';
 import { cell, type SheetDraft } from './sheet-draft.ts';
 
-/** Adds a row a rail: front and back edge, each from the blade line and from the miter slot. */
+/** Adds a row a rail: front and back edge, each from the blade line and from the left miter slot. */
 export function addRailMarks(draft: SheetDraft, { near, far }: RailLayout, unit: LengthUnit): void {
   const heads = draft.add(
     cell('Face of the rail', 'heading'),
@@ -53,7 +53,9 @@ function addSideMarks(draft: SheetDraft, name: string, rail: Rail, unit: LengthU
 function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
   if (!onTable) return 'off the table at this edge';
   const blade = saySide(fromBlade, 'the blade line', unit);
-  return fromSlot === undefined ? blade : `${blade}, ${saySide(fromSlot, 'the miter slot', unit)}`;
+  return fromSlot === undefined
+    ? blade
+    : `${blade}, ${saySide(fromSlot, 'the left miter slot', unit)}`;
 }
 
 /** `7 5/32" left of the blade line`; a mark that rounds to nothing is on it. */

@@ -35,13 +35,13 @@ export function sayPartEnds(
   parts: number,
   spliceAngleDeg: number,
 ): { left: EndWords; right: EndWords } {
-  const scarf = {
-    end: `scarf, ${printDegrees(spliceAngleDeg)} from square`,
-    point: 'long point of the scarf',
-  };
+  const end = `scarf, ${printDegrees(spliceAngleDeg)} from square`;
+  // The two sides of a joint lap: one runs long at the back, the other at the face.
+  const left = { end, point: 'long point of the scarf at the face' };
+  const right = { end, point: 'long point of the scarf at the back' };
   return {
-    left: part === 1 ? ends.left : scarf,
-    right: part === parts ? ends.right : scarf,
+    left: part === 1 ? ends.left : left,
+    right: part === parts ? ends.right : right,
   };
 }
 

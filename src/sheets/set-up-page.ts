@@ -86,7 +86,9 @@ function addSaw(draft: SheetDraft, plan: JobPlan, { blade, setting }: SetUp): vo
   );
   const hand =
     tilt === 0 ? `${feed} (upright: either way would do, the marks are for this one)` : feed;
-  addFact(draft, 'Feed', 'front to back', `${hand}; deep side toward the far rail`);
+  // A centered cove has no deep side.
+  const deep = tilt === 0 ? '' : '; deep side toward the far rail';
+  addFact(draft, 'Feed', 'front to back', `${hand}${deep}`);
 }
 
 function addRails(draft: SheetDraft, plan: JobPlan, { rails, flats, cut }: SetUp): void {

@@ -145,6 +145,20 @@ describe('Saving a file', () => {
     expect(readFileSync(at('out.xlsx'), 'utf8')).toBe('new');
   });
 
+  test('takes a name as long as the disk allows', async () => {
+    const name = `${'n'.repeat(250)}.xlsx`;
+    expect((await save(at(name))).ok).toBe(true);
+    expect(readdirSync(folder)).toEqual([name]);
+    const longer = at(`${'n'.repeat(300)}.xlsx`);
+    expect(faultsOf(await save(longer))).toEqual([['file.not-written', 'file', longer]]);
+  });
+
+  test('of two calls at once, one is refused', async () => {
+    const both = await Promise.all([save(at('out.xlsx')), save(at('out.xlsx'))]);
+    expect(both.flatMap(faultsOf)).toEqual([['file.exists', 'file', at('out.xlsx')]]);
+    expect(readdirSync(folder)).toEqual(['out.xlsx']);
+  });
+
   test('refuses to replace a file unless asked to', async () => {
     writeFileSync(at('out.xlsx'), 'old and longer');
     expect(faultsOf(await save(at('out.xlsx')))).toEqual([['file.exists', 'file', at('out.xlsx')]]);

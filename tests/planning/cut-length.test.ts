@@ -171,6 +171,15 @@ describe('ids', () => {
   });
 });
 
+describe('a return piece', () => {
+  // Facing the return itself: the left one meets the run at its right end, the right one at its left.
+  test('is mitered on the side where it meets its run', () => {
+    const [, left, right] = pieces('Hall,n,Base,60,wall,return,return');
+    expect([left!.left.kind, left!.right.kind]).toEqual(['square', 'outside miter']);
+    expect([right!.left.kind, right!.right.kind]).toEqual(['outside miter', 'square']);
+  });
+});
+
 describe('a size that a miter needs and Profiles leaves out', () => {
   test('is asked for at the run, by heading', () => {
     const job = jobOf({

@@ -38,6 +38,11 @@ describe('an opening', () => {
     ]);
   });
 
+  test('belongs to the room of the runs, however its case is typed', () => {
+    const { pieces } = list('HALL,North,door,32,80,1,,Casing,,,60');
+    expect(new Set(pieces.map((piece) => piece.room))).toEqual(new Set(['Hall']));
+  });
+
   test('of a quantity gives so many of each piece, traceable to its row', () => {
     const { pieces } = list('Hall,,door,32,80,1,,Casing,,,,3');
     const legs = pieces.filter((piece) => piece.run === 'door, left leg');

@@ -102,7 +102,7 @@ describe("cells of a workbook that can't be read", () => {
   };
 
   test.each([
-    [{ kind: 'date' } as const, 'length.date'],
+    [{ kind: 'date' } as const, 'table.date-cell'],
     [{ kind: 'error', text: '#N/A' } as const, 'table.error-cell'],
     [{ kind: 'uncalculated' } as const, 'table.uncalculated'],
     [true, 'length.unreadable'],

@@ -55,16 +55,16 @@ describe('A set-up page', () => {
     const near = rowWith(sheet, 'Near rail (before the blade)');
     const far = rowWith(sheet, 'Far rail (behind the blade)');
     expect(cellAt(sheet, near, 1)?.value).toBe(
-      '3 15/32" left of the blade line, 1 17/32" right of the miter slot',
+      '3 15/32" left of the blade line, 1 17/32" right of the left miter slot',
     );
     expect(cellAt(sheet, near, 5)?.value).toBe(
-      '10 13/32" right of the blade line, 15 13/32" right of the miter slot',
+      '10 13/32" right of the blade line, 15 13/32" right of the left miter slot',
     );
     expect(cellAt(sheet, far, 1)?.value).toBe(
-      '8 3/32" left of the blade line, 3 3/32" left of the miter slot',
+      '8 3/32" left of the blade line, 3 3/32" left of the left miter slot',
     );
     expect(cellAt(sheet, far, 5)?.value).toBe(
-      '5 25/32" right of the blade line, 10 25/32" right of the miter slot',
+      '5 25/32" right of the blade line, 10 25/32" right of the left miter slot',
     );
     expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
     // (10 + 14) / cos 30 = 27.7128, and 4 in of lip at each end.
@@ -169,7 +169,7 @@ describe('A set-up page', () => {
 describe('Words on the sheets', () => {
   test('tell left from right, and a mark on the line from both', () => {
     expect(saySide(-2.5, 'the blade line', 'in')).toBe('2 1/2" left of the blade line');
-    expect(saySide(2.5, 'the miter slot', 'in')).toBe('2 1/2" right of the miter slot');
+    expect(saySide(2.5, 'the left miter slot', 'in')).toBe('2 1/2" right of the left miter slot');
     expect(saySide(-0.001, 'the blade line', 'in')).toBe('on the blade line');
     expect(saySide(0.001, 'the blade line', 'mm')).toBe('on the blade line');
     expect(saySide(0.5, 'the blade line', 'in')).toBe('1/2" right of the blade line');

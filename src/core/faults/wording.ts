@@ -110,6 +110,8 @@ export const WORDING = wordings({
   'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
+  'table.date-cell': (f) =>
+    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>

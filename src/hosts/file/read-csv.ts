@@ -94,8 +94,12 @@ function records(lines: string, fileName: string): Outcome<Records> {
 
 /** The most frequent separator of the first line that has one; a comma where none has. */
 function separatorOf(lines: string): string {
-  const line = /^.*[,;\t].*$/m.exec(lines)?.[0].replace(/"[^"]*"/g, '') ?? '';
-  const counts = SEPARATORS.map((separator) => line.split(separator).length);
+  // Over a few lines: a title above the table may have commas of its own.
+  const few = lines
+    .split('\n', 5)
+    .join('\n')
+    .replace(/"[^"]*"/g, '');
+  const counts = SEPARATORS.map((separator) => few.split(separator).length);
   return SEPARATORS[counts.indexOf(Math.max(...counts))] ?? ',';
 }
 

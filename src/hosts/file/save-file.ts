@@ -1,7 +1,7 @@
 /** Saves a file whole or not at all. */
 import { randomUUID } from 'node:crypto';
-import { open, realpath, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { link, open, realpath, rename, rm, stat } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { systemCode, systemReason } from './system-reason.ts';
@@ -32,15 +32,32 @@ export async function saveFile(
     }
     // A link stays a link: what it leads to is replaced.
     const target = there === 'file' ? await realpath(path) : path;
-    beside = join(dirname(target), `.${basename(target)}.${randomUUID().slice(0, 8)}.part`);
+    beside = join(dirname(target), `.${randomUUID()}.part`);
     await writeAll(beside, bytes);
-    await rename(beside, target);
+    await (replace ? rename(beside, target) : putNew(beside, target));
     return ok(path);
   } catch (error) {
-    if (beside !== null) await rm(beside, { force: true });
+    if (beside !== null) await rm(beside, { force: true }).catch(() => undefined);
+    if (!replace && systemCode(error) === 'EEXIST') {
+      return failed(fault('file.exists', 'file', path));
+    }
     const why = systemReason(error);
     return failed(fault('file.not-written', 'file', path, { details: { why } }));
   }
+}
+
+/** A link is made only where no file is, even when another call made one a moment ago. */
+async function putNew(beside: string, target: string): Promise<void> {
+  try {
+    await link(beside, target);
+  } catch (error) {
+    // Some disks know no links.
+    if (!['EPERM', 'ENOTSUP', 'ENOSYS', 'EOPNOTSUPP'].includes(systemCode(error) ?? ''))
+      throw error;
+    await rename(beside, target);
+    return;
+  }
+  await rm(beside, { force: true });
 }
 
 async function kindAt(path: string): Promise<'file' | 'folder' | null> {

@@ -65,7 +65,8 @@ export class RowReader {
       return typeof cell === 'string' && cell.trim() === '' ? null : cell;
     }
     if (cell.kind === 'error') this.refuse(heading, fault('table.error-cell', heading, cell.text));
-    else if (cell.kind === 'date') this.refuse(heading, fault('length.date', heading, 'a date'));
+    else if (cell.kind === 'date')
+      this.refuse(heading, fault('table.date-cell', heading, 'a date'));
     else this.refuse(heading, fault('table.uncalculated', heading, null));
     return null;
   }

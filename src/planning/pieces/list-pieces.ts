@@ -2,7 +2,15 @@
 import { degrees } from '../../core/units/angle.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import Fraction from 'fraction.js';
-import { nameKey, type Job, type Opening, type Profile, type Run, type RunEnd } from '../job.ts';
+import {
+  nameKey,
+  sameName,
+  type Job,
+  type Opening,
+  type Profile,
+  type Run,
+  type RunEnd,
+} from '../job.ts';
 import type { Piece } from '../piece.ts';
 import { casingRuns } from './casing-runs.ts';
 import { cutAwayBase } from './cut-away-base.ts';
@@ -25,7 +33,8 @@ export function listPieces(job: Job): PieceList {
   const profileOf = (name: string): Profile | undefined => byName.get(nameKey(name));
   const cut = cutAwayBase(job.runs, job.openings, profileOf);
   const faults = [...cut.faults];
-  const runs = [...cut.runs, ...openingRuns(job.openings, profileOf)];
+  const openings = job.openings.map((one) => ({ ...one, room: roomAsInRuns(one.room, job.runs) }));
+  const runs = [...cut.runs, ...openingRuns(openings, profileOf)];
   const count = runs.reduce((sum, run) => sum + run.quantity, 0);
   if (count > MOST_PIECES) {
     faults.push(fault('job.quantity-too-large', 'Runs', count, { limit: MOST_PIECES }));
@@ -38,21 +47,23 @@ export function listPieces(job: Job): PieceList {
     if (profile === undefined) continue;
     const cutLength = computeCutLength(run, profile, job.shop);
     if (!cutLength.ok) faults.push(...cutLength.faults.map((one) => placeFault(one, run.where)));
-    const returns = returnRun(run, profile);
-    const returned =
-      returns === undefined ? undefined : computeCutLength(returns, profile, job.shop);
-    if (returned?.ok === false) {
-      faults.push(...returned.faults.map((one) => placeFault(one, run.where)));
+    const returns = returnSides(run).map((side) => {
+      const returned = computeCutLength(returnRun(run, profile, side), profile, job.shop);
+      return { side, returned };
+    });
+    const [first] = returns;
+    if (first?.returned.ok === false) {
+      faults.push(...first.returned.faults.map((one) => placeFault(one, run.where)));
     }
-    if (!cutLength.ok || returned?.ok === false) continue;
+    if (!cutLength.ok) continue;
     for (let copy = 0; copy < run.quantity; copy++) {
       const key = `${run.room}\u0000${run.run}`;
       const number = (numbers.get(key) ?? 0) + 1;
       numbers.set(key, number);
       const piece: Piece = { ...describe(run, profile, number), ...cutLength.value, kind: 'run' };
       pieces.push(piece);
-      if (returned === undefined) continue;
-      for (const side of returnSides(run)) {
+      for (const { side, returned } of returns) {
+        if (!returned.ok) continue;
         pieces.push({
           ...piece,
           ...returned.value,
@@ -87,6 +98,12 @@ function idPart(name: string): string {
   return name.replaceAll('/', '//');
 }
 
+/** An opening belongs to the room of the runs, however its case is typed. */
+function roomAsInRuns(room: string, runs: readonly Run[]): string {
+  const exact = runs.some((run) => run.room === room);
+  return exact ? room : (runs.find((run) => sameName(run.room, room))?.room ?? room);
+}
+
 /** Openings of one kind on one wall are numbered among themselves, in the order of their rows. */
 function openingRuns(
   openings: readonly Opening[],
@@ -110,14 +127,17 @@ function returnSides(run: Run): ('left' | 'right')[] {
   return sides;
 }
 
-/** A return piece goes from its miter back to the wall: as long as the molding stands out. */
-function returnRun(run: Run, profile: Profile): Run | undefined {
-  if (returnSides(run).length === 0) return undefined;
+/**
+ * A return piece goes from its miter back to the wall: as long as the molding stands out. Seen from
+ * its own face it meets the run at its right end on the run's left, at its left end on the right.
+ */
+function returnRun(run: Run, profile: Profile, side: 'left' | 'right'): Run {
   const miter: RunEnd = { kind: 'outside miter', corner: degrees(90) };
   const square: RunEnd = { kind: 'square', corner: degrees(90) };
   const projection = projectionOf(profile);
   // Where the size is missing, asking as a wall run with an outside miter gives the fault by name.
   const length = new Fraction(projection.ok ? Math.round(projection.value * 2 ** 20) / 2 ** 20 : 1);
   const measuredAs = projection.ok ? 'long point' : 'wall';
-  return { ...run, length, measuredAs, left: square, right: miter, quantity: 1 };
+  const ends = side === 'left' ? { left: square, right: miter } : { left: miter, right: square };
+  return { ...run, ...ends, length, measuredAs, quantity: 1 };
 }

@@ -38,6 +38,10 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
   ],
   ['long point', 'From long point to long point: nothing is added.'],
   ['finished', 'Exactly this long: nothing is added.'],
+  [
+    'left, right',
+    'As you stand in front of the molding and face its wall; of a return, facing the return.',
+  ],
 ];
 
 const RULES: readonly (readonly [string, string])[] = [
