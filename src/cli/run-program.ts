@@ -23,7 +23,7 @@ export async function runProgram(args: readonly string[]): Promise<Report> {
 }
 
 function help([name, ...extra]: readonly string[]): Report {
-  if (name === undefined) return say(helpOfProgram(COMMANDS));
+  if (name === undefined || name === '--help') return say(helpOfProgram(COMMANDS));
   const command = COMMANDS.find((one) => one.name === name);
   if (command === undefined) return unknownCommand(name);
   const faults = extra.map((value) => fault('call.argument-extra', 'help', value));

@@ -2,6 +2,7 @@
  * The shop's settings as one list: name, kind, usual value and limits. Reading, the blank workbook
  * and the how-to sheet all follow from it, so a new setting is one new line here.
  */
+import { sayQuantity, type LengthUnit } from '../core/faults/quantity.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
@@ -187,9 +188,13 @@ export function settingOf(key: SettingKey): SettingDefinition {
   return SETTINGS[key];
 }
 
-/** The usual value with its unit, as a person would write it. */
-export function sayUsual(key: SettingKey): string {
-  const { unit, usual = '' } = settingOf(key);
-  if (settingOf(key).name.endsWith('%')) return usual;
+/** The usual value with its unit, as a person would write it; lengths in the shop's own unit. */
+export function sayUsual(key: SettingKey, lengthUnit: LengthUnit = 'in'): string {
+  const { kind, name, unit, usual = '' } = settingOf(key);
+  if (name.endsWith('%')) return usual;
+  if (kind === 'length' && lengthUnit === 'mm') {
+    const [over = 0, under = 1] = usual.split('/').map(Number);
+    return sayQuantity({ inches: over / under }, 'mm');
+  }
   return unit === 'degrees' ? `${usual}°` : `${usual} ${unit}`.trim();
 }

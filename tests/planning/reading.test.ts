@@ -183,6 +183,17 @@ describe("the shop's settings", () => {
     expect(cautions[0]!.message).not.toMatch(/kerf 1\/8 in; greatest/u);
   });
 
+  test('are said in millimetres to a shop that measures so', () => {
+    const { cautions } = readTables({ shop: 'Setting,Value\nunit,mm' });
+    expect(cautions[0]!.message).toMatch(/kerf 3\.2 mm; .*least blank length 914\.4 mm/u);
+  });
+
+  test('at fault are not said to be missing too', () => {
+    const { faults, cautions } = readTables({ shop: 'Setting,Value\nhourly rate,abc' });
+    expect(faults.map((one) => one.code)).toEqual(['number.unreadable']);
+    expect(cautions.map((one) => one.code)).not.toContain('job.no-hourly-rate');
+  });
+
   test('may be left out whole', () => {
     const { job } = readJob(
       tablesOf({}).filter((table) => table.name !== 'Shop'),

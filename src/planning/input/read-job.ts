@@ -61,7 +61,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
   if (profileTable !== undefined) faults.push(...checkNames(job));
-  cautions.push(...cautionsOf(job, left));
+  cautions.push(...cautionsOf(job, left, faults));
   const reworded = faults.map((one) => rewordFault(one, shop.unit));
   return {
     ...(faults.length === 0 ? { job } : {}),
@@ -88,14 +88,19 @@ function checkNames(job: Job): Fault[] {
   return faults;
 }
 
-function cautionsOf(job: Job, left: readonly SettingKey[]): Caution[] {
+function cautionsOf(job: Job, left: readonly SettingKey[], faults: readonly Fault[]): Caution[] {
   const cautions: Caution[] = [];
   const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
   if (worth.length > 0) {
-    const list = worth.map((key) => `${settingOf(key).name} ${sayUsual(key)}`).join('; ');
+    const list = worth
+      .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit)}`)
+      .join('; ');
     cautions.push(fault('job.usual-values', 'Shop', worth.length, { details: { list } }));
   }
-  if (job.shop.hourlyRate === 0) cautions.push(fault('job.no-hourly-rate', 'Shop', 0));
+  // A rate that can't be read has its fault; that it is missing would be one word too many.
+  const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').name);
+  if (job.shop.hourlyRate === 0 && !rateAtFault)
+    cautions.push(fault('job.no-hourly-rate', 'Shop', 0));
   const species = new Set(job.profiles.map((one) => one.species).filter((name) => name !== ''));
   for (const name of species) {
     if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'Species', name));
