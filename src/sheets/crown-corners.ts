@@ -49,7 +49,7 @@ export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): vo
     cell('Ends', 'headingRight'),
     cell('Miter, from square', 'headingRight'),
     cell('Bevel, from upright', 'headingRight'),
-    cell('  Flat on its back on the saw', 'heading'),
+    cell('Flat on its back on the saw', 'heading'),
   );
   draft.merge(draft.next - 1, 4, 7);
   for (const corner of corners) addCorner(draft, profile, corner);
