@@ -42,6 +42,13 @@ function listedPieces(workbook: WorkbookDescription) {
   );
 }
 
+// With either, a writer adds xml:space, which ECMA-376's schemas do not list.
+test('No text of ours begins or ends with a space, or has a line end in it', () => {
+  const texts = planned('demo').workbook.sheets.flatMap(textsOf);
+  expect(texts.length).toBeGreaterThan(500);
+  expect(texts.filter((text) => text !== text.trim() || text.includes('\n'))).toEqual([]);
+});
+
 describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name) => {
   test('has the four sheets and nothing that a workbook can not hold', () => {
     const { workbook } = planned(name);
