@@ -121,6 +121,13 @@ describe("a wall's base", () => {
     expect(casedAt('89').faults.map((one) => one.code)).toEqual(['job.opening-outside-wall']);
   });
 
+  test('is cut out of each of several alike, which is said', () => {
+    const runs = 'Room,Run,Profile,Length,Quantity\nHall,north,Base,200,2';
+    const { pieces, cautions } = list('Hall,north,door,32,80,1,,Casing,,,60', runs);
+    expect(pieces.filter((piece) => piece.run === 'north')).toHaveLength(4);
+    expect(cautions.map((one) => one.code)).toEqual(['job.opening-in-each']);
+  });
+
   test('asks for the length along the wall where the run is measured to a miter', () => {
     const runs =
       'Room,Run,Profile,Length,Measured as,Left end\nHall,north,Base,120,long point,outside miter';

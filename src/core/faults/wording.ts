@@ -128,6 +128,8 @@ export const WORDING = wordings({
     `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
   'job.opening-outside-wall': (f) =>
     `${f.argument}: the opening reaches ${f.given} along a wall of ${f.limit}. Check Position, Width and the wall's Length.`,
+  'job.opening-in-each': (f) =>
+    `${f.argument} is asked for ${f.given} times, and the openings on its wall are cut out of each. List walls that differ as runs of their own.`,
   'job.opening-needs-wall-length': (f) =>
     `${f.argument} is measured as ${f.given}; to cut an opening out of it, give its length along the wall, since Position counts from the wall's corner.`,
   'job.openings-overlap': (f) =>

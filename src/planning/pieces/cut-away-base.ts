@@ -48,6 +48,10 @@ export function cutAwayBase(
       faults.push(placeFault(wall, run.where));
       return [run];
     }
+    if (run.quantity > 1) {
+      const each = fault('job.opening-in-each', sayRun(run), run.quantity);
+      cautions.push(placeFault(each, run.where));
+    }
     const known = here.every((one) => one.position !== undefined && one.quantity === 1);
     const casingOf = (one: Opening): Profile | undefined =>
       one.casing === undefined ? undefined : profileOf(one.casing);
