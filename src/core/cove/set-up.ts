@@ -70,6 +70,7 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
   const chord = 2 * Math.sqrt(height * (blade.diameter - height));
   let approach = Math.asin(Math.min(0.98, width / Math.hypot(chord, blade.kerf)));
   let tilt = Math.min(Math.atan2(offCenter, height * Math.cos(approach)), mostTilt * 0.9);
+  let close = false;
   for (let step = 0; step < NEWTON_STEPS; step++) {
     const sinA = Math.sin(approach);
     const cosA = Math.cos(approach);
@@ -101,11 +102,14 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
     const missWidth = far - near - width;
     const missCenter = slope * sinB * cosA - (far + near) / 2 - offCenter;
     const widthByApproach = farByApproach - nearByApproach;
-    if (Math.abs(missWidth) + Math.abs(missCenter) < SETUP_RESIDUAL_INCHES * width) {
+    const isClose = Math.abs(missWidth) + Math.abs(missCenter) < SETUP_RESIDUAL_INCHES;
+    // One step more from close by squares what is still missing: down to a double's own noise.
+    if (isClose && close) {
       // On the far side of the widest cove the larger of the two approaches was met.
       if (widthByApproach <= 0) return undefined;
       return { approach: radians(approach), tilt: radians(tilt), height };
     }
+    close = isClose;
     const widthByTilt = farByTilt - nearByTilt;
     const centerByApproach = -slope * sinB * sinA - (farByApproach + nearByApproach) / 2;
     const centerByTilt = (slopeByTilt * sinB + slope * cosB) * cosA - (farByTilt + nearByTilt) / 2;
@@ -142,7 +146,7 @@ export function solveNested(cove: Cove, blade: Blade): Setting | undefined {
   const setting = { approach, tilt, height };
   const cut = computeCut(blade, setting);
   const miss = Math.abs(cut.width - width) + Math.abs(cut.offCenter - offCenter);
-  return miss <= 10 * SETUP_RESIDUAL_INCHES * width ? setting : undefined;
+  return miss <= SETUP_RESIDUAL_INCHES ? setting : undefined;
 }
 
 /** The off-center that this tilt gives a cove of that width and depth; undefined when too wide for it. */

@@ -1,6 +1,6 @@
 /** The only home of tolerances. Each says of what, in which unit, and why. */
 
-/** Residual to which a solved set-up must meet the forward model, in inches. */
+/** Residual to which a solved set-up must meet the forward model, width and off-center together, in inches. */
 export const SETUP_RESIDUAL_INCHES = 1e-10;
 
 /**

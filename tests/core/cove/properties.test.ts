@@ -213,7 +213,21 @@ describe('the inverse', () => {
     );
   });
 
-  // Found by the property above on 2026-11-25: at more tilt the kerf lying flat is wider than the cove.
+  // Found by the first property on 2026-11-25: Newton stopped one step short, 1.0000007e-9 off.
+  test('is met far below 1e-9 on a wide cove too', () => {
+    const blade = { diameter: 12.035136736758409, kerf: 0 };
+    const setting = {
+      approach: radians(1.3678215889448082),
+      tilt: radians(0.09690113705575583),
+      height: 3.5936030970790593,
+    };
+    const cut = computeCut(blade, setting);
+    const again = computeCut(blade, solveSetting({ ...cut, depth: setting.height }, blade)!);
+    expect(Math.abs(again.width - cut.width)).toBeLessThan(1e-12);
+    expect(Math.abs(again.offCenter - cut.offCenter)).toBeLessThan(1e-12);
+  });
+
+  // Found by a property on 2026-11-25: at more tilt the kerf lying flat is wider than the cove.
   test('by two nested roots finds coves that are little wider than the kerf', () => {
     for (const [diameter, kerf, tilt, height] of [
       [5, 0.042, 0.78, 0.0503],
