@@ -19,7 +19,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages that only one place may know, so that it can be changed there alone. */
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
-  hucre: ['hosts/file/'],
+  hucre: ['hosts/xlsx/'],
   'csv-parse': ['hosts/file/'],
   'cli-table3': ['cli/'],
   'fraction.js': ['core/', 'planning/', 'sheets/', 'cli/'],

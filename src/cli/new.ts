@@ -1,6 +1,6 @@
 /** The command new: an input workbook to fill in. */
 import { saveFile } from '../hosts/file/save-file.ts';
-import { writeWorkbook } from '../hosts/file/write-workbook.ts';
+import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { readDemoTables } from './demo-job.ts';

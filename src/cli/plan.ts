@@ -1,6 +1,6 @@
 /** The command plan: a job in, a production workbook out. */
 import { saveFile } from '../hosts/file/save-file.ts';
-import { writeWorkbook } from '../hosts/file/write-workbook.ts';
+import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';

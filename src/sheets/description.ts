@@ -3,6 +3,7 @@
  * Every host (file, Excel, browser grid) writes any description: it cleans its texts
  * (clean-text.ts), refuses what no workbook can hold (check-description.ts), then writes.
  */
+import type { Drawing } from '../drawings/drawing.ts';
 import type { StyleName } from './styles.ts';
 
 export const DESCRIPTION_VERSION = 1;
@@ -34,7 +35,14 @@ export interface SheetDescription {
   readonly highlights?: readonly HighlightDescription[];
   /** Rows and columns that stay in sight. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
+  readonly drawings?: readonly PlacedDrawing[];
   readonly print: PrintDescription;
+}
+
+/** A drawing at its true size, its top left corner at that of cell `at`; the rows make room for it. */
+export interface PlacedDrawing {
+  readonly at: string;
+  readonly drawing: Drawing;
 }
 
 export interface ColumnDescription {

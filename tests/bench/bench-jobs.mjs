@@ -2,7 +2,7 @@
  * Whole jobs: runs read, planned, checked, described and written as a workbook, at two sizes in one
  * run. The ratio of the times against the ratio of the sizes tells how far from linear it is.
  */
-import { writeWorkbook } from '../../build/hosts/file/write-workbook.js';
+import { writeWorkbook } from '../../build/hosts/xlsx/write-workbook.js';
 import { readCsvTable } from '../../build/hosts/file/read-csv.js';
 import { checkJobPlan } from '../../build/planning/check-job-plan.js';
 import { readJob } from '../../build/planning/input/read-job.js';

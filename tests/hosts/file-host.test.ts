@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, jest, test } from '@jest/globals';
 import { strFromU8, unzipSync } from 'fflate';
 
-import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { testHost } from './host-suite.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { richWorkbook, workbook } from './sample-workbook.ts';

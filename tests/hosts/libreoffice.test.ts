@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
 
-import { readWorkbook } from '../../src/hosts/file/read-workbook.ts';
-import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { readWorkbook } from '../../src/hosts/xlsx/read-workbook.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from './libreoffice.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { HOSTILE_TEXTS, richWorkbook, workbook } from './sample-workbook.ts';

@@ -2,8 +2,8 @@ import { describe, expect, test } from '@jest/globals';
 import { zipSync } from 'fflate';
 
 import type { Outcome } from '../../src/core/faults/fault.ts';
-import { readWorkbook } from '../../src/hosts/file/read-workbook.ts';
-import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { readWorkbook } from '../../src/hosts/xlsx/read-workbook.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { makeXlsx, row } from './make-xlsx.ts';
 import { HOSTILE_TEXTS, workbook } from './sample-workbook.ts';

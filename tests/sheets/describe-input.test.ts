@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from '@jest/globals';
 
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
-import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { JOB_TABLES, readJob } from '../../src/planning/input/read-job.ts';
 import { planJob } from '../../src/planning/plan-job.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from '@jest/globals';
 
-import { writeWorkbook } from '../../src/hosts/file/write-workbook.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';

@@ -104,6 +104,8 @@ export const WORDING = wordings({
   'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
+  'table.heading-merged': (f) =>
+    `${f.argument}: the column has rows but no heading of its own (${f.given}). Where headings are merged, take the merge apart and give each column its heading.`,
   'table.heading-unknown': (f) =>
     `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
@@ -207,6 +209,27 @@ export const WORDING = wordings({
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
   'file.is-input': (f) =>
     `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
+
+  // The workbook that the pane stands beside
+  'host.sheet-not-ours': (f) =>
+    `There is a sheet ${f.given} already that was not made here, so it is left alone. Rename it and try again.`,
+  'host.sheet-exists': (f) =>
+    `There is a sheet ${f.given} already. Say that it may be replaced, or rename it.`,
+  'host.sheet-protected': (f) =>
+    `The sheet ${f.given} is protected. Take the protection off (Review, Unprotect Sheet) and try again.`,
+  'host.workbook-protected': (f) =>
+    `The structure of ${f.given} is protected, so no sheet can be added. Take the protection off (Review, Protect Workbook) and try again.`,
+  'host.editing-cell': () =>
+    'A cell is being typed in. Press Enter or Esc in the workbook, then try again.',
+  'host.too-old': (f) =>
+    `This Excel knows ${f.given}; ${f.limit} is needed. Update Excel, use Excel on the web, or open the saved workbook here as a file.`,
+  'host.refused': (f) =>
+    `${f.argument}: the workbook's program refused it (${f.given}). Nothing of yours was changed. Try again; if it stays so, save, close and open the workbook.`,
+  'host.gone': (f) => `${f.argument}: ${f.given} is not there any more. Look again.`,
+  'host.cell-not-blank': (f) =>
+    `The cell ${f.given} holds something already, so nothing was put there. Select a blank cell.`,
+  'host.cannot': (f) =>
+    `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
   // Calls
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,

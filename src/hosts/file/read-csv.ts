@@ -10,9 +10,9 @@ import {
   type Outcome,
 } from '../../core/faults/fault.ts';
 import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
-import { fileKind } from './file-kind.ts';
-import { largerThanRead, MOST_TABLE_ROWS } from './limits.ts';
-import { isBlankRow, tableOf } from './raw-rows.ts';
+import { fileKind } from '../tables/file-kind.ts';
+import { largerThanRead, MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { isBlankRow, tableOf } from '../tables/raw-rows.ts';
 import { decodeWindows1252 } from './windows-1252.ts';
 
 const SEPARATORS = [',', ';', '\t'] as const;

@@ -4,10 +4,10 @@ import { extname, join } from 'node:path';
 
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
-import { largerThanRead } from './limits.ts';
-import { together } from './raw-rows.ts';
+import { largerThanRead } from '../tables/limits.ts';
+import { together } from '../tables/raw-rows.ts';
 import { readCsvTable } from './read-csv.ts';
-import { readWorkbook } from './read-workbook.ts';
+import { readWorkbook } from '../xlsx/read-workbook.ts';
 import { systemCode, systemReason } from './system-reason.ts';
 
 /** A table that is looked for: sheet Runs of a workbook, or runs.csv of a folder. */

@@ -11,13 +11,21 @@ const ENCRYPTED_STREAM = 'EncryptedPackage';
 export function fileKind(bytes: Uint8Array): FileKind {
   if (startsWith(bytes, ZIP)) return 'zip';
   if (startsWith(bytes, COMPOUND)) {
-    const name = Buffer.from(ENCRYPTED_STREAM, 'utf16le');
-    return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).includes(name)
-      ? 'encrypted-office'
-      : 'old-office';
+    // A compound file keeps its names in UTF-16; Latin-1 shows every byte as one character.
+    const name = [...ENCRYPTED_STREAM].join('\0');
+    return latin1(bytes).includes(name) ? 'encrypted-office' : 'old-office';
   }
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return 'utf-16';
   return bytes.includes(0) ? 'binary' : 'text';
+}
+
+function latin1(bytes: Uint8Array): string {
+  const chunk = 8192;
+  let text = '';
+  for (let at = 0; at < bytes.length; at += chunk) {
+    text += String.fromCharCode(...bytes.subarray(at, at + chunk));
+  }
+  return text;
 }
 
 function startsWith(bytes: Uint8Array, first: readonly number[]): boolean {

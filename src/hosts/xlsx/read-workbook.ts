@@ -4,14 +4,14 @@ import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from '
 import { failed, fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { columnLetters } from '../../planning/input/raw-table.ts';
 import type { RawCell, RawRow, RawTable } from '../../planning/input/raw-table.ts';
-import { fileKind } from './file-kind.ts';
+import { fileKind } from '../tables/file-kind.ts';
 import {
   LARGEST_SMALL_PART_MB,
   LARGEST_UNPACKED_MB,
   largerThanRead,
   MOST_TABLE_COLUMNS,
-} from './limits.ts';
-import { isBlankRow, tableOf, together, tooManyRows } from './raw-rows.ts';
+} from '../tables/limits.ts';
+import { isBlankRow, tableOf, together, tooManyRows } from '../tables/raw-rows.ts';
 import { unpackedParts } from './unpacked-size.ts';
 
 /** Everything a sheet can have below its columns that are looked at. */

@@ -1,0 +1,88 @@
+/**
+ * What the pane needs of the workbook that it stands beside, whichever program holds it. Whatever
+ * goes wrong is a fault in words with a way on; an exception is a bug of ours. A host touches no
+ * cell of the person's own, but where they asked for a formula.
+ */
+import type { Outcome, Where } from '../core/faults/fault.ts';
+import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
+import type { WorkbookDescription } from '../sheets/description.ts';
+
+export interface WorkbookHost {
+  readonly kind: 'excel' | 'file';
+  readonly can: HostAbilities;
+  /** What there is: everything that could be an input table, and every sheet. */
+  look(): Promise<Outcome<WorkbookLook>>;
+  /**
+   * Reads the rows under one place's headings. `name` is what the table is taken for (Runs, say).
+   * Cells stand from column A on, also where the table begins further right, so that places are true.
+   */
+  readTable(place: TablePlace, name: string): Promise<Outcome<RawTable>>;
+  /**
+   * Writes every sheet described, or none. A sheet of that name that isn't ours is never touched
+   * (host.sheet-not-ours); one of ours is replaced only where `replace` names it (host.sheet-exists).
+   * Input sheets are written as the person's own (`owner` person): they are never replaced.
+   */
+  write(description: WorkbookDescription, options: WriteChoice): Promise<Outcome<Written>>;
+  /** Brings a cell into view and selects it. */
+  show(where: Where): Promise<Outcome<void>>;
+  /** Puts a formula (English, with commas, with its equals sign) into the selected cell, if it is blank. */
+  putFormula(formula: string): Promise<Outcome<{ readonly sheet: string; readonly cell: string }>>;
+  /** The person's own separator of arguments, for examples that they read: , or ; */
+  listSeparator(): Promise<string>;
+  /** Small notes kept with the workbook (which columns stand for which, what was planned from). */
+  recall(key: string): Promise<Outcome<string | undefined>>;
+  remember(key: string, value: string): Promise<Outcome<void>>;
+  /** Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. */
+  watch(changed: (sheet: string) => void): () => void;
+}
+
+export interface HostAbilities {
+  readonly showCells: boolean;
+  readonly putFormulas: boolean;
+  /** Writes into the workbook itself; else `write` gives a file to save. */
+  readonly writeInPlace: boolean;
+}
+
+export interface WorkbookLook {
+  /** The workbook's or file's name; empty where the host tells none. */
+  readonly name: string;
+  /** Tables proper first, then what stands on sheets without any. */
+  readonly places: readonly TablePlace[];
+  readonly sheets: readonly SheetLook[];
+}
+
+export interface SheetLook {
+  readonly name: string;
+  /** Made by `write` with owner tool, so that it may be replaced. */
+  readonly ours: boolean;
+  /** Cells of other sheets that point into it, as Sheet!A1, at most ten: replacing breaks them. */
+  readonly pointedAtBy: readonly string[];
+}
+
+/** Something that could be a table of the job: a table proper, or the used cells of a sheet. */
+export interface TablePlace {
+  /** The host's own key. */
+  readonly key: string;
+  readonly sheet: string;
+  /** Name of the table proper; absent for a sheet's used cells. */
+  readonly table?: string;
+  /** Row of the headings, from 1. */
+  readonly line: number;
+  /** From column A on. */
+  readonly headings: readonly RawCell[];
+  /** Rows below the headings that aren't blank. */
+  readonly rowCount: number;
+}
+
+export interface WriteChoice {
+  readonly owner: 'person' | 'tool';
+  /** Names of our sheets that may be replaced. */
+  readonly replace: readonly string[];
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
+export interface Written {
+  readonly sheets: readonly string[];
+  /** Where the host can't write in place: the workbook to save. */
+  readonly file?: { readonly name: string; readonly bytes: Uint8Array };
+}
