@@ -21,17 +21,23 @@ export interface JobPlanning {
   readonly cautions: readonly Caution[];
 }
 
+export interface PlanJobOptions extends PlanSticksOptions {
+  /** Called before each profile is planned, and once after the last: so many of so many done. */
+  readonly onProfile?: (done: number, of: number, profile: string) => void;
+}
+
 /**
  * Plans a job: one problem of sticks a profile, in the order of Profiles, each taking what is left
  * of the rack. Every fault of every part is collected; with any, there is no plan.
  */
-export async function planJob(job: Job, options: PlanSticksOptions = {}): Promise<JobPlanning> {
+export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
   const listed = listPieces(job);
   const faults: Fault[] = [...listed.faults, ...checkMatches(listed.pieces)];
   const cautions: Caution[] = [...listed.cautions, ...spareCautions(job)];
   const profiles: ProfilePlan[] = [];
   const used = new Map<StockItem, number>();
-  for (const profile of job.profiles) {
+  for (const [index, profile] of job.profiles.entries()) {
+    options.onProfile?.(index, job.profiles.length, profile.name);
     const live = listed.pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
     if (live.length === 0) continue;
     const setUp = planSetUp(profile, job.shop);
@@ -47,6 +53,7 @@ export async function planJob(job: Job, options: PlanSticksOptions = {}): Promis
       used.set(item, (used.get(item) ?? 0) + fromRack + bought);
     }
   }
+  options.onProfile?.(job.profiles.length, job.profiles.length, '');
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;

@@ -105,7 +105,7 @@ export const WORDING = wordings({
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
   'table.heading-merged': (f) =>
-    `${f.argument}: the column has rows but no heading of its own (${f.given}). Where headings are merged, take the merge apart and give each column its heading.`,
+    `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
   'table.heading-unknown': (f) =>
     `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,

@@ -25,6 +25,7 @@ export const JOB_TABLES = [
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
 ] as const;
+export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 export interface JobReading {
   /** Present when nothing is at fault. */

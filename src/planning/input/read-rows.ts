@@ -1,8 +1,8 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
-import { fault, placeFault } from '../../core/faults/fault.ts';
+import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { sayGiven } from '../../core/units/number.ts';
-import { whereIs, type RawTable } from './raw-table.ts';
+import { columnLetters, whereIs, type RawTable } from './raw-table.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
 
 export interface Heading {
@@ -42,6 +42,25 @@ export function readRows(
     const where = whereIs(table, table.headings.line, 0);
     findings.faults.push(placeFault(fault('table.heading-missing', heading, table.name), where));
   }
+  if (!complete) findings.faults.push(...columnsWithoutHeading(table));
   if (!complete) return [];
   return table.rows.map((row) => new RowReader(table, row, columns, reading, findings));
+}
+
+/** Of merged headings only the first column keeps the text: the others stand without one. */
+function columnsWithoutHeading(table: RawTable): Fault[] {
+  const { cells, line } = table.headings;
+  const filled = new Set(
+    table.rows.flatMap((row) => row.cells.flatMap((c, at) => (c === null ? [] : [at]))),
+  );
+  return [...filled]
+    .filter((column) => headingKey(cells[column] ?? null) === '')
+    .sort((one, other) => one - other)
+    .map((column) => {
+      const argument = `Column ${columnLetters(column)} of ${table.name}`;
+      return placeFault(
+        fault('table.heading-merged', argument, null),
+        whereIs(table, line, column),
+      );
+    });
 }

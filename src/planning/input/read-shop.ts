@@ -10,7 +10,7 @@ import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
 
-const HEADINGS = [
+export const SHOP_HEADINGS = [
   { heading: 'Setting', required: true },
   { heading: 'Value', required: true },
   { heading: 'Unit' },
@@ -63,7 +63,7 @@ export function readShop(
   findings: Findings,
 ): ShopReading {
   const values: Partial<Record<SettingKey, string | number | ExactInches>> = {};
-  const rows = table === undefined ? [] : readRows(table, HEADINGS, reading, findings);
+  const rows = table === undefined ? [] : readRows(table, SHOP_HEADINGS, reading, findings);
   const seen = new Set<SettingKey>();
   for (const row of rows) {
     const name = row.requiredText('Setting');

@@ -1,0 +1,20 @@
+/**
+ * Everything of planning that the pane calls, in one module that is loaded when it is first wanted:
+ * a first look at the pane and the worksheet functions don't wait for it.
+ */
+import type { WorkbookDescription } from '../sheets/description.ts';
+import type { RawTable } from '../planning/input/raw-table.ts';
+import type { JobReading } from '../planning/input/read-job.ts';
+import type { JobPlanning } from '../planning/plan-job.ts';
+import type { Job } from '../planning/job.ts';
+import type { JobPlan } from '../planning/job-plan.ts';
+import type { PlanJobOptions } from '../planning/plan-job.ts';
+
+export interface Planner {
+  readonly readJob: (tables: readonly RawTable[], source: string) => JobReading;
+  readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
+  /** Sentences that say what is wrong with a plan: a bug of ours. */
+  readonly checkJobPlan: (plan: JobPlan) => readonly string[];
+  readonly describePlan: (plan: JobPlan) => WorkbookDescription;
+  readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
+}

@@ -1,0 +1,44 @@
+/**
+ * What the pane is given from outside (by src/addin): it knows no Office, no file and no network of
+ * its own, so that the same pane stands beside Excel, an opened file and a grid.
+ */
+import type { Outcome } from '../core/faults/fault.ts';
+import type { WorkbookHost } from '../hosts/host.ts';
+import type { RawTable } from '../planning/input/raw-table.ts';
+import type { Planner } from './planner.ts';
+
+export interface PaneServices {
+  /** The workbook beside the pane; undefined where there is none, and a file can be opened instead. */
+  readonly host?: WorkbookHost;
+  /** Why there is no workbook beside it, in words, where that was not to be expected. */
+  readonly hostMissing?: string;
+  readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
+  /** Gives the person a file to keep. */
+  readonly saveFile: (name: string, bytes: Uint8Array) => void;
+  /** The planner loads when it is first wanted. */
+  readonly loadPlanner: () => Promise<Planner>;
+  readonly loadDemo: () => Promise<readonly RawTable[]>;
+  readonly functions: readonly FunctionReference[];
+  /** The program's own look, where it tells; else the browser's preference stands. */
+  readonly darkTheme?: boolean;
+  /** Small preferences of the pane's own, kept on this machine. */
+  readonly preferences: {
+    readonly get: (key: string) => string | undefined;
+    readonly set: (key: string, value: string) => void;
+  };
+}
+
+/** A worksheet function as its reference shows it. */
+export interface FunctionReference {
+  readonly id: string;
+  /** COVE.APPROACH, say. */
+  readonly name: string;
+  readonly description: string;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description: string;
+    readonly optional: boolean;
+  }[];
+  /** In English, with commas and its equals sign. */
+  readonly example: string;
+}

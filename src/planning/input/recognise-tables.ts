@@ -1,0 +1,60 @@
+/** Finds a job's tables among everything in a workbook that could be one. */
+import { sameName } from '../job.ts';
+import type { RawCell } from './raw-table.ts';
+import { JOB_TABLES, type JobTableName } from './read-job.ts';
+import { headingKey } from './row-reader.ts';
+import { TABLE_HEADINGS } from './table-headings.ts';
+
+/** A table proper, or what stands on a sheet without one. */
+export interface Place {
+  readonly sheet: string;
+  readonly table?: string;
+  readonly headings: readonly RawCell[];
+}
+
+export interface Recognised<P extends Place> {
+  readonly name: JobTableName;
+  readonly required: boolean;
+  /** The one place that it must be. */
+  readonly chosen?: P;
+  /** Where several could be it, the person says which. */
+  readonly alike: readonly P[];
+}
+
+/** Fewer known headings than these tell no table from another that also has a Profile and a Note. */
+const LEAST_KNOWN = 3;
+
+/**
+ * Each table of a job with the place that it stands in: the one named for it, on the sheet named
+ * for it, or, where nothing is named so, the one with its headings. Names and headings match
+ * without regard to case and spaces.
+ */
+export function recogniseTables<P extends Place>(places: readonly P[]): readonly Recognised<P>[] {
+  const named = JOB_TABLES.map(({ name }) => placesNamed(places, name));
+  const taken = new Set<Place>(named.flat());
+  return JOB_TABLES.map(({ name, required }, index) => {
+    const byName = named[index] ?? [];
+    const fitting = places.filter((place) => !taken.has(place) && fits(place, name));
+    const found = byName.length > 0 ? byName : fitting;
+    const [first] = found;
+    return first !== undefined && found.length === 1
+      ? { name, required, chosen: first, alike: [] }
+      : { name, required, alike: found };
+  });
+}
+
+/** A table proper of that name on the sheet of that name is meant, whatever else bears the name. */
+function placesNamed<P extends Place>(places: readonly P[], name: string): readonly P[] {
+  const byTable = places.filter(({ table }) => table !== undefined && sameName(table, name));
+  const bySheet = places.filter(({ sheet }) => sameName(sheet, name));
+  const both = byTable.filter((place) => bySheet.includes(place));
+  return both.length > 0 ? both : [...new Set([...byTable, ...bySheet])];
+}
+
+function fits({ headings }: Place, name: JobTableName): boolean {
+  const keys = new Set(headings.map(headingKey));
+  const known = TABLE_HEADINGS[name].filter(({ heading }) => keys.has(headingKey(heading)));
+  const needed = TABLE_HEADINGS[name].filter(({ required }) => required === true);
+  const least = Math.max(needed.length, Math.min(LEAST_KNOWN, TABLE_HEADINGS[name].length));
+  return needed.every((one) => known.includes(one)) && known.length >= least;
+}

@@ -1,0 +1,160 @@
+import { describe, expect, test } from '@jest/globals';
+
+import { fingerprint } from '../../src/planning/input/fingerprint.ts';
+import { guessColumns, mapColumns } from '../../src/planning/input/map-columns.ts';
+import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
+import { readRuns } from '../../src/planning/input/read-runs.ts';
+import { recogniseTables, type Place } from '../../src/planning/input/recognise-tables.ts';
+import type { Findings } from '../../src/planning/input/row-reader.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
+
+const place = (sheet: string, headings: readonly RawCell[], table?: string): Place => ({
+  sheet,
+  headings,
+  ...(table === undefined ? {} : { table }),
+});
+
+const found = (places: readonly Place[]): Record<string, unknown> =>
+  Object.fromEntries(
+    recogniseTables(places).map(({ name, chosen, alike }) => [
+      name,
+      chosen === undefined ? alike.map((one) => one.table ?? one.sheet) : chosen.sheet,
+    ]),
+  );
+
+const runs = (headings: readonly RawCell[], ...rows: RawCell[][]): RawTable => ({
+  name: 'Runs',
+  source: { kind: 'sheet', name: 'Trim' },
+  headings: { line: 3, cells: headings },
+  rows: rows.map((cells, index) => ({ line: 4 + index, cells })),
+});
+
+const read = (table: RawTable): { findings: Findings; count: number } => {
+  const findings: Findings = { faults: [], cautions: [] };
+  return { count: readRuns(table, INCHES_AND_POINT, findings).length, findings };
+};
+
+describe('Recognising the tables of a job', () => {
+  test('takes the sheet or the table proper that is named for it, whatever the case', () => {
+    expect(
+      found([
+        place('runs', ['Room', 'Profile', 'Length']),
+        place('Lists', ['Setting', 'Value'], 'SHOP'),
+        place('Other', ['a', 'b']),
+      ]),
+    ).toEqual({ Runs: 'runs', Openings: [], Profiles: [], Shop: 'Lists', Stock: [] });
+  });
+
+  test('takes the table on the sheet of the same name before one elsewhere', () => {
+    const headings = ['Room', 'Profile', 'Length'];
+    const places = [place('Runs', headings, 'Runs'), place('Old', headings, 'runs')];
+    expect(found(places)['Runs']).toBe('Runs');
+  });
+
+  test('asks where two tables are alike', () => {
+    const headings = ['Room', 'Profile', 'Length'];
+    expect(
+      found([place('East', headings, 'Trim1'), place('West', headings, 'Trim2')])['Runs'],
+    ).toEqual(['Trim1', 'Trim2']);
+    expect(found([place('Runs', headings, 'A'), place('Runs', headings, 'B')])['Runs']).toEqual([
+      'A',
+      'B',
+    ]);
+  });
+
+  test('finds by their headings what bears no name of ours, and mixes no two up', () => {
+    const blank = Object.entries(TABLE_HEADINGS).map(([name, headings]) =>
+      place(
+        `Page of ${name.length}${name}`,
+        headings.map(({ heading }) => heading.toUpperCase()),
+      ),
+    );
+    expect(found(blank)).toEqual(
+      Object.fromEntries(Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`])),
+    );
+  });
+
+  test('takes no list of something else for one of ours', () => {
+    const none = { Runs: [], Openings: [], Profiles: [], Shop: [], Stock: [] };
+    expect(
+      found([place('Sums', ['Date', 'Sum', 'Note']), place('X', ['Profile', 'Note'])]),
+    ).toEqual(none);
+  });
+});
+
+describe('Mapping the columns of a list that a person has', () => {
+  const theirs = ['Area', 'Mark', 'Moulding', 'Len', 'Qty', 'Paint', 'Left'];
+
+  test('guesses by the words such lists are often headed with', () => {
+    expect(guessColumns(theirs, 'Runs')).toEqual({
+      Room: 'Area',
+      Run: 'Mark',
+      Profile: 'Moulding',
+      Length: 'Len',
+      Quantity: 'Qty',
+      'Left end': 'Left',
+    });
+  });
+
+  test('takes none of theirs twice, and our own word before any other', () => {
+    const map = guessColumns(['Trim', 'Profile', 'Width', 'Wide'], 'Openings');
+    expect(map).toEqual({ Width: 'Width', Casing: 'Trim' });
+  });
+
+  test('reads the rows as ours, with the places of theirs', () => {
+    const table = runs(theirs, ['Hall', '1', 'Base', '96', 'many', 'white', 'cope']);
+    const mapped = mapColumns(table, 'Runs', guessColumns(theirs, 'Runs'));
+    const { findings } = read(mapped);
+    expect(findings.faults.map(({ code, where }) => [code, where])).toEqual([
+      ['number.unreadable', { sheet: 'Trim', cell: 'E4' }],
+    ]);
+    expect(findings.cautions.map(({ given }) => given)).toEqual(['Paint']);
+  });
+
+  test('leaves out a column that is headed with our word but stands for nothing of ours', () => {
+    const table = runs(['Room', 'Profile', 'Length', 'Done'], ['Hall', 'Base', '96', 'who knows']);
+    expect(read(table).findings.faults).toHaveLength(1);
+    const map = { Room: 'Room', Profile: 'Profile', Length: 'Length' };
+    expect(read(mapColumns(table, 'Runs', map))).toEqual({
+      count: 1,
+      findings: { faults: [], cautions: [] },
+    });
+  });
+
+  test('says which columns have rows but no heading of their own where headings are merged', () => {
+    const table = runs(['Room and profile', null, 'Length'], ['Hall', 'Base', '96']);
+    const { findings } = read(table);
+    expect(findings.faults.map(({ code }) => code)).toEqual([
+      'table.heading-missing',
+      'table.heading-missing',
+      'table.heading-merged',
+    ]);
+    expect(findings.faults[2]?.message).toBe(
+      'Column B of Runs has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.',
+    );
+    expect(findings.faults[2]?.where).toEqual({ sheet: 'Trim', cell: 'B3' });
+  });
+});
+
+describe('The fingerprint of inputs', () => {
+  const base = runs(['Room', 'Length'], ['Hall', 96], ['Hall', 97]);
+
+  test('is the same for the same cells, wherever the table stands', () => {
+    const moved = { ...base, rows: base.rows.map((row) => ({ ...row, line: row.line + 9 })) };
+    expect(fingerprint([moved])).toBe(fingerprint([structuredClone(base)]));
+    expect(fingerprint([base])).toMatch(/^[0-9a-f]{16}$/u);
+  });
+
+  test('changes with any cell, its kind, any heading and the order of rows', () => {
+    const others = [
+      runs(['Room', 'Length'], ['Hall', '96'], ['Hall', 97]),
+      runs(['Room', 'Length'], ['Hall', 97], ['Hall', 96]),
+      runs(['Room', 'Len'], ['Hall', 96], ['Hall', 97]),
+      runs(['Room', 'Length'], ['Hall', 96]),
+      { ...base, name: 'Stock' },
+    ];
+    const prints = [base, ...others].map((one) => fingerprint([one]));
+    expect(new Set([...prints, fingerprint([])]).size).toBe(prints.length + 1);
+  });
+});
