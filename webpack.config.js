@@ -1,57 +1,87 @@
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+
+import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
 
 const root = import.meta.dirname;
 const output = join(root, 'dist');
-/** The address that manifest.xml is written for; --env origin=https://… rewrites it. */
-const DEVELOPMENT_ORIGIN = 'https://localhost:3000';
 
-/** Beside the scripts go the page, the icons and the manifest, for any static host. */
-class CopyAssets {
-  constructor(origin) {
-    this.origin = origin;
+/** For development without internet: the dev server hands out the npm package's copy under it. */
+const LOCAL_OFFICE_FOLDER = 'office-js';
+const LOCAL_OFFICE = join(root, 'node_modules', '@microsoft', 'office-js', 'dist');
+
+/** Beside the scripts go the page, icons, manifest, functions' metadata, their help and the demo. */
+class MakePages {
+  constructor(addresses) {
+    this.addresses = addresses;
   }
 
   apply(compiler) {
-    compiler.hooks.afterEmit.tap('CopyAssets', () => {
+    compiler.hooks.afterEmit.tapPromise('MakePages', async () => {
       mkdirSync(output, { recursive: true });
-      copyFileSync(join(root, 'src', 'pane', 'pane.html'), join(output, 'pane.html'));
-      for (const name of readdirSync(join(root, 'assets'))) {
-        if (name.endsWith('.png')) copyFileSync(join(root, 'assets', name), join(output, name));
+      // Loaded here, since it needs what the compiler makes of src.
+      const { makePages } = await import('./scripts/make-pages.mjs');
+      for (const [name, content] of Object.entries(await makePages(this.addresses))) {
+        writeFileSync(join(output, name), content);
       }
-      const manifest = readFileSync(join(root, 'manifest.xml'), 'utf8');
-      const placed = manifest.replaceAll(DEVELOPMENT_ORIGIN, this.origin);
-      writeFileSync(join(output, 'manifest.xml'), placed);
+      for (const name of readdirSync(join(root, 'assets'))) {
+        if (/\.(?:png|svg)$/u.test(name))
+          copyFileSync(join(root, 'assets', name), join(output, name));
+      }
     });
   }
 }
 
-export default (env = {}) => {
-  const origin =
-    typeof env.origin === 'string' ? env.origin.replace(/\/$/, '') : DEVELOPMENT_ORIGIN;
-  if (!origin.startsWith('https://')) {
-    throw new Error(
-      `--env origin=${origin}: an add-in is served from an address that begins with https://`,
-    );
-  }
+export default async (env = {}) => {
+  const office = env.office === 'local' ? `${LOCAL_OFFICE_FOLDER}/office.js` : OFFICE_ADDRESS;
+  const addresses = { ...readAddresses(env), office };
   return {
     mode: 'production',
     target: ['web', 'es2022'],
-    entry: { pane: join(root, 'src', 'pane', 'pane.ts') },
-    output: { path: output, filename: '[name].js', clean: true },
-    resolve: { extensions: ['.ts', '.js'] },
+    entry: { main: join(root, 'src', 'addin', 'main.ts') },
+    output: {
+      path: output,
+      filename: '[name].js',
+      chunkFilename: '[name].[contenthash:8].js',
+      clean: true,
+    },
+    resolve: { extensions: ['.ts', '.tsx', '.js'] },
     module: {
       rules: [
         {
-          test: /\.ts$/,
+          test: /\.tsx?$/,
           use: {
             loader: 'swc-loader',
-            options: { jsc: { parser: { syntax: 'typescript' }, target: 'es2022' } },
+            options: {
+              jsc: {
+                parser: { syntax: 'typescript', tsx: true },
+                target: 'es2022',
+                transform: { react: { runtime: 'automatic' } },
+              },
+            },
           },
         },
       ],
     },
     cache: { type: 'filesystem' },
-    plugins: [new CopyAssets(origin)],
+    performance: { hints: false },
+    plugins: [new MakePages(addresses)],
+    devServer: env.WEBPACK_SERVE === true ? await devServer(env) : undefined,
   };
 };
+
+/** https with this machine's own development certificate: Excel loads an add-in from nothing else. */
+async function devServer(env) {
+  const { getHttpsServerOptions } = (await import('office-addin-dev-certs')).default;
+  const { port } = new URL(readAddresses().origin);
+  const local = { directory: LOCAL_OFFICE, publicPath: `/${LOCAL_OFFICE_FOLDER}`, watch: false };
+  return {
+    port,
+    server: { type: 'https', options: await getHttpsServerOptions() },
+    headers: { 'Access-Control-Allow-Origin': '*' },
+    static: [{ directory: output, watch: false }, ...(env.office === 'local' ? [local] : [])],
+    devMiddleware: { writeToDisk: true },
+    hot: false,
+    liveReload: false,
+  };
+}

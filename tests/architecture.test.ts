@@ -11,10 +11,13 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   core: [],
   cutting: ['core'],
   planning: ['core', 'cutting'],
-  sheets: ['core', 'cutting', 'planning'],
-  hosts: ['core', 'planning', 'sheets'],
-  pane: ['core'],
-  cli: ['core', 'cutting', 'planning', 'sheets', 'hosts'],
+  drawings: ['core'],
+  sheets: ['core', 'cutting', 'planning', 'drawings'],
+  hosts: ['core', 'planning', 'drawings', 'sheets'],
+  functions: ['core', 'cutting'],
+  pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
+  addin: ['core', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
+  cli: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
 };
 
 /** Packages that only one place may know, so that it can be changed there alone. */
@@ -22,6 +25,10 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   hucre: ['hosts/xlsx/'],
   'csv-parse': ['hosts/file/'],
   'cli-table3': ['cli/'],
+  react: ['pane/'],
+  'react-dom': ['pane/'],
+  '@fluentui/react-components': ['pane/'],
+  '@napi-rs/canvas': ['hosts/file/'],
   'fraction.js': ['core/', 'planning/', 'sheets/', 'cli/'],
 };
 
@@ -31,7 +38,7 @@ interface Import {
 }
 
 const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts'))
+  .filter((name) => /\.tsx?$/u.test(name))
   .map((name) => name.split(sep).join('/'));
 
 const imports: Import[] = files.flatMap((file) => {
@@ -55,7 +62,7 @@ describe('the layers', () => {
       expect(existsSync(join(source, folder, 'tsconfig.json'))).toBe(true);
   });
 
-  test('import in one direction only: core <- cutting <- planning <- sheets <- hosts <- cli', () => {
+  test('import in one direction only: core <- cutting <- planning <- sheets <- hosts <- cli, pane', () => {
     const broken = imports.flatMap(({ file, target }) => {
       if (!target.startsWith('.')) return [];
       const path = relative(source, resolve(source, dirname(file), target))
@@ -65,6 +72,23 @@ describe('the layers', () => {
       if (from === to || MAY_IMPORT[from]?.includes(to) === true) return [];
       return [`${file} imports ${path}: the layer ${from} may not know the layer ${to}.`];
     });
+    expect(broken).toEqual([]);
+  });
+
+  test('let the pane know of the hosts no more than what any host offers', () => {
+    const broken = imports.filter(
+      ({ file, target }) =>
+        file.startsWith('pane/') && target.includes('/hosts/') && !target.endsWith('hosts/host.ts'),
+    );
+    expect(broken).toEqual([]);
+  });
+
+  test('name Excel and Office nowhere but in their own host and the add-in\'s entry', () => {
+    const broken = files.filter(
+      (file) =>
+        !/^(?:hosts\/excel|addin)\//u.test(file) &&
+        /\b(?:Excel|Office)\.[a-zA-Z]/u.test(readFileSync(join(source, file), 'utf8')),
+    );
     expect(broken).toEqual([]);
   });
 
@@ -80,20 +104,20 @@ describe('the layers', () => {
     }
   });
 
-  test('below the hosts know nothing of Node, so that they run in a browser too', () => {
+  test('know nothing of Node but the file host and the command line: the rest runs in a browser', () => {
     const broken = imports
       .filter(
         ({ file, target }) =>
-          target.startsWith('node:') && !['hosts', 'cli'].includes(layerOf(file)),
+          target.startsWith('node:') && !/^(?:hosts\/file|cli)\//u.test(file),
       )
-      .map(({ file, target }) => `${file} imports ${target}: only hosts and cli may know Node.`);
+      .map(({ file, target }) => `${file} imports ${target}: only hosts/file and cli may know Node.`);
     expect(broken).toEqual([]);
   });
 
   test('keep each package behind its own place', () => {
     const broken = imports.flatMap(({ file, target }) => {
       if (target.startsWith('.') || target.startsWith('node:')) return [];
-      const name = target.split('/')[0] ?? '';
+      const name = /^(?:@[^/]+\/)?[^/]+/u.exec(target)?.[0] ?? '';
       const homes = PACKAGE_HOMES[name];
       if (homes?.some((home) => file.startsWith(home)) === true) return [];
       return [`${file} imports ${name}, which belongs to ${homes?.join(', ') ?? 'no layer'}.`];

@@ -8,10 +8,11 @@ import type { RawTable } from '../planning/input/raw-table.ts';
 import type { Planner } from './planner.ts';
 
 export interface PaneServices {
-  /** The workbook beside the pane; undefined where there is none, and a file can be opened instead. */
-  readonly host?: WorkbookHost;
-  /** Why there is no workbook beside it, in words, where that was not to be expected. */
-  readonly hostMissing?: string;
+  /**
+   * The workbook beside the pane; undefined where there is none, and a file can be opened instead.
+   * It settles within about 3 s and never rejects: the pane shows itself at once and looks for it.
+   */
+  readonly host: Promise<WorkbookHost | undefined>;
   readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
   /** Gives the person a file to keep. */
   readonly saveFile: (name: string, bytes: Uint8Array) => void;
@@ -19,8 +20,8 @@ export interface PaneServices {
   readonly loadPlanner: () => Promise<Planner>;
   readonly loadDemo: () => Promise<readonly RawTable[]>;
   readonly functions: readonly FunctionReference[];
-  /** The program's own look, where it tells; else the browser's preference stands. */
-  readonly darkTheme?: boolean;
+  /** The program's own look, where it tells; else the browser's preference stands. Never rejects. */
+  readonly darkTheme: Promise<boolean | undefined>;
   /** Small preferences of the pane's own, kept on this machine. */
   readonly preferences: {
     readonly get: (key: string) => string | undefined;

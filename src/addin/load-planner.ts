@@ -1,0 +1,9 @@
+/** The planner in one chunk of its own: neither the functions nor the pane's first look wait for it. */
+import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { readJob } from '../planning/input/read-job.ts';
+import { planJob } from '../planning/plan-job.ts';
+import type { Planner } from '../pane/planner.ts';
+import { describeInput } from '../sheets/describe-input.ts';
+import { describePlan } from '../sheets/describe-plan.ts';
+
+export const planner: Planner = { readJob, planJob, checkJobPlan, describePlan, describeInput };
