@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
@@ -72,16 +72,33 @@ export default async (env = {}) => {
 
 /** https with this machine's own development certificate: Excel loads an add-in from nothing else. */
 async function devServer(env) {
-  const { getHttpsServerOptions } = (await import('office-addin-dev-certs')).default;
   const { port } = new URL(readAddresses().origin);
   const local = { directory: LOCAL_OFFICE, publicPath: `/${LOCAL_OFFICE_FOLDER}`, watch: false };
   return {
     port,
-    server: { type: 'https', options: await getHttpsServerOptions() },
+    server: { type: 'https', options: await developmentCertificate() },
     headers: { 'Access-Control-Allow-Origin': '*' },
     static: [{ directory: output, watch: false }, ...(env.office === 'local' ? [local] : [])],
     devMiddleware: { writeToDisk: true },
     hot: false,
     liveReload: false,
   };
+}
+
+/** Where the machine doesn't take the certificate as trusted, it is used all the same, and said so. */
+async function developmentCertificate() {
+  const { getHttpsServerOptions, certificateDirectory } = {
+    ...(await import('office-addin-dev-certs')).default,
+    ...(await import('office-addin-dev-certs/lib/defaults.js')).default,
+  };
+  try {
+    return await getHttpsServerOptions();
+  } catch (error) {
+    const part = (name) => readFileSync(join(certificateDirectory, name));
+    console.warn(
+      `${error.message.trim()}\nThe certificate in ${certificateDirectory} is used untrusted: open the ` +
+        `address in the browser once and accept it. Excel for Windows and Mac need it trusted.`,
+    );
+    return { ca: part('ca.crt'), cert: part('localhost.crt'), key: part('localhost.key') };
+  }
 }
