@@ -1,5 +1,6 @@
 import js from '@eslint/js';
 import prettier from 'eslint-config-prettier';
+import reactHooks from 'eslint-plugin-react-hooks';
 import globals from 'globals';
 import tseslint from 'typescript-eslint';
 
@@ -8,7 +9,7 @@ export default tseslint.config(
   js.configs.recommended,
   { files: ['**/*.js', '**/*.mjs'], languageOptions: { globals: globals.node } },
   {
-    files: ['**/*.ts'],
+    files: ['**/*.ts', '**/*.tsx'],
     extends: [tseslint.configs.strictTypeChecked],
     languageOptions: {
       parserOptions: {
@@ -29,7 +30,14 @@ export default tseslint.config(
   },
   {
     // A layer that computes has no clock, chance or console: they are handed in, so that plans repeat.
-    files: ['src/core/**', 'src/cutting/**', 'src/planning/**', 'src/sheets/**'],
+    files: [
+      'src/core/**',
+      'src/cutting/**',
+      'src/planning/**',
+      'src/drawings/**',
+      'src/sheets/**',
+      'src/functions/**',
+    ],
     rules: {
       'no-restricted-globals': ['error', 'console', 'process', 'setTimeout', 'fetch'],
       'no-restricted-properties': [
@@ -39,6 +47,7 @@ export default tseslint.config(
       ],
     },
   },
+  { files: ['src/pane/**'], extends: [reactHooks.configs.flat.recommended] },
   { files: ['tests/**/*.ts'], rules: { '@typescript-eslint/no-non-null-assertion': 'off' } },
   prettier,
 );

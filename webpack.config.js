@@ -2,6 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } fro
 import { join } from 'node:path';
 
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
+import { saySideload } from './scripts/say-sideload.mjs';
 
 const root = import.meta.dirname;
 const output = join(root, 'dist');
@@ -72,7 +73,8 @@ export default async (env = {}) => {
 
 /** https with this machine's own development certificate: Excel loads an add-in from nothing else. */
 async function devServer(env) {
-  const { port } = new URL(readAddresses().origin);
+  const { origin } = readAddresses(env);
+  const { port } = new URL(origin);
   const local = { directory: LOCAL_OFFICE, publicPath: `/${LOCAL_OFFICE_FOLDER}`, watch: false };
   return {
     port,
@@ -82,6 +84,7 @@ async function devServer(env) {
     devMiddleware: { writeToDisk: true },
     hot: false,
     liveReload: false,
+    onListening: () => console.log(saySideload(origin, join(output, 'manifest.xml'))),
   };
 }
 
