@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   hosts: ['core', 'planning', 'drawings', 'sheets'],
   functions: ['core', 'cutting'],
   pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
-  addin: ['core', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
+  addin: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
   cli: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
 };
 
@@ -29,7 +29,7 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   'react-dom': ['pane/'],
   '@fluentui/react-components': ['pane/'],
   '@napi-rs/canvas': ['hosts/file/'],
-  'fraction.js': ['core/', 'planning/', 'sheets/', 'cli/'],
+  'fraction.js': ['core/', 'planning/', 'sheets/', 'pane/', 'cli/'],
 };
 
 interface Import {

@@ -34,6 +34,11 @@ export function slopeHeight(blade: Blade, setting: Setting): number {
 
 /** The cove's edges at a level from 0 (face) to the setting's height (deepest). */
 export function edgesAt(blade: Blade, setting: Setting, level: number): CoveEdges {
+  return edgesOf(blade, setting)(level);
+}
+
+/** As edgesAt, for many levels of one setting. */
+export function edgesOf(blade: Blade, setting: Setting): (level: number) => CoveEdges {
   const { approach, tilt } = setting;
   const sinA = Math.sin(approach);
   const cosA = Math.cos(approach);
@@ -41,18 +46,21 @@ export function edgesAt(blade: Blade, setting: Setting, level: number): CoveEdge
   const cosB = Math.cos(tilt);
   const radius = blade.diameter / 2;
   const half = blade.kerf / 2;
-  const base = radius - slopeHeight(blade, setting) + level / cosB;
-  const shift = level * (sinB / cosB) * cosA;
+  const middle = radius - slopeHeight(blade, setting);
   const inner = (radius * cosA) / Math.hypot(cosA, sinA * sinB);
-  const offset = (sign: 1 | -1): number =>
-    sinB === 0 ? sign * half : clamp(((sign * inner - base) * cosB) / sinB, -half, half);
-  const edge = (sign: 1 | -1): number => {
-    const n = offset(sign);
-    const p = base + (n * sinB) / cosB;
-    const reach = Math.sqrt(Math.max(0, (radius - p) * (radius + p)));
-    return shift + (n * cosA) / cosB + sign * reach * sinA;
+  return (level) => {
+    const base = middle + level / cosB;
+    const shift = level * (sinB / cosB) * cosA;
+    const offset = (sign: 1 | -1): number =>
+      sinB === 0 ? sign * half : clamp(((sign * inner - base) * cosB) / sinB, -half, half);
+    const edge = (sign: 1 | -1): number => {
+      const n = offset(sign);
+      const p = base + (n * sinB) / cosB;
+      const reach = Math.sqrt(Math.max(0, (radius - p) * (radius + p)));
+      return shift + (n * cosA) / cosB + sign * reach * sinA;
+    };
+    return { near: edge(-1), far: edge(1) };
   };
-  return { near: edge(-1), far: edge(1) };
 }
 
 /** The cove that a setting cuts; `setting.height` more than 0 and below the blade's middle. */

@@ -157,8 +157,11 @@ function tooWide(cove: Cove, blade: Blade, mostTilt: Radians): Fault {
   );
 }
 
-/** Heights become slope heights (height / cos of the tilt), interpolated by the tilt. */
-function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawLimits): Fault[] {
+/**
+ * The fault of a height that the blade can't rise to, if it is one; inches. The saw's heights become
+ * slope heights (height / cos of the tilt), interpolated by the tilt.
+ */
+export function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawLimits): Fault[] {
   const needed = height / Math.cos(tilt);
   const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = saw;
   if (upright === undefined) {

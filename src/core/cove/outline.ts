@@ -1,6 +1,6 @@
 /** The cove's outline in the board's end, and what follows from it: area, arc length, undercut. */
 import type { Blade, Setting } from './cove.ts';
-import { computeCut, edgesAt } from './cut.ts';
+import { computeCut, edgesAt, edgesOf } from './cut.ts';
 
 export interface OutlinePoint {
   /** Across the feed, toward the far rail. */
@@ -19,10 +19,11 @@ const STEPS = 256;
 export function computeOutline(blade: Blade, setting: Setting, steps = STEPS): OutlinePoint[] {
   const near: OutlinePoint[] = [];
   const far: OutlinePoint[] = [];
+  const edgesAtLevel = edgesOf(blade, setting);
   for (let step = 0; step <= steps; step++) {
     const toTop = 1 - step / steps;
     const depth = setting.height * (1 - toTop * toTop);
-    const edges = edgesAt(blade, setting, depth);
+    const edges = edgesAtLevel(depth);
     near.push({ u: edges.near, depth });
     far.push({ u: edges.far, depth });
   }
@@ -46,8 +47,9 @@ export function computeArcLength(blade: Blade, setting: Setting): number {
  */
 export function computeSectionArea(blade: Blade, setting: Setting): number {
   const steps = 64;
+  const edgesAtLevel = edgesOf(blade, setting);
   const at = (v: number): number => {
-    const edges = edgesAt(blade, setting, setting.height * (1 - v * v));
+    const edges = edgesAtLevel(setting.height * (1 - v * v));
     return (edges.far - edges.near) * 2 * setting.height * v;
   };
   let sum = at(0) + at(1);
@@ -62,12 +64,26 @@ export interface Undercut {
   readonly widestInside: number;
 }
 
+/** Under a ten-thousandth of an inch nobody can see or sand it. */
+const LEAST_UNDERCUT_INCHES = 1e-4;
+
 /** The undercut of the deep side, or undefined when the cove is widest at its face. */
 export function computeUndercut(blade: Blade, setting: Setting): Undercut | undefined {
   const face = computeCut(blade, setting);
+  if (mostBeyondFace(blade, setting, face.far) < LEAST_UNDERCUT_INCHES) return undefined;
   let furthest = face.far;
   for (const point of computeOutline(blade, setting)) furthest = Math.max(furthest, point.u);
   const beyondFace = furthest - face.far;
-  // Under a ten-thousandth of an inch nobody can see or sand it.
-  return beyondFace < 1e-4 ? undefined : { beyondFace, widestInside: furthest - face.near };
+  if (beyondFace < LEAST_UNDERCUT_INCHES) return undefined;
+  return { beyondFace, widestInside: furthest - face.near };
+}
+
+/**
+ * A limit that the far edge never passes, quick to work out, since most coves aren't undercut.
+ * Derived: the far edge is the greatest, over the offset, of a function concave in level and offset
+ * together, hence concave in the level; a chord that ends at the face, prolonged, stays above it.
+ */
+function mostBeyondFace(blade: Blade, setting: Setting, far: number): number {
+  const step = setting.height / 1024;
+  return ((far - edgesAt(blade, setting, -step).far) / step) * setting.height;
 }

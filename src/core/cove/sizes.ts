@@ -15,15 +15,7 @@ export function checkSizes(cove: Cove, blade: Blade): Fault[] {
   positive('Cove width', cove.width);
   positive('Cove depth', cove.depth);
   positive('Blade diameter', blade.diameter);
-  // A cutter as thick as a quarter of its diameter is no saw blade any more.
-  const mostKerf = blade.diameter / 4;
-  if (!(blade.kerf >= 0) || (blade.diameter > 0 && blade.kerf > mostKerf)) {
-    faults.push(
-      fault('cove.kerf-too-thick', 'Kerf', inchesGiven(blade.kerf), {
-        limit: { inches: mostKerf },
-      }),
-    );
-  }
+  faults.push(...checkKerf(blade));
   if (!(cove.offCenter >= 0)) {
     faults.push(fault('cove.off-center-negative', 'Off-center', inchesGiven(cove.offCenter)));
   } else if (cove.width > 0 && cove.offCenter > cove.width / 2 + LIMIT_SLACK_INCHES) {
@@ -34,4 +26,13 @@ export function checkSizes(cove: Cove, blade: Blade): Fault[] {
     );
   }
   return faults;
+}
+
+/** The fault of a kerf below 0, or too thick for the blade's diameter, if it is one. */
+export function checkKerf(blade: Blade): Fault[] {
+  // A cutter as thick as a quarter of its diameter is no saw blade any more.
+  const mostKerf = blade.diameter / 4;
+  if (blade.kerf >= 0 && !(blade.diameter > 0 && blade.kerf > mostKerf)) return [];
+  const limit = { inches: mostKerf };
+  return [fault('cove.kerf-too-thick', 'Kerf', inchesGiven(blade.kerf), { limit })];
 }

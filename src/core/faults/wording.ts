@@ -33,6 +33,11 @@ export const WORDING = wordings({
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
     `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+  'angle.out-of-range': (f) => {
+    const above = f.detail('above');
+    const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
+    return `${f.argument} is ${f.given}; measured from ${f.detail('from')}, it must be ${least}${above === '' ? ' to' : ''} ${f.limit}.`;
+  },
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
@@ -63,6 +68,8 @@ export const WORDING = wordings({
     `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. A shallower cove or less tilt would do.`,
   'cove.blade-cannot-rise-unstated-saw': (f) =>
     `The blade must rise ${f.given} along its slope; ${f.limit} is the most for this blade when 1 3/16 in is kept for flange and arbor. A shallower cove or a larger blade would do.`,
+  'cove.height-below-corner': (f) =>
+    `${f.argument} is ${f.given}; tilted so far, the blade shows no more than a corner of its edge above the table up to ${f.limit}. Raise the blade or tilt it less.`,
   'cove.web-too-thin': (f) =>
     `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
   'cove.flat-too-narrow': (f) =>
@@ -184,8 +191,23 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is written finer than 1/${f.limit} in, the finest that is planned in. Round it.`,
   'cutting.price-too-fine': (f) =>
     `${f.argument} is ${f.given}; prices are counted in whole cents. Round it to two decimals.`,
+  'cutting.piece-too-long': (f) =>
+    `${f.argument} is ${f.given}; a stick gives ${f.limit} at most once its end trims are off. Use longer sticks or shorten the piece.`,
   'cutting.left-over': (f) =>
     `${f.argument}: ${f.given} of ${f.limit} pieces of ${f.detail('length')} left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
+
+  // Worksheet functions
+  'function.shape': (f) =>
+    `${f.argument} is ${f.detail('rows')} × ${f.detail('columns')} cells beside ranges of ${f.detail('wantedRows')} × ${f.detail('wantedColumns')}. Give ranges of one size, or single cells.`,
+  'function.one-column': (f) =>
+    `${f.argument} is ${f.detail('rows')} × ${f.detail('columns')} cells; this function takes one column there, or a single cell.`,
+  'function.one-cell': (f) =>
+    `${f.argument} is ${f.detail('rows')} × ${f.detail('columns')} cells; this function takes a single cell there.`,
+  'function.too-many-cells': (f) =>
+    `${f.argument} come to ${f.given} answers; at most ${f.limit} are given at once. Choose smaller ranges.`,
+  'function.more-faults': (f) => `${f.given} more cells of ${f.argument} are at fault too.`,
+  'function.bug': (f) =>
+    `${f.argument} failed by a fault of its own, not of your cells (${f.given}). Please report it with the formula.`,
 
   // Files
   'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
@@ -230,6 +252,10 @@ export const WORDING = wordings({
     `The cell ${f.given} holds something already, so nothing was put there. Select a blank cell.`,
   'host.cannot': (f) =>
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
+
+  // The pane
+  'pane.not-loaded': (f) =>
+    `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
 
   // Calls
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,

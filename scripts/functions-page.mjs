@@ -1,0 +1,90 @@
+/** The help page of the worksheet functions: plain HTML with an anchor for each. */
+
+const STYLE = `
+:root { color-scheme: light dark; }
+body { font: 1rem/1.5 system-ui, sans-serif; max-width: 46rem; margin: 0 auto; padding: 1rem; }
+code { font-family: ui-monospace, monospace; overflow-wrap: anywhere; }
+section { border-top: 1px solid #8888; margin-top: 2rem; }
+section:target h2 { text-decoration: underline; }
+dt { margin-top: 0.5rem; }
+dd { margin-left: 1.5rem; }
+.caution { border: 2px solid #b35c00; padding: 0 1rem; }
+nav ul { columns: 12rem; padding-left: 1.25rem; }`;
+
+const escapeHtml = (text) =>
+  text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
+
+function describeFunction(made, namespace) {
+  const name = `${namespace}.${made.name}`;
+  const said = made.parameters.map((one) => (one.optional === true ? `[${one.name}]` : one.name));
+  const list = made.parameters.map(
+    ({ name: argument, optional, description }) =>
+      `<dt><code>${escapeHtml(argument)}</code>${optional === true ? ' (may be left out)' : ''}</dt>\n<dd>${escapeHtml(description)}</dd>`,
+  );
+  return `<section id="${anchorOf(made)}">
+<h2>${escapeHtml(name)}</h2>
+<p><code>${escapeHtml(`${name}(${said.join(', ')})`)}</code></p>
+<p>${escapeHtml(made.description)}</p>
+<dl>
+${list.join('\n')}
+</dl>
+<p>Example: <code>${escapeHtml(made.example)}</code></p>
+</section>`;
+}
+
+const anchorOf = ({ helpUrl }) => helpUrl.slice(helpUrl.indexOf('#') + 1);
+
+/** The whole page: the cautions, how arguments are read, then every function. */
+export function describePage(functions, { namespace, cautions, support }) {
+  // Where nothing else is given, this page is the place of support itself.
+  const elsewhere = support !== undefined && !support.endsWith('/functions.html');
+  const help = elsewhere
+    ? `<p>Questions: <a href="${escapeHtml(support)}">${escapeHtml(support)}</a></p>\n`
+    : '';
+  const links = functions.map(
+    (made) =>
+      `<li><a href="#${anchorOf(made)}">${escapeHtml(`${namespace}.${made.name}`)}</a></li>`,
+  );
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Worksheet functions</title>
+<style>${STYLE}
+</style>
+</head>
+<body>
+<main>
+<h1>Worksheet functions</h1>
+<div class="caution" role="note">
+<h2>Before any number here goes to a saw</h2>
+<ul>
+${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
+</ul>
+</div>
+<h2>What all of them share</h2>
+<ul>
+<li>A length is a number of inches, or a text as people write it: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, 2.29 m.</li>
+<li>An argument left out and a blank cell are the same: the value that the argument's description names stands in, or the function asks for it.</li>
+<li>Most take ranges: cells side by side go together, and a single cell goes with all of them.</li>
+<li>#VALUE! means that an argument can't be used, #N/A that there is no such cove, set-up or plan. The error's own message says which argument, what was given and what would do; <a href="#reason">${namespace}.REASON</a> and the last column of <a href="#setup">${namespace}.SETUP</a> say it as text.</li>
+<li>Every angle says from what it is measured. An approach angle from the table's front edge is 90 less the one from the blade line: never mix the two.</li>
+<li>Where no saw is given, the blade tilts to 45 degrees at most, and rises to its radius less 1 3/16 in for flange and arbor.</li>
+<li>A sheet for others should hold values: without this add-in a recalculation turns these formulas into #NAME?.</li>
+</ul>
+<nav aria-label="Functions">
+<ul>
+${links.join('\n')}
+</ul>
+</nav>
+${functions.map((made) => describeFunction(made, namespace)).join('\n')}
+${help}</main>
+</body>
+</html>
+`;
+}

@@ -1,0 +1,60 @@
+/**
+ * What a function takes, as data: the name of each argument as a person reads it in a message, how a
+ * cell is read, its limits, and what a blank stands for. read-argument.ts is where it is enforced.
+ */
+import type { ExactInches } from '../core/units/length.ts';
+
+interface Named {
+  /** In the words of a message: Blade diameter. */
+  readonly name: string;
+}
+
+/** Inches, or a text such as 3 1/2 or 90 mm; 'exact length' keeps what was typed as a fraction. */
+export interface LengthArgument extends Named {
+  readonly kind: 'length' | 'exact length';
+  readonly least: 'above 0' | 'from 0' | 'any';
+  /** Inches for a blank cell; a blank is refused, or stays absent. */
+  readonly blank: 'refused' | 'absent' | number;
+}
+
+/** Degrees. Without limits the core is the judge. */
+export interface AngleArgument extends Named {
+  readonly kind: 'angle';
+  /** From what it is measured: the blade line. */
+  readonly from: string;
+  readonly limits?: { readonly above?: number; readonly least?: number; readonly most: number };
+  readonly blank: 'refused' | number;
+}
+
+export interface WholeArgument extends Named {
+  readonly kind: 'whole number';
+  readonly least: number;
+  readonly most: number;
+  readonly blank: 'refused' | number;
+}
+
+/** One of a few words, whatever their case; the first stands for a blank. */
+export interface WordArgument extends Named {
+  readonly kind: 'word';
+  readonly allowed: readonly [string, ...string[]];
+}
+
+export type Argument = LengthArgument | AngleArgument | WholeArgument | WordArgument;
+
+/** The arguments of a function in the order in which it takes them. */
+export type ArgumentTable = Readonly<Record<string, Argument>>;
+
+type Read<One extends Argument> = One extends { kind: 'word' }
+  ? One['allowed'][number]
+  : One extends { kind: 'exact length' }
+    ? ExactInches
+    : number;
+
+/** What an argument is once it is read. */
+export type Value<One extends Argument> =
+  Read<One> | (One extends { blank: 'absent' } ? undefined : never);
+
+/** One row's or cell's worth of arguments. */
+export type Values<Table extends ArgumentTable> = {
+  readonly [Key in keyof Table]: Value<Table[Key]>;
+};

@@ -1,0 +1,257 @@
+/** Made by npm run catalogue from the functions' own comments: change those, not this. */
+import type { Range, Results } from './cell.ts';
+import { approach } from './worksheet/approach.ts';
+import { boardFeet } from './worksheet/board-feet.ts';
+import { crownBevel } from './worksheet/crown-bevel.ts';
+import { crownMiter } from './worksheet/crown-miter.ts';
+import { cut } from './worksheet/cut.ts';
+import { feasible } from './worksheet/feasible.ts';
+import { inches } from './worksheet/inches.ts';
+import { inchText } from './worksheet/inch-text.ts';
+import { outline } from './worksheet/outline.ts';
+import { passes } from './worksheet/passes.ts';
+import { passHeights } from './worksheet/pass-heights.ts';
+import { railMarks } from './worksheet/rail-marks.ts';
+import { reason } from './worksheet/reason.ts';
+import { setup } from './worksheet/setup.ts';
+import { sticks } from './worksheet/sticks.ts';
+import { tilt } from './worksheet/tilt.ts';
+
+export interface CatalogueEntry {
+  readonly id: string;
+  /** As a person types it: COVE.APPROACH. */
+  readonly name: string;
+  readonly description: string;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly optional: boolean;
+    readonly description: string;
+  }[];
+  /** A formula in English, with commas and its equals sign. */
+  readonly example: string;
+  call(...given: Range[]): Results;
+}
+
+// A line an argument, so that a change reads as one.
+// prettier-ignore
+export const CATALOGUE: readonly CatalogueEntry[] = [
+  {
+    id: 'APPROACH',
+    name: 'COVE.APPROACH',
+    description: 'Approach angle that cuts a cove, in degrees from the blade line (0 is a rip cut); with "front" as the last argument in degrees from the table\'s front edge, which is 90 less it. Not rounded.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+      { name: 'measuredFrom', optional: true, description: "The word front for degrees from the table's front edge; blade, or left out, for degrees from the blade line." },
+    ],
+    example: '=COVE.APPROACH(3, "3/4", "1/2")',
+    call: approach,
+  },
+  {
+    id: 'BOARDFEET',
+    name: 'COVE.BOARDFEET',
+    description: 'Board feet of lumber by the plain rule: nominal thickness (under 1 in counts as 1 in) × width × length / 144, not rounded.',
+    parameters: [
+      { name: 'thickness', optional: false, description: 'Nominal thickness: inches, or a text such as 1 1/4 or 32 mm.' },
+      { name: 'width', optional: false, description: 'Width of the board: inches, or a text such as 5 1/2 or 140 mm.' },
+      { name: 'length', optional: false, description: "Length of the board: inches, or a text such as 8' or 2.4 m." },
+      { name: 'quantity', optional: true, description: 'How many such boards: a whole number; 1 when left out.' },
+    ],
+    example: '=COVE.BOARDFEET(1, 6, "8\'", 10)',
+    call: boardFeet,
+  },
+  {
+    id: 'CROWNBEVEL',
+    name: 'COVE.CROWNBEVEL',
+    description: "Bevel that cuts a crown lying flat on the saw's table: tilt of the blade in degrees from upright; the saw turns by COVE.CROWNMITER. Not rounded.",
+    parameters: [
+      { name: 'spring', optional: false, description: 'Spring of the crown: degrees between its back and the wall, above 0 and below 90.' },
+      { name: 'corner', optional: true, description: 'Corner of the two walls: degrees between them, above 0 and below 180; 90 when left out. An outside corner takes the same angles, cut the other way round.' },
+    ],
+    example: '=COVE.CROWNBEVEL(38, 90)',
+    call: crownBevel,
+  },
+  {
+    id: 'CROWNMITER',
+    name: 'COVE.CROWNMITER',
+    description: "Miter that cuts a crown lying flat on the saw's table, in degrees from a square crosscut; the blade tilts by COVE.CROWNBEVEL. Not rounded.",
+    parameters: [
+      { name: 'spring', optional: false, description: 'Spring of the crown: degrees between its back and the wall, above 0 and below 90.' },
+      { name: 'corner', optional: true, description: 'Corner of the two walls: degrees between them, above 0 and below 180; 90 when left out. An outside corner takes the same angles, cut the other way round.' },
+    ],
+    example: '=COVE.CROWNMITER(38, 90)',
+    call: crownMiter,
+  },
+  {
+    id: 'CUT',
+    name: 'COVE.CUT',
+    description: 'The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line lies, the length along its curve, the area of its section in square inches, how far its deep side leans past upright (0 for not at all), all in inches, and what is to be said in words. Its depth is the height.',
+    parameters: [
+      { name: 'approach', optional: false, description: "Approach angle, a column or one cell: degrees from the blade line, above 0 and at most 90. An angle measured from the table's front edge is 90 less it." },
+      { name: 'tilt', optional: false, description: 'Tilt of the blade, a column or one cell: degrees from upright, 0 to 60.' },
+      { name: 'height', optional: false, description: 'Height of the highest tooth above the table, a column or one cell: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+    ],
+    example: '=COVE.CUT(30, 37, "3/4")',
+    call: cut,
+  },
+  {
+    id: 'FEASIBLE',
+    name: 'COVE.FEASIBLE',
+    description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+      { name: 'stockThickness', optional: true, description: 'Thickness of the blank: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out.' },
+      { name: 'stockWidth', optional: true, description: 'Width of the blank: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.' },
+    ],
+    example: '=COVE.FEASIBLE(3, "3/4", "1/2", 10, "1/8", "1 1/8", "4 1/2")',
+    call: feasible,
+  },
+  {
+    id: 'INCHES',
+    name: 'COVE.INCHES',
+    description: 'Number of inches of a length as people write it: 3 1/2, 3-1/2", 7\' 4 3/8", 90 mm, 2.29 m. A number is inches already.',
+    parameters: [
+      { name: 'length', optional: false, description: 'The length: inches, or a text such as 7\' 4 3/8" or 90 mm.' },
+    ],
+    example: '=COVE.INCHES("90 mm")',
+    call: inches,
+  },
+  {
+    id: 'INCHTEXT',
+    name: 'COVE.INCHTEXT',
+    description: 'A length as a text in inches and a fraction, such as 3 1/2", rounded to the nearest sixteenth or to the fraction asked for.',
+    parameters: [
+      { name: 'inches', optional: false, description: 'The length: inches, or a text such as 90 mm.' },
+      { name: 'denominator', optional: true, description: 'The finest fraction: a whole number, 1 to 128; 16 when left out.' },
+    ],
+    example: '=COVE.INCHTEXT(3.54, 32)',
+    call: inchText,
+  },
+  {
+    id: 'OUTLINE',
+    name: 'COVE.OUTLINE',
+    description: "Points of a cove's outline, one below the other, from the near edge over the deepest line to the far edge, to draw it as a chart: how far across from the near edge, and how deep, in inches.",
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+      { name: 'points', optional: true, description: 'How many points: a whole number, 4 to 2000; 64 when left out.' },
+    ],
+    example: '=COVE.OUTLINE(3, "3/4", "1/2")',
+    call: outline,
+  },
+  {
+    id: 'PASSES',
+    name: 'COVE.PASSES',
+    description: 'How many passes a depth takes: a first one, even steps, and a light last one. A pass takes 1/8 in at most, and no more than 1/16 in is usual.',
+    parameters: [
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'firstPass', optional: true, description: 'Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
+      { name: 'step', optional: true, description: 'The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
+      { name: 'lastPass', optional: true, description: 'What is left for the light last pass: inches, or a text such as 1/32 or 0.8 mm; 1/32 in when left out, 0 for none.' },
+    ],
+    example: '=COVE.PASSES("3/4")',
+    call: passes,
+  },
+  {
+    id: 'PASSHEIGHTS',
+    name: 'COVE.PASSHEIGHTS',
+    description: 'Heights of the passes, one below the other: the highest tooth above the table, in inches; the last is the depth itself. Takes the same arguments as COVE.PASSES, from single cells.',
+    parameters: [
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'firstPass', optional: true, description: 'Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
+      { name: 'step', optional: true, description: 'The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
+      { name: 'lastPass', optional: true, description: 'What is left for the light last pass: inches, or a text such as 1/32 or 0.8 mm; 1/32 in when left out, 0 for none.' },
+    ],
+    example: '=COVE.PASSHEIGHTS("3/4")',
+    call: passHeights,
+  },
+  {
+    id: 'RAILMARKS',
+    name: 'COVE.RAILMARKS',
+    description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 for a blade that stays upright. The deep side lies toward the far rail.' },
+      { name: 'blankWidth', optional: false, description: 'Width of the blank, which is the space between the rails: inches, or a text such as 4 1/2 or 115 mm.' },
+      { name: 'tableFront', optional: false, description: "From the middle of the raised blade to the table's front edge: inches, or a text such as 16 1/2 or 420 mm." },
+      { name: 'tableBack', optional: false, description: "From the middle of the raised blade to the table's back edge: inches, or a text such as 10 1/2 or 265 mm." },
+      { name: 'tiltSide', optional: true, description: 'The side to which the blade tilts: the word left, also when left out, for a feed from left to right, or right for a feed from right to left.' },
+      { name: 'nearFlat', optional: true, description: 'Flat of the blank beside the near edge of the cove: inches, or a text such as 3/4 or 19 mm; the cove sits midway when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+    ],
+    example: '=COVE.RAILMARKS(3, "3/4", "1/2", "4 1/2", "16 1/2", "10 1/2", "left")',
+    call: railMarks,
+  },
+  {
+    id: 'REASON',
+    name: 'COVE.REASON',
+    description: 'Says in words why a cove can\'t be made, every reason on a line of its own, then what to be careful of ("Caution: …"); nothing where nothing is to be said. Takes the same arguments as COVE.FEASIBLE.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+      { name: 'stockThickness', optional: true, description: 'Thickness of the blank: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out.' },
+      { name: 'stockWidth', optional: true, description: 'Width of the blank: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.' },
+    ],
+    example: '=COVE.REASON(9, "3/4", "1/2", 10, "1/8", "7/8", 9)',
+    call: reason,
+  },
+  {
+    id: 'SETUP',
+    name: 'COVE.SETUP',
+    description: "The whole set-up of a cove, or of a column of coves in one call, a row each: approach in degrees from the blade line, approach in degrees from the table's front edge, tilt in degrees from upright, how many passes of 1/16 in at most, and what is to be said of it in words. Not rounded. Read your saw's manual first: some forbid this cut.",
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face, a column or one cell: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+    ],
+    example: '=COVE.SETUP(3, "3/4", "1/2")',
+    call: setup,
+  },
+  {
+    id: 'STICKS',
+    name: 'COVE.STICKS',
+    description: 'How many sticks of one length a range of pieces can be cut from, by a quick plan: enough; fewer may do. Blank cells are skipped.',
+    parameters: [
+      { name: 'pieces', optional: false, description: 'Lengths of the pieces, a range: inches, or texts such as 7\' 4 3/8" or 2.29 m.' },
+      { name: 'stickLength', optional: false, description: "Length of a stick: inches, or a text such as 16' or 4.8 m." },
+      { name: 'quantities', optional: true, description: 'How many of each piece, a range of the same size as pieces: whole numbers; 1 each when left out.' },
+      { name: 'kerf', optional: true, description: 'Lost at each cut: inches, or a text such as 1/8 or 3 mm; 1/8 in when left out.' },
+      { name: 'endTrim', optional: true, description: 'Cut off each end of every stick: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+    ],
+    example: '=COVE.STICKS({84;84;32}, 192)',
+    call: sticks,
+  },
+  {
+    id: 'TILT',
+    name: 'COVE.TILT',
+    description: 'Tilt of the blade that cuts a cove whose deepest line lies off center, in degrees from upright (0 is a blade square to the table). Not rounded.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 for a blade that stays upright.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
+    ],
+    example: '=COVE.TILT(3, "3/4", "1/2")',
+    call: tilt,
+  },
+];

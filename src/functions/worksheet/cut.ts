@@ -1,0 +1,72 @@
+import { computeCut } from '../../core/cove/cut.ts';
+import { computeArcLength, computeSectionArea, computeUndercut } from '../../core/cove/outline.ts';
+import { degrees, toRadians } from '../../core/units/angle.ts';
+import type { ArgumentTable } from '../argument.ts';
+import { answerRows } from '../answer.ts';
+import { checkSetting } from '../check-setting.ts';
+import { BLADE } from '../cove-arguments.ts';
+
+export const ARGUMENTS = {
+  approach: {
+    name: 'Approach',
+    kind: 'angle',
+    from: 'the blade line',
+    limits: { above: 0, most: 90 },
+    blank: 'refused',
+  },
+  // No table saw's blade leans as far as 60 degrees: common practice [C].
+  tilt: {
+    name: 'Tilt',
+    kind: 'angle',
+    from: 'upright',
+    limits: { least: 0, most: 60 },
+    blank: 'refused',
+  },
+  height: { name: 'Height', kind: 'length', least: 'above 0', blank: 'refused' },
+  ...BLADE,
+} as const satisfies ArgumentTable;
+
+const NUMBERS = 5;
+
+/**
+ * The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line
+ * lies, the length along its curve, the area of its section in square inches, how far its deep side
+ * leans past upright (0 for not at all), all in inches, and what is to be said in words. Its depth is
+ * the height.
+ * @customfunction CUT
+ * @helpurl functions.html#cut
+ * @param approach Approach angle, a column or one cell: degrees from the blade line, above 0 and at
+ * most 90. An angle measured from the table's front edge is 90 less it.
+ * @param tilt Tilt of the blade, a column or one cell: degrees from upright, 0 to 60.
+ * @param height Height of the highest tooth above the table, a column or one cell: inches, or a text
+ * such as 3/4 or 19 mm.
+ * @param [bladeDiameter] Diameter of the blade as measured, a column or one cell: inches, or a text
+ * such as 9 7/8 or 250 mm; 10 in when left out.
+ * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
+ * 1/8 in when left out.
+ * @example =COVE.CUT(30, 37, "3/4")
+ */
+export function cut(
+  approach: any[][],
+  tilt: any[][],
+  height: any[][],
+  bladeDiameter?: any[][],
+  kerf?: any[][],
+): any[][] {
+  const ranges = { approach, tilt, height, bladeDiameter, kerf };
+  return answerRows(ARGUMENTS, ranges, NUMBERS, (given) => {
+    const blade = { diameter: given.bladeDiameter, kerf: given.kerf };
+    const setting = {
+      approach: toRadians(degrees(given.approach)),
+      tilt: toRadians(degrees(given.tilt)),
+      height: given.height,
+    };
+    const faults = checkSetting(setting, blade);
+    if (faults.length > 0) return { numbers: [], faults, cautions: [] };
+    const { width, offCenter } = computeCut(blade, setting);
+    const undercut = computeUndercut(blade, setting)?.beyondFace ?? 0;
+    const curve = computeArcLength(blade, setting);
+    const area = computeSectionArea(blade, setting);
+    return { numbers: [width, offCenter, curve, area, undercut], faults, cautions: [] };
+  });
+}

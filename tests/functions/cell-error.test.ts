@@ -1,0 +1,72 @@
+import { describe, expect, test } from '@jest/globals';
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { fault } from '../../src/core/faults/fault.ts';
+import { WORDING } from '../../src/core/faults/wording.ts';
+import { CELL_ERRORS, cellError } from '../../src/functions/cell-error.ts';
+
+const source = join(import.meta.dirname, '..', '..', 'src');
+
+/** Faults that stand in files which the functions use, but that no function can give, and why. */
+const NEVER_GIVEN: Readonly<Record<string, string>> = {
+  'cove.blade-cannot-rise': 'no function is told how high the saw’s blade rises',
+  'cove.undercut': 'a caution',
+  'cove.steep-approach': 'a caution',
+  'cove.thin-kerf': 'a caution',
+  'cove.step-high': 'a caution',
+  'cutting.no-sticks': 'a stick length is always given',
+  'cutting.id-twice': 'pieces are numbered',
+  'cutting.unit-too-fine': 'the unit is fixed',
+  'cutting.splice-too-short': 'nothing is spliced',
+  'number.negative': 'of prices and counts, which are fixed',
+};
+
+/** Every file that the functions import, themselves included. */
+function reached(): ReadonlySet<string> {
+  const files = new Set<string>();
+  const follow = (path: string): void => {
+    const name = relative(source, path).split(sep).join('/');
+    if (files.has(name) || name === 'core/faults/wording.ts') return;
+    files.add(name);
+    const text = readFileSync(path, 'utf8');
+    for (const [, target = ''] of text.matchAll(/from '(\.[^']+)'/gu)) {
+      follow(resolve(dirname(path), target));
+    }
+  };
+  const folder = join(source, 'functions', 'worksheet');
+  for (const name of readdirSync(folder)) follow(join(folder, name));
+  follow(join(source, 'functions', 'register.ts'));
+  files.delete('functions/cell-error.ts');
+  return files;
+}
+
+describe('faults in cells', () => {
+  test('are bad input or no answer on purpose: every fault of the files that the functions use', () => {
+    const given = new Set<string>();
+    for (const name of reached()) {
+      const text = readFileSync(join(source, name), 'utf8').replace(/\/\*[\s\S]*?\*\//gu, '');
+      for (const [, code = ''] of text.matchAll(/'([a-z]+\.[a-z0-9-]+)'/gu)) {
+        if (code in WORDING) given.add(code);
+      }
+    }
+    const known = [...Object.keys(CELL_ERRORS), ...Object.keys(NEVER_GIVEN)];
+    expect([...given].sort()).toEqual([...known].sort());
+    expect(Object.keys(NEVER_GIVEN).filter((code) => code in CELL_ERRORS)).toEqual([]);
+  });
+
+  test('give one error, all messages joined by a space, and bad input outweighs', () => {
+    const wide = fault('cove.web-too-thin', 'Stock thickness', { inches: 0.1 });
+    const bad = fault('length.missing', 'Width', null);
+    expect(cellError([wide, bad])).toEqual({
+      kind: 'cell error',
+      code: '#VALUE!',
+      message: `${wide.message} ${bad.message}`,
+    });
+    expect(cellError([wide]).code).toBe('#N/A');
+  });
+
+  test('that are not listed, or none at all, are a bug and nothing else', () => {
+    expect(() => cellError([])).toThrow(RangeError);
+    expect(() => cellError([fault('file.missing', 'File', 'x')])).toThrow(RangeError);
+  });
+});
