@@ -24,6 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   hucre: ['hosts/xlsx/'],
   'csv-parse': ['hosts/file/'],
+  fflate: ['hosts/xlsx/'],
   'cli-table3': ['cli/'],
   react: ['pane/'],
   'react-dom': ['pane/'],

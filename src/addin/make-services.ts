@@ -16,7 +16,11 @@ export function makeServices(surroundings: Promise<Surroundings>): PaneServices 
     host: surroundings.then(hostIn),
     openFile: async (name, bytes) => {
       const { openFileHost } = await import('../hosts/xlsx/open-file-host.ts');
-      return openFileHost({ name, bytes, paint: paintInBrowser });
+      return openFileHost({ name, bytes });
+    },
+    makeFile: async (description) => {
+      const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
+      return writeWorkbook(description, { paint: paintInBrowser });
     },
     saveFile,
     loadPlanner: async () => (await import('./load-planner.ts')).planner,

@@ -3,7 +3,7 @@ import type Fraction from 'fraction.js';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import type { PlannedStick, StickAnswer } from '../cutting/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
-import { sayBound, sayMoney } from './say-money.ts';
+import { sayBound, sayMoney } from '../sheets/say-money.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
 import { drawTable } from './text-table.ts';
 

@@ -4,7 +4,7 @@ import type { ExactInches } from '../core/units/length.ts';
 import { hoursOf, type JobPlan, type ProfilePlan } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
 import { MANUAL_CAUTION } from '../sheets/standing-cautions.ts';
-import { sayBound, sayMoney } from './say-money.ts';
+import { sayBound, sayMoney } from '../sheets/say-money.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [

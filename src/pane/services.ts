@@ -5,6 +5,7 @@
 import type { Outcome } from '../core/faults/fault.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
+import type { WorkbookDescription } from '../sheets/description.ts';
 import type { Planner } from './planner.ts';
 
 export interface PaneServices {
@@ -14,6 +15,8 @@ export interface PaneServices {
    */
   readonly host: Promise<WorkbookHost | undefined>;
   readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
+  /** A workbook as a file, where there is none to be written into. */
+  readonly makeFile: (description: WorkbookDescription) => Promise<Uint8Array>;
   /** Gives the person a file to keep. */
   readonly saveFile: (name: string, bytes: Uint8Array) => void;
   /** The planner loads when it is first wanted. */

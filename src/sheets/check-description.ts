@@ -3,6 +3,7 @@
  * ours, never bad input.
  */
 import { parseRange } from './cell-range.ts';
+import { checkDrawings } from './check-drawings.ts';
 import { checkRanges } from './check-ranges.ts';
 import { checkSheet } from './check-sheet.ts';
 import { isCleanText } from './clean-text.ts';
@@ -14,7 +15,7 @@ const LONGEST_NAME = 255;
 
 /**
  * Finds everything in a description that a workbook can't hold: names, text, numbers, formulas,
- * ranges, tables, print set-up.
+ * ranges, tables, print set-up, drawings.
  *
  * @param description The workbook, its texts already cleaned (clean-text.ts).
  * @returns One sentence for each thing that is wrong; none for a sound description.
@@ -25,7 +26,9 @@ export function checkDescription(description: WorkbookDescription): readonly str
     ...checkSheetNames(description),
     ...checkNames(description),
     ...description.sheets.flatMap((sheet) =>
-      [...checkSheet(sheet), ...checkRanges(sheet)].map((what) => `Sheet "${sheet.name}": ${what}`),
+      [...checkSheet(sheet), ...checkRanges(sheet), ...checkDrawings(sheet)].map(
+        (what) => `Sheet "${sheet.name}": ${what}`,
+      ),
     ),
   ];
 }

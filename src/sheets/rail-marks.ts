@@ -50,7 +50,7 @@ function addSideMarks(draft: SheetDraft, name: string, rail: Rail, unit: LengthU
   }
 }
 
-function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
+export function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
   if (!onTable) return 'off the table at this edge';
   const blade = saySide(fromBlade, 'the blade line', unit);
   return fromSlot === undefined
@@ -65,7 +65,7 @@ export function saySide(toTheRight: number, of: string, unit: LengthUnit): strin
   return `${size} ${toTheRight < 0 ? 'left' : 'right'} of ${of}`;
 }
 
-function sayAlong(towardTheBack: number, unit: LengthUnit): string {
+export function sayAlong(towardTheBack: number, unit: LengthUnit): string {
   const size = printMark(Math.abs(towardTheBack), unit);
   if (/^0\D*$/u.test(size)) return 'level with the middle of the blade';
   const way = towardTheBack < 0 ? 'in front of' : 'behind';

@@ -11,10 +11,11 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { testHost } from './host-suite.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { richWorkbook, workbook } from './sample-workbook.ts';
+import { paintTiny, TINY_DRAWING } from './tiny-drawing.ts';
 
 testHost({
   name: 'file',
-  write: writeWorkbook,
+  write: (description) => writeWorkbook(description, { paint: paintTiny }),
   readBack: (bytes) => Promise.resolve(readXlsxBack(bytes)),
 });
 
@@ -82,6 +83,41 @@ describe('A written .xlsx file', () => {
     expect(heights[5]).toBeGreaterThanOrEqual(16 * 1.15);
   });
 
+  const drawn = workbook([
+    { name: 'Drawn', drawings: [{ at: 'B2', drawing: TINY_DRAWING }] },
+    {
+      name: 'Both',
+      rows: [{ cells: [{ value: 'x' }] }],
+      drawings: [{ at: 'C9', drawing: TINY_DRAWING }],
+    },
+  ]);
+
+  test('with drawings needs a painter of PNG files', async () => {
+    await expect(writeWorkbook(drawn)).rejects.toThrow(/Nothing paints the drawings of "Drawn"/);
+    const paint = () => Promise.resolve(new TextEncoder().encode('<svg/>'));
+    await expect(writeWorkbook(drawn, { paint })).rejects.toThrow(RangeError);
+  });
+
+  test('with drawings is the same, byte for byte, and tells nothing of when', async () => {
+    const [one, other] = [
+      await writeWorkbook(drawn, { paint: paintTiny }),
+      await writeWorkbook(drawn, { paint: paintTiny }),
+    ];
+    expect(Buffer.from(one).equals(other)).toBe(true);
+    // A zip's entries say when they were written: 1980-01-01, the earliest there is (APPNOTE 4.4.6).
+    const entries = Buffer.from(one).toString('latin1').split('PK\u0001\u0002').slice(1);
+    const dates = entries.map((entry) => entry.slice(8, 12));
+    expect(dates.length).toBeGreaterThan(10);
+    expect(new Set(dates)).toEqual(new Set(['\0\0!\0']));
+  });
+
+  test('without drawings is written as if there were no painter', async () => {
+    const plain = await writeWorkbook(richWorkbook());
+    expect(
+      Buffer.from(plain).equals(await writeWorkbook(richWorkbook(), { paint: paintTiny })),
+    ).toBe(true);
+  });
+
   const checker = fileURLToPath(new URL('../../../shared/tools/check-xlsx', import.meta.url));
   const present = existsSync(checker);
   if (!present) console.info('Skipped: no checker of schemas beside the repository.');
@@ -89,9 +125,9 @@ describe('A written .xlsx file', () => {
     const folder = mkdtempSync(join(tmpdir(), 'coveledger-'));
     try {
       const files = await Promise.all(
-        [richWorkbook(), workbook([{ name: 'Empty' }])].map(async (description, index) => {
+        [richWorkbook(), workbook([{ name: 'Empty' }]), drawn].map(async (description, index) => {
           const file = join(folder, `${index}.xlsx`);
-          writeFileSync(file, await writeWorkbook(description));
+          writeFileSync(file, await writeWorkbook(description, { paint: paintTiny }));
           return file;
         }),
       );

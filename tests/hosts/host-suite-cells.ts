@@ -7,7 +7,7 @@ import type { WrittenAndRead } from './host-suite.ts';
 import { HOSTILE_TEXTS, workbook } from './sample-workbook.ts';
 import type { CellView } from './workbook-view.ts';
 
-export function testCells({ onlySheet }: WrittenAndRead): void {
+export function testCells({ onlySheet, differs }: WrittenAndRead): void {
   const held = ({ kind, value }: CellView): unknown[] => [kind, value];
 
   test('keeps numbers, text, truth values and blanks as what they are', async () => {
@@ -60,7 +60,8 @@ export function testCells({ onlySheet }: WrittenAndRead): void {
     expect(cells['A1']?.value).toBe('bell\ufffd, half\ufffd, none\ufffd, return\nand\nend');
   });
 
-  test('writes formulas with their calculated values', async () => {
+  const values = differs.values ?? '';
+  test(`writes formulas with their calculated values${values && `, but ${values}`}`, async () => {
     const rows = [
       { cells: [{ value: 2.5 }, { value: 5, formula: 'A1*2' }] },
       { cells: [{ value: 'a<b', formula: 'IF(A1<3,"a<b","&")' }] },
@@ -68,10 +69,17 @@ export function testCells({ onlySheet }: WrittenAndRead): void {
       { cells: [{ value: true, formula: 'A1<3' }] },
     ];
     const { cells } = await onlySheet(workbook([{ name: 'F', rows }]));
-    expect(cells['B1']).toMatchObject({ kind: 'number', value: 5, formula: 'A1*2' });
-    expect(cells['A2']).toMatchObject({ value: 'a<b', formula: 'IF(A1<3,"a<b","&")' });
-    expect(cells['A3']).toMatchObject({ kind: 'text', value: '', formula: 'IF(A1>3,"x","")' });
-    expect(cells['A4']).toMatchObject({ kind: 'boolean', value: true, formula: 'A1<3' });
+    expect(['B1', 'A2', 'A3', 'A4'].map((at) => cells[at]?.formula)).toEqual([
+      'A1*2',
+      'IF(A1<3,"a<b","&")',
+      'IF(A1>3,"x","")',
+      'A1<3',
+    ]);
+    if (differs.values !== undefined) return;
+    expect(cells['B1']).toMatchObject({ kind: 'number', value: 5 });
+    expect(cells['A2']).toMatchObject({ value: 'a<b' });
+    expect(cells['A3']).toMatchObject({ kind: 'text', value: '' });
+    expect(cells['A4']).toMatchObject({ kind: 'boolean', value: true });
   });
 
   test('gives cells their look', async () => {

@@ -1,6 +1,7 @@
 /** Reads an .xlsx back for tests: unzipped with fflate, its XML read here, by ECMA-376 part 1. */
 import { strFromU8, unzipSync } from 'fflate';
 
+import { readDrawings } from './read-xlsx-drawings.ts';
 import { lookReader, type LookReader } from './read-xlsx-look.ts';
 import type {
   CellView,
@@ -23,13 +24,14 @@ type Parts = ReadonlyMap<string, Element>;
 export function xlsxParts(bytes: Uint8Array): Parts {
   const parts = new Map<string, Element>();
   for (const [name, part] of Object.entries(unzipSync(bytes))) {
-    parts.set(name, parseXml(strFromU8(part)));
+    if (/\.(xml|rels)$/.test(name)) parts.set(name, parseXml(strFromU8(part)));
   }
   return parts;
 }
 
 export function readXlsxBack(bytes: Uint8Array): WorkbookView {
   const parts = xlsxParts(bytes);
+  const media = unzipSync(bytes, { filter: ({ name }) => name.startsWith('xl/media/') });
   const workbook = part(parts, 'xl/workbook.xml');
   const targets = relations(parts, 'xl/workbook.xml');
   const shared = childrenOf(parts.get('xl/sharedStrings.xml'), 'si').map(richText);
@@ -41,7 +43,13 @@ export function readXlsxBack(bytes: Uint8Array): WorkbookView {
       ({ attributes }) =>
         attributes['name'] === '_xlnm.Print_Titles' && attributes['localSheetId'] === `${index}`,
     );
-    return readSheet(parts, path, sheet.attributes['name'] ?? '', shared, look, titles);
+    const drawings = [...relations(parts, path).values()]
+      .filter((target) => target.includes('/drawings/'))
+      .flatMap((target) =>
+        readDrawings(part(parts, target), relations(parts, target), (name) => media[name]),
+      );
+    const view = readSheet(parts, path, sheet.attributes['name'] ?? '', shared, look, titles);
+    return { ...view, drawings };
   });
   const names = defined.filter(({ attributes }) => attributes['localSheetId'] === undefined);
   return {
@@ -58,7 +66,7 @@ function readSheet(
   shared: readonly string[],
   look: LookReader,
   titles: Element | undefined,
-): SheetView {
+): Omit<SheetView, 'drawings'> {
   const sheet = part(parts, path);
   const rows = childrenOf(childOf(sheet, 'sheetData'), 'row');
   const cells = rows.flatMap((row) => childrenOf(row, 'c'));

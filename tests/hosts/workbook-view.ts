@@ -20,6 +20,18 @@ export interface SheetView {
   /** Points, by row from 1. */
   readonly heights: Readonly<Record<number, number>>;
   readonly print: PrintView;
+  readonly drawings: readonly DrawingView[];
+}
+
+/** A drawing as a picture on a sheet. */
+export interface DrawingView {
+  /** The cell at whose top left corner it begins. */
+  readonly at: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly title: string;
+  readonly alt: string;
+  readonly isPng: boolean;
 }
 
 export interface CellView {

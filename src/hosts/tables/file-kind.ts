@@ -12,7 +12,7 @@ export function fileKind(bytes: Uint8Array): FileKind {
   if (startsWith(bytes, ZIP)) return 'zip';
   if (startsWith(bytes, COMPOUND)) {
     // A compound file keeps its names in UTF-16; Latin-1 shows every byte as one character.
-    const name = [...ENCRYPTED_STREAM].join('\0');
+    const name = Array.from(ENCRYPTED_STREAM).join('\0');
     return latin1(bytes).includes(name) ? 'encrypted-office' : 'old-office';
   }
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) return 'utf-16';

@@ -9,8 +9,20 @@ export function isBlankRow(cells: readonly RawCell[]): boolean {
 }
 
 /**
- * The headings are the first row with at least two cells of text, so that a title above is passed
- * over; where no row has two, the first that isn't blank. Rows above the headings are left out.
+ * Which row holds the headings: the first with at least two cells of text, so that a title above is
+ * passed over; where no row has two, the first.
+ *
+ * @param rows Rows that aren't blank, in order.
+ */
+export function headingsAt(rows: readonly RawRow[]): number {
+  return Math.max(
+    rows.findIndex((row) => row.cells.filter(isText).length >= 2),
+    0,
+  );
+}
+
+/**
+ * The rows below the headings (see `headingsAt`); rows above them are left out.
  *
  * @param rows Rows that aren't blank, in order.
  * @param more How many further rows there are that were not kept.
@@ -22,8 +34,7 @@ export function tableOf(
   rows: readonly RawRow[],
   more = 0,
 ): Outcome<RawTable> {
-  const withTwo = rows.findIndex((row) => row.cells.filter(isText).length >= 2);
-  const at = Math.max(withTwo, 0);
+  const at = headingsAt(rows);
   const headings = rows[at] ?? { line: 1, cells: [] };
   const below = rows.slice(at + 1);
   const count = below.length + more;

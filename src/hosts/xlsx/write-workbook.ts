@@ -1,5 +1,5 @@
 /** Writes a description of sheets as an .xlsx file's bytes. */
-import { writeXlsx, type WriteOptions } from 'hucre/xlsx';
+import { writeXlsx, type WriteOptions, type WriteSheet } from 'hucre/xlsx';
 
 import { absoluteRange, quoteSheet, soundRange } from '../../sheets/cell-range.ts';
 import { checkDescription } from '../../sheets/check-description.ts';
@@ -10,27 +10,39 @@ import {
   type WorkbookDescription,
 } from '../../sheets/description.ts';
 import { STANDARD_FONT } from './xlsx-style.ts';
+import { pictures, placeAtOwnSize, type Paint } from './xlsx-pictures.ts';
 import { xlsxSheet } from './xlsx-sheet.ts';
 
 /** The same description gives the same bytes, so the file tells nothing of when or where. */
 const WRITTEN = new Date(Date.UTC(2000, 0, 1));
 
+export interface WriteTools {
+  /** Needed for a description with drawings. */
+  readonly paint?: Paint;
+}
+
 type Names = NonNullable<WriteOptions['namedRanges']>;
 
 /**
  * Writes a workbook: values, formulas with their calculated values, styles, tables, validations,
- * highlights, names, panes and print set-up.
+ * highlights, names, panes, print set-up and drawings, as pictures at their true size.
  *
  * @param description The workbook as plain data; its texts are cleaned first.
- * @returns The bytes of an .xlsx file, the same for the same description.
- * @throws RangeError that lists what no workbook can hold (a bug of the caller's).
+ * @param tools What paints its drawings.
+ * @returns The bytes of an .xlsx file, the same for the same description and paint.
+ * @throws RangeError that lists what no workbook can hold, or says that there are drawings and
+ *   nothing to paint them (a bug of the caller's).
  */
-export async function writeWorkbook(description: WorkbookDescription): Promise<Uint8Array> {
+export async function writeWorkbook(
+  description: WorkbookDescription,
+  tools: WriteTools = {},
+): Promise<Uint8Array> {
   const clean = cleanDescription(description);
   const wrong = checkDescription(clean);
   if (wrong.length > 0) throw new RangeError(`No workbook can hold this: ${wrong.join(' ')}`);
-  return writeXlsx({
-    sheets: clean.sheets.map(xlsxSheet),
+  const drawn = clean.sheets.some(({ drawings = [] }) => drawings.length > 0);
+  const bytes = await writeXlsx({
+    sheets: await Promise.all(clean.sheets.map((sheet) => drawnSheet(sheet, tools))),
     namedRanges: [...names(clean), ...clean.sheets.flatMap(titleRows)],
     defaultFont: STANDARD_FONT,
     properties: {
@@ -40,6 +52,14 @@ export async function writeWorkbook(description: WorkbookDescription): Promise<U
       custom: { 'Description version': DESCRIPTION_VERSION },
     },
   });
+  return drawn ? placeAtOwnSize(bytes) : bytes;
+}
+
+async function drawnSheet(sheet: SheetDescription, { paint }: WriteTools): Promise<WriteSheet> {
+  const { drawings = [] } = sheet;
+  if (drawings.length === 0) return xlsxSheet(sheet);
+  if (paint === undefined) throw new RangeError(`Nothing paints the drawings of "${sheet.name}".`);
+  return { ...xlsxSheet(sheet), images: await pictures(sheet, paint) };
 }
 
 function names(description: WorkbookDescription): Names {

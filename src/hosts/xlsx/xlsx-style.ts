@@ -9,7 +9,7 @@ type XlsxBorder = NonNullable<XlsxStyle['border']>;
 /** Every machine has it or a font of the same widths (Liberation Sans). */
 export const STANDARD_FONT = { name: 'Arial', size: 10 } as const satisfies XlsxFont;
 
-const LINE_COLOR = '7A878D';
+export const LINE_COLOR = '7A878D';
 const cellStyles = new Map<StyleName, XlsxStyle>();
 
 /** How a cell of that style looks. */

@@ -1,0 +1,39 @@
+/** Lengths and angles as drawings letter them. */
+import type { LengthUnit } from '../core/faults/quantity.ts';
+import { toDegrees, type Radians } from '../core/units/angle.ts';
+import { formatInches, formatMillimetres } from '../core/units/format-length.ts';
+
+const FINEST_FRACTION = 64;
+/** A solved cove meets its size to less than this, in inches: 3 is 3, not 2.9999999996. */
+const NOISE_INCHES = 1e-6;
+
+/** A size: `3 1/2"` where it is a 64th of an inch, else `0.719"`; or `76.2 mm`. */
+export function sayLength(inches: number, unit: LengthUnit): string {
+  if (unit === 'mm') return formatMillimetres(inches, 1);
+  const fractions = inches * FINEST_FRACTION;
+  if (Math.abs(fractions - Math.round(fractions)) < NOISE_INCHES * FINEST_FRACTION) {
+    return formatInches(inches, { denominator: FINEST_FRACTION, marks: 'inch mark' });
+  }
+  return `${Number(inches.toFixed(3))}"`;
+}
+
+/** A mark for a tape, to the nearest 1/32 in or half a millimetre, without its side. */
+export function sayMark(inches: number, unit: LengthUnit): string {
+  const size = Math.abs(inches);
+  if (unit === 'mm') return `${Math.round(size * 50.8) / 2} mm`;
+  return formatInches(size, { denominator: 32, marks: 'inch mark' });
+}
+
+/** Whether `sayMark` says that a mark lies right on the line it is measured from. */
+export function marksNothing(inches: number, unit: LengthUnit): boolean {
+  return /^0\D*$/u.test(sayMark(inches, unit));
+}
+
+/** Degrees with at most two decimals: `45°`, `30.16°`. */
+export function sayAngle(angle: Radians): string {
+  return sayDegrees(toDegrees(angle));
+}
+
+export function sayDegrees(degrees: number): string {
+  return `${Number(degrees.toFixed(2))}°`;
+}

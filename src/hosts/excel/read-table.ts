@@ -1,0 +1,85 @@
+/** Reads the rows under one place's headings. */
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
+import type { TablePlace } from '../host.ts';
+import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { mergedHeadings } from '../tables/merged-headings.ts';
+import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { locatePlaces, parsePlaceKey, readRowsOf, type LocatedPlace } from './places.ts';
+
+/** More used cells than these are no table, even if nearly all of them are blank. */
+const MOST_CELLS = 2_000_000;
+
+/**
+ * Reads a table.
+ *
+ * @param name What the table is taken for; faults call it so.
+ * @param seesMerges Whether this Excel tells merged cells (ExcelApi 1.13).
+ * @returns The table; or host.gone, table.too-many-rows, table.heading-merged.
+ */
+export async function readTable(
+  context: Excel.RequestContext,
+  place: TablePlace,
+  name: string,
+  seesMerges: boolean,
+): Promise<Outcome<RawTable>> {
+  const found = await find(context, place);
+  if (found === null) return failed(fault('host.gone', name, place.table ?? place.sheet));
+  const { sheet, located } = found;
+  const source = { kind: 'sheet', name: sheet } as const;
+  if (located === undefined) return tableOf(name, source, []);
+  const { area } = located;
+  const usedRows = area.bottom - area.top + 1;
+  if (usedRows * (area.right - area.left + 1) > MOST_CELLS)
+    return failed(tooManyRows(name, usedRows));
+  const [rows = []] = await readRowsOf(context, [area]);
+  if (located.key.kind === 'table') {
+    const [headings = { line: area.top + 1, cells: [] }, ...below] = rows;
+    if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
+    return ok({ name, source, headings, rows: below });
+  }
+  const table = tableOf(name, source, rows);
+  return table.ok && seesMerges ? checkMerges(context, located, table.value) : table;
+}
+
+/** The place as it is now: its sheet's name, and its cells if it has any. */
+async function find(
+  context: Excel.RequestContext,
+  place: TablePlace,
+): Promise<{ sheet: string; located: LocatedPlace | undefined } | null> {
+  const key = parsePlaceKey(place.key);
+  if (key === null) throw new RangeError(`"${place.key}" is no place of this workbook.`);
+  const { tables, worksheets } = context.workbook;
+  const table = key.kind === 'table' ? tables.getItemOrNullObject(key.id) : undefined;
+  table?.load('showHeaders,worksheet/id,worksheet/name');
+  const sheet = key.kind === 'sheet' ? worksheets.getItemOrNullObject(key.id) : undefined;
+  sheet?.load('id,name');
+  await context.sync();
+  if (table?.isNullObject === true || sheet?.isNullObject === true) return null;
+  if (table?.showHeaders === false) return null;
+  const on = table?.worksheet ?? sheet;
+  if (on === undefined) return null;
+  const [located] = await locatePlaces(context, [{ key, sheet: on.id }]);
+  return { sheet: on.name, located };
+}
+
+async function checkMerges(
+  context: Excel.RequestContext,
+  { area }: LocatedPlace,
+  table: RawTable,
+): Promise<Outcome<RawTable>> {
+  const { line, cells } = table.headings;
+  if (cells.length === 0) return ok(table);
+  const merged = context.workbook.worksheets
+    .getItem(area.sheet)
+    .getRangeByIndexes(line - 1, area.left, 1, area.right - area.left + 1)
+    .getMergedAreasOrNullObject();
+  merged.load('areas/items/columnIndex,areas/items/columnCount');
+  await context.sync();
+  if (merged.isNullObject) return ok(table);
+  const hidden = merged.areas.items.flatMap(({ columnIndex, columnCount }) =>
+    Array.from({ length: columnCount - 1 }, (_, index) => columnIndex + 1 + index),
+  );
+  const faults = mergedHeadings(table, hidden);
+  return faults.length > 0 ? failed(...faults) : ok(table);
+}

@@ -1,0 +1,168 @@
+/** An opened .xlsx file in the workbook's place: it is read as it was, and writing makes a new file. */
+import type { Sheet, Workbook } from 'hucre/xlsx';
+
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
+import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import { parseRange, type CellRange } from '../../sheets/cell-range.ts';
+import type { WorkbookDescription } from '../../sheets/description.ts';
+import type { TablePlace, WorkbookHost, WorkbookLook, Written } from '../host.ts';
+import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { mergedHeadings } from '../tables/merged-headings.ts';
+import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { writeWorkbook, type WriteTools } from './write-workbook.ts';
+
+export interface FileToOpen extends WriteTools {
+  /** The file's name, with its ending. */
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/**
+ * Opens a file as a host. What it writes is a workbook of its own, holding the described sheets
+ * alone; notes last as long as the host.
+ *
+ * @returns The host; or one fault: file.too-large, file.protected, file.old-workbook,
+ *   file.not-workbook, table.too-many-rows.
+ */
+export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHost>> {
+  const { name } = file;
+  const opened = await openWithoutVast(file);
+  if (!opened.ok) return opened;
+  const workbook = opened.value;
+  const notes = new Map<string, string>();
+  const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
+  return ok({
+    kind: 'file',
+    can: { showCells: false, putFormulas: false, writeInPlace: false },
+    look: () => Promise.resolve(ok(look(name, workbook))),
+    readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
+    write: (description) => write(file, description),
+    show: () => cannot('Showing a cell'),
+    putFormula: () => cannot('Putting a formula into a cell'),
+    listSeparator: () => Promise.resolve(','),
+    recall: (key) => Promise.resolve(ok(notes.get(key))),
+    remember: (key, value) => {
+      notes.set(key, value);
+      return Promise.resolve(ok(undefined));
+    },
+    watch: () => () => undefined,
+  });
+}
+
+/** A sheet too vast to be read is no table of a job: the file's others are read without it. */
+async function openWithoutVast({ name, bytes }: FileToOpen): Promise<Outcome<Workbook>> {
+  const vast = new Set<string>();
+  for (;;) {
+    const opened = await openWorkbook(bytes, name, (sheet) => !vast.has(sheet));
+    if (opened.ok) return opened;
+    const [first] = opened.faults;
+    if (first?.code !== 'table.too-many-rows' || vast.has(first.argument)) return opened;
+    vast.add(first.argument);
+  }
+}
+
+/** A place with the rows of it that aren't blank, headings first. */
+interface FilePlace {
+  readonly place: TablePlace;
+  readonly sheet: Sheet;
+  readonly rows: readonly RawRow[];
+}
+
+function look(name: string, workbook: Workbook): WorkbookLook {
+  return {
+    name,
+    places: placesOf(workbook).map(({ place }) => place),
+    sheets: workbook.sheets.map((sheet) => ({ name: sheet.name, ours: false, pointedAtBy: [] })),
+  };
+}
+
+/** Tables proper first, then the sheets that have none. */
+function placesOf(workbook: Workbook): FilePlace[] {
+  const tables = workbook.sheets.flatMap((sheet) =>
+    tablesOf(sheet).flatMap(({ name, range }) => {
+      const rows = rowsWithin(rowsOf(sheet), range);
+      const names = { key: `table/${name}`, sheet: sheet.name, table: name };
+      return placeOf(sheet, names, rows, 0);
+    }),
+  );
+  const bare = workbook.sheets
+    .filter((sheet) => tablesOf(sheet).length === 0)
+    .flatMap((sheet) => {
+      const rows = rowsOf(sheet);
+      const names = { key: `sheet/${sheet.name}`, sheet: sheet.name };
+      return placeOf(sheet, names, rows, headingsAt(rows));
+    });
+  return [...tables, ...bare];
+}
+
+function placeOf(
+  sheet: Sheet,
+  names: Pick<TablePlace, 'key' | 'sheet' | 'table'>,
+  all: readonly RawRow[],
+  from: number,
+): FilePlace[] {
+  const [headings, ...below] = all.slice(from);
+  if (headings === undefined) return [];
+  const { line, cells } = headings;
+  const place = { ...names, line, headings: cells, rowCount: below.length };
+  return [{ place, sheet, rows: [headings, ...below] }];
+}
+
+function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcome<RawTable> {
+  const found = placesOf(workbook).find(({ place }) => place.key === wanted.key);
+  if (found === undefined) return failed(fault('host.gone', name, wanted.table ?? wanted.sheet));
+  const { sheet, rows } = found;
+  const source = { kind: 'sheet', name: sheet.name } as const;
+  if (found.place.table !== undefined) {
+    const [headings = { line: 1, cells: [] }, ...below] = rows;
+    if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
+    return ok({ name, source, headings, rows: below });
+  }
+  const table = tableOf(name, source, rows);
+  if (!table.ok) return table;
+  const line = table.value.headings.line - 1;
+  const hidden = (sheet.merges ?? [])
+    .filter(({ startRow, endRow }) => startRow <= line && line <= endRow)
+    .flatMap(({ startCol, endCol }) =>
+      Array.from({ length: endCol - startCol }, (_, index) => startCol + 1 + index),
+    );
+  const faults = mergedHeadings(table.value, hidden);
+  return faults.length > 0 ? failed(...faults) : table;
+}
+
+function tablesOf(sheet: Sheet): { readonly name: string; readonly range: CellRange }[] {
+  return (sheet.tables ?? []).flatMap(({ name, displayName, range: text, showTotalRow }) => {
+    const range = parseRange(text ?? '');
+    if (range === null) return [];
+    const bottom = showTotalRow === true ? range.bottom - 1 : range.bottom;
+    return [{ name: displayName ?? name, range: { ...range, bottom } }];
+  });
+}
+
+/** Of the rows, those within the range, and in them its columns alone; still from column A on. */
+function rowsWithin(rows: readonly RawRow[], range: CellRange): RawRow[] {
+  return rows
+    .filter(({ line }) => line - 1 >= range.top && line - 1 <= range.bottom)
+    .map(({ line, cells }) => {
+      const own = cells.map((cell, c) => (c >= range.left && c <= range.right ? cell : null));
+      return { line, cells: own.slice(0, own.findLastIndex((cell) => cell !== null) + 1) };
+    })
+    .filter(({ cells }) => cells.length > 0);
+}
+
+async function write(
+  { name, ...tools }: FileToOpen,
+  description: WorkbookDescription,
+): Promise<Outcome<Written>> {
+  const sheets = description.sheets.map((sheet) => sheet.name);
+  const bytes = await writeWorkbook(description, tools);
+  return ok({ sheets, file: { name: fileName(name, sheets), bytes } });
+}
+
+/** After the opened file and the first sheet that is written: trim-production.xlsx. */
+function fileName(opened: string, [first = 'sheets']: readonly string[]): string {
+  const base = opened.replace(/\.[^.]*$/u, '');
+  const what = first.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
+  return `${base}-${what}.xlsx`;
+}

@@ -1,0 +1,90 @@
+/** Opens an .xlsx file's bytes, or says why not. */
+import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from 'hucre/xlsx';
+
+import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { columnLetters } from '../../planning/input/raw-table.ts';
+import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
+import { fileKind } from '../tables/file-kind.ts';
+import {
+  LARGEST_SMALL_PART_MB,
+  LARGEST_UNPACKED_MB,
+  largerThanRead,
+  MOST_TABLE_COLUMNS,
+} from '../tables/limits.ts';
+import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { unpackedParts } from './unpacked-size.ts';
+
+/** Everything a sheet can have below its columns that are looked at. */
+const LOOKED_AT = `A1:${columnLetters(MOST_TABLE_COLUMNS - 1)}1048576`;
+
+/**
+ * Opens a workbook.
+ *
+ * @param bytes The .xlsx file, at most 50 MB.
+ * @param fileName What faults call it.
+ * @param wanted Which sheets' cells are read, by name.
+ * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
+ *   file.not-workbook, table.too-many-rows.
+ */
+export async function openWorkbook(
+  bytes: Uint8Array,
+  fileName: string,
+  wanted: (sheet: string) => boolean,
+): Promise<Outcome<Workbook>> {
+  const refused = refuse(bytes, fileName);
+  if (refused !== null) return failed(refused);
+  try {
+    return ok(await readXlsx(bytes, { sheets: ({ name }) => wanted(name), range: LOOKED_AT }));
+  } catch (error) {
+    return failed(openFault(error, fileName));
+  }
+}
+
+/** What can be told before anything is unpacked. */
+function refuse(bytes: Uint8Array, fileName: string): Fault | null {
+  const tooLarge = largerThanRead(fileName, bytes.length);
+  if (tooLarge !== null) return tooLarge;
+  const kind = fileKind(bytes);
+  if (kind === 'encrypted-office') return fault('file.protected', 'workbook', fileName);
+  if (kind === 'old-office') return fault('file.old-workbook', 'workbook', fileName);
+  const parts = kind === 'zip' ? unpackedParts(bytes) : null;
+  if (parts === null) return fault('file.not-workbook', 'workbook', fileName);
+  const total = parts.reduce((sum, part) => sum + part.bytes, 0);
+  // Sheets are read as they stream by; other XML is built up in memory, many times its size.
+  const small = parts.filter(({ name }) => /(?<!worksheets\/[^/]*)\.(xml|rels)$/i.test(name));
+  const largest = Math.max(0, ...small.map((part) => part.bytes));
+  return (
+    largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
+    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB)
+  );
+}
+
+/** The reader refuses a sheet whose used area is vast, even if nearly all of it is blank. */
+function openFault(error: unknown, fileName: string): Fault {
+  const message = error instanceof Error ? error.message : '';
+  const vast = /^Sheet "(.*)" spans (\d+) rows/.exec(message);
+  if (vast !== null) return tooManyRows(vast[1] ?? fileName, Number(vast[2]));
+  return fault('file.not-workbook', 'workbook', fileName);
+}
+
+/** The rows of a sheet that aren't blank, their cells from column A on. */
+export function rowsOf(sheet: Sheet): RawRow[] {
+  const detailed = new Set(Array.from(sheet.cells?.keys() ?? [], (key) => Number.parseInt(key)));
+  const rows: RawRow[] = [];
+  sheet.rows.forEach((values, r) => {
+    // A sheet with formats to its end has a million of these.
+    if (!detailed.has(r) && values.every((value) => value === null)) return;
+    const cells = values.map((value, c) => rawCell(value, sheet.cells?.get(`${r},${c}`)));
+    if (isBlankRow(cells)) return;
+    rows.push({ line: r + 1, cells: cells.slice(0, cells.findLastIndex((c) => c !== null) + 1) });
+  });
+  return rows;
+}
+
+/** `details` is there for errors, formulas and rich text alone. */
+function rawCell(value: CellValue, details: Cell | undefined): RawCell {
+  if (details?.type === 'error') return { kind: 'error', text: String(value) };
+  if (details?.formula !== undefined && value === null) return { kind: 'uncalculated' };
+  if (value instanceof Date) return { kind: 'date' };
+  return value === '' ? null : value;
+}

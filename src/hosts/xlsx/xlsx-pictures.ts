@@ -1,0 +1,74 @@
+/**
+ * Drawings as pictures in a workbook. The library stretches a picture from cell to cell, so that its
+ * size would follow the columns; its anchors are rewritten to say the picture's own size.
+ */
+import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
+import type { WriteSheet } from 'hucre/xlsx';
+
+import type { Drawing } from '../../drawings/drawing.ts';
+import { soundRange } from '../../sheets/cell-range.ts';
+import type { SheetDescription } from '../../sheets/description.ts';
+
+/** A drawing as the bytes of a PNG, at least 300 dots to the inch. */
+export type Paint = (drawing: Drawing) => Promise<Uint8Array>;
+
+type XlsxImage = NonNullable<WriteSheet['images']>[number];
+
+/** ECMA-376 part 1, 20.1.2.1: English Metric Units to the millimetre; and to a pixel of 96 dpi. */
+const EMU_PER_MM = 36_000;
+const EMU_PER_PIXEL = 9_525;
+/** PNG (W3C, third edition, section 5.2): how every file begins. */
+const PNG = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+const DRAWING_PART = /^xl\/drawings\/drawing\d+\.xml$/;
+/** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */
+const WRITTEN = new Date(1980, 0, 1);
+
+/** @throws RangeError where `paint` gives no PNG (a bug of the caller's). */
+export async function pictures(
+  { drawings = [] }: SheetDescription,
+  paint: Paint,
+): Promise<XlsxImage[]> {
+  return Promise.all(
+    drawings.map(async ({ at, drawing }): Promise<XlsxImage> => {
+      const data = await paint(drawing);
+      if (!PNG.every((byte, index) => data[index] === byte)) {
+        throw new RangeError(`The drawing "${drawing.title}" was painted as no PNG.`);
+      }
+      const { top, left } = soundRange(at);
+      return {
+        data,
+        type: 'png',
+        // The library wants an end, of which nothing is left when the anchors are rewritten.
+        anchor: { from: { row: top, col: left }, to: { row: top + 1, col: left + 1 } },
+        width: (drawing.width * EMU_PER_MM) / EMU_PER_PIXEL,
+        height: (drawing.height * EMU_PER_MM) / EMU_PER_PIXEL,
+        title: drawing.title,
+        altText: drawing.alt,
+      };
+    }),
+  );
+}
+
+/** The same workbook with every picture at its own size from its top left cell on. */
+export function placeAtOwnSize(workbook: Uint8Array): Uint8Array {
+  const parts: Zippable = {};
+  for (const [name, bytes] of Object.entries(unzipSync(workbook))) {
+    const part = DRAWING_PART.test(name) ? strToU8(ownSizes(strFromU8(bytes))) : bytes;
+    // A PNG is packed already.
+    parts[name] = [part, { level: name.endsWith('.png') ? 0 : 6 }];
+  }
+  return zipSync(parts, { mtime: WRITTEN });
+}
+
+/** ECMA-376 part 1, 20.5.2.24 (oneCellAnchor) in place of 20.5.2.33 (twoCellAnchor). */
+function ownSizes(xml: string): string {
+  return xml.replace(/<xdr:twoCellAnchor>(.*?)<\/xdr:twoCellAnchor>/gs, (_, inside: string) => {
+    const found = /<a:ext cx="([\d.]+)" cy="([\d.]+)"\/>/.exec(inside);
+    const [cx, cy] = [found?.[1], found?.[2]].map((emu) => Math.round(Number(emu)));
+    const size = `cx="${cx ?? 0}" cy="${cy ?? 0}"`;
+    const sized = inside
+      .replace(/<xdr:to>.*?<\/xdr:to>/s, `<xdr:ext ${size}/>`)
+      .replace(/<a:ext cx="[\d.]+" cy="[\d.]+"\/>/, `<a:ext ${size}/>`);
+    return `<xdr:oneCellAnchor>${sized}</xdr:oneCellAnchor>`;
+  });
+}

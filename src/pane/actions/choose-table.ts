@@ -1,0 +1,75 @@
+/** Which place, and which of its columns, stand for a table of the job. */
+import type { TablePlace } from '../../hosts/host.ts';
+import { guessColumns } from '../../planning/input/map-columns.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
+import { choiceOf, writeChoices, type Choices } from '../job/choices.ts';
+import { COLUMNS_NOTE, recallChoices } from '../job/find-job.ts';
+import { openHostOf } from '../state/open-host.ts';
+import type { ActionTools } from './action-tools.ts';
+import { checkJob } from './check-job.ts';
+
+export interface TableActions {
+  /** Two tables are alike: this one is meant, with its own headings. */
+  readonly takeAsItIs: (name: JobTableName, placeKey: string) => Promise<void>;
+  /** Opens the choice of place and columns, guessed or as it was made before. */
+  readonly beginMapping: (name: JobTableName) => void;
+  readonly choosePlace: (placeKey: string) => void;
+  /** Keeps what was chosen and reads the tables by it. */
+  readonly keepMapping: () => Promise<void>;
+  /** Goes back to what the tables' own names and headings say. */
+  readonly forgetChoice: (name: JobTableName) => Promise<void>;
+}
+
+export function tableActions(tools: ActionTools): TableActions {
+  const { store, accept, run } = tools;
+  const findPlace = (key: string | undefined): TablePlace | undefined =>
+    store.get().reading.found?.look.places.find((place) => place.key === key);
+
+  async function keep(change: (choices: Choices) => Choices): Promise<void> {
+    const host = openHostOf(store.get());
+    if (host === undefined) return;
+    const choices = accept(await recallChoices(host));
+    if (choices === undefined) return;
+    const kept = accept(await host.remember(COLUMNS_NOTE, writeChoices(change(choices.value))));
+    if (kept === undefined) return;
+    store.send({ type: 'mapping ended' });
+    await checkJob(tools);
+  }
+
+  function choosePlace(placeKey: string): void {
+    const { mapping } = store.get();
+    const place = findPlace(placeKey);
+    if (mapping === undefined || place === undefined) return;
+    const columns = guessColumns(place.headings, mapping.table);
+    store.send({ type: 'place chosen', placeKey, columns });
+  }
+
+  return {
+    takeAsItIs: (name, placeKey) =>
+      run(async () => {
+        const place = findPlace(placeKey);
+        if (place !== undefined) await keep((all) => ({ ...all, [name]: choiceOf(place) }));
+      }),
+    beginMapping: (name) => {
+      store.send({ type: 'mapping begun', table: name });
+      const standing = store.get().reading.found?.tables.find((table) => table.name === name);
+      const { place, choice } = standing ?? {};
+      if (place === undefined) return;
+      if (choice?.columns === undefined) choosePlace(place.key);
+      else store.send({ type: 'place chosen', placeKey: place.key, columns: choice.columns });
+    },
+    choosePlace,
+    keepMapping: () =>
+      run(async () => {
+        const { mapping } = store.get();
+        const place = findPlace(mapping?.placeKey);
+        if (mapping === undefined || place === undefined) return;
+        const { table, columns } = mapping;
+        await keep((all) => ({ ...all, [table]: choiceOf(place, columns) }));
+      }),
+    forgetChoice: (name) =>
+      run(() =>
+        keep((all) => Object.fromEntries(Object.entries(all).filter(([other]) => other !== name))),
+      ),
+  };
+}

@@ -1,0 +1,95 @@
+/** One reading of the workbook: its tables found, read, and judged. */
+import { ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import type { WorkbookHost, WorkbookLook } from '../../hosts/host.ts';
+import { fingerprint } from '../../planning/input/fingerprint.ts';
+import { mapColumns } from '../../planning/input/map-columns.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
+import { readProfiles } from '../../planning/input/read-profiles.ts';
+import { readingOf, readShop } from '../../planning/input/read-shop.ts';
+import type { Planner } from '../planner.ts';
+import { readChoices, type Choices } from './choices.ts';
+import type { JobFound, TableStanding } from './job-found.ts';
+import { listSettings } from './shop-settings.ts';
+import { missingTables, standTables } from './stand-tables.ts';
+
+export const COLUMNS_NOTE = 'columns';
+export const WRITTEN_NOTE = 'planned';
+
+/**
+ * Looks for the job's tables, reads them and collects every fault; a table that can't be read has
+ * its fault among them.
+ * @returns faults of its own only where the workbook as a whole can't be looked at.
+ */
+export async function findJob(host: WorkbookHost, planner: Planner): Promise<Outcome<JobFound>> {
+  const look = await host.look();
+  if (!look.ok) return look;
+  const kept = await host.recall(COLUMNS_NOTE);
+  if (!kept.ok) return kept;
+  const written = await host.recall(WRITTEN_NOTE);
+  if (!written.ok) return written;
+  const tables = standTables(look.value.places, readChoices(kept.value));
+  const faults: Fault[] = [];
+  const raw: RawTable[] = [];
+  for (const standing of tables) {
+    const table = await readStanding(host, standing);
+    if (table === undefined) continue;
+    if (table.ok) raw.push(table.value);
+    else faults.push(...table.faults);
+  }
+  return ok(judge(planner, look.value, tables, raw, faults, written.value));
+}
+
+/** The person's choices as they are kept now, to be changed and kept again. */
+export async function recallChoices(host: WorkbookHost): Promise<Outcome<Choices>> {
+  const kept = await host.recall(COLUMNS_NOTE);
+  return kept.ok ? ok(readChoices(kept.value)) : kept;
+}
+
+async function readStanding(
+  host: WorkbookHost,
+  { name, place, choice }: TableStanding,
+): Promise<Outcome<RawTable> | undefined> {
+  if (place === undefined) return undefined;
+  const table = await host.readTable(place, name);
+  if (!table.ok || choice?.columns === undefined) return table;
+  return ok(mapColumns(table.value, name, choice.columns));
+}
+
+function judge(
+  planner: Planner,
+  look: WorkbookLook,
+  tables: readonly TableStanding[],
+  raw: readonly RawTable[],
+  unread: readonly Fault[],
+  writtenFrom: string | undefined,
+): JobFound {
+  const source = look.name === '' ? 'this workbook' : look.name;
+  const { job, ...reading } = planner.readJob(raw, source);
+  // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
+  const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
+  const find = (name: string): RawTable | undefined => raw.find((table) => table.name === name);
+  const shopTable = find('Shop');
+  const lengths = readingOf(shopTable);
+  const unheard = { faults: [], cautions: [] };
+  const shop = readShop(shopTable, lengths, unheard);
+  const profileTable = find('Profiles');
+  const profiles = profileTable === undefined ? [] : readProfiles(profileTable, lengths, unheard);
+  const complete = faults.length === 0 && missingTables(tables).length === 0;
+  return {
+    look,
+    tables,
+    job: complete ? job : undefined,
+    shop: shop.shop,
+    settings: listSettings(shop, shopTable),
+    coves: profiles.filter(
+      ({ cove, blankWidth, blankThickness }) =>
+        cove !== undefined && blankWidth !== undefined && blankThickness !== undefined,
+    ),
+    faults,
+    // The usual values stand among the shop's settings, each with its own; not in one long sentence.
+    cautions:
+      raw.length === 0 ? [] : reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+    fingerprint: fingerprint(raw),
+    writtenFrom,
+  };
+}

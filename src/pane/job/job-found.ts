@@ -1,0 +1,43 @@
+/** What the pane knows of the workbook's job after one reading of it. */
+import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
+import type { TablePlace, WorkbookLook } from '../../hosts/host.ts';
+import type { Job, Profile } from '../../planning/job.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
+import type { Shop } from '../../planning/shop.ts';
+import type { TableChoice } from './choices.ts';
+
+export interface JobFound {
+  readonly look: WorkbookLook;
+  /** Runs, Openings, Profiles, Shop and Stock, each with the place that it stands in. */
+  readonly tables: readonly TableStanding[];
+  /** Present where nothing is at fault and no table is missing. */
+  readonly job: Job | undefined;
+  /** In force: the usual values where Shop leaves them open. */
+  readonly shop: Shop;
+  readonly settings: readonly SettingRow[];
+  /** Profiles cut here whose sizes can be read, also where other tables are at fault. */
+  readonly coves: readonly Profile[];
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+  readonly fingerprint: string;
+  /** The inputs' fingerprint when the sheets were last written. */
+  readonly writtenFrom: string | undefined;
+}
+
+export interface TableStanding {
+  readonly name: JobTableName;
+  readonly required: boolean;
+  readonly place: TablePlace | undefined;
+  /** Several places that could be it: the person says which. */
+  readonly alike: readonly TablePlace[];
+  /** What the person said of it. */
+  readonly choice: TableChoice | undefined;
+}
+
+export interface SettingRow {
+  readonly name: string;
+  readonly value: string;
+  /** Left open in Shop, so that the usual value stands in. */
+  readonly usual: boolean;
+  readonly where: Where | undefined;
+}

@@ -1,0 +1,68 @@
+import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
+import { useState, type DragEvent, type ReactNode } from 'react';
+import { Section } from '../look/section.tsx';
+import { useLook } from '../look/use-look.ts';
+import { usePane } from '../use-pane.ts';
+import { OpenFile } from './open-file.tsx';
+
+const useStyles = makeStyles({
+  drop: {
+    border: `1px dashed ${tokens.colorNeutralStrokeAccessible}`,
+    borderRadius: tokens.borderRadiusMedium,
+    padding: '12px',
+  },
+  over: { backgroundColor: tokens.colorNeutralBackground1Hover },
+});
+
+/** No workbook stands beside the pane: a file is opened in its place, or made. */
+export function NoWorkbook({ why }: { readonly why: string | undefined }): ReactNode {
+  const look = useLook();
+  const styles = useStyles();
+  const { actions, state } = usePane();
+  const [over, setOver] = useState(false);
+  const working = state.busy !== undefined;
+  const drop = (event: DragEvent): void => {
+    event.preventDefault();
+    setOver(false);
+    const [file] = event.dataTransfer.files;
+    if (file !== undefined) void actions.openFile(file);
+  };
+  return (
+    <>
+      <Section title="Open your trim list">
+        <p className={look.text}>
+          {why ?? 'No workbook stands beside this pane.'} A workbook saved as .xlsx can be opened
+          here: it is read, checked and planned, and the sheets come as a file to keep.
+        </p>
+        <div
+          className={mergeClasses(styles.drop, over && styles.over)}
+          onDragOver={(event) => {
+            event.preventDefault();
+            setOver(true);
+          }}
+          onDragLeave={() => setOver(false)}
+          onDrop={drop}
+        >
+          <OpenFile label="Open a workbook (.xlsx)" primary />
+          <p className={look.quiet} style={{ margin: 0 }}>
+            or drop it here
+          </p>
+        </div>
+      </Section>
+      <Section title="Begin with a new one">
+        <p className={look.text}>
+          A workbook with the sheets Runs, Openings, Profiles, Shop and Stock to fill in; or the
+          same filled in, the trim of an invented library.
+        </p>
+        <div className={look.buttons}>
+          <Button disabledFocusable={working} onClick={() => void actions.makeInput('blank')}>
+            Save a blank workbook
+          </Button>
+          <Button disabledFocusable={working} onClick={() => void actions.makeInput('demo')}>
+            Try the demo
+          </Button>
+        </div>
+      </Section>
+    </>
+  );
+}

@@ -1,0 +1,35 @@
+import { Button } from '@fluentui/react-components';
+import { useRef, type ReactNode } from 'react';
+import { useLook } from '../look/use-look.ts';
+import { usePane } from '../use-pane.ts';
+
+/** A button that asks for an .xlsx and opens it in the pane. */
+export function OpenFile(props: { readonly label: string; readonly primary?: boolean }): ReactNode {
+  const look = useLook();
+  const { actions } = usePane();
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <div className={look.buttons}>
+      <input
+        ref={input}
+        type="file"
+        accept=".xlsx,.xlsm"
+        hidden
+        aria-hidden="true"
+        tabIndex={-1}
+        onChange={({ target }) => {
+          const file = target.files?.[0];
+          // The same file chosen again is to be read again.
+          target.value = '';
+          if (file !== undefined) void actions.openFile(file);
+        }}
+      />
+      <Button
+        appearance={props.primary === true ? 'primary' : 'secondary'}
+        onClick={() => input.current?.click()}
+      >
+        {props.label}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,36 @@
+/** The shop's settings in force, as they are shown. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
+import { whereSetting, type ShopReading } from '../../planning/input/read-shop.ts';
+import { SETTINGS, settingOf, type SettingKey, type Shop } from '../../planning/shop.ts';
+import { printExact } from '../../sheets/print-length.ts';
+import type { SettingRow } from './job-found.ts';
+
+/** Every setting in the order of the Shop sheet; one without a usual value may stand open. */
+export function listSettings(
+  { shop, left }: ShopReading,
+  table: RawTable | undefined,
+): SettingRow[] {
+  const open = new Set(left);
+  return (Object.keys(SETTINGS) as SettingKey[]).map((key) => ({
+    name: settingOf(key).name,
+    value: saySetting(shop, key),
+    usual: open.has(key),
+    where: whereSetting(table, key),
+  }));
+}
+
+function saySetting(shop: Shop, key: SettingKey): string {
+  const value = shop[key];
+  if (value === undefined) return 'not given';
+  if (typeof value === 'string') return value;
+  if (typeof value === 'object') return sayLength(printExact(value, shop.unit), shop.unit);
+  const { unit, name, kind } = settingOf(key);
+  const number = String(Number(value.toFixed(4))).replace('.', shop.decimalSign);
+  if (name.endsWith('%')) return `${number} %`;
+  return kind === 'angle' ? `${number}°` : `${number} ${unit}`.trim();
+
+  function sayLength(text: string, lengthUnit: LengthUnit): string {
+    return lengthUnit === 'mm' ? text.replace('.', shop.decimalSign) : text;
+  }
+}

@@ -1,0 +1,169 @@
+/** The job's five tables: where each stands, and what to do where one doesn't. */
+import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { sameName } from '../../planning/job.ts';
+import { count } from '../../sheets/print-length.ts';
+import { useLook } from '../look/use-look.ts';
+import { usePane } from '../use-pane.ts';
+import type { JobFound, TableStanding } from './job-found.ts';
+import { MapTable } from './map-table.tsx';
+import { sayList } from './say-findings.ts';
+import { sayPlace } from './stand-tables.ts';
+
+const useStyles = makeStyles({
+  line: {
+    display: 'grid',
+    gridTemplateColumns: '78px minmax(0, 1fr) auto',
+    columnGap: '6px',
+    alignItems: 'center',
+  },
+  button: { minWidth: 0 },
+  missing: { color: tokens.colorStatusDangerForeground1, fontWeight: tokens.fontWeightSemibold },
+});
+
+export function TableList({ found }: { readonly found: JobFound }): ReactNode {
+  const look = useLook();
+  return (
+    <>
+      <ul className={look.plainList} aria-label="Tables of the job">
+        {found.tables.map((standing) => (
+          <TableRow key={standing.name} standing={standing} found={found} />
+        ))}
+      </ul>
+      <MakeSheets tables={found.tables} />
+    </>
+  );
+}
+
+function TableRow(props: {
+  readonly standing: TableStanding;
+  readonly found: JobFound;
+}): ReactNode {
+  const look = useLook();
+  const styles = useStyles();
+  const { state, send, actions } = usePane();
+  const opener = useRef<HTMLButtonElement | null>(null);
+  const { standing, found } = props;
+  const { name, place, alike, required } = standing;
+  const missing = required && place === undefined;
+  const mapping = state.mapping?.table === name ? state.mapping : undefined;
+  const places = found.look.places;
+  const close = (): void => send({ type: 'mapping ended' });
+  // However it is closed, the keyboard goes back to the button that opened it.
+  const wasOpen = useRef(false);
+  const isClosed = state.mapping === undefined;
+  useEffect(() => {
+    if (wasOpen.current && isClosed) opener.current?.focus();
+    wasOpen.current = mapping !== undefined;
+  }, [mapping, isClosed]);
+  return (
+    <li className={look.row}>
+      <div className={styles.line}>
+        <span className={look.strong}>{name}</span>
+        <span className={mergeClasses(look.quiet, missing && styles.missing)}>
+          {sayStand(standing)}
+        </span>
+        {places.length === 0 ? null : (
+          <Button
+            ref={(button: HTMLButtonElement | null) => {
+              opener.current = button;
+            }}
+            size="small"
+            appearance="subtle"
+            className={styles.button}
+            aria-expanded={mapping !== undefined}
+            aria-label={`${place === undefined ? 'Choose a table for' : 'Change the table for'} ${name}`}
+            onClick={() => (mapping === undefined ? actions.beginMapping(name) : close())}
+          >
+            {place === undefined ? 'Choose' : 'Change'}
+          </Button>
+        )}
+      </div>
+      {alike.length > 0 && place === undefined ? <Alike standing={standing} /> : null}
+      {mapping === undefined ? null : (
+        <MapTable mapping={mapping} places={places} standing={standing} close={close} />
+      )}
+    </li>
+  );
+}
+
+function sayStand({ name, required, place, alike, choice }: TableStanding): string {
+  if (place !== undefined) {
+    const chosen = choice?.columns === undefined ? '' : ', by your choice of columns';
+    const rows = count(place.rowCount, 'row');
+    // On the sheet that is named for it the name needs no saying twice.
+    return `${sameName(place.sheet, name) ? rows : `${sayPlace(place)}, ${rows}`}${chosen}`;
+  }
+  if (alike.length > 0) return 'which one?';
+  return required ? 'missing' : 'none (may be left out)';
+}
+
+/** Several tables could be this one: the person says which. */
+function Alike({ standing }: { readonly standing: TableStanding }): ReactNode {
+  const look = useLook();
+  const { actions } = usePane();
+  const id = useId();
+  const { name, alike } = standing;
+  return (
+    <>
+      <label htmlFor={id} className={look.quiet}>
+        {`${alike.length} tables could be ${name}. Which one is it?`}
+      </label>
+      <Select
+        id={id}
+        size="small"
+        value=""
+        onChange={(_, { value }) => void actions.takeAsItIs(name, value)}
+      >
+        <option value="" disabled>
+          Choose one
+        </option>
+        {alike.map((place) => (
+          <option key={place.key} value={place.key}>
+            {`${sayPlace(place)} (${count(place.rowCount, 'row')})`}
+          </option>
+        ))}
+      </Select>
+    </>
+  );
+}
+
+/** Offers the sheets that aren't there; the demo only where nothing of the person's own is. */
+function MakeSheets({ tables }: { readonly tables: readonly TableStanding[] }): ReactNode {
+  const look = useLook();
+  const { actions, state } = usePane();
+  const absent = tables.filter(({ place, alike }) => place === undefined && alike.length === 0);
+  if (absent.length === 0) return null;
+  const none = absent.length === tables.length;
+  const needed = absent.some(({ required }) => required);
+  const names = sayList(absent.map(({ name }) => name));
+  const working = state.busy !== undefined;
+  return (
+    <>
+      {needed ? (
+        <p className={look.text} style={{ marginBlockStart: 8 }}>
+          {none
+            ? 'There are no input tables here yet. Make sheets to fill in, or choose tables that you have.'
+            : 'Make the missing sheets, or choose tables that you have.'}
+        </p>
+      ) : null}
+      <div className={look.buttons}>
+        <Button
+          appearance={needed ? 'primary' : 'secondary'}
+          {...(needed ? {} : { size: 'small' })}
+          disabledFocusable={working}
+          onClick={() => void actions.makeInput('blank')}
+        >
+          {none
+            ? 'Make blank input sheets'
+            : `Make ${absent.length === 1 ? 'a sheet' : 'sheets'} for ${names}`}
+        </Button>
+        {none ? (
+          <Button disabledFocusable={working} onClick={() => void actions.makeInput('demo')}>
+            {"Make the demo's sheets"}
+          </Button>
+        ) : null}
+      </div>
+    </>
+  );
+}

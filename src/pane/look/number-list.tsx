@@ -1,0 +1,48 @@
+import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
+import type { ReactNode } from 'react';
+import type { NumberRow } from '../profile/say-set-up.ts';
+
+const useStyles = makeStyles({
+  list: { margin: 0 },
+  row: {
+    display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr) auto',
+    columnGap: '10px',
+    alignItems: 'baseline',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    paddingBlock: '4px',
+  },
+  /** A long value takes a line of its own. */
+  tall: { gridTemplateColumns: 'minmax(0, 1fr)' },
+  label: { color: tokens.colorNeutralForeground2 },
+  value: { margin: 0, fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: 'tabular-nums' },
+  note: {
+    margin: 0,
+    gridColumn: '1 / -1',
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
+});
+
+/** So many characters still stand beside a label at the narrowest. */
+const LONGEST_BESIDE = 18;
+
+/** Numbers with what they are, a row each. */
+export function NumberList(props: { readonly rows: readonly NumberRow[] }): ReactNode {
+  const styles = useStyles();
+  return (
+    <dl className={styles.list}>
+      {props.rows.map(({ label, value, note }) => (
+        <div
+          key={label}
+          className={mergeClasses(styles.row, value.length > LONGEST_BESIDE && styles.tall)}
+        >
+          <dt className={styles.label}>{label}</dt>
+          <dd className={styles.value}>{value}</dd>
+          {note === undefined ? null : <dd className={styles.note}>{note}</dd>}
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,89 @@
+/** The whole pane: its title, the four tabs, and what is said above them. */
+import {
+  FluentProvider,
+  mergeClasses,
+  webDarkTheme,
+  webLightTheme,
+} from '@fluentui/react-components';
+import { useEffect, type ReactNode } from 'react';
+import { BugNotice } from './bug-notice.tsx';
+import { ErrorBoundary } from './error-boundary.tsx';
+import { FunctionsTab } from './functions/functions-tab.tsx';
+import { JobTab } from './job/job-tab.tsx';
+import { Announcer } from './look/announcer.tsx';
+import { Messages } from './look/messages.tsx';
+import { PageColors } from './look/page-colors.tsx';
+import { TabPanel, Tabs, type TabTitle } from './look/tabs.tsx';
+import { useLook } from './look/use-look.ts';
+import { PlanTab } from './plan/plan-tab.tsx';
+import { ProfileTab } from './profile/profile-tab.tsx';
+import type { Tab } from './state/pane-state.ts';
+import { useDark } from './use-dark.ts';
+import { usePane } from './use-pane.ts';
+
+const TITLES: readonly TabTitle<Tab>[] = [
+  { name: 'job', title: 'Job' },
+  { name: 'profile', title: 'Profile' },
+  { name: 'plan', title: 'Plan' },
+  { name: 'functions', title: 'Functions' },
+];
+
+export function Pane(): ReactNode {
+  const { services } = usePane();
+  const dark = useDark(services.darkTheme);
+  const look = useLook();
+  // For measuring how soon the pane stands after the page's script began.
+  useEffect(() => {
+    performance.mark('pane shown');
+  }, []);
+  return (
+    <FluentProvider theme={dark ? webDarkTheme : webLightTheme} className={look.page}>
+      <PageColors dark={dark} />
+      <ErrorBoundary>
+        <PaneBody />
+      </ErrorBoundary>
+    </FluentProvider>
+  );
+}
+
+function PaneBody(): ReactNode {
+  const look = useLook();
+  const { state, send, services } = usePane();
+  if (state.bug !== undefined) return <BugNotice what={state.bug} />;
+  const choose = (tab: Tab): void => {
+    send({ type: 'tab chosen', tab });
+    services.preferences.set('tab', tab);
+  };
+  return (
+    <>
+      <header className={look.header}>
+        <div className={look.column}>
+          <div className={look.titleRow}>
+            <h1 className={look.title}>Coveledger</h1>
+          </div>
+          <Tabs label="Parts of the pane" tabs={TITLES} chosen={state.tab} onChoose={choose} />
+        </div>
+      </header>
+      <main className={mergeClasses(look.column, look.main)}>
+        <Messages />
+        <TabPanel name={state.tab}>
+          <TabContent tab={state.tab} />
+        </TabPanel>
+      </main>
+      <Announcer />
+    </>
+  );
+}
+
+function TabContent({ tab }: { readonly tab: Tab }): ReactNode {
+  switch (tab) {
+    case 'job':
+      return <JobTab />;
+    case 'profile':
+      return <ProfileTab />;
+    case 'plan':
+      return <PlanTab />;
+    case 'functions':
+      return <FunctionsTab />;
+  }
+}

@@ -1,0 +1,93 @@
+import { Button, ProgressBar } from '@fluentui/react-components';
+import type { ReactNode } from 'react';
+import { printExact } from '../../sheets/print-length.ts';
+import { sayWritten } from '../job/say-findings.ts';
+import { Disclosure } from '../look/disclosure.tsx';
+import { FindingList } from '../look/finding-list.tsx';
+import { Message } from '../look/messages.tsx';
+import { NumberList } from '../look/number-list.tsx';
+import { Section } from '../look/section.tsx';
+import { StandingCautions } from '../look/standing-cautions.tsx';
+import { useLook } from '../look/use-look.ts';
+import { openHostOf } from '../state/open-host.ts';
+import type { PlanResult } from '../state/pane-state.ts';
+import { usePane } from '../use-pane.ts';
+import { sayProfiles, sayResult } from './say-result.ts';
+import { WriteDialog } from './write-dialog.tsx';
+
+export function PlanResultView({ result }: { readonly result: PlanResult }): ReactNode {
+  const look = useLook();
+  const { state } = usePane();
+  const { plan, fingerprint, wrong } = result;
+  const { found } = state.reading;
+  const { shop } = plan.job;
+  const cuts = plan.profiles.some(({ setUp }) => setUp !== undefined);
+  if (wrong.length > 0) {
+    return (
+      <Message intent="error">
+        This plan does not add up, which is a fault of this program: don’t cut by it, and nothing is
+        written. {wrong.slice(0, 3).join(' ')}
+      </Message>
+    );
+  }
+  return (
+    <Section title="What it comes to">
+      {found !== undefined && found.fingerprint !== fingerprint ? (
+        <Message intent="warning">The inputs have changed since this plan: plan again.</Message>
+      ) : null}
+      {plan.profiles.length === 0 ? (
+        <p className={look.text}>There is nothing left to plan: every run is marked as done.</p>
+      ) : (
+        <>
+          <NumberList rows={sayResult(plan)} />
+          <Disclosure summary="Profile by profile">
+            <ul className={look.plainList}>
+              {sayProfiles(plan).map(({ name, text, bound }) => (
+                <li key={name} className={look.row}>
+                  <div className={look.strong}>{name}</div>
+                  <div>{text}</div>
+                  <div className={look.quiet}>{bound}</div>
+                </li>
+              ))}
+            </ul>
+          </Disclosure>
+        </>
+      )}
+      {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} /> : null}
+      <WriteSheets />
+      <FindingList title="Cautions" faults={plan.cautions} problems={false} />
+    </Section>
+  );
+}
+
+function WriteSheets(): ReactNode {
+  const look = useLook();
+  const { state, actions } = usePane();
+  const { writing } = state;
+  const busy = writing.kind === 'writing' || state.planning.running !== undefined;
+  const inPlace = openHostOf(state)?.can.writeInPlace !== false;
+  return (
+    <>
+      <div className={look.buttons}>
+        <Button
+          appearance="primary"
+          disabledFocusable={busy}
+          onClick={() => void actions.askToWrite()}
+        >
+          {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
+        </Button>
+      </div>
+      {writing.kind === 'writing' ? (
+        <ProgressBar
+          value={writing.of === 0 ? 0 : writing.done / writing.of}
+          aria-label="Writing the sheets"
+          thickness="large"
+        />
+      ) : null}
+      {writing.kind === 'written' ? (
+        <Message intent="success">{sayWritten(writing.sheets, writing.file)}</Message>
+      ) : null}
+      <WriteDialog />
+    </>
+  );
+}

@@ -1,0 +1,91 @@
+/** Plans the job, shows what it comes to, and writes it. */
+import { Button } from '@fluentui/react-components';
+import { useId, type ReactNode } from 'react';
+import { whyNoPlan } from '../job/stand-tables.ts';
+import { FindingList } from '../look/finding-list.tsx';
+import { Message } from '../look/messages.tsx';
+import { Section } from '../look/section.tsx';
+import { useLook } from '../look/use-look.ts';
+import type { PaneState } from '../state/pane-state.ts';
+import { usePane } from '../use-pane.ts';
+import { PlanProgressView } from './plan-progress-view.tsx';
+import { PlanResultView } from './plan-result-view.tsx';
+
+export function PlanTab(): ReactNode {
+  const look = useLook();
+  const { state, actions } = usePane();
+  const reasonId = useId();
+  const { planning } = state;
+  const { running, result, faults, stopped } = planning;
+  const reason = running === undefined ? whyBlocked(state) : undefined;
+  const label =
+    running === undefined ? (result === undefined ? 'Plan the job' : 'Plan again') : 'Stop';
+  return (
+    <>
+      <Section title="Plan">
+        <WrittenBefore />
+        <div className={look.buttons}>
+          {/* One button throughout, so that a keyboard stays where it is. */}
+          <Button
+            appearance={running === undefined ? 'primary' : 'secondary'}
+            disabledFocusable={reason !== undefined || running?.stopping === true}
+            aria-describedby={reason === undefined ? undefined : reasonId}
+            onClick={() => (running === undefined ? void actions.plan() : actions.stop())}
+          >
+            {label}
+          </Button>
+        </div>
+        {reason === undefined ? null : (
+          <p id={reasonId} className={look.text}>
+            {reason}
+          </p>
+        )}
+        {running === undefined ? null : <PlanProgressView progress={running} />}
+        {stopped && running === undefined ? (
+          <Message intent="info">
+            {result === undefined
+              ? 'Stopped; nothing was written.'
+              : 'Stopped; nothing was written. The earlier plan stands below.'}
+          </Message>
+        ) : null}
+        {running === undefined && faults.length > 0 ? (
+          <>
+            <Message intent="error">
+              The job can’t be made as it stands
+              {result === undefined ? '' : '; the plan below is an earlier one'}.
+            </Message>
+            <FindingList title="Problems" faults={faults} problems />
+            {result === undefined ? (
+              <FindingList title="Cautions" faults={planning.cautions} problems={false} />
+            ) : null}
+          </>
+        ) : null}
+      </Section>
+      {result === undefined ? null : <PlanResultView result={result} />}
+    </>
+  );
+}
+
+function whyBlocked({ workbook, reading }: PaneState): string | undefined {
+  if (workbook.kind === 'awaited') return 'Looking for the workbook.';
+  if (workbook.kind === 'none') return 'There is no workbook yet: open one under Job.';
+  const { found } = reading;
+  if (found === undefined) return 'The tables are not read yet.';
+  return whyNoPlan(found.tables, found.faults.length);
+}
+
+/** Sheets of an earlier plan, perhaps from another day, may be out of date. */
+function WrittenBefore(): ReactNode {
+  const { state } = usePane();
+  const { found } = state.reading;
+  const { result } = state.planning;
+  if (found?.writtenFrom === undefined || found.writtenFrom === found.fingerprint) return null;
+  // The result itself says so where it is the one that was written.
+  if (result !== undefined && result.fingerprint !== found.fingerprint) return null;
+  return (
+    <Message intent="warning">
+      The inputs have changed since the sheets were written: plan and write them again before
+      anybody cuts by them.
+    </Message>
+  );
+}

@@ -1,0 +1,30 @@
+/** How far a planning has come, in words and as a share. */
+import { sayMoney } from '../../sheets/say-money.ts';
+import type { Shop } from '../../planning/shop.ts';
+import type { PlanProgress } from '../state/pane-state.ts';
+
+export interface ProgressWords {
+  /** From 0 to 1. */
+  readonly share: number;
+  readonly phase: string;
+  /** Lumber of the profile that is being planned, so far, and the least that it can cost. */
+  readonly cost: string | undefined;
+}
+
+export function sayProgress(
+  progress: PlanProgress,
+  { currency, decimalSign }: Pick<Shop, 'currency' | 'decimalSign'>,
+): ProgressWords {
+  const { done, of, profile, phase, costCents, boundCents, stopping } = progress;
+  const share = of === 0 ? 0 : Math.min(1, done / of);
+  const money = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const where = profile === '' ? 'Beginning' : `${profile} (${Math.min(done + 1, of)} of ${of})`;
+  return {
+    share,
+    phase: stopping ? 'Stopping' : phase === '' ? where : `${where}: ${phase}`,
+    cost:
+      costCents === undefined || boundCents === undefined
+        ? undefined
+        : `Lumber so far ${money(costCents)}; it can't be less than ${money(boundCents)}.`,
+  };
+}

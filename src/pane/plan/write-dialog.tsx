@@ -1,0 +1,57 @@
+/** Asks before sheets are replaced: which, what points into them, and that it can't be undone. */
+import { Button } from '@fluentui/react-components';
+import { useState, type ReactNode } from 'react';
+import { sayList } from '../job/say-findings.ts';
+import { Modal } from '../look/modal.tsx';
+import { useLook } from '../look/use-look.ts';
+import type { WriteQuestion } from '../state/pane-state.ts';
+import { usePane } from '../use-pane.ts';
+
+const NOTHING_ASKED: WriteQuestion = { replaced: [], added: [], pointing: [] };
+
+export function WriteDialog(): ReactNode {
+  const { state, send, actions } = usePane();
+  const { writing } = state;
+  const asked = writing.kind === 'asking' ? writing.question : undefined;
+  // What was asked stays in sight while the dialog goes away.
+  const [shown, setShown] = useState(NOTHING_ASKED);
+  if (asked !== undefined && asked !== shown) setShown(asked);
+  return (
+    <Modal
+      title="Replace the sheets?"
+      open={asked !== undefined}
+      onDrop={() => send({ type: 'writing dropped' })}
+      buttons={
+        <>
+          <Button onClick={() => send({ type: 'writing dropped' })}>Leave them</Button>
+          <Button appearance="primary" onClick={() => void actions.write()}>
+            Replace
+          </Button>
+        </>
+      }
+    >
+      <Question question={shown} />
+    </Modal>
+  );
+}
+
+function Question({ question }: { readonly question: WriteQuestion }): ReactNode {
+  const look = useLook();
+  const { replaced, added, pointing } = question;
+  return (
+    <>
+      <p className={look.text}>
+        {`${sayList(replaced)} ${replaced.length === 1 ? 'was' : 'were'} made here before and will be replaced, with anything that was typed there since.`}
+        {added.length === 0 ? '' : ` ${sayList(added)} will be added.`}
+      </p>
+      {pointing.map(({ sheet, cells }) => (
+        <p key={sheet} className={look.text}>
+          {`${sayList(cells)} ${cells.length === 1 ? 'points' : 'point'} into ${sheet} and will lose ${cells.length === 1 ? 'its value' : 'their values'}.`}
+        </p>
+      ))}
+      <p className={look.text}>
+        <strong>This can’t be undone.</strong> Your input sheets stay as they are.
+      </p>
+    </>
+  );
+}

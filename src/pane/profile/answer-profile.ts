@@ -1,0 +1,129 @@
+/** The set-up of the profile that is being worked on, or every reason against it. */
+import { fault, rewordFault, type Caution, type Fault } from '../../core/faults/fault.ts';
+import type { Setting } from '../../core/cove/cove.ts';
+import { checkCove } from '../../core/cove/feasibility.ts';
+import { parseLength, type ExactInches } from '../../core/units/length.ts';
+import type { Profile } from '../../planning/job.ts';
+import { planSetUp, type SetUp } from '../../planning/plan-setup.ts';
+import type { Shop } from '../../planning/shop.ts';
+import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
+
+export interface ProfileAnswer {
+  /** Absent where a size can't be read. */
+  readonly profile: Profile | undefined;
+  /** The shop's settings with this blade. */
+  readonly shop: Shop;
+  readonly setUp: SetUp | undefined;
+  /** For the drawing: there may be one where the saw or the blank forbids the cove. */
+  readonly setting: Setting | undefined;
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+  /** Fields that a fault names, with what it says. */
+  readonly atFault: Readonly<Partial<Record<CoveField, string>>>;
+}
+
+/** A cove of one's own stands in no cell. */
+const NO_CELL = { sheet: '', cell: '' };
+
+/** A profile of the job on the shop's saw. */
+export function answerProfile(profile: Profile, shop: Shop): ProfileAnswer {
+  const planned = planSetUp(profile, shop);
+  const faults = planned?.faults ?? [];
+  return finish(profile, shop, planned?.setUp, faults, planned?.cautions ?? []);
+}
+
+/** A cove as typed. Each field that can't be read is named; near flat and off-center may be blank. */
+export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
+  const faults: Fault[] = [];
+  const read = (
+    field: CoveField,
+    blank: 'may be' | 'is 0' | 'is a fault',
+  ): ExactInches | undefined => {
+    const label = labelOf(field);
+    const text = typed[field].trim();
+    if (text === '' && blank === 'may be') return undefined;
+    const parsed = parseLength(text === '' && blank === 'is 0' ? '0' : text, label, shop);
+    if (!parsed.ok) {
+      faults.push(...parsed.faults);
+      return undefined;
+    }
+    // The geometry refuses the others itself, by name.
+    if (field === 'nearFlat' && parsed.value.compare(0) < 0) {
+      faults.push(fault('length.negative', label, { inches: Number(parsed.value) }));
+    }
+    return parsed.value;
+  };
+  const width = read('width', 'is a fault');
+  const depth = read('depth', 'is a fault');
+  const offCenter = read('offCenter', 'is 0');
+  const blankWidth = read('blankWidth', 'is a fault');
+  const blankThickness = read('blankThickness', 'is a fault');
+  const nearFlat = read('nearFlat', 'may be');
+  const bladeDiameter = read('bladeDiameter', 'is a fault');
+  const kerf = read('kerf', 'is a fault');
+  if (
+    faults.length > 0 ||
+    width === undefined ||
+    depth === undefined ||
+    offCenter === undefined ||
+    blankWidth === undefined ||
+    blankThickness === undefined ||
+    bladeDiameter === undefined ||
+    kerf === undefined
+  ) {
+    return finish(undefined, shop, undefined, faults, []);
+  }
+  const profile: Profile = {
+    name: 'A cove of your own',
+    make: 'cove',
+    cove: { width: Number(width), depth: Number(depth), offCenter: Number(offCenter) },
+    blankWidth,
+    blankThickness,
+    ...(nearFlat === undefined ? {} : { nearFlat }),
+    species: '',
+    thicknessClass: '',
+    note: '',
+    where: NO_CELL,
+  };
+  return answerProfile(profile, { ...shop, bladeDiameter, kerf });
+}
+
+function finish(
+  profile: Profile | undefined,
+  shop: Shop,
+  setUp: SetUp | undefined,
+  faults: readonly Fault[],
+  cautions: readonly Caution[],
+): ProfileAnswer {
+  const say = (one: Fault): Fault => rewordFault(one, shop.unit);
+  const said = distinct(faults.map(say));
+  const atFault: Partial<Record<CoveField, string>> = {};
+  for (const { argument, message } of said) {
+    const field = COVE_FIELDS.find(({ label }) => label === argument)?.field;
+    if (field !== undefined) atFault[field] ??= message;
+  }
+  return {
+    profile,
+    shop,
+    setUp,
+    setting: setUp?.setting ?? settingOf(profile, shop),
+    faults: said,
+    cautions: distinct(cautions.map(say)),
+    atFault,
+  };
+}
+
+function settingOf(profile: Profile | undefined, shop: Shop): Setting | undefined {
+  if (profile?.cove === undefined) return undefined;
+  const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
+  return checkCove(profile.cove, blade).setting;
+}
+
+/** Sizes and passes may both refuse one depth: once is enough. */
+function distinct(faults: readonly Fault[]): Fault[] {
+  return [...new Map(faults.map((one) => [one.message, one])).values()];
+}
+
+function labelOf(field: CoveField): string {
+  return COVE_FIELDS.find((one) => one.field === field)?.label ?? field;
+}

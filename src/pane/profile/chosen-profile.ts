@@ -1,0 +1,39 @@
+/** Which profile is being worked on, and what comes of it. */
+import type { Profile } from '../../planning/job.ts';
+import { sameName } from '../../planning/job.ts';
+import { readShop } from '../../planning/input/read-shop.ts';
+import type { Shop } from '../../planning/shop.ts';
+import { INCHES_AND_POINT } from '../../core/units/length.ts';
+import type { PaneState } from '../state/pane-state.ts';
+import { answerProfile, answerTyped, type ProfileAnswer } from './answer-profile.ts';
+
+/** Value of the choice that stands for a cove of one's own; no profile can have it as its name. */
+export const OWN_COVE = '';
+
+export interface ChosenProfile {
+  readonly coves: readonly Profile[];
+  /** A profile's name, or OWN_COVE. */
+  readonly name: string;
+  readonly shop: Shop;
+  readonly answer: ProfileAnswer;
+}
+
+/** The job's first cove until somebody chooses; a cove of one's own where there is none. */
+export function chosenProfile({ reading, profile }: PaneState): ChosenProfile {
+  const shop = reading.found?.shop ?? usualShop();
+  const coves = reading.found?.coves ?? [];
+  const chosen =
+    profile.chosen === undefined
+      ? coves[0]
+      : coves.find(({ name }) => profile.chosen !== undefined && sameName(name, profile.chosen));
+  return chosen === undefined
+    ? { coves, name: OWN_COVE, shop, answer: answerTyped(profile.typed, shop) }
+    : { coves, name: chosen.name, shop, answer: answerProfile(chosen, shop) };
+}
+
+let usual: Shop | undefined;
+/** Where no Shop has been read: all usual values. */
+export function usualShop(): Shop {
+  usual ??= readShop(undefined, INCHES_AND_POINT, { faults: [], cautions: [] }).shop;
+  return usual;
+}

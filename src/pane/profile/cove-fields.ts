@@ -1,0 +1,66 @@
+/** The fields of a cove of one's own, as typed. */
+import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
+import type { Profile } from '../../planning/job.ts';
+import type { Shop } from '../../planning/shop.ts';
+
+/** Labels are the words that faults name the sizes by. */
+export const COVE_FIELDS = [
+  { field: 'width', label: 'Cove width' },
+  { field: 'depth', label: 'Cove depth' },
+  { field: 'offCenter', label: 'Off-center' },
+  { field: 'blankWidth', label: 'Blank width' },
+  { field: 'blankThickness', label: 'Blank thickness' },
+  { field: 'nearFlat', label: 'Near flat' },
+  { field: 'bladeDiameter', label: 'Blade diameter' },
+  { field: 'kerf', label: 'Kerf' },
+] as const;
+
+export type CoveField = (typeof COVE_FIELDS)[number]['field'];
+export type TypedCove = Readonly<Record<CoveField, string>>;
+
+/** Something to begin with. The near flat is left out: then the cove sits midway in its blank. */
+export const USUAL_COVE: TypedCove = {
+  width: '3"',
+  depth: '3/4"',
+  offCenter: '0"',
+  blankWidth: '4 1/2"',
+  blankThickness: '1 1/4"',
+  nearFlat: '',
+  bladeDiameter: '10"',
+  kerf: '1/8"',
+};
+
+/** A profile of the job, with the shop's blade, as a person would type it. */
+export function typeProfile(profile: Profile, shop: Shop): TypedCove {
+  const { cove, blankWidth, blankThickness, nearFlat } = profile;
+  const type = (inches: number | undefined): string =>
+    inches === undefined ? '' : typeLength(inches, shop);
+  const number = (length: { valueOf: () => unknown } | undefined): number | undefined =>
+    length === undefined ? undefined : Number(length);
+  return {
+    width: type(cove?.width),
+    depth: type(cove?.depth),
+    offCenter: type(cove?.offCenter),
+    blankWidth: type(number(blankWidth)),
+    blankThickness: type(number(blankThickness)),
+    nearFlat: type(number(nearFlat)),
+    bladeDiameter: type(Number(shop.bladeDiameter)),
+    kerf: type(Number(shop.kerf)),
+  };
+}
+
+const FINEST = 64;
+const DECIMALS = 4;
+
+/** With its unit, so that it reads back the same whatever the shop's own is. */
+export function typeLength(
+  inches: number,
+  { unit, decimalSign }: Pick<Shop, 'unit' | 'decimalSign'>,
+): string {
+  if (unit === 'in' && Number.isInteger(inches * FINEST)) {
+    return formatInches(inches, { denominator: FINEST, marks: 'inch mark' });
+  }
+  const text =
+    unit === 'mm' ? formatMillimetres(inches, 3) : `${Number(inches.toFixed(DECIMALS))}"`;
+  return text.replace('.', decimalSign);
+}

@@ -1,0 +1,83 @@
+/** The sizes of a cove of one's own: what is typed is answered at once. */
+import { Input, makeStyles, tokens } from '@fluentui/react-components';
+import { useId, type ReactNode } from 'react';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { useLook } from '../look/use-look.ts';
+import { usePane } from '../use-pane.ts';
+import type { ProfileAnswer } from './answer-profile.ts';
+import { COVE_FIELDS, type CoveField } from './cove-fields.ts';
+
+const useStyles = makeStyles({
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fill, minmax(112px, 1fr))',
+    columnGap: '10px',
+    rowGap: '6px',
+  },
+  input: { width: '100%', minWidth: 0 },
+  invalid: { color: tokens.colorStatusDangerForeground1 },
+});
+
+const HINTS: Readonly<Partial<Record<CoveField, string>>> = {
+  nearFlat: 'blank: midway',
+};
+
+export function CoveForm(props: {
+  readonly answer: ProfileAnswer;
+  readonly unit: LengthUnit;
+}): ReactNode {
+  const look = useLook();
+  const styles = useStyles();
+  const unit = props.unit === 'mm' ? 'millimetres' : 'inches';
+  return (
+    <>
+      <p className={look.quiet} style={{ marginBlock: '0 6px' }}>
+        {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}.`}
+      </p>
+      <div className={styles.grid}>
+        {COVE_FIELDS.map(({ field, label }) => (
+          <CoveInput key={field} field={field} label={label} answer={props.answer} />
+        ))}
+      </div>
+    </>
+  );
+}
+
+function CoveInput(props: {
+  readonly field: CoveField;
+  readonly label: string;
+  readonly answer: ProfileAnswer;
+}): ReactNode {
+  const look = useLook();
+  const styles = useStyles();
+  const { state, send } = usePane();
+  const id = useId();
+  const { field, label, answer } = props;
+  const wrong = answer.atFault[field];
+  const hint = HINTS[field];
+  return (
+    <div>
+      <label htmlFor={id}>{label}</label>
+      <Input
+        id={id}
+        className={styles.input}
+        autoComplete="off"
+        value={state.profile.typed[field]}
+        {...(hint === undefined ? {} : { placeholder: hint })}
+        aria-invalid={wrong !== undefined}
+        aria-describedby={wrong === undefined ? undefined : `${id}-wrong`}
+        onChange={(_, { value }) => send({ type: 'cove typed', field, text: value })}
+      />
+      {wrong === undefined ? null : (
+        <>
+          <span className={styles.invalid} aria-hidden="true">
+            see below
+          </span>
+          <span id={`${id}-wrong`} className={look.hidden}>
+            {wrong}
+          </span>
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+/** The section in the blank and the table from above, to scale. */
+import type { ReactNode } from 'react';
+import type { TableSize } from '../../core/cove/rails.ts';
+import { drawSection } from '../../drawings/section.ts';
+import { drawTable } from '../../drawings/table.ts';
+import { DrawingFigure } from '../look/drawing-figure.tsx';
+import { Section } from '../look/section.tsx';
+import type { Shop } from '../../planning/shop.ts';
+import type { ProfileAnswer } from './answer-profile.ts';
+
+export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
+  const { profile, shop, setting, setUp } = answer;
+  const { blankWidth, blankThickness, nearFlat } = profile ?? {};
+  if (setting === undefined || blankWidth === undefined || blankThickness === undefined) {
+    return null;
+  }
+  const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
+  const { tiltSide, unit } = shop;
+  const blank = {
+    width: Number(blankWidth),
+    thickness: Number(blankThickness),
+    ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
+  };
+  return (
+    <Section title="Drawings" hiddenTitle>
+      <DrawingFigure
+        name="The section"
+        draw={(width) => drawSection({ blade, setting, blank, tiltSide, unit, width })}
+      />
+      {/* No rails for a cove that can't be made: nobody is to set up by them. */}
+      {setUp === undefined ? null : (
+        <DrawingFigure
+          name="The table from above"
+          draw={(width) =>
+            drawTable({
+              blade,
+              setting,
+              flats: setUp.flats,
+              ...tableOf(shop),
+              tiltSide,
+              unit,
+              width,
+            })
+          }
+        />
+      )}
+    </Section>
+  );
+}
+
+function tableOf(shop: Shop): { readonly table?: TableSize } {
+  const { tableFront: front, tableBack: back, tableWidth: width, slotToBlade } = shop;
+  if (front === undefined || back === undefined) return {};
+  return {
+    table: {
+      front: Number(front),
+      back: Number(back),
+      ...(width === undefined ? {} : { width: Number(width) }),
+      ...(slotToBlade === undefined ? {} : { slotToBlade: Number(slotToBlade) }),
+    },
+  };
+}

@@ -1,0 +1,152 @@
+/** The profile that is being worked on: its drawings, its numbers, what speaks against it. */
+import { Button, Select } from '@fluentui/react-components';
+import { useId, type ReactNode } from 'react';
+import { printExact } from '../../sheets/print-length.ts';
+import { Disclosure } from '../look/disclosure.tsx';
+import { FindingList } from '../look/finding-list.tsx';
+import { NumberList } from '../look/number-list.tsx';
+import { Section } from '../look/section.tsx';
+import { StandingCautions } from '../look/standing-cautions.tsx';
+import { useLook } from '../look/use-look.ts';
+import { openHostOf } from '../state/open-host.ts';
+import { usePane } from '../use-pane.ts';
+import type { ProfileAnswer } from './answer-profile.ts';
+import { chosenProfile, OWN_COVE, type ChosenProfile } from './chosen-profile.ts';
+import { CoveForm } from './cove-form.tsx';
+import { typeProfile } from './cove-fields.ts';
+import { ProfileDrawings } from './profile-drawings.tsx';
+import { sayProfile } from './say-profile.ts';
+import { saySetUp } from './say-set-up.ts';
+import { SpokenAnswer } from './spoken-answer.tsx';
+
+export function ProfileTab(): ReactNode {
+  const { state } = usePane();
+  const chosen = chosenProfile(state);
+  const { answer, shop } = chosen;
+  return (
+    <>
+      <Section title="Profile">
+        <Choice chosen={chosen} />
+        {chosen.name === OWN_COVE ? (
+          <CoveForm answer={answer} unit={shop.unit} />
+        ) : (
+          <Sizes chosen={chosen} />
+        )}
+        <FindingList title="Problems" faults={withoutPlace(answer.faults)} problems bare />
+      </Section>
+      <ProfileDrawings answer={answer} />
+      <SetUpNumbers answer={answer} />
+      <SpokenAnswer answer={answer} />
+    </>
+  );
+}
+
+/** In the profile's own tab a fault needs no cell: the Job tab has it with its place. */
+function withoutPlace(faults: ProfileAnswer['faults']): ProfileAnswer['faults'] {
+  return faults.map(({ code, argument, given, message }) => ({ code, argument, given, message }));
+}
+
+function Choice({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
+  const look = useLook();
+  const { state, send } = usePane();
+  const id = useId();
+  const { coves, name } = chosen;
+  const typed = state.profile.typed;
+  return (
+    <div className={look.field}>
+      <label htmlFor={id}>Profile being worked on</label>
+      <Select
+        id={id}
+        className={look.select}
+        value={name}
+        onChange={(_, { value }) =>
+          value === OWN_COVE
+            ? send({ type: 'own cove begun', typed: own(chosen) ?? typed })
+            : send({ type: 'profile chosen', name: value })
+        }
+      >
+        {coves.map((cove) => (
+          <option key={cove.name} value={cove.name}>
+            {cove.name}
+          </option>
+        ))}
+        <option value={OWN_COVE}>A cove of your own</option>
+      </Select>
+    </div>
+  );
+}
+
+/** The chosen profile's sizes, to go on from. */
+function own({ answer, shop }: ChosenProfile): ReturnType<typeof typeProfile> | undefined {
+  return answer.profile === undefined ? undefined : typeProfile(answer.profile, shop);
+}
+
+function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
+  const look = useLook();
+  const { state, send, actions } = usePane();
+  const { profile, shop } = chosen.answer;
+  if (profile === undefined) return null;
+  return (
+    <>
+      <p className={look.text}>{sayProfile(profile, shop.unit)}</p>
+      <div className={look.buttons}>
+        <Button
+          size="small"
+          onClick={() => send({ type: 'own cove begun', typed: typeProfile(profile, shop) })}
+        >
+          Try other sizes
+        </Button>
+        {openHostOf(state)?.can.showCells === true ? (
+          <Button size="small" onClick={() => void actions.show(profile.where)}>
+            Show its row
+          </Button>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
+  const look = useLook();
+  const { setUp, shop } = answer;
+  const cautions = (
+    <>
+      <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} />
+      <FindingList
+        title="Mind with this cove"
+        faults={withoutPlace(answer.cautions)}
+        problems={false}
+        bare
+      />
+    </>
+  );
+  if (setUp === undefined) {
+    return (
+      <Section title="Set-up">
+        <p className={look.text}>No set-up: this can’t be made as it stands.</p>
+        {cautions}
+      </Section>
+    );
+  }
+  const words = saySetUp(setUp, shop);
+  return (
+    <Section title="Set-up">
+      {cautions}
+      <h3 className={look.minorHeading}>The saw</h3>
+      <NumberList rows={words.saw} />
+      <h3 className={look.minorHeading}>The rails</h3>
+      <NumberList rows={words.rails} />
+      <h3 className={look.minorHeading}>The passes</h3>
+      <Disclosure summary={`Heights of the ${words.passes.length} passes`}>
+        <ol style={{ margin: 0, paddingInlineStart: 28 }}>
+          {words.passes.map((height, index) => (
+            <li key={index}>{height}</li>
+          ))}
+        </ol>
+        <p className={look.quiet}>Highest tooth above the table.</p>
+      </Disclosure>
+      <h3 className={look.minorHeading}>The blank</h3>
+      <NumberList rows={words.blank} />
+    </Section>
+  );
+}

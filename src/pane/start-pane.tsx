@@ -1,0 +1,25 @@
+/** Puts the pane on the page at once; the workbook, the planner and the demo follow in their time. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { makeActions } from './actions/pane-actions.ts';
+import { Pane } from './pane.tsx';
+import type { PaneServices } from './services.ts';
+import { INITIAL_STATE, TABS } from './state/pane-state.ts';
+import { createStore } from './state/store.ts';
+import { PaneContext } from './use-pane.ts';
+
+export function startPane(element: HTMLElement, services: PaneServices): void {
+  const kept = services.preferences.get('tab');
+  const tab = TABS.find((one) => one === kept) ?? INITIAL_STATE.tab;
+  const store = createStore({ ...INITIAL_STATE, tab });
+  const actions = makeActions(store, services);
+  createRoot(element).render(
+    <StrictMode>
+      <PaneContext value={{ store, actions, services }}>
+        <Pane />
+      </PaneContext>
+    </StrictMode>,
+  );
+  const end = actions.begin();
+  window.addEventListener('pagehide', end, { once: true });
+}

@@ -1,0 +1,65 @@
+/** What can happen in the pane, as plain values. */
+import type { Caution, Fault } from '../../core/faults/fault.ts';
+import type { WorkbookHost } from '../../hosts/host.ts';
+import type { ColumnMap } from '../../planning/input/map-columns.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
+import type { JobFound } from '../job/job-found.ts';
+import type { CoveField, TypedCove } from '../profile/cove-fields.ts';
+import type { PlanProgress, PlanResult, Tab, WriteQuestion } from './pane-state.ts';
+
+export type PaneEvent =
+  | { readonly type: 'tab chosen'; readonly tab: Tab }
+  | { readonly type: 'workbook missing'; readonly why: string | undefined }
+  | { readonly type: 'workbook opened'; readonly host: WorkbookHost }
+  | { readonly type: 'reading begun' }
+  | { readonly type: 'job read'; readonly turn: number; readonly found: JobFound }
+  | { readonly type: 'reading failed'; readonly turn: number; readonly faults: readonly Fault[] }
+  | { readonly type: 'mapping begun'; readonly table: JobTableName }
+  | {
+      readonly type: 'place chosen';
+      readonly placeKey: string | undefined;
+      readonly columns: ColumnMap;
+    }
+  | { readonly type: 'column chosen'; readonly heading: string; readonly theirs: string }
+  | { readonly type: 'mapping ended' }
+  | { readonly type: 'profile chosen'; readonly name: string }
+  | { readonly type: 'own cove begun'; readonly typed: TypedCove }
+  | { readonly type: 'cove typed'; readonly field: CoveField; readonly text: string }
+  | { readonly type: 'planning begun'; readonly of: number }
+  | {
+      readonly type: 'planning moved';
+      readonly turn: number;
+      readonly progress: Partial<Omit<PlanProgress, 'stopping'>>;
+    }
+  | { readonly type: 'planning stopping' }
+  | { readonly type: 'planning stopped'; readonly turn: number }
+  | {
+      readonly type: 'planning ended';
+      readonly turn: number;
+      readonly result: PlanResult | undefined;
+      readonly faults: readonly Fault[];
+      readonly cautions: readonly Caution[];
+    }
+  | { readonly type: 'writing asked'; readonly question: WriteQuestion }
+  | { readonly type: 'writing begun'; readonly of: number }
+  | { readonly type: 'writing moved'; readonly done: number; readonly of: number }
+  | {
+      readonly type: 'written';
+      readonly sheets: readonly string[];
+      readonly file: string | undefined;
+      readonly fingerprint: string;
+    }
+  | { readonly type: 'writing dropped' }
+  | { readonly type: 'functions searched'; readonly search: string }
+  | { readonly type: 'separator found'; readonly separator: string }
+  | {
+      readonly type: 'example put';
+      readonly id: string;
+      readonly text: string;
+      readonly ok: boolean;
+    }
+  | { readonly type: 'busy'; readonly with: string | undefined }
+  | { readonly type: 'trouble'; readonly faults: readonly Fault[] }
+  | { readonly type: 'trouble put away' }
+  | { readonly type: 'done'; readonly notice: string }
+  | { readonly type: 'bug found'; readonly what: string };

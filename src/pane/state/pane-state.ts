@@ -1,0 +1,142 @@
+/** Everything that the pane shows, as one value; reduce.ts is the only place that makes a new one. */
+import type { Caution, Fault } from '../../core/faults/fault.ts';
+import type { WorkbookHost } from '../../hosts/host.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
+import type { ColumnMap } from '../../planning/input/map-columns.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
+import type { JobFound } from '../job/job-found.ts';
+import { USUAL_COVE, type TypedCove } from '../profile/cove-fields.ts';
+
+export const TABS = ['job', 'profile', 'plan', 'functions'] as const;
+export type Tab = (typeof TABS)[number];
+
+export interface PaneState {
+  readonly tab: Tab;
+  readonly workbook: WorkbookState;
+  readonly reading: ReadingState;
+  readonly mapping: MappingState | undefined;
+  readonly profile: ProfileState;
+  readonly planning: PlanningState;
+  readonly writing: WritingState;
+  readonly functions: FunctionsState;
+  /** What is being done with the workbook besides reading, planning and writing; in words. */
+  readonly busy: string | undefined;
+  /** What the host could not do; stands until it is put away or something goes well. */
+  readonly trouble: readonly Fault[];
+  /** What has just gone well, beside what was asked for. */
+  readonly notice: string | undefined;
+  readonly announcement: Announcement;
+  /** A fault of this program: the pane gives way to a word about it. */
+  readonly bug: string | undefined;
+}
+
+export type WorkbookState =
+  | { readonly kind: 'awaited' }
+  /** `why` where that was not to be expected. */
+  | { readonly kind: 'none'; readonly why: string | undefined }
+  | { readonly kind: 'open'; readonly host: WorkbookHost };
+
+export interface ReadingState {
+  /** Counts up with each reading begun: what comes back from an earlier one is dropped. */
+  readonly turn: number;
+  readonly busy: boolean;
+  readonly found: JobFound | undefined;
+  /** Why the last reading failed: put away when one succeeds. */
+  readonly failed: readonly Fault[] | undefined;
+}
+
+/** A table of the person's own that is being taken for one of ours. */
+export interface MappingState {
+  readonly table: JobTableName;
+  readonly placeKey: string | undefined;
+  readonly columns: ColumnMap;
+}
+
+export interface ProfileState {
+  /** A profile's name; empty for a cove of one's own, undefined until somebody chooses. */
+  readonly chosen: string | undefined;
+  readonly typed: TypedCove;
+}
+
+export interface PlanProgress {
+  readonly done: number;
+  readonly of: number;
+  readonly profile: string;
+  readonly phase: string;
+  readonly costCents: number | undefined;
+  readonly boundCents: number | undefined;
+  readonly stopping: boolean;
+}
+
+export interface PlanResult {
+  readonly plan: JobPlan;
+  /** Of the inputs that it was made from. */
+  readonly fingerprint: string;
+  /** What the check of our own finds wrong with it: then nothing is written. */
+  readonly wrong: readonly string[];
+}
+
+export interface PlanningState {
+  readonly turn: number;
+  readonly running: PlanProgress | undefined;
+  readonly result: PlanResult | undefined;
+  /** Why the last planning gave no plan. */
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+  readonly stopped: boolean;
+}
+
+export interface WriteQuestion {
+  readonly replaced: readonly string[];
+  readonly added: readonly string[];
+  /** Cells that point into a sheet that is to be replaced. */
+  readonly pointing: readonly { readonly sheet: string; readonly cells: readonly string[] }[];
+}
+
+export type WritingState =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'asking'; readonly question: WriteQuestion }
+  | { readonly kind: 'writing'; readonly done: number; readonly of: number }
+  | {
+      readonly kind: 'written';
+      readonly sheets: readonly string[];
+      readonly file: string | undefined;
+    };
+
+export interface FunctionsState {
+  readonly search: string;
+  /** The person's own separator of arguments. */
+  readonly separator: string;
+  /** What became of the last example, and of which function. */
+  readonly outcome:
+    { readonly id: string; readonly text: string; readonly ok: boolean } | undefined;
+}
+
+/** Said once to a screen reader; the turn tells two equal texts apart. */
+export interface Announcement {
+  readonly turn: number;
+  readonly text: string;
+}
+
+export const INITIAL_STATE: PaneState = {
+  tab: 'job',
+  workbook: { kind: 'awaited' },
+  reading: { turn: 0, busy: false, found: undefined, failed: undefined },
+  mapping: undefined,
+  profile: { chosen: undefined, typed: USUAL_COVE },
+  planning: {
+    turn: 0,
+    running: undefined,
+    result: undefined,
+    faults: [],
+    cautions: [],
+    stopped: false,
+  },
+  writing: { kind: 'idle' },
+  functions: { search: '', separator: ',', outcome: undefined },
+  busy: undefined,
+  trouble: [],
+  notice: undefined,
+  announcement: { turn: 0, text: '' },
+  bug: undefined,
+};

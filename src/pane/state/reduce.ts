@@ -1,0 +1,128 @@
+/** One event after the other makes the next state. Pure: effects are in src/pane/actions. */
+import type { Fault } from '../../core/faults/fault.ts';
+import type { WorkbookHost } from '../../hosts/host.ts';
+import { sayFindings, sayWritten } from '../job/say-findings.ts';
+import { announce } from './announce.ts';
+import type { PaneEvent } from './pane-event.ts';
+import { INITIAL_STATE, type PaneState } from './pane-state.ts';
+import { reducePlanning } from './reduce-planning.ts';
+
+/** What comes back from a reading or a planning that another has followed changes nothing. */
+export function reduce(state: PaneState, event: PaneEvent): PaneState {
+  switch (event.type) {
+    case 'tab chosen':
+      return { ...state, tab: event.tab, notice: undefined };
+    case 'workbook missing':
+      return { ...state, workbook: { kind: 'none', why: event.why } };
+    case 'workbook opened':
+      return workbookOpened(state, event.host);
+    case 'reading begun':
+      return {
+        ...state,
+        reading: { ...state.reading, turn: state.reading.turn + 1, busy: true },
+      };
+    case 'job read':
+      return event.turn === state.reading.turn ? jobRead(state, event) : state;
+    case 'reading failed':
+      return event.turn === state.reading.turn ? readingFailed(state, event.faults) : state;
+    case 'mapping begun':
+      return { ...state, mapping: { table: event.table, placeKey: undefined, columns: {} } };
+    case 'place chosen': {
+      const { placeKey, columns } = event;
+      return state.mapping === undefined
+        ? state
+        : { ...state, mapping: { ...state.mapping, placeKey, columns } };
+    }
+    case 'column chosen':
+      return columnChosen(state, event.heading, event.theirs);
+    case 'mapping ended':
+      return { ...state, mapping: undefined };
+    case 'profile chosen':
+      return { ...state, profile: { ...state.profile, chosen: event.name } };
+    case 'own cove begun':
+      return { ...state, profile: { chosen: '', typed: event.typed } };
+    case 'cove typed': {
+      const typed = { ...state.profile.typed, [event.field]: event.text };
+      return { ...state, profile: { ...state.profile, typed } };
+    }
+    case 'functions searched':
+      return { ...state, functions: { ...state.functions, search: event.search } };
+    case 'separator found':
+      return { ...state, functions: { ...state.functions, separator: event.separator } };
+    case 'example put': {
+      const { id, text, ok } = event;
+      return announce(
+        { ...state, functions: { ...state.functions, outcome: { id, text, ok } } },
+        text,
+      );
+    }
+    case 'busy':
+      return { ...state, busy: event.with };
+    case 'trouble':
+      return troubled(state, event.faults);
+    case 'trouble put away':
+      return { ...state, trouble: [] };
+    case 'done':
+      return announce({ ...state, notice: event.notice, trouble: [] }, event.notice);
+    case 'bug found':
+      return { ...state, bug: event.what, busy: undefined };
+    case 'written':
+      return announce(reducePlanning(state, event), sayWritten(event.sheets, event.file));
+    case 'planning begun':
+    case 'planning moved':
+    case 'planning stopping':
+    case 'planning stopped':
+    case 'planning ended':
+    case 'writing asked':
+    case 'writing begun':
+    case 'writing moved':
+    case 'writing dropped':
+      return reducePlanning(state, event);
+  }
+}
+
+/** Nothing of the one before stays, and what is still on its way from it is dropped. */
+function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
+  return {
+    ...state,
+    workbook: { kind: 'open', host },
+    reading: { ...INITIAL_STATE.reading, turn: state.reading.turn + 1 },
+    mapping: undefined,
+    profile: { ...state.profile, chosen: undefined },
+    planning: { ...INITIAL_STATE.planning, turn: state.planning.turn + 1 },
+    writing: { kind: 'idle' },
+    trouble: [],
+  };
+}
+
+/** Only a changed count is said: a screen reader isn't to repeat itself at every keystroke. */
+function jobRead(state: PaneState, { found }: PaneEvent & { type: 'job read' }): PaneState {
+  const said = sayFindings(found.faults.length, found.cautions.length);
+  const before = state.reading.found;
+  const saidBefore =
+    before === undefined ? '' : sayFindings(before.faults.length, before.cautions.length);
+  const { turn, failed } = state.reading;
+  const trouble = state.trouble === failed ? [] : state.trouble;
+  const read = { ...state, trouble, reading: { turn, busy: false, found, failed: undefined } };
+  return said === saidBefore ? read : announce(read, `The tables were read: ${said}.`);
+}
+
+function readingFailed(state: PaneState, faults: readonly Fault[]): PaneState {
+  return troubled({ ...state, reading: { ...state.reading, busy: false, failed: faults } }, faults);
+}
+
+function troubled(state: PaneState, faults: readonly Fault[]): PaneState {
+  const text = faults.map(({ message }) => message).join(' ');
+  return announce({ ...state, trouble: faults, notice: undefined, busy: undefined }, text);
+}
+
+/** One of their columns stands for one of ours only: it is taken from where it was chosen before. */
+function columnChosen(state: PaneState, heading: string, theirs: string): PaneState {
+  if (state.mapping === undefined) return state;
+  const kept = Object.entries(state.mapping.columns).filter(
+    ([ours, column]) => ours !== heading && column !== theirs,
+  );
+  const chosen = theirs === '' ? [] : [[heading, theirs] as const];
+  const columns = Object.fromEntries([...kept, ...chosen]);
+  return { ...state, mapping: { ...state.mapping, columns } };
+}

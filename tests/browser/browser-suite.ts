@@ -1,0 +1,45 @@
+/** Tests in a real Chromium over the built pages: one browser and one server for a file of tests. */
+import { afterAll, beforeAll, describe } from '@jest/globals';
+import type { Browser } from 'playwright-core';
+
+import { builtPages } from './built-pages.ts';
+import { bundleFakeOffice } from './bundle-fake-office.ts';
+import { browserTestsRun, startChromium } from './chromium.ts';
+import { openPane, type OpenedPane, type PaneChoice } from './pane-page.ts';
+import { serveFolder, type Served } from './serve-folder.ts';
+
+/** A page load, a plan and its writing take seconds on a busy machine. */
+export const BROWSER_TEST_MS = 120_000;
+
+export interface BrowserSuite {
+  /** The pane in a page with no workbook beside it. */
+  readonly alone: (choice?: PaneChoice) => Promise<OpenedPane>;
+  /** The pane beside a fake of Excel; `before` sets the workbook up. */
+  readonly besideExcel: (choice?: PaneChoice) => Promise<OpenedPane>;
+  readonly origin: () => string;
+}
+
+/** The tests are listed as skipped where Chromium is missing, but fail there with CI set. */
+export function browserSuite(title: string, tests: (suite: BrowserSuite) => void): void {
+  (browserTestsRun ? describe : describe.skip)(title, () => {
+    let browser: Browser;
+    let served: Served;
+    let library: string;
+    beforeAll(async () => {
+      [browser, served, library] = await Promise.all([
+        startChromium(),
+        serveFolder(builtPages()),
+        bundleFakeOffice(),
+      ]);
+    }, BROWSER_TEST_MS);
+    afterAll(async () => {
+      await browser.close();
+      await served.close();
+    });
+    tests({
+      alone: (choice) => openPane(browser, served.origin, choice),
+      besideExcel: (choice) => openPane(browser, served.origin, { library, ...choice }),
+      origin: () => served.origin,
+    });
+  });
+}

@@ -1,0 +1,35 @@
+/** Makes one script of fake-office-page.ts, to be handed out in the place of Microsoft's library. */
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import webpack from 'webpack';
+
+const FILE = 'fake-office.js';
+const jsc = { parser: { syntax: 'typescript' }, target: 'es2022' };
+
+export async function bundleFakeOffice(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'coveledger-fake-'));
+  try {
+    await new Promise<void>((resolve, reject) => {
+      webpack(
+        {
+          mode: 'development',
+          devtool: false,
+          target: ['web', 'es2022'],
+          entry: join(import.meta.dirname, 'fake-office-page.ts'),
+          output: { path: folder, filename: FILE },
+          resolve: { extensions: ['.ts', '.js'] },
+          module: { rules: [{ test: /\.ts$/u, loader: 'swc-loader', options: { jsc } }] },
+        },
+        (error, stats) => {
+          if (error !== null) reject(error);
+          else if (stats?.hasErrors() === true) reject(new Error(stats.toString('errors-only')));
+          else resolve();
+        },
+      );
+    });
+    return await readFile(join(folder, FILE), 'utf8');
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,28 @@
+/** What a person does in the pane, step by step. */
+import type { Page } from 'playwright-core';
+
+/** A workbook with one sheet of the person's own; runs in the page. */
+export function blankWorkbook(): void {
+  const notes = testExcel.addSheet('Notes', [['Maple Street'], ['=not a formula', 3]]);
+  testExcel.select(notes, 'B5');
+}
+
+export async function goTo(
+  page: Page,
+  tab: 'Job' | 'Profile' | 'Plan' | 'Functions',
+): Promise<void> {
+  await page.getByRole('tab', { name: tab }).click();
+}
+
+/** Makes the demo's input sheets, and waits until they are read. */
+export async function demoWorkbook(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
+  await page.getByText('No problems').first().waitFor();
+}
+
+export async function planJob(page: Page, button = 'Plan the job'): Promise<void> {
+  await goTo(page, 'Plan');
+  await page.getByRole('button', { name: button }).click();
+  await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
+  await page.getByRole('button', { name: 'Plan again' }).waitFor();
+}

@@ -1,0 +1,155 @@
+import { expect, test } from '@jest/globals';
+import type { Page } from 'playwright-core';
+
+import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
+import { blankWorkbook, demoWorkbook, goTo, planJob } from './pane-steps.ts';
+
+const OUTPUT = ['Production', 'Set-ups', 'Cutting', 'Client'];
+const INPUT = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
+
+const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
+const ownSheet = (page: Page): Promise<string> =>
+  page.evaluate(() => testExcel.snapshot(testExcel.workbook.sheets.slice(0, 1)));
+
+browserSuite('The pane beside a workbook', ({ besideExcel }) => {
+  test(
+    'goes the whole way from a blank workbook to written sheets, and leaves the person’s own alone',
+    async () => {
+      const { page, context, errors } = await besideExcel({ before: blankWorkbook });
+      const before = await ownSheet(page);
+      await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
+      await page.getByText('No problems').first().waitFor();
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT]);
+      await planJob(page);
+      await page.getByRole('button', { name: 'Write the sheets' }).click();
+      await page.getByText('were written').first().waitFor();
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT, ...OUTPUT]);
+      expect(await ownSheet(page)).toBe(before);
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'lists a fault with its cell as it is typed, selects the cell, and plans nothing meanwhile',
+    async () => {
+      const { page, context } = await besideExcel({ before: blankWorkbook });
+      await demoWorkbook(page);
+      await page.evaluate(async () => {
+        const runs = testExcel.workbook.sheets.find(({ name }) => name === 'Runs')!;
+        await testExcel.types(runs, 'D3', 'about six feet');
+      });
+      const fault = page.getByRole('button', { name: /Runs!D3/ });
+      await fault.waitFor();
+      expect(await page.getByRole('status').allTextContents()).toEqual(
+        expect.arrayContaining([expect.stringContaining('1 problem')]),
+      );
+      await fault.click();
+      await page.waitForFunction(() => testExcel.workbook.active?.name === 'Runs');
+      expect(await page.evaluate(() => testExcel.workbook.activeCell)).toMatchObject({
+        row: 2,
+        column: 3,
+      });
+      await goTo(page, 'Plan');
+      const plan = page.getByRole('button', { name: 'Plan the job' });
+      expect(await plan.getAttribute('aria-disabled')).toBe('true');
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'says that the inputs have changed since, and asks before it replaces what it wrote',
+    async () => {
+      const { page, context } = await besideExcel({ before: blankWorkbook });
+      await demoWorkbook(page);
+      await planJob(page);
+      await page.getByRole('button', { name: 'Write the sheets' }).click();
+      await page.getByText('were written').first().waitFor();
+      await page.evaluate(async () => {
+        const { sheets } = testExcel.workbook;
+        const runs = sheets.find(({ name }) => name === 'Runs')!;
+        await testExcel.types(runs, 'D3', '99');
+        await testExcel.types(sheets[0]!, 'C3', { formula: '=Production!B2', value: 1 });
+      });
+      await page
+        .getByText(/inputs have changed since/)
+        .first()
+        .waitFor();
+      await planJob(page, 'Plan again');
+      await page.getByRole('button', { name: 'Write the sheets' }).click();
+      const dialog = page.getByRole('dialog');
+      await dialog.waitFor();
+      const asked = await dialog.textContent();
+      expect(asked).toContain('can’t be undone');
+      expect(asked).toContain('Notes!C3');
+      for (const name of OUTPUT) expect(asked).toContain(name);
+      await dialog.getByRole('button', { name: 'Leave them' }).click();
+      await dialog.waitFor({ state: 'hidden' });
+      await page.getByRole('button', { name: 'Write the sheets' }).click();
+      await dialog.getByRole('button', { name: 'Replace' }).click();
+      await page.getByText('were written').first().waitFor();
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT, ...OUTPUT]);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'puts an example into the chosen cell when asked, and never over something',
+    async () => {
+      const { page, context } = await besideExcel({ before: blankWorkbook });
+      await goTo(page, 'Functions');
+      await page.getByText('COVE.TILT', { exact: false }).first().click();
+      await page.getByRole('button', { name: 'Put example into the selected cell' }).click();
+      await page
+        .getByText(/Notes!B5/)
+        .first()
+        .waitFor();
+      const cell = await page.evaluate(
+        () => testExcel.view().sheets.find(({ name }) => name === 'Notes')?.cells['B5']?.formula,
+      );
+      expect(cell).toMatch(/^COVE\.TILT\(/u);
+      await page.evaluate(() => testExcel.select(testExcel.workbook.sheets[0]!, 'A1'));
+      const before = await ownSheet(page);
+      await page.getByRole('button', { name: 'Put example into the selected cell' }).click();
+      await page
+        .getByText(/holds something already/)
+        .first()
+        .waitFor();
+      expect(await ownSheet(page)).toBe(before);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'reads a trim list of the person’s own once its columns are told, and remembers them',
+    async () => {
+      const { page, context } = await besideExcel({
+        before: () => {
+          testExcel.addSheet('Notes', [['mine']]);
+          testExcel.addSheet('House', [
+            ['Area', 'Moulding', 'Len', 'Qty'],
+            ['Hall', 'Base', '8\' 2"', 2],
+          ]);
+          testExcel.addSheet('Profiles', [['Profile'], ['Base']]);
+          testExcel.addSheet('Stock', [
+            ['For', 'Length', 'Price'],
+            ['Base', '12\' 0"', 18],
+          ]);
+        },
+      });
+      await page.getByRole('button', { name: /Runs/ }).first().click();
+      await page
+        .getByRole('combobox', { name: /table|stands/i })
+        .first()
+        .selectOption({ label: /House/ } as never)
+        .catch(() => undefined);
+      await page.screenshot({ path: 'build/screenshots/map.png' });
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+});

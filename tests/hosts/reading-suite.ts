@@ -1,0 +1,210 @@
+/** One suite for every host that reads: what a person's workbook holds is found and read alike. */
+import { describe, expect, test } from '@jest/globals';
+
+import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
+import { recogniseTables } from '../../src/planning/input/recognise-tables.ts';
+import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { codesOf, valueOf } from './excel-workbooks.ts';
+import type { PersonsSheet } from './persons-sheets.ts';
+
+export interface ReadingHost {
+  readonly name: string;
+  readonly open: (sheets: readonly PersonsSheet[]) => Promise<WorkbookHost>;
+}
+
+const RUNS = ['Room', 'Profile', 'Length'];
+
+export function testReading({ name, open }: ReadingHost): void {
+  const placesOf = async (host: WorkbookHost): Promise<readonly TablePlace[]> =>
+    valueOf(await host.look()).places;
+  const read = async (sheets: readonly PersonsSheet[], which = 0): Promise<RawTable> => {
+    const host = await open(sheets);
+    return valueOf(await host.readTable((await placesOf(host))[which]!, 'Runs'));
+  };
+
+  describe(`Reading through the ${name} host`, () => {
+    test('offers tables proper first, then the cells of sheets without any', async () => {
+      const host = await open([
+        { name: 'How to', rows: [['Fill in the lists'], [null, null, null]] },
+        {
+          name: 'Trim',
+          rows: [
+            ['Trim of the Maple house'],
+            [],
+            [null, ...RUNS, null, 'For', 'Kind'],
+            [null, 'Hall', 'Base', 96, null, 'Base', 'stick'],
+            [null, 'Hall', 'Crown', 80, null, null, null],
+            [null, null, null, null, null, 'Poplar', 'board'],
+          ],
+          tables: [
+            { name: 'Lengths', range: 'B3:D6' },
+            { name: 'Rack', range: 'F3:G6' },
+          ],
+        },
+        { name: 'Empty', rows: [] },
+        { name: 'Profiles', rows: [['List of profiles'], ['Profile', 'Make'], ['Base', 'buy']] },
+      ]);
+      const look = valueOf(await host.look());
+      expect(look.sheets).toEqual(
+        ['How to', 'Trim', 'Empty', 'Profiles'].map((sheet) => ({
+          name: sheet,
+          ours: false,
+          pointedAtBy: [],
+        })),
+      );
+      expect(look.places.map(({ key, ...place }) => [typeof key, place])).toEqual([
+        [
+          'string',
+          { sheet: 'Trim', table: 'Lengths', line: 3, headings: [null, ...RUNS], rowCount: 2 },
+        ],
+        [
+          'string',
+          {
+            sheet: 'Trim',
+            table: 'Rack',
+            line: 3,
+            headings: [null, null, null, null, null, 'For', 'Kind'],
+            rowCount: 2,
+          },
+        ],
+        ['string', { sheet: 'How to', line: 1, headings: ['Fill in the lists'], rowCount: 0 }],
+        ['string', { sheet: 'Profiles', line: 2, headings: ['Profile', 'Make'], rowCount: 1 }],
+      ]);
+      expect(new Set(look.places.map(({ key }) => key)).size).toBe(4);
+    });
+
+    test('reads a table with each row where it stands', async () => {
+      const rows = [
+        ['Trim of the Maple house'],
+        [],
+        [null, ...RUNS, 'beside it'],
+        [null, 'Hall', 'Base', 96, 'a remark'],
+        [null, null, null, null, 'another'],
+        [null, 'Loft', null, '7\' 4 3/8"'],
+      ];
+      expect(await read([{ name: 'Trim', rows, tables: [{ name: 'T', range: 'B3:D6' }] }])).toEqual(
+        {
+          name: 'Runs',
+          source: { kind: 'sheet', name: 'Trim' },
+          headings: { line: 3, cells: [null, ...RUNS] },
+          rows: [
+            { line: 4, cells: [null, 'Hall', 'Base', 96] },
+            { line: 6, cells: [null, 'Loft', null, '7\' 4 3/8"'] },
+          ],
+        },
+      );
+      expect((await read([{ name: 'Trim', rows }])).rows.map(({ line }) => line)).toEqual([
+        4, 5, 6,
+      ]);
+    });
+
+    test('gives each cell as what it is: also errors, dates and formulas that give ""', async () => {
+      const cells = [
+        'oak',
+        96.5,
+        true,
+        { error: '#N/A' },
+        { error: '#DIV/0!' },
+        { date: 45_352 },
+        { formula: '=IF(TRUE,"","x")', value: '' },
+        { formula: '="a"&"b"', value: 'ab' },
+        { formula: '=1+1', value: 2 },
+        '#N/A',
+        ' ',
+        null,
+        '3/4',
+      ];
+      const table = await read([{ name: 'Runs', rows: [RUNS, cells] }]);
+      expect(table.rows).toEqual([
+        {
+          line: 2,
+          cells: [
+            'oak',
+            96.5,
+            true,
+            { kind: 'error', text: '#N/A' },
+            { kind: 'error', text: '#DIV/0!' },
+            { kind: 'date' },
+            null,
+            'ab',
+            2,
+            '#N/A',
+            ' ',
+            null,
+            '3/4',
+          ],
+        },
+      ]);
+    });
+
+    test('leaves out rows of nothing but formulas that give ""', async () => {
+      const nothing = { formula: '=IF(TRUE,"","x")', value: '' };
+      const rows = [RUNS, [nothing, nothing], ['Hall', nothing, 96], [nothing, nothing, nothing]];
+      const host = await open([{ name: 'Runs', rows }]);
+      const [place] = await placesOf(host);
+      expect(place?.rowCount).toBe(1);
+      expect(valueOf(await host.readTable(place!, 'Runs')).rows).toEqual([
+        { line: 3, cells: ['Hall', null, 96] },
+      ]);
+    });
+
+    test('offers two tables alike both, and lets nobody guess', async () => {
+      const rows = [RUNS, ['Hall', 'Base', 96]];
+      const host = await open([
+        { name: 'First', rows, tables: [{ name: 'One', range: 'A1:C2' }] },
+        { name: 'Second', rows },
+      ]);
+      const runs = recogniseTables(await placesOf(host)).find((one) => one.name === 'Runs');
+      expect(runs?.chosen).toBeUndefined();
+      expect(runs?.alike.map(({ sheet }) => sheet)).toEqual(['First', 'Second']);
+    });
+
+    test('says so where merged headings would lose a column, and only there', async () => {
+      const rows = [
+        ['Trim of the Maple house'],
+        ['Room', 'Length', null, 'Profile', null],
+        ['Hall', 96, '3/8', 'Base', null],
+      ];
+      const merges = ['A1:E1', 'B2:C2', 'D2:E2'];
+      const host = await open([{ name: 'Runs', rows, merges }]);
+      const outcome = await host.readTable((await placesOf(host))[0]!, 'Runs');
+      expect(outcome).toMatchObject({
+        ok: false,
+        faults: [
+          {
+            code: 'table.heading-merged',
+            argument: 'Column C of Runs',
+            where: { sheet: 'Runs', cell: 'C2' },
+          },
+        ],
+      });
+    });
+
+    test('reads 10,000 rows, and says so of more than 20,000', async () => {
+      const rowsOf = (count: number): PersonsSheet['rows'] => [
+        RUNS,
+        ...Array.from({ length: count }, (_, at) => ['Hall', `profile ${at}`, at / 8]),
+      ];
+      const table = await read([{ name: 'Runs', rows: rowsOf(10_000) }]);
+      expect([table.rows.length, table.rows.at(-1)]).toEqual([
+        10_000,
+        { line: 10_001, cells: ['Hall', 'profile 9999', 9_999 / 8] },
+      ]);
+      const host = await open([{ name: 'Runs', rows: rowsOf(20_001) }]);
+      const [place] = await placesOf(host);
+      expect(place?.rowCount).toBe(20_001);
+      expect(codesOf(await host.readTable(place!, 'Runs'))).toEqual(['table.too-many-rows']);
+    });
+
+    test('says so when the place is gone', async () => {
+      const [place] = await placesOf(await open([{ name: 'Runs', rows: [RUNS, ['Hall']] }]));
+      const other = await open([]);
+      expect(codesOf(await other.readTable({ ...place!, key: 'sheet/none' }, 'Runs'))).toEqual([
+        'host.gone',
+      ]);
+      expect(codesOf(await other.readTable({ ...place!, key: 'table/none' }, 'Runs'))).toEqual([
+        'host.gone',
+      ]);
+    });
+  });
+}

@@ -1,0 +1,174 @@
+import { describe, expect, test } from '@jest/globals';
+
+import { openFileHost } from '../../src/hosts/xlsx/open-file-host.ts';
+import { readXlsxBack } from './read-xlsx.ts';
+import { codesOf, hostOf, valueOf } from './excel-workbooks.ts';
+import { FakeExcel } from './excel-fake/fake-excel.ts';
+import { inExcel, inFile } from './persons-sheets.ts';
+import { testReading } from './reading-suite.ts';
+import { richWorkbook } from './sample-workbook.ts';
+
+testReading({ name: 'Excel', open: (sheets) => Promise.resolve(hostOf(inExcel(sheets))) });
+testReading({
+  name: 'opened file',
+  open: async (sheets) => {
+    // A file has a sheet at least.
+    const bytes = inFile(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets);
+    return valueOf(await openFileHost({ name: 'trim.xlsx', bytes }));
+  },
+});
+
+describe('Reading in Excel', () => {
+  const rows = Array.from({ length: 10_000 }, (_, at) => ['Hall', 'Base', at]);
+  const sheets = [{ name: 'Runs', rows: [['Room', 'Profile', 'Length'], ...rows] }];
+
+  test('takes a table in blocks, as few as their size allows', async () => {
+    const fake = inExcel(sheets);
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.look()).places;
+    const before = fake.syncs;
+    valueOf(await host.readTable(place!, 'Runs'));
+    // To find it, to measure it, its 30,003 cells in two, and whether headings are merged.
+    expect(fake.syncs - before).toBe(5);
+  });
+
+  test('asks for less at a time where cells are full of text', async () => {
+    const long = Array.from({ length: 400 }, (_, at) => [`${at}`, 'x'.repeat(30_000)]);
+    const fake = inExcel([{ name: 'Runs', rows: [['Room', 'Note'], ...long] }]);
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.look()).places;
+    expect(place?.rowCount).toBe(400);
+    const table = valueOf(await host.readTable(place!, 'Runs'));
+    expect(table.rows.map(({ cells }) => cells[0])).toEqual(long.map(([first]) => first));
+  });
+
+  test('looks no further than 256 columns, and not at cells that are vastly apart', async () => {
+    const wide = Array.from({ length: 300 }, (_, at) => `c${at}`);
+    const fake = inExcel([
+      { name: 'Runs', rows: [wide, wide] },
+      { name: 'Far', rows: [['a', 'b']] },
+    ]);
+    fake.workbook.sheets[1]!.make(1_048_575, 3).value = 'far';
+    const host = hostOf(fake);
+    const [runs, far] = valueOf(await host.look()).places;
+    expect(runs?.headings).toHaveLength(256);
+    expect(valueOf(await host.readTable(runs!, 'Runs')).rows[0]?.cells).toHaveLength(256);
+    expect(codesOf(await host.readTable(far!, 'Stock'))).toEqual(['table.too-many-rows']);
+  });
+
+  test('leaves merged headings to the reader where this Excel tells none', async () => {
+    const merged = {
+      name: 'Runs',
+      rows: [
+        ['Room', 'Length', null],
+        ['Hall', 96, 4],
+      ],
+      merges: ['B1:C1'],
+    };
+    const fake = inExcel([merged]);
+    fake.minor = 12;
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.look()).places;
+    expect(valueOf(await host.readTable(place!, 'Runs')).headings.cells).toEqual([
+      'Room',
+      'Length',
+    ]);
+  });
+
+  test('takes no total row for a run, and no table without headings for a table', async () => {
+    const fake = inExcel([
+      {
+        name: 'Runs',
+        rows: [
+          ['Room', 'Length'],
+          ['Hall', 96],
+          ['Total', 96],
+        ],
+        tables: [{ name: 'T', range: 'A1:B3' }],
+      },
+    ]);
+    const table = fake.workbook.tables[0]!;
+    table.showTotals = true;
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.look()).places;
+    expect(valueOf(await host.readTable(place!, 'Runs')).rows).toHaveLength(1);
+    table.showHeaders = false;
+    const [bare] = valueOf(await host.look()).places;
+    expect([bare?.table, bare?.rowCount]).toEqual([undefined, 2]);
+    expect(codesOf(await host.readTable(place!, 'Runs'))).toEqual(['host.gone']);
+  });
+
+  test('offers none of our own sheets as a table', async () => {
+    const fake = new FakeExcel();
+    fake.addSheet('Notes');
+    valueOf(await hostOf(fake).write(richWorkbook(), { owner: 'tool', replace: [] }));
+    const look = valueOf(await hostOf(fake).look());
+    expect(look.places).toEqual([]);
+    expect(look.sheets.map(({ ours }) => ours)).toEqual([false, true, true, true]);
+  });
+});
+
+describe('An opened file', () => {
+  const open = async (bytes: Uint8Array) => openFileHost({ name: 'Maple house.xlsx', bytes });
+  const trim = inFile([
+    {
+      name: 'Runs',
+      rows: [
+        ['Room', 'Length'],
+        ['Hall', 96],
+      ],
+    },
+  ]);
+
+  test('is refused in the words of any file that is no workbook', async () => {
+    expect(codesOf(await open(new TextEncoder().encode('Room,Length')))).toEqual([
+      'file.not-workbook',
+    ]);
+  });
+
+  test('gives what is written as a file of its own, after its name', async () => {
+    const host = valueOf(await open(trim));
+    const { sheets, file } = valueOf(
+      await host.write(richWorkbook(), { owner: 'tool', replace: [] }),
+    );
+    expect(sheets).toEqual(richWorkbook().sheets.map(({ name }) => name));
+    expect(file?.name).toBe('Maple house-set-ups-the-shop-s-cuts.xlsx');
+    expect(readXlsxBack(file!.bytes).sheets.map(({ name }) => name)).toEqual(sheets);
+    // The file itself stays as it was opened.
+    expect(valueOf(await host.look()).sheets.map(({ name }) => name)).toEqual(['Runs']);
+  });
+
+  test('says what it can not do, keeps notes while it is open, and never changes', async () => {
+    const host = valueOf(await open(trim));
+    expect([host.kind, host.can]).toEqual([
+      'file',
+      { showCells: false, putFormulas: false, writeInPlace: false },
+    ]);
+    expect(codesOf(await host.show({ sheet: 'Runs', cell: 'A1' }))).toEqual(['host.cannot']);
+    expect(codesOf(await host.putFormula('=1'))).toEqual(['host.cannot']);
+    expect(await host.listSeparator()).toBe(',');
+    expect(await host.recall('a')).toEqual({ ok: true, value: undefined });
+    await host.remember('a', 'b');
+    expect(await host.recall('a')).toEqual({ ok: true, value: 'b' });
+    let calls = 0;
+    const end = host.watch(() => {
+      calls += 1;
+    });
+    await host.remember('a', 'c');
+    end();
+    expect(calls).toBe(0);
+  });
+
+  test('is read without a sheet that is too vast to be a table', async () => {
+    const far = `<row r="1"><c r="A1"><v>1</v></c></row><row r="1048576"><c r="IV1048576"><v>1</v></c></row>`;
+    const { makeXlsx, row } = await import('./make-xlsx.ts');
+    const bytes = makeXlsx({
+      sheets: [
+        ['Far', far],
+        ['Runs', row(1, 'Room', 'Length')],
+      ],
+    });
+    const look = valueOf(await valueOf(await open(bytes)).look());
+    expect(look.places.map(({ sheet }) => sheet)).toEqual(['Runs']);
+  });
+});

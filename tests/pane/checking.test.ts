@@ -1,0 +1,224 @@
+import { afterEach, describe, expect, jest, test } from '@jest/globals';
+import { planner } from '../../src/addin/load-planner.ts';
+import { SETTLE_MS } from '../../src/pane/actions/check-job.ts';
+import type { JobFound } from '../../src/pane/job/job-found.ts';
+import { COLUMNS_NOTE } from '../../src/pane/job/find-job.ts';
+import type { PaneStore } from '../../src/pane/state/store.ts';
+import { demoHost, makePane } from './make-pane.ts';
+import { memoryHost, REFUSAL } from './memory-host.ts';
+
+const foundIn = (store: PaneStore): JobFound => {
+  const { found } = store.get().reading;
+  if (found === undefined) throw new RangeError('Nothing was read.');
+  return found;
+};
+const placesIn = (store: PaneStore): Record<string, string | undefined> =>
+  Object.fromEntries(foundIn(store).tables.map(({ name, place }) => [name, place?.sheet]));
+
+afterEach(() => {
+  jest.useRealTimers();
+});
+
+describe('The pane beside a workbook', () => {
+  test('finds the five tables of the demo and nothing wrong in them', async () => {
+    const { store, ready } = makePane(demoHost());
+    await ready();
+    const { faults, job, settings, coves } = foundIn(store);
+    expect(placesIn(store)).toEqual({
+      Runs: 'Runs',
+      Openings: 'Openings',
+      Profiles: 'Profiles',
+      Shop: 'Shop',
+      Stock: 'Stock',
+    });
+    expect(faults).toEqual([]);
+    expect(job?.runs).toHaveLength(70);
+    expect(coves.map(({ name }) => name)).toEqual([
+      'Reading cove',
+      'Gallery crown',
+      'Picture rail',
+    ]);
+    expect(settings.find(({ name }) => name === 'blade diameter')).toEqual({
+      name: 'blade diameter',
+      value: '9 7/8"',
+      usual: false,
+      where: { sheet: 'Shop', cell: 'B2' },
+    });
+    expect(store.get().functions.separator).toBe(';');
+  });
+
+  test('tells a fault with its cell, and shows that cell when asked', async () => {
+    const host = demoHost();
+    const { store, actions, ready } = makePane(host);
+    host.type('Runs', 2, 3, '3/0');
+    await ready();
+    const [only] = foundIn(store).faults;
+    expect(only?.where).toEqual({ sheet: 'Runs', cell: 'D3' });
+    expect(foundIn(store).job).toBeUndefined();
+    expect(store.get().announcement.text).toBe('The tables were read: 1 problem.');
+    await actions.show({ sheet: 'Runs', cell: 'D3' });
+    expect(host.log).toEqual(['show {"sheet":"Runs","cell":"D3"}']);
+  });
+
+  test('still knows the profiles that can be read while other tables are at fault', async () => {
+    const host = demoHost();
+    host.type('Runs', 2, 3, 'unmeasured');
+    host.type('Profiles', 2, 2, '?');
+    const { store, ready } = makePane(host);
+    await ready();
+    expect(foundIn(store).coves.map(({ name }) => name)).toEqual(['Reading cove', 'Picture rail']);
+  });
+
+  test('checks again once the typing rests, however many cells were typed in', async () => {
+    const host = demoHost();
+    const { store, ready } = makePane(host);
+    await ready();
+    jest.useFakeTimers();
+    const { turn } = store.get().reading;
+    host.type('Runs', 2, 3, 'a');
+    await jest.advanceTimersByTimeAsync(SETTLE_MS - 1);
+    host.type('Runs', 3, 3, 'b');
+    await jest.advanceTimersByTimeAsync(SETTLE_MS - 1);
+    expect(store.get().reading.turn).toBe(turn);
+    await jest.advanceTimersByTimeAsync(1);
+    expect(store.get().reading.turn).toBe(turn + 1);
+    expect(foundIn(store).faults).toHaveLength(2);
+  });
+
+  test('does not check again for a change on a sheet that it wrote itself', async () => {
+    const host = demoHost();
+    host.sheets.set('Cutting', { name: 'Cutting', ours: true, rows: [['x']] });
+    const { store, ready } = makePane(host);
+    await ready();
+    jest.useFakeTimers();
+    const { turn } = store.get().reading;
+    host.type('Cutting', 0, 0, 'scribbled');
+    await jest.advanceTimersByTimeAsync(10 * SETTLE_MS);
+    expect(store.get().reading.turn).toBe(turn);
+  });
+
+  test.each(['look', 'recall', 'readTable'] as const)(
+    'says so in words when the workbook refuses to %s, and reads again when asked',
+    async (call) => {
+      const host = demoHost();
+      host.fails = call;
+      const { store, actions, ready } = makePane(host);
+      await ready();
+      const { trouble, reading } = store.get();
+      const said = [...trouble, ...(reading.found?.faults ?? [])];
+      expect(said.map(({ message }) => message)).toContain(REFUSAL.message);
+      expect(reading.found?.job).toBeUndefined();
+      host.fails = undefined;
+      await actions.checkAgain();
+      expect(foundIn(store).job).toBeDefined();
+    },
+  );
+
+  test('plans nothing while a table that may be left out is there and cannot be read', async () => {
+    const host = demoHost();
+    const { store, ready } = makePane({
+      ...host,
+      readTable: (place, name) =>
+        name === 'Openings'
+          ? Promise.resolve({ ok: false, faults: [REFUSAL] })
+          : host.readTable(place, name),
+    });
+    await ready();
+    expect(foundIn(store).faults).toEqual([REFUSAL]);
+    expect(foundIn(store).job).toBeUndefined();
+  });
+
+  test('says that the planner could not be loaded, and can try again', async () => {
+    let loads = 0;
+    const { store, actions, ready } = makePane(demoHost(), {
+      loadPlanner: () =>
+        ++loads === 1 ? Promise.reject(new Error('offline')) : Promise.resolve(planner),
+    });
+    await ready();
+    expect(store.get().trouble.map(({ code }) => code)).toEqual(['pane.not-loaded']);
+    expect(store.get().bug).toBeUndefined();
+    await actions.checkAgain();
+    expect(foundIn(store).job).toBeDefined();
+  });
+
+  test('tells an exception as a fault of the program, by its own words', async () => {
+    const { store, ready } = makePane(demoHost(), {
+      loadPlanner: () =>
+        Promise.resolve({
+          ...planner,
+          readJob: () => {
+            throw new RangeError('a bug');
+          },
+        }),
+    });
+    await ready();
+    expect(store.get().bug).toBe('a bug');
+  });
+});
+
+describe('A table of the person’s own', () => {
+  const own = () =>
+    memoryHost([
+      ...[...demoHost().sheets.values()].filter(({ name }) => name !== 'Runs'),
+      {
+        name: 'Trim list',
+        rows: [
+          ['Area', 'Molding', 'Wall length', 'Qty'],
+          ['Hall', 'Tall base', '100', 1],
+        ],
+      },
+    ]);
+
+  test('is taken for Runs by its columns, which are guessed, kept and read by', async () => {
+    const host = own();
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    expect(placesIn(store)['Runs']).toBeUndefined();
+    actions.beginMapping('Runs');
+    actions.choosePlace('Trim list');
+    expect(store.get().mapping?.columns).toEqual({
+      Room: 'Area',
+      Profile: 'Molding',
+      Length: 'Wall length',
+      Quantity: 'Qty',
+    });
+    await actions.keepMapping();
+    expect(store.get().mapping).toBeUndefined();
+    expect(foundIn(store).job?.runs.map(({ room, quantity }) => [room, quantity])).toEqual([
+      ['Hall', 1],
+    ]);
+    const again = makePane(host);
+    await again.ready();
+    expect(placesIn(again.store)['Runs']).toBe('Trim list');
+    await again.actions.forgetChoice('Runs');
+    expect(placesIn(again.store)['Runs']).toBeUndefined();
+  });
+
+  test('that cannot be kept is said, and the choice stays open', async () => {
+    const host = own();
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    actions.beginMapping('Runs');
+    actions.choosePlace('Trim list');
+    host.fails = 'remember';
+    await actions.keepMapping();
+    expect(store.get().trouble).toEqual([REFUSAL]);
+    expect(store.get().mapping?.placeKey).toBe('Trim list');
+    expect(host.notes.get(COLUMNS_NOTE)).toBeUndefined();
+  });
+
+  test('is asked for where two are alike, and the one named is read', async () => {
+    const [runs, ...others] = [...demoHost().sheets.values()];
+    const host = memoryHost([
+      { ...runs!, name: 'Ground floor' },
+      { ...runs!, name: 'Upper floor', rows: runs!.rows.slice(0, 3) },
+      ...others,
+    ]);
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    const standing = foundIn(store).tables.find(({ name }) => name === 'Runs');
+    expect(standing?.alike.map(({ sheet }) => sheet)).toEqual(['Ground floor', 'Upper floor']);
+    await actions.takeAsItIs('Runs', 'Upper floor');
+    expect(foundIn(store).job?.runs).toHaveLength(2);
+  });
+});

@@ -1,0 +1,125 @@
+/** A workbook in memory for the pane's own tests; sheets that it writes keep only their values. */
+import { fault, failed, ok, type Fault, type Outcome } from '../../src/core/faults/fault.ts';
+import type { HostAbilities, WorkbookHost, WriteChoice } from '../../src/hosts/host.ts';
+import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
+import type { WorkbookDescription } from '../../src/sheets/description.ts';
+
+export interface MemorySheet {
+  readonly name: string;
+  readonly table?: string;
+  readonly ours?: boolean;
+  readonly pointedAtBy?: readonly string[];
+  readonly rows: RawCell[][];
+}
+
+export interface MemoryHost extends WorkbookHost {
+  readonly sheets: Map<string, MemorySheet>;
+  readonly notes: Map<string, string>;
+  /** What was asked of it, in words. */
+  readonly log: string[];
+  /** Types into a cell and tells who watches. */
+  readonly type: (sheet: string, row: number, column: number, value: RawCell) => void;
+  /** From now on this call fails, until it is mended. */
+  fails: keyof WorkbookHost | undefined;
+}
+
+export const REFUSAL: Fault = fault('host.refused', 'The workbook', 'because of the test');
+
+const IN_PLACE: HostAbilities = { showCells: true, putFormulas: true, writeInPlace: true };
+export const AS_FILE: HostAbilities = { showCells: false, putFormulas: false, writeInPlace: false };
+
+export function memoryHost(
+  given: readonly MemorySheet[],
+  can: HostAbilities = IN_PLACE,
+): MemoryHost {
+  const sheets = new Map(given.map((sheet) => [sheet.name, sheet]));
+  const notes = new Map<string, string>();
+  const watchers = new Set<(sheet: string) => void>();
+  const log: string[] = [];
+  const answer = async <T>(call: keyof WorkbookHost, value: () => T): Promise<Outcome<T>> => {
+    await Promise.resolve();
+    return host.fails === call ? failed(REFUSAL) : ok(value());
+  };
+  const host: MemoryHost = {
+    kind: can.writeInPlace ? 'excel' : 'file',
+    can,
+    sheets,
+    notes,
+    log,
+    fails: undefined,
+    type: (name, row, column, value) => {
+      const cells = sheets.get(name)?.rows[row];
+      if (cells === undefined) throw new RangeError(`No row ${row} on ${name}.`);
+      cells[column] = value;
+      for (const changed of watchers) changed(name);
+    },
+    look: () =>
+      answer('look', () => ({
+        name: 'House.xlsx',
+        places: [...sheets.values()]
+          .filter(({ ours, rows }) => ours !== true && rows.length > 0)
+          .map(({ name, table, rows }) => ({
+            key: name,
+            sheet: name,
+            ...(table === undefined ? {} : { table }),
+            line: 1,
+            headings: rows[0] ?? [],
+            rowCount: rows.length - 1,
+          })),
+        sheets: [...sheets.values()].map(({ name, ours = false, pointedAtBy = [] }) => ({
+          name,
+          ours,
+          pointedAtBy,
+        })),
+      })),
+    readTable: ({ sheet }, name) => answer('readTable', () => rawTable(name, sheets.get(sheet))),
+    write: (description, options) =>
+      answer('write', () => {
+        log.push(sayWriting(description, options));
+        for (const sheet of description.sheets) {
+          const rows = sheet.rows
+            .map(({ cells }): RawCell[] => cells.map((cell) => cell?.value ?? null))
+            .filter((cells) => cells.some((cell) => cell !== null));
+          if (can.writeInPlace) {
+            sheets.set(sheet.name, { name: sheet.name, rows, ours: options.owner === 'tool' });
+          }
+        }
+        const written = description.sheets.map(({ name }) => name);
+        const file = { name: 'House planned.xlsx', bytes: new Uint8Array([1]) };
+        return can.writeInPlace ? { sheets: written } : { sheets: written, file };
+      }),
+    show: (where) => answer('show', () => void log.push(`show ${JSON.stringify(where)}`)),
+    putFormula: (formula) =>
+      answer('putFormula', () => {
+        log.push(`put ${formula}`);
+        return { sheet: 'Runs', cell: 'Q2' };
+      }),
+    listSeparator: () => Promise.resolve(';'),
+    recall: (key) => answer('recall', () => notes.get(key)),
+    remember: (key, value) => answer('remember', () => void notes.set(key, value)),
+    watch: (changed) => {
+      watchers.add(changed);
+      return () => watchers.delete(changed);
+    },
+  };
+  return host;
+}
+
+export function sheetOf({ name, headings, rows }: RawTable): MemorySheet {
+  return { name, rows: [[...headings.cells], ...rows.map(({ cells }) => [...cells])] };
+}
+
+function rawTable(name: string, sheet: MemorySheet | undefined): RawTable {
+  const [headings = [], ...rows] = sheet?.rows ?? [];
+  return {
+    name,
+    source: { kind: 'sheet', name: sheet?.name ?? '' },
+    headings: { line: 1, cells: [...headings] },
+    rows: rows.map((cells, index) => ({ line: index + 2, cells: [...cells] })),
+  };
+}
+
+function sayWriting({ sheets }: WorkbookDescription, { owner, replace }: WriteChoice): string {
+  const names = sheets.map(({ name }) => name).join(', ');
+  return `write ${names} for the ${owner}, replacing ${replace.join(', ') || 'none'}`;
+}

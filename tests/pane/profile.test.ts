@@ -1,0 +1,162 @@
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { toDegrees } from '../../src/core/units/angle.ts';
+import { parseLength } from '../../src/core/units/length.ts';
+import { answerProfile, answerTyped } from '../../src/pane/profile/answer-profile.ts';
+import { chosenProfile, OWN_COVE, usualShop } from '../../src/pane/profile/chosen-profile.ts';
+import { typeLength, typeProfile, USUAL_COVE } from '../../src/pane/profile/cove-fields.ts';
+import { sayAnswer } from '../../src/pane/profile/say-answer.ts';
+import { sayProfile } from '../../src/pane/profile/say-profile.ts';
+import { saySetUp } from '../../src/pane/profile/say-set-up.ts';
+import { INITIAL_STATE } from '../../src/pane/state/pane-state.ts';
+import { jobOf } from '../planning/make-job.ts';
+import { DEMO } from '../sheets/sheet-jobs.ts';
+
+const shop = usualShop();
+const typed = { ...USUAL_COVE, width: '3', depth: '1/2', offCenter: '' };
+
+describe('A cove of one’s own', () => {
+  // The approach follows from the published triangle in tests/core/cove/published.test.ts: 41.827°.
+  test('is answered with angles that say what they are measured from', () => {
+    const { setUp, faults } = answerTyped(typed, shop);
+    expect(faults).toEqual([]);
+    const rows = saySetUp(setUp!, shop).saw.map(({ label, value }) => [label, value]);
+    expect(rows.slice(0, 3)).toEqual([
+      ['Approach, from the blade line', '41.83°'],
+      ['Approach, from the front edge', '48.17°'],
+      ['Tilt, from upright', '0°'],
+    ]);
+    expect(saySetUp(setUp!, shop).passes).toHaveLength(9);
+    expect(sayAnswer(answerTyped(typed, shop))).toBe(
+      'Approach 41.83° from the blade line, tilt 0° from upright, 9 passes.',
+    );
+  });
+
+  test('with fields that cannot be read names each of them and has no numbers', () => {
+    const { setUp, setting, faults, atFault } = answerTyped(
+      { ...typed, width: '3/0', depth: '', kerf: 'thin', nearFlat: '-1' },
+      shop,
+    );
+    expect(setUp).toBeUndefined();
+    expect(setting).toBeUndefined();
+    expect(faults).toHaveLength(4);
+    expect(Object.keys(atFault).sort()).toEqual(['depth', 'kerf', 'nearFlat', 'width']);
+    expect(atFault.width).toMatch(/^Cove width: “3\/0” divides by zero/u);
+  });
+
+  test('that no set-up cuts in this blank still has the setting its drawing needs', () => {
+    const { setUp, setting, faults } = answerTyped({ ...typed, blankThickness: '1/2' }, shop);
+    expect(setUp).toBeUndefined();
+    expect(setting).toBeDefined();
+    expect(faults.map(({ code }) => code)).toEqual(['cove.web-too-thin']);
+  });
+
+  test('never throws, and is either set up or has a reason, whatever is typed', () => {
+    const text = fc.oneof(
+      fc.string(),
+      fc.constantFrom('', '0', '-1', '3', '1/2', '9', '1e9', '90 mm', '1000', '3/0', 'NaN', '∞'),
+    );
+    const any = fc.record({
+      width: text,
+      depth: text,
+      offCenter: text,
+      blankWidth: text,
+      blankThickness: text,
+      nearFlat: text,
+      bladeDiameter: text,
+      kerf: text,
+    });
+    fc.assert(
+      fc.property(any, (fields) => {
+        const { setUp, faults } = answerTyped(fields, shop);
+        expect(setUp === undefined).toBe(faults.length > 0);
+        // What was given is quoted, whatever it was.
+        for (const { message } of faults)
+          expect(message.replace(/“.*”/su, '')).not.toMatch(/NaN|undefined|Infinity/u);
+      }),
+    );
+  });
+
+  test('begun from a profile of the job gives that profile’s own set-up', () => {
+    const job = jobOf(DEMO);
+    for (const profile of job.profiles.filter(({ cove }) => cove !== undefined)) {
+      const own = answerTyped(typeProfile(profile, job.shop), job.shop);
+      const ofJob = answerProfile(profile, job.shop);
+      expect(own.setUp?.setting).toEqual(ofJob.setUp?.setting);
+      expect(own.setUp?.flats).toEqual(ofJob.setUp?.flats);
+      expect(own.setUp?.rails).toEqual(ofJob.setUp?.rails);
+    }
+  });
+});
+
+describe('A length prefilled into a field', () => {
+  test('reads back to the same 64th of an inch, or thousandth of a millimetre, in any shop', () => {
+    const look = fc.record({
+      unit: fc.constantFrom('in' as const, 'mm' as const),
+      decimalSign: fc.constantFrom('.' as const, ',' as const),
+    });
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 64 * 200 }), look, (sixtyFourths, its) => {
+        const inches = sixtyFourths / 64;
+        const read = parseLength(typeLength(inches, its), 'Width', its);
+        expect(read.ok).toBe(true);
+        if (read.ok) expect(Number(read.value)).toBeCloseTo(inches, its.unit === 'mm' ? 4 : 12);
+      }),
+    );
+  });
+
+  test('that is no 64th is said in decimals', () => {
+    expect(typeLength(1.23456, { unit: 'in', decimalSign: '.' })).toBe('1.2346"');
+    expect(typeLength(1.23456, { unit: 'in', decimalSign: ',' })).toBe('1,2346"');
+    expect(typeLength(3.5, { unit: 'mm', decimalSign: ',' })).toBe('88,9 mm');
+  });
+});
+
+describe('The numbers of a set-up', () => {
+  const job = jobOf(DEMO);
+  const profile = job.profiles.find(({ name }) => name === 'Reading cove')!;
+  const setUp = answerProfile(profile, job.shop).setUp!;
+
+  test('say both approaches, and they are 90° together', () => {
+    const [fromBlade, fromFront] = saySetUp(setUp, job.shop).saw;
+    expect(Number.parseFloat(fromBlade!.value)).toBeCloseTo(toDegrees(setUp.setting.approach), 2);
+    expect(Number.parseFloat(fromBlade!.value) + Number.parseFloat(fromFront!.value)).toBeCloseTo(
+      90,
+      2,
+    );
+  });
+
+  test('have a mark for each rail on each edge of a known table', () => {
+    expect(
+      saySetUp(setUp, job.shop)
+        .rails.slice(0, 4)
+        .map(({ label }) => label),
+    ).toEqual([
+      'Near rail, on the front edge',
+      'Near rail, on the back edge',
+      'Far rail, on the front edge',
+      'Far rail, on the back edge',
+    ]);
+  });
+
+  test('have no marks without a table, and say where to give it', () => {
+    const { rails } = saySetUp(answerTyped(typed, shop).setUp!, shop);
+    expect(rails).toHaveLength(1);
+    expect(rails[0]!.note).toMatch(/table front and table back in Shop$/u);
+  });
+
+  test('come with the profile’s sizes in words', () => {
+    expect(sayProfile(profile, 'in')).toBe(
+      'Cove 3" (3.0000 in) wide, 3/4" (0.7500 in) deep, 1/2" (0.5000 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Deep side toward the far rail',
+    );
+  });
+});
+
+describe('The profile that is worked on', () => {
+  test('is a cove of one’s own where no job is read, with the usual saw', () => {
+    const { name, coves, answer } = chosenProfile(INITIAL_STATE);
+    expect(name).toBe(OWN_COVE);
+    expect(coves).toEqual([]);
+    expect(answer.setUp).toBeDefined();
+  });
+});

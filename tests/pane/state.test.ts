@@ -1,0 +1,196 @@
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { fault } from '../../src/core/faults/fault.ts';
+import type { JobFound } from '../../src/pane/job/job-found.ts';
+import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
+import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
+import { reduce } from '../../src/pane/state/reduce.ts';
+import { createStore } from '../../src/pane/state/store.ts';
+import { usualShop } from '../../src/pane/profile/chosen-profile.ts';
+
+const after = (...events: readonly PaneEvent[]): PaneState => events.reduce(reduce, INITIAL_STATE);
+
+const found = (faults: number, print = 'a'): JobFound => ({
+  look: { name: 'House.xlsx', places: [], sheets: [] },
+  tables: [],
+  job: undefined,
+  shop: usualShop(),
+  settings: [],
+  coves: [],
+  faults: Array.from({ length: faults }, () => fault('table.empty', 'Runs', null)),
+  cautions: [],
+  fingerprint: print,
+  writtenFrom: undefined,
+});
+
+describe('Readings of the workbook', () => {
+  test('that another has overtaken change nothing, in whichever order they come back', () => {
+    const begun = after({ type: 'reading begun' }, { type: 'reading begun' });
+    const old = reduce(begun, { type: 'job read', turn: 1, found: found(3, 'old') });
+    expect(old).toBe(begun);
+    const failed = reduce(begun, {
+      type: 'reading failed',
+      turn: 1,
+      faults: [fault('table.empty', 'Runs', null)],
+    });
+    expect(failed).toBe(begun);
+    const read = reduce(begun, { type: 'job read', turn: 2, found: found(1, 'new') });
+    expect(read.reading).toMatchObject({ busy: false, found: { fingerprint: 'new' } });
+  });
+
+  test('are heard when their counts change, and not at every keystroke', () => {
+    const once = after({ type: 'reading begun' }, { type: 'job read', turn: 1, found: found(2) });
+    expect(once.announcement).toEqual({ turn: 1, text: 'The tables were read: 2 problems.' });
+    const again = [
+      { type: 'reading begun' },
+      { type: 'job read', turn: 2, found: found(2, 'b') },
+    ] as const;
+    expect(again.reduce<PaneState>(reduce, once).announcement).toBe(once.announcement);
+    const fewer = [
+      { type: 'reading begun' },
+      { type: 'job read', turn: 2, found: found(1, 'b') },
+    ] as const;
+    expect(fewer.reduce<PaneState>(reduce, once).announcement.turn).toBe(2);
+  });
+});
+
+describe('What the workbook refused', () => {
+  const faults = [fault('host.editing-cell', 'The workbook', null)];
+
+  test('to a reading is put away when another succeeds', () => {
+    const failed = after(
+      { type: 'reading begun' },
+      { type: 'reading failed', turn: 1, faults },
+      { type: 'reading begun' },
+    );
+    expect(failed.trouble).toBe(faults);
+    expect(reduce(failed, { type: 'job read', turn: 2, found: found(0) }).trouble).toEqual([]);
+  });
+
+  test('to something else stands until it was read and put away', () => {
+    const state = after(
+      { type: 'reading begun' },
+      { type: 'trouble', faults },
+      { type: 'job read', turn: 1, found: found(0) },
+    );
+    expect(state.trouble).toBe(faults);
+    expect(reduce(state, { type: 'trouble put away' }).trouble).toEqual([]);
+  });
+});
+
+describe('Columns chosen for a table', () => {
+  const choose = (heading: string, theirs: string): PaneEvent => ({
+    type: 'column chosen',
+    heading,
+    theirs,
+  });
+
+  test('stand for one of ours each: the one chosen last keeps it', () => {
+    const state = after(
+      { type: 'mapping begun', table: 'Runs' },
+      choose('Room', 'Area'),
+      choose('Run', 'Area'),
+      choose('Length', 'Long'),
+    );
+    expect(state.mapping?.columns).toEqual({ Run: 'Area', Length: 'Long' });
+    expect(reduce(state, choose('Run', '')).mapping?.columns).toEqual({ Length: 'Long' });
+  });
+
+  test('never give one of their columns twice, whatever is chosen', () => {
+    const events = fc.array(
+      fc.record({
+        type: fc.constant('column chosen' as const),
+        heading: fc.constantFrom('Room', 'Run', 'Profile', 'Length'),
+        theirs: fc.constantFrom('', 'A', 'B', 'C'),
+      }),
+    );
+    fc.assert(
+      fc.property(events, (chosen) => {
+        const { mapping } = after({ type: 'mapping begun', table: 'Runs' }, ...chosen);
+        const theirs = Object.values(mapping?.columns ?? {});
+        expect(new Set(theirs).size).toBe(theirs.length);
+        expect(theirs).not.toContain('');
+        const last = chosen.at(-1);
+        if (last !== undefined && last.theirs !== '') {
+          expect(mapping?.columns[last.heading]).toBe(last.theirs);
+        }
+      }),
+    );
+  });
+});
+
+describe('Planning', () => {
+  test('moves and ends only for the planning that is running', () => {
+    const begun = after({ type: 'planning begun', of: 4 }, { type: 'planning begun', of: 4 });
+    expect(reduce(begun, { type: 'planning moved', turn: 1, progress: { done: 3 } })).toBe(begun);
+    const moved = reduce(begun, { type: 'planning moved', turn: 2, progress: { done: 3 } });
+    expect(moved.planning.running).toMatchObject({ done: 3, of: 4, stopping: false });
+    expect(reduce(begun, { type: 'planning stopped', turn: 1 })).toBe(begun);
+  });
+
+  test('that is being stopped goes on saying so while it still moves', () => {
+    const state = after(
+      { type: 'planning begun', of: 4 },
+      { type: 'planning stopping' },
+      { type: 'planning moved', turn: 1, progress: { done: 1 } },
+    );
+    expect(state.planning.running?.stopping).toBe(true);
+  });
+
+  test('begun anew takes the word of sheets written before off the screen', () => {
+    const state = after(
+      { type: 'written', sheets: ['Cutting'], file: undefined, fingerprint: 'a' },
+      { type: 'planning begun', of: 1 },
+    );
+    expect(state.writing.kind).toBe('idle');
+  });
+});
+
+describe('Another workbook', () => {
+  test('begins with nothing found and nothing chosen in the one before', () => {
+    const host = {} as never;
+    const state = after(
+      { type: 'reading begun' },
+      { type: 'job read', turn: 1, found: found(2) },
+      { type: 'profile chosen', name: 'Reading cove' },
+      { type: 'mapping begun', table: 'Runs' },
+      { type: 'workbook opened', host },
+    );
+    expect(state.reading.found).toBeUndefined();
+    expect(state.profile.chosen).toBeUndefined();
+    expect(state.mapping).toBeUndefined();
+  });
+
+  test('drops what is still being read of the one before', () => {
+    const host = {} as never;
+    const state = after({ type: 'reading begun' }, { type: 'workbook opened', host });
+    const late = reduce(state, { type: 'job read', turn: 1, found: found(2) });
+    expect(late.reading.found).toBeUndefined();
+  });
+
+  test('drops the plan of the one before, and one that is still being made', () => {
+    const host = {} as never;
+    const state = after(
+      { type: 'planning begun', of: 1 },
+      { type: 'workbook opened', host },
+      { type: 'planning ended', turn: 1, result: undefined, faults: found(1).faults, cautions: [] },
+    );
+    expect(state.planning).toMatchObject({ running: undefined, result: undefined, faults: [] });
+  });
+});
+
+describe('The store', () => {
+  test('tells its listeners of changes alone, until they leave', () => {
+    const store = createStore();
+    let heard = 0;
+    const leave = store.subscribe(() => (heard += 1));
+    store.send({ type: 'planning stopping' });
+    expect(heard).toBe(0);
+    store.send({ type: 'tab chosen', tab: 'plan' });
+    expect(heard).toBe(1);
+    leave();
+    store.send({ type: 'tab chosen', tab: 'job' });
+    expect(heard).toBe(1);
+    expect(store.get().tab).toBe('job');
+  });
+});
