@@ -86,7 +86,7 @@ export async function stageRules(
     };
   }
   // Excel puts each new one before the others.
-  for (const { range, formula, style: name } of highlights) {
+  for (const { range, formula, style: name } of [...highlights].reverse()) {
     await requests.need(16, formula.length);
     const { custom } = sheet.getRange(range).conditionalFormats.add('Custom');
     custom.rule.formula = `=${formulaOf(formula)}`;
