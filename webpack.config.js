@@ -1,11 +1,10 @@
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
 import { saySideload } from './scripts/say-sideload.mjs';
 
 const root = import.meta.dirname;
-const output = join(root, 'dist');
 
 /** For development without internet: the dev server hands out the npm package's copy under it. */
 const LOCAL_OFFICE_FOLDER = 'office-js';
@@ -13,16 +12,18 @@ const LOCAL_OFFICE = join(root, 'node_modules', '@microsoft', 'office-js', 'dist
 
 /** Beside the scripts go the page, icons, manifest, functions' metadata, their help and the demo. */
 class MakePages {
-  constructor(addresses) {
+  constructor(addresses, output) {
     this.addresses = addresses;
+    this.output = output;
   }
 
   apply(compiler) {
+    const { addresses, output } = this;
     compiler.hooks.afterEmit.tapPromise('MakePages', async () => {
       mkdirSync(output, { recursive: true });
       // Loaded here, since it needs what the compiler makes of src.
       const { makePages } = await import('./scripts/make-pages.mjs');
-      for (const [name, content] of Object.entries(await makePages(this.addresses))) {
+      for (const [name, content] of Object.entries(await makePages(addresses))) {
         writeFileSync(join(output, name), content);
       }
       for (const name of readdirSync(join(root, 'assets'))) {
@@ -36,6 +37,7 @@ class MakePages {
 export default async (env = {}) => {
   const office = env.office === 'local' ? `${LOCAL_OFFICE_FOLDER}/office.js` : OFFICE_ADDRESS;
   const addresses = { ...readAddresses(env), office };
+  const output = resolve(root, env.folder ?? 'dist');
   return {
     mode: 'production',
     target: ['web', 'es2022'],
@@ -66,13 +68,13 @@ export default async (env = {}) => {
     },
     cache: { type: 'filesystem' },
     performance: { hints: false },
-    plugins: [new MakePages(addresses)],
-    devServer: env.WEBPACK_SERVE === true ? await devServer(env) : undefined,
+    plugins: [new MakePages(addresses, output)],
+    devServer: env.WEBPACK_SERVE === true ? await devServer(env, output) : undefined,
   };
 };
 
 /** https with this machine's own development certificate: Excel loads an add-in from nothing else. */
-async function devServer(env) {
+async function devServer(env, output) {
   const { origin } = readAddresses(env);
   const { port } = new URL(origin);
   const local = { directory: LOCAL_OFFICE, publicPath: `/${LOCAL_OFFICE_FOLDER}`, watch: false };

@@ -1,8 +1,12 @@
 /** Makes one script of fake-office-page.ts, to be handed out in the place of Microsoft's library. */
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import webpack from 'webpack';
+import type Webpack from 'webpack';
+
+/** Imported, it would warn of each of its old names. */
+const webpack = createRequire(import.meta.url)('webpack') as typeof Webpack;
 
 const FILE = 'fake-office.js';
 const jsc = { parser: { syntax: 'typescript' }, target: 'es2022' };

@@ -26,3 +26,12 @@ export async function planJob(page: Page, button = 'Plan the job'): Promise<void
   await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
   await page.getByRole('button', { name: 'Plan again' }).waitFor();
 }
+
+/** All there is on the sheets that the person has, the first ones, as text. */
+export async function ownSheets(page: Page, count = 1): Promise<string> {
+  const all = await page.evaluate(
+    (most) => testExcel.snapshot(testExcel.workbook.sheets.slice(0, most)),
+    count,
+  );
+  return JSON.stringify((JSON.parse(all) as { sheets: unknown }).sheets);
+}

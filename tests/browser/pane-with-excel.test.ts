@@ -2,21 +2,19 @@ import { expect, test } from '@jest/globals';
 import type { Page } from 'playwright-core';
 
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
-import { blankWorkbook, demoWorkbook, goTo, planJob } from './pane-steps.ts';
+import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
 
 const OUTPUT = ['Production', 'Set-ups', 'Cutting', 'Client'];
 const INPUT = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
 
 const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
-const ownSheet = (page: Page): Promise<string> =>
-  page.evaluate(() => testExcel.snapshot(testExcel.workbook.sheets.slice(0, 1)));
 
 browserSuite('The pane beside a workbook', ({ besideExcel }) => {
   test(
     'goes the whole way from a blank workbook to written sheets, and leaves the person’s own alone',
     async () => {
       const { page, context, errors } = await besideExcel({ before: blankWorkbook });
-      const before = await ownSheet(page);
+      const before = await ownSheets(page);
       await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
       await page.getByText('No problems').first().waitFor();
       expect(await sheetNames(page)).toEqual(['Notes', ...INPUT]);
@@ -24,7 +22,7 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
       await page.getByRole('button', { name: 'Write the sheets' }).click();
       await page.getByText('were written').first().waitFor();
       expect(await sheetNames(page)).toEqual(['Notes', ...INPUT, ...OUTPUT]);
-      expect(await ownSheet(page)).toBe(before);
+      expect(await ownSheets(page)).toBe(before);
       expect(errors).toEqual([]);
       await context.close();
     },
@@ -112,13 +110,13 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
       );
       expect(cell).toMatch(/^COVE\.TILT\(/u);
       await page.evaluate(() => testExcel.select(testExcel.workbook.sheets[0]!, 'A1'));
-      const before = await ownSheet(page);
+      const before = await ownSheets(page);
       await page.getByRole('button', { name: 'Put example into the selected cell' }).click();
       await page
         .getByText(/holds something already/)
         .first()
         .waitFor();
-      expect(await ownSheet(page)).toBe(before);
+      expect(await ownSheets(page)).toBe(before);
       await context.close();
     },
     BROWSER_TEST_MS,
