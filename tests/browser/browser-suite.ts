@@ -16,30 +16,26 @@ export interface BrowserSuite {
   readonly alone: (choice?: PaneChoice) => Promise<OpenedPane>;
   /** The pane beside a fake of Excel; `before` sets the workbook up. */
   readonly besideExcel: (choice?: PaneChoice) => Promise<OpenedPane>;
-  readonly origin: () => string;
 }
 
 /** The tests are listed as skipped where Chromium is missing, but fail there with CI set. */
 export function browserSuite(title: string, tests: (suite: BrowserSuite) => void): void {
   (browserTestsRun ? describe : describe.skip)(title, () => {
-    let browser: Browser;
-    let served: Served;
+    let browser: Browser | undefined;
+    let served: Served | undefined;
     let library: string;
     beforeAll(async () => {
-      [browser, served, library] = await Promise.all([
-        startChromium(),
-        serveFolder(builtPages()),
-        bundleFakeOffice(),
-      ]);
+      served = await serveFolder(builtPages());
+      library = await bundleFakeOffice();
+      browser = await startChromium();
     }, BROWSER_TEST_MS);
     afterAll(async () => {
-      await browser.close();
-      await served.close();
+      await browser?.close();
+      await served?.close();
     });
     tests({
-      alone: (choice) => openPane(browser, served.origin, choice),
-      besideExcel: (choice) => openPane(browser, served.origin, { library, ...choice }),
-      origin: () => served.origin,
+      alone: (choice) => openPane(browser!, served!.origin, choice),
+      besideExcel: (choice) => openPane(browser!, served!.origin, { library, ...choice }),
     });
   });
 }

@@ -4,8 +4,13 @@ import { join } from 'node:path';
 
 const root = join(import.meta.dirname, '..', '..');
 
-/** @throws Error where there is no build, or one older than the sources. */
+/**
+ * The folder of the build: dist, or PAGES of the environment, which is taken as it is.
+ * @throws Error where there is no build, or one older than the sources.
+ */
 export function builtPages(): string {
+  const given = process.env['PAGES'];
+  if (given !== undefined) return given;
   const folder = join(root, 'dist');
   const built = join(folder, 'demo.json');
   const newest = Math.max(

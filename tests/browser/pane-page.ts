@@ -23,8 +23,8 @@ export interface PaneChoice {
   readonly width?: number;
   readonly dark?: boolean;
   readonly forcedColors?: boolean;
-  /** Run in the page once the library is there, before the pane looks at the workbook. */
-  readonly before?: () => void;
+  /** Run in the page once the library is there, before the pane looks at the workbook; or its text. */
+  readonly before?: (() => void) | string;
 }
 
 export interface OpenedPane {
@@ -46,11 +46,11 @@ export async function openPane(
     acceptDownloads: true,
   });
   context.setDefaultTimeout(LONGEST_WAIT_MS);
-  const start = before === undefined ? '' : `;(${before.toString()})();`;
+  const start = typeof before === 'function' ? `;(${before.toString()})();` : `;${before ?? ''}`;
   await context.route(OFFICE, (route) =>
-    library === undefined
-      ? route.abort()
-      : route.fulfill({ contentType: 'text/javascript', body: library + start }),
+    library !== undefined && route.request().url().endsWith('/office.js')
+      ? route.fulfill({ contentType: 'text/javascript', body: library + start })
+      : route.abort(),
   );
   const errors: string[] = [];
   const page = await context.newPage();

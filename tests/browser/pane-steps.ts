@@ -1,5 +1,13 @@
 /** What a person does in the pane, step by step. */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
+
+/** Microsoft's own library, from the package's copy for development. */
+export async function localLibrary(): Promise<string> {
+  const { resolve } = createRequire(import.meta.url);
+  return readFile(resolve('@microsoft/office-js/dist/office.js'), 'utf8');
+}
 
 /** A workbook with one sheet of the person's own; runs in the page. */
 export function blankWorkbook(): void {
@@ -17,7 +25,7 @@ export async function goTo(
 /** Makes the demo's input sheets, and waits until they are read. */
 export async function demoWorkbook(page: Page): Promise<void> {
   await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
-  await page.getByText('No problems').first().waitFor();
+  await page.getByText('No problems', { exact: true }).waitFor();
 }
 
 export async function planJob(page: Page, button = 'Plan the job'): Promise<void> {

@@ -16,7 +16,7 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
       const { page, context, errors } = await besideExcel({ before: blankWorkbook });
       const before = await ownSheets(page);
       await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
-      await page.getByText('No problems').first().waitFor();
+      await page.getByText('No problems', { exact: true }).waitFor();
       expect(await sheetNames(page)).toEqual(['Notes', ...INPUT]);
       await planJob(page);
       await page.getByRole('button', { name: 'Write the sheets' }).click();
@@ -139,13 +139,24 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
           ]);
         },
       });
-      await page.getByRole('button', { name: /Runs/ }).first().click();
-      await page
-        .getByRole('combobox', { name: /table|stands/i })
-        .first()
-        .selectOption({ label: /House/ } as never)
-        .catch(() => undefined);
-      await page.screenshot({ path: 'build/screenshots/map.png' });
+      await page.getByRole('button', { name: 'Choose a table for Runs' }).click();
+      const panel = page.getByRole('group', { name: 'A table for Runs' });
+      const choices = panel.getByRole('combobox', { name: 'Which table is Runs?' });
+      await choices.selectOption({ label: 'sheet House (1 row)' });
+      const theirs = (ours: string): Promise<string> =>
+        panel.getByRole('combobox', { name: ours }).inputValue();
+      expect(await theirs('Room (needed)')).toBe('Area');
+      expect(await theirs('Profile (needed)')).toBe('Moulding');
+      expect(await theirs('Length (needed)')).toBe('Len');
+      await panel.getByRole('button', { name: 'Use this table' }).click();
+      await page.getByText('No problems', { exact: true }).waitFor();
+      await planJob(page);
+      const before = await ownSheets(page, 4);
+      await page.getByRole('button', { name: 'Write the sheets' }).click();
+      await page.getByText('were written').first().waitFor();
+      expect(await ownSheets(page, 4)).toBe(before);
+      const remembered = await page.evaluate(() => [...testExcel.workbook.settings]);
+      expect(JSON.stringify(remembered)).toContain('Moulding');
       await context.close();
     },
     BROWSER_TEST_MS,

@@ -1,0 +1,104 @@
+import { expect, test } from '@jest/globals';
+import type { Page } from 'playwright-core';
+
+import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
+import { blankWorkbook, goTo, ownSheets } from './pane-steps.ts';
+
+/** Notes, the demo's input sheets and the sheets that are written. */
+const SHEETS_IN_THE_END = 11;
+/** More tries than any failure needs. */
+const MOST_TRIES = 12;
+/** Pages open at a time. */
+const AT_ONCE = 3;
+/** Each takes seconds: where CI isn't set, every so-manieth request will do. */
+const STRIDE = process.env['CI'] === undefined ? 8 : 1;
+
+/** Keeps every failure that the pane ever says, in the page. */
+function listenToFailures(): void {
+  const said = new Set<string>();
+  Object.assign(globalThis, { said });
+  const look = (): void => {
+    const text = document.body.innerText;
+    for (const [sentence] of text.matchAll(/[^\n]*refused it[^\n]*/gu)) said.add(sentence);
+  };
+  new MutationObserver(look).observe(document, {
+    childList: true,
+    subtree: true,
+    characterData: true,
+  });
+}
+
+declare global {
+  var said: Set<string>;
+}
+
+/** From a blank workbook to written sheets, as a person goes who tries again what failed. */
+async function goTheWholeWay(page: Page): Promise<void> {
+  const done = page.getByText('were written');
+  const make = page.getByRole('button', { name: /Make the demo.s sheets/ });
+  const sound = page.getByText('No problems', { exact: true });
+  const again = page.getByRole('button', { name: 'Check again' });
+  const write = page.getByRole('button', { name: 'Write the sheets' });
+  const plan = page.getByRole('button', { name: /^Plan (?:the job|again)$/ });
+  const refused = page.getByText(/refused it/);
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    await goTo(page, 'Job');
+    await make.or(sound).or(refused).first().waitFor();
+    if (await make.isVisible()) {
+      await make.click();
+      await sound.or(refused).first().waitFor();
+    } else if (!(await sound.isVisible())) {
+      await again.click();
+      await make.or(sound).first().waitFor();
+    }
+    if (!(await sound.isVisible())) continue;
+    await goTo(page, 'Plan');
+    await plan.click();
+    await write.or(refused).first().waitFor();
+    if (!(await write.isVisible())) continue;
+    await write.click();
+    await done.or(refused).first().waitFor();
+    if (await done.first().isVisible()) return;
+  }
+  throw new Error(`Not written after ${MOST_TRIES} tries.`);
+}
+
+browserSuite('The pane beside a workbook that fails', ({ besideExcel }) => {
+  test(
+    'leaves the person’s cells as they were, whichever request fails, says so, and gets there when tried again',
+    async () => {
+      const smooth = await besideExcel({ before: blankWorkbook });
+      await goTheWholeWay(smooth.page);
+      const requests = await smooth.page.evaluate(() => testExcel.syncs);
+      await smooth.context.close();
+      expect(requests).toBeGreaterThan(10);
+      const silent: number[] = [];
+      const failAt = async (failing: number): Promise<void> => {
+        const before = `(${blankWorkbook.toString()})(); (${listenToFailures.toString()})(); testExcel.failAt(${failing});`;
+        const { page, context, errors } = await besideExcel({ before });
+        const own = await ownSheets(page);
+        await goTheWholeWay(page);
+        const names = await page.evaluate(() => testExcel.sheetNames);
+        const said = await page.evaluate(() => [...globalThis.said]);
+        if (said.length === 0) silent.push(failing);
+        expect({ failing, own: await ownSheets(page) }).toEqual({ failing, own });
+        expect({ failing, sheets: names.length }).toEqual({ failing, sheets: SHEETS_IN_THE_END });
+        expect({ failing, errors }).toEqual({ failing, errors: [] });
+        await context.close();
+      };
+      const left = Array.from(
+        { length: Math.ceil(requests / STRIDE) },
+        (_, one) => 1 + one * STRIDE,
+      );
+      const worker = async (): Promise<void> => {
+        for (let next = left.shift(); next !== undefined; next = left.shift()) await failAt(next);
+      };
+      await Promise.all(Array.from({ length: AT_ONCE }, worker));
+      console.info(
+        requests,
+        silent.sort((a, b) => a - b),
+      );
+    },
+    BROWSER_TEST_MS * 6,
+  );
+});

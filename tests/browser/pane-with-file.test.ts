@@ -1,0 +1,134 @@
+import { expect, test } from '@jest/globals';
+import { readFile } from 'node:fs/promises';
+import type { Download, Page } from 'playwright-core';
+
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { planJob as planOnOwn } from '../../src/planning/plan-job.ts';
+import { describeInput } from '../../src/sheets/describe-input.ts';
+import { readXlsxBack } from '../hosts/read-xlsx.ts';
+import { jobOf, tablesOf } from '../planning/make-job.ts';
+import { DEMO } from '../sheets/sheet-jobs.ts';
+import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
+import { goTo, localLibrary, planJob } from './pane-steps.ts';
+
+const open = (page: Page, name: string, bytes: Uint8Array): Promise<void> =>
+  page.locator('input[type=file]').setInputFiles({
+    name,
+    mimeType: 'application/octet-stream',
+    buffer: Buffer.from(bytes),
+  });
+
+const bytesOf = async (download: Download): Promise<Uint8Array> =>
+  new Uint8Array(await readFile(await download.path()));
+
+browserSuite('The pane with no workbook beside it', ({ alone }) => {
+  test(
+    'says so, opens a saved one, plans it, and gives the sheets with the same totals as the command line',
+    async () => {
+      const { page, context, errors } = await alone();
+      await page.getByText('No workbook stands beside this pane').waitFor();
+      await open(page, 'trim.xlsx', await writeWorkbook(describeInput(tablesOf(DEMO))));
+      await page.getByText('No problems', { exact: true }).waitFor();
+      await planJob(page);
+      const saving = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save the sheets as a file' }).click();
+      const download = await saving;
+      expect(download.suggestedFilename()).toBe('trim-production.xlsx');
+      const { sheets } = readXlsxBack(await bytesOf(download));
+      expect(sheets.map(({ name }) => name)).toEqual([
+        'Production',
+        'Set-ups',
+        'Cutting',
+        'Client',
+      ]);
+      const { plan } = await planOnOwn(jobOf(DEMO));
+      const price = plan!.totals.priceCents / 100;
+      const client = Object.values(sheets[3]!.cells).map(({ value }) => Number(value).toFixed(2));
+      expect(client).toContain(price.toFixed(2));
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'makes a workbook to fill in, and tries the demo',
+    async () => {
+      const { page, context } = await alone();
+      const saving = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save a blank workbook' }).click();
+      const { sheets } = readXlsxBack(await bytesOf(await saving));
+      expect(sheets.map(({ name }) => name)).toContain('Runs');
+      await page.getByRole('button', { name: 'Try the demo' }).click();
+      await page.getByText('No problems', { exact: true }).waitFor();
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test.each([
+    ['notes.xlsx', 'plain text', /is no \.xlsx workbook/],
+    ['old.xls', '\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1 old', /old \.xls kind/],
+    [
+      'locked.xlsx',
+      `\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1${[...'EncryptedPackage'].join('\0')}`,
+      /protected by a password/,
+    ],
+  ])(
+    'says of %s what is wrong with it, and goes on',
+    async (name, content, said) => {
+      const { page, context, errors } = await alone();
+      await open(
+        page,
+        name,
+        Uint8Array.from(content, (one) => one.charCodeAt(0)),
+      );
+      await page.getByText(said).first().waitFor();
+      await open(page, 'trim.xlsx', await writeWorkbook(describeInput(tablesOf(DEMO))));
+      await page.getByText('No problems', { exact: true }).waitFor();
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'works the same where Microsoft’s own library finds no Excel around it',
+    async () => {
+      const { page, context } = await alone({ library: await localLibrary() });
+      await page.getByText('No workbook stands beside this pane').waitFor();
+      await goTo(page, 'Profile');
+      await page.getByText('Approach, from the blade line').waitFor();
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'sets one cove up as it is typed, in fractions and in millimetres, with drawings and cautions',
+    async () => {
+      const { page, context } = await alone();
+      await goTo(page, 'Profile');
+      const field = (name: string) => page.getByRole('textbox', { name });
+      // Our own computation (design value of the model): 3 wide, 3/4 deep, 1/8 kerf, 10 in blade.
+      await field('Cove width').fill('3');
+      await field('Cove depth').fill('3/4');
+      await field('Off-center').fill('1/2');
+      await page.getByText('30.16°', { exact: true }).first().waitFor();
+      await page.getByText('59.84°', { exact: true }).first().waitFor();
+      await page.getByText('37.1°', { exact: true }).first().waitFor();
+      await field('Cove width').fill('76.2 mm');
+      await page.getByText('30.16°', { exact: true }).first().waitFor();
+      expect(await page.getByRole('img').count()).toBe(2);
+      expect(await page.getByText(/saw's manual|saw’s manual/).count()).toBeGreaterThan(0);
+      await field('Cove depth').fill('3 wide');
+      await page
+        .getByText(/not a length that can be read/)
+        .first()
+        .waitFor();
+      expect(await page.getByText('30.16°', { exact: true }).count()).toBe(0);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+});
