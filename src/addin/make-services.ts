@@ -1,8 +1,7 @@
 /** What the pane is given: the workbook beside it or an opened file, the planner, the demo. */
 import { CATALOGUE } from '../functions/catalogue.ts';
 import { openExcelHost } from '../hosts/excel/open-excel-host.ts';
-import type { WorkbookHost } from '../hosts/host.ts';
-import type { PaneServices } from '../pane/services.ts';
+import type { Beside, PaneServices } from '../pane/services.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import { paintInBrowser } from './paint-in-browser.ts';
 import type { Surroundings } from './wait-for-office.ts';
@@ -16,7 +15,7 @@ export function makeServices(surroundings: Promise<Surroundings>): PaneServices 
     host: surroundings.then(hostIn),
     openFile: async (name, bytes) => {
       const { openFileHost } = await import('../hosts/xlsx/open-file-host.ts');
-      return openFileHost({ name, bytes });
+      return openFileHost({ name, bytes, paint: paintInBrowser });
     },
     makeFile: async (description) => {
       const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
@@ -35,10 +34,10 @@ export function makeServices(surroundings: Promise<Surroundings>): PaneServices 
   };
 }
 
-function hostIn({ kind }: Surroundings): WorkbookHost | undefined {
+function hostIn({ kind }: Surroundings): Beside {
   return kind === 'excel'
-    ? openExcelHost({ excel: Excel, office: Office, paint: paintInBrowser })
-    : undefined;
+    ? { host: openExcelHost({ excel: Excel, office: Office, paint: paintInBrowser }) }
+    : { why: kind };
 }
 
 function saveFile(name: string, bytes: Uint8Array): void {

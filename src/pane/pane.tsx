@@ -13,12 +13,13 @@ import { JobTab } from './job/job-tab.tsx';
 import { Announcer } from './look/announcer.tsx';
 import { Messages } from './look/messages.tsx';
 import { PageColors } from './look/page-colors.tsx';
-import { TabPanel, Tabs, type TabTitle } from './look/tabs.tsx';
+import { panelId, TabPanel, Tabs, type TabTitle } from './look/tabs.tsx';
 import { useLook } from './look/use-look.ts';
 import { PlanTab } from './plan/plan-tab.tsx';
 import { ProfileTab } from './profile/profile-tab.tsx';
 import type { Tab } from './state/pane-state.ts';
 import { useDark } from './use-dark.ts';
+import { useKeptFocus } from './use-kept-focus.ts';
 import { usePane } from './use-pane.ts';
 
 const TITLES: readonly TabTitle<Tab>[] = [
@@ -49,9 +50,11 @@ export function Pane(): ReactNode {
 function PaneBody(): ReactNode {
   const look = useLook();
   const { state, send, services } = usePane();
+  useKeptFocus(panelId(state.tab));
   if (state.bug !== undefined) return <BugNotice what={state.bug} />;
   const choose = (tab: Tab): void => {
     send({ type: 'tab chosen', tab });
+    window.scrollTo(0, 0);
     services.preferences.set('tab', tab);
   };
   return (

@@ -8,12 +8,18 @@ import type { RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/description.ts';
 import type { Planner } from './planner.ts';
 
+/** A page in a browser alone, a program that isn't Excel, or Excel's library not come in time. */
+export type NoWorkbook = 'plain page' | 'other program' | 'no library';
+
+export type Beside =
+  { readonly host: WorkbookHost } | { readonly host?: undefined; readonly why: NoWorkbook };
+
 export interface PaneServices {
   /**
-   * The workbook beside the pane; undefined where there is none, and a file can be opened instead.
+   * The workbook beside the pane, or why there is none: then a file can be opened instead.
    * It settles within about 3 s and never rejects: the pane shows itself at once and looks for it.
    */
-  readonly host: Promise<WorkbookHost | undefined>;
+  readonly host: Promise<Beside>;
   readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
   /** A workbook as a file, where there is none to be written into. */
   readonly makeFile: (description: WorkbookDescription) => Promise<Uint8Array>;

@@ -31,7 +31,7 @@ export function makePane(
   const saved: string[] = [];
   const store = createStore();
   const actions = makeActions(store, {
-    host: Promise.resolve(host),
+    host: Promise.resolve(host === undefined ? { why: 'plain page' } : { host }),
     openFile: () => Promise.resolve(ok(demoHost())),
     makeFile: () => Promise.resolve(new Uint8Array([1])),
     saveFile: (name) => void saved.push(name),

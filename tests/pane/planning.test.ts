@@ -202,7 +202,7 @@ describe('Without a workbook beside it', () => {
   test('the pane makes a blank workbook as a file', async () => {
     const { store, actions, saved, ready } = makePane(undefined);
     await ready();
-    expect(store.get().workbook).toEqual({ kind: 'none', why: undefined });
+    expect(store.get().workbook).toEqual({ kind: 'none', why: 'plain page' });
     await actions.makeInput('blank');
     expect(saved).toEqual(['trim.xlsx']);
     expect(store.get().workbook.kind).toBe('none');

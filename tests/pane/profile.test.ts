@@ -1,19 +1,27 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { toDegrees } from '../../src/core/units/angle.ts';
 import { parseLength } from '../../src/core/units/length.ts';
 import { answerProfile, answerTyped } from '../../src/pane/profile/answer-profile.ts';
-import { chosenProfile, OWN_COVE, usualShop } from '../../src/pane/profile/chosen-profile.ts';
-import { typeLength, typeProfile, USUAL_COVE } from '../../src/pane/profile/cove-fields.ts';
+import { chosenProfile, usualShop } from '../../src/pane/profile/chosen-profile.ts';
+import {
+  OWN_COVE,
+  typeLength,
+  typeProfile,
+  usualCove,
+} from '../../src/pane/profile/cove-fields.ts';
 import { sayAnswer } from '../../src/pane/profile/say-answer.ts';
 import { sayProfile } from '../../src/pane/profile/say-profile.ts';
 import { saySetUp } from '../../src/pane/profile/say-set-up.ts';
-import { INITIAL_STATE } from '../../src/pane/state/pane-state.ts';
+import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
+import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
+import { reduce } from '../../src/pane/state/reduce.ts';
 import { jobOf } from '../planning/make-job.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 
 const shop = usualShop();
-const typed = { ...USUAL_COVE, width: '3', depth: '1/2', offCenter: '' };
+const typed = { ...usualCove(shop), width: '3', depth: '1/2', offCenter: '' };
 
 describe('A cove of one’s own', () => {
   // The approach follows from the published triangle in tests/core/cove/published.test.ts: 41.827°.
@@ -147,7 +155,7 @@ describe('The numbers of a set-up', () => {
 
   test('come with the profile’s sizes in words', () => {
     expect(sayProfile(profile, 'in')).toBe(
-      'Cove 3" (3.0000 in) wide, 3/4" (0.7500 in) deep, 1/2" (0.5000 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Deep side toward the far rail',
+      'Cove 3" (3.0000 in) wide, 3/4" (0.7500 in) deep, 1/2" (0.5000 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Note: Deep side toward the far rail',
     );
   });
 });
@@ -158,5 +166,43 @@ describe('The profile that is worked on', () => {
     expect(name).toBe(OWN_COVE);
     expect(coves).toEqual([]);
     expect(answer.setUp).toBeDefined();
+  });
+
+  test('begins a cove of one’s own in the shop’s unit and for the shop’s own blade', () => {
+    const metric = {
+      ...shop,
+      unit: 'mm' as const,
+      bladeDiameter: new Fraction(1275, 127),
+      kerf: new Fraction(16, 127),
+    };
+    expect(usualCove(metric)).toMatchObject({
+      width: '75 mm',
+      bladeDiameter: '255 mm',
+      kerf: '3.2 mm',
+    });
+    for (const its of [shop, metric]) {
+      const { setUp, faults } = answerTyped(usualCove(its), its);
+      expect(faults).toEqual([]);
+      expect(setUp?.blade.diameter).toBeCloseTo(Number(its.bladeDiameter), 4);
+    }
+  });
+
+  test('stays the cove that somebody types while a workbook is found and read', () => {
+    const width = '3 1/4';
+    const state = [
+      { type: 'own cove typed', typed: { ...usualCove(shop), width } },
+      { type: 'workbook opened', host: {} as never },
+    ].reduce<PaneState>((one, event) => reduce(one, event as PaneEvent), INITIAL_STATE);
+    expect(state.profile.typed?.width).toBe(width);
+    expect(chosenProfile(state).name).toBe(OWN_COVE);
+  });
+
+  test('of the job and back again leaves what was typed as it was', () => {
+    const width = '3 1/4';
+    const state = [
+      { type: 'own cove typed', typed: { ...usualCove(shop), width } },
+      { type: 'profile chosen', name: 'Reading cove' },
+    ].reduce<PaneState>((one, event) => reduce(one, event as PaneEvent), INITIAL_STATE);
+    expect(chosenProfile(state).typed.width).toBe(width);
   });
 });

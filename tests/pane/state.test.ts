@@ -1,18 +1,30 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { fault } from '../../src/core/faults/fault.ts';
-import type { JobFound } from '../../src/pane/job/job-found.ts';
+import type { JobFound, TableStanding } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
 import { createStore } from '../../src/pane/state/store.ts';
+import { sayRead } from '../../src/pane/job/say-checks.ts';
+import { sayStale } from '../../src/pane/plan/say-stale.ts';
 import { usualShop } from '../../src/pane/profile/chosen-profile.ts';
 
 const after = (...events: readonly PaneEvent[]): PaneState => events.reduce(reduce, INITIAL_STATE);
 
+const RUNS: TableStanding = {
+  name: 'Runs',
+  required: true,
+  place: { key: 'Runs', sheet: 'Runs', line: 1, headings: ['Room'], rowCount: 1 },
+  alike: [],
+  choice: undefined,
+};
+
+const STOCK: TableStanding = { ...RUNS, name: 'Stock', place: RUNS.place! };
+
 const found = (faults: number, print = 'a'): JobFound => ({
   look: { name: 'House.xlsx', places: [], sheets: [] },
-  tables: [],
+  tables: [RUNS],
   job: undefined,
   shop: usualShop(),
   settings: [],
@@ -51,6 +63,54 @@ describe('Readings of the workbook', () => {
       { type: 'job read', turn: 2, found: found(1, 'b') },
     ] as const;
     expect(fewer.reduce<PaneState>(reduce, once).announcement.turn).toBe(2);
+  });
+
+  test('of a workbook without any table do not sound as if all were well', () => {
+    const none = { ...found(0), tables: [{ ...RUNS, place: undefined }] };
+    const read = after({ type: 'reading begun' }, { type: 'job read', turn: 1, found: none });
+    expect(read.announcement.text).toBe('The workbook was read: no input tables are chosen yet.');
+    const [place] = [RUNS.place!];
+    const alike = {
+      ...none,
+      tables: [{ ...RUNS, place: undefined, alike: [place, place] }, STOCK],
+    };
+    expect(sayRead(alike)).toBe(
+      'The tables were read: runs to be chosen; no problems in the others.',
+    );
+  });
+
+  test('say once that the inputs are no longer those of the sheets that were written', () => {
+    const look = {
+      name: '',
+      places: [],
+      sheets: [{ name: 'Cutting', ours: true, pointedAtBy: [] }],
+    };
+    const read = (turn: number, print: string): PaneEvent[] => [
+      { type: 'reading begun' },
+      { type: 'job read', turn, found: { ...found(0, print), look, writtenFrom: 'a' } },
+    ];
+    const same = after(...read(1, 'a'));
+    expect(sayStale(same)).toBeUndefined();
+    const changed = read(2, 'b').reduce<PaneState>(reduce, same);
+    expect(changed.announcement.text).toBe(sayStale(changed));
+    expect(sayStale(changed)).toMatch(/^The inputs have changed since the sheets were written/u);
+    const still = read(3, 'c').reduce<PaneState>(reduce, changed);
+    expect(still.announcement).toBe(changed.announcement);
+  });
+
+  test('that fail of the same thing again are heard once', () => {
+    const faults = () => [fault('host.editing-cell', 'The workbook', null)];
+    const once = after(
+      { type: 'reading begun' },
+      { type: 'reading failed', turn: 1, faults: faults() },
+    );
+    const again = [
+      { type: 'reading begun' },
+      { type: 'reading failed', turn: 2, faults: faults() },
+    ] as const;
+    const twice = again.reduce<PaneState>(reduce, once);
+    expect(twice.announcement).toBe(once.announcement);
+    expect(twice.reading.busy).toBe(false);
   });
 });
 
@@ -173,7 +233,14 @@ describe('Another workbook', () => {
     const state = after(
       { type: 'planning begun', of: 1 },
       { type: 'workbook opened', host },
-      { type: 'planning ended', turn: 1, result: undefined, faults: found(1).faults, cautions: [] },
+      {
+        type: 'planning ended',
+        turn: 1,
+        fingerprint: 'a',
+        result: undefined,
+        faults: found(1).faults,
+        cautions: [],
+      },
     );
     expect(state.planning).toMatchObject({ running: undefined, result: undefined, faults: [] });
   });

@@ -32,7 +32,10 @@ export interface Rail {
   /** On the table's front edge and on its back edge. */
   readonly front: RailMark;
   readonly back: RailMark;
-  /** Where it crosses the table's left and right edges, from the arbor line toward the back; when it does within the table. */
+  /**
+   * Where it crosses the table's left and right edges, from the arbor line toward the back; when it
+   * does within the table, and the table's width is given.
+   */
   readonly left?: number;
   readonly right?: number;
 }
@@ -100,7 +103,7 @@ function placeRail(u: number, approach: Radians, feed: Feed, table: TableSize): 
     };
   };
   const crossing = (y: number): number => (u + hand * y * cosine) / sine;
-  const within = (x: number): boolean => x >= -front && x <= back;
+  const within = (x: number): boolean => table.width !== undefined && x >= -front && x <= back;
   const left = crossing(-half);
   const right = crossing(half);
   return {

@@ -88,6 +88,8 @@ export const WORDING = wordings({
     `The depth asks for ${f.given} passes at this step; at most ${f.limit} are planned. Use a larger step.`,
   'rails.off-table': (f) =>
     `${f.argument} would lie ${f.given} from the blade, but this table ends ${f.limit} from it. Mark the table's side edge instead.`,
+  'rails.off-usual-table': (f) =>
+    `${f.argument} would lie ${f.given} from the blade, where the widest tables end (${f.limit}). Give the table's width in Shop (table width), and the marks for its side edges are worked out.`,
 
   // Crown
   'crown.spring-out-of-range': (f) =>
@@ -244,7 +246,7 @@ export const WORDING = wordings({
   'host.editing-cell': () =>
     'A cell is being typed in. Press Enter or Esc in the workbook, then try again.',
   'host.too-old': (f) =>
-    `This Excel knows ${f.given}; ${f.limit} is needed. Update Excel, use Excel on the web, or open the saved workbook here as a file.`,
+    `This ${f.argument} is too old: ${f.limit} is needed, and it knows ${f.given}. Update Excel, use Excel on the web, or open the saved workbook here as a file.`,
   'host.refused': (f) =>
     `${f.argument}: the workbook's program refused it (${f.given}). Nothing of yours was changed. Try again; if it stays so, save, close and open the workbook.`,
   'host.gone': (f) => `${f.argument}: ${f.given} is not there any more. Look again.`,
@@ -254,6 +256,10 @@ export const WORDING = wordings({
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
   // The pane
+  'pane.file-unreadable': (f) =>
+    `${f.argument} could not be read (${f.given}). A folder can't be opened here; close the file in other programs, then choose it again.`,
+  'pane.heading-unit': (f) =>
+    `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'pane.not-loaded': (f) =>
     `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
 

@@ -1,29 +1,58 @@
 /** Reads the workbook's job, at once when asked and soon after a change. */
+import type { Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import { findJob } from '../job/find-job.ts';
+import type { JobFound } from '../job/job-found.ts';
 import type { PaneStore } from '../state/store.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
+import { breathe } from './breathe.ts';
 
 /** While a person types on, the tables aren't read. */
 export const SETTLE_MS = 400;
+/** While a cell is being typed in, Excel tells nothing: asked again after this. */
+export const EDITING_MS = 1500;
 
-/** Reads the job; what another reading has overtaken is dropped. */
-export async function checkJob({ store, planner, run }: ActionTools): Promise<void> {
+/**
+ * Reads the job; what another reading has overtaken is not shown.
+ * @returns What was found; nothing where the workbook could not be read, which is said.
+ */
+export async function checkJob(tools: ActionTools): Promise<JobFound | undefined> {
+  const { store, planner, run } = tools;
   const host = openHostOf(store.get());
-  if (host === undefined) return;
+  if (host === undefined) return undefined;
   store.send({ type: 'reading begun' });
   const { turn } = store.get().reading;
+  let result: JobFound | undefined;
   await run(async () => {
     const loaded = await planner();
     if (loaded === undefined) {
       store.send({ type: 'reading failed', turn, faults: store.get().trouble });
       return;
     }
-    const found = await findJob(host, loaded);
-    if (found.ok) store.send({ type: 'job read', turn, found: found.value });
-    else store.send({ type: 'reading failed', turn, faults: found.faults });
+    const found = await findJob(
+      host,
+      loaded,
+      breathe(() => performance.now()),
+    );
+    if (found.ok) {
+      result = found.value;
+      store.send({ type: 'job read', turn, found: found.value });
+    } else {
+      store.send({ type: 'reading failed', turn, faults: found.faults });
+      if (isPassing(found.faults)) setTimeout(() => tryAgain(tools, host, turn), EDITING_MS);
+    }
   });
+  return result;
+}
+
+function isPassing(faults: readonly Fault[]): boolean {
+  return faults.some(({ code }) => code === 'host.editing-cell');
+}
+
+function tryAgain(tools: ActionTools, host: WorkbookHost, turn: number): void {
+  const state = tools.store.get();
+  if (state.reading.turn === turn && openHostOf(state) === host) void checkJob(tools);
 }
 
 /** Checks again soon after a change on any sheet but those written here; returns what ends it. */

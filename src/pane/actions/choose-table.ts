@@ -1,9 +1,9 @@
 /** Which place, and which of its columns, stand for a table of the job. */
 import type { TablePlace } from '../../hosts/host.ts';
-import { guessColumns } from '../../planning/input/map-columns.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
-import { choiceOf, writeChoices, type Choices } from '../job/choices.ts';
+import { choiceOf, columnsPreference, writeChoices, type Choices } from '../job/choices.ts';
 import { COLUMNS_NOTE, recallChoices } from '../job/find-job.ts';
+import { guessHeadings } from '../job/heading-units.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
@@ -21,7 +21,7 @@ export interface TableActions {
 }
 
 export function tableActions(tools: ActionTools): TableActions {
-  const { store, accept, run } = tools;
+  const { store, accept, run, services } = tools;
   const findPlace = (key: string | undefined): TablePlace | undefined =>
     store.get().reading.found?.look.places.find((place) => place.key === key);
 
@@ -30,8 +30,10 @@ export function tableActions(tools: ActionTools): TableActions {
     if (host === undefined) return;
     const choices = accept(await recallChoices(host));
     if (choices === undefined) return;
-    const kept = accept(await host.remember(COLUMNS_NOTE, writeChoices(change(choices.value))));
-    if (kept === undefined) return;
+    const text = writeChoices(change(choices.value));
+    if (accept(await host.remember(COLUMNS_NOTE, text)) === undefined) return;
+    const name = store.get().reading.found?.look.name ?? '';
+    if (host.kind === 'file') services.preferences.set(columnsPreference(name), text);
     store.send({ type: 'mapping ended' });
     await checkJob(tools);
   }
@@ -40,7 +42,7 @@ export function tableActions(tools: ActionTools): TableActions {
     const { mapping } = store.get();
     const place = findPlace(placeKey);
     if (mapping === undefined || place === undefined) return;
-    const columns = guessColumns(place.headings, mapping.table);
+    const columns = guessHeadings(place.headings, mapping.table);
     store.send({ type: 'place chosen', placeKey, columns });
   }
 

@@ -39,7 +39,11 @@ export function inputActions(
     if (look === undefined) return;
     const tables = store.get().reading.found?.tables ?? [];
     const description = missingSheets(whole, tables, look.value);
-    if (description.sheets.length === 0) return;
+    if (description.sheets.length === 0) {
+      store.send({ type: 'done', notice: 'Every input sheet is here already.' });
+      await checkJob(tools);
+      return;
+    }
     const written = accept(await host.write(description, { owner: 'person', replace: [] }));
     if (written === undefined) return;
     const { file, sheets } = written.value;
@@ -71,6 +75,7 @@ export function inputActions(
   return {
     makeInput: (kind) =>
       run(async () => {
+        if (store.get().busy !== undefined) return;
         store.send({ type: 'busy', with: 'Making the sheets' });
         const whole = await describe(kind);
         const host = openHostOf(store.get());

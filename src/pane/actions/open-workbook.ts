@@ -1,7 +1,10 @@
 /** Finds the workbook beside the pane, or opens a file in its place. */
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
+import { COLUMNS_NOTE } from '../job/find-job.ts';
+import { columnsPreference } from '../job/choices.ts';
 import { openHostOf } from '../state/open-host.ts';
-import type { ActionTools } from './action-tools.ts';
+import { sayError, type ActionTools } from './action-tools.ts';
 import { checkJob, watchJob } from './check-job.ts';
 
 export interface WorkbookActions {
@@ -20,24 +23,26 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
   const { store, services, accept, run } = tools;
   let unwatch = (): void => undefined;
   let ended = false;
+  let opening = 0;
 
   async function use(host: WorkbookHost): Promise<void> {
     unwatch();
     store.send({ type: 'workbook opened', host });
     unwatch = watchJob(host, tools);
     await checkJob(tools);
-    store.send({ type: 'separator found', separator: await host.listSeparator() });
+    const separator = await host.listSeparator();
+    if (openHostOf(store.get()) === host) store.send({ type: 'separator found', separator });
   }
 
   return {
     begin: () => {
       ended = false;
       void run(async () => {
-        const host = await services.host;
+        const beside = await services.host;
         // A file that was opened in the meantime stays.
         if (ended || openHostOf(store.get()) !== undefined) return;
-        if (host === undefined) store.send({ type: 'workbook missing', why: undefined });
-        else await use(host);
+        if (beside.host === undefined) store.send({ type: 'workbook missing', why: beside.why });
+        else await use(beside.host);
       });
       return () => {
         ended = true;
@@ -46,11 +51,29 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
     },
     openFile: (file) =>
       run(async () => {
+        // Sheets that are being written come to their end in the workbook that they are written to.
+        if (store.get().writing.kind === 'writing') return;
+        const turn = ++opening;
         store.send({ type: 'busy', with: `Opening ${file.name}` });
-        const bytes = new Uint8Array(await file.arrayBuffer());
-        const opened = accept(await services.openFile(file.name, bytes));
+        const bytes = await readBytes(file);
+        const opened = bytes.ok ? await services.openFile(file.name, bytes.value) : bytes;
+        // Of two files the one that was chosen last is meant, however long the first one takes.
+        if (turn !== opening) return;
         store.send({ type: 'busy', with: undefined });
-        if (opened !== undefined) await use(opened.value);
+        const accepted = accept(opened);
+        if (accepted === undefined) return;
+        const kept = services.preferences.get(columnsPreference(file.name));
+        if (kept !== undefined) await accepted.value.remember(COLUMNS_NOTE, kept);
+        await use(accepted.value);
       }),
   };
+}
+
+/** A folder that was dropped, or a file that was moved or is kept shut by another program, can't be read. */
+async function readBytes(file: OpenedFile): Promise<Outcome<Uint8Array>> {
+  try {
+    return ok(new Uint8Array(await file.arrayBuffer()));
+  } catch (error) {
+    return failed(fault('pane.file-unreadable', file.name, sayError(error)));
+  }
 }

@@ -11,8 +11,10 @@ import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
 import { workbookActions, type WorkbookActions } from './open-workbook.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
+import { writeActions, type WriteActions } from './write-plan.ts';
 
-export interface PaneActions extends WorkbookActions, InputActions, TableActions, PlanActions {
+export interface PaneActions
+  extends WorkbookActions, InputActions, TableActions, PlanActions, WriteActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
   readonly show: (where: Where) => Promise<void>;
@@ -28,7 +30,10 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...inputActions(tools, workbook.openFile),
     ...tableActions(tools),
     ...planActions(tools),
-    checkAgain: () => checkJob(tools),
+    ...writeActions(tools),
+    checkAgain: async () => {
+      await checkJob(tools);
+    },
     show: (where) =>
       run(async () => {
         const host = openHostOf(store.get());

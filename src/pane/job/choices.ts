@@ -14,6 +14,9 @@ export type Choices = Readonly<Partial<Record<JobTableName, TableChoice>>>;
 
 const VERSION = 1;
 
+/** A file keeps no notes: what was said of its tables is kept on this machine, by its name. */
+export const columnsPreference = (fileName: string): string => `columns of ${fileName}`;
+
 export function writeChoices(choices: Choices): string {
   return JSON.stringify({ version: VERSION, tables: choices });
 }

@@ -1,13 +1,22 @@
 /** One reading of the workbook: its tables found, read, and judged. */
-import { ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import {
+  failed,
+  fault,
+  ok,
+  placeFault,
+  type Fault,
+  type Outcome,
+} from '../../core/faults/fault.ts';
 import type { WorkbookHost, WorkbookLook } from '../../hosts/host.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
-import { mapColumns } from '../../planning/input/map-columns.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
+import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
 import { readingOf, readShop } from '../../planning/input/read-shop.ts';
+import { headingKey } from '../../planning/input/row-reader.ts';
 import type { Planner } from '../planner.ts';
 import { readChoices, type Choices } from './choices.ts';
+import { readHeadingUnits } from './heading-units.ts';
 import type { JobFound, TableStanding } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
 import { missingTables, standTables } from './stand-tables.ts';
@@ -18,9 +27,14 @@ export const WRITTEN_NOTE = 'planned';
 /**
  * Looks for the job's tables, reads them and collects every fault; a table that can't be read has
  * its fault among them.
+ * @param rest Lets the browser draw and hear a click: ten thousand rows take a while.
  * @returns faults of its own only where the workbook as a whole can't be looked at.
  */
-export async function findJob(host: WorkbookHost, planner: Planner): Promise<Outcome<JobFound>> {
+export async function findJob(
+  host: WorkbookHost,
+  planner: Planner,
+  rest: () => Promise<void>,
+): Promise<Outcome<JobFound>> {
   const look = await host.look();
   if (!look.ok) return look;
   const kept = await host.recall(COLUMNS_NOTE);
@@ -29,14 +43,30 @@ export async function findJob(host: WorkbookHost, planner: Planner): Promise<Out
   if (!written.ok) return written;
   const tables = standTables(look.value.places, readChoices(kept.value));
   const faults: Fault[] = [];
-  const raw: RawTable[] = [];
+  const read: Read[] = [];
   for (const standing of tables) {
     const table = await readStanding(host, standing);
     if (table === undefined) continue;
-    if (table.ok) raw.push(table.value);
+    if (table.ok) read.push({ table: table.value, columns: standing.choice?.columns });
     else faults.push(...table.faults);
+    await rest();
   }
-  return ok(judge(planner, look.value, tables, raw, faults, written.value));
+  const shop = read.find(({ table }) => table.name === 'Shop')?.table;
+  const units = read.map(({ table, columns }) =>
+    columns === undefined
+      ? { table, cautions: [] }
+      : readHeadingUnits(table, columns, readingOf(shop)),
+  );
+  const raw = units.map(({ table }) => table);
+  const found = judge(planner, look.value, tables, raw, faults, written.value);
+  const cautions = [...units.flatMap((one) => one.cautions), ...found.cautions];
+  return ok({ ...found, cautions });
+}
+
+/** A table with our headings; `columns` where the person said which of theirs are meant. */
+interface Read {
+  readonly table: RawTable;
+  readonly columns: ColumnMap | undefined;
 }
 
 /** The person's choices as they are kept now, to be changed and kept again. */
@@ -52,7 +82,21 @@ async function readStanding(
   if (place === undefined) return undefined;
   const table = await host.readTable(place, name);
   if (!table.ok || choice?.columns === undefined) return table;
-  return ok(mapColumns(table.value, name, choice.columns));
+  const twice = columnsTwice(table.value, choice.columns);
+  return twice.length > 0 ? failed(...twice) : ok(mapColumns(table.value, name, choice.columns));
+}
+
+/** Two columns under one chosen heading: nobody can tell which of them is meant. */
+function columnsTwice(table: RawTable, columns: ColumnMap): Fault[] {
+  const { line, cells } = table.headings;
+  const chosen = new Set(Object.values(columns).map(headingKey));
+  return cells.flatMap((cell, at) => {
+    const key = headingKey(cell);
+    const isFirst = cells.findIndex((other) => headingKey(other) === key) === at;
+    if (typeof cell !== 'string' || !chosen.has(key) || isFirst) return [];
+    const one = fault('table.heading-twice', table.name, cell);
+    return [placeFault(one, whereIs(table, line, at))];
+  });
 }
 
 function judge(

@@ -2,15 +2,16 @@
 import { Button } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
 import { FindingList } from '../look/finding-list.tsx';
+import { Message } from '../look/messages.tsx';
 import { Section } from '../look/section.tsx';
 import { useLook } from '../look/use-look.ts';
+import { sayStale } from '../plan/say-stale.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound } from './job-found.ts';
 import { NoWorkbook } from './no-workbook.tsx';
 import { OpenFile } from './open-file.tsx';
-import { sayFindings, sayList } from './say-findings.ts';
+import { sayChecks } from './say-checks.ts';
 import { SettingsList } from './settings-list.tsx';
-import { missingTables } from './stand-tables.ts';
 import { TableList } from './table-list.tsx';
 
 export function JobTab(): ReactNode {
@@ -30,15 +31,32 @@ export function JobTab(): ReactNode {
             Opened here as a file, which stays as it is: what is made goes into new files.
           </p>
         ) : null}
-        {found === undefined ? (
-          <p className={look.text}>{reading.busy ? 'Reading the tables…' : 'Not read yet.'}</p>
-        ) : (
-          <TableList found={found} />
-        )}
+        {found === undefined ? <NotRead /> : <TableList found={found} />}
         {isFile ? <OpenFile label="Open another file" /> : null}
       </Section>
       <Checks found={found} busy={reading.busy} />
       {found === undefined ? null : <SettingsList found={found} />}
+    </>
+  );
+}
+
+/** Why nothing is read yet stands here too, since above it may have been put away. */
+function NotRead(): ReactNode {
+  const look = useLook();
+  const { reading, trouble } = usePane().state;
+  const { failed, busy } = reading;
+  if (failed === undefined || busy) {
+    return <p className={look.text}>{busy ? 'Reading the tables…' : 'Not read yet.'}</p>;
+  }
+  const isTooOld = failed.some(({ code }) => code === 'host.too-old');
+  return (
+    <>
+      <p className={look.text}>
+        {trouble === failed
+          ? 'The workbook could not be read.'
+          : failed.map(({ message }) => message).join(' ')}
+      </p>
+      {isTooOld ? <OpenFile label="Open a saved workbook (.xlsx)" primary /> : null}
     </>
   );
 }
@@ -48,31 +66,26 @@ function Checks(props: {
   readonly busy: boolean;
 }): ReactNode {
   const look = useLook();
-  const { actions } = usePane();
+  const { actions, state } = usePane();
   const { found, busy } = props;
-  const isRead = found?.tables.some(({ place }) => place !== undefined) === true;
+  const stale = sayStale(state);
   return (
     <Section title="Checks">
       <div className={look.spread}>
-        <span className={look.strong}>{isRead ? sayCounts(found) : 'Nothing to check yet'}</span>
+        <span className={look.strong}>
+          {found === undefined ? 'Nothing to check yet' : sayChecks(found)}
+        </span>
         <Button size="small" disabledFocusable={busy} onClick={() => void actions.checkAgain()}>
           {busy ? 'Checking…' : 'Check again'}
         </Button>
       </div>
       {found === undefined ? null : (
         <>
+          {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
           <FindingList title="Problems" faults={found.faults} problems />
           <FindingList title="Cautions" faults={found.cautions} problems={false} />
         </>
       )}
     </Section>
   );
-}
-
-/** What is missing goes first: no problems in what is there would sound as if all were well. */
-function sayCounts({ tables, faults, cautions }: JobFound): string {
-  const missing = missingTables(tables);
-  const found = sayFindings(faults.length, cautions.length);
-  const said = missing.length === 0 ? found : `${sayList(missing)} missing; ${found} in the others`;
-  return said.charAt(0).toUpperCase() + said.slice(1);
 }

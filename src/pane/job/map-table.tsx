@@ -1,5 +1,5 @@
 /** Takes a table of the person's own for one of the job's: which of its columns stands for which. */
-import { Button, makeStyles, Select, tokens } from '@fluentui/react-components';
+import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import type { TablePlace } from '../../hosts/host.ts';
 import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
@@ -9,6 +9,7 @@ import { useLook } from '../look/use-look.ts';
 import type { MappingState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import type { TableStanding } from './job-found.ts';
+import { otherUnit, sayUnit } from './heading-units.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
 import { sayPlace } from './stand-tables.ts';
@@ -22,11 +23,12 @@ const useStyles = makeStyles({
   },
   pair: {
     display: 'grid',
-    gridTemplateColumns: 'minmax(0, 5fr) minmax(0, 6fr)',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(96px, 100%), 1fr))',
     columnGap: '8px',
     alignItems: 'center',
     paddingBlock: '3px',
   },
+  unit: { gridColumn: '1 / -1', textAlign: 'end' },
   // Fluent gives a select a width of its own, too wide for half a narrow pane.
   choice: { minWidth: 0, '& select': { minWidth: 0, width: '100%', textOverflow: 'ellipsis' } },
 });
@@ -39,9 +41,10 @@ export function MapTable(props: {
 }): ReactNode {
   const look = useLook();
   const styles = useStyles();
-  const { actions } = usePane();
+  const { actions, state } = usePane();
   const id = useId();
   const { mapping, places, standing, close } = props;
+  const shopUnit = sayUnit(state.reading.found?.shop.unit ?? 'in');
   const { table, placeKey, columns } = mapping;
   const place = places.find(({ key }) => key === placeKey);
   const headings = TABLE_HEADINGS[table];
@@ -69,8 +72,7 @@ export function MapTable(props: {
       {place === undefined ? null : (
         <>
           <p className={look.quiet} style={{ marginBlock: '8px 4px' }}>
-            Which of your columns stands for which of ours? Guessed where it can be; your table
-            stays as it is.
+            {`Which of your columns stands for which of ours? Guessed where it can be; your table stays as it is. Bare numbers are lengths in ${shopUnit}, but where a heading names another unit.`}
           </p>
           {headings
             .filter(({ required }) => required === true)
@@ -125,9 +127,12 @@ function ColumnPair(props: {
   readonly place: TablePlace;
 }): ReactNode {
   const styles = useStyles();
-  const { send } = usePane();
+  const look = useLook();
+  const { send, state } = usePane();
   const id = useId();
   const { heading, required, mapping, place } = props;
+  const shopUnit = state.reading.found?.shop.unit ?? 'in';
+  const unit = otherUnit(heading, mapping.columns[heading] ?? '', shopUnit);
   return (
     <div className={styles.pair}>
       <label htmlFor={id}>{required ? `${heading} (needed)` : heading}</label>
@@ -145,6 +150,11 @@ function ColumnPair(props: {
           </option>
         ))}
       </Select>
+      {unit === undefined ? null : (
+        <span className={mergeClasses(look.quiet, styles.unit)}>
+          {`Its bare numbers are read as ${sayUnit(unit)}.`}
+        </span>
+      )}
     </div>
   );
 }

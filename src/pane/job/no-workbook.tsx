@@ -1,7 +1,8 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
-import { useState, type DragEvent, type ReactNode } from 'react';
+import { useEffect, useState, type DragEvent, type ReactNode } from 'react';
 import { Section } from '../look/section.tsx';
 import { useLook } from '../look/use-look.ts';
+import type { NoWorkbook as NoWorkbookReason } from '../services.ts';
 import { usePane } from '../use-pane.ts';
 import { OpenFile } from './open-file.tsx';
 
@@ -14,13 +15,29 @@ const useStyles = makeStyles({
   over: { backgroundColor: tokens.colorNeutralBackground1Hover },
 });
 
+const WHY: Readonly<Record<NoWorkbookReason, string>> = {
+  'plain page': 'No workbook stands beside this pane.',
+  'other program': 'No workbook stands beside this pane: the program around it is not Excel.',
+  'no library':
+    'No workbook stands beside this pane. If that is Excel around it, its library did not come: check the connection to the network and load the pane again.',
+};
+
 /** No workbook stands beside the pane: a file is opened in its place, or made. */
-export function NoWorkbook({ why }: { readonly why: string | undefined }): ReactNode {
+export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNode {
   const look = useLook();
   const styles = useStyles();
   const { actions, state } = usePane();
   const [over, setOver] = useState(false);
   const working = state.busy !== undefined;
+  // A file that is dropped beside the frame would else take the pane's place in the window.
+  useEffect(() => {
+    const keep = (event: Event): void => event.preventDefault();
+    const events = ['dragover', 'drop'] as const;
+    for (const name of events) window.addEventListener(name, keep);
+    return () => {
+      for (const name of events) window.removeEventListener(name, keep);
+    };
+  }, []);
   const drop = (event: DragEvent): void => {
     event.preventDefault();
     setOver(false);
@@ -31,9 +48,16 @@ export function NoWorkbook({ why }: { readonly why: string | undefined }): React
     <>
       <Section title="Open your trim list">
         <p className={look.text}>
-          {why ?? 'No workbook stands beside this pane.'} A workbook saved as .xlsx can be opened
-          here: it is read, checked and planned, and the sheets come as a file to keep.
+          {WHY[why]} A workbook saved as .xlsx can be opened here: it is read, checked and planned,
+          and the sheets come as a file to keep.
         </p>
+        {why === 'no library' ? (
+          <div className={look.buttons}>
+            <Button size="small" onClick={() => window.location.reload()}>
+              Load the pane again
+            </Button>
+          </div>
+        ) : null}
         <div
           className={mergeClasses(styles.drop, over && styles.over)}
           onDragOver={(event) => {

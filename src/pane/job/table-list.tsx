@@ -11,14 +11,12 @@ import { sayList } from './say-findings.ts';
 import { sayPlace } from './stand-tables.ts';
 
 const useStyles = makeStyles({
-  line: {
-    display: 'grid',
-    gridTemplateColumns: '78px minmax(0, 1fr) auto',
-    columnGap: '6px',
-    alignItems: 'center',
-  },
+  // Where letters are large and the pane is narrow, what doesn't fit goes to the next line.
+  line: { display: 'flex', flexWrap: 'wrap', columnGap: '6px', alignItems: 'center' },
+  name: { flex: '0 0 78px' },
+  stand: { flex: '1 1 60px' },
   button: { minWidth: 0 },
-  missing: { color: tokens.colorStatusDangerForeground1, fontWeight: tokens.fontWeightSemibold },
+  missing: { color: tokens.colorStatusDangerForeground3, fontWeight: tokens.fontWeightSemibold },
 });
 
 export function TableList({ found }: { readonly found: JobFound }): ReactNode {
@@ -48,6 +46,7 @@ function TableRow(props: {
   const missing = required && place === undefined;
   const mapping = state.mapping?.table === name ? state.mapping : undefined;
   const places = found.look.places;
+  const lacking = lackingColumns(standing, found);
   const close = (): void => send({ type: 'mapping ended' });
   // However it is closed, the keyboard goes back to the button that opened it.
   const wasOpen = useRef(false);
@@ -59,8 +58,8 @@ function TableRow(props: {
   return (
     <li className={look.row}>
       <div className={styles.line}>
-        <span className={look.strong}>{name}</span>
-        <span className={mergeClasses(look.quiet, missing && styles.missing)}>
+        <span className={mergeClasses(look.strong, styles.name)}>{name}</span>
+        <span className={mergeClasses(look.quiet, styles.stand, missing && styles.missing)}>
           {sayStand(standing)}
         </span>
         {places.length === 0 ? null : (
@@ -80,11 +79,26 @@ function TableRow(props: {
         )}
       </div>
       {alike.length > 0 && place === undefined ? <Alike standing={standing} /> : null}
+      {lacking.length > 0 && mapping === undefined ? (
+        <p className={look.quiet} style={{ margin: 0 }}>
+          {`Has no column headed ${sayList(lacking)}. Headed otherwise? Say under Change which of its columns is meant.`}
+        </p>
+      ) : null}
       {mapping === undefined ? null : (
         <MapTable mapping={mapping} places={places} standing={standing} close={close} />
       )}
     </li>
   );
+}
+
+/** Needed columns that the table has under no heading of ours, or no longer under the chosen one. */
+function lackingColumns({ place }: TableStanding, { faults }: JobFound): readonly string[] {
+  return faults
+    .filter(({ code, where }) => {
+      const isHere = where !== undefined && 'sheet' in where && where.sheet === place?.sheet;
+      return code === 'table.heading-missing' && isHere;
+    })
+    .map(({ argument }) => argument);
 }
 
 function sayStand({ name, required, place, alike, choice }: TableStanding): string {

@@ -5,7 +5,7 @@ import {
   MessageBarActions,
   MessageBarBody,
 } from '@fluentui/react-components';
-import type { ReactNode } from 'react';
+import { useEffect, useRef, type ReactNode } from 'react';
 import { sayFault } from '../../core/faults/fault.ts';
 import { usePane } from '../use-pane.ts';
 
@@ -33,8 +33,14 @@ export function Message(props: {
 export function Messages(): ReactNode {
   const { state, send } = usePane();
   const { trouble, notice, busy } = state;
+  const all = useRef<HTMLDivElement>(null);
+  const isSaid = trouble.length > 0 || notice !== undefined;
+  // What was asked for far below is answered here, where nobody would look.
+  useEffect(() => {
+    if (isSaid) all.current?.scrollIntoView({ block: 'nearest' });
+  }, [isSaid, trouble, notice]);
   return (
-    <>
+    <div ref={all}>
       {trouble.length === 0 ? null : (
         <Message
           intent="error"
@@ -51,6 +57,6 @@ export function Messages(): ReactNode {
       )}
       {notice === undefined ? null : <Message intent="success">{notice}</Message>}
       {busy === undefined ? null : <Message intent="info">{`${busy}…`}</Message>}
-    </>
+    </div>
   );
 }

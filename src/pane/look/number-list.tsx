@@ -5,20 +5,21 @@ import type { NumberRow } from '../profile/say-set-up.ts';
 const useStyles = makeStyles({
   list: { margin: 0 },
   row: {
-    display: 'grid',
-    gridTemplateColumns: 'minmax(0, 1fr) auto',
+    // A value that doesn't fit beside its label goes below it.
+    display: 'flex',
+    flexWrap: 'wrap',
     columnGap: '10px',
     alignItems: 'baseline',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     paddingBlock: '4px',
   },
   /** A long value takes a line of its own. */
-  tall: { gridTemplateColumns: 'minmax(0, 1fr)' },
-  label: { color: tokens.colorNeutralForeground2 },
+  tall: { flexBasis: '100%' },
+  label: { flex: '1 1 50%', color: tokens.colorNeutralForeground2 },
   value: { margin: 0, fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: 'tabular-nums' },
   note: {
     margin: 0,
-    gridColumn: '1 / -1',
+    flexBasis: '100%',
     color: tokens.colorNeutralForeground2,
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase200,
@@ -34,12 +35,11 @@ export function NumberList(props: { readonly rows: readonly NumberRow[] }): Reac
   return (
     <dl className={styles.list}>
       {props.rows.map(({ label, value, note }) => (
-        <div
-          key={label}
-          className={mergeClasses(styles.row, value.length > LONGEST_BESIDE && styles.tall)}
-        >
+        <div key={label} className={styles.row}>
           <dt className={styles.label}>{label}</dt>
-          <dd className={styles.value}>{value}</dd>
+          <dd className={mergeClasses(styles.value, value.length > LONGEST_BESIDE && styles.tall)}>
+            {value}
+          </dd>
           {note === undefined ? null : <dd className={styles.note}>{note}</dd>}
         </div>
       ))}

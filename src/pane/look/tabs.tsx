@@ -7,7 +7,12 @@ import { useRef, type KeyboardEvent, type ReactNode } from 'react';
 import { nextTab } from './next-tab.ts';
 
 const useStyles = makeStyles({
-  list: { display: 'flex', columnGap: '2px' },
+  list: {
+    display: 'flex',
+    columnGap: '2px',
+    // Letters twice as large in a narrow pane.
+    '@media (max-width: 240px)': { flexWrap: 'wrap' },
+  },
   tab: {
     position: 'relative',
     border: 'none',
@@ -110,7 +115,14 @@ export function TabPanel(props: {
   readonly children: ReactNode;
 }): ReactNode {
   return (
-    <div role="tabpanel" id={panelId(props.name)} aria-labelledby={tabId(props.name)}>
+    <div
+      role="tabpanel"
+      id={panelId(props.name)}
+      aria-labelledby={tabId(props.name)}
+      // Takes the focus when what had it is gone.
+      tabIndex={-1}
+      style={{ outline: 'none' }}
+    >
       {props.children}
     </div>
   );
@@ -120,6 +132,6 @@ function tabId(name: string): string {
   return `tab-${name}`;
 }
 
-function panelId(name: string): string {
+export function panelId(name: string): string {
   return `panel-${name}`;
 }

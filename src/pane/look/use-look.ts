@@ -19,6 +19,8 @@ export const useLook = makeStyles({
   header: {
     position: 'sticky',
     top: 0,
+    // Where letters are so large that the tabs take two lines, there is no room to spare for them.
+    '@media (max-width: 240px), (max-height: 300px)': { position: 'static' },
     zIndex: 2,
     backgroundColor: tokens.colorNeutralBackground1,
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
@@ -71,6 +73,7 @@ export const useLook = makeStyles({
     display: 'flex',
     alignItems: 'baseline',
     justifyContent: 'space-between',
+    flexWrap: 'wrap',
     columnGap: '8px',
     '& > button': { flexShrink: 0 },
   },

@@ -1,5 +1,5 @@
 import { Button, ProgressBar } from '@fluentui/react-components';
-import type { ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
 import { printExact } from '../../sheets/print-length.ts';
 import { sayWritten } from '../job/say-findings.ts';
 import { Disclosure } from '../look/disclosure.tsx';
@@ -9,6 +9,7 @@ import { NumberList } from '../look/number-list.tsx';
 import { Section } from '../look/section.tsx';
 import { StandingCautions } from '../look/standing-cautions.tsx';
 import { useLook } from '../look/use-look.ts';
+import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
@@ -19,8 +20,8 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
   const look = useLook();
   const { state } = usePane();
   const { plan, fingerprint, wrong } = result;
-  const { found } = state.reading;
   const { shop } = plan.job;
+  const isOld = state.reading.found?.fingerprint !== fingerprint;
   const cuts = plan.profiles.some(({ setUp }) => setUp !== undefined);
   if (wrong.length > 0) {
     return (
@@ -32,9 +33,6 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
   }
   return (
     <Section title="What it comes to">
-      {found !== undefined && found.fingerprint !== fingerprint ? (
-        <Message intent="warning">The inputs have changed since this plan: plan again.</Message>
-      ) : null}
       {plan.profiles.length === 0 ? (
         <p className={look.text}>There is nothing left to plan: every run is marked as done.</p>
       ) : (
@@ -54,37 +52,44 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
         </>
       )}
       {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} /> : null}
-      <WriteSheets />
+      <WriteSheets isOld={isOld} />
       <FindingList title="Cautions" faults={plan.cautions} problems={false} />
     </Section>
   );
 }
 
-function WriteSheets(): ReactNode {
+function WriteSheets({ isOld }: { readonly isOld: boolean }): ReactNode {
   const look = useLook();
   const { state, actions } = usePane();
   const { writing } = state;
-  const busy = writing.kind === 'writing' || state.planning.running !== undefined;
+  const reasonId = useId();
+  const busy = isOccupied(state);
   const inPlace = openHostOf(state)?.can.writeInPlace !== false;
   return (
     <>
       <div className={look.buttons}>
         <Button
           appearance="primary"
-          disabledFocusable={busy}
+          disabledFocusable={busy || isOld}
+          aria-describedby={isOld ? reasonId : undefined}
           onClick={() => void actions.askToWrite()}
         >
           {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
         </Button>
       </div>
+      {isOld ? (
+        <p id={reasonId} className={look.text}>
+          This plan is of inputs that have changed since: plan again, then it can be written.
+        </p>
+      ) : null}
       {writing.kind === 'writing' ? (
         <ProgressBar
-          value={writing.of === 0 ? 0 : writing.done / writing.of}
+          {...(writing.of === 0 ? {} : { value: writing.done / writing.of })}
           aria-label="Writing the sheets"
           thickness="large"
         />
       ) : null}
-      {writing.kind === 'written' ? (
+      {writing.kind === 'written' && !isOld ? (
         <Message intent="success">{sayWritten(writing.sheets, writing.file)}</Message>
       ) : null}
       <WriteDialog />

@@ -8,22 +8,26 @@ import { Section } from '../look/section.tsx';
 import { useLook } from '../look/use-look.ts';
 import type { PaneState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
+import { isOccupied } from '../state/is-occupied.ts';
 import { PlanProgressView } from './plan-progress-view.tsx';
 import { PlanResultView } from './plan-result-view.tsx';
+import { sayStale } from './say-stale.ts';
 
 export function PlanTab(): ReactNode {
   const look = useLook();
   const { state, actions } = usePane();
   const reasonId = useId();
   const { planning } = state;
-  const { running, result, faults, stopped } = planning;
+  const { running, result, faults, stopped, failedFrom } = planning;
+  const stale = sayStale(state);
+  const isMended = failedFrom !== undefined && failedFrom !== state.reading.found?.fingerprint;
   const reason = running === undefined ? whyBlocked(state) : undefined;
   const label =
     running === undefined ? (result === undefined ? 'Plan the job' : 'Plan again') : 'Stop';
   return (
     <>
       <Section title="Plan">
-        <WrittenBefore />
+        {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
         <div className={look.buttons}>
           {/* One button throughout, so that a keyboard stays where it is. */}
           <Button
@@ -51,7 +55,9 @@ export function PlanTab(): ReactNode {
         {running === undefined && faults.length > 0 ? (
           <>
             <Message intent="error">
-              The job can’t be made as it stands
+              {isMended
+                ? 'The job could not be made as it stood. The inputs have changed since: plan again'
+                : 'The job can’t be made as it stands'}
               {result === undefined ? '' : '; the plan below is an earlier one'}.
             </Message>
             <FindingList title="Problems" faults={faults} problems />
@@ -66,26 +72,16 @@ export function PlanTab(): ReactNode {
   );
 }
 
-function whyBlocked({ workbook, reading }: PaneState): string | undefined {
+function whyBlocked(state: PaneState): string | undefined {
+  const { workbook, reading } = state;
   if (workbook.kind === 'awaited') return 'Looking for the workbook.';
   if (workbook.kind === 'none') return 'There is no workbook yet: open one under Job.';
   const { found } = reading;
-  if (found === undefined) return 'The tables are not read yet.';
+  if (found === undefined) {
+    return reading.failed === undefined
+      ? 'The tables are not read yet.'
+      : 'The workbook could not be read: see Job.';
+  }
+  if (isOccupied(state)) return 'The sheets are being written.';
   return whyNoPlan(found.tables, found.faults.length);
-}
-
-/** Sheets of an earlier plan, perhaps from another day, may be out of date. */
-function WrittenBefore(): ReactNode {
-  const { state } = usePane();
-  const { found } = state.reading;
-  const { result } = state.planning;
-  if (found?.writtenFrom === undefined || found.writtenFrom === found.fingerprint) return null;
-  // The result itself says so where it is the one that was written.
-  if (result !== undefined && result.fingerprint !== found.fingerprint) return null;
-  return (
-    <Message intent="warning">
-      The inputs have changed since the sheets were written: plan and write them again before
-      anybody cuts by them.
-    </Message>
-  );
 }

@@ -5,16 +5,16 @@ import { readShop } from '../../planning/input/read-shop.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { INCHES_AND_POINT } from '../../core/units/length.ts';
 import type { PaneState } from '../state/pane-state.ts';
+import { OWN_COVE, usualCove, type TypedCove } from './cove-fields.ts';
 import { answerProfile, answerTyped, type ProfileAnswer } from './answer-profile.ts';
-
-/** Value of the choice that stands for a cove of one's own; no profile can have it as its name. */
-export const OWN_COVE = '';
 
 export interface ChosenProfile {
   readonly coves: readonly Profile[];
   /** A profile's name, or OWN_COVE. */
   readonly name: string;
   readonly shop: Shop;
+  /** The cove of one's own, as typed or as it begins. */
+  readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
 }
 
@@ -22,13 +22,14 @@ export interface ChosenProfile {
 export function chosenProfile({ reading, profile }: PaneState): ChosenProfile {
   const shop = reading.found?.shop ?? usualShop();
   const coves = reading.found?.coves ?? [];
+  const typed = profile.typed ?? usualCove(shop);
   const chosen =
     profile.chosen === undefined
       ? coves[0]
       : coves.find(({ name }) => profile.chosen !== undefined && sameName(name, profile.chosen));
   return chosen === undefined
-    ? { coves, name: OWN_COVE, shop, answer: answerTyped(profile.typed, shop) }
-    : { coves, name: chosen.name, shop, answer: answerProfile(chosen, shop) };
+    ? { coves, name: OWN_COVE, shop, typed, answer: answerTyped(typed, shop) }
+    : { coves, name: chosen.name, shop, typed, answer: answerProfile(chosen, shop) };
 }
 
 let usual: Shop | undefined;

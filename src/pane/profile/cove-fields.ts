@@ -18,17 +18,38 @@ export const COVE_FIELDS = [
 export type CoveField = (typeof COVE_FIELDS)[number]['field'];
 export type TypedCove = Readonly<Record<CoveField, string>>;
 
-/** Something to begin with. The near flat is left out: then the cove sits midway in its blank. */
-export const USUAL_COVE: TypedCove = {
-  width: '3"',
-  depth: '3/4"',
-  offCenter: '0"',
-  blankWidth: '4 1/2"',
-  blankThickness: '1 1/4"',
-  nearFlat: '',
-  bladeDiameter: '10"',
-  kerf: '1/8"',
-};
+/** The choice that stands for a cove of one's own; no profile can have it as its name. */
+export const OWN_COVE = '';
+
+const USUAL_SIZES = {
+  in: {
+    width: '3"',
+    depth: '3/4"',
+    offCenter: '0"',
+    blankWidth: '4 1/2"',
+    blankThickness: '1 1/4"',
+  },
+  mm: {
+    width: '75 mm',
+    depth: '18 mm',
+    offCenter: '0 mm',
+    blankWidth: '115 mm',
+    blankThickness: '32 mm',
+  },
+} as const;
+
+/**
+ * Something to begin with, for the shop's own blade. The near flat is left out: then the cove sits
+ * midway in its blank.
+ */
+export function usualCove(shop: Shop): TypedCove {
+  return {
+    ...USUAL_SIZES[shop.unit],
+    nearFlat: '',
+    bladeDiameter: typeLength(Number(shop.bladeDiameter), shop),
+    kerf: typeLength(Number(shop.kerf), shop),
+  };
+}
 
 /** A profile of the job, with the shop's blade, as a person would type it. */
 export function typeProfile(profile: Profile, shop: Shop): TypedCove {

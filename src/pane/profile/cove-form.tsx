@@ -5,17 +5,17 @@ import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { useLook } from '../look/use-look.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
-import { COVE_FIELDS, type CoveField } from './cove-fields.ts';
+import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
 
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fill, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fill, minmax(min(112px, 100%), 1fr))',
     columnGap: '10px',
     rowGap: '6px',
   },
   input: { width: '100%', minWidth: 0 },
-  invalid: { color: tokens.colorStatusDangerForeground1 },
+  invalid: { color: tokens.colorStatusDangerForeground3 },
 });
 
 const HINTS: Readonly<Partial<Record<CoveField, string>>> = {
@@ -23,6 +23,7 @@ const HINTS: Readonly<Partial<Record<CoveField, string>>> = {
 };
 
 export function CoveForm(props: {
+  readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
   readonly unit: LengthUnit;
 }): ReactNode {
@@ -32,11 +33,17 @@ export function CoveForm(props: {
   return (
     <>
       <p className={look.quiet} style={{ marginBlock: '0 6px' }}>
-        {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}.`}
+        {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}. Tried here only: what is to be made stands in Profiles.`}
       </p>
       <div className={styles.grid}>
         {COVE_FIELDS.map(({ field, label }) => (
-          <CoveInput key={field} field={field} label={label} answer={props.answer} />
+          <CoveInput
+            key={field}
+            field={field}
+            label={label}
+            typed={props.typed}
+            answer={props.answer}
+          />
         ))}
       </div>
     </>
@@ -46,13 +53,14 @@ export function CoveForm(props: {
 function CoveInput(props: {
   readonly field: CoveField;
   readonly label: string;
+  readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
 }): ReactNode {
   const look = useLook();
   const styles = useStyles();
-  const { state, send } = usePane();
+  const { send } = usePane();
   const id = useId();
-  const { field, label, answer } = props;
+  const { field, label, typed, answer } = props;
   const wrong = answer.atFault[field];
   const hint = HINTS[field];
   return (
@@ -62,11 +70,13 @@ function CoveInput(props: {
         id={id}
         className={styles.input}
         autoComplete="off"
-        value={state.profile.typed[field]}
+        value={typed[field]}
         {...(hint === undefined ? {} : { placeholder: hint })}
         aria-invalid={wrong !== undefined}
         aria-describedby={wrong === undefined ? undefined : `${id}-wrong`}
-        onChange={(_, { value }) => send({ type: 'cove typed', field, text: value })}
+        onChange={(_, { value }) =>
+          send({ type: 'own cove typed', typed: { ...typed, [field]: value } })
+        }
       />
       {wrong === undefined ? null : (
         <>

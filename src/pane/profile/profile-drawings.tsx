@@ -1,11 +1,10 @@
 /** The section in the blank and the table from above, to scale. */
 import type { ReactNode } from 'react';
-import type { TableSize } from '../../core/cove/rails.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
 import { DrawingFigure } from '../look/drawing-figure.tsx';
 import { Section } from '../look/section.tsx';
-import type { Shop } from '../../planning/shop.ts';
+import { tableSizeOf } from '../../planning/table-size.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 
 export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
@@ -16,6 +15,7 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
   }
   const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
   const { tiltSide, unit } = shop;
+  const table = tableSizeOf(shop);
   const blank = {
     width: Number(blankWidth),
     thickness: Number(blankThickness),
@@ -36,7 +36,7 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
               blade,
               setting,
               flats: setUp.flats,
-              ...tableOf(shop),
+              ...(table === undefined ? {} : { table }),
               tiltSide,
               unit,
               width,
@@ -46,17 +46,4 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
       )}
     </Section>
   );
-}
-
-function tableOf(shop: Shop): { readonly table?: TableSize } {
-  const { tableFront: front, tableBack: back, tableWidth: width, slotToBlade } = shop;
-  if (front === undefined || back === undefined) return {};
-  return {
-    table: {
-      front: Number(front),
-      back: Number(back),
-      ...(width === undefined ? {} : { width: Number(width) }),
-      ...(slotToBlade === undefined ? {} : { slotToBlade: Number(slotToBlade) }),
-    },
-  };
 }

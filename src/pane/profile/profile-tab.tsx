@@ -11,9 +11,9 @@ import { useLook } from '../look/use-look.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
-import { chosenProfile, OWN_COVE, type ChosenProfile } from './chosen-profile.ts';
+import { chosenProfile, type ChosenProfile } from './chosen-profile.ts';
 import { CoveForm } from './cove-form.tsx';
-import { typeProfile } from './cove-fields.ts';
+import { OWN_COVE, typeProfile, type TypedCove } from './cove-fields.ts';
 import { ProfileDrawings } from './profile-drawings.tsx';
 import { sayProfile } from './say-profile.ts';
 import { saySetUp } from './say-set-up.ts';
@@ -28,7 +28,7 @@ export function ProfileTab(): ReactNode {
       <Section title="Profile">
         <Choice chosen={chosen} />
         {chosen.name === OWN_COVE ? (
-          <CoveForm answer={answer} unit={shop.unit} />
+          <CoveForm typed={chosen.typed} answer={answer} unit={shop.unit} />
         ) : (
           <Sizes chosen={chosen} />
         )}
@@ -51,7 +51,6 @@ function Choice({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
   const { state, send } = usePane();
   const id = useId();
   const { coves, name } = chosen;
-  const typed = state.profile.typed;
   return (
     <div className={look.field}>
       <label htmlFor={id}>Profile being worked on</label>
@@ -61,7 +60,7 @@ function Choice({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
         value={name}
         onChange={(_, { value }) =>
           value === OWN_COVE
-            ? send({ type: 'own cove begun', typed: own(chosen) ?? typed })
+            ? send({ type: 'own cove typed', typed: state.profile.typed ?? begin(chosen) })
             : send({ type: 'profile chosen', name: value })
         }
       >
@@ -76,9 +75,9 @@ function Choice({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
   );
 }
 
-/** The chosen profile's sizes, to go on from. */
-function own({ answer, shop }: ChosenProfile): ReturnType<typeof typeProfile> | undefined {
-  return answer.profile === undefined ? undefined : typeProfile(answer.profile, shop);
+/** The chosen profile's sizes, to go on from. What was typed before stays as it was. */
+function begin({ answer, shop, typed }: ChosenProfile): TypedCove {
+  return answer.profile === undefined ? typed : typeProfile(answer.profile, shop);
 }
 
 function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
@@ -92,7 +91,7 @@ function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
       <div className={look.buttons}>
         <Button
           size="small"
-          onClick={() => send({ type: 'own cove begun', typed: typeProfile(profile, shop) })}
+          onClick={() => send({ type: 'own cove typed', typed: typeProfile(profile, shop) })}
         >
           Try other sizes
         </Button>

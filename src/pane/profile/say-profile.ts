@@ -13,5 +13,6 @@ export function sayProfile(
   const wood = species === '' ? '' : ` of ${species}`;
   const size = `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, ${center}.`;
   const blank = `Blank${wood} ${printExact(blankWidth, unit)} wide, ${printExact(blankThickness, unit)} thick.`;
-  return [size, blank, note].filter((part) => part !== '').join(' ');
+  const said = note === '' ? '' : `Note: ${note}`;
+  return [size, blank, said].filter((part) => part !== '').join(' ');
 }

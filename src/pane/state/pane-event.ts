@@ -4,12 +4,13 @@ import type { WorkbookHost } from '../../hosts/host.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
-import type { CoveField, TypedCove } from '../profile/cove-fields.ts';
+import type { TypedCove } from '../profile/cove-fields.ts';
+import type { NoWorkbook } from '../services.ts';
 import type { PlanProgress, PlanResult, Tab, WriteQuestion } from './pane-state.ts';
 
 export type PaneEvent =
   | { readonly type: 'tab chosen'; readonly tab: Tab }
-  | { readonly type: 'workbook missing'; readonly why: string | undefined }
+  | { readonly type: 'workbook missing'; readonly why: NoWorkbook }
   | { readonly type: 'workbook opened'; readonly host: WorkbookHost }
   | { readonly type: 'reading begun' }
   | { readonly type: 'job read'; readonly turn: number; readonly found: JobFound }
@@ -23,8 +24,8 @@ export type PaneEvent =
   | { readonly type: 'column chosen'; readonly heading: string; readonly theirs: string }
   | { readonly type: 'mapping ended' }
   | { readonly type: 'profile chosen'; readonly name: string }
-  | { readonly type: 'own cove begun'; readonly typed: TypedCove }
-  | { readonly type: 'cove typed'; readonly field: CoveField; readonly text: string }
+  /** Chosen, begun from a profile, or typed in. */
+  | { readonly type: 'own cove typed'; readonly typed: TypedCove }
   | { readonly type: 'planning begun'; readonly of: number }
   | {
       readonly type: 'planning moved';
@@ -33,9 +34,13 @@ export type PaneEvent =
     }
   | { readonly type: 'planning stopping' }
   | { readonly type: 'planning stopped'; readonly turn: number }
+  /** The inputs turned out not to be fit to be planned: that is said where they are checked. */
+  | { readonly type: 'planning dropped'; readonly turn: number }
   | {
       readonly type: 'planning ended';
       readonly turn: number;
+      /** Of the inputs that were planned. */
+      readonly fingerprint: string;
       readonly result: PlanResult | undefined;
       readonly faults: readonly Fault[];
       readonly cautions: readonly Caution[];

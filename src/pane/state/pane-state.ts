@@ -5,7 +5,8 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
-import { USUAL_COVE, type TypedCove } from '../profile/cove-fields.ts';
+import type { TypedCove } from '../profile/cove-fields.ts';
+import type { NoWorkbook } from '../services.ts';
 
 export const TABS = ['job', 'profile', 'plan', 'functions'] as const;
 export type Tab = (typeof TABS)[number];
@@ -32,8 +33,7 @@ export interface PaneState {
 
 export type WorkbookState =
   | { readonly kind: 'awaited' }
-  /** `why` where that was not to be expected. */
-  | { readonly kind: 'none'; readonly why: string | undefined }
+  | { readonly kind: 'none'; readonly why: NoWorkbook }
   | { readonly kind: 'open'; readonly host: WorkbookHost };
 
 export interface ReadingState {
@@ -55,7 +55,8 @@ export interface MappingState {
 export interface ProfileState {
   /** A profile's name; empty for a cove of one's own, undefined until somebody chooses. */
   readonly chosen: string | undefined;
-  readonly typed: TypedCove;
+  /** Undefined until somebody types or begins one. */
+  readonly typed: TypedCove | undefined;
 }
 
 export interface PlanProgress {
@@ -83,6 +84,8 @@ export interface PlanningState {
   /** Why the last planning gave no plan. */
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
+  /** Of the inputs that the last planning gave no plan of. */
+  readonly failedFrom: string | undefined;
   readonly stopped: boolean;
 }
 
@@ -123,13 +126,14 @@ export const INITIAL_STATE: PaneState = {
   workbook: { kind: 'awaited' },
   reading: { turn: 0, busy: false, found: undefined, failed: undefined },
   mapping: undefined,
-  profile: { chosen: undefined, typed: USUAL_COVE },
+  profile: { chosen: undefined, typed: undefined },
   planning: {
     turn: 0,
     running: undefined,
     result: undefined,
     faults: [],
     cautions: [],
+    failedFrom: undefined,
     stopped: false,
   },
   writing: { kind: 'idle' },

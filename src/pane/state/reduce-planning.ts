@@ -49,6 +49,10 @@ export function reducePlanning(state: PaneState, event: PlanningEvent): PaneStat
             'Stopped; nothing was written.',
           )
         : state;
+    case 'planning dropped':
+      return event.turn === planning.turn
+        ? { ...state, planning: { ...planning, running: undefined } }
+        : state;
     case 'planning ended':
       return event.turn === planning.turn ? planningEnded(state, event) : state;
     case 'writing asked':
@@ -82,6 +86,7 @@ function planningEnded(state: PaneState, event: PaneEvent & { type: 'planning en
     result,
     faults,
     cautions,
+    failedFrom: event.result === undefined ? event.fingerprint : undefined,
     stopped: false,
   };
   const said =

@@ -1,7 +1,10 @@
 /** One event after the other makes the next state. Pure: effects are in src/pane/actions. */
 import type { Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
-import { sayFindings, sayWritten } from '../job/say-findings.ts';
+import { sayRead } from '../job/say-checks.ts';
+import { sayWritten } from '../job/say-findings.ts';
+import { sayStale } from '../plan/say-stale.ts';
+import { OWN_COVE } from '../profile/cove-fields.ts';
 import { announce } from './announce.ts';
 import type { PaneEvent } from './pane-event.ts';
 import { INITIAL_STATE, type PaneState } from './pane-state.ts';
@@ -39,12 +42,8 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, mapping: undefined };
     case 'profile chosen':
       return { ...state, profile: { ...state.profile, chosen: event.name } };
-    case 'own cove begun':
-      return { ...state, profile: { chosen: '', typed: event.typed } };
-    case 'cove typed': {
-      const typed = { ...state.profile.typed, [event.field]: event.text };
-      return { ...state, profile: { ...state.profile, typed } };
-    }
+    case 'own cove typed':
+      return { ...state, profile: { chosen: OWN_COVE, typed: event.typed } };
     case 'functions searched':
       return { ...state, functions: { ...state.functions, search: event.search } };
     case 'separator found':
@@ -72,6 +71,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case 'planning moved':
     case 'planning stopping':
     case 'planning stopped':
+    case 'planning dropped':
     case 'planning ended':
     case 'writing asked':
     case 'writing begun':
@@ -83,32 +83,39 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
 
 /** Nothing of the one before stays, and what is still on its way from it is dropped. */
 function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
+  const { chosen } = state.profile;
   return {
     ...state,
     workbook: { kind: 'open', host },
     reading: { ...INITIAL_STATE.reading, turn: state.reading.turn + 1 },
     mapping: undefined,
-    profile: { ...state.profile, chosen: undefined },
+    // A cove of one's own is of no workbook: whoever is typing one goes on.
+    profile: { ...state.profile, chosen: chosen === OWN_COVE ? chosen : undefined },
     planning: { ...INITIAL_STATE.planning, turn: state.planning.turn + 1 },
     writing: { kind: 'idle' },
     trouble: [],
   };
 }
 
-/** Only a changed count is said: a screen reader isn't to repeat itself at every keystroke. */
+/** Only what has changed is said: a screen reader isn't to repeat itself at every keystroke. */
 function jobRead(state: PaneState, { found }: PaneEvent & { type: 'job read' }): PaneState {
-  const said = sayFindings(found.faults.length, found.cautions.length);
-  const before = state.reading.found;
-  const saidBefore =
-    before === undefined ? '' : sayFindings(before.faults.length, before.cautions.length);
   const { turn, failed } = state.reading;
   const trouble = state.trouble === failed ? [] : state.trouble;
   const read = { ...state, trouble, reading: { turn, busy: false, found, failed: undefined } };
-  return said === saidBefore ? read : announce(read, `The tables were read: ${said}.`);
+  const sayAll = (one: PaneState): readonly string[] =>
+    one.reading.found === undefined ? [] : [sayRead(one.reading.found), sayStale(one) ?? ''];
+  const before = sayAll(state);
+  const news = sayAll(read).filter((text, index) => text !== '' && text !== before[index]);
+  return news.length === 0 ? read : announce(read, news.join(' '));
 }
 
+/** What it failed of before is not said again, since some of it is tried again by itself. */
 function readingFailed(state: PaneState, faults: readonly Fault[]): PaneState {
-  return troubled({ ...state, reading: { ...state.reading, busy: false, failed: faults } }, faults);
+  const { reading } = state;
+  const say = (all: readonly Fault[]): string => all.map(({ message }) => message).join(' ');
+  const isSame = reading.failed !== undefined && say(reading.failed) === say(faults);
+  if (isSame) return { ...state, reading: { ...reading, busy: false } };
+  return troubled({ ...state, reading: { ...reading, busy: false, failed: faults } }, faults);
 }
 
 function troubled(state: PaneState, faults: readonly Fault[]): PaneState {

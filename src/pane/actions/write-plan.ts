@@ -1,0 +1,102 @@
+/** Writes what was planned, after asking where sheets are replaced. */
+import type { WorkbookHost } from '../../hosts/host.ts';
+import { sameName } from '../../planning/job.ts';
+import type { WorkbookDescription } from '../../sheets/description.ts';
+import { WRITTEN_NOTE } from '../job/find-job.ts';
+import { askWriting } from '../plan/ask-writing.ts';
+import { isOccupied } from '../state/is-occupied.ts';
+import { openHostOf } from '../state/open-host.ts';
+import type { PlanResult } from '../state/pane-state.ts';
+import type { ActionTools } from './action-tools.ts';
+import { checkJob } from './check-job.ts';
+import { rest } from './breathe.ts';
+
+export interface WriteActions {
+  /** Writes at once where nothing is replaced; else asks first. */
+  readonly askToWrite: () => Promise<void>;
+  /** After the question was answered with yes. */
+  readonly write: () => Promise<void>;
+}
+
+/** What is to be written, and where, of inputs that are still those of the plan. */
+interface Ready {
+  readonly host: WorkbookHost;
+  readonly result: PlanResult;
+  readonly description: WorkbookDescription;
+}
+
+export function writeActions(tools: ActionTools): WriteActions {
+  const { store, planner, accept, run, services } = tools;
+
+  /** Nothing where there is no sound plan, or one of inputs that have changed: the Plan tab says so. */
+  async function prepare(): Promise<Ready | undefined> {
+    const host = openHostOf(store.get());
+    const { result } = store.get().planning;
+    if (host === undefined || result === undefined || result.wrong.length > 0) return undefined;
+    store.send({ type: 'writing begun', of: 0 });
+    const found = await checkJob(tools);
+    if (found?.fingerprint !== result.fingerprint) return undefined;
+    const loaded = await planner();
+    if (loaded === undefined) return undefined;
+    // A large plan takes a while to be laid out: the screen is drawn before.
+    await rest();
+    return { host, result, description: loaded.describePlan(result.plan) };
+  }
+
+  async function writeNow(ready: Ready, replace: readonly string[]): Promise<void> {
+    const { host, result, description } = ready;
+    store.send({ type: 'writing begun', of: description.sheets.length });
+    const outcome = await host.write(description, {
+      owner: 'tool',
+      replace,
+      onProgress: (done, of) => store.send({ type: 'writing moved', done, of }),
+    });
+    const written = accept(outcome);
+    if (written === undefined) {
+      store.send({ type: 'writing dropped' });
+      return;
+    }
+    const { sheets, file } = written.value;
+    if (file !== undefined) services.saveFile(file.name, file.bytes);
+    const { fingerprint } = result;
+    store.send({ type: 'written', sheets, file: file?.name, fingerprint });
+    accept(await host.remember(WRITTEN_NOTE, fingerprint));
+  }
+
+  return {
+    askToWrite: () =>
+      run(async () => {
+        if (isOccupied(store.get())) return;
+        const ready = await prepare();
+        const look = ready === undefined ? undefined : accept(await ready.host.look());
+        if (ready === undefined || look === undefined) {
+          store.send({ type: 'writing dropped' });
+          return;
+        }
+        const question = askWriting(
+          ready.description.sheets.map(({ name }) => name),
+          look.value,
+        );
+        if (question.replaced.length > 0 && ready.host.can.writeInPlace) {
+          store.send({ type: 'writing asked', question });
+        } else {
+          await writeNow(ready, question.replaced);
+        }
+      }),
+    write: () =>
+      run(async () => {
+        const { writing } = store.get();
+        if (writing.kind !== 'asking') return;
+        const ready = await prepare();
+        if (ready === undefined) {
+          store.send({ type: 'writing dropped' });
+          return;
+        }
+        // Only what was asked about may be replaced, whatever has come to stand there since.
+        const asked = ready.description.sheets
+          .map(({ name }) => name)
+          .filter((name) => writing.question.replaced.some((one) => sameName(one, name)));
+        await writeNow(ready, asked);
+      }),
+  };
+}
