@@ -1,6 +1,7 @@
 /** The command demo: a first result without any input of one's own. */
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { paintPng } from '../hosts/file/paint-png.ts';
 import { saveFile } from '../hosts/file/save-file.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
@@ -35,7 +36,9 @@ async function runDemo(): Promise<Report> {
   const description = describePlan(plan);
   const path = resolve(DEMO_FILE);
   const replaced = await isThere(path);
-  const saved = await saveFile(path, await writeWorkbook(description), { replace: true });
+  const saved = await saveFile(path, await writeWorkbook(description, { paint: paintPng }), {
+    replace: true,
+  });
   if (!saved.ok) return reportRefusal(2, { faults: saved.faults, cautions: [] }, false);
   const paragraphs = [
     'The demo job: the trim of an invented small-town library, from assets/demo.',

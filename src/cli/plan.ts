@@ -1,4 +1,5 @@
 /** The command plan: a job in, a production workbook out. */
+import { paintPng } from '../hosts/file/paint-png.ts';
 import { saveFile } from '../hosts/file/save-file.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { planToJson } from '../planning/plan-json.ts';
@@ -58,7 +59,9 @@ async function runPlan(call: Call): Promise<Report> {
   let written = 'No workbook is written: give --out FILE.xlsx to have one.';
   if (out !== undefined) {
     const description = describePlan(plan);
-    const saved = await saveFile(out, await writeWorkbook(description), { replace: force });
+    const saved = await saveFile(out, await writeWorkbook(description, { paint: paintPng }), {
+      replace: force,
+    });
     if (!saved.ok) return reportRefusal(2, { faults: saved.faults, cautions }, json);
     written = sayWorkbook(out, description);
   }

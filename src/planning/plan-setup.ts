@@ -10,9 +10,9 @@ import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/c
 import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
 import { computeFlats } from '../core/cove/stock.ts';
 import { degrees } from '../core/units/angle.ts';
-import type { ExactInches } from '../core/units/length.ts';
 import type { Profile } from './job.ts';
 import type { Shop } from './shop.ts';
+import { tableSizeOf } from './table-size.ts';
 
 export interface SetUp {
   readonly blade: Blade;
@@ -74,7 +74,7 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
     arcLength: computeArcLength(blade, setting),
     ...railsOf(setting, cut, flats, shop),
   };
-  cautions.push(...offTable(setUp.rails, shop.tableWidth).map(place));
+  cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));
   return { setUp, faults, cautions };
 }
 
@@ -93,28 +93,25 @@ function railsOf(
   flats: SetUp['flats'],
   shop: Shop,
 ): { rails?: RailLayout } {
-  const { tableFront: front, tableBack: back, tableWidth: width, slotToBlade } = shop;
-  if (front === undefined || back === undefined) return {};
-  const table = {
-    front: Number(front),
-    back: Number(back),
-    ...(width === undefined ? {} : { width: Number(width) }),
-    ...(slotToBlade === undefined ? {} : { slotToBlade: Number(slotToBlade) }),
-  };
+  const table = tableSizeOf(shop);
+  if (table === undefined) return {};
   return { rails: layOutRails(setting.approach, cut, flats, table, shop.tiltSide) };
 }
 
-/** A rail mark beyond the table's sides can't be taped: the side edges are marked instead. */
-function offTable(rails: RailLayout | undefined, tableWidth: ExactInches | undefined): Caution[] {
+/**
+ * A rail mark beyond the table's sides can't be taped: the side edges are marked instead, which takes
+ * the table's width.
+ */
+function offTable(rails: RailLayout | undefined, width: number | undefined): Caution[] {
   if (rails === undefined) return [];
+  const code = width === undefined ? 'rails.off-usual-table' : 'rails.off-table';
+  const limit = { inches: width === undefined ? USUAL_HALF_TABLE_INCHES : width / 2 };
   return (['near', 'far'] as const).flatMap((rail) =>
     (['front', 'back'] as const).flatMap((edge) => {
       const mark = rails[rail][edge];
       if (mark.onTable) return [];
       const argument = `The ${rail} rail on the ${edge} edge`;
-      const given = { inches: Math.abs(mark.fromBlade) };
-      const half = tableWidth === undefined ? USUAL_HALF_TABLE_INCHES : Number(tableWidth) / 2;
-      return [fault('rails.off-table', argument, given, { limit: { inches: half } })];
+      return [fault(code, argument, { inches: Math.abs(mark.fromBlade) }, { limit })];
     }),
   );
 }

@@ -1,11 +1,13 @@
 /** What a molding at a spring angle needs for its corners: miter and bevel for each. */
 import { computeCrownCut } from '../core/crown/crown-cut.ts';
 import { computeBackBevels, computeCrownSize } from '../core/crown/crown-size.ts';
-import { degrees, toDegrees, toRadians } from '../core/units/angle.ts';
+import type { LengthUnit } from '../core/faults/quantity.ts';
+import { degrees, toDegrees, toRadians, type Degrees } from '../core/units/angle.ts';
 import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import { sameName, type Profile } from '../planning/job.ts';
 import type { Piece } from '../planning/piece.ts';
-import { printDegrees, printMark } from './print-length.ts';
+import { count, printDegrees, printMark } from './print-length.ts';
+import { addParts, leftRow, leftText, rightFact, rightText, type Part } from './set-up-columns.ts';
 import { cell, type SheetDraft } from './sheet-draft.ts';
 
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
@@ -15,44 +17,23 @@ interface Corner {
   ends: number;
 }
 
-/** Adds drop, projection, back bevels and the table of corners; nothing without a spring angle. */
+/** Adds the table of corners, with drop, projection and back bevels; nothing without a spring angle. */
 export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): void {
-  const { spring, blankWidth } = profile;
-  const { unit } = plan.job.shop;
+  const { spring } = profile;
   if (spring === undefined) return;
-  draft.spread('Crown', 'section');
-  const leaning = toRadians(spring);
-  addFact(draft, 'Spring angle', printDegrees(spring), 'from the wall to the back of the crown');
-  const bevels = computeBackBevels({ spring: leaning });
-  if (blankWidth !== undefined) {
-    const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: leaning });
-    if (size.ok) {
-      const { drop, projection } = size.value;
-      const text = `${printMark(drop, unit)} and ${printMark(projection, unit)}`;
-      addFact(draft, 'Drop and projection', text, 'down the wall; out along the ceiling');
-    }
-  }
-  if (bevels.ok) {
-    const { wall, ceiling } = bevels.value;
-    const text = `${printDegrees(toDegrees(wall))} and ${printDegrees(toDegrees(ceiling))}`;
-    addFact(
-      draft,
-      'Back bevels',
-      text,
-      'from the back: the one on the wall, the one on the ceiling',
-    );
-  }
   const corners = listCorners(plan.pieces.filter((one) => isLive(one, profile)));
-  if (corners.length === 0) return;
-  draft.add(
-    cell('Corner of the walls', 'heading'),
-    cell('Ends', 'headingRight'),
+  const heads = leftRow(
+    cell('Corner of the walls, and its ends', 'heading'),
     cell('Miter, from square', 'headingRight'),
     cell('Bevel, from upright', 'headingRight'),
-    cell('Flat on its back on the saw', 'heading'),
   );
-  draft.merge(draft.next - 1, 4, 7);
-  for (const corner of corners) addCorner(draft, profile, corner);
+  const rows = corners.flatMap((corner) => cornerRow(spring, corner));
+  const title = 'Crown, cut flat on its back on the saw';
+  addParts(
+    draft,
+    [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
+    [rightText('How it leans', 'section'), ...leaning(spring, profile, plan.job.shop.unit)],
+  );
 }
 
 /** The page of a crown that is bought: its corners alone. */
@@ -63,34 +44,38 @@ export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: Pro
   addCrown(draft, plan, profile);
 }
 
-/** A row that says what, how much, and from where it is measured. */
-export function addFact(draft: SheetDraft, label: string, value: string, from: string): void {
-  const row = draft.add(cell(label, 'label'), cell(value, 'setting'), null, cell(from, 'wrapped'));
-  draft.merge(row, 1, 2);
-  draft.merge(row, 3, 7);
+function leaning(spring: Degrees, { blankWidth }: Profile, unit: LengthUnit): Part[] {
+  const facts = [rightFact('Spring angle, from the wall', printDegrees(spring))];
+  const angle = toRadians(spring);
+  if (blankWidth !== undefined) {
+    const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: angle });
+    if (size.ok) {
+      const { drop, projection } = size.value;
+      facts.push(rightFact('Drop, down the wall', printMark(drop, unit)));
+      facts.push(rightFact('Projection, along the ceiling', printMark(projection, unit)));
+    }
+  }
+  const bevels = computeBackBevels({ spring: angle });
+  if (bevels.ok) {
+    const { wall, ceiling } = bevels.value;
+    facts.push(rightFact('Wall bevel, from the back', printDegrees(toDegrees(wall))));
+    facts.push(rightFact('Ceiling bevel, from the back', printDegrees(toDegrees(ceiling))));
+  }
+  return facts;
 }
 
-function addCorner(draft: SheetDraft, { spring }: Profile, corner: Corner): void {
-  if (spring === undefined) return;
-  const cut = computeCrownCut({
-    spring: toRadians(spring),
-    corner: toRadians(degrees(corner.cornerDeg)),
-  });
-  if (!cut.ok) return;
+function cornerRow(spring: Degrees, { kind, cornerDeg, ends }: Corner): Part[] {
+  const cut = computeCrownCut({ spring: toRadians(spring), corner: toRadians(degrees(cornerDeg)) });
+  if (!cut.ok) return [];
   const { miter, bevel } = cut.value;
-  const how = {
-    inside: 'inside, miters and copes',
-    outside: 'outside',
-    return: 'return to the wall',
-  };
-  const row = draft.add(
-    cell(`${printDegrees(corner.cornerDeg)}, ${corner.kind}`, 'row'),
-    cell(corner.ends, 'rowWhole'),
-    cell(printDegrees(toDegrees(miter)), 'rowRight'),
-    cell(printDegrees(toDegrees(bevel)), 'rowRight'),
-    cell(how[corner.kind], 'row'),
-  );
-  draft.merge(row, 4, 7);
+  const how = { inside: 'inside, miter or cope', outside: 'outside', return: 'return to the wall' };
+  return [
+    leftRow(
+      cell(`${printDegrees(cornerDeg)}, ${how[kind]}: ${count(ends, 'end')}`, 'row'),
+      cell(printDegrees(toDegrees(miter)), 'rowRight'),
+      cell(printDegrees(toDegrees(bevel)), 'rowRight'),
+    ),
+  ];
 }
 
 function isLive(piece: Piece, profile: Profile): boolean {

@@ -1,53 +1,53 @@
 /** Where the two rails go, as marks for a tape on the edges of the table. */
 import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { Rail, RailLayout, RailMark } from '../core/cove/rails.ts';
+import type { Rail, RailLayout, RailMark, TableSize } from '../core/cove/rails.ts';
 import { printMark } from './print-length.ts';
-import { cell, type SheetDraft } from './sheet-draft.ts';
+import { leftHalves, leftRow, leftText, type Part } from './set-up-columns.ts';
+import { cell } from './sheet-draft.ts';
 
-/** Adds a row a rail: front and back edge, each from the blade line and from the left miter slot. */
-export function addRailMarks(draft: SheetDraft, { near, far }: RailLayout, unit: LengthUnit): void {
-  const heads = draft.add(
-    cell('Face of the rail', 'heading'),
-    cell('on the front edge of the table', 'heading'),
-    null,
-    cell(null, 'heading'),
-    cell(null, 'heading'),
-    cell('on the back edge of the table', 'heading'),
-  );
-  draft.merge(heads, 1, 4);
-  draft.merge(heads, 5, 7);
-  for (const [name, rail] of [
-    ['Near rail (before the blade)', near],
-    ['Far rail (behind the blade)', far],
-  ] as const) {
-    const row = draft.add(
-      cell(name, 'rowStrong'),
-      cell(sayMark(rail.front, unit), 'row'),
-      null,
-      null,
-      null,
-      cell(sayMark(rail.back, unit), 'row'),
-    );
-    draft.merge(row, 1, 4);
-    draft.merge(row, 5, 7);
-    addSideMarks(draft, name, rail, unit);
-  }
+/** A row a mark: front and back edge, from the blade line and, where it is given, from the left miter slot. */
+export function railMarks({ near, far }: RailLayout, table: TableSize, unit: LengthUnit): Part[] {
+  const heads = [
+    cell('Face of the rail, edge of the table', 'heading'),
+    cell('from blade line', 'heading'),
+    cell('from left miter slot', 'heading'),
+  ] as const;
+  const [edge, blade] = heads;
+  const isOff = [near, far].some(({ front, back }) => !(front.onTable && back.onTable));
+  return [
+    table.slotToBlade === undefined ? leftHalves(edge, blade) : leftRow(...heads),
+    ...marksOf('Near rail (before the blade)', near, unit),
+    ...marksOf('Far rail (behind the blade)', far, unit),
+    ...(isOff && table.width === undefined
+      ? [
+          leftText(
+            'No marks for the sides: Shop does not say how wide the table is (table width).',
+            'note',
+          ),
+        ]
+      : []),
+  ];
 }
 
 /** A rail that leaves the table at its side is marked there. */
-function addSideMarks(draft: SheetDraft, name: string, rail: Rail, unit: LengthUnit): void {
-  if (rail.front.onTable && rail.back.onTable) return;
-  for (const [side, along] of [
-    ['left', rail.left],
-    ['right', rail.right],
-  ] as const) {
-    if (along === undefined) continue;
-    const row = draft.add(
-      null,
-      cell(`${name}: on the ${side} edge, ${sayAlong(along, unit)}`, 'row'),
-    );
-    draft.merge(row, 1, 7);
-  }
+function marksOf(name: string, rail: Rail, unit: LengthUnit): Part[] {
+  const ends = (['front', 'back'] as const).map((edge) => {
+    const { fromBlade, fromSlot, onTable } = rail[edge];
+    const label = cell(`${name}, ${edge} edge`, 'rowStrong');
+    if (!onTable) return leftHalves(label, cell('off the table at this edge', 'row'));
+    const mark = cell(sayWay(fromBlade, unit), 'setting');
+    return fromSlot === undefined
+      ? leftHalves(label, mark)
+      : leftRow(label, mark, cell(sayWay(fromSlot, unit), 'setting'));
+  });
+  if (rail.front.onTable && rail.back.onTable) return ends;
+  const sides = (['left', 'right'] as const).flatMap((side) => {
+    const along = rail[side];
+    if (along === undefined) return [];
+    const label = cell(`${name}, ${side} edge`, 'rowStrong');
+    return [leftHalves(label, cell(sayAlong(along, unit), 'row'))];
+  });
+  return [...ends, ...sides];
 }
 
 export function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: LengthUnit): string {
@@ -60,9 +60,17 @@ export function sayMark({ fromBlade, fromSlot, onTable }: RailMark, unit: Length
 
 /** `7 5/32" left of the blade line`; a mark that rounds to nothing is on it. */
 export function saySide(toTheRight: number, of: string, unit: LengthUnit): string {
+  const way = sayWay(toTheRight, unit);
+  return way === ON_IT ? `on ${of}` : `${way} of ${of}`;
+}
+
+const ON_IT = 'on it';
+
+/** `7 5/32" left`, under a heading that says of what. */
+function sayWay(toTheRight: number, unit: LengthUnit): string {
   const size = printMark(Math.abs(toTheRight), unit);
-  if (/^0\D*$/u.test(size)) return `on ${of}`;
-  return `${size} ${toTheRight < 0 ? 'left' : 'right'} of ${of}`;
+  if (/^0\D*$/u.test(size)) return ON_IT;
+  return `${size} ${toTheRight < 0 ? 'left' : 'right'}`;
 }
 
 export function sayAlong(towardTheBack: number, unit: LengthUnit): string {

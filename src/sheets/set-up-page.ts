@@ -1,12 +1,18 @@
-/** The page of one cove: the saw, the rails, the passes, what the scales do to it, its cautions. */
-import { sayWhere } from '../core/faults/fault.ts';
+/**
+ * The page of one cove: the saw, the rails and the passes beside the drawings, then what the scales
+ * do to it, its blank, its corners and its cautions.
+ */
+import { sayWhere, type FaultCode } from '../core/faults/fault.ts';
 import { CLAMP_LIP_INCHES, feedFor } from '../core/cove/rails.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import type { LengthUnit } from '../core/faults/quantity.ts';
 import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import type { Profile } from '../planning/job.ts';
 import type { SetUp } from '../planning/plan-setup.ts';
-import { addCrown, addFact } from './crown-corners.ts';
+import type { Shop } from '../planning/shop.ts';
+import { tableSizeOf } from '../planning/table-size.ts';
+import { addCrown } from './crown-corners.ts';
+import { passList } from './pass-list.ts';
 import {
   count,
   printBoth,
@@ -15,30 +21,35 @@ import {
   printExact,
   printMark,
 } from './print-length.ts';
-import { addRailMarks } from './rail-marks.ts';
-import { addPassList } from './pass-list.ts';
-import type { SheetDraft } from './sheet-draft.ts';
+import { railMarks } from './rail-marks.ts';
+import { addParts, leftFact, leftRow, leftText, rightFact, rightText } from './set-up-columns.ts';
+import type { Part } from './set-up-columns.ts';
+import type { SetUpRows } from './set-up-drawings.ts';
+import { cell, type SheetDraft } from './sheet-draft.ts';
 
-export const SET_UP_COLUMNS = [32, 11, 12, 12, 12, 11, 12, 13].map((width) => ({ width }));
-
+/** Adds all but the drawings, and says where those have their place. */
 export function addSetUp(
   draft: SheetDraft,
   plan: JobPlan,
-  planned: ProfilePlan,
+  { profile, sticks }: ProfilePlan,
   setUp: SetUp,
-): void {
-  const { profile, sticks } = planned;
-  const { unit } = plan.job.shop;
-  draft.spread(profile.name, 'title');
-  draft.spread(sayCove(profile, sticks.length, unit), 'wrapped');
-  if (profile.note !== '') draft.spread(profile.note, 'note');
-  addSaw(draft, plan, setUp);
-  addRails(draft, plan, setUp);
-  addPassList(draft, setUp.passHeights, unit);
-  addScales(draft, setUp, unit);
-  addBlank(draft, setUp, unit);
+): SetUpRows {
+  const { shop } = plan.job;
+  const { unit } = shop;
+  const top = draft.next;
+  addParts(draft, [
+    leftText(profile.name, 'title'),
+    leftText(sayCove(profile, sticks.length, unit), 'wrapped'),
+    ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
+    ...saw(shop, setUp),
+    ...rails(shop, setUp),
+    ...passList(setUp.passHeights, unit),
+  ]);
+  const spacer = draft.add();
+  addParts(draft, scales(setUp, unit), blank(setUp, unit));
   addCrown(draft, plan, profile);
   addOwnCautions(draft, plan, profile);
+  return { top, spacer };
 }
 
 function sayCove(profile: Profile, blanks: number, unit: LengthUnit): string {
@@ -51,104 +62,76 @@ function sayCove(profile: Profile, blanks: number, unit: LengthUnit): string {
   return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}.`;
 }
 
-function addSaw(draft: SheetDraft, plan: JobPlan, { blade, setting }: SetUp): void {
-  const { unit, tiltSide } = plan.job.shop;
+function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp): Part[] {
   const approach = toDegrees(setting.approach);
   const tilt = toDegrees(setting.tilt);
   const feed = feedFor(tiltSide);
-  draft.spread('Set the saw', 'section');
-  addFact(
-    draft,
-    'Approach, from the blade line',
-    printDegrees(approach),
-    'between the line of the blade and the rails',
-  );
-  addFact(
-    draft,
-    'Approach, from the front edge',
-    printDegrees(90 - approach),
-    "the same rails, measured from the table's front edge",
-  );
-  const leaning =
-    tilt === 0 ? 'the blade stands upright' : `from upright, its top to the ${tiltSide}`;
-  addFact(draft, 'Tilt of the blade', printDegrees(tilt), leaning);
-  addFact(
-    draft,
-    'Height of the blade',
-    printBoth(setting.height, unit),
-    'highest tooth above the table, at the last pass',
-  );
-  addFact(
-    draft,
-    'Blade',
-    printBoth(blade.diameter, unit),
-    `diameter, and a kerf of ${printBoth(blade.kerf, unit)}: measure both`,
-  );
-  const hand =
-    tilt === 0 ? `${feed} (upright: either way would do, the marks are for this one)` : feed;
+  const isUpright = tilt === 0;
   // A centered cove has no deep side.
-  const deep = tilt === 0 ? '' : '; deep side toward the far rail';
-  addFact(draft, 'Feed', 'front to back', `${hand}${deep}`);
+  const hand = isUpright ? `${feed}, as it is marked` : `${feed}; deep side at the far rail`;
+  const lean = isUpright ? 'it stands upright' : `its top to the ${tiltSide}`;
+  return [
+    leftText('Set the saw', 'section'),
+    leftFact('Approach, from the blade line', printDegrees(approach)),
+    leftFact('Approach, from the front edge', printDegrees(90 - approach)),
+    leftFact('Tilt of the blade, from upright', `${printDegrees(tilt)}, ${lean}`),
+    leftFact('Highest tooth above table, last pass', printBoth(setting.height, unit)),
+    leftFact('Blade diameter: measure it', printBoth(blade.diameter, unit)),
+    leftFact('Kerf: measure it', printBoth(blade.kerf, unit)),
+    leftFact('Feed, front to back', hand),
+  ];
 }
 
-function addRails(draft: SheetDraft, plan: JobPlan, { rails, flats, cut }: SetUp): void {
-  const { unit } = plan.job.shop;
-  draft.spread('Rails', 'section');
-  if (rails === undefined) {
-    const spacing = flats.near + cut.width + flats.far;
-    addFact(
-      draft,
-      'Between the faces of the rails',
-      printMark(spacing, unit),
-      'the width of the blank',
-    );
-    draft.spread(
-      'No marks: Shop does not say how far the table reaches before and behind the arbor (table front, table back).',
-      'note',
-    );
-    return;
+function rails(shop: Shop, { rails: layout, flats, cut }: SetUp): Part[] {
+  const { unit } = shop;
+  const table = tableSizeOf(shop);
+  const title = leftText('Rails', 'section');
+  const between = (inches: number): Part =>
+    leftFact('Between the faces of the rails', `${printMark(inches, unit)}, the blank just free`);
+  if (layout === undefined || table === undefined) {
+    return [
+      title,
+      between(flats.near + cut.width + flats.far),
+      leftText(
+        'No marks: Shop does not say how far the table reaches before and behind the arbor (table front, table back).',
+        'note',
+      ),
+    ];
   }
-  addRailMarks(draft, rails, unit);
-  addFact(
-    draft,
-    'Between the faces of the rails',
-    printMark(rails.spacing, unit),
-    'the width of the blank, just free to slide',
-  );
-  addFact(
-    draft,
-    'Length of each rail, at least',
-    printMark(rails.railLength, unit),
-    `past both edges of the table, with ${printMark(CLAMP_LIP_INCHES, unit)} for a clamp at each end`,
-  );
+  const lip = printMark(CLAMP_LIP_INCHES, unit);
+  const least = printMark(layout.railLength, unit);
+  return [
+    title,
+    ...railMarks(layout, table, unit),
+    between(layout.spacing),
+    leftFact(`Rail length, ${lip} to clamp each end`, `at least ${least}`),
+  ];
 }
 
 /** What setting the saw by its scales makes of the cove. */
-function addScales(draft: SheetDraft, { scale }: SetUp, unit: LengthUnit): void {
+function scales({ scale }: SetUp, unit: LengthUnit): Part[] {
   const { rounded, cut, widthChange, offCenterChange, perHalfDegree } = scale;
   const approach = toDegrees(rounded.approach);
   const tilt = toDegrees(rounded.tilt);
-  const text = `${printDegrees(approach)} and ${printDegrees(tilt)}`;
-  draft.spread('Set by the scales of this saw', 'section');
-  addFact(
-    draft,
-    'Approach and tilt, rounded',
-    text,
-    `from the blade line (${printDegrees(90 - approach)} from the front edge); from upright`,
-  );
-  addFact(
-    draft,
-    'Then it cuts',
-    printDecimal(cut.width, unit),
-    `wide (${sayChange(widthChange, unit)}), ${printDecimal(cut.offCenter, unit)} off center (${sayChange(offCenterChange, unit)})`,
-  );
-  for (const [name, change] of [
-    ['Half a degree more approach', perHalfDegree.approach],
-    ['Half a degree more tilt', perHalfDegree.tilt],
-  ] as const) {
-    const rest = `of width; off center ${sayChange(change.offCenter, unit)}`;
-    addFact(draft, name, sayChange(change.width, unit), rest);
-  }
+  const row = (what: string, width: string, offCenter: string): Part =>
+    leftRow(cell(what, 'row'), cell(width, 'row'), cell(offCenter, 'row'));
+  return [
+    leftText('Set by the scales of this saw', 'section'),
+    leftRow(
+      cell('Set so', 'heading'),
+      cell('the cove is wide', 'heading'),
+      cell('and off center', 'heading'),
+    ),
+    row(
+      `${printDegrees(approach)} from the blade line (${printDegrees(90 - approach)} from the front edge), tilt ${printDegrees(tilt)} from upright`,
+      `${printDecimal(cut.width, unit)}, ${sayChange(widthChange, unit)}`,
+      `${printDecimal(cut.offCenter, unit)}, ${sayChange(offCenterChange, unit)}`,
+    ),
+    ...(['approach', 'tilt'] as const).map((which) => {
+      const { width, offCenter } = perHalfDegree[which];
+      return row(`Half a degree more ${which}`, sayChange(width, unit), sayChange(offCenter, unit));
+    }),
+  ];
 }
 
 function sayChange(inches: number, unit: LengthUnit): string {
@@ -157,27 +140,26 @@ function sayChange(inches: number, unit: LengthUnit): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function addBlank(draft: SheetDraft, { flats, web, arcLength }: SetUp, unit: LengthUnit): void {
-  draft.spread('The cove in its blank', 'section');
-  addFact(
-    draft,
-    'Flats that ride on the table',
-    printMark(flats.near, unit),
-    `by the near rail; ${printMark(flats.far, unit)} by the far rail`,
-  );
-  addFact(draft, 'Web', printBoth(web, unit), 'stock left above the cove at its deepest');
-  addFact(
-    draft,
-    'Along the curve',
-    printMark(arcLength, unit),
-    'from edge to edge of the cove: what is scraped and sanded',
-  );
+function blank({ flats, web, arcLength }: SetUp, unit: LengthUnit): Part[] {
+  return [
+    rightText('The cove in its blank', 'section'),
+    rightFact('Flat by the near rail', printMark(flats.near, unit)),
+    rightFact('Flat by the far rail', printMark(flats.far, unit)),
+    rightFact('Web, left above the cove', printMark(web, unit)),
+    rightFact('Along the curve, to smooth', printMark(arcLength, unit)),
+  ];
 }
+
+/** What the rows of the rails say already, with the marks to use instead. */
+const SAID_BY_MARKS: readonly FaultCode[] = ['rails.off-table', 'rails.off-usual-table'];
 
 /** Cautions that were found at this profile's own row. */
 function addOwnCautions(draft: SheetDraft, plan: JobPlan, profile: Profile): void {
   const here = sayWhere(profile.where);
-  const own = plan.cautions.filter(({ where }) => where !== undefined && sayWhere(where) === here);
+  const own = plan.cautions.filter(
+    ({ code, where }) =>
+      where !== undefined && sayWhere(where) === here && !SAID_BY_MARKS.includes(code),
+  );
   if (own.length === 0) return;
   draft.spread('Mind with this cove', 'section');
   for (const { message } of own) draft.spread(message, 'caution');

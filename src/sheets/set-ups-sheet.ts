@@ -4,13 +4,15 @@ import { addCrownAlone } from './crown-corners.ts';
 import type { SheetDescription } from './description.ts';
 import { SHEET_NAMES } from './plan-cells.ts';
 import { printExact } from './print-length.ts';
-import { addSetUp, SET_UP_COLUMNS } from './set-up-page.ts';
+import { SET_UP_COLUMNS } from './set-up-columns.ts';
+import { placeDrawings } from './set-up-drawings.ts';
+import { addSetUp } from './set-up-page.ts';
 import { SheetDraft } from './sheet-draft.ts';
 import { standingCautions } from './standing-cautions.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const { shop } = plan.job;
-  const draft = new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS);
+  const draft = new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS, true);
   const cautions = standingCautions(printExact(shop.leastBlankLength, shop.unit));
   const made = plan.profiles.filter((one) => one.setUp !== undefined);
   const sprung = plan.profiles.filter(
@@ -23,8 +25,9 @@ export function describeSetUps(plan: JobPlan): SheetDescription {
   for (const one of made) {
     if (one.setUp === undefined) continue;
     draft.breakPage();
-    addSetUp(draft, plan, one, one.setUp);
+    const rows = addSetUp(draft, plan, one, one.setUp);
     addCautions();
+    placeDrawings(draft, rows, one.profile, one.setUp, shop);
   }
   if (made.length === 0) {
     draft.spread('Set-ups', 'title');

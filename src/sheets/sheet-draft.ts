@@ -1,12 +1,15 @@
 /** A sheet as it grows row by row; formulas that point to rows not yet placed are resolved at its end. */
+import type { Drawing } from '../drawings/drawing.ts';
 import { cellName } from './cell-range.ts';
 import type {
   CellDescription,
   CellValue,
   ColumnDescription,
+  PlacedDrawing,
   PrintDescription,
   SheetDescription,
 } from './description.ts';
+import { closeHeight } from './row-height.ts';
 import type { StyleName } from './styles.ts';
 
 /** A cell whose formula may name cells of rows, or of sheets, that are drafted later. */
@@ -36,12 +39,17 @@ export class SheetDraft {
   readonly #name: string;
   readonly #columns: readonly ColumnDescription[];
   readonly #rows: (readonly DraftCell[])[] = [];
-  readonly #merges: string[] = [];
+  readonly #joins = new Map<number, (readonly [from: number, to: number])[]>();
   readonly #breaks: number[] = [];
+  readonly #heights = new Map<number, number>();
+  readonly #drawings: PlacedDrawing[] = [];
+  readonly #isClose: boolean;
 
-  constructor(name: string, columns: readonly ColumnDescription[]) {
+  /** @param isClose Whether each row says its height, no more than its lines need. */
+  constructor(name: string, columns: readonly ColumnDescription[], isClose = false) {
     this.#name = name;
     this.#columns = columns;
+    this.#isClose = isClose;
   }
 
   /** The row that is added next, from 1. */
@@ -58,6 +66,11 @@ export class SheetDraft {
     this.add();
   }
 
+  /** Gives a row its height, in points. */
+  setHeight(row: number, points: number): void {
+    this.#heights.set(row, points);
+  }
+
   /** Adds a row whose one text spreads over the columns `from` (from 0) to the last one. */
   spread(text: string, style: StyleName, from = 0): number {
     const cells: DraftCell[] = Array.from({ length: from }, () => null);
@@ -68,7 +81,23 @@ export class SheetDraft {
 
   /** Joins cells of one row, columns from 0. */
   merge(row: number, from: number, to: number): void {
-    if (to > from) this.#merges.push(`${cellName(row - 1, from)}:${cellName(row - 1, to)}`);
+    if (to <= from) return;
+    const joins = this.#joins.get(row);
+    if (joins === undefined) this.#joins.set(row, [[from, to]]);
+    else joins.push([from, to]);
+  }
+
+  /** Height in points that a row has been given, or that its lines need. */
+  pointsOf(row: number): number {
+    const cells = (this.#rows[row - 1] ?? []).map((one) =>
+      one === null || typeof one.formula === 'function' ? null : (one as CellDescription),
+    );
+    return this.#heights.get(row) ?? closeHeight(cells, this.#columns, this.#joins.get(row) ?? []);
+  }
+
+  /** Puts a drawing at a cell, row from 1 and column from 0; rows of enough height follow. */
+  draw(row: number, column: number, drawing: Drawing): void {
+    this.#drawings.push({ at: cellName(row - 1, column), drawing });
   }
 
   /** A new page begins after the last row added. */
@@ -83,11 +112,22 @@ export class SheetDraft {
     return {
       name: this.#name,
       columns: this.#columns,
-      rows: this.#rows.map((cells) => ({ cells: cells.map(settle) })),
-      merges: this.#merges,
+      rows: this.#rows.map((cells, index) => ({
+        cells: cells.map(settle),
+        ...this.#height(index + 1),
+      })),
+      merges: [...this.#joins].flatMap(([row, joins]) =>
+        joins.map(([from, to]) => `${cellName(row - 1, from)}:${cellName(row - 1, to)}`),
+      ),
       ...(freeze === undefined ? {} : { freeze }),
+      ...(this.#drawings.length === 0 ? {} : { drawings: this.#drawings }),
       print: { ...print, fitWidth: true, header: '', breaksAfter: this.#breaks },
     };
+  }
+
+  #height(row: number): { readonly height?: number } {
+    const height = this.#isClose ? this.pointsOf(row) : this.#heights.get(row);
+    return height === undefined ? {} : { height };
   }
 }
 

@@ -18,6 +18,12 @@ export interface CellStyle {
   readonly format?: string;
 }
 
+/** Every machine has it or a font of the same widths (Liberation Sans). */
+export const STANDARD_FONT = { name: 'Arial', size: 10 } as const;
+
+/** Of borders, as RRGGBB. */
+export const LINE_COLOR = '7A878D';
+
 const INK = '1F2A30';
 const HEAD_FILL = '2F4B57';
 const BAND = 'E6ECEE';

@@ -2,6 +2,7 @@
  * Whole jobs: runs read, planned, checked, described and written as a workbook, at two sizes in one
  * run. The ratio of the times against the ratio of the sizes tells how far from linear it is.
  */
+import { paintPng } from '../../build/hosts/file/paint-png.js';
 import { writeWorkbook } from '../../build/hosts/xlsx/write-workbook.js';
 import { readCsvTable } from '../../build/hosts/file/read-csv.js';
 import { checkJobPlan } from '../../build/planning/check-job-plan.js';
@@ -61,7 +62,9 @@ export async function bench() {
     const [planning, planned] = await time(() => planJob(job));
     const [wrong, checking] = await time(() => checkJobPlan(planning.plan));
     if (wrong.length > 0) throw new Error(wrong[0]);
-    const [bytes, writing] = await time(() => writeWorkbook(describePlan(planning.plan)));
+    const [bytes, writing] = await time(() =>
+      writeWorkbook(describePlan(planning.plan), { paint: paintPng }),
+    );
     const seconds = (reading + planned + checking + writing) / 1000;
     rows.push({
       runs: size,

@@ -8,7 +8,7 @@ import { blankWorkbook, goTo, ownSheets } from './pane-steps.ts';
 const SHEETS_IN_THE_END = 11;
 /** More tries than any failure needs. */
 const MOST_TRIES = 12;
-const SOON_MS = 2_000;
+const [SOON_MS, LATER_MS] = [2_000, 6_000];
 /** Pages open at a time. */
 const AT_ONCE = 3;
 /** Each takes seconds: where CI isn't set, every so-manieth request will do. */
@@ -37,7 +37,7 @@ declare global {
 async function goTheWholeWay(page: Page): Promise<void> {
   const done = page.getByText('were written');
   const make = page.getByRole('button', { name: /Make the demo.s sheets/ });
-  const sound = page.getByText('No problems', { exact: true });
+  const sound = page.getByText(/^No problems/).first();
   const again = page.getByRole('button', { name: 'Check again' });
   const write = page.getByRole('button', { name: 'Write the sheets' });
   const plan = page.getByRole('button', { name: /^Plan (?:the job|again)$/ });
@@ -48,7 +48,11 @@ async function goTheWholeWay(page: Page): Promise<void> {
     if (await make.isVisible()) {
       // A check that comes in just then takes the button away: the next try looks anew.
       await make.click({ timeout: SOON_MS }).catch(() => undefined);
-      await sound.or(refused).first().waitFor();
+      await sound
+        .or(refused)
+        .first()
+        .waitFor({ timeout: LATER_MS })
+        .catch(() => undefined);
     } else if (!(await sound.isVisible())) {
       await again.click();
       await make.or(sound).first().waitFor();

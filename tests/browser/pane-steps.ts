@@ -25,7 +25,10 @@ export async function goTo(
 /** Makes the demo's input sheets, and waits until they are read. */
 export async function demoWorkbook(page: Page): Promise<void> {
   await page.getByRole('button', { name: /Make the demo.s sheets/ }).click();
-  await page.getByText('No problems', { exact: true }).waitFor();
+  await page
+    .getByText(/^No problems/)
+    .first()
+    .waitFor();
 }
 
 export async function planJob(page: Page, button = 'Plan the job'): Promise<void> {

@@ -28,7 +28,10 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const { page, context, errors } = await alone();
       await page.getByText('No workbook stands beside this pane').waitFor();
       await open(page, 'trim.xlsx', await writeWorkbook(describeInput(tablesOf(DEMO))));
-      await page.getByText('No problems', { exact: true }).waitFor();
+      await page
+        .getByText(/^No problems/)
+        .first()
+        .waitFor();
       await planJob(page);
       const saving = page.waitForEvent('download');
       await page.getByRole('button', { name: 'Save the sheets as a file' }).click();
@@ -60,7 +63,10 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const { sheets } = readXlsxBack(await bytesOf(await saving));
       expect(sheets.map(({ name }) => name)).toContain('Runs');
       await page.getByRole('button', { name: 'Try the demo' }).click();
-      await page.getByText('No problems', { exact: true }).waitFor();
+      await page
+        .getByText(/^No problems/)
+        .first()
+        .waitFor();
       await context.close();
     },
     BROWSER_TEST_MS,
@@ -85,7 +91,10 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       );
       await page.getByText(said).first().waitFor();
       await open(page, 'trim.xlsx', await writeWorkbook(describeInput(tablesOf(DEMO))));
-      await page.getByText('No problems', { exact: true }).waitFor();
+      await page
+        .getByText(/^No problems/)
+        .first()
+        .waitFor();
       expect(errors).toEqual([]);
       await context.close();
     },

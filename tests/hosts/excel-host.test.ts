@@ -141,14 +141,14 @@ describe('The Excel host', () => {
     const fake = new FakeExcel();
     fake.addSheet('Notes');
     valueOf(await hostOf(fake).write(workbook([{ name: 'P' }]), { owner: 'tool', replace: [] }));
-    // Half an inch at the sides, 0.8 above and below, 0.35 for header and footer.
+    // Inches in points: half of one at the sides, 0.3 for header and footer.
     expect(fake.workbook.sheets[1]?.page.values).toMatchObject({
       leftMargin: 0.5 * 72,
       rightMargin: 0.5 * 72,
-      topMargin: 0.8 * 72,
-      bottomMargin: 0.8 * 72,
-      headerMargin: 0.35 * 72,
-      footerMargin: 0.35 * 72,
+      topMargin: 0.55 * 72,
+      bottomMargin: 0.65 * 72,
+      headerMargin: 0.3 * 72,
+      footerMargin: 0.3 * 72,
     });
   });
 

@@ -27,8 +27,31 @@ export function libreOfficeIsHere(): boolean {
  * @param files Bytes by a name without an ending, such as plan.
  * @returns The bytes of the .xlsx files that it saved, by the same names.
  */
-export async function recalculate(
+export function recalculate(
   files: Readonly<Record<string, Uint8Array>>,
+): Promise<Record<string, Uint8Array>> {
+  return convert(files, 'xlsx');
+}
+
+/** How many pages LibreOffice prints each .xlsx file on, by the files' names. */
+export async function printedPages(
+  files: Readonly<Record<string, Uint8Array>>,
+): Promise<Record<string, number>> {
+  const printed = await convert(files, 'pdf');
+  const counts = Object.entries(printed).map(([name, bytes]) => {
+    // PDF 1.7 (ISO 32000-1), 7.7.3.3: each page is an object of the type Page.
+    const pages = Buffer.from(bytes)
+      .toString('latin1')
+      .match(/\/Type\s*\/Page\b/gu);
+    return [name, pages?.length ?? 0] as const;
+  });
+  return Object.fromEntries(counts);
+}
+
+/** All files in one run of the program, which takes as long as one file. */
+async function convert(
+  files: Readonly<Record<string, Uint8Array>>,
+  ending: 'xlsx' | 'pdf',
 ): Promise<Record<string, Uint8Array>> {
   const folder = await mkdtemp(join(tmpdir(), 'coveledger-office-'));
   try {
@@ -43,13 +66,15 @@ export async function recalculate(
       '--headless',
       `-env:UserInstallation=${pathToFileURL(profile).href}`,
       '--convert-to',
-      'xlsx',
+      ending,
       '--outdir',
       out,
       ...paths,
     ]);
-    const saved = names.map(async (name) => [name, await readFile(join(out, `${name}.xlsx`))]);
-    return Object.fromEntries(await Promise.all(saved)) as Record<string, Uint8Array>;
+    const saved = names.map(
+      async (name) => [name, await readFile(join(out, `${name}.${ending}`))] as const,
+    );
+    return Object.fromEntries(await Promise.all(saved));
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

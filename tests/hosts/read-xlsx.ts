@@ -29,7 +29,8 @@ export function xlsxParts(bytes: Uint8Array): Parts {
   return parts;
 }
 
-export function readXlsxBack(bytes: Uint8Array): WorkbookView {
+/** @param withDrawings Not for what another program saved, which places pictures in its own way. */
+export function readXlsxBack(bytes: Uint8Array, withDrawings = true): WorkbookView {
   const parts = xlsxParts(bytes);
   const media = unzipSync(bytes, { filter: ({ name }) => name.startsWith('xl/media/') });
   const workbook = part(parts, 'xl/workbook.xml');
@@ -44,7 +45,7 @@ export function readXlsxBack(bytes: Uint8Array): WorkbookView {
         attributes['name'] === '_xlnm.Print_Titles' && attributes['localSheetId'] === `${index}`,
     );
     const drawings = [...relations(parts, path).values()]
-      .filter((target) => target.includes('/drawings/'))
+      .filter((target) => withDrawings && target.includes('/drawings/'))
       .flatMap((target) =>
         readDrawings(part(parts, target), relations(parts, target), (name) => media[name]),
       );

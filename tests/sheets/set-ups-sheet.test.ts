@@ -13,10 +13,17 @@ async function setUpsOf(tables: Tables): Promise<{ sheet: SheetDescription; plan
   return { sheet: sheetOf(describePlan(plan), 'Set-ups'), plan };
 }
 
-/** What stands beside a label, from a row on. */
-function beside(sheet: SheetDescription, label: string, from = 0): string {
-  const row = rowWith(sheet, label, 0, from);
-  return `${cellAt(sheet, row, 1)?.value} ${cellAt(sheet, row, 3)?.value}`;
+/** What stands beside a label, at the left or at the right of the page. */
+function beside(sheet: SheetDescription, label: string): string {
+  const isLeft = sheet.rows.some(({ cells }) => cells[0]?.value === label);
+  const [at, value] = isLeft ? [0, 4] : [9, 10];
+  return String(cellAt(sheet, rowWith(sheet, label, at), value)?.value);
+}
+
+/** A row's texts from its label on. */
+function across(sheet: SheetDescription, label: string): unknown[] {
+  const cells = sheet.rows[rowWith(sheet, label)]?.cells ?? [];
+  return cells.slice(1, 8).flatMap((cell) => (cell === null ? [] : [cell.value]));
 }
 
 // A blade without thickness, 10 in across, cuts 1 in deep and 3 in wide at 30 degrees, worked by
@@ -33,17 +40,12 @@ const BY_HAND: Tables = {
 describe('A set-up page', () => {
   test('gives the approach from the blade line and from the front edge, and says so', async () => {
     const { sheet } = await setUpsOf(BY_HAND);
-    expect(beside(sheet, 'Approach, from the blade line')).toBe(
-      '30° between the line of the blade and the rails',
-    );
-    expect(beside(sheet, 'Approach, from the front edge')).toBe(
-      "60° the same rails, measured from the table's front edge",
-    );
-    expect(beside(sheet, 'Tilt of the blade')).toBe('0° the blade stands upright');
-    expect(beside(sheet, 'Height of the blade')).toContain('1" (1.0000 in)');
-    expect(beside(sheet, 'Blade')).toBe(
-      '10" (10.0000 in) diameter, and a kerf of 0" (0.0000 in): measure both',
-    );
+    expect(beside(sheet, 'Approach, from the blade line')).toBe('30°');
+    expect(beside(sheet, 'Approach, from the front edge')).toBe('60°');
+    expect(beside(sheet, 'Tilt of the blade, from upright')).toBe('0°, it stands upright');
+    expect(beside(sheet, 'Highest tooth above table, last pass')).toBe('1" (1.0000 in)');
+    expect(beside(sheet, 'Blade diameter: measure it')).toBe('10" (10.0000 in)');
+    expect(beside(sheet, 'Kerf: measure it')).toBe('0" (0.0000 in)');
   });
 
   test('marks the rails from the blade line and from the slot, on both edges', async () => {
@@ -52,34 +54,46 @@ describe('A set-up page', () => {
     // Front edge x = -10: (-5 + 2) / 0.8660 = -3.4641, (-5 - 2) / 0.8660 = -8.0829.
     // Back edge x = 14: (7 + 2) / 0.8660 = 10.3923, (7 - 2) / 0.8660 = 5.7735.
     // The slot is 5 to the left: each mark is 5 further to its right.
-    const near = rowWith(sheet, 'Near rail (before the blade)');
-    const far = rowWith(sheet, 'Far rail (behind the blade)');
-    expect(cellAt(sheet, near, 1)?.value).toBe(
-      '3 15/32" left of the blade line, 1 17/32" right of the left miter slot',
-    );
-    expect(cellAt(sheet, near, 5)?.value).toBe(
-      '10 13/32" right of the blade line, 15 13/32" right of the left miter slot',
-    );
-    expect(cellAt(sheet, far, 1)?.value).toBe(
-      '8 3/32" left of the blade line, 3 3/32" left of the left miter slot',
-    );
-    expect(cellAt(sheet, far, 5)?.value).toBe(
-      '5 25/32" right of the blade line, 10 25/32" right of the left miter slot',
-    );
+    expect(across(sheet, 'Face of the rail, edge of the table')).toEqual([
+      'from blade line',
+      'from left miter slot',
+    ]);
+    const [near, far] = ['Near rail (before the blade)', 'Far rail (behind the blade)'];
+    expect(across(sheet, `${near}, front edge`)).toEqual(['3 15/32" left', '1 17/32" right']);
+    expect(across(sheet, `${near}, back edge`)).toEqual(['10 13/32" right', '15 13/32" right']);
+    expect(across(sheet, `${far}, front edge`)).toEqual(['8 3/32" left', '3 3/32" left']);
+    expect(across(sheet, `${far}, back edge`)).toEqual(['5 25/32" right', '10 25/32" right']);
     expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
     // (10 + 14) / cos 30 = 27.7128, and 4 in of lip at each end.
-    expect(beside(sheet, 'Length of each rail, at least')).toContain('35 23/32"');
+    expect(beside(sheet, 'Rail length, 4" to clamp each end')).toContain('35 23/32"');
   });
 
   test('marks the side edges where a rail runs off the table', async () => {
     const shop = `${BY_HAND.shop}\ntable width,16`;
     const { sheet } = await setUpsOf({ ...BY_HAND, shop });
-    const far = rowWith(sheet, 'Far rail (behind the blade)');
-    expect(cellAt(sheet, far, 1)?.value).toBe('off the table at this edge');
+    const far = 'Far rail (behind the blade)';
+    expect(across(sheet, `${far}, front edge`)).toEqual(['off the table at this edge']);
     // By hand: y = -8 where x sin 30 = 2 - 8 cos 30, x = -9.8564.
-    expect(cellAt(sheet, far + 1, 1)?.value).toBe(
-      'Far rail (behind the blade): on the left edge, 9 27/32" in front of the middle of the blade',
-    );
+    expect(across(sheet, `${far}, left edge`)).toEqual([
+      '9 27/32" in front of the middle of the blade',
+    ]);
+  });
+
+  test('marks no side edge of a table whose width is only assumed, and says what to give', async () => {
+    // By hand: at the far edge of a table 70 in deep behind the blade the rails lie
+    // (70 sin 30 + 2) / cos 30 = 42.72 to the right, past the widest tables' 36.
+    const shop = BY_HAND.shop!.replace('table back,14', 'table back,70');
+    const { sheet, plan } = await setUpsOf({ ...BY_HAND, shop });
+    expect(across(sheet, 'Near rail (before the blade), back edge')).toEqual([
+      'off the table at this edge',
+    ]);
+    const texts = textsOf(sheet);
+    expect(texts.filter((text) => /(left|right) edge/u.test(text))).toEqual([]);
+    expect(texts.filter((text) => text.startsWith('No marks for the sides'))).toHaveLength(1);
+    const cautions = plan.cautions.filter(({ code }) => code.startsWith('rails.'));
+    expect(cautions.map(({ code }) => code)).toEqual(Array(2).fill('rails.off-usual-table'));
+    expect(cautions[0]?.message).toContain('42.7');
+    expect(cautions[0]?.message).toContain('table width');
   });
 
   test('says where marks are missing for want of a table', async () => {
@@ -101,51 +115,48 @@ describe('A set-up page', () => {
     expect(cellAt(sheet, heads + 1, 1)?.value).toBe('0.0625 in');
     expect(cellAt(sheet, heads + 1, 2)?.value).toBe('1/16"');
     const texts = textsOf(sheet);
-    const last = texts.indexOf(`${heights.length}, the last`);
+    const last = texts.indexOf(`${heights.length}, last`);
     expect(texts.slice(last + 1, last + 3)).toEqual(['1.0000 in', '1"']);
   });
 
   test('says what the rounded setting cuts, and that an exact one changes nothing', async () => {
     const { sheet } = await setUpsOf(BY_HAND);
-    expect(beside(sheet, 'Approach and tilt, rounded')).toBe(
-      '30° and 0° from the blade line (60° from the front edge); from upright',
-    );
-    expect(beside(sheet, 'Then it cuts')).toBe(
-      '3.0000 in wide (no change), 0.0000 in off center (no change)',
-    );
+    expect(
+      across(sheet, '30° from the blade line (60° from the front edge), tilt 0° from upright'),
+    ).toEqual(['3.0000 in, no change', '0.0000 in, no change']);
     // By hand: 6 sin 30.5 = 6 * 0.507538 = 3.0452, so 0.0452 more for half a degree.
-    expect(beside(sheet, 'Half a degree more approach')).toContain('0.0452 in more of width');
+    expect(across(sheet, 'Half a degree more approach')).toEqual(['0.0452 in more', 'no change']);
   });
 
   test('tells the side to which the blade leans and the deep side, left and right', async () => {
     const demo = folderTables(DEMO_FOLDER);
     const left = await setUpsOf(demo);
-    expect(beside(left.sheet, 'Tilt of the blade')).toContain('its top to the left');
-    expect(beside(left.sheet, 'Feed')).toBe(
-      'front to back left to right; deep side toward the far rail',
+    expect(beside(left.sheet, 'Tilt of the blade, from upright')).toContain('its top to the left');
+    expect(beside(left.sheet, 'Feed, front to back')).toBe(
+      'left to right; deep side at the far rail',
     );
     const shop = demo.shop!.replace('tilt side,left', 'tilt side,right');
     const right = await setUpsOf({ ...demo, shop });
-    expect(beside(right.sheet, 'Tilt of the blade')).toContain('its top to the right');
-    expect(beside(right.sheet, 'Feed')).toContain('right to left');
+    expect(beside(right.sheet, 'Tilt of the blade, from upright')).toContain(
+      'its top to the right',
+    );
+    expect(beside(right.sheet, 'Feed, front to back')).toContain('right to left');
   });
 
   test('gives miter and bevel for the corners that the runs have, and no others', async () => {
     const { sheet } = await setUpsOf(JOBS['sprung']!);
     // Crown of 38 degrees in a square corner: miter 31.62, bevel 33.86, printed on the scales of
     // miter saws and in their manuals [C].
-    const square = rowWith(sheet, '90°, inside');
-    expect(cellAt(sheet, square, 2)?.value).toBe('31.62°');
-    expect(cellAt(sheet, square, 3)?.value).toBe('33.86°');
+    const square = '90°, inside, miter or cope: 1 end';
+    expect(across(sheet, square)).toEqual(['31.62°', '33.86°']);
     // By hand: atan(sin 38 / tan 67.5) = atan(0.615661 * 0.414214) = 14.31,
     // asin(cos 38 * cos 67.5) = asin(0.788011 * 0.382683) = 17.55.
-    const blunt = rowWith(sheet, '135°, outside');
-    expect(cellAt(sheet, blunt, 2)?.value).toBe('14.31°');
-    expect(cellAt(sheet, blunt, 3)?.value).toBe('17.55°');
+    expect(across(sheet, '135°, outside: 1 end')).toEqual(['14.31°', '17.55°']);
     const rows = sheet.rows.filter(({ cells }) => /°, (in|out|ret)/u.test(String(cells[0]?.value)));
     expect(rows).toHaveLength(2);
     // 4 5/8 * cos 38 = 3.6446, 4 5/8 * sin 38 = 2.8474.
-    expect(beside(sheet, 'Drop and projection')).toContain('3 21/32" and 2 27/32"');
+    expect(beside(sheet, 'Drop, down the wall')).toBe('3 21/32"');
+    expect(beside(sheet, 'Projection, along the ceiling')).toBe('2 27/32"');
   });
 
   test("carries the cautions of its own cove, not another's", async () => {

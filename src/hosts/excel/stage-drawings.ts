@@ -1,9 +1,9 @@
 /** Puts painted drawings on a staged sheet at their true size, each with its text alternative. */
 import { soundRange } from '../../sheets/cell-range.ts';
 import type { PlacedDrawing, SheetDescription } from '../../sheets/description.ts';
-import { rowHeights } from '../xlsx/row-height.ts';
+import { columnPoints, POINTS_PER_INCH, STANDARD_COLUMN } from '../../sheets/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../sheets/row-height.ts';
 import type { Requests } from './requests.ts';
-import { columnPoints } from './stage-layout.ts';
 
 export interface PaintedDrawing {
   readonly placed: PlacedDrawing;
@@ -11,10 +11,7 @@ export interface PaintedDrawing {
   readonly image: string;
 }
 
-const POINTS_PER_MM = 72 / 25.4;
-/** A row and a column without a size of their own [M]. */
-const STANDARD_POINTS = 15;
-const STANDARD_CHARACTERS = 8.43;
+const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 
 /**
  * @param tellsPlaces Whether this Excel tells where a cell lies (ExcelApi 1.10); else it is worked
@@ -62,7 +59,7 @@ function cornerOf(
   const sum = (count: number, of: (index: number) => number): number =>
     Array.from({ length: count }, (_, index) => of(index)).reduce((all, one) => all + one, 0);
   return {
-    left: sum(column, (at) => columnPoints(description.columns[at]?.width ?? STANDARD_CHARACTERS)),
+    left: sum(column, (at) => columnPoints(description.columns[at]?.width ?? STANDARD_COLUMN)),
     top: sum(row, (at) => heights.get(at)?.height ?? STANDARD_POINTS),
   };
 }

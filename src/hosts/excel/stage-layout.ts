@@ -4,31 +4,11 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../../sheets/description.ts';
-import { STYLES, type CellStyle } from '../../sheets/styles.ts';
-import { rowHeights } from '../xlsx/row-height.ts';
-import { LINE_COLOR } from '../xlsx/xlsx-style.ts';
+import { columnPoints, MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/page-size.ts';
+import { rowHeights } from '../../sheets/row-height.ts';
+import { LINE_COLOR, STYLES, type CellStyle } from '../../sheets/styles.ts';
 import { rectanglesOf } from './cell-grid.ts';
 import type { Requests } from './requests.ts';
-
-/** Pixels of the standard font's widest digit, and of a cell's padding, at 96 dpi [M]. */
-const DIGIT_PIXELS = 7;
-const PADDING_PIXELS = 5;
-const POINTS_PER_PIXEL = 0.75;
-
-/** The file's margins, half an inch and less, in points. */
-const MARGINS = {
-  leftMargin: 36,
-  rightMargin: 36,
-  topMargin: 57.6,
-  bottomMargin: 57.6,
-  headerMargin: 25.2,
-  footerMargin: 25.2,
-} as const;
-
-/** Column width in points for a width in characters. */
-export function columnPoints(characters: number): number {
-  return (characters * DIGIT_PIXELS + PADDING_PIXELS) * POINTS_PER_PIXEL;
-}
 
 export async function stageLayout(
   sheet: Excel.Worksheet,
@@ -134,7 +114,12 @@ export async function stagePage(
   const layout = sheet.pageLayout;
   layout.paperSize = print.paper === 'a4' ? 'A4' : 'Letter';
   layout.orientation = print.orientation === 'landscape' ? 'Landscape' : 'Portrait';
-  Object.assign(layout, MARGINS);
+  layout.leftMargin = MARGIN_INCHES.left * POINTS_PER_INCH;
+  layout.rightMargin = MARGIN_INCHES.right * POINTS_PER_INCH;
+  layout.topMargin = MARGIN_INCHES.top * POINTS_PER_INCH;
+  layout.bottomMargin = MARGIN_INCHES.bottom * POINTS_PER_INCH;
+  layout.headerMargin = MARGIN_INCHES.header * POINTS_PER_INCH;
+  layout.footerMargin = MARGIN_INCHES.footer * POINTS_PER_INCH;
   if (print.fitWidth) layout.zoom = { horizontalFitToPages: 1 };
   if (print.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);

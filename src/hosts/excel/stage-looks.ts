@@ -1,7 +1,12 @@
 /** Gives a staged sheet's cells their looks: a call for many cells of one style at once. */
 import type { CellRange } from '../../sheets/cell-range.ts';
-import { STYLES, type CellStyle, type StyleName } from '../../sheets/styles.ts';
-import { LINE_COLOR, STANDARD_FONT } from '../xlsx/xlsx-style.ts';
+import {
+  LINE_COLOR,
+  STANDARD_FONT,
+  STYLES,
+  type CellStyle,
+  type StyleName,
+} from '../../sheets/styles.ts';
 import { rectanglesOf } from './cell-grid.ts';
 import type { Requests } from './requests.ts';
 import { addressOf } from './stage-cells.ts';

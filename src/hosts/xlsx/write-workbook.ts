@@ -9,7 +9,7 @@ import {
   type SheetDescription,
   type WorkbookDescription,
 } from '../../sheets/description.ts';
-import { STANDARD_FONT } from './xlsx-style.ts';
+import { STANDARD_FONT } from '../../sheets/styles.ts';
 import { pictures, placeAtOwnSize, type Paint } from './xlsx-pictures.ts';
 import { xlsxSheet } from './xlsx-sheet.ts';
 

@@ -8,19 +8,14 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../../sheets/description.ts';
+import { columnPixels, DIGIT_PIXELS, MARGIN_INCHES } from '../../sheets/page-size.ts';
+import { rowHeights } from '../../sheets/row-height.ts';
 import type { StyleName } from '../../sheets/styles.ts';
-import { rowHeights } from './row-height.ts';
 import { cellStyle, highlightStyle } from './xlsx-style.ts';
 
 type XlsxCell = Partial<Cell>;
 type XlsxTable = NonNullable<WriteSheet['tables']>[number];
 type XlsxValidation = NonNullable<WriteSheet['dataValidations']>[number];
-
-/** Pixels of the standard font's widest digit, and of a cell's padding, at 96 dpi [M]. */
-const DIGIT_PIXELS = 7;
-const PADDING_PIXELS = 5;
-
-const MARGINS = { left: 0.5, right: 0.5, top: 0.8, bottom: 0.8, header: 0.35, footer: 0.35 };
 
 /** What the writer would turn into an error's cell (its own list): it is written as rich text. */
 const LOOKS_LIKE_ERROR =
@@ -57,8 +52,7 @@ export function xlsxSheet(sheet: SheetDescription): WriteSheet {
 
 /** ECMA-376 part 1, 18.3.1.13: a column's stored width holds the padding too. */
 function storedWidth(characters: number): number {
-  const pixels = characters * DIGIT_PIXELS + PADDING_PIXELS;
-  return Math.trunc((pixels / DIGIT_PIXELS) * 256) / 256;
+  return Math.trunc((columnPixels(characters) / DIGIT_PIXELS) * 256) / 256;
 }
 
 function cells(sheet: SheetDescription): Map<string, XlsxCell> {
@@ -157,7 +151,7 @@ function page(
     pageSetup: {
       paperSize: print.paper,
       orientation: print.orientation,
-      margins: MARGINS,
+      margins: { ...MARGIN_INCHES },
       ...(print.fitWidth ? { fitToPage: true, fitToWidth: 1, fitToHeight: 0 } : {}),
     },
     headerFooter: {

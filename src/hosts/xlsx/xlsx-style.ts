@@ -1,15 +1,17 @@
 /** Our named styles as the .xlsx writer takes them. */
 import type { CellStyle as XlsxStyle } from 'hucre/xlsx';
 
-import { STYLES, type CellStyle, type StyleName } from '../../sheets/styles.ts';
+import {
+  LINE_COLOR,
+  STANDARD_FONT,
+  STYLES,
+  type CellStyle,
+  type StyleName,
+} from '../../sheets/styles.ts';
 
 type XlsxFont = NonNullable<XlsxStyle['font']>;
 type XlsxBorder = NonNullable<XlsxStyle['border']>;
 
-/** Every machine has it or a font of the same widths (Liberation Sans). */
-export const STANDARD_FONT = { name: 'Arial', size: 10 } as const satisfies XlsxFont;
-
-export const LINE_COLOR = '7A878D';
 const cellStyles = new Map<StyleName, XlsxStyle>();
 
 /** How a cell of that style looks. */

@@ -2,19 +2,29 @@
  * Heights of rows whose text needs more than the standard height: not every program works them out
  * when it opens a file, and none does for merged cells, so that lines would be missing in print.
  */
-import { parseRange } from '../../sheets/cell-range.ts';
-import type { CellDescription, SheetDescription } from '../../sheets/description.ts';
-import { STYLES, type CellStyle } from '../../sheets/styles.ts';
-import { STANDARD_FONT } from './xlsx-style.ts';
+import { parseRange } from './cell-range.ts';
+import type { CellDescription, ColumnDescription, SheetDescription } from './description.ts';
+import { STANDARD_COLUMN } from './page-size.ts';
+import { STANDARD_FONT, STYLES, type CellStyle } from './styles.ts';
 
-/** What the library writes as the height of rows without one. */
-const STANDARD_POINTS = 15;
+/** What files and Excel give a row without a height of its own [M]. */
+export const STANDARD_POINTS = 15;
 /** Excel's highest row (Microsoft, "Excel specifications and limits"). */
 const MOST_POINTS = 409;
-/** Points of a line for each point of the font: Arial's ascent, descent and gap, and air [M]. */
-const LINE_POINTS = 1.28;
-/** Width of a column without one, in characters (ECMA-376 part 1, 18.3.1.81). */
-const STANDARD_WIDTH = 8.43;
+/** Excel's rows are whole pixels of 3/4 point. */
+const STEPS_PER_POINT = 4 / 3;
+
+/** Points of a line for each point of the font, and points besides. */
+interface LineRoom {
+  readonly line: number;
+  readonly besides: number;
+}
+
+/** Arial's ascent, descent and gap, and air [M]. */
+const USUAL_ROOM: LineRoom = { line: 1.28, besides: 2 };
+/** As high as Excel itself makes a row of Arial, one to four lines: 12.75 points for 10 [M]. */
+const CLOSE_ROOM: LineRoom = { line: 1.275, besides: 0 };
+
 /** Widths in digits of the standard font, rounded up by kinds of letters [M]; others are as wide. */
 const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ ijltfrI.,:;'"!|()[\]/-]/, 0.55],
@@ -30,8 +40,8 @@ export function rowHeights(sheet: SheetDescription): Map<number, { height: numbe
   const heights = new Map<number, { height: number }>();
   sheet.rows.forEach(({ cells, height }, row) => {
     const needed = cells.map((cell, column) => {
-      const width = widths.get(`${row},${column}`) ?? columnWidth(sheet, column);
-      return cell === null ? 0 : pointsNeeded(cell, width);
+      const width = widths.get(`${row},${column}`) ?? columnWidth(sheet.columns, column);
+      return cell === null ? 0 : pointsNeeded(cell, width, USUAL_ROOM);
     });
     const most = Math.min(Math.max(0, ...needed), MOST_POINTS);
     if (height !== undefined) heights.set(row, { height });
@@ -40,12 +50,34 @@ export function rowHeights(sheet: SheetDescription): Map<number, { height: numbe
   return heights;
 }
 
-function pointsNeeded({ value, style = 'plain' }: CellDescription, width: number): number {
+/**
+ * Height of one row in points, no more than its lines need.
+ *
+ * @param joins Columns, from 0, that are joined in it: first and last.
+ */
+export function closeHeight(
+  cells: readonly (CellDescription | null)[],
+  columns: readonly ColumnDescription[],
+  joins: readonly (readonly [from: number, to: number])[],
+): number {
+  const needed = cells.map((cell, column) => {
+    const to = joins.find(([from]) => from === column)?.[1] ?? column;
+    return cell === null ? 0 : pointsNeeded(cell, widthOf(columns, column, to), CLOSE_ROOM);
+  });
+  const points = Math.max(STANDARD_FONT.size * CLOSE_ROOM.line, ...needed);
+  return Math.min(Math.ceil(points * STEPS_PER_POINT) / STEPS_PER_POINT, MOST_POINTS);
+}
+
+function pointsNeeded(
+  { value, style = 'plain' }: CellDescription,
+  width: number,
+  room: LineRoom,
+): number {
   if (value === null) return 0;
   const { size = STANDARD_FONT.size, bold = false, wrap = false }: CellStyle = STYLES[style];
   const factor = (size / STANDARD_FONT.size) * (bold ? BOLD_FACTOR : 1);
   const lines = wrap ? linesOf(String(value), width / factor) : 1;
-  return lines * size * LINE_POINTS + 2;
+  return lines * size * room.line + room.besides;
 }
 
 /** Lines that the text breaks into between words, in a column so many digits wide. */
@@ -82,8 +114,7 @@ function mergedWidths(sheet: SheetDescription): Map<string, number> {
   for (const merge of sheet.merges ?? []) {
     const range = parseRange(merge);
     if (range === null) continue;
-    let width = 0;
-    for (let c = range.left; c <= range.right; c++) width += columnWidth(sheet, c);
+    const width = widthOf(sheet.columns, range.left, range.right);
     // A cell that spreads over several rows has room in all of them: it makes none higher.
     const oneRow = range.top === range.bottom;
     widths.set(`${range.top},${range.left}`, oneRow ? width : Infinity);
@@ -91,6 +122,12 @@ function mergedWidths(sheet: SheetDescription): Map<string, number> {
   return widths;
 }
 
-function columnWidth(sheet: SheetDescription, column: number): number {
-  return sheet.columns[column]?.width ?? STANDARD_WIDTH;
+function widthOf(columns: readonly ColumnDescription[], from: number, to: number): number {
+  let width = 0;
+  for (let column = from; column <= to; column++) width += columnWidth(columns, column);
+  return width;
+}
+
+function columnWidth(columns: readonly ColumnDescription[], column: number): number {
+  return columns[column]?.width ?? STANDARD_COLUMN;
 }

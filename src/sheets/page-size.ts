@@ -1,0 +1,47 @@
+/** What any host makes of a page and of a column: margins, and the widths of columns. */
+import type { ColumnDescription, PrintDescription } from './description.ts';
+
+/** In inches, on every side of every sheet's pages; header and footer from the paper's edge. */
+export const MARGIN_INCHES = {
+  left: 0.5,
+  right: 0.5,
+  top: 0.55,
+  bottom: 0.65,
+  header: 0.3,
+  footer: 0.3,
+} as const;
+
+export const POINTS_PER_INCH = 72;
+
+/** Pixels of the standard font's widest digit, and of a cell's padding, at 96 to the inch [M]. */
+export const DIGIT_PIXELS = 7;
+const PADDING_PIXELS = 5;
+const PIXELS_PER_INCH = 96;
+
+/** Upright, in inches: ANSI/ASME Y14.1 size A; ISO 216. */
+const PAPER_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
+
+/** Width of a column without one, in characters (ECMA-376 part 1, 18.3.1.81). */
+export const STANDARD_COLUMN = 8.43;
+
+/** Width of a column on the screen, in pixels, for a width in characters. */
+export function columnPixels(characters: number): number {
+  return characters * DIGIT_PIXELS + PADDING_PIXELS;
+}
+
+/** Width of a column in points, for a width in characters. */
+export function columnPoints(characters: number): number {
+  return (columnPixels(characters) / PIXELS_PER_INCH) * POINTS_PER_INCH;
+}
+
+/** Points of rows that an upright page has room for, shrunk so that all columns fit on its width. */
+export function roomForRows(
+  paper: PrintDescription['paper'],
+  columns: readonly ColumnDescription[],
+): number {
+  const [width, height] = PAPER_INCHES[paper];
+  const { left, right, top, bottom } = MARGIN_INCHES;
+  const wide = columns.reduce((all, column) => all + columnPoints(column.width), 0);
+  const scale = Math.min(1, ((width - left - right) * POINTS_PER_INCH) / wide);
+  return ((height - top - bottom) * POINTS_PER_INCH) / scale;
+}

@@ -1,0 +1,101 @@
+/**
+ * The columns of the Set-ups sheet: what is read at the saw at the left, the drawings at the right.
+ * Below the drawings their columns hold facts too. All of it prints on one page's width.
+ */
+import { columnPoints, POINTS_PER_INCH } from './page-size.ts';
+import { cell, type DraftCell, type SheetDraft } from './sheet-draft.ts';
+import type { StyleName } from './styles.ts';
+
+const WIDTHS = [8, 10, 9, 8.5, 8, 10, 9, 8.5, 1, 26.5, 16.5];
+export const SET_UP_COLUMNS = WIDTHS.map((width) => ({ width }));
+
+/** First and last columns, from 0, of the left side, of its two halves, and of the right side. */
+const LEFT = { first: 0, half: 3, middle: 4, inner: 5, last: 7 } as const;
+const RIGHT = { first: 9, last: 10 } as const;
+export const DRAWING_COLUMN = RIGHT.first;
+
+/** Air between a drawing and the paper's edge, in millimetres. */
+const DRAWING_AIR_MM = 1;
+const RIGHT_POINTS = WIDTHS.slice(RIGHT.first).reduce((all, width) => all + columnPoints(width), 0);
+
+/** As wide as the columns at the right, and the narrower ones for a page with much to say. */
+export const DRAWING_WIDTHS_MM = [
+  (RIGHT_POINTS / POINTS_PER_INCH) * 25.4 - DRAWING_AIR_MM,
+  76,
+  70,
+  65,
+] as const;
+
+/** Cells of one row from a column on, and the columns that are joined. */
+export interface Part {
+  readonly from: number;
+  readonly cells: readonly DraftCell[];
+  readonly joins: readonly (readonly [from: number, to: number])[];
+}
+
+/** What, and how much: the label says from where it is measured. */
+export function leftFact(label: string, value: string, style: StyleName = 'setting'): Part {
+  return leftHalves(cell(label, 'label'), cell(value, style));
+}
+
+export function leftHalves(one: DraftCell, other: DraftCell): Part {
+  const { first, half, middle, last } = LEFT;
+  return {
+    from: first,
+    cells: [one, null, null, null, other],
+    joins: [
+      [first, half],
+      [middle, last],
+    ],
+  };
+}
+
+/** A half and two quarters. */
+export function leftRow(one: DraftCell, other: DraftCell, third: DraftCell): Part {
+  const { first, half, middle, inner, last } = LEFT;
+  return {
+    from: first,
+    cells: [one, null, null, null, other, null, third],
+    joins: [
+      [first, half],
+      [middle, inner],
+      [inner + 1, last],
+    ],
+  };
+}
+
+/** A text over all of the left side. */
+export function leftText(text: string, style: StyleName): Part {
+  return { from: LEFT.first, cells: [cell(text, style)], joins: [[LEFT.first, LEFT.last]] };
+}
+
+/** Cells of the left side's own columns. */
+export function leftCells(cells: readonly DraftCell[], joins: Part['joins'] = []): Part {
+  return { from: LEFT.first, cells, joins };
+}
+
+export function rightFact(label: string, value: string): Part {
+  return { from: RIGHT.first, cells: [cell(label, 'label'), cell(value, 'setting')], joins: [] };
+}
+
+export function rightText(text: string, style: StyleName): Part {
+  return { from: RIGHT.first, cells: [cell(text, style)], joins: [[RIGHT.first, RIGHT.last]] };
+}
+
+/** Adds rows of left parts with right parts beside them, from the top of both. */
+export function addParts(
+  draft: SheetDraft,
+  left: readonly Part[],
+  right: readonly Part[] = [],
+): void {
+  for (let index = 0; index < Math.max(left.length, right.length); index++) {
+    const parts = [left[index], right[index]].filter((part) => part !== undefined);
+    const cells: DraftCell[] = [];
+    for (const part of parts) {
+      while (cells.length < part.from) cells.push(null);
+      cells.push(...part.cells);
+    }
+    const row = draft.add(...cells);
+    for (const [from, to] of parts.flatMap(({ joins }) => joins)) draft.merge(row, from, to);
+  }
+}

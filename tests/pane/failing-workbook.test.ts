@@ -1,0 +1,79 @@
+/** The whole of the pane but its looks, beside a strict fake of Excel that fails at every request in turn. */
+import { describe, expect, test } from '@jest/globals';
+
+import { FakeExcel } from '../hosts/excel-fake/fake-excel.ts';
+import { hostOf } from '../hosts/excel-workbooks.ts';
+import { makePane, type TestPane } from './make-pane.ts';
+
+/** Notes, the demo's input sheets and the sheets that are written. */
+const SHEETS_IN_THE_END = 11;
+const MOST_TRIES = 8;
+
+interface Begun {
+  readonly fake: FakeExcel;
+  readonly pane: TestPane;
+  /** The person's own sheet, as it is now. */
+  readonly own: () => unknown;
+}
+
+async function begin(prepare: (fake: FakeExcel) => void): Promise<Begun> {
+  const fake = new FakeExcel();
+  const notes = fake.addSheet('Notes', [['Maple Street'], ['=not a formula', 3]]);
+  prepare(fake);
+  const pane = makePane(hostOf(fake));
+  await pane.ready();
+  const own = (): unknown => (JSON.parse(fake.snapshot([notes])) as { sheets: unknown }).sheets;
+  return { fake, pane, own };
+}
+
+/** From a blank workbook to written sheets, as a person goes who tries again what failed. */
+async function goTheWholeWay({ pane, own }: Begun): Promise<string[]> {
+  const { store, actions } = pane;
+  const before = own();
+  const said = new Set<string>();
+  const stop = store.subscribe(() => {
+    const { trouble, reading } = store.get();
+    for (const { message } of [...trouble, ...(reading.failed ?? [])]) said.add(message);
+  });
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    if (store.get().reading.found === undefined) await actions.checkAgain();
+    const { found } = store.get().reading;
+    if (found?.tables.every(({ place }) => place === undefined) === true) {
+      await actions.makeInput('demo');
+    }
+    await actions.plan();
+    if (store.get().planning.result === undefined) {
+      await actions.checkAgain();
+      continue;
+    }
+    await actions.askToWrite();
+    if (store.get().writing.kind === 'asking') await actions.write();
+    expect(own()).toEqual(before);
+    if (store.get().writing.kind !== 'written') continue;
+    stop();
+    return [...said];
+  }
+  throw new Error(`Not written after ${MOST_TRIES} tries: ${[...said].join(' ')}`);
+}
+
+describe('The pane beside a workbook that fails', () => {
+  test('leaves the person’s cells as they were at every request in turn, says so, and gets there when tried again', async () => {
+    const smooth = await begin(() => undefined);
+    expect(await goTheWholeWay(smooth)).toEqual([]);
+    const requests = smooth.fake.syncs;
+    expect(requests).toBeGreaterThan(10);
+    const silent: number[] = [];
+    for (let failing = 1; failing <= requests; failing++) {
+      const begun = await begin((fake) => fake.failAt(failing));
+      const said = await goTheWholeWay(begun);
+      if (said.length === 0) silent.push(failing);
+      for (const message of said) expect(message).toMatch(/refused it/u);
+      expect({ failing, bug: begun.pane.store.get().bug }).toEqual({ failing, bug: undefined });
+      expect({ failing, sheets: begun.fake.sheetNames.length }).toEqual({
+        failing,
+        sheets: SHEETS_IN_THE_END,
+      });
+    }
+    console.info(requests, silent);
+  }, 120_000);
+});

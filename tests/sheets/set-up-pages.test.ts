@@ -1,0 +1,249 @@
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+
+import { drawTable } from '../../src/drawings/table.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { cellName, soundRange } from '../../src/sheets/cell-range.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { SheetDescription } from '../../src/sheets/description.ts';
+import { columnPoints, MARGIN_INCHES } from '../../src/sheets/page-size.ts';
+import { libreOfficeIsHere, printedPages } from '../hosts/libreoffice.ts';
+import { paintTiny } from '../hosts/tiny-drawing.ts';
+import { planOf, type Tables } from '../planning/make-job.ts';
+import { DEMO, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
+
+const POINTS_PER_MM = 72 / 25.4;
+/** In points of 1/72 in: 8 1/2 × 11 in; 210 × 297 mm (ISO 216). */
+const PAPERS = { letter: [612, 792], a4: [595.28, 841.89] } as const;
+
+/** What a page of the shop takes at most: a crown with many passes, corners, a note and cautions. */
+const FULL: Tables = {
+  runs: 'Room,Run,Profile,Length,Left end,Right end\nHall,north,Crown,90,inside miter,return\nHall,south,Crown,90,outside miter,cope',
+  profiles:
+    'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class,Note\n' +
+    'Crown,crown cove,5 1/4,1 3/4,Poplar,4,1 3/16,3/8,38,8/4,Match the old crown: the sample hangs by the door',
+  shop: 'Setting,Value\nhourly rate,60\ntable front,12\ntable back,15\ntable width,40\nslot to blade,5 3/8',
+  stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,8/4,6,12',5,board foot,,",
+};
+
+const withSetting = (tables: Tables, setting: string, value: string): Tables => ({
+  ...tables,
+  shop: `${(tables.shop ?? '').replace(new RegExp(`^${setting},.*\n?`, 'mu'), '').trimEnd()}\n${setting},${value}`,
+});
+
+const PAGES: Readonly<Record<string, Tables>> = {
+  demo: DEMO,
+  'demo on A4': withSetting(DEMO, 'paper', 'a4'),
+  'demo on a right-tilt saw': withSetting(DEMO, 'tilt side', 'right'),
+  millimetres: JOBS['millimetres']!,
+  hostile: JOBS['hostile']!,
+  full: FULL,
+  'full on A4': withSetting(FULL, 'paper', 'a4'),
+};
+
+async function setUpsOf(tables: Tables): Promise<SheetDescription> {
+  return sheetOf(describePlan(await planOf(tables)), 'Set-ups');
+}
+
+/** First and last row, from 0, of each page. */
+function pagesOf({ rows, print }: SheetDescription): { first: number; last: number }[] {
+  const ends = [...(print.breaksAfter ?? []), rows.length];
+  return ends.map((end, index) => ({ first: ends[index - 1] ?? 0, last: end - 1 }));
+}
+
+function pointsOf(sheet: SheetDescription, first: number, last: number): number {
+  return sheet.rows.slice(first, last + 1).reduce((all, { height = NaN }) => all + height, 0);
+}
+
+/** Points of rows that a page has room for: it is shrunk, never stretched, to its width. */
+function roomOf({ columns, print }: SheetDescription): number {
+  const [width, height] = PAPERS[print.paper];
+  const { left, right, top, bottom } = MARGIN_INCHES;
+  const wide = columns.reduce((all, column) => all + columnPoints(column.width), 0);
+  const scale = Math.min(1, (width - 72 * (left + right)) / wide);
+  return (height - 72 * (top + bottom)) / scale;
+}
+
+/** Each drawing's box on the sheet, in points. */
+function boxesOf(sheet: SheetDescription) {
+  return (sheet.drawings ?? []).map(({ at, drawing }) => {
+    const { top: row, left: column } = soundRange(at);
+    const top = row === 0 ? 0 : pointsOf(sheet, 0, row - 1);
+    const left = sheet.columns
+      .slice(0, column)
+      .reduce((sum, one) => sum + columnPoints(one.width), 0);
+    const bottom = top + drawing.height * POINTS_PER_MM;
+    return { row, column, top, left, bottom, right: left + drawing.width * POINTS_PER_MM };
+  });
+}
+
+/** Rows whose height, from one to the next, holds no part of the box. */
+function rowsBeside(sheet: SheetDescription, { top, bottom }: { top: number; bottom: number }) {
+  let edge = 0;
+  return sheet.rows.flatMap(({ height = NaN }, row) => {
+    const [from, to] = [edge, (edge += height)];
+    return from < bottom && to > top ? [row] : [];
+  });
+}
+
+describe.each(Object.keys(PAGES))('The set-up pages of “%s”', (name) => {
+  test('hold two drawings each, with the numbers in words, on that page alone', async () => {
+    const sheet = await setUpsOf(PAGES[name]!);
+    const plan = await planOf(PAGES[name]!);
+    const made = plan.profiles.filter(({ setUp }) => setUp !== undefined);
+    const pages = pagesOf(sheet);
+    const drawings = sheet.drawings ?? [];
+    expect(pages).toHaveLength(made.length);
+    expect(drawings.map(({ drawing }) => drawing.title.split(/[ ,]/u)[0])).toEqual(
+      made.flatMap(() => [expect.not.stringMatching(/^Saw$/u), 'Saw']),
+    );
+    for (const [index, { first, last }] of pages.entries()) {
+      const own = boxesOf(sheet).filter(({ row }) => row >= first && row <= last);
+      expect(own).toHaveLength(2);
+      const rowsUsed = own.flatMap((box) => rowsBeside(sheet, box));
+      expect(Math.max(...rowsUsed)).toBeLessThanOrEqual(last);
+      const approach = ((made[index]?.setUp?.setting.approach ?? NaN) * 180) / Math.PI;
+      expect(drawings[2 * index + 1]?.drawing.alt).toContain(`${Number(approach.toFixed(2))}°`);
+    }
+  });
+
+  test('keep drawings apart, within the columns, and clear of every cell with words', async () => {
+    const sheet = await setUpsOf(PAGES[name]!);
+    const boxes = boxesOf(sheet);
+    const wide = sheet.columns.reduce((all, { width }) => all + columnPoints(width), 0);
+    for (const [index, box] of boxes.entries()) {
+      expect(box.right).toBeLessThanOrEqual(wide);
+      const next = boxes[index + 1];
+      if (next !== undefined) expect(next.top).toBeGreaterThanOrEqual(box.bottom);
+      for (const row of rowsBeside(sheet, box)) {
+        const under = (sheet.merges ?? [])
+          .map(soundRange)
+          .filter((one) => one.top === row && one.right >= box.column);
+        expect(under).toEqual([]);
+        const said = sheet.rows[row]?.cells.slice(box.column) ?? [];
+        expect([cellName(row, box.column), said.filter((cell) => cell !== null)]).toEqual([
+          cellName(row, box.column),
+          [],
+        ]);
+      }
+    }
+  });
+
+  test('fit on one page of the paper each', async () => {
+    const sheet = await setUpsOf(PAGES[name]!);
+    for (const { first, last } of pagesOf(sheet)) {
+      expect(pointsOf(sheet, first, last)).toBeLessThanOrEqual(roomOf(sheet));
+    }
+  });
+});
+
+describe('A set-up page', () => {
+  test('is one page for any cove of up to 20 passes, no deeper than 5/8 of its width, on any saw', async () => {
+    const sixteenths = (least: number, most: number) =>
+      fc.integer({ min: least * 16, max: most * 16 }).map((count) => count / 16);
+    const job = fc.record({
+      width: sixteenths(1, 6),
+      depth: sixteenths(0.125, 1.1875),
+      offCenter: fc.constantFrom(0, 0.125, 0.375),
+      flats: sixteenths(0.25, 2),
+      front: sixteenths(9, 16),
+      back: sixteenths(9, 20),
+      tableWidth: fc.option(sixteenths(24, 70), { nil: undefined }),
+      slot: fc.option(sixteenths(4, 7), { nil: undefined }),
+      tilt: fc.constantFrom('left', 'right'),
+      paper: fc.constantFrom('letter', 'a4'),
+    });
+    let made = 0;
+    await fc.assert(
+      fc.asyncProperty(job, async (one) => {
+        fc.pre(one.depth <= (5 / 8) * one.width);
+        const shop = [
+          FULL.shop?.split('\ntable')[0],
+          `table front,${one.front}`,
+          `table back,${one.back}`,
+          ...(one.tableWidth === undefined ? [] : [`table width,${one.tableWidth}`]),
+          ...(one.slot === undefined ? [] : [`slot to blade,${one.slot}`]),
+          `tilt side,${one.tilt}`,
+          `paper,${one.paper}`,
+        ].join('\n');
+        const blank = one.width + 2 * one.flats;
+        const profiles =
+          'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Class\n' +
+          `Cove,cove,${blank},${one.depth + 0.5},Poplar,${one.width},${one.depth},${one.offCenter},8/4`;
+        const stock =
+          "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,8/4,12,12',5,board foot,,";
+        const runs = 'Room,Run,Profile,Length\nHall,north,Cove,90';
+        const tables = { runs, profiles, stock, shop };
+        const plan = await planOf(tables).catch(() => undefined);
+        // Not every cove can be made with every blade; that is told, and no page of ours.
+        if (plan === undefined) return;
+        made += 1;
+        const sheet = sheetOf(describePlan(plan), 'Set-ups');
+        expect(pointsOf(sheet, 0, sheet.rows.length - 1)).toBeLessThanOrEqual(roomOf(sheet));
+      }),
+      { numRuns: 60 },
+    );
+    expect(made).toBeGreaterThan(20);
+  });
+
+  test('draws smaller where the page would not be one otherwise', async () => {
+    // Nearly along the blade on a short table: the widest drawings leave no room for the cautions.
+    const tables: Tables = {
+      runs: 'Room,Run,Profile,Length\nHall,north,Cove,90',
+      profiles:
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Class\n' +
+        'Cove,cove,1 1/2,1,Poplar,1,7/16,3/8,5/4',
+      shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
+      stock:
+        "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
+    };
+    const widths = async (one: Tables): Promise<number[]> =>
+      ((await setUpsOf(one)).drawings ?? []).map(({ drawing }) => drawing.width);
+    const [usual = NaN] = await widths(FULL);
+    const [section = NaN, onTable = NaN] = await widths(tables);
+    expect(onTable).toBeLessThan(usual);
+    expect(section).toBe(onTable);
+    const sheet = await setUpsOf(tables);
+    expect(pointsOf(sheet, 0, sheet.rows.length - 1)).toBeLessThanOrEqual(roomOf(sheet));
+  });
+
+  test('shows the table that the shop gives, and says so where it gives none', async () => {
+    const plan = await planOf(FULL);
+    const setUp = plan.profiles[0]!.setUp!;
+    const [, onTable] = sheetOf(describePlan(plan), 'Set-ups').drawings!;
+    const wanted = drawTable({
+      blade: setUp.blade,
+      setting: setUp.setting,
+      flats: setUp.flats,
+      table: { front: 12, back: 15, width: 40, slotToBlade: 5.375 },
+      tiltSide: 'left',
+      unit: 'in',
+      width: onTable!.drawing.width,
+    });
+    expect(onTable!.drawing).toEqual(wanted);
+    const bare = await setUpsOf({ ...FULL, shop: 'Setting,Value\nhourly rate,60' });
+    expect(bare.drawings?.[1]?.drawing.alt).toContain('without marks');
+    expect(textsOf(bare).filter((text) => text.startsWith('No marks: Shop'))).toHaveLength(1);
+  });
+});
+
+const here = libreOfficeIsHere();
+const mustRun = here || process.env['CI'] !== undefined;
+if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
+
+(mustRun ? test : test.skip)(
+  'LibreOffice prints each set-up on a page of its own',
+  async () => {
+    const files: Record<string, Uint8Array> = {};
+    const wanted: Record<string, number> = {};
+    for (const [name, tables] of Object.entries(PAGES)) {
+      const workbook = describePlan(await planOf(tables));
+      const sheet = sheetOf(workbook, 'Set-ups');
+      const key = name.replaceAll(' ', '-');
+      files[key] = await writeWorkbook({ ...workbook, sheets: [sheet] }, { paint: paintTiny });
+      wanted[key] = pagesOf(sheet).length;
+    }
+    expect(await printedPages(files)).toEqual(wanted);
+  },
+  120_000,
+);
