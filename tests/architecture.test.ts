@@ -84,7 +84,7 @@ describe('the layers', () => {
     expect(broken).toEqual([]);
   });
 
-  test('name Excel and Office nowhere but in their own host and the add-in\'s entry', () => {
+  test("name Excel and Office nowhere but in their own host and the add-in's entry", () => {
     const broken = files.filter(
       (file) =>
         !/^(?:hosts\/excel|addin)\//u.test(file) &&
@@ -108,10 +108,11 @@ describe('the layers', () => {
   test('know nothing of Node but the file host and the command line: the rest runs in a browser', () => {
     const broken = imports
       .filter(
-        ({ file, target }) =>
-          target.startsWith('node:') && !/^(?:hosts\/file|cli)\//u.test(file),
+        ({ file, target }) => target.startsWith('node:') && !/^(?:hosts\/file|cli)\//u.test(file),
       )
-      .map(({ file, target }) => `${file} imports ${target}: only hosts/file and cli may know Node.`);
+      .map(
+        ({ file, target }) => `${file} imports ${target}: only hosts/file and cli may know Node.`,
+      );
     expect(broken).toEqual([]);
   });
 

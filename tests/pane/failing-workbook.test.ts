@@ -3,6 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 
 import { FakeExcel } from '../hosts/excel-fake/fake-excel.ts';
 import { hostOf } from '../hosts/excel-workbooks.ts';
+import { PLAIN, tablesOf } from '../planning/make-job.ts';
 import { makePane, type TestPane } from './make-pane.ts';
 
 /** Notes, the demo's input sheets and the sheets that are written. */
@@ -20,7 +21,9 @@ async function begin(prepare: (fake: FakeExcel) => void): Promise<Begun> {
   const fake = new FakeExcel();
   const notes = fake.addSheet('Notes', [['Maple Street'], ['=not a formula', 3]]);
   prepare(fake);
-  const pane = makePane(hostOf(fake));
+  // Without the watch each request is one that the person asked for, and its failure must be said.
+  const host = { ...hostOf(fake), watch: () => () => undefined };
+  const pane = makePane(host, { loadDemo: () => Promise.resolve(tablesOf(PLAIN)) });
   await pane.ready();
   const own = (): unknown => (JSON.parse(fake.snapshot([notes])) as { sheets: unknown }).sheets;
   return { fake, pane, own };
@@ -33,7 +36,8 @@ async function goTheWholeWay({ pane, own }: Begun): Promise<string[]> {
   const said = new Set<string>();
   const stop = store.subscribe(() => {
     const { trouble, reading } = store.get();
-    for (const { message } of [...trouble, ...(reading.failed ?? [])]) said.add(message);
+    const shown = [...trouble, ...(reading.failed ?? []), ...(reading.found?.faults ?? [])];
+    for (const { code, message } of shown) if (code === 'host.refused') said.add(message);
   });
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     if (store.get().reading.found === undefined) await actions.checkAgain();
@@ -67,13 +71,13 @@ describe('The pane beside a workbook that fails', () => {
       const begun = await begin((fake) => fake.failAt(failing));
       const said = await goTheWholeWay(begun);
       if (said.length === 0) silent.push(failing);
-      for (const message of said) expect(message).toMatch(/refused it/u);
       expect({ failing, bug: begun.pane.store.get().bug }).toEqual({ failing, bug: undefined });
       expect({ failing, sheets: begun.fake.sheetNames.length }).toEqual({
         failing,
         sheets: SHEETS_IN_THE_END,
       });
     }
-    console.info(requests, silent);
+    // The person's list separator is asked for once; where that fails the comma stands in.
+    expect(silent).toHaveLength(1);
   }, 120_000);
 });

@@ -243,8 +243,8 @@ export const WORDING = wordings({
     `The sheet ${f.given} is protected. Take the protection off (Review, Unprotect Sheet) and try again.`,
   'host.workbook-protected': (f) =>
     `The structure of ${f.given} is protected, so no sheet can be added. Take the protection off (Review, Protect Workbook) and try again.`,
-  'host.editing-cell': () =>
-    'A cell is being typed in. Press Enter or Esc in the workbook, then try again.',
+  'host.editing-cell': (f) =>
+    `${f.argument}: a cell is being typed in. Press Enter or Esc in the workbook, then try again.`,
   'host.too-old': (f) =>
     `This ${f.argument} is too old: ${f.limit} is needed, and it knows ${f.given}. Update Excel, use Excel on the web, or open the saved workbook here as a file.`,
   'host.refused': (f) =>
