@@ -23,7 +23,10 @@ const named = (name: string): Element[] => all(app).filter((element) => element.
 const names = (element: Element | undefined): string[] =>
   element === undefined ? [] : children(element).map((child) => child.name);
 const value = (element: Element): string => element.attributes['DefaultValue'] ?? '';
-const words = (element: Element | undefined): string => String(element?.children[0]);
+const words = (element: Element | undefined): string => {
+  const [first] = element?.children ?? [];
+  return typeof first === 'string' ? first : '';
+};
 
 const resources = named('Resources')[0]!;
 const strings = all(resources).filter(({ attributes }) => attributes['id'] !== undefined);

@@ -42,6 +42,7 @@ async function goTheWholeWay(page: Page): Promise<void> {
   const write = page.getByRole('button', { name: 'Write the sheets' });
   const plan = page.getByRole('button', { name: /^Plan (?:the job|again)$/ });
   const refused = page.getByText(/refused it/);
+  const replace = page.getByRole('dialog').getByRole('button', { name: 'Replace' });
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     await goTo(page, 'Job');
     await make.or(sound).or(refused).first().waitFor();

@@ -77,7 +77,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
     ['old.xls', '\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1 old', /old \.xls kind/],
     [
       'locked.xlsx',
-      `\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1${[...'EncryptedPackage'].join('\0')}`,
+      `\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1${'EncryptedPackage'.replace(/(?<=.)/gu, '\0')}`,
       /protected by a password/,
     ],
   ])(
