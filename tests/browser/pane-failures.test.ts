@@ -74,11 +74,15 @@ async function goTheWholeWay(page: Page): Promise<void> {
       .catch(() => undefined);
     if (!(await write.isVisible())) continue;
     await write.click({ timeout: SOON_MS }).catch(() => undefined);
-    await done
-      .or(refused)
+    const ended = done.or(refused).first();
+    await ended
+      .or(replace)
       .first()
       .waitFor({ timeout: LATER_MS })
       .catch(() => undefined);
+    // What was written before a failure may be replaced.
+    if (await replace.isVisible()) await replace.click();
+    await ended.waitFor({ timeout: LATER_MS }).catch(() => undefined);
     if (await done.first().isVisible()) return;
   }
   throw new Error(`Not written after ${MOST_TRIES} tries.`);
