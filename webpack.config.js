@@ -79,11 +79,14 @@ async function devServer(env, output) {
   const { port } = new URL(origin);
   const local = { directory: LOCAL_OFFICE, publicPath: `/${LOCAL_OFFICE_FOLDER}`, watch: false };
   return {
+    // This machine alone.
+    host: 'localhost',
     port,
     server: { type: 'https', options: await developmentCertificate() },
     headers: { 'Access-Control-Allow-Origin': '*' },
     static: [{ directory: output, watch: false }, ...(env.office === 'local' ? [local] : [])],
     devMiddleware: { writeToDisk: true },
+    client: false,
     hot: false,
     liveReload: false,
     onListening: () => console.log(saySideload(origin, join(output, 'manifest.xml'))),

@@ -2,6 +2,7 @@
 import type { LengthUnit } from '../core/faults/quantity.ts';
 import { toDegrees, type Radians } from '../core/units/angle.ts';
 import { formatInches, formatMillimetres } from '../core/units/format-length.ts';
+import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
 
 const FINEST_FRACTION = 64;
 /** A solved cove meets its size to less than this, in inches: 3 is 3, not 2.9999999996. */
@@ -17,11 +18,9 @@ export function sayLength(inches: number, unit: LengthUnit): string {
   return `${Number(inches.toFixed(3))}"`;
 }
 
-/** A mark for a tape, to the nearest 1/32 in or half a millimetre, without its side. */
+/** A mark for a tape, without its side. */
 export function sayMark(inches: number, unit: LengthUnit): string {
-  const size = Math.abs(inches);
-  if (unit === 'mm') return `${Math.round(size * 50.8) / 2} mm`;
-  return formatInches(size, { denominator: 32, marks: 'inch mark' });
+  return formatMark(Math.abs(inches), unit);
 }
 
 /** Whether `sayMark` says that a mark lies right on the line it is measured from. */
@@ -29,11 +28,7 @@ export function marksNothing(inches: number, unit: LengthUnit): boolean {
   return /^0\D*$/u.test(sayMark(inches, unit));
 }
 
-/** Degrees with at most two decimals: `45°`, `30.16°`. */
+/** An angle as the saw's scales are read. */
 export function sayAngle(angle: Radians): string {
-  return sayDegrees(toDegrees(angle));
-}
-
-export function sayDegrees(degrees: number): string {
-  return `${Number(degrees.toFixed(2))}°`;
+  return formatDegrees(toDegrees(angle));
 }

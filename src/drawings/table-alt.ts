@@ -1,7 +1,8 @@
 /** Title and text alternative of the table: every number that the drawing shows. */
 import type { Rail, RailMark } from '../core/cove/rails.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import { marksNothing, sayAngle, sayDegrees, sayMark } from './say.ts';
+import { formatDegrees } from '../core/units/format-mark.ts';
+import { marksNothing, sayAngle, sayMark } from './say.ts';
 import type { TablePlan } from './table-plan.ts';
 
 export function titleTable({ view, layout }: TablePlan): string {
@@ -11,7 +12,7 @@ export function titleTable({ view, layout }: TablePlan): string {
 export function sayTable(plan: TablePlan): string {
   const { view, layout, hasMarks } = plan;
   const { approach, tilt } = view.setting;
-  const front = sayDegrees(90 - toDegrees(approach));
+  const front = formatDegrees(90 - toDegrees(approach));
   const lean =
     tilt === 0
       ? 'The blade stands upright.'

@@ -5,7 +5,8 @@ import { onPaper } from './dimension.ts';
 import type { Point, Shape, TextShape, Tone } from './drawing.ts';
 import { lineHeight, textAbout, textBox, textWidth, type Box } from './lettering.ts';
 import { findRoom } from './obstacles.ts';
-import { sayAngle, sayDegrees } from './say.ts';
+import { formatDegrees } from '../core/units/format-mark.ts';
+import { sayAngle } from './say.ts';
 import { RAIL_WIDTH_INCHES, type TablePlan, type TablePoint } from './table-plan.ts';
 
 /** Air around a label, in millimetres. */
@@ -104,7 +105,7 @@ function approachAngle({ view, table, halfChord, size, scale, at }: TablePlan): 
 /** Between the front edge and the near rail, or the far one where the near rail isn't there. */
 function frontAngle({ view, table, layout, hand, size, scale, at }: TablePlan): Angle {
   const { approach } = view.setting;
-  const said = sayDegrees(90 - toDegrees(approach));
+  const said = formatDegrees(90 - toDegrees(approach));
   const rail = layout.near.front.onTable ? layout.near : layout.far;
   const label = {
     lines: [`${said} from`, 'the front edge'],

@@ -6,7 +6,8 @@ import { degrees, toDegrees, toRadians, type Degrees } from '../core/units/angle
 import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import { sameName, type Profile } from '../planning/job.ts';
 import type { Piece } from '../planning/piece.ts';
-import { count, printDegrees, printMark } from './print-length.ts';
+import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
+import { count } from './print-length.ts';
 import { addParts, leftRow, leftText, rightFact, rightText, type Part } from './set-up-columns.ts';
 import { cell, type SheetDraft } from './sheet-draft.ts';
 
@@ -45,21 +46,21 @@ export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: Pro
 }
 
 function leaning(spring: Degrees, { blankWidth }: Profile, unit: LengthUnit): Part[] {
-  const facts = [rightFact('Spring angle, from the wall', printDegrees(spring))];
+  const facts = [rightFact('Spring angle, from the wall', formatDegrees(spring))];
   const angle = toRadians(spring);
   if (blankWidth !== undefined) {
     const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: angle });
     if (size.ok) {
       const { drop, projection } = size.value;
-      facts.push(rightFact('Drop, down the wall', printMark(drop, unit)));
-      facts.push(rightFact('Projection, along the ceiling', printMark(projection, unit)));
+      facts.push(rightFact('Drop, down the wall', formatMark(drop, unit)));
+      facts.push(rightFact('Projection, along the ceiling', formatMark(projection, unit)));
     }
   }
   const bevels = computeBackBevels({ spring: angle });
   if (bevels.ok) {
     const { wall, ceiling } = bevels.value;
-    facts.push(rightFact('Wall bevel, from the back', printDegrees(toDegrees(wall))));
-    facts.push(rightFact('Ceiling bevel, from the back', printDegrees(toDegrees(ceiling))));
+    facts.push(rightFact('Wall bevel, from the back', formatDegrees(toDegrees(wall))));
+    facts.push(rightFact('Ceiling bevel, from the back', formatDegrees(toDegrees(ceiling))));
   }
   return facts;
 }
@@ -71,9 +72,9 @@ function cornerRow(spring: Degrees, { kind, cornerDeg, ends }: Corner): Part[] {
   const how = { inside: 'inside, miter or cope', outside: 'outside', return: 'return to the wall' };
   return [
     leftRow(
-      cell(`${printDegrees(cornerDeg)}, ${how[kind]}: ${count(ends, 'end')}`, 'row'),
-      cell(printDegrees(toDegrees(miter)), 'rowRight'),
-      cell(printDegrees(toDegrees(bevel)), 'rowRight'),
+      cell(`${formatDegrees(cornerDeg)}, ${how[kind]}: ${count(ends, 'end')}`, 'row'),
+      cell(formatDegrees(toDegrees(miter)), 'rowRight'),
+      cell(formatDegrees(toDegrees(bevel)), 'rowRight'),
     ),
   ];
 }

@@ -4,7 +4,8 @@ import { quoteSheet } from './cell-range.ts';
 import { addStick } from './cutting-stick.ts';
 import type { SheetDescription } from './description.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
-import { count, numberIn, printMark, printExact, printTotal } from './print-length.ts';
+import { formatMark } from '../core/units/format-mark.ts';
+import { count, numberIn, printExact, printTotal } from './print-length.ts';
 import { cell, sum, SheetDraft } from './sheet-draft.ts';
 
 const COLUMNS = [6, 36, 13, 10, 16, 17, 15, 17, 15, 7, 11, 11].map((width) => ({ width }));
@@ -148,7 +149,7 @@ function addKept(
     });
   const list = [
     ...whole,
-    ...kept.map((stick) => `${printMark(Number(stick.offcut), unit)} of ${stick.id}`),
+    ...kept.map((stick) => `${formatMark(Number(stick.offcut), unit)} of ${stick.id}`),
   ];
   for (let from = 0; from === 0 || from < list.length; from += OFFCUTS_A_ROW) {
     const some = list.slice(from, from + OFFCUTS_A_ROW);

@@ -1,7 +1,8 @@
 /** The rows of one stick on the cutting sheet: the stick, its pieces, what is left of it. */
 import type { CutPiece, CutStick, JobPlan } from '../planning/job-plan.ts';
 import type { Profile } from '../planning/job.ts';
-import { numberIn, printExact, printMark, printStick } from './print-length.ts';
+import { formatMark } from '../core/units/format-mark.ts';
+import { numberIn, printExact, printStick } from './print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from './say-ends.ts';
 import { sayUnit } from './say-stock.ts';
 import { cell, type SheetDraft } from './sheet-draft.ts';
@@ -15,7 +16,7 @@ export function addStick(
   parts: ReadonlyMap<string, number>,
 ): void {
   const { unit } = plan.job.shop;
-  const left = printMark(Number(stick.offcut), unit);
+  const left = formatMark(Number(stick.offcut), unit);
   const rest =
     stick.offcut.n === 0n ? 'nothing left' : `${left} left, ${stick.offcutKept ? 'keep' : 'waste'}`;
   const row = draft.add(

@@ -40,12 +40,6 @@ export function numberIn(length: number | ExactInches, unit: LengthUnit): number
   return Number(unit === 'mm' ? length.mul(127, 5) : length);
 }
 
-/** A computed length to the nearest 1/32 in or half a millimetre: what a tape is marked to. */
-export function printMark(inches: number, unit: LengthUnit): string {
-  if (unit === 'mm') return `${Math.round(inches * 50.8) / 2} mm`;
-  return inchText(inches, 32);
-}
-
 /** A computed length in decimals: `0.7188 in` or `18.26 mm`. */
 export function printDecimal(inches: number, unit: LengthUnit): string {
   return unit === 'mm' ? formatMillimetres(inches, 2) : `${inches.toFixed(4)} in`;
@@ -55,11 +49,6 @@ export function printDecimal(inches: number, unit: LengthUnit): string {
 export function printBoth(inches: number, unit: LengthUnit): string {
   if (unit === 'mm') return formatMillimetres(inches, MM_DECIMALS);
   return `${inchText(inches, FINEST_FRACTION)} (${printDecimal(inches, unit)})`;
-}
-
-/** Degrees with at most two decimals: `45°`, `30.16°`. */
-export function printDegrees(degrees: number): string {
-  return `${Number(degrees.toFixed(2))}°`;
 }
 
 /** `1 piece`, `2 pieces`. */

@@ -1,7 +1,7 @@
 /** Where the two rails go, as marks for a tape on the edges of the table. */
 import type { LengthUnit } from '../core/faults/quantity.ts';
 import type { Rail, RailLayout, RailMark, TableSize } from '../core/cove/rails.ts';
-import { printMark } from './print-length.ts';
+import { formatMark } from '../core/units/format-mark.ts';
 import { leftHalves, leftRow, leftText, type Part } from './set-up-columns.ts';
 import { cell } from './sheet-draft.ts';
 
@@ -68,13 +68,13 @@ const ON_IT = 'on it';
 
 /** `7 5/32" left`, under a heading that says of what. */
 function sayWay(toTheRight: number, unit: LengthUnit): string {
-  const size = printMark(Math.abs(toTheRight), unit);
+  const size = formatMark(Math.abs(toTheRight), unit);
   if (/^0\D*$/u.test(size)) return ON_IT;
   return `${size} ${toTheRight < 0 ? 'left' : 'right'}`;
 }
 
 export function sayAlong(towardTheBack: number, unit: LengthUnit): string {
-  const size = printMark(Math.abs(towardTheBack), unit);
+  const size = formatMark(Math.abs(towardTheBack), unit);
   if (/^0\D*$/u.test(size)) return 'level with the middle of the blade';
   const way = towardTheBack < 0 ? 'in front of' : 'behind';
   return `${size} ${way} the middle of the blade`;

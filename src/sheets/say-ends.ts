@@ -1,7 +1,7 @@
 /** The ends of a piece in the words of the shop, each angle with what it is measured from. */
 import type { Profile } from '../planning/job.ts';
 import type { PieceEnd } from '../planning/piece.ts';
-import { printDegrees } from './print-length.ts';
+import { formatDegrees } from '../core/units/format-mark.ts';
 
 /** What an end is and how the saw stands for it, and the point that the length is measured to. */
 export interface EndWords {
@@ -22,10 +22,10 @@ export function sayEnd(end: PieceEnd, profile: Profile | undefined): EndWords {
 
 function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean): string {
   if (kind === 'square') return SQUARE_END.end;
-  if (kind === 'cope') return `cope, ${printDegrees(cornerDeg)} corner`;
+  if (kind === 'cope') return `cope, ${formatDegrees(cornerDeg)} corner`;
   const corner = kind === 'return' ? 90 : cornerDeg;
-  if (sprung) return `${kind}, ${printDegrees(corner)} corner: see Set-ups`;
-  return `${kind}, ${printDegrees(90 - corner / 2)} from square`;
+  if (sprung) return `${kind}, ${formatDegrees(corner)} corner: see Set-ups`;
+  return `${kind}, ${formatDegrees(90 - corner / 2)} from square`;
 }
 
 /** Ends of one part of a spliced piece: the piece's own at its outer ends, a scarf at each joint. */
@@ -35,7 +35,7 @@ export function sayPartEnds(
   parts: number,
   spliceAngleDeg: number,
 ): { left: EndWords; right: EndWords } {
-  const end = `scarf, ${printDegrees(spliceAngleDeg)} from square`;
+  const end = `scarf, ${formatDegrees(spliceAngleDeg)} from square`;
   // The two sides of a joint lap: one runs long at the back, the other at the face.
   const left = { end, point: 'long point of the scarf at the face' };
   const right = { end, point: 'long point of the scarf at the back' };

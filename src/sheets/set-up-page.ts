@@ -13,19 +13,14 @@ import type { Shop } from '../planning/shop.ts';
 import { tableSizeOf } from '../planning/table-size.ts';
 import { addCrown } from './crown-corners.ts';
 import { passList } from './pass-list.ts';
-import {
-  count,
-  printBoth,
-  printDecimal,
-  printDegrees,
-  printExact,
-  printMark,
-} from './print-length.ts';
+import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
+import { count, printBoth, printDecimal, printExact } from './print-length.ts';
 import { railMarks } from './rail-marks.ts';
 import { addParts, leftFact, leftRow, leftText, rightFact, rightText } from './set-up-columns.ts';
 import type { Part } from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
 import { cell, type SheetDraft } from './sheet-draft.ts';
+import { MANUAL_CAUTION } from './standing-cautions.ts';
 
 /** Adds all but the drawings, and says where those have their place. */
 export function addSetUp(
@@ -41,6 +36,7 @@ export function addSetUp(
     leftText(profile.name, 'title'),
     leftText(sayCove(profile, sticks.length, unit), 'wrapped'),
     ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
+    leftText(MANUAL_CAUTION, 'caution'),
     ...saw(shop, setUp),
     ...rails(shop, setUp),
     ...passList(setUp.passHeights, unit),
@@ -72,9 +68,9 @@ function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp): Part[] {
   const lean = isUpright ? 'it stands upright' : `its top to the ${tiltSide}`;
   return [
     leftText('Set the saw', 'section'),
-    leftFact('Approach, from the blade line', printDegrees(approach)),
-    leftFact('Approach, from the front edge', printDegrees(90 - approach)),
-    leftFact('Tilt of the blade, from upright', `${printDegrees(tilt)}, ${lean}`),
+    leftFact('Approach, from the blade line', formatDegrees(approach)),
+    leftFact('Approach, from the front edge', formatDegrees(90 - approach)),
+    leftFact('Tilt of the blade, from upright', `${formatDegrees(tilt)}, ${lean}`),
     leftFact('Highest tooth above table, last pass', printBoth(setting.height, unit)),
     leftFact('Blade diameter: measure it', printBoth(blade.diameter, unit)),
     leftFact('Kerf: measure it', printBoth(blade.kerf, unit)),
@@ -87,7 +83,7 @@ function rails(shop: Shop, { rails: layout, flats, cut }: SetUp): Part[] {
   const table = tableSizeOf(shop);
   const title = leftText('Rails', 'section');
   const between = (inches: number): Part =>
-    leftFact('Between the faces of the rails', `${printMark(inches, unit)}, the blank just free`);
+    leftFact('Between the faces of the rails', `${formatMark(inches, unit)}, the blank just free`);
   if (layout === undefined || table === undefined) {
     return [
       title,
@@ -98,8 +94,8 @@ function rails(shop: Shop, { rails: layout, flats, cut }: SetUp): Part[] {
       ),
     ];
   }
-  const lip = printMark(CLAMP_LIP_INCHES, unit);
-  const least = printMark(layout.railLength, unit);
+  const lip = formatMark(CLAMP_LIP_INCHES, unit);
+  const least = formatMark(layout.railLength, unit);
   return [
     title,
     ...railMarks(layout, table, unit),
@@ -123,7 +119,7 @@ function scales({ scale }: SetUp, unit: LengthUnit): Part[] {
       cell('and off center', 'heading'),
     ),
     row(
-      `${printDegrees(approach)} from the blade line (${printDegrees(90 - approach)} from the front edge), tilt ${printDegrees(tilt)} from upright`,
+      `${formatDegrees(approach)} from the blade line (${formatDegrees(90 - approach)} from the front edge), tilt ${formatDegrees(tilt)} from upright`,
       `${printDecimal(cut.width, unit)}, ${sayChange(widthChange, unit)}`,
       `${printDecimal(cut.offCenter, unit)}, ${sayChange(offCenterChange, unit)}`,
     ),
@@ -143,10 +139,10 @@ function sayChange(inches: number, unit: LengthUnit): string {
 function blank({ flats, web, arcLength }: SetUp, unit: LengthUnit): Part[] {
   return [
     rightText('The cove in its blank', 'section'),
-    rightFact('Flat by the near rail', printMark(flats.near, unit)),
-    rightFact('Flat by the far rail', printMark(flats.far, unit)),
-    rightFact('Web, left above the cove', printMark(web, unit)),
-    rightFact('Along the curve, to smooth', printMark(arcLength, unit)),
+    rightFact('Flat by the near rail', formatMark(flats.near, unit)),
+    rightFact('Flat by the far rail', formatMark(flats.far, unit)),
+    rightFact('Web, left above the cove', formatMark(web, unit)),
+    rightFact('Along the curve, to smooth', formatMark(arcLength, unit)),
   ];
 }
 

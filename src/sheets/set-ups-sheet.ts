@@ -8,7 +8,7 @@ import { SET_UP_COLUMNS } from './set-up-columns.ts';
 import { placeDrawings } from './set-up-drawings.ts';
 import { addSetUp } from './set-up-page.ts';
 import { SheetDraft } from './sheet-draft.ts';
-import { standingCautions } from './standing-cautions.ts';
+import { MANUAL_CAUTION, standingCautions } from './standing-cautions.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const { shop } = plan.job;
@@ -18,22 +18,23 @@ export function describeSetUps(plan: JobPlan): SheetDescription {
   const sprung = plan.profiles.filter(
     ({ profile, setUp }) => setUp === undefined && profile.spring !== undefined,
   );
-  const addCautions = (): void => {
+  const addCautions = (lines: readonly string[]): void => {
     draft.spread('Every time', 'section');
-    cautions.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
+    lines.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
   };
   for (const one of made) {
     if (one.setUp === undefined) continue;
     draft.breakPage();
     const rows = addSetUp(draft, plan, one, one.setUp);
-    addCautions();
+    // The manual's word stands at the top of the page, before any number.
+    addCautions(cautions.filter((line) => line !== MANUAL_CAUTION));
     placeDrawings(draft, rows, one.profile, one.setUp, shop);
   }
   if (made.length === 0) {
     draft.spread('Set-ups', 'title');
     draft.spread('No cove is to be cut for this job, so there is nothing to set up.', 'wrapped');
     draft.blank();
-    addCautions();
+    addCautions(cautions);
   }
   for (const one of sprung) {
     draft.breakPage();

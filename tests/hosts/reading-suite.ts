@@ -2,7 +2,7 @@
 import { describe, expect, test } from '@jest/globals';
 
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
-import { recogniseTables } from '../../src/planning/input/recognise-tables.ts';
+import { recognizeTables } from '../../src/planning/input/recognize-tables.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { codesOf, valueOf } from './excel-workbooks.ts';
 import type { PersonsSheet } from './persons-sheets.ts';
@@ -154,7 +154,7 @@ export function testReading({ name, open }: ReadingHost): void {
         { name: 'First', rows, tables: [{ name: 'One', range: 'A1:C2' }] },
         { name: 'Second', rows },
       ]);
-      const runs = recogniseTables(await placesOf(host)).find((one) => one.name === 'Runs');
+      const runs = recognizeTables(await placesOf(host)).find((one) => one.name === 'Runs');
       expect(runs?.chosen).toBeUndefined();
       expect(runs?.alike.map(({ sheet }) => sheet)).toEqual(['First', 'Second']);
     });

@@ -38,6 +38,15 @@ const BY_HAND: Tables = {
 };
 
 describe('A set-up page', () => {
+  test("begins with the manual's word, before any number that a saw can be set to", async () => {
+    const { sheet } = await setUpsOf(BY_HAND);
+    const first = rowWith(sheet, 'Set the saw');
+    const before = sheet.rows.slice(0, first).flatMap(({ cells }) => cells);
+    expect(before.filter((cell) => cell?.style === 'caution').map((cell) => cell?.value)).toEqual([
+      "Read your saw's manual first. If it forbids this cut, or requires guard or riving knife for it, don't make it on that saw.",
+    ]);
+  });
+
   test('gives the approach from the blade line and from the front edge, and says so', async () => {
     const { sheet } = await setUpsOf(BY_HAND);
     expect(beside(sheet, 'Approach, from the blade line')).toBe('30°');

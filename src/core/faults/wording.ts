@@ -115,6 +115,8 @@ export const WORDING = wordings({
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
+  'table.heading-unit': (f) =>
+    `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'table.heading-unknown': (f) =>
     `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
@@ -258,8 +260,6 @@ export const WORDING = wordings({
   // The pane
   'pane.file-unreadable': (f) =>
     `${f.argument} could not be read (${f.given}). A folder can't be opened here; close the file in other programs, then choose it again.`,
-  'pane.heading-unit': (f) =>
-    `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'pane.not-loaded': (f) =>
     `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
 

@@ -30,9 +30,9 @@ const NUMBERS = 5;
 
 /**
  * The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line
- * lies, the length along its curve, the area of its section in square inches, how far its deep side
- * leans past upright (0 for not at all), all in inches, and what is to be said in words. Its depth is
- * the height.
+ * lies and the length along its curve, in inches; the area of its section, in square inches; how far
+ * its deep side leans past upright, in inches (0 for not at all); and what is to be said in words. Its
+ * depth is the height.
  * @customfunction CUT
  * @helpurl functions.html#cut
  * @param approach Approach angle, a column or one cell: degrees from the blade line, above 0 and at

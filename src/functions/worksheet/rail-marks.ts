@@ -84,7 +84,11 @@ export function railMarks(
       given.tiltSide,
     );
     return ok([
-      [`Fed ${feed}`, 'Front edge, inches right of blade', 'Back edge, inches right of blade'],
+      [
+        `Fed ${feed}`,
+        'Front edge, inches right of blade line',
+        'Back edge, inches right of blade line',
+      ],
       writeRail('Near rail', near),
       writeRail('Far rail', far),
     ]);

@@ -17,10 +17,10 @@ export const ARGUMENTS = COVE_AND_STOCK;
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
  * 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
- * @param [stockThickness] Thickness of the blank: inches, or a text such as 1 1/8 or 28 mm; not
- * looked at when left out.
- * @param [stockWidth] Width of the blank: inches, or a text such as 4 1/2 or 115 mm; not looked at
- * when left out.
+ * @param [stockThickness] Thickness of the blank, of which 1/4 in must stay above the cove: inches, or
+ * a text such as 1 1/8 or 28 mm; not looked at when left out.
+ * @param [stockWidth] Width of the blank, of which 1/8 in must stay flat on each side of the cove:
+ * inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.
  * @example =COVE.REASON(9, "3/4", "1/2", 10, "1/8", "7/8", 9)
  */
 export function reason(

@@ -1,8 +1,7 @@
 import { failed, ok } from '../../core/faults/fault.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 import { answerEach } from '../answer.ts';
-import { COVE, OFF_CENTER } from '../cove-arguments.ts';
-import { settingOf } from '../cove-arguments.ts';
+import { COVE, OFF_CENTER, settingOf } from '../cove-arguments.ts';
 
 export const ARGUMENTS = { ...COVE, offCenter: { ...OFF_CENTER, blank: 'refused' } } as const;
 

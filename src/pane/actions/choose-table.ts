@@ -3,7 +3,7 @@ import type { TablePlace } from '../../hosts/host.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import { choiceOf, columnsPreference, writeChoices, type Choices } from '../job/choices.ts';
 import { COLUMNS_NOTE, recallChoices } from '../job/find-job.ts';
-import { guessHeadings } from '../job/heading-units.ts';
+import { guessHeadings } from '../../planning/input/heading-units.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';

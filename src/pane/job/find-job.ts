@@ -9,6 +9,7 @@ import {
 } from '../../core/faults/fault.ts';
 import type { WorkbookHost, WorkbookLook } from '../../hosts/host.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
+import { readHeadingUnits } from '../../planning/input/heading-units.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
 import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
@@ -16,7 +17,6 @@ import { readingOf, readShop } from '../../planning/input/read-shop.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import type { Planner } from '../planner.ts';
 import { readChoices, type Choices } from './choices.ts';
-import { readHeadingUnits } from './heading-units.ts';
 import type { JobFound, TableStanding } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
 import { missingTables, standTables } from './stand-tables.ts';

@@ -9,7 +9,7 @@ import { useLook } from '../look/use-look.ts';
 import type { MappingState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import type { TableStanding } from './job-found.ts';
-import { otherUnit, sayUnit } from './heading-units.ts';
+import { otherUnit, sayUnit } from '../../planning/input/heading-units.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
 import { sayPlace } from './stand-tables.ts';

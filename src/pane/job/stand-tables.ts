@@ -1,6 +1,6 @@
 /** Which place of the workbook stands for which table of the job. */
 import type { TablePlace } from '../../hosts/host.ts';
-import { recogniseTables } from '../../planning/input/recognise-tables.ts';
+import { recognizeTables } from '../../planning/input/recognize-tables.ts';
 import { sayList } from './say-findings.ts';
 import { isPlaceOf, type Choices } from './choices.ts';
 import type { TableStanding } from './job-found.ts';
@@ -13,7 +13,7 @@ export function standTables(places: readonly TablePlace[], choices: Choices): Ta
     if (place !== undefined) chosen.set(name, place);
   }
   const taken = new Set(chosen.values());
-  const free = recogniseTables(places.filter((place) => !taken.has(place)));
+  const free = recognizeTables(places.filter((place) => !taken.has(place)));
   return free.map(({ name, required, chosen: found, alike }) => {
     const place = chosen.get(name);
     return place === undefined

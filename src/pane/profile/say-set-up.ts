@@ -4,7 +4,8 @@ import { CLAMP_LIP_INCHES, feedFor, type Rail, type RailLayout } from '../../cor
 import { toDegrees } from '../../core/units/angle.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { printBoth, printDecimal, printDegrees, printMark } from '../../sheets/print-length.ts';
+import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import { printBoth, printDecimal } from '../../sheets/print-length.ts';
 import { sayAlong, sayMark } from '../../sheets/rail-marks.ts';
 
 export interface NumberRow {
@@ -41,17 +42,17 @@ function saySaw({ setting, blade, scale, passHeights }: SetUp, shop: Shop): Numb
   return [
     {
       label: 'Approach, from the blade line',
-      value: printDegrees(approach),
+      value: formatDegrees(approach),
       note: 'between the line of the blade and the rails',
     },
     {
       label: 'Approach, from the front edge',
-      value: printDegrees(90 - approach),
+      value: formatDegrees(90 - approach),
       note: "the same rails, measured from the table's front edge",
     },
     {
       label: 'Tilt, from upright',
-      value: printDegrees(tilt),
+      value: formatDegrees(tilt),
       note: upright ? 'the blade stands upright' : `the blade's top to the ${tiltSide}`,
     },
     {
@@ -72,8 +73,8 @@ function saySaw({ setting, blade, scale, passHeights }: SetUp, shop: Shop): Numb
     },
     {
       label: "Set by the saw's scales",
-      value: `${printDegrees(byScale)} and ${printDegrees(toDegrees(rounded.tilt))}`,
-      note: `from the blade line (${printDegrees(90 - byScale)} from the front edge) and from upright; then it cuts ${printDecimal(cut.width, unit)} wide, ${printDecimal(cut.offCenter, unit)} off center`,
+      value: `${formatDegrees(byScale)} and ${formatDegrees(toDegrees(rounded.tilt))}`,
+      note: `from the blade line (${formatDegrees(90 - byScale)} from the front edge) and from upright; then it cuts ${printDecimal(cut.width, unit)} wide, ${printDecimal(cut.offCenter, unit)} off center`,
     },
   ];
 }
@@ -84,13 +85,13 @@ function sayRails(layout: RailLayout, unit: LengthUnit): NumberRow[] {
     ...sayRail('Far rail', layout.far, unit),
     {
       label: 'Between the faces of the rails',
-      value: printMark(layout.spacing, unit),
+      value: formatMark(layout.spacing, unit),
       note: 'the width of the blank, just free to slide',
     },
     {
       label: 'Length of each rail, at least',
-      value: printMark(layout.railLength, unit),
-      note: `past both edges of the table, with ${printMark(CLAMP_LIP_INCHES, unit)} for a clamp at each end`,
+      value: formatMark(layout.railLength, unit),
+      note: `past both edges of the table, with ${formatMark(CLAMP_LIP_INCHES, unit)} for a clamp at each end`,
     },
   ];
 }
@@ -113,7 +114,7 @@ function sayUnmarked({ flats, cut }: SetUp, unit: LengthUnit): NumberRow[] {
   return [
     {
       label: 'Between the faces of the rails',
-      value: printMark(flats.near + cut.width + flats.far, unit),
+      value: formatMark(flats.near + cut.width + flats.far, unit),
       note: 'the width of the blank, just free to slide. For marks on the table, give table front and table back in Shop',
     },
   ];
@@ -121,12 +122,12 @@ function sayUnmarked({ flats, cut }: SetUp, unit: LengthUnit): NumberRow[] {
 
 function sayBlank({ flats, web, arcLength }: SetUp, unit: LengthUnit): NumberRow[] {
   return [
-    { label: 'Flat by the near rail', value: printMark(flats.near, unit) },
-    { label: 'Flat by the far rail', value: printMark(flats.far, unit) },
+    { label: 'Flat by the near rail', value: formatMark(flats.near, unit) },
+    { label: 'Flat by the far rail', value: formatMark(flats.far, unit) },
     { label: 'Web', value: printBoth(web, unit), note: 'stock left above the cove' },
     {
       label: 'Along the curve',
-      value: printMark(arcLength, unit),
+      value: formatMark(arcLength, unit),
       note: 'from edge to edge: what is scraped and sanded',
     },
   ];

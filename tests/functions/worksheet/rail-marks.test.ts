@@ -12,8 +12,8 @@ describe('COVE.RAILMARKS', () => {
     const table = callWith('RAILMARKS', ...SIZES);
     expect(table.map(([first]) => first)).toEqual(['Fed left to right', 'Near rail', 'Far rail']);
     expect(table[0]?.slice(1)).toEqual([
-      'Front edge, inches right of blade',
-      'Back edge, inches right of blade',
+      'Front edge, inches right of blade line',
+      'Back edge, inches right of blade line',
     ]);
   });
 

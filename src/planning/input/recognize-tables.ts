@@ -12,7 +12,7 @@ export interface Place {
   readonly headings: readonly RawCell[];
 }
 
-export interface Recognised<P extends Place> {
+export interface Recognized<P extends Place> {
   readonly name: JobTableName;
   readonly required: boolean;
   /** The one place that it must be. */
@@ -29,7 +29,7 @@ const LEAST_KNOWN = 3;
  * for it, or, where nothing is named so, the one with its headings. Names and headings match
  * without regard to case and spaces.
  */
-export function recogniseTables<P extends Place>(places: readonly P[]): readonly Recognised<P>[] {
+export function recognizeTables<P extends Place>(places: readonly P[]): readonly Recognized<P>[] {
   const named = JOB_TABLES.map(({ name }) => placesNamed(places, name));
   const taken = new Set<Place>(named.flat());
   return JOB_TABLES.map(({ name, required }, index) => {

@@ -4,7 +4,7 @@ import { fingerprint } from '../../src/planning/input/fingerprint.ts';
 import { guessColumns, mapColumns } from '../../src/planning/input/map-columns.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
 import { readRuns } from '../../src/planning/input/read-runs.ts';
-import { recogniseTables, type Place } from '../../src/planning/input/recognise-tables.ts';
+import { recognizeTables, type Place } from '../../src/planning/input/recognize-tables.ts';
 import type { Findings } from '../../src/planning/input/row-reader.ts';
 import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
@@ -17,7 +17,7 @@ const place = (sheet: string, headings: readonly RawCell[], table?: string): Pla
 
 const found = (places: readonly Place[]): Record<string, unknown> =>
   Object.fromEntries(
-    recogniseTables(places).map(({ name, chosen, alike }) => [
+    recognizeTables(places).map(({ name, chosen, alike }) => [
       name,
       chosen === undefined ? alike.map((one) => one.table ?? one.sheet) : chosen.sheet,
     ]),
@@ -35,7 +35,7 @@ const read = (table: RawTable): { findings: Findings; count: number } => {
   return { count: readRuns(table, INCHES_AND_POINT, findings).length, findings };
 };
 
-describe('Recognising the tables of a job', () => {
+describe('Recognizing the tables of a job', () => {
   test('takes the sheet or the table proper that is named for it, whatever the case', () => {
     expect(
       found([

@@ -6,11 +6,9 @@ import {
   otherUnit,
   readHeadingUnits,
   unitOfHeading,
-} from '../../src/pane/job/heading-units.ts';
+} from '../../src/planning/input/heading-units.ts';
 import { mapColumns } from '../../src/planning/input/map-columns.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
-import { makePane, demoHost } from './make-pane.ts';
-import { memoryHost } from './memory-host.ts';
 
 const table = (headings: RawCell[], ...rows: RawCell[][]): RawTable => ({
   name: 'Runs',
@@ -85,40 +83,6 @@ describe('Bare numbers under a heading with a unit', () => {
 });
 
 describe('A trim list of the person’s own', () => {
-  const house = (headings: RawCell[], ...rows: RawCell[][]) =>
-    memoryHost([
-      ...[...demoHost().sheets.values()].filter(({ name }) => name !== 'Runs'),
-      { name: 'House', rows: [headings, ...rows] },
-    ]);
-
-  test('headed in feet is read in feet, and says so at its heading', async () => {
-    const host = house(['Area', 'Molding', 'Feet'], ['Hall', 'Tall base', 8]);
-    const { store, actions, ready } = makePane(host);
-    await ready();
-    actions.beginMapping('Runs');
-    actions.choosePlace('House');
-    await actions.keepMapping();
-    const { found } = store.get().reading;
-    expect(Number(found?.job?.runs[0]?.length)).toBe(96);
-    const said = found?.cautions.find(({ code }) => code === 'pane.heading-unit');
-    expect(said?.where).toEqual({ sheet: 'House', cell: 'C1' });
-    expect(said?.message).toMatch(/^Length: bare numbers under “Feet” are read as feet/u);
-  });
-
-  test('with the chosen heading over two columns is not guessed at', async () => {
-    const host = house(['Area', 'Molding', 'Len', 'Len'], ['Hall', 'Tall base', 80, 90]);
-    const { store, actions, ready } = makePane(host);
-    await ready();
-    actions.beginMapping('Runs');
-    actions.choosePlace('House');
-    await actions.keepMapping();
-    const { found } = store.get().reading;
-    expect(found?.job).toBeUndefined();
-    expect(found?.faults.map(({ code, where }) => [code, where])).toEqual([
-      ['table.heading-twice', { sheet: 'House', cell: 'D1' }],
-    ]);
-  });
-
   test('is guessed at by its words, whatever unit stands after them', () => {
     expect(guessHeadings(['Area', 'Moulding', 'Len (ft)', 'Wall, mm', 'Qty'], 'Runs')).toEqual({
       Room: 'Area',

@@ -4,10 +4,10 @@
  */
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { guessColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
-import { whereIs, type RawCell, type RawTable } from '../../planning/input/raw-table.ts';
-import type { JobTableName } from '../../planning/input/read-job.ts';
-import { headingKey } from '../../planning/input/row-reader.ts';
+import { guessColumns, type ColumnMap } from './map-columns.ts';
+import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
+import type { JobTableName } from './read-job.ts';
+import { headingKey } from './row-reader.ts';
 
 export type HeadingUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
 
@@ -101,7 +101,7 @@ export function readHeadingUnits(
     const at = table.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(ours));
     if (unit === undefined || at < 0) continue;
     units.set(at, unit);
-    const one = fault('pane.heading-unit', ours, theirs, { details: { unit: sayUnit(unit) } });
+    const one = fault('table.heading-unit', ours, theirs, { details: { unit: sayUnit(unit) } });
     cautions.push(placeFault(one, whereIs(table, table.headings.line, at)));
   }
   if (units.size === 0) return { table, cautions };
