@@ -3,11 +3,11 @@ import { failed, fault, ok, type Fault, type Outcome } from '../core/faults/faul
 import { checkPlan } from './check-plan.ts';
 import { MOST_UNITS } from './limits.ts';
 import type { StickPlan, StickProblem } from './problem.ts';
-import { quickPlans } from './quick-plans.ts';
+import { quickPlans } from './quick/quick-plans.ts';
 import { stickKinds } from './stick-kind.ts';
 import { validateProblem } from './validate-problem.ts';
-import { volumeBound } from './volume-bound.ts';
-import { writePlan } from './write-plan.ts';
+import { volumeBound } from './bound/volume-bound.ts';
+import { writePlan } from './quick/write-plan.ts';
 
 /** Lengths in inches. */
 export interface StickOrder {

@@ -1,6 +1,6 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
 import { checkPlan } from './check-plan.ts';
-import type { Draft } from './draft.ts';
+import type { Draft } from './quick/draft.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
@@ -9,11 +9,11 @@ import type {
   StickPlan,
   StickProblem,
 } from './problem.ts';
-import { quickPlans } from './quick-plans.ts';
+import { quickPlans } from './quick/quick-plans.ts';
 import { stickKinds, type StickKind } from './stick-kind.ts';
 import { validateProblem } from './validate-problem.ts';
-import { volumeBound } from './volume-bound.ts';
-import { writePlan } from './write-plan.ts';
+import { volumeBound } from './bound/volume-bound.ts';
+import { writePlan } from './quick/write-plan.ts';
 
 /**
  * Plans which pieces are cut from which sticks, for the least cost that is found, with a proven

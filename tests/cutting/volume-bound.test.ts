@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import type { StickAnswer, StickBound, StickProblem } from '../../src/cutting/problem.ts';
-import { volumeBound } from '../../src/cutting/volume-bound.ts';
+import { volumeBound } from '../../src/cutting/bound/volume-bound.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
 
 function boundOf(problem: StickProblem): StickBound {

@@ -2,7 +2,7 @@ import type { Block } from './cut-list.ts';
 import { blockPool } from './fullest-stick.ts';
 import { bestFit, firstFit } from './open-sticks.ts';
 import type { Opening } from './opening.ts';
-import { sticksToHave, type StickKind } from './stick-kind.ts';
+import { sticksToHave, type StickKind } from '../stick-kind.ts';
 
 /** Which blocks share a stick; which kind of stick that is, the exchange settles. */
 export interface Packing {

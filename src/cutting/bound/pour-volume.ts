@@ -1,4 +1,4 @@
-import type { StickKind } from './stick-kind.ts';
+import type { StickKind } from '../stick-kind.ts';
 
 /** A price of length as an exact fraction: `cents` for each `units`, more than 0 of them. */
 export interface Rate {

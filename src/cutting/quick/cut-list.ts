@@ -1,6 +1,6 @@
-import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from './problem.ts';
-import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from './splice-parts.ts';
-import { longestPiece, type StickKind } from './stick-kind.ts';
+import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem.ts';
+import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../splice-parts.ts';
+import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** What is cut from one stick together: a piece, a part of one, or a matched group. */
 export interface Block {

@@ -1,4 +1,4 @@
-import { centsPerUnit, sticksToHave, type StickKind } from './stick-kind.ts';
+import { centsPerUnit, sticksToHave, type StickKind } from '../stick-kind.ts';
 
 /**
  * One way to go about it: where a piece goes (into the stick begun first, or the one with the least

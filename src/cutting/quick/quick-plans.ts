@@ -1,11 +1,11 @@
 import { makeCutList, type CutList, type PartLength } from './cut-list.ts';
 import { isBetter, makeDraft, type Draft } from './draft.ts';
-import { MOST_PIECES } from './limits.ts';
+import { MOST_PIECES } from '../limits.ts';
 import { openings, type Opening } from './opening.ts';
-import type { StickDemand, StickProblem } from './problem.ts';
-import { seededChance } from './seeded-chance.ts';
-import { evenPart, longestPartOf, fewestParts } from './splice-parts.ts';
-import { longestPiece, type StickKind } from './stick-kind.ts';
+import type { StickDemand, StickProblem } from '../problem.ts';
+import { seededChance } from '../seeded-chance.ts';
+import { evenPart, longestPartOf, fewestParts } from '../splice-parts.ts';
+import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */
 const MOST_SHUFFLES = 400;

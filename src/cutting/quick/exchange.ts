@@ -1,4 +1,4 @@
-import { sticksToHave, type StickKind } from './stick-kind.ts';
+import { sticksToHave, type StickKind } from '../stick-kind.ts';
 
 /**
  * How many sticks need at least each kind: `need[k]` sticks fit kind k (kinds stand shortest first)

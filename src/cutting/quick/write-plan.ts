@@ -1,6 +1,6 @@
 import type { Draft } from './draft.ts';
-import type { PlannedPiece, PlannedStick, StickPlan, StickProblem } from './problem.ts';
-import type { StickKind } from './stick-kind.ts';
+import type { PlannedPiece, PlannedStick, StickPlan, StickProblem } from '../problem.ts';
+import type { StickKind } from '../stick-kind.ts';
 
 interface FilledStick {
   readonly kind: StickKind;
