@@ -30,6 +30,7 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   'react-dom': ['pane/'],
   '@fluentui/react-components': ['pane/'],
   '@napi-rs/canvas': ['hosts/file/'],
+  highs: ['cutting/', 'cli/', 'addin/'],
   'fraction.js': ['core/', 'planning/', 'sheets/', 'pane/', 'cli/'],
 };
 

@@ -41,11 +41,13 @@ export async function planSticks(
   let shown: Shown | undefined;
   for (const draft of quickPlans(problem, kinds, options.seed ?? 1)) {
     if (draft !== shown?.draft) {
-      shown = show(problem, kinds, draft);
+      const now = show(problem, kinds, draft);
+      shown = now;
       options.onProgress?.({
         phase: 'quick plans',
         costCents: shown.plan.costCents,
         boundCents: shown.bound.costCents,
+        answer: () => answer(problem, now, false),
       });
     }
     if (isDone(shown) || isSpent()) break;

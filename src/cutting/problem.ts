@@ -1,3 +1,5 @@
+import type { Highs } from 'highs';
+
 /**
  * The stick planner's problem, as plain data of whole numbers, so that it can cross into a worker.
  * Every length is a whole count of one unit, 1/unitsPerInch of an inch, that divides the shop's
@@ -17,18 +19,45 @@ export interface StickProblem {
   readonly demands: readonly StickDemand[];
   readonly supplies: readonly StickSupply[];
   /**
-   * Absent: a piece longer than every stick is left unserved. Present: it is cut as two parts or
+   * What the pieces are cut from, where there is more than one: a stick gives pieces of one profile
+   * alone. Absent: all pieces are of one profile, with the id '' and the blank ''.
+   */
+  readonly profiles?: readonly StickProfile[];
+  /**
+   * Of every profile that has no rule of its own. Absent: a piece longer than every stick is left unserved. Present: it is cut as two parts or
    * more, whose lengths sum to the piece's length and one `overlap` a joint, each longer than
    * `overlap`. A piece that fits only sticks that are used up may be spliced too. Never one-piece
    * demands, nor matched ones.
    */
-  readonly splice?: {
-    readonly overlap: number;
-    /** Parts are whole multiples of it where pieces and overlap are: the shop's precision. 1 where absent. */
-    readonly grid?: number;
-  };
+  readonly splice?: SpliceRule;
   /** Offcuts at least this long are kept and listed. */
   readonly keepOffcutsOver: number;
+}
+
+export interface SpliceRule {
+  readonly overlap: number;
+  /** Parts are whole multiples of it where pieces and overlap are: the shop's precision. 1 where absent. */
+  readonly grid?: number;
+}
+
+export interface StickProfile {
+  readonly id: string;
+  /** The blank that it is made from; profiles with the same blank can each use any strip of it. */
+  readonly blank: string;
+  readonly splice?: SpliceRule;
+  /** What kept offcuts of it are worth. Absent: nothing. */
+  readonly offcutCredit?: OffcutCredit;
+}
+
+/**
+ * An offcut that is kept is worth `centsPerUnit` for each unit of its length, at most `mostCents`,
+ * rounded down to the cent; see `offcutCents` in offcut-credit.ts.
+ */
+export interface OffcutCredit {
+  /** 0 or more; not whole. */
+  readonly centsPerUnit: number;
+  /** Whole, 0 or more; less than any stick of the profile costs, or the plan would hoard. */
+  readonly mostCents: number;
 }
 
 export interface StickDemand {
@@ -41,29 +70,44 @@ export interface StickDemand {
    * never spliced. Absent or empty: the piece stands alone.
    */
   readonly match?: string;
+  /** Of which profile it is. Absent: the only one. */
+  readonly profile?: string;
 }
 
-/** A kind of stick, or of board that is ripped into `strips` sticks of one length. */
+/** A kind of stick, or of board that is ripped into strips, each a stick of the board's length. */
 export interface StickSupply {
   readonly id: string;
   readonly length: number;
   /** Price of one stick, or of one whole board, in cents; 0 or more. */
   readonly priceCents: number;
-  /** 1 for a stick; for a board the blanks that it rips into. */
+  /** 1 for a stick; for a board the blanks that it rips into. Of no account where there are `rips`. */
   readonly strips: number;
+  /**
+   * The ways to rip it, none of them within another. Absent: any one of the blanks of the problem's
+   * profiles, `strips` times. A stick that serves two blanks has a rip of one strip for each.
+   */
+  readonly rips?: readonly Rip[];
   /** How many sticks or boards are on the rack; they cost their price too (0 where they are paid). */
   readonly have: number;
   /** How many may be bought; null is as many as needed. */
   readonly buyMost: number | null;
 }
 
+/** How many strips of each blank one board is ripped into, each more than 0. */
+export type Rip = readonly { readonly blank: string; readonly count: number }[];
+
 export interface StickPlan {
-  /** Longest sticks first, pieces in the order they are cut. */
+  /** Profile by profile; longest sticks first, sticks cut alike together, pieces in the order they are cut. */
   readonly sticks: readonly PlannedStick[];
   /** In the order of the demands. */
   readonly unserved: readonly { readonly demandId: string; readonly why: UnservedReason }[];
   /** Whole boards and sticks used, times their prices. */
   readonly costCents: number;
+  /**
+   * What the kept offcuts are worth by their profiles' `offcutCredit`, strips of an opened board that
+   * nothing was cut from left out; 0 where there is no credit.
+   */
+  readonly creditCents: number;
 }
 
 /** 'longer than every stick' of those listed, had or not, where no splice helps. */
@@ -71,9 +115,13 @@ export type UnservedReason = 'longer than every stick' | 'stock used up' | 'matc
 
 export interface PlannedStick {
   readonly supplyId: string;
+  /** The profile's id; '' where the problem names none. */
+  readonly profile: string;
   /** Which of the supply's sticks or boards this is, from 0; strips of one board share it. */
   readonly unit: number;
-  /** Which strip of that board, from 0; 0 for a stick. */
+  /** Which of the supply's `rips` that board is ripped by, from 0; 0 where there are none. */
+  readonly rip: number;
+  /** Which strip of that board, from 0, those of the rip's first blank first; 0 for a stick. */
   readonly strip: number;
   readonly pieces: readonly PlannedPiece[];
   /**
@@ -91,25 +139,37 @@ export interface PlannedPiece {
 }
 
 /**
- * A proven lower limit on what any plan costs that serves the same demands (those that the plan
- * lists as unserved are left out) and splices the same ones, into however many parts; with the
- * prices (duals) from which anyone can recompute it:
+ * A proven lower limit on what any plan costs, its credits taken off, that serves the same demands
+ * (those that the plan lists as unserved are left out) and splices the same ones, into however many
+ * parts; with the prices (duals) from which anyone can recompute it:
  *
- * 1. No stick or board of a supply can be cut into served lengths worth more, by `duals`, than its
- *    price and its supply's `credits` together.
+ * 1. A strip is worth the most that can be cut from it: served lengths of one profile that it is
+ *    ripped for, together with what its offcut is credited. A stick or board is worth the most that the strips of any one of its rips are
+ *    worth together. It is never more than its price and its supply's `credits` together.
  * 2. So no plan costs less than Σ duals over the served demands, less Σ credits times the supply's
- *    count (have + buyMost), and a cost is a whole multiple of the greatest common divisor of the
- *    prices of all sticks that some served piece can be cut from.
+ *    count (have + buyMost). Where no offcut is credited a cost is a whole multiple of the greatest
+ *    common divisor of the prices of all sticks that some served piece can be cut from; else of 1.
  *
  * `costCents` is step 2's figure rounded up to that multiple. The figures are multiples of a power
  * of two, rounded to the safe side, so that adding them as floating-point numbers is exact.
+ *
+ * A spliced length counts in step 1 as what its parts take up: `spliceRate` cents for each unit of a
+ * part and its kerf, any length of it; its dual is that of its fewest parts.
  */
 export interface StickBound {
   readonly costCents: number;
-  /** Cents that a piece of each served length is worth, 0 or more; a splice's is its parts' together. */
-  readonly duals: readonly { readonly length: number; readonly cents: number }[];
+  /** Cents that a piece of each served length and profile is worth, 0 or more; a splice's is its parts' together. */
+  readonly duals: readonly {
+    readonly length: number;
+    readonly profile: string;
+    readonly cents: number;
+    /** The length is one that the plan splices; other pieces of that length may stand beside it. */
+    readonly spliced?: true;
+  }[];
   /** Cents that one more stick or board of a supply that runs out would save; the others have none. */
   readonly credits: readonly { readonly supplyId: string; readonly cents: number }[];
+  /** Of each profile that the plan splices. */
+  readonly spliceRates?: readonly { readonly profile: string; readonly centsPerUnit: number }[];
 }
 
 /**
@@ -127,7 +187,10 @@ export interface StickAnswer {
 export interface StickProgress {
   readonly phase: string;
   readonly costCents: number;
+  /** The cost shown is of plan.costCents less plan.creditCents, as the bound is. */
   readonly boundCents: number;
+  /** The best so far, written out; asked for only where wanted, for it takes time. */
+  readonly answer: () => StickAnswer;
 }
 
 export interface PlanSticksOptions {
@@ -139,6 +202,6 @@ export interface PlanSticksOptions {
   readonly now?: () => number;
   /** Awaited between steps, so that a host with one thread can hear a cancel or draw progress. */
   readonly pause?: () => Promise<void>;
-  /** Loads the solver of linear programs; unused until a step needs it. */
-  readonly loadSolver?: () => Promise<unknown>;
+  /** Loads the solver of linear programs, once it is needed. Absent: the quick plans alone. */
+  readonly loadSolver?: () => Promise<Highs>;
 }

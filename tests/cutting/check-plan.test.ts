@@ -24,17 +24,19 @@ const problem = problemOf(
 const cut = (demandId: string, length: number, part?: number): PlannedPiece =>
   part === undefined ? { demandId, length } : { demandId, length, part };
 
+const plain = { profile: '', rip: 0 };
 const sticks: readonly PlannedStick[] = [
-  { supplyId: 'S', unit: 0, strip: 0, pieces: [cut('a', 10), cut('b', 9)], offcut: 0 },
-  { supplyId: 'S', unit: 1, strip: 0, pieces: [cut('long', 20, 0)], offcut: 0 },
-  { supplyId: 'S', unit: 2, strip: 0, pieces: [cut('long', 12, 1)], offcut: 7 },
-  { supplyId: 'B', unit: 0, strip: 0, pieces: [cut('c1', 4), cut('c2', 4)], offcut: 0 },
-  { supplyId: 'B', unit: 0, strip: 1, pieces: [cut('d', 6)], offcut: 3 },
+  { supplyId: 'S', ...plain, unit: 0, strip: 0, pieces: [cut('a', 10), cut('b', 9)], offcut: 0 },
+  { supplyId: 'S', ...plain, unit: 1, strip: 0, pieces: [cut('long', 20, 0)], offcut: 0 },
+  { supplyId: 'S', ...plain, unit: 2, strip: 0, pieces: [cut('long', 12, 1)], offcut: 7 },
+  { supplyId: 'B', ...plain, unit: 0, strip: 0, pieces: [cut('c1', 4), cut('c2', 4)], offcut: 0 },
+  { supplyId: 'B', ...plain, unit: 0, strip: 1, pieces: [cut('d', 6)], offcut: 3 },
 ];
 const plan: StickPlan = {
   sticks,
   unserved: [{ demandId: 'e', why: 'longer than every stick' }],
   costCents: 390,
+  creditCents: 0,
 };
 
 /** The plan with one stick changed. */

@@ -52,7 +52,7 @@ export function volumeBound(problem: StickProblem, served: Served): StickBound {
   const toCents = (scaled: bigint): number => Number(scaled) / Number(scale);
   return {
     costCents: Number(roundUp(total, scale * commonDivisor(kinds, asked)) / scale),
-    duals: duals.map(({ length, scaled }) => ({ length, cents: toCents(scaled) })),
+    duals: duals.map(({ length, scaled }) => ({ length, profile: '', cents: toCents(scaled) })),
     credits: credits.map(({ kind, scaled }) => ({
       supplyId: kind.supply.id,
       cents: toCents(scaled),

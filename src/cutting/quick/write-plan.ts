@@ -24,6 +24,7 @@ export function writePlan(
     ),
     unserved: unservedOf(problem, draft),
     costCents: draft.costCents,
+    creditCents: 0,
   };
 }
 
@@ -56,7 +57,9 @@ function writeStick(
 ): PlannedStick {
   return {
     supplyId: kind.supply.id,
+    profile: '',
     unit: Math.floor(at / kind.strips),
+    rip: 0,
     strip: at % kind.strips,
     pieces,
     offcut: Math.max(0, kind.capacity - problem.kerf - used),
