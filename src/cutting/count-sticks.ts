@@ -3,11 +3,10 @@ import { failed, fault, ok, type Fault, type Outcome } from '../core/faults/faul
 import { checkPlan } from './check-plan.ts';
 import { MOST_UNITS } from './limits.ts';
 import type { StickPlan, StickProblem } from './problem.ts';
-import { quickPlans } from './quick/quick-plans.ts';
-import { stickKinds } from './stick-kind.ts';
+import { quickSticks } from './quick/quick-sticks.ts';
 import { validateProblem } from './validate-problem.ts';
 import { volumeBound } from './bound/volume-bound.ts';
-import { writePlan } from './quick/write-plan.ts';
+import { writePlan } from './write-plan.ts';
 
 /** Lengths in inches. */
 export interface StickOrder {
@@ -60,12 +59,11 @@ export function countSticks(order: StickOrder): Outcome<StickCount> {
     const plan = { sticks: [], unserved: [], costCents: 0, creditCents: 0 };
     return ok({ sticks: 0, fewest: 0, problem, plan });
   }
-  const kinds = stickKinds(problem);
   const fewest = volumeBound(problem, { whole: problem.demands, spliced: [] }).costCents;
   let plan: StickPlan | undefined;
-  for (const draft of quickPlans(problem, kinds, 1)) {
-    if (plan === undefined || draft.costCents < plan.costCents) {
-      plan = writePlan(problem, kinds, draft);
+  for (const { sticks, unserved, costCents } of quickSticks(problem, 1)) {
+    if (plan === undefined || costCents < plan.costCents) {
+      plan = writePlan(problem, sticks, unserved);
     }
     if (plan.costCents === fewest) break;
   }

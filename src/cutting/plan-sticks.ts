@@ -1,28 +1,21 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
 import { checkPlan } from './check-plan.ts';
-import type { Draft } from './quick/draft.ts';
-import type {
-  PlanSticksOptions,
-  StickAnswer,
-  StickBound,
-  StickDemand,
-  StickPlan,
-  StickProblem,
-} from './problem.ts';
-import { quickPlans } from './quick/quick-plans.ts';
-import { stickKinds, type StickKind } from './stick-kind.ts';
+import { stepBudget } from './step-budget.ts';
+import { Incumbent } from './incumbent.ts';
+import { improve } from './improve.ts';
+import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem.ts';
+import { quickSticks } from './quick/quick-sticks.ts';
 import { validateProblem } from './validate-problem.ts';
-import { volumeBound } from './bound/volume-bound.ts';
-import { writePlan } from './quick/write-plan.ts';
 
 /**
  * Plans which pieces are cut from which sticks, for the least cost that is found, with a proven
  * lower bound beside it.
  *
- * So far the quick plans: longest pieces first into the first or the fullest stick with room (D. S.
- * Johnson, Near-Optimal Bin Packing Algorithms, thesis, MIT 1973 [M]), or stick after stick as full
- * as can be, every stick then exchanged for the cheapest that still fits; and a bound by volume. The
- * same problem and seed give the same plan.
+ * A ladder, each rung improving what is there: quick plans (longest pieces first into the first or
+ * the fullest stick with room, D. S. Johnson, Near-Optimal Bin Packing Algorithms, thesis, MIT 1973
+ * [M], or stick after stick as full as can be, then every stick exchanged for the cheapest that
+ * still fits); where a solver is handed in, column generation with a bound, dives from it, and
+ * whole-number programs. The same problem, seed and count of steps give the same plan.
  *
  * @param problem whole numbers throughout, see StickProblem
  * @param options cancel, progress, budget and seed; a cancelled call still answers, with the best
@@ -36,71 +29,25 @@ export async function planSticks(
 ): Promise<Outcome<StickAnswer>> {
   const faults = validateProblem(problem);
   if (faults.length > 0) return { ok: false, faults };
-  const kinds = stickKinds(problem);
-  const isSpent = budgetOf(options);
-  let shown: Shown | undefined;
-  for (const draft of quickPlans(problem, kinds, options.seed ?? 1)) {
-    if (draft !== shown?.draft) {
-      const now = show(problem, kinds, draft);
-      shown = now;
-      options.onProgress?.({
-        phase: 'quick plans',
-        costCents: shown.plan.costCents,
-        boundCents: shown.bound.costCents,
-        answer: () => answer(problem, now, false),
-      });
-    }
-    if (isDone(shown) || isSpent()) break;
+  const isSpent = stepBudget(options);
+  const incumbent = new Incumbent(problem, options);
+  let last: object | undefined;
+  for (const quick of quickSticks(problem, options.seed ?? 1)) {
+    if (quick !== last) incumbent.offer(quick, 'quick plans');
+    last = quick;
+    if (incumbent.isProven() || isSpent()) break;
     await options.pause?.();
     if (options.signal?.aborted === true) break;
   }
-  if (shown === undefined) throw new RangeError('The quick plans gave no plan at all.');
-  return ok(answer(problem, shown, options.signal?.aborted === true));
-}
-
-interface Shown {
-  readonly draft: Draft;
-  readonly plan: StickPlan;
-  readonly bound: StickBound;
-}
-
-function show(problem: StickProblem, kinds: readonly StickKind[], draft: Draft): Shown {
-  const plan = writePlan(problem, kinds, draft);
-  const unserved = new Set(plan.unserved.map(({ demandId }) => demandId));
-  const served = problem.demands.map((demand, at) => ({
-    demand,
-    spliced: draft.list.spliced.has(at),
-  }));
-  const of = (spliced: boolean): readonly StickDemand[] =>
-    served
-      .filter((one) => one.spliced === spliced && !unserved.has(one.demand.id))
-      .map(({ demand }) => demand);
-  return { draft, plan, bound: volumeBound(problem, { whole: of(false), spliced: of(true) }) };
-}
-
-/** Nothing is left to gain: all that can be served is, at a cost that can't be less. */
-function isDone({ draft, plan, bound }: Shown): boolean {
-  return plan.costCents === bound.costCents && draft.unservedCount === draft.list.hopeless.length;
-}
-
-function answer(problem: StickProblem, { plan, bound }: Shown, cancelled: boolean): StickAnswer {
-  const wrong = checkPlan(problem, plan);
-  if (wrong.length > 0)
-    throw new RangeError(`The planner made a wrong plan: ${wrong.slice(0, 3).join(' ')}`);
-  const proven = plan.costCents === bound.costCents;
-  return { plan, bound, status: proven ? 'proven' : cancelled ? 'unfinished' : 'gap' };
-}
-
-/** Counts a step at each call, and says whether the steps or the time are spent. */
-function budgetOf({ budget, now }: PlanSticksOptions): () => boolean {
-  const { milliseconds = Infinity, steps = Infinity } = budget ?? {};
-  if (milliseconds !== Infinity && now === undefined) {
-    throw new RangeError('A budget in milliseconds needs a clock: hand in `now`.');
+  const isStopped = (): boolean => options.signal?.aborted === true || isSpent();
+  if (options.loadSolver !== undefined && !incumbent.isProven() && !isStopped()) {
+    const highs = await options.loadSolver();
+    await improve(problem, incumbent, highs, { ...options, isStopped });
   }
-  const begun = now?.() ?? 0;
-  let taken = 0;
-  return () => {
-    taken += 1;
-    return taken >= steps || (now?.() ?? 0) - begun >= milliseconds;
-  };
+  const answer = incumbent.answer(options.signal?.aborted === true);
+  const wrong = checkPlan(problem, answer.plan);
+  if (wrong.length > 0) {
+    throw new RangeError(`The planner made a wrong plan: ${wrong.slice(0, 3).join(' ')}`);
+  }
+  return ok(answer);
 }

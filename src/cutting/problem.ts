@@ -165,6 +165,11 @@ export interface StickBound {
     readonly cents: number;
     /** The length is one that the plan splices; other pieces of that length may stand beside it. */
     readonly spliced?: true;
+    /**
+     * Of a whole matched group, `length` being the sum of its pieces' lengths; its pieces then count
+     * no further. A group that no entry names is worth what its pieces are by their lengths.
+     */
+    readonly match?: string;
   }[];
   /** Cents that one more stick or board of a supply that runs out would save; the others have none. */
   readonly credits: readonly { readonly supplyId: string; readonly cents: number }[];

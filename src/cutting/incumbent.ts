@@ -1,0 +1,162 @@
+import { volumeBound } from './bound/volume-bound.ts';
+import { profilesOf } from './offcut-credit.ts';
+import type {
+  PlanSticksOptions,
+  StickAnswer,
+  StickBound,
+  StickDemand,
+  StickProblem,
+  UnservedReason,
+} from './problem.ts';
+import type { CutList } from './quick/cut-list.ts';
+import type { WholeStick } from './whole-stick.ts';
+import { costOf, creditOf, offcutOf, writePlan } from './write-plan.ts';
+
+/** Sticks, and what they leave over. */
+export interface Offer {
+  readonly sticks: readonly WholeStick[];
+  readonly unserved: ReadonlyMap<string, UnservedReason>;
+  readonly lists: readonly CutList[];
+}
+
+interface Rank {
+  readonly unservedCount: number;
+  readonly unservedLength: number;
+  readonly netCents: number;
+  readonly sticks: number;
+  readonly layouts: number;
+  /** The longest single offcut, less is worse; negative so that less is better as for the rest. */
+  readonly shortness: number;
+}
+
+/** The best plan so far and the best bound for what it serves; tells of every gain. */
+export class Incumbent {
+  private readonly problem: StickProblem;
+  private readonly options: PlanSticksOptions;
+  private shown: { readonly offer: Offer; readonly rank: Rank; readonly served: string } | undefined;
+  private bound: StickBound | undefined;
+
+  constructor(problem: StickProblem, options: PlanSticksOptions) {
+    this.problem = problem;
+    this.options = options;
+  }
+
+  /** @returns whether it is better than what there was: more served, then cheaper, fewer sticks, fewer lay-outs, a longer offcut */
+  offer(offer: Offer, phase: string): boolean {
+    const rank = rankOf(this.problem, offer);
+    if (this.shown !== undefined && !isBetter(rank, this.shown.rank)) return false;
+    const served = servedKey(offer);
+    if (served !== this.shown?.served) this.bound = undefined;
+    this.shown = { offer, rank, served };
+    this.bound ??= this.firstBound();
+    this.tell(phase);
+    return true;
+  }
+
+  /** Takes a bound for the demands that are served now. */
+  raiseBound(bound: StickBound | undefined, phase: string): void {
+    if (bound === undefined || bound.costCents <= (this.bound?.costCents ?? -1)) return;
+    this.bound = bound;
+    this.tell(phase);
+  }
+
+  get best(): Offer {
+    if (this.shown === undefined) throw new RangeError('There is no plan yet.');
+    return this.shown.offer;
+  }
+
+  get netCents(): number {
+    return this.shown?.rank.netCents ?? Infinity;
+  }
+
+  /** Nothing is left to gain: all that can be served is, at a cost that can't be less. */
+  isProven(): boolean {
+    if (this.shown === undefined) return false;
+    const hopeless = this.shown.offer.lists.reduce((sum, list) => sum + list.hopeless.length, 0);
+    return (
+      this.shown.rank.netCents === this.bound?.costCents &&
+      this.shown.rank.unservedCount === hopeless
+    );
+  }
+
+  answer(cancelled: boolean): StickAnswer {
+    const { sticks, unserved } = this.best;
+    const plan = writePlan(this.problem, sticks, unserved);
+    const bound = this.bound ?? { costCents: 0, duals: [], credits: [] };
+    const proven = plan.costCents - plan.creditCents === bound.costCents;
+    return { plan, bound, status: proven ? 'proven' : cancelled ? 'unfinished' : 'gap' };
+  }
+
+  private tell(phase: string): void {
+    this.options.onProgress?.({
+      phase,
+      costCents: this.netCents,
+      boundCents: this.bound?.costCents ?? 0,
+      answer: () => this.answer(true),
+    });
+  }
+
+  /** By volume, where one profile is planned without credit; else nothing is known yet. */
+  private firstBound(): StickBound {
+    const { problem, best } = this;
+    const profiles = profilesOf(problem);
+    const [only] = profiles;
+    const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
+    const ripped = problem.supplies.some(({ rips }) => rips !== undefined);
+    if (profiles.length > 1 || only === undefined || credited || ripped) {
+      return { costCents: 0, duals: [], credits: [] };
+    }
+    const splice = only.splice ?? problem.splice;
+    const own = splice === undefined ? problem : { ...problem, splice };
+    const spliced = best.lists[0]?.spliced ?? new Set<number>();
+    const of = (isSpliced: boolean): readonly StickDemand[] =>
+      problem.demands.filter(
+        ({ id }, at) => spliced.has(at) === isSpliced && !best.unserved.has(id),
+      );
+    const bound = volumeBound(own, { whole: of(false), spliced: of(true) });
+    return { ...bound, duals: bound.duals.map((dual) => ({ ...dual, profile: only.id })) };
+  }
+}
+
+function servedKey({ unserved, lists }: Offer): string {
+  const spliced = lists.map((list) => [...list.spliced].sort((a, b) => a - b).join()).join(';');
+  return `${[...unserved.keys()].sort().join()}|${spliced}`;
+}
+
+function rankOf(problem: StickProblem, { sticks, unserved }: Offer): Rank {
+  const profiles = profilesOf(problem);
+  const unservedLength = problem.demands.reduce(
+    (sum, { id, length }) => sum + (unserved.has(id) ? length : 0),
+    0,
+  );
+  const layouts = new Set(
+    sticks.map(
+      ({ profile, supply, blocks }) =>
+        `${profile} ${supply.id} ${blocks
+          .map(({ weight }) => weight)
+          .sort((a, b) => a - b)
+          .join()}`,
+    ),
+  );
+  const longest = sticks.reduce((most, stick) => Math.max(most, offcutOf(problem, stick)), 0);
+  return {
+    unservedCount: unserved.size,
+    unservedLength,
+    netCents: costOf(sticks, profiles) - creditOf(problem, sticks, profiles),
+    sticks: sticks.length,
+    layouts: layouts.size,
+    shortness: -longest,
+  };
+}
+
+function isBetter(one: Rank, than: Rank): boolean {
+  const differences = [
+    one.unservedCount - than.unservedCount,
+    one.unservedLength - than.unservedLength,
+    one.netCents - than.netCents,
+    one.sticks - than.sticks,
+    one.layouts - than.layouts,
+    one.shortness - than.shortness,
+  ];
+  return (differences.find((difference) => difference !== 0) ?? 0) < 0;
+}

@@ -1,0 +1,96 @@
+import { offcutCents } from '../offcut-credit.ts';
+import { creditOf, type Instance } from './instance.ts';
+
+/** One thing that can be done any whole number of times, as a column over the instance's rows. */
+export interface Column {
+  readonly costCents: number;
+  readonly rows: Int32Array;
+  readonly values: Float64Array;
+  readonly what: Layout | BoardRip | Shortfall;
+}
+
+/** A stick or strip of one slot, cut into items. */
+export interface Layout {
+  readonly kind: 'layout';
+  readonly slot: number;
+  /** Places of items, each as often as it is cut, in rising order. */
+  readonly items: readonly number[];
+}
+
+/** A board bought and ripped. */
+export interface BoardRip {
+  readonly kind: 'rip';
+  readonly supply: number;
+  /** The place in the supply's list of rips here. */
+  readonly rip: number;
+}
+
+/** A piece left over: keeps every program solvable. */
+export interface Shortfall {
+  readonly kind: 'short';
+}
+
+/** @param pouredUnits units of spliced pieces that are poured into what the items leave */
+export function layoutColumn(
+  instance: Instance,
+  slotAt: number,
+  profile: number,
+  items: readonly number[],
+  pouredUnits = 0,
+): Column {
+  const slot = instance.slots[slotAt];
+  if (slot === undefined) throw new RangeError(`No slot ${slotAt}.`);
+  const entries = new Map<number, number>();
+  let used = pouredUnits;
+  for (const item of items) {
+    entries.set(item, (entries.get(item) ?? 0) + 1);
+    used += instance.items[item]?.weight ?? 0;
+  }
+  if (pouredUnits > 0) entries.set(instance.items.length + profile, pouredUnits / instance.pouredScale);
+  if (slot.stripRow >= 0) entries.set(slot.stripRow, -1);
+  const supplyRow = instance.supplies[slot.supply]?.row ?? -1;
+  if (supplyRow >= 0) entries.set(supplyRow, -1);
+  const { keepOffcutsOver, kerf } = instance.problem;
+  const offcut = Math.max(0, slot.capacity - kerf - used);
+  const credit = offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile));
+  const sorted = [...items].sort((a, b) => a - b);
+  return columnOf(slot.priceCents - credit, entries, {
+    kind: 'layout',
+    slot: slotAt,
+    items: sorted,
+  });
+}
+
+export function ripColumns(instance: Instance): Column[] {
+  return instance.supplies.flatMap(({ supply, row, rips }, at) =>
+    rips.map(({ strips }, rip) => {
+      const entries = new Map<number, number>();
+      for (const { slot, count } of strips) {
+        const stripRow = instance.slots[slot]?.stripRow ?? -1;
+        entries.set(stripRow, (entries.get(stripRow) ?? 0) + count);
+      }
+      if (row >= 0) entries.set(row, -1);
+      return columnOf(supply.priceCents, entries, { kind: 'rip', supply: at, rip });
+    }),
+  );
+}
+
+/** A column for each item and each poured length, at a price that no plan would pay. */
+export function shortfallColumns(instance: Instance, centsEach: number): Column[] {
+  const rows = instance.items.length + instance.profiles.length;
+  return Array.from({ length: rows }, (_, row) => {
+    const poured = row >= instance.items.length;
+    const cents = poured ? 10 * centsEach : centsEach;
+    return columnOf(cents, new Map([[row, 1]]), { kind: 'short' });
+  });
+}
+
+function columnOf(
+  costCents: number,
+  entries: ReadonlyMap<number, number>,
+  what: Column['what'],
+): Column {
+  const rows = Int32Array.from(entries.keys()).sort();
+  const values = Float64Array.from(rows, (row) => entries.get(row) ?? 0);
+  return { costCents, rows, values, what };
+}

@@ -1,0 +1,141 @@
+import type { Column } from './column.ts';
+import { growBelow } from './grow.ts';
+import type { Instance } from './instance.ts';
+import type { LinearProgram, LinearSolution } from './linear-program.ts';
+import type { LayoutPricer } from './pricing.ts';
+
+const HAIR = 1e-6;
+/** Layouts sought anew at each step down. */
+const ROUNDS_A_STEP = 3;
+
+export interface DiveOptions {
+  readonly chance: () => number;
+  /** How much the choice is shaken: 0 takes the column nearest to a whole number of uses. */
+  readonly shake: number;
+  /** Share of the remaining sticks that may be settled at one step. */
+  readonly share: number;
+  /** A plan that costs as much is of no use. */
+  readonly beatCents: number;
+  readonly isSpent: () => boolean;
+  readonly pause: () => Promise<void>;
+}
+
+/** Which columns are used how often; together they cover every row. */
+export type Dived = ReadonlyMap<Column, number>;
+
+/**
+ * Goes down from the linear program's answer to whole numbers: settles the columns that are used a
+ * whole number of times and the one nearest to one, takes off what they cover, seeks layouts for
+ * what is left, and so on (diving with column generation: R. Sadykov and others, Primal heuristics
+ * for branch and price, INFORMS J. on Computing 31, 2019 [M]).
+ *
+ * @returns undefined where it comes to nothing cheaper than asked
+ */
+export async function dive(
+  instance: Instance,
+  program: LinearProgram,
+  pricer: LayoutPricer,
+  options: DiveOptions,
+): Promise<Dived | undefined> {
+  const left = Float64Array.from(instance.rowLeast);
+  const settled = new Map<Column, number>();
+  let settledCents = 0;
+  const settle = (column: Column, times: number): void => {
+    settled.set(column, (settled.get(column) ?? 0) + times);
+    settledCents += times * column.costCents;
+    column.rows.forEach((row, at) => {
+      left[row] = (left[row] ?? 0) - times * (column.values[at] ?? 0);
+    });
+  };
+  try {
+    while (isOpen(instance, left)) {
+      await options.pause();
+      if (options.isSpent()) return undefined;
+      program.setRows(left);
+      program.close(closedColumns(instance, program, left));
+      const solution = growBelow(instance, program, pricer, counts(instance, left), ROUNDS_A_STEP);
+      if (settledCents + solution.costCents >= options.beatCents - HAIR) return undefined;
+      if (!settleSome(instance, program, solution, left, settle, options)) return undefined;
+    }
+    return settledCents < options.beatCents - HAIR ? settled : undefined;
+  } finally {
+    program.close(new Uint8Array(program.columns.length));
+    program.setRows(instance.rowLeast);
+  }
+}
+
+function isOpen(instance: Instance, left: Float64Array): boolean {
+  const needed = instance.items.length + instance.profiles.length + instance.stripRows;
+  return left.subarray(0, needed).some((least) => least > HAIR);
+}
+
+function counts(instance: Instance, left: Float64Array): Float64Array {
+  return left.subarray(0, instance.items.length).map((least) => Math.max(0, Math.round(least)));
+}
+
+/** How often a column can still be used without covering more of a piece, or using more of a supply, than there is. */
+function mostUses(instance: Instance, { rows, values, what }: Column, left: Float64Array): number {
+  if (what.kind === 'short') return Infinity;
+  const stripBase = instance.items.length + instance.profiles.length;
+  let most = Infinity;
+  rows.forEach((row, at) => {
+    const value = values[at] ?? 0;
+    const least = left[row] ?? 0;
+    if (row < instance.items.length) most = Math.min(most, Math.floor(least / value + HAIR));
+    else if (row >= stripBase + instance.stripRows) {
+      most = Math.min(most, Math.floor(least / value + HAIR));
+    }
+  });
+  return Math.max(0, most);
+}
+
+function closedColumns(
+  instance: Instance,
+  program: LinearProgram,
+  left: Float64Array,
+): Uint8Array {
+  return Uint8Array.from(program.columns, (column) =>
+    mostUses(instance, column, left) < 1 ? 1 : 0,
+  );
+}
+
+/** Settles every whole use, and of the others those nearest to one. */
+function settleSome(
+  instance: Instance,
+  program: LinearProgram,
+  { uses }: LinearSolution,
+  left: Float64Array,
+  settle: (column: Column, times: number) => void,
+  { chance, shake, share }: DiveOptions,
+): boolean {
+  const parts: { column: Column; part: number; key: number }[] = [];
+  let all = 0;
+  let done = 0;
+  for (const [at, column] of program.columns.entries()) {
+    const use = uses[at] ?? 0;
+    if (use < HAIR) continue;
+    all += use;
+    const whole = Math.min(Math.floor(use + HAIR), mostUses(instance, column, left));
+    if (whole > 0) {
+      settle(column, whole);
+      done += whole;
+    }
+    const part = use - Math.floor(use + HAIR);
+    if (part < HAIR) continue;
+    parts.push({ column, part, key: part * (1 + shake * (chance() - 0.5)) });
+  }
+  if (parts.length === 0) return done > 0;
+  // Boards are bought once it is known what is cut from them.
+  const layouts = parts.filter(({ column }) => column.what.kind === 'layout');
+  if (layouts.length > 0) parts.splice(0, parts.length, ...layouts);
+  parts.sort((a, b) => b.key - a.key);
+  const most = Math.max(1, Math.floor(share * all) - done);
+  let some = 0;
+  for (const { column, part } of parts) {
+    if (some >= most || (some + done > 0 && part < 0.55)) break;
+    if (mostUses(instance, column, left) < 1) continue;
+    settle(column, 1);
+    some += 1;
+  }
+  return some + done > 0;
+}

@@ -1,0 +1,194 @@
+import { profilesOf } from '../offcut-credit.ts';
+import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem.ts';
+import type { Block, CutList } from '../quick/cut-list.ts';
+
+/** Blocks of one profile and weight: they are interchangeable. */
+export interface Item {
+  readonly profile: number;
+  /** The length with its kerfs, in the planner's units. */
+  readonly weight: number;
+  readonly blocks: readonly Block[];
+}
+
+/** A place for pieces: a stick of one supply, or any strip of one blank and length. */
+export interface Slot {
+  readonly blank: string;
+  /** What the pieces, each with a kerf, may sum to. */
+  readonly capacity: number;
+  /** Of a stick that is bought by itself; 0 for a strip, whose board is paid for. */
+  readonly priceCents: number;
+  /** The supply of a stick, by its place in `supplies`; -1 for a strip. */
+  readonly supply: number;
+  /** The row that strips are counted in, or -1. */
+  readonly stripRow: number;
+}
+
+export interface MasterSupply {
+  readonly supply: StickSupply;
+  /** Infinity where any number may be bought. */
+  readonly count: number;
+  /** The row that its count is kept in, or -1. */
+  readonly row: number;
+  /** Its rips that are boards', as strips of slots. */
+  readonly rips: readonly { readonly rip: number; readonly strips: readonly RipStrips[] }[];
+}
+
+export interface RipStrips {
+  readonly slot: number;
+  readonly count: number;
+}
+
+export interface SplicedLength {
+  readonly length: number;
+  readonly units: number;
+  readonly count: number;
+}
+
+/** A problem as rows that are to be covered: what the linear program and the pricing work on. */
+export interface Instance {
+  readonly problem: StickProblem;
+  readonly profiles: readonly StickProfile[];
+  readonly items: readonly Item[];
+  readonly slots: readonly Slot[];
+  readonly supplies: readonly MasterSupply[];
+  /** The slots that a profile's pieces can lie in. */
+  readonly slotsOf: readonly (readonly number[])[];
+  /**
+   * For each profile the units that its spliced pieces take up at least, where they are poured in at
+   * will (for a bound); 0 where the parts are items. Its row follows the items' rows.
+   */
+  readonly poured: readonly number[];
+  /** Of each profile the lengths that are poured in, each once, with the units that one takes up. */
+  readonly spliced: readonly (readonly SplicedLength[])[];
+  /** Poured units stand in their rows divided by it, so that figures in the program are of one size. */
+  readonly pouredScale: number;
+  /** The least of each row: items, poured lengths, strips, then supplies (less their count). */
+  readonly rowLeast: Float64Array;
+  readonly stripRows: number;
+}
+
+/**
+ * @param lists the blocks of each profile, in the order of the profiles; those that are to be cut
+ * @param spliced for each profile the spliced lengths that are poured in instead of their parts
+ */
+export function makeInstance(
+  problem: StickProblem,
+  lists: readonly (readonly Block[])[],
+  spliced: readonly (readonly SplicedLength[])[],
+): Instance {
+  const profiles = profilesOf(problem);
+  const poured = spliced.map((lengths) =>
+    lengths.reduce((sum, { units, count }) => sum + units * count, 0),
+  );
+  const items = lists.flatMap((blocks, profile) => itemsOf(blocks, profile));
+  const stripBase = items.length + profiles.length;
+  const slots: Slot[] = [];
+  const strips = new Map<string, number>();
+  const blanks = new Set(profiles.map(({ blank }) => blank));
+  const capacityOf = ({ length }: StickSupply): number =>
+    length - 2 * problem.endTrim + problem.kerf;
+  const stripSlot = (blank: string, capacity: number): number => {
+    const key = `${capacity} ${blank}`;
+    const known = strips.get(key);
+    if (known !== undefined) return known;
+    const stripRow = stripBase + strips.size;
+    strips.set(key, slots.length);
+    slots.push({ blank, capacity, priceCents: 0, supply: -1, stripRow });
+    return slots.length - 1;
+  };
+  const drafts = problem.supplies
+    .map((supply) => ({ supply, count: countOf(supply) }))
+    .filter(({ supply, count }) => count > 0 && capacityOf(supply) > problem.kerf)
+    .map(({ supply, count }, at) => {
+      const rips: { rip: number; strips: RipStrips[] }[] = [];
+      ripsOf(supply, blanks).forEach(({ rip, strips: given }) => {
+        const [only] = given;
+        if (only === undefined) return;
+        if (given.length === 1 && only.count === 1) {
+          const { priceCents } = supply;
+          const capacity = capacityOf(supply);
+          slots.push({ blank: only.blank, capacity, priceCents, supply: at, stripRow: -1 });
+        } else {
+          rips.push({
+            rip,
+            strips: given.map(({ blank, count: some }) => ({
+              slot: stripSlot(blank, capacityOf(supply)),
+              count: some,
+            })),
+          });
+        }
+      });
+      return { supply, count, rips };
+    });
+  let row = stripBase + strips.size;
+  const supplies = drafts.map((draft) => ({
+    ...draft,
+    row: Number.isFinite(draft.count) ? row++ : -1,
+  }));
+  const rowLeast = new Float64Array(row);
+  items.forEach((item, at) => (rowLeast[at] = item.blocks.length));
+  const pouredScale = slots.reduce((most, { capacity }) => Math.max(most, capacity), 1);
+  poured.forEach((units, at) => (rowLeast[items.length + at] = units / pouredScale));
+  for (const { row: own, count } of supplies) if (own >= 0) rowLeast[own] = -count;
+  const slotsOf = profiles.map(({ blank }) =>
+    slots.flatMap((slot, at) => (slot.blank === blank ? [at] : [])),
+  );
+  return {
+    problem,
+    profiles,
+    items,
+    slots,
+    supplies,
+    slotsOf,
+    poured,
+    spliced,
+    pouredScale,
+    rowLeast,
+    stripRows: strips.size,
+  };
+}
+
+function itemsOf(blocks: readonly Block[], profile: number): Item[] {
+  const byWeight = new Map<number, Block[]>();
+  for (const block of blocks) {
+    const same = byWeight.get(block.weight);
+    if (same === undefined) byWeight.set(block.weight, [block]);
+    else same.push(block);
+  }
+  return [...byWeight]
+    .sort(([a], [b]) => b - a)
+    .map(([weight, same]) => ({ profile, weight, blocks: same }));
+}
+
+export function countOf(supply: StickSupply): number {
+  return supply.buyMost === null ? Infinity : supply.have + supply.buyMost;
+}
+
+/** The rips of a supply by their places, cut down to the blanks that are asked for. */
+export function ripsOf(
+  supply: StickSupply,
+  blanks: ReadonlySet<string>,
+): readonly {
+  readonly rip: number;
+  readonly strips: readonly { readonly blank: string; readonly count: number }[];
+}[] {
+  if (supply.rips === undefined) {
+    return [...blanks].map((blank) => ({ rip: 0, strips: [{ blank, count: supply.strips }] }));
+  }
+  return supply.rips.map((strips, rip) => ({
+    rip,
+    strips: strips.filter(({ blank }) => blanks.has(blank)),
+  }));
+}
+
+/** The credit of a profile by its place. */
+export function creditOf(instance: Instance, profile: number): OffcutCredit | undefined {
+  return instance.profiles[profile]?.offcutCredit;
+}
+
+/** The blocks of the lists without those of the given demands. */
+export function blocksWithout(list: CutList, demands: ReadonlySet<number>): readonly Block[] {
+  return demands.size === 0
+    ? list.blocks
+    : list.blocks.filter((block) => !block.demands.some((demand) => demands.has(demand)));
+}

@@ -1,0 +1,79 @@
+import type { Highs } from 'highs';
+import type { WholeStick } from '../whole-stick.ts';
+import { seededChance } from '../seeded-chance.ts';
+import { ripColumns, shortfallColumns } from './column.ts';
+import { dive } from './dive.ts';
+import { growAtRoot } from './grow.ts';
+import type { Instance } from './instance.ts';
+import { LinearProgram } from './linear-program.ts';
+import { LayoutPricer } from './pricing.ts';
+import { startColumns } from './start-columns.ts';
+import { wholeSticks } from './whole-sticks.ts';
+import { settleByProgram } from './whole-program.ts';
+
+/** Dives at most, whatever the budget. */
+const MOST_DIVES = 600;
+/** After so many dives the whole-number program over all layouts found so far is tried. */
+const DIVES_A_PROGRAM = 8;
+/** Past so many sticks several are settled at one step of a dive. */
+const STICKS_FOR_SHARES = 50;
+
+export interface SearchHooks {
+  readonly seed: number;
+  readonly isSpent: () => boolean;
+  readonly pause: () => Promise<void>;
+  /** @returns the cost that is to be beaten from now on, in cents; -Infinity where none can be */
+  readonly onSticks: (sticks: readonly WholeStick[], phase: string) => number;
+  readonly onDuals: (duals: Float64Array, phase: string) => number;
+}
+
+/** What a piece left over costs in the program: more than serving it ever would. */
+export function shortfallCents(instance: Instance): number {
+  const dearest = instance.supplies.reduce(
+    (most, { supply }) => Math.max(most, supply.priceCents),
+    1,
+  );
+  return 100 * dearest;
+}
+
+/**
+ * From a plan that stands to cheaper ones, and to a bound: column generation, then dives from its
+ * answer, ever more shaken, and whole-number programs over the layouts found.
+ *
+ * @param start sticks that serve every block of the instance; or not, where stock is short
+ */
+export async function searchLeast(
+  instance: Instance,
+  highs: Highs,
+  start: readonly WholeStick[],
+  hooks: SearchHooks,
+): Promise<void> {
+  const program = new LinearProgram(highs, instance.rowLeast);
+  try {
+    const pricer = new LayoutPricer(instance, 'up');
+    program.add(shortfallColumns(instance, shortfallCents(instance)));
+    program.add(ripColumns(instance));
+    program.add(startColumns(instance, start));
+    let beatCents = Infinity;
+    const root = await growAtRoot(instance, program, pricer, {
+      isSpent: hooks.isSpent,
+      pause: hooks.pause,
+    });
+    beatCents = hooks.onDuals(root.bestDuals, 'least cost of parts');
+    const chance = seededChance(hooks.seed);
+    const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
+    for (let number = 0; number < MOST_DIVES && beatCents > -Infinity; number += 1) {
+      if (hooks.isSpent()) return;
+      const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));
+      const share = sticks > STICKS_FOR_SHARES ? 0.04 : 0;
+      const dived = await dive(instance, program, pricer, { ...hooks, chance, shake, share, beatCents });
+      if (dived !== undefined) beatCents = hooks.onSticks(wholeSticks(instance, dived), `dive ${number + 1}`);
+      if (number % DIVES_A_PROGRAM !== DIVES_A_PROGRAM - 1 || beatCents === -Infinity) continue;
+      const settled = settleByProgram(instance, highs, program.columns, { beatCents, isSpent: hooks.isSpent });
+      if (settled !== undefined) beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers');
+    }
+  } finally {
+    program.dispose();
+  }
+}
+
