@@ -1,41 +1,117 @@
 import type { Highs } from 'highs';
+import { askSplices, pourSplices } from './ask-splices.ts';
 import type { Incumbent } from './incumbent.ts';
 import { certify } from './master/certify.ts';
-import { makeInstance, type Instance, type SplicedLength } from './master/instance.ts';
-import { searchLeast } from './master/search.ts';
+import { makeInstance, type Instance } from './master/instance.ts';
+import { boundAlone, searchLeast, type SearchHooks } from './master/search.ts';
 import { profilesOf } from './offcut-credit.ts';
-import type { PlanSticksOptions, StickProblem } from './problem.ts';
+import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem.ts';
+import type { Block } from './quick/cut-list.ts';
+import type { WholeStick } from './whole-stick.ts';
 
-/** From the quick plan on: the exact search for what it serves, and a bound for just that. */
+/** While stock leaves pieces over, so many dives look for a plan that serves more. */
+const RESCUE_DIVES = 40;
+
+export type ImproveOptions = PlanSticksOptions & { readonly isStopped: () => boolean };
+
+/**
+ * From the quick plan on: where stock was short, a search for a plan that serves more; then the
+ * search for the least cost of what is served, and a bound for just that.
+ */
 export async function improve(
   problem: StickProblem,
   incumbent: Incumbent,
   highs: Highs,
-  options: PlanSticksOptions & { readonly isStopped: () => boolean },
+  options: ImproveOptions,
 ): Promise<void> {
+  if (incumbent.leftOver() > 0) await rescue(problem, incumbent, highs, options);
   const { lists, unserved } = incumbent.best;
-  const served = lists.map(({ blocks }) =>
-    blocks.filter((block) => !block.pieces.some(({ demandId }) => unserved.has(demandId))),
-  );
-  const none = profilesOf(problem).map((): readonly SplicedLength[] => []);
-  const instance = makeInstance(problem, served, none);
-  const pause = async (): Promise<void> => options.pause?.();
-  const beat = (): number =>
-    incumbent.isProven() ? -Infinity : incumbent.netCents - leastGain(instance) + 1e-3;
+  const isServed = ({ pieces }: Block): boolean =>
+    !pieces.some(({ demandId }) => unserved.has(demandId));
+  const spliced = lists.some((list) => list.spliced.size > 0);
+  const isWhole = ({ pieces }: Block): boolean => pieces.every(({ part }) => part === undefined);
+  const whole = lists.map(({ blocks }) => blocks.filter(isServed).filter(isWhole));
+  const none = profilesOf(problem).map(() => []);
+  const splices = askSplices(problem, lists, (id) => !unserved.has(id));
+  const instance = makeInstance(problem, whole, none, splices);
+  if (spliced) {
+    const poured = makeInstance(problem, whole, pourSplices(problem, splices, instance));
+    await boundAlone(poured, highs, {
+      ...hooksOf(options),
+      onDuals: (duals) => {
+        incumbent.raiseBound(certify(poured, duals), 'bound of splices');
+        return incumbent.beatCents(leastGain(poured));
+      },
+    });
+  }
   await searchLeast(instance, highs, incumbent.best.sticks, {
-    seed: options.seed ?? 1,
-    isSpent: options.isStopped,
-    pause,
+    ...hooksOf(options),
     onSticks: (sticks, phase) => {
       incumbent.offer({ sticks, unserved, lists }, phase);
-      return beat();
+      return incumbent.beatCents(leastGain(instance));
     },
     onDuals: (duals, phase) => {
-      const spliced = lists.some((list) => list.spliced.size > 0);
       if (!spliced) incumbent.raiseBound(certify(instance, duals), phase);
-      return beat();
+      return incumbent.beatCents(leastGain(instance));
     },
   });
+}
+
+/** Every piece that any stick gives is asked for; what is left over is priced beyond all sticks. */
+async function rescue(
+  problem: StickProblem,
+  incumbent: Incumbent,
+  highs: Highs,
+  options: ImproveOptions,
+): Promise<void> {
+  const { lists, sticks: start } = incumbent.best;
+  const isWhole = ({ pieces }: Block): boolean => pieces.every(({ part }) => part === undefined);
+  const whole = lists.map(({ blocks }) => blocks.filter(isWhole));
+  const none = profilesOf(problem).map(() => []);
+  const splices = askSplices(problem, lists, () => true);
+  const instance = makeInstance(problem, whole, none, splices);
+  const hopeless = lists.flatMap((list) => list.hopeless);
+  let beatCents = Infinity;
+  await searchLeast(instance, highs, start, {
+    ...hooksOf(options),
+    mostDives: RESCUE_DIVES,
+    onSticks: (sticks, phase, cents = Infinity) => {
+      const unserved = leftOver(
+        problem,
+        lists.flatMap(({ blocks }) => blocks),
+        sticks,
+      );
+      for (const { demandId, why } of hopeless) unserved.set(demandId, why);
+      incumbent.offer({ sticks, unserved, lists }, phase);
+      beatCents = Math.min(beatCents, cents);
+      return incumbent.leftOver() === 0 ? -Infinity : beatCents;
+    },
+    onDuals: () => beatCents,
+  });
+}
+
+function leftOver(
+  problem: StickProblem,
+  asked: readonly Block[],
+  sticks: readonly WholeStick[],
+): Map<string, UnservedReason> {
+  const served = new Set(sticks.flatMap(({ blocks }) => blocks.flatMap(({ demands }) => demands)));
+  const unserved = new Map<string, UnservedReason>();
+  for (const { demands } of asked) {
+    for (const at of demands) {
+      const id = problem.demands[at]?.id;
+      if (!served.has(at) && id !== undefined) unserved.set(id, 'stock used up');
+    }
+  }
+  return unserved;
+}
+
+function hooksOf(options: ImproveOptions): Pick<SearchHooks, 'seed' | 'isSpent' | 'pause'> {
+  return {
+    seed: options.seed ?? 1,
+    isSpent: options.isStopped,
+    pause: async () => options.pause?.(),
+  };
 }
 
 /** A cheaper plan is cheaper by this at least, in cents. */
@@ -51,4 +127,3 @@ function leastGain(instance: Instance): number {
 function gcd(a: number, b: number): number {
   return b === 0 ? a : gcd(b, a % b);
 }
-

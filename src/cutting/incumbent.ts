@@ -33,7 +33,8 @@ interface Rank {
 export class Incumbent {
   private readonly problem: StickProblem;
   private readonly options: PlanSticksOptions;
-  private shown: { readonly offer: Offer; readonly rank: Rank; readonly served: string } | undefined;
+  private shown:
+    { readonly offer: Offer; readonly rank: Rank; readonly served: string } | undefined;
   private bound: StickBound | undefined;
 
   constructor(problem: StickProblem, options: PlanSticksOptions) {
@@ -67,6 +68,24 @@ export class Incumbent {
 
   get netCents(): number {
     return this.shown?.rank.netCents ?? Infinity;
+  }
+
+  /** Pieces left over that some stick would give, were there enough. */
+  leftOver(): number {
+    const { best } = this;
+    const hopeless = best.lists.reduce((sum, list) => sum + list.hopeless.length, 0);
+    return best.unserved.size - hopeless;
+  }
+
+  /**
+   * What a plan must cost less than to be of use, a hair added for the solver's rounding; -Infinity
+   * where none can be.
+   *
+   * @param leastGain cents that a cheaper plan is cheaper by at least
+   */
+  beatCents(leastGain: number): number {
+    const { netCents } = this;
+    return netCents === this.bound?.costCents ? -Infinity : netCents - leastGain + 1e-3;
   }
 
   /** Nothing is left to gain: all that can be served is, at a cost that can't be less. */

@@ -1,5 +1,11 @@
 import { offcutCents, profilesOf } from './offcut-credit.ts';
-import type { PlannedStick, StickPlan, StickProblem, StickProfile, StickSupply } from './problem.ts';
+import type {
+  PlannedStick,
+  StickPlan,
+  StickProblem,
+  StickProfile,
+  StickSupply,
+} from './problem.ts';
 import { capacityOf, stripsOf, weightOf, type WholeStick } from './whole-stick.ts';
 
 /**
@@ -40,7 +46,8 @@ export function writePlan(
 /** Whole boards and sticks times their prices. */
 export function costOf(sticks: readonly WholeStick[], profiles: readonly StickProfile[]): number {
   let cents = 0;
-  for (const { supply, boards } of countBoards(sticks, profiles)) cents += boards * supply.priceCents;
+  for (const { supply, boards } of countBoards(sticks, profiles))
+    cents += boards * supply.priceCents;
   return cents;
 }
 
@@ -95,10 +102,7 @@ interface Numbering {
   readonly given: Map<string, number>;
 }
 
-function numberBoards(
-  sticks: readonly WholeStick[],
-  profiles: readonly StickProfile[],
-): Numbering {
+function numberBoards(sticks: readonly WholeStick[], profiles: readonly StickProfile[]): Numbering {
   const first = new Map<string, number>();
   const next = new Map<string, number>();
   for (const { supply, key, boards } of countBoards(sticks, profiles)) {
@@ -124,7 +128,8 @@ function writeStick(
   return {
     supplyId: supply.id,
     profile,
-    unit: (first.get(`${ripKey(supply, rip, blank)} of ${supply.id}`) ?? 0) + Math.floor(at / strips),
+    unit:
+      (first.get(`${ripKey(supply, rip, blank)} of ${supply.id}`) ?? 0) + Math.floor(at / strips),
     rip,
     strip: stripsBefore(supply, rip, blank) + (at % strips),
     pieces: stick.blocks.flatMap(({ pieces }) => pieces),
@@ -144,7 +149,9 @@ export function offcutOf(problem: StickProblem, stick: WholeStick): number {
 
 // By what they are, so that a reordered stock list gives the same plan; alike ones by their names.
 function compareSupplies(a: StickSupply, b: StickSupply): number {
-  return a.priceCents - b.priceCents || a.strips - b.strips || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+  return (
+    a.priceCents - b.priceCents || a.strips - b.strips || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
+  );
 }
 
 function longestPiecesFirst(a: WholeStick, b: WholeStick): number {

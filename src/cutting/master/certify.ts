@@ -17,7 +17,7 @@ const FINEST = 2 ** 20;
  */
 export function certify(instance: Instance, duals: ArrayLike<number>): StickBound | undefined {
   const pricer = new LayoutPricer(instance, 'down');
-  const counts = instance.items.map(({ blocks }) => blocks.length);
+  const counts = instance.items.map(({ most }) => most);
   const rows = instance.items.length + instance.profiles.length;
   let demanded = 1;
   for (let row = 0; row < rows; row += 1) {

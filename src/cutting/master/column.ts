@@ -6,7 +6,7 @@ export interface Column {
   readonly costCents: number;
   readonly rows: Int32Array;
   readonly values: Float64Array;
-  readonly what: Layout | BoardRip | Shortfall;
+  readonly what: Layout | BoardRip | Splice | Shortfall;
 }
 
 /** A stick or strip of one slot, cut into items. */
@@ -23,6 +23,13 @@ export interface BoardRip {
   readonly supply: number;
   /** The place in the supply's list of rips here. */
   readonly rip: number;
+}
+
+/** A spliced piece cut in one of the ways there are. */
+export interface Splice {
+  readonly kind: 'splice';
+  readonly choice: number;
+  readonly way: number;
 }
 
 /** A piece left over: keeps every program solvable. */
@@ -46,7 +53,8 @@ export function layoutColumn(
     entries.set(item, (entries.get(item) ?? 0) + 1);
     used += instance.items[item]?.weight ?? 0;
   }
-  if (pouredUnits > 0) entries.set(instance.items.length + profile, pouredUnits / instance.pouredScale);
+  if (pouredUnits > 0)
+    entries.set(instance.items.length + profile, pouredUnits / instance.pouredScale);
   if (slot.stripRow >= 0) entries.set(slot.stripRow, -1);
   const supplyRow = instance.supplies[slot.supply]?.row ?? -1;
   if (supplyRow >= 0) entries.set(supplyRow, -1);
@@ -75,14 +83,43 @@ export function ripColumns(instance: Instance): Column[] {
   );
 }
 
-/** A column for each item and each poured length, at a price that no plan would pay. */
+export function spliceColumns(instance: Instance): Column[] {
+  return instance.choices.flatMap(({ row, ways }, choice) =>
+    ways.map(({ items }, way) => {
+      const entries = new Map<number, number>([[row, 1]]);
+      for (const item of items) entries.set(item, (entries.get(item) ?? 0) - 1);
+      return columnOf(0, entries, { kind: 'splice', choice, way });
+    }),
+  );
+}
+
+/**
+ * A column for each item, poured length and splice, at a price that no plan would pay; a longer piece
+ * is dearer, though less so than one more.
+ *
+ * @param centsEach of one piece
+ */
 export function shortfallColumns(instance: Instance, centsEach: number): Column[] {
-  const rows = instance.items.length + instance.profiles.length;
-  return Array.from({ length: rows }, (_, row) => {
-    const poured = row >= instance.items.length;
-    const cents = poured ? 10 * centsEach : centsEach;
-    return columnOf(cents, new Map([[row, 1]]), { kind: 'short' });
-  });
+  const { items, profiles, poured, pouredScale, choices, problem } = instance;
+  const longest = problem.demands.reduce((most, { length }) => Math.max(most, length), 1);
+  const short = (row: number, cents: number): Column =>
+    columnOf(cents, new Map([[row, 1]]), { kind: 'short' });
+  const centsFor = (demands: readonly number[]): number =>
+    demands.reduce(
+      (sum, at) => sum + centsEach * (1 + (problem.demands[at]?.length ?? 0) / longest / 1000),
+      0,
+    );
+  return [
+    ...items.flatMap(({ blocks }, row) =>
+      blocks.length === 0 ? [] : [short(row, centsFor(blocks[0]?.demands ?? []))],
+    ),
+    ...profiles.flatMap((_, profile) =>
+      (poured[profile] ?? 0) > 0
+        ? [short(items.length + profile, (centsEach * pouredScale) / longest)]
+        : [],
+    ),
+    ...choices.map(({ row, demands }) => short(row, centsFor(demands.slice(0, 1)))),
+  ];
 }
 
 function columnOf(

@@ -48,12 +48,13 @@ export async function dive(
     });
   };
   try {
-    while (isOpen(instance, left)) {
+    while (isOpen(left)) {
       await options.pause();
       if (options.isSpent()) return undefined;
       program.setRows(left);
-      program.close(closedColumns(instance, program, left));
-      const solution = growBelow(instance, program, pricer, counts(instance, left), ROUNDS_A_STEP);
+      const open = counts(instance, left);
+      program.close(closedColumns(instance, program, left, open));
+      const solution = growBelow(instance, program, pricer, open, ROUNDS_A_STEP);
       if (settledCents + solution.costCents >= options.beatCents - HAIR) return undefined;
       if (!settleSome(instance, program, solution, left, settle, options)) return undefined;
     }
@@ -64,26 +65,48 @@ export async function dive(
   }
 }
 
-function isOpen(instance: Instance, left: Float64Array): boolean {
-  const needed = instance.items.length + instance.profiles.length + instance.stripRows;
-  return left.subarray(0, needed).some((least) => least > HAIR);
+function isOpen(left: Float64Array): boolean {
+  return left.some((least) => least > HAIR);
 }
 
+/** How many of each item can still come: what is left, and the parts of splices not yet settled. */
 function counts(instance: Instance, left: Float64Array): Float64Array {
-  return left.subarray(0, instance.items.length).map((least) => Math.max(0, Math.round(least)));
+  const most = left.slice(0, instance.items.length).map((least) => Math.round(least));
+  for (const { row, ways } of instance.choices) {
+    const open = Math.max(0, Math.round(left[row] ?? 0));
+    if (open === 0) continue;
+    const inOne = new Map<number, number>();
+    for (const { items } of ways) {
+      const own = new Map<number, number>();
+      for (const item of items) own.set(item, (own.get(item) ?? 0) + 1);
+      for (const [item, count] of own) inOne.set(item, Math.max(inOne.get(item) ?? 0, count));
+    }
+    for (const [item, count] of inOne) most[item] = (most[item] ?? 0) + open * count;
+  }
+  return most.map((count) => Math.max(0, count));
 }
 
-/** How often a column can still be used without covering more of a piece, or using more of a supply, than there is. */
-function mostUses(instance: Instance, { rows, values, what }: Column, left: Float64Array): number {
-  if (what.kind === 'short') return Infinity;
-  const stripBase = instance.items.length + instance.profiles.length;
+/**
+ * How often a column can still be used without covering more of a piece than can come, or using more
+ * of a supply than there is.
+ *
+ * @param open how many of each item can still come
+ */
+function mostUses(
+  instance: Instance,
+  { rows, values, what }: Column,
+  left: Float64Array,
+  open: Float64Array,
+): number {
+  const supplyBase = instance.rowLeast.length - instance.supplyRows;
   let most = Infinity;
   rows.forEach((row, at) => {
     const value = values[at] ?? 0;
-    const least = left[row] ?? 0;
-    if (row < instance.items.length) most = Math.min(most, Math.floor(least / value + HAIR));
-    else if (row >= stripBase + instance.stripRows) {
-      most = Math.min(most, Math.floor(least / value + HAIR));
+    if (row >= supplyBase) most = Math.min(most, Math.floor((left[row] ?? 0) / value + HAIR));
+    else if (value > 0 && row < instance.items.length && what.kind === 'layout') {
+      most = Math.min(most, Math.floor((open[row] ?? 0) / value + HAIR));
+    } else if (what.kind === 'short' || (what.kind === 'splice' && value > 0)) {
+      most = Math.min(most, Math.floor((left[row] ?? 0) + HAIR));
     }
   });
   return Math.max(0, most);
@@ -93,9 +116,10 @@ function closedColumns(
   instance: Instance,
   program: LinearProgram,
   left: Float64Array,
+  open: Float64Array,
 ): Uint8Array {
   return Uint8Array.from(program.columns, (column) =>
-    mostUses(instance, column, left) < 1 ? 1 : 0,
+    mostUses(instance, column, left, open) < 1 ? 1 : 0,
   );
 }
 
@@ -109,15 +133,21 @@ function settleSome(
   { chance, shake, share }: DiveOptions,
 ): boolean {
   const parts: { column: Column; part: number; key: number }[] = [];
+  let open = counts(instance, left);
+  const settleAs = (column: Column, times: number): void => {
+    settle(column, times);
+    if (instance.choices.length > 0) open = counts(instance, left);
+    else for (const row of column.rows) if (row < open.length) open[row] = left[row] ?? 0;
+  };
   let all = 0;
   let done = 0;
   for (const [at, column] of program.columns.entries()) {
     const use = uses[at] ?? 0;
     if (use < HAIR) continue;
     all += use;
-    const whole = Math.min(Math.floor(use + HAIR), mostUses(instance, column, left));
+    const whole = Math.min(Math.floor(use + HAIR), mostUses(instance, column, left, open));
     if (whole > 0) {
-      settle(column, whole);
+      settleAs(column, whole);
       done += whole;
     }
     const part = use - Math.floor(use + HAIR);
@@ -126,15 +156,15 @@ function settleSome(
   }
   if (parts.length === 0) return done > 0;
   // Boards are bought once it is known what is cut from them.
-  const layouts = parts.filter(({ column }) => column.what.kind === 'layout');
+  const layouts = parts.filter(({ column }) => column.what.kind !== 'rip');
   if (layouts.length > 0) parts.splice(0, parts.length, ...layouts);
   parts.sort((a, b) => b.key - a.key);
   const most = Math.max(1, Math.floor(share * all) - done);
   let some = 0;
   for (const { column, part } of parts) {
     if (some >= most || (some + done > 0 && part < 0.55)) break;
-    if (mostUses(instance, column, left) < 1) continue;
-    settle(column, 1);
+    if (mostUses(instance, column, left, open) < 1) continue;
+    settleAs(column, 1);
     some += 1;
   }
   return some + done > 0;

@@ -53,10 +53,7 @@ export function supplyWorths(instance: Instance, worth: ArrayLike<number>): Floa
   });
   instance.supplies.forEach(({ rips }, at) => {
     for (const { strips } of rips) {
-      const together = strips.reduce(
-        (sum, { slot, count }) => sum + count * (worth[slot] ?? 0),
-        0,
-      );
+      const together = strips.reduce((sum, { slot, count }) => sum + count * (worth[slot] ?? 0), 0);
       most[at] = Math.max(most[at] ?? 0, together);
     }
   });

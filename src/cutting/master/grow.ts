@@ -41,7 +41,7 @@ export async function growAtRoot(
   pricer: LayoutPricer,
   options: GrowOptions,
 ): Promise<Growth> {
-  const counts = instance.items.map(({ blocks }) => blocks.length);
+  const counts = instance.items.map(({ most }) => most);
   let solution = program.solve(false);
   let bestDuals = solution.duals;
   let boundCents = -Infinity;

@@ -1,6 +1,6 @@
 import { profilesOf } from '../offcut-credit.ts';
 import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem.ts';
-import type { Block, CutList } from '../quick/cut-list.ts';
+import type { Block } from '../quick/cut-list.ts';
 
 /** Blocks of one profile and weight: they are interchangeable. */
 export interface Item {
@@ -8,6 +8,24 @@ export interface Item {
   /** The length with its kerfs, in the planner's units. */
   readonly weight: number;
   readonly blocks: readonly Block[];
+  /** How many there can be: its blocks, and the parts that splices might be cut into. */
+  readonly most: number;
+}
+
+/** Spliced demands of one profile and length, and the ways to cut one of them into parts. */
+export interface SpliceChoice {
+  readonly profile: number;
+  /** Their places in the problem. */
+  readonly demands: readonly number[];
+  readonly row: number;
+  readonly ways: readonly SpliceWay[];
+}
+
+export interface SpliceWay {
+  /** The parts' lengths, in order. */
+  readonly parts: readonly number[];
+  /** The item of each part. */
+  readonly items: readonly number[];
 }
 
 /** A place for pieces: a stick of one supply, or any strip of one blank and length. */
@@ -62,12 +80,24 @@ export interface Instance {
   readonly spliced: readonly (readonly SplicedLength[])[];
   /** Poured units stand in their rows divided by it, so that figures in the program are of one size. */
   readonly pouredScale: number;
-  /** The least of each row: items, poured lengths, strips, then supplies (less their count). */
+  /** What splices are chosen from, along with the plan. */
+  readonly choices: readonly SpliceChoice[];
+  /** The least of each row: items, poured lengths, strips, splices, then supplies (less their count). */
   readonly rowLeast: Float64Array;
-  readonly stripRows: number;
+  /** Rows of supplies that run out: the last ones. */
+  readonly supplyRows: number;
+}
+
+/** Spliced demands of one profile and length with the part lengths that come into question. */
+export interface AskedSplice {
+  readonly profile: number;
+  readonly demands: readonly number[];
+  readonly ways: readonly (readonly number[])[];
 }
 
 /**
+ * @param splices the demands whose parts are chosen along with the plan; their parts are in no list
+ *
  * @param lists the blocks of each profile, in the order of the profiles; those that are to be cut
  * @param spliced for each profile the spliced lengths that are poured in instead of their parts
  */
@@ -75,12 +105,15 @@ export function makeInstance(
   problem: StickProblem,
   lists: readonly (readonly Block[])[],
   spliced: readonly (readonly SplicedLength[])[],
+  splices: readonly AskedSplice[] = [],
 ): Instance {
   const profiles = profilesOf(problem);
   const poured = spliced.map((lengths) =>
     lengths.reduce((sum, { units, count }) => sum + units * count, 0),
   );
-  const items = lists.flatMap((blocks, profile) => itemsOf(blocks, profile));
+  const items = lists.flatMap((blocks, profile) =>
+    itemsOf(blocks, profile, partsOf(problem, splices, profile)),
+  );
   const stripBase = items.length + profiles.length;
   const slots: Slot[] = [];
   const strips = new Map<string, number>();
@@ -120,7 +153,9 @@ export function makeInstance(
       });
       return { supply, count, rips };
     });
-  let row = stripBase + strips.size;
+  const spliceBase = stripBase + strips.size;
+  const choices = choicesOf(problem, items, splices, spliceBase);
+  let row = spliceBase + choices.length;
   const supplies = drafts.map((draft) => ({
     ...draft,
     row: Number.isFinite(draft.count) ? row++ : -1,
@@ -130,6 +165,7 @@ export function makeInstance(
   const pouredScale = slots.reduce((most, { capacity }) => Math.max(most, capacity), 1);
   poured.forEach((units, at) => (rowLeast[items.length + at] = units / pouredScale));
   for (const { row: own, count } of supplies) if (own >= 0) rowLeast[own] = -count;
+  for (const choice of choices) rowLeast[choice.row] = choice.demands.length;
   const slotsOf = profiles.map(({ blank }) =>
     slots.flatMap((slot, at) => (slot.blank === blank ? [at] : [])),
   );
@@ -143,21 +179,78 @@ export function makeInstance(
     poured,
     spliced,
     pouredScale,
+    choices,
     rowLeast,
-    stripRows: strips.size,
+    supplyRows: supplies.filter(({ row: own }) => own >= 0).length,
   };
 }
 
-function itemsOf(blocks: readonly Block[], profile: number): Item[] {
+/** What the parts of splices weigh, and how many of each there can be. */
+function partsOf(
+  problem: StickProblem,
+  splices: readonly AskedSplice[],
+  profile: number,
+): ReadonlyMap<number, number> {
+  const most = new Map<number, number>();
+  for (const { profile: own, demands, ways } of splices) {
+    if (own !== profile) continue;
+    const inOne = new Map<number, number>();
+    for (const parts of ways) {
+      for (const [weight, count] of countWeights(parts, problem.kerf)) {
+        inOne.set(weight, Math.max(inOne.get(weight) ?? 0, count));
+      }
+    }
+    for (const [weight, count] of inOne) {
+      most.set(weight, (most.get(weight) ?? 0) + count * demands.length);
+    }
+  }
+  return most;
+}
+
+function countWeights(parts: readonly number[], kerf: number): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>();
+  for (const part of parts) counts.set(part + kerf, (counts.get(part + kerf) ?? 0) + 1);
+  return counts;
+}
+
+function choicesOf(
+  problem: StickProblem,
+  items: readonly Item[],
+  splices: readonly AskedSplice[],
+  firstRow: number,
+): SpliceChoice[] {
+  const place = new Map(items.map(({ profile, weight }, at) => [`${profile} ${weight}`, at]));
+  return splices.map(({ profile, demands, ways }, at) => ({
+    profile,
+    demands,
+    row: firstRow + at,
+    ways: ways.map((parts) => ({
+      parts,
+      items: parts.map((part) => place.get(`${profile} ${part + problem.kerf}`) ?? -1),
+    })),
+  }));
+}
+
+function itemsOf(
+  blocks: readonly Block[],
+  profile: number,
+  parts: ReadonlyMap<number, number>,
+): Item[] {
   const byWeight = new Map<number, Block[]>();
   for (const block of blocks) {
     const same = byWeight.get(block.weight);
     if (same === undefined) byWeight.set(block.weight, [block]);
     else same.push(block);
   }
+  for (const weight of parts.keys()) if (!byWeight.has(weight)) byWeight.set(weight, []);
   return [...byWeight]
     .sort(([a], [b]) => b - a)
-    .map(([weight, same]) => ({ profile, weight, blocks: same }));
+    .map(([weight, same]) => ({
+      profile,
+      weight,
+      blocks: same,
+      most: same.length + (parts.get(weight) ?? 0),
+    }));
 }
 
 export function countOf(supply: StickSupply): number {
@@ -184,11 +277,4 @@ export function ripsOf(
 /** The credit of a profile by its place. */
 export function creditOf(instance: Instance, profile: number): OffcutCredit | undefined {
   return instance.profiles[profile]?.offcutCredit;
-}
-
-/** The blocks of the lists without those of the given demands. */
-export function blocksWithout(list: CutList, demands: ReadonlySet<number>): readonly Block[] {
-  return demands.size === 0
-    ? list.blocks
-    : list.blocks.filter((block) => !block.demands.some((demand) => demands.has(demand)));
 }

@@ -36,7 +36,7 @@ export class LayoutPricer {
       const first = instance.items.findIndex((item) => item.profile === profile);
       const items = instance.items
         .filter((item) => item.profile === profile)
-        .map((item: Item) => ({ weight: item.weight, count: item.blocks.length }));
+        .map((item: Item) => ({ weight: item.weight, count: item.most }));
       const longest = (instance.slotsOf[profile] ?? []).reduce(
         (most, slot) => Math.max(most, instance.slots[slot]?.capacity ?? 0),
         0,
@@ -50,19 +50,18 @@ export class LayoutPricer {
    * @param counts how many of each item a layout may hold
    * @param thresholds of each slot: a layout worth more is handed over; absent: none is
    */
-  price(
-    duals: Float64Array,
-    counts: ArrayLike<number>,
-    thresholds?: ArrayLike<number>,
-  ): Pricing {
+  price(duals: Float64Array, counts: ArrayLike<number>, thresholds?: ArrayLike<number>): Pricing {
     const { instance } = this;
     const worth = new Float64Array(instance.slots.length);
     const columns: Column[] = [];
     this.tables.forEach(({ first, items, table }, profile) => {
       const slots = instance.slotsOf[profile] ?? [];
-      const pouredRate =
-        (duals[instance.items.length + profile] ?? 0) / instance.pouredScale;
-      const rest = restWorth(instance, profile, (instance.poured[profile] ?? 0) > 0 ? pouredRate : 0);
+      const pouredRate = (duals[instance.items.length + profile] ?? 0) / instance.pouredScale;
+      const rest = restWorth(
+        instance,
+        profile,
+        (instance.poured[profile] ?? 0) > 0 ? pouredRate : 0,
+      );
       const found = slots.map((): Candidate[] => []);
       const rooms = slots.map((slot) => table.stepsIn(instance.slots[slot]?.capacity ?? 0));
       const note = (packet: number, item: number, weight: number, value: number): void => {
@@ -97,13 +96,25 @@ export class LayoutPricer {
         const best = bestWithin(table, capacity, room, rest);
         worth[slot] = Math.max(worth[slot] ?? 0, best);
         columns.push(
-          ...this.choose(found[at] ?? [], slot, profile, first, ownCounts, rest !== undefined && pouredRate > 0),
+          ...this.choose(
+            found[at] ?? [],
+            slot,
+            profile,
+            first,
+            ownCounts,
+            rest !== undefined && pouredRate > 0,
+          ),
         );
       });
-      const all = slots.filter((slot) => pouredRate > 0 && (thresholds?.[slot] ?? Infinity) < Infinity);
+      const all = slots.filter(
+        (slot) => pouredRate > 0 && (thresholds?.[slot] ?? Infinity) < Infinity,
+      );
       for (const slot of all) {
         const capacity = instance.slots[slot]?.capacity ?? 0;
-        if ((instance.poured[profile] ?? 0) > 0 && pouredRate * capacity > (thresholds?.[slot] ?? 0)) {
+        if (
+          (instance.poured[profile] ?? 0) > 0 &&
+          pouredRate * capacity > (thresholds?.[slot] ?? 0)
+        ) {
           columns.push(layoutColumn(instance, slot, profile, [], capacity));
         }
       }
@@ -133,7 +144,8 @@ export class LayoutPricer {
       if ((taken.get(item) ?? 0) >= (counts[item] ?? 0)) continue;
       const items = entry.table.trace(room, packet);
       for (let copy = entry.table.copiesOf(packet); copy > 0; copy -= 1) items.push(item);
-      if (columns.length > 0 && items.some((one) => (taken.get(one) ?? 0) > (counts[one] ?? 0))) continue;
+      if (columns.length > 0 && items.some((one) => (taken.get(one) ?? 0) > (counts[one] ?? 0)))
+        continue;
       for (const one of items) taken.set(one, (taken.get(one) ?? 0) + 1);
       const own = items.map((one) => first + one);
       const used = own.reduce((sum, one) => sum + (instance.items[one]?.weight ?? 0), 0);

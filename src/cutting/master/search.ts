@@ -1,8 +1,8 @@
 import type { Highs } from 'highs';
 import type { WholeStick } from '../whole-stick.ts';
 import { seededChance } from '../seeded-chance.ts';
-import { ripColumns, shortfallColumns } from './column.ts';
-import { dive } from './dive.ts';
+import { ripColumns, shortfallColumns, spliceColumns } from './column.ts';
+import { dive, type Dived } from './dive.ts';
 import { growAtRoot } from './grow.ts';
 import type { Instance } from './instance.ts';
 import { LinearProgram } from './linear-program.ts';
@@ -22,13 +22,41 @@ export interface SearchHooks {
   readonly seed: number;
   readonly isSpent: () => boolean;
   readonly pause: () => Promise<void>;
-  /** @returns the cost that is to be beaten from now on, in cents; -Infinity where none can be */
-  readonly onSticks: (sticks: readonly WholeStick[], phase: string) => number;
+  /**
+   * @param cents what the columns come to, pieces left over included
+   * @returns the cost that is to be beaten from now on, in cents; -Infinity where none can be
+   */
+  readonly onSticks: (sticks: readonly WholeStick[], phase: string, cents?: number) => number;
+  readonly mostDives?: number;
   readonly onDuals: (duals: Float64Array, phase: string) => number;
 }
 
+/** The bound alone: for an instance whose plan is looked for in another. */
+export async function boundAlone(
+  instance: Instance,
+  highs: Highs,
+  hooks: Pick<SearchHooks, 'isSpent' | 'pause' | 'onDuals'>,
+): Promise<void> {
+  const program = new LinearProgram(highs, instance.rowLeast);
+  try {
+    program.add(shortfallColumns(instance, shortfallCents(instance)));
+    program.add(ripColumns(instance));
+    const pricer = new LayoutPricer(instance, 'up');
+    const root = await growAtRoot(instance, program, pricer, hooks);
+    hooks.onDuals(root.bestDuals, 'bound');
+  } finally {
+    program.dispose();
+  }
+}
+
+function centsOf(dived: Dived): number {
+  let cents = 0;
+  for (const [{ costCents }, times] of dived) cents += costCents * times;
+  return cents;
+}
+
 /** What a piece left over costs in the program: more than serving it ever would. */
-export function shortfallCents(instance: Instance): number {
+function shortfallCents(instance: Instance): number {
   const dearest = instance.supplies.reduce(
     (most, { supply }) => Math.max(most, supply.priceCents),
     1,
@@ -53,6 +81,7 @@ export async function searchLeast(
     const pricer = new LayoutPricer(instance, 'up');
     program.add(shortfallColumns(instance, shortfallCents(instance)));
     program.add(ripColumns(instance));
+    program.add(spliceColumns(instance));
     program.add(startColumns(instance, start));
     let beatCents = Infinity;
     const root = await growAtRoot(instance, program, pricer, {
@@ -60,20 +89,35 @@ export async function searchLeast(
       pause: hooks.pause,
     });
     beatCents = hooks.onDuals(root.bestDuals, 'least cost of parts');
+    const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
     const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
-    for (let number = 0; number < MOST_DIVES && beatCents > -Infinity; number += 1) {
+    for (let number = 0; number < mostDives && beatCents > -Infinity; number += 1) {
       if (hooks.isSpent()) return;
       const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));
       const share = sticks > STICKS_FOR_SHARES ? 0.04 : 0;
-      const dived = await dive(instance, program, pricer, { ...hooks, chance, shake, share, beatCents });
-      if (dived !== undefined) beatCents = hooks.onSticks(wholeSticks(instance, dived), `dive ${number + 1}`);
+      const dived = await dive(instance, program, pricer, {
+        ...hooks,
+        chance,
+        shake,
+        share,
+        beatCents,
+      });
+      if (dived !== undefined)
+        beatCents = hooks.onSticks(
+          wholeSticks(instance, dived),
+          `dive ${number + 1}`,
+          centsOf(dived),
+        );
       if (number % DIVES_A_PROGRAM !== DIVES_A_PROGRAM - 1 || beatCents === -Infinity) continue;
-      const settled = settleByProgram(instance, highs, program.columns, { beatCents, isSpent: hooks.isSpent });
-      if (settled !== undefined) beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers');
+      const settled = settleByProgram(instance, highs, program.columns, {
+        beatCents,
+        isSpent: hooks.isSpent,
+      });
+      if (settled !== undefined)
+        beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers');
     }
   } finally {
     program.dispose();
   }
 }
-

@@ -59,7 +59,9 @@ export function settleByProgram(
     if (uses.length !== some.length || !isCovered(instance, some, uses)) return undefined;
     const cost = some.reduce((sum, { costCents }, at) => sum + costCents * (uses[at] ?? 0), 0);
     if (cost >= beatCents) return undefined;
-    return new Map(some.flatMap((column, at) => ((uses[at] ?? 0) > 0 ? [[column, uses[at] ?? 0]] : [])));
+    return new Map(
+      some.flatMap((column, at) => ((uses[at] ?? 0) > 0 ? [[column, uses[at] ?? 0]] : [])),
+    );
   } finally {
     model.dispose();
   }

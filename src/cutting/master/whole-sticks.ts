@@ -32,7 +32,14 @@ export function wholeSticks(instance: Instance, dived: Dived): readonly WholeSti
       const rip = supply.rips?.findIndex(
         (strips) => strips.length === 1 && strips[0]?.count === 1 && strips[0].blank === blank,
       );
-      return [{ profile: instance.profiles[profile]?.id ?? '', supply, rip: Math.max(0, rip ?? 0), blocks }];
+      return [
+        {
+          profile: instance.profiles[profile]?.id ?? '',
+          supply,
+          rip: Math.max(0, rip ?? 0),
+          blocks,
+        },
+      ];
     }),
     ...onBoards,
   ];
@@ -40,6 +47,7 @@ export function wholeSticks(instance: Instance, dived: Dived): readonly WholeSti
 
 function handOut(instance: Instance, dived: Dived): Draft[] {
   const waiting = instance.items.map(({ blocks }) => [...blocks]);
+  cutSplices(instance, dived, waiting);
   const layouts: Layout[] = [];
   for (const [{ what }, times] of dived) {
     if (what.kind !== 'layout') continue;
@@ -58,6 +66,31 @@ function handOut(instance: Instance, dived: Dived): Draft[] {
       const profile = instance.items[layout.items[0] ?? 0]?.profile ?? 0;
       return blocks.length === 0 ? [] : [{ profile, slot: layout.slot, blocks }];
     });
+}
+
+/** Adds the parts of every splice as it was settled. */
+function cutSplices(instance: Instance, dived: Dived, waiting: readonly Block[][]): void {
+  const { problem, choices } = instance;
+  const given = choices.map(() => 0);
+  for (const [{ what }, times] of dived) {
+    if (what.kind !== 'splice') continue;
+    const { demands = [], ways = [] } = choices[what.choice] ?? {};
+    const way = ways[what.way];
+    for (let time = 0; time < times && way !== undefined; time += 1) {
+      const demand = demands[given[what.choice] ?? 0] ?? -1;
+      const demandId = problem.demands[demand]?.id;
+      if (demandId === undefined) continue;
+      given[what.choice] = (given[what.choice] ?? 0) + 1;
+      way.parts.forEach((length, part) => {
+        const pieces = [{ demandId, length, part }];
+        waiting[way.items[part] ?? -1]?.push({
+          weight: length + problem.kerf,
+          pieces,
+          demands: [demand],
+        });
+      });
+    }
+  }
 }
 
 /** Fullest first, each stick bought by itself takes the cheapest slot that still holds it and can be had. */

@@ -74,18 +74,24 @@ function ownProblem(
   places: readonly number[],
   before: readonly Part[],
 ): StickProblem {
-  const { profiles: _, splice: common, supplies, ...rest } = problem;
-  const splice = profile.splice ?? common;
+  const { unitsPerInch, kerf, endTrim, keepOffcutsOver, supplies } = problem;
+  const splice = profile.splice ?? problem.splice;
   const profiles = profilesOf(problem);
   const taken = before.flatMap(({ sticks }) => sticks);
   return {
-    ...rest,
+    unitsPerInch,
+    kerf,
+    endTrim,
+    keepOffcutsOver,
     ...(splice === undefined ? {} : { splice }),
     demands: places.flatMap((at) => problem.demands[at] ?? []),
     supplies: supplies.flatMap((supply) => {
       const strips = stripsOf(supply, widestRip(supply, profile.blank), profile.blank);
       if (strips === 0) return [];
-      const used = boardsUsed(taken.filter((stick) => stick.supply === supply), profiles);
+      const used = boardsUsed(
+        taken.filter((stick) => stick.supply === supply),
+        profiles,
+      );
       const fromRack = Math.min(used, supply.have);
       const buyMost = supply.buyMost === null ? null : supply.buyMost - (used - fromRack);
       return [{ ...supply, strips, have: supply.have - fromRack, buyMost }];
@@ -98,7 +104,10 @@ function boardsUsed(sticks: readonly WholeStick[], profiles: readonly StickProfi
   if (first === undefined) return 0;
   // At a cent each the cost is the count.
   const supply = { ...first.supply, priceCents: 1 };
-  return costOf(sticks.map((stick) => ({ ...stick, supply })), profiles);
+  return costOf(
+    sticks.map((stick) => ({ ...stick, supply })),
+    profiles,
+  );
 }
 
 /** The rip that gives most of a blank, by its place; 0 where there are none. */

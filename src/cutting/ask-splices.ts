@@ -1,0 +1,115 @@
+import type { AskedSplice, Instance, SplicedLength } from './master/instance.ts';
+import { spliceWays } from './master/splice-ways.ts';
+import { profilesOf } from './offcut-credit.ts';
+import type { SpliceRule, StickProblem } from './problem.ts';
+import type { CutList } from './quick/cut-list.ts';
+import { fewestParts } from './splice-parts.ts';
+import { capacityOf, stripsOf } from './whole-stick.ts';
+
+/** Lengths that a part is fitted beside, those asked for most first. */
+const MOST_BESIDE = 24;
+
+/** The spliced demands of a cut list, alike ones together, with the ways to cut them into parts. */
+export function askSplices(
+  problem: StickProblem,
+  lists: readonly CutList[],
+  isServed: (demandId: string) => boolean,
+): readonly AskedSplice[] {
+  return lists.flatMap((list, profile) => {
+    const { blank, splice = problem.splice } = profilesOf(problem)[profile] ?? { blank: '' };
+    if (splice === undefined || list.spliced.size === 0) return [];
+    const usable = problem.supplies
+      .filter(
+        (supply) =>
+          supply.have + (supply.buyMost ?? 1) > 0 &&
+          (supply.rips ?? [[]]).some((_, rip) => stripsOf(supply, rip, blank) > 0),
+      )
+      .map((supply) => capacityOf(problem, supply) - problem.kerf);
+    const beside = commonest(list);
+    const parts = partsOf(list);
+    const byLength = new Map<
+      number,
+      AskedSplice & { demands: number[]; ways: (readonly number[])[] }
+    >();
+    for (const at of list.spliced) {
+      const demand = problem.demands[at];
+      if (demand === undefined || !isServed(demand.id)) continue;
+      const { length } = demand;
+      const known = byLength.get(length);
+      const one = known ?? {
+        profile,
+        demands: [],
+        ways: [...spliceWays(problem, splice, length, usable, beside)],
+      };
+      byLength.set(length, one);
+      one.demands.push(at);
+      const own = parts.get(at) ?? [];
+      const key = sortedKey(own);
+      if (own.length > 1 && !one.ways.some((way) => sortedKey(way) === key)) one.ways.push(own);
+    }
+    return [...byLength.values()];
+  });
+}
+
+/** What the spliced demands take up at least, poured in at will. */
+export function pourSplices(
+  problem: StickProblem,
+  splices: readonly AskedSplice[],
+  instance: Instance,
+): readonly (readonly SplicedLength[])[] {
+  return instance.profiles.map((own, profile) => {
+    const rule = own.splice ?? problem.splice;
+    const longest = (instance.slotsOf[profile] ?? []).reduce(
+      (most, slot) => Math.max(most, (instance.slots[slot]?.capacity ?? 0) - problem.kerf),
+      0,
+    );
+    return splices
+      .filter((one) => one.profile === profile)
+      .map(({ demands }) => {
+        const length = problem.demands[demands[0] ?? -1]?.length ?? 0;
+        const units = rule === undefined ? 0 : leastUnits(problem, rule, length, longest);
+        return { length, units, count: demands.length };
+      });
+  });
+}
+
+function leastUnits(
+  { kerf }: StickProblem,
+  { overlap }: SpliceRule,
+  length: number,
+  longest: number,
+): number {
+  const parts = length <= longest ? 1 : fewestParts(length, longest, overlap);
+  return length + (parts - 1) * overlap + parts * kerf;
+}
+
+function commonest({ blocks }: CutList): readonly number[] {
+  const counts = new Map<number, number>();
+  for (const { pieces } of blocks) {
+    const [only] = pieces;
+    if (pieces.length !== 1 || only === undefined || only.part !== undefined) continue;
+    counts.set(only.length, (counts.get(only.length) ?? 0) + 1);
+  }
+  return [...counts]
+    .sort((a, b) => b[1] - a[1] || b[0] - a[0])
+    .slice(0, MOST_BESIDE)
+    .map(([length]) => length);
+}
+
+/** The parts of each spliced demand as the list has them, in order. */
+function partsOf({ blocks }: CutList): ReadonlyMap<number, readonly number[]> {
+  const parts = new Map<number, number[]>();
+  for (const { pieces, demands } of blocks) {
+    const [only] = pieces;
+    const demand = demands[0] ?? -1;
+    if (only?.part === undefined) continue;
+    const own = parts.get(demand) ?? [];
+    own[only.part] = only.length;
+    parts.set(demand, own);
+  }
+  return parts;
+}
+
+function sortedKey(parts: readonly number[]): string {
+  return [...parts].sort((a, b) => b - a).join();
+}
