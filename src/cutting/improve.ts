@@ -1,9 +1,11 @@
 import type { Highs } from 'highs';
 import { askSplices, pourSplices } from './ask-splices.ts';
 import type { Incumbent } from './incumbent.ts';
-import { certify } from './master/certify.ts';
+import { certify, type Proof } from './master/certify.ts';
+import { exhaust } from './master/exhaust.ts';
 import { makeInstance, type Instance } from './master/instance.ts';
 import { boundAlone, searchLeast, type SearchHooks } from './master/search.ts';
+import { wholeSticks } from './master/whole-sticks.ts';
 import { profilesOf } from './offcut-credit.ts';
 import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem.ts';
 import type { Block } from './quick/cut-list.ts';
@@ -39,19 +41,34 @@ export async function improve(
     await boundAlone(poured, highs, {
       ...hooksOf(options),
       onDuals: (duals) => {
-        incumbent.raiseBound(certify(poured, duals), 'bound of splices');
+        incumbent.raiseBound(certify(poured, duals)?.bound, 'bound of splices');
         return incumbent.beatCents(leastGain(poured));
       },
     });
   }
+  let proof: Proof | undefined;
   await searchLeast(instance, highs, incumbent.best.sticks, {
     ...hooksOf(options),
     onSticks: (sticks, phase) => {
       incumbent.offer({ sticks, unserved, lists }, phase);
       return incumbent.beatCents(leastGain(instance));
     },
+    exhaust: async (size, phase) => {
+      if (proof === undefined) return incumbent.beatCents(leastGain(instance));
+      const outcome = await exhaust(instance, proof, {
+        ...hooksOf(options),
+        ...size,
+        mostCents: incumbent.netCents - leastGain(instance),
+      });
+      if (outcome === 'none') incumbent.exhausted(phase);
+      else if (outcome !== 'too many') {
+        incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase);
+      }
+      return incumbent.beatCents(leastGain(instance));
+    },
     onDuals: (duals, phase) => {
-      if (!spliced) incumbent.raiseBound(certify(instance, duals), phase);
+      proof = spliced ? undefined : certify(instance, duals);
+      incumbent.raiseBound(proof?.bound, phase);
       return incumbent.beatCents(leastGain(instance));
     },
   });

@@ -61,6 +61,14 @@ export class Incumbent {
     this.tell(phase);
   }
 
+  /** Everything cheaper was tried, in whole numbers, and is not there. */
+  exhausted(phase: string): void {
+    if (this.bound === undefined || this.bound.costCents >= this.netCents) return;
+    const { costCents: pricesCents } = this.bound;
+    this.bound = { ...this.bound, costCents: this.netCents, tried: { pricesCents } };
+    this.tell(phase);
+  }
+
   get best(): Offer {
     if (this.shown === undefined) throw new RangeError('There is no plan yet.');
     return this.shown.offer;

@@ -5,6 +5,8 @@ import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
 import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
+import { fewerLayouts } from './tidy/fewer-layouts.ts';
+import { longerOffcut } from './tidy/longer-offcut.ts';
 import { validateProblem } from './validate-problem.ts';
 
 /**
@@ -44,6 +46,10 @@ export async function planSticks(
     const highs = await options.loadSolver();
     await improve(problem, incumbent, highs, { ...options, isStopped });
   }
+  const { sticks, ...rest } = incumbent.best;
+  const longer = longerOffcut(problem, sticks);
+  incumbent.offer({ ...rest, sticks: longer }, 'tidying');
+  incumbent.offer({ ...rest, sticks: fewerLayouts(problem, incumbent.best.sticks) }, 'tidying');
   const answer = incumbent.answer(options.signal?.aborted === true);
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) {

@@ -173,6 +173,11 @@ export interface StickBound {
   }[];
   /** Cents that one more stick or board of a supply that runs out would save; the others have none. */
   readonly credits: readonly { readonly supplyId: string; readonly cents: number }[];
+  /**
+   * Present: the duals alone come to `pricesCents`; that nothing costs less than `costCents` is known
+   * from trying every set of lay-outs that the duals leave room for, in whole numbers.
+   */
+  readonly tried?: { readonly pricesCents: number };
   /** Of each profile that the plan splices. */
   readonly spliceRates?: readonly { readonly profile: string; readonly centsPerUnit: number }[];
 }

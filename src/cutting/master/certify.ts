@@ -7,6 +7,19 @@ import { LayoutPricer } from './pricing.ts';
 /** Figures are whole counts of 1/2^20 cent at the finest. */
 const FINEST = 2 ** 20;
 
+/** A bound with the whole numbers behind it. */
+export interface Proof {
+  readonly bound: StickBound;
+  /** How many grains make a cent: a power of two. */
+  readonly grain: number;
+  /** What one piece of each item is worth, in grains. */
+  readonly items: Float64Array;
+  /** What one more of each supply would save, in grains; 0 for those that don't run out. */
+  readonly credits: Float64Array;
+  /** The bound before it is rounded up to what prices can make, in grains; can be below 0. */
+  readonly total: number;
+}
+
 /**
  * A bound from duals, recomputed in whole numbers: the duals rounded down, every slot's best layout
  * found anew, the credits rounded up. All sums stay below 2^53, so that floating-point numbers hold
@@ -15,7 +28,7 @@ const FINEST = 2 ** 20;
  * @param duals cents; near the least cost's own for the bound to be near it; any will do
  * @returns undefined where no whole numbers come to a bound above 0
  */
-export function certify(instance: Instance, duals: ArrayLike<number>): StickBound | undefined {
+export function certify(instance: Instance, duals: ArrayLike<number>): Proof | undefined {
   const pricer = new LayoutPricer(instance, 'down');
   const counts = instance.items.map(({ most }) => most);
   const rows = instance.items.length + instance.profiles.length;
@@ -90,7 +103,7 @@ function boundOf(
   whole: WholeDuals,
   worths: Float64Array,
   grain: number,
-): StickBound {
+): Proof {
   const { problem, items, profiles, supplies } = instance;
   const credits = supplies.flatMap(({ supply, count }, at) => {
     const excess = (worths[at] ?? 0) - supply.priceCents * grain;
@@ -120,12 +133,17 @@ function boundOf(
       ? [{ profile: id, centsPerUnit: (whole.rates[at] ?? 0) / grain }]
       : [],
   );
-  return {
+  const own = new Float64Array(supplies.length);
+  supplies.forEach((supply, at) => {
+    own[at] = credits.find((one) => one.supply === supply.supply)?.excess ?? 0;
+  });
+  const bound = {
     costCents: total <= 0 ? 0 : Math.ceil(total / step) * commonPrice(instance),
     duals,
     credits: credits.map(({ supply, excess }) => ({ supplyId: supply.id, cents: excess / grain })),
     ...(rates.length === 0 ? {} : { spliceRates: rates }),
   };
+  return { bound, grain, items: whole.items, credits: own, total };
 }
 
 /** A line for each length of single pieces, and one for each matched group. */

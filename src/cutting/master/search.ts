@@ -3,6 +3,7 @@ import type { WholeStick } from '../whole-stick.ts';
 import { seededChance } from '../seeded-chance.ts';
 import { ripColumns, shortfallColumns, spliceColumns } from './column.ts';
 import { dive, type Dived } from './dive.ts';
+import type { ExhaustOptions } from './exhaust.ts';
 import { growAtRoot } from './grow.ts';
 import type { Instance } from './instance.ts';
 import { LinearProgram } from './linear-program.ts';
@@ -15,8 +16,19 @@ import { settleByProgram } from './whole-program.ts';
 const MOST_DIVES = 600;
 /** After so many dives the whole-number program over all layouts found so far is tried. */
 const DIVES_A_PROGRAM = 8;
+/** So many dives that gain nothing end the search. */
+const MOST_IDLE_DIVES = 200;
 /** Past so many sticks several are settled at one step of a dive. */
 const STICKS_FOR_SHARES = 50;
+
+type ExhaustSize = Pick<ExhaustOptions, 'mostLayouts' | 'mostLooks'>;
+
+/** Before the dives, and later, when less is left to try. */
+const EXHAUST_SIZES: readonly (ExhaustSize & { readonly dive: number })[] = [
+  { dive: 0, mostLayouts: 3_000, mostLooks: 60_000 },
+  { dive: 12, mostLayouts: 20_000, mostLooks: 600_000 },
+  { dive: 60, mostLayouts: 60_000, mostLooks: 4_000_000 },
+];
 
 export interface SearchHooks {
   readonly seed: number;
@@ -28,6 +40,8 @@ export interface SearchHooks {
    */
   readonly onSticks: (sticks: readonly WholeStick[], phase: string, cents?: number) => number;
   readonly mostDives?: number;
+  /** Tries every plan that could be cheaper, if they are not too many. */
+  readonly exhaust?: (size: ExhaustSize, phase: string) => Promise<number>;
   readonly onDuals: (duals: Float64Array, phase: string) => number;
 }
 
@@ -92,8 +106,15 @@ export async function searchLeast(
     const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
     const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
+    let lastGain = 0;
     for (let number = 0; number < mostDives && beatCents > -Infinity; number += 1) {
+      if (number - lastGain > MOST_IDLE_DIVES) return;
       if (hooks.isSpent()) return;
+      const size = EXHAUST_SIZES.find((one) => one.dive === number);
+      if (size !== undefined && hooks.exhaust !== undefined) {
+        beatCents = await hooks.exhaust(size, 'every lay-out');
+        if (beatCents === -Infinity) return;
+      }
       const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));
       const share = sticks > STICKS_FOR_SHARES ? 0.04 : 0;
       const dived = await dive(instance, program, pricer, {
@@ -103,19 +124,22 @@ export async function searchLeast(
         share,
         beatCents,
       });
-      if (dived !== undefined)
+      if (dived !== undefined) {
+        lastGain = number;
         beatCents = hooks.onSticks(
           wholeSticks(instance, dived),
           `dive ${number + 1}`,
           centsOf(dived),
         );
+      }
       if (number % DIVES_A_PROGRAM !== DIVES_A_PROGRAM - 1 || beatCents === -Infinity) continue;
       const settled = settleByProgram(instance, highs, program.columns, {
         beatCents,
         isSpent: hooks.isSpent,
       });
-      if (settled !== undefined)
-        beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers');
+      if (settled === undefined) continue;
+      lastGain = number;
+      beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers', centsOf(settled));
     }
   } finally {
     program.dispose();
