@@ -35,6 +35,7 @@ export async function improve(
   const whole = lists.map(({ blocks }) => blocks.filter(isServed).filter(isWhole));
   const none = profilesOf(problem).map(() => []);
   const splices = askSplices(problem, lists, (id) => !unserved.has(id));
+  if (splices.length === 0 && whole.every((blocks) => blocks.length === 0)) return;
   const instance = makeInstance(problem, whole, none, splices);
   if (spliced) {
     const poured = makeInstance(problem, whole, pourSplices(problem, splices, instance));
