@@ -1,5 +1,6 @@
 import type { Highs } from 'highs';
-import { askSplices, pourSplices } from './ask-splices.ts';
+import { askSplices } from './ask-splices.ts';
+import { servedInstance } from './first-bound.ts';
 import type { Incumbent } from './incumbent.ts';
 import { certify, type Proof } from './master/certify.ts';
 import { exhaust } from './master/exhaust.ts';
@@ -38,7 +39,7 @@ export async function improve(
   if (splices.length === 0 && whole.every((blocks) => blocks.length === 0)) return;
   const instance = makeInstance(problem, whole, none, splices);
   if (spliced) {
-    const poured = makeInstance(problem, whole, pourSplices(problem, splices, instance));
+    const poured = servedInstance(problem, lists, unserved);
     await boundAlone(poured, highs, {
       ...hooksOf(options),
       onDuals: (duals) => {
@@ -56,14 +57,13 @@ export async function improve(
     },
     exhaust: async (size, phase) => {
       if (proof === undefined) return incumbent.beatCents(leastGain(instance));
-      const outcome = await exhaust(instance, proof, {
-        ...hooksOf(options),
-        ...size,
-        mostCents: incumbent.netCents - leastGain(instance),
-      });
-      if (outcome === 'none') incumbent.exhausted(phase);
-      else if (outcome !== 'too many') {
-        incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase);
+      for (let isOpen = true; isOpen;) {
+        const mostCents = incumbent.netCents - leastGain(instance);
+        const outcome = await exhaust(instance, proof, { ...hooksOf(options), ...size, mostCents });
+        if (outcome === 'none') incumbent.exhausted(phase);
+        isOpen =
+          typeof outcome !== 'string' &&
+          incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase);
       }
       return incumbent.beatCents(leastGain(instance));
     },

@@ -1,10 +1,9 @@
-import { volumeBound } from './bound/volume-bound.ts';
+import { firstBound } from './first-bound.ts';
 import { profilesOf } from './offcut-credit.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
   StickBound,
-  StickDemand,
   StickProblem,
   UnservedReason,
 } from './problem.ts';
@@ -49,7 +48,7 @@ export class Incumbent {
     const served = servedKey(offer);
     if (served !== this.shown?.served) this.bound = undefined;
     this.shown = { offer, rank, served };
-    this.bound ??= this.firstBound();
+    this.bound ??= firstBound(this.problem, offer.lists, offer.unserved);
     this.tell(phase);
     return true;
   }
@@ -121,27 +120,6 @@ export class Incumbent {
       boundCents: this.bound?.costCents ?? 0,
       answer: () => this.answer(true),
     });
-  }
-
-  /** By volume, where one profile is planned without credit; else nothing is known yet. */
-  private firstBound(): StickBound {
-    const { problem, best } = this;
-    const profiles = profilesOf(problem);
-    const [only] = profiles;
-    const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
-    const ripped = problem.supplies.some(({ rips }) => rips !== undefined);
-    if (profiles.length > 1 || only === undefined || credited || ripped) {
-      return { costCents: 0, duals: [], credits: [] };
-    }
-    const splice = only.splice ?? problem.splice;
-    const own = splice === undefined ? problem : { ...problem, splice };
-    const spliced = best.lists[0]?.spliced ?? new Set<number>();
-    const of = (isSpliced: boolean): readonly StickDemand[] =>
-      problem.demands.filter(
-        ({ id }, at) => spliced.has(at) === isSpliced && !best.unserved.has(id),
-      );
-    const bound = volumeBound(own, { whole: of(false), spliced: of(true) });
-    return { ...bound, duals: bound.duals.map((dual) => ({ ...dual, profile: only.id })) };
   }
 }
 

@@ -14,6 +14,8 @@ export interface Proof {
   readonly grain: number;
   /** What one piece of each item is worth, in grains. */
   readonly items: Float64Array;
+  /** The most that the layouts of each slot are worth, in grains. */
+  readonly slots: Float64Array;
   /** What one more of each supply would save, in grains; 0 for those that don't run out. */
   readonly credits: Float64Array;
   /** The bound before it is rounded up to what prices can make, in grains; can be below 0. */
@@ -46,7 +48,7 @@ export function certify(instance: Instance, duals: ArrayLike<number>): Proof | u
   for (let attempt = 0; attempt < 4; attempt += 1) {
     const tooDear = rescale(instance, whole, pricer, counts, grain);
     if (tooDear === undefined) return undefined;
-    if (tooDear.scale >= 1) return boundOf(instance, whole, tooDear.worths, grain);
+    if (tooDear.scale >= 1) return boundOf(instance, whole, tooDear, grain);
     for (const list of [whole.items, whole.rates]) {
       list.forEach((value, at) => (list[at] = Math.floor(value * tooDear.scale)));
     }
@@ -80,7 +82,7 @@ function rescale(
   pricer: LayoutPricer,
   counts: readonly number[],
   grain: number,
-): { scale: number; worths: Float64Array } | undefined {
+): { scale: number; worths: Float64Array; slots: Float64Array } | undefined {
   // Worked in cents of grain-th parts: dividing by a power of two loses nothing.
   const cents = new Float64Array(instance.rowLeast.length);
   whole.items.forEach((value, at) => (cents[at] = value / grain));
@@ -88,20 +90,21 @@ function rescale(
     cents[instance.items.length + profile] = (value / grain) * instance.pouredScale;
   });
   const { worth } = pricer.price(cents, counts);
-  const worths = Float64Array.from(supplyWorths(instance, worth), (own) => Math.ceil(own * grain));
+  const slots = Float64Array.from(worth, (own) => Math.ceil(own * grain));
+  const worths = supplyWorths(instance, slots);
   let scale = 1;
   instance.supplies.forEach(({ supply, count }, at) => {
     const price = supply.priceCents * grain;
     if (Number.isFinite(count) || (worths[at] ?? 0) <= price) return;
     scale = Math.min(scale, (price / (worths[at] ?? 1)) * (1 - 1e-12));
   });
-  return Number.isFinite(scale) ? { scale, worths } : undefined;
+  return Number.isFinite(scale) ? { scale, worths, slots } : undefined;
 }
 
 function boundOf(
   instance: Instance,
   whole: WholeDuals,
-  worths: Float64Array,
+  { worths, slots }: { readonly worths: Float64Array; readonly slots: Float64Array },
   grain: number,
 ): Proof {
   const { problem, items, profiles, supplies } = instance;
@@ -138,12 +141,13 @@ function boundOf(
     own[at] = credits.find((one) => one.supply === supply.supply)?.excess ?? 0;
   });
   const bound = {
-    costCents: total <= 0 ? 0 : Math.ceil(total / step) * commonPrice(instance),
+    // Credits could pay for more than the sticks cost.
+    costCents: roundUp(total, step, isCredited(instance)) * commonPrice(instance),
     duals,
     credits: credits.map(({ supply, excess }) => ({ supplyId: supply.id, cents: excess / grain })),
     ...(rates.length === 0 ? {} : { spliceRates: rates }),
   };
-  return { bound, grain, items: whole.items, credits: own, total };
+  return { bound, grain, items: whole.items, slots, credits: own, total };
 }
 
 /** A line for each length of single pieces, and one for each matched group. */
@@ -166,10 +170,18 @@ function sayDuals(
 
 type SaidDual = StickBound['duals'][number];
 
+function roundUp(total: number, step: number, canBeNegative: boolean): number {
+  return total <= 0 && !canBeNegative ? 0 : Math.ceil(total / step) + 0;
+}
+
+function isCredited({ profiles }: Instance): boolean {
+  return profiles.some(({ offcutCredit }) => (offcutCredit?.mostCents ?? 0) > 0);
+}
+
 /** The greatest whole number of cents that every cost is a multiple of. */
 function commonPrice(instance: Instance): number {
   const { profiles, items, slots, slotsOf, supplies } = instance;
-  if (profiles.some(({ offcutCredit }) => (offcutCredit?.mostCents ?? 0) > 0)) return 1;
+  if (isCredited(instance)) return 1;
   const lightest = profiles.map((_, profile) =>
     (instance.poured[profile] ?? 0) > 0
       ? 0

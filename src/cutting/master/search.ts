@@ -21,13 +21,13 @@ const MOST_IDLE_DIVES = 200;
 /** Past so many sticks several are settled at one step of a dive. */
 const STICKS_FOR_SHARES = 50;
 
-type ExhaustSize = Pick<ExhaustOptions, 'mostLayouts' | 'mostLooks'>;
+type ExhaustSize = Pick<ExhaustOptions, 'mostLayouts' | 'mostLooks' | 'mostBoardSets'>;
 
 /** Before the dives, and later, when less is left to try. */
 const EXHAUST_SIZES: readonly (ExhaustSize & { readonly dive: number })[] = [
-  { dive: 0, mostLayouts: 3_000, mostLooks: 60_000 },
-  { dive: 12, mostLayouts: 20_000, mostLooks: 600_000 },
-  { dive: 60, mostLayouts: 60_000, mostLooks: 4_000_000 },
+  { dive: 0, mostLayouts: 3_000, mostLooks: 60_000, mostBoardSets: 300 },
+  { dive: 12, mostLayouts: 20_000, mostLooks: 600_000, mostBoardSets: 3_000 },
+  { dive: 60, mostLayouts: 60_000, mostLooks: 4_000_000, mostBoardSets: 20_000 },
 ];
 
 export interface SearchHooks {

@@ -101,7 +101,7 @@ interface Listing {
 /** @returns the looks that are left; below 0 where there were too many, of them or of lay-outs */
 function list(
   instance: Instance,
-  { grain, items: worths, credits }: Proof,
+  { grain, items: worths, slots, credits }: Proof,
   { own, profile, slot: slotAt, table, budget, mostLayouts, looks }: Listing,
   found: Map<string, SpareLayout>,
 ): number {
@@ -109,7 +109,11 @@ function list(
   if (slot === undefined) return looks;
   const { kerf, keepOffcutsOver } = instance.problem;
   const credit = creditOf(instance, profile);
-  const price = slot.priceCents * grain + (credits[slot.supply] ?? 0);
+  // A strip is paid for with its board: it costs what the board's spare sum takes it to be worth.
+  const isStrip = slot.supply < 0;
+  const price = isStrip
+    ? (slots[slotAt] ?? 0)
+    : slot.priceCents * grain + (credits[slot.supply] ?? 0);
   const needed = price - budget - (credit?.mostCents ?? 0) * grain;
   const limited = Number.isFinite(instance.supplies[slot.supply]?.count ?? Infinity);
   const cut: number[] = [];
@@ -122,7 +126,7 @@ function list(
       const offcut = Math.max(0, slot.capacity - kerf - used);
       const spare = price - offcutCents(offcut, keepOffcutsOver, credit) * grain - value;
       if (spare > budget) return;
-      const key = `${profile}:${cut.join()}${limited ? ` ${slot.supply}` : ''}`;
+      const key = `${profile}:${cut.join()}${isStrip ? ` strip ${slotAt}` : limited ? ` ${slot.supply}` : ''}`;
       const known = found.get(key);
       if (known !== undefined && known.spare <= spare) return;
       found.set(key, { slot: slotAt, items: [...cut], counts: countItems(cut), spare, key });

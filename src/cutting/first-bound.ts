@@ -1,0 +1,84 @@
+import { askSplices, pourSplices } from './ask-splices.ts';
+import { certify } from './master/certify.ts';
+import { makeInstance, type Instance } from './master/instance.ts';
+import { profilesOf } from './offcut-credit.ts';
+import type { StickBound, StickDemand, StickProblem } from './problem.ts';
+import type { CutList } from './quick/cut-list.ts';
+import { volumeBound } from './bound/volume-bound.ts';
+
+/**
+ * A bound at once, before any program is solved: by volume where one profile is cut from plain
+ * sticks and boards; else from prices in proportion to length, at the cheapest rate of each blank.
+ *
+ * @param unserved ids of the demands that the plan leaves over
+ */
+export function firstBound(
+  problem: StickProblem,
+  lists: readonly CutList[],
+  unserved: ReadonlyMap<string, unknown>,
+): StickBound {
+  const profiles = profilesOf(problem);
+  const [only] = profiles;
+  const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
+  const ripped = problem.supplies.some(({ rips }) => rips !== undefined);
+  if (profiles.length === 1 && only !== undefined && !credited && !ripped) {
+    const splice = only.splice ?? problem.splice;
+    const own = splice === undefined ? problem : { ...problem, splice };
+    const spliced = lists[0]?.spliced ?? new Set<number>();
+    const of = (isSpliced: boolean): readonly StickDemand[] =>
+      problem.demands.filter(({ id }, at) => spliced.has(at) === isSpliced && !unserved.has(id));
+    const bound = volumeBound(own, { whole: of(false), spliced: of(true) });
+    return { ...bound, duals: bound.duals.map((dual) => ({ ...dual, profile: only.id })) };
+  }
+  const instance = servedInstance(problem, lists, unserved);
+  const proof = certify(instance, ratesByLength(instance));
+  return proof?.bound ?? { costCents: 0, duals: [], credits: [] };
+}
+
+/** What is served, spliced pieces poured in. */
+export function servedInstance(
+  problem: StickProblem,
+  lists: readonly CutList[],
+  unserved: ReadonlyMap<string, unknown>,
+): Instance {
+  const whole = lists.map(({ blocks }) =>
+    blocks.filter(({ pieces }) =>
+      pieces.every(({ demandId, part }) => part === undefined && !unserved.has(demandId)),
+    ),
+  );
+  const none = profilesOf(problem).map(() => []);
+  const splices = askSplices(problem, lists, (id) => !unserved.has(id));
+  const bare = makeInstance(problem, whole, none);
+  return splices.length === 0
+    ? bare
+    : makeInstance(problem, whole, pourSplices(problem, splices, bare));
+}
+
+/** Duals in proportion to weight: what a unit of each profile's blank costs at the least. */
+function ratesByLength(instance: Instance): Float64Array {
+  const rateOf = instance.profiles.map((_, profile) => {
+    const rates = (instance.slotsOf[profile] ?? []).map((at) => {
+      const { capacity = 1, priceCents = 0, supply = -1 } = instance.slots[at] ?? {};
+      if (supply >= 0) return priceCents / capacity;
+      // A board's price shared among its strips alike; the scaling sets right what that misses.
+      const shares = instance.supplies.flatMap(({ supply: own, rips }) =>
+        rips.flatMap(({ strips }) =>
+          strips.some(({ slot }) => slot === at)
+            ? [own.priceCents / strips.reduce((sum, { count }) => sum + count, 0)]
+            : [],
+        ),
+      );
+      return Math.min(...shares) / capacity;
+    });
+    const paid = rates.filter((rate) => rate > 0 && Number.isFinite(rate));
+    return paid.length === 0 ? 0 : Math.min(...paid);
+  });
+  const duals = new Float64Array(instance.rowLeast.length);
+  instance.items.forEach(({ profile, weight }, at) => {
+    duals[at] = weight * (rateOf[profile] ?? 0);
+  });
+  instance.profiles.forEach((_, profile) => {
+    duals[instance.items.length + profile] = (rateOf[profile] ?? 0) * instance.pouredScale;
+  });
+  return duals;
+}

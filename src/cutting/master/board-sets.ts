@@ -1,0 +1,82 @@
+import type { Proof } from './certify.ts';
+import type { Instance } from './instance.ts';
+
+/** Boards of each supply and rip, the strips they give, and what they cost beyond what those are worth. */
+export interface BoardSet {
+  readonly boards: readonly {
+    readonly supply: number;
+    readonly rip: number;
+    readonly count: number;
+  }[];
+  /** Of each slot. */
+  readonly strips: readonly number[];
+  /** Of each supply, what the boards leave of its count. */
+  readonly stock: readonly number[];
+  readonly spare: number;
+}
+
+/**
+ * Every set of boards that a plan within `budget` might rip: its spare sum is within the budget, and
+ * its strips are worth no more than all pieces and the budget together; where no sticks are to be
+ * had, no less than the pieces.
+ *
+ * @returns undefined where there are more than `mostSets`
+ */
+export function boardSets(
+  instance: Instance,
+  proof: Proof,
+  budget: number,
+  mostSets: number,
+): readonly BoardSet[] | undefined {
+  const { supplies, slots } = instance;
+  const needed = instance.items.reduce(
+    (sum, { blocks }, at) => sum + blocks.length * (proof.items[at] ?? 0),
+    0,
+  );
+  const kinds = supplies.flatMap(({ supply, rips }, at) =>
+    rips.map(({ strips }, rip) => {
+      const worth = strips.reduce((sum, one) => sum + one.count * (proof.slots[one.slot] ?? 0), 0);
+      const spare = supply.priceCents * proof.grain + (proof.credits[at] ?? 0) - worth;
+      return { supply: at, rip, strips, worth, spare };
+    }),
+  );
+  const leastWorth = slots.some(({ supply }) => supply >= 0) ? 0 : needed;
+  const useful = kinds.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth);
+  const sets: BoardSet[] = [];
+  const counts = useful.map(() => 0);
+  const stock = supplies.map(({ count }) => count);
+  const strips = slots.map(() => 0);
+  let looks = 40 * mostSets;
+  const visit = (place: number, worth: number, spare: number): void => {
+    looks -= 1;
+    if (looks < 0 || sets.length > mostSets) return;
+    const kind = useful[place];
+    if (kind === undefined) {
+      if (worth < leastWorth) return;
+      const boards = useful.flatMap(({ supply, rip }, at) => {
+        const count = counts[at] ?? 0;
+        return count === 0 ? [] : [{ supply, rip, count }];
+      });
+      sets.push({ boards, strips: [...strips], stock: [...stock], spare });
+      return;
+    }
+    const add = (by: 1 | -1): void => {
+      counts[place] = (counts[place] ?? 0) + by;
+      stock[kind.supply] = (stock[kind.supply] ?? 0) - by;
+      for (const { slot, count } of kind.strips) strips[slot] = (strips[slot] ?? 0) + by * count;
+    };
+    let added = 0;
+    for (;;) {
+      visit(place + 1, worth + added * kind.worth, spare + added * kind.spare);
+      if ((stock[kind.supply] ?? 0) < 1) break;
+      const next = added + 1;
+      if (spare + next * kind.spare > budget) break;
+      if (worth + next * kind.worth > needed + budget - spare - next * kind.spare) break;
+      add(1);
+      added = next;
+    }
+    for (; added > 0; added -= 1) add(-1);
+  };
+  visit(0, 0, 0);
+  return looks < 0 || sets.length > mostSets ? undefined : sets;
+}
