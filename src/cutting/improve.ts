@@ -10,12 +10,13 @@ import { wholeSticks } from './master/whole-sticks.ts';
 import { profilesOf } from './offcut-credit.ts';
 import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem.ts';
 import type { Block } from './quick/cut-list.ts';
+import type { StepBudget } from './step-budget.ts';
 import type { WholeStick } from './whole-stick.ts';
 
 /** While stock leaves pieces over, so many dives look for a plan that serves more. */
 const RESCUE_DIVES = 40;
 
-export type ImproveOptions = PlanSticksOptions & { readonly isStopped: () => boolean };
+export type ImproveOptions = PlanSticksOptions & { readonly stepBudget: StepBudget };
 
 /**
  * From the quick plan on: where stock was short, a search for a plan that serves more; then the
@@ -124,10 +125,12 @@ function leftOver(
   return unserved;
 }
 
-function hooksOf(options: ImproveOptions): Pick<SearchHooks, 'seed' | 'isSpent' | 'pause'> {
+function hooksOf(
+  options: ImproveOptions,
+): Pick<SearchHooks, 'seed' | 'isSpent' | 'isOver' | 'secondsLeft' | 'pause'> {
   return {
     seed: options.seed ?? 1,
-    isSpent: options.isStopped,
+    ...options.stepBudget,
     pause: async () => options.pause?.(),
   };
 }

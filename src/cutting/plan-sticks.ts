@@ -31,20 +31,19 @@ export async function planSticks(
 ): Promise<Outcome<StickAnswer>> {
   const faults = validateProblem(problem);
   if (faults.length > 0) return { ok: false, faults };
-  const isSpent = stepBudget(options);
+  const budget = stepBudget(options);
   const incumbent = new Incumbent(problem, options);
   let last: object | undefined;
   for (const quick of quickSticks(problem, options.seed ?? 1)) {
     if (quick !== last) incumbent.offer(quick, 'quick plans');
     last = quick;
-    if (incumbent.isProven() || isSpent()) break;
+    if (incumbent.isProven() || budget.isSpent()) break;
     await options.pause?.();
     if (options.signal?.aborted === true) break;
   }
-  const isStopped = (): boolean => options.signal?.aborted === true || isSpent();
-  if (options.loadSolver !== undefined && !incumbent.isProven() && !isStopped()) {
+  if (options.loadSolver !== undefined && !incumbent.isProven() && !budget.isOver()) {
     const highs = await options.loadSolver();
-    await improve(problem, incumbent, highs, { ...options, isStopped });
+    await improve(problem, incumbent, highs, { ...options, stepBudget: budget });
   }
   const { sticks, ...rest } = incumbent.best;
   const longer = longerOffcut(problem, sticks);

@@ -1,4 +1,5 @@
 import type { Column } from './column.ts';
+import { finish, MOST_TO_FINISH, piecesLeft } from './finish.ts';
 import { growBelow } from './grow.ts';
 import type { Instance } from './instance.ts';
 import type { LinearProgram, LinearSolution } from './linear-program.ts';
@@ -56,6 +57,16 @@ export async function dive(
       program.close(closedColumns(instance, program, left, open));
       const solution = growBelow(instance, program, pricer, open, ROUNDS_A_STEP);
       if (settledCents + solution.costCents >= options.beatCents - HAIR) return undefined;
+      // Strips bought and not yet used would be bought again: only where there are none.
+      if (isSmall(instance, left)) {
+        const mostCents = Math.floor(options.beatCents - settledCents);
+        const rest = await finish(instance, left, solution.duals, mostCents);
+        if (rest === 'none') return undefined;
+        if (rest !== 'too many') {
+          for (const [column, times] of rest) settle(column, times);
+          return settled;
+        }
+      }
       if (!settleSome(instance, program, solution, left, settle, options)) return undefined;
     }
     return settledCents < options.beatCents - HAIR ? settled : undefined;
@@ -67,6 +78,13 @@ export async function dive(
 
 function isOpen(left: Float64Array): boolean {
   return left.some((least) => least > HAIR);
+}
+
+function isSmall(instance: Instance, left: Float64Array): boolean {
+  return (
+    instance.slots.every(({ supply }) => supply >= 0) &&
+    piecesLeft(instance, left) <= MOST_TO_FINISH
+  );
 }
 
 /** How many of each item can still come: what is left, and the parts of splices not yet settled. */

@@ -1,6 +1,7 @@
 import type { Highs } from 'highs';
 import type { WholeStick } from '../whole-stick.ts';
 import { seededChance } from '../seeded-chance.ts';
+import type { StepBudget } from '../step-budget.ts';
 import { ripColumns, shortfallColumns, spliceColumns } from './column.ts';
 import { dive, type Dived } from './dive.ts';
 import type { ExhaustOptions } from './exhaust.ts';
@@ -30,9 +31,8 @@ const EXHAUST_SIZES: readonly (ExhaustSize & { readonly dive: number })[] = [
   { dive: 60, mostLayouts: 60_000, mostLooks: 4_000_000, mostBoardSets: 20_000 },
 ];
 
-export interface SearchHooks {
+export interface SearchHooks extends StepBudget {
   readonly seed: number;
-  readonly isSpent: () => boolean;
   readonly pause: () => Promise<void>;
   /**
    * @param cents what the columns come to, pieces left over included
@@ -135,7 +135,8 @@ export async function searchLeast(
       if (number % DIVES_A_PROGRAM !== DIVES_A_PROGRAM - 1 || beatCents === -Infinity) continue;
       const settled = settleByProgram(instance, highs, program.columns, {
         beatCents,
-        isSpent: hooks.isSpent,
+        isOver: hooks.isOver,
+        secondsLeft: hooks.secondsLeft,
       });
       if (settled === undefined) continue;
       lastGain = number;

@@ -1,4 +1,5 @@
 import type { Highs } from 'highs';
+import type { StepBudget } from '../step-budget.ts';
 import type { Column } from './column.ts';
 import type { Dived } from './dive.ts';
 import type { Instance } from './instance.ts';
@@ -6,6 +7,10 @@ import type { Instance } from './instance.ts';
 /** How long the whole-number program may take: branches, counted so that every machine stops alike. */
 const MOST_NODES = 400;
 const MOST_COLUMNS = 6_000;
+
+export interface WholeProgramOptions extends Pick<StepBudget, 'isOver' | 'secondsLeft'> {
+  readonly beatCents: number;
+}
 
 /**
  * The least cost of whole uses of the columns found so far, by HiGHS, stopped after a set count of
@@ -17,7 +22,7 @@ export function settleByProgram(
   instance: Instance,
   highs: Highs,
   columns: readonly Column[],
-  { beatCents, isSpent }: { readonly beatCents: number; readonly isSpent: () => boolean },
+  { beatCents, isOver, secondsLeft }: WholeProgramOptions,
 ): Dived | undefined {
   const some = columns.filter(({ what }) => what.kind !== 'short').slice(-MOST_COLUMNS);
   const starts = new Int32Array(some.length + 1);
@@ -47,11 +52,11 @@ export function settleByProgram(
       mip_max_nodes: MOST_NODES,
       objective_bound: beatCents,
       mip_rel_gap: 0,
-      time_limit: 20,
+      time_limit: Math.min(secondsLeft(), highs.infinity),
     });
     model.run({
       [highs.constants.callbackType.mipInterrupt]: (event) => {
-        if (isSpent()) event.interrupt();
+        if (isOver()) event.interrupt();
       },
     });
     const { colValue } = model.getSolution();
