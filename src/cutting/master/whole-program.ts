@@ -7,6 +7,8 @@ import type { Instance } from './instance.ts';
 /** How long the whole-number program may take: branches, counted so that every machine stops alike. */
 const MOST_NODES = 400;
 const MOST_COLUMNS = 6_000;
+/** An option of HiGHS is a finite number. */
+const FAR = 1e12;
 
 export interface WholeProgramOptions extends Pick<StepBudget, 'isOver' | 'secondsLeft'> {
   readonly beatCents: number;
@@ -50,9 +52,9 @@ export function settleByProgram(
     model.options.set({
       output_flag: false,
       mip_max_nodes: MOST_NODES,
-      objective_bound: beatCents,
+      objective_bound: Math.min(beatCents, FAR),
       mip_rel_gap: 0,
-      time_limit: Math.min(secondsLeft(), highs.infinity),
+      time_limit: Math.min(secondsLeft(), FAR),
     });
     model.run({
       [highs.constants.callbackType.mipInterrupt]: (event) => {
