@@ -24,7 +24,9 @@ describe('a plan', () => {
     expect(plan.sticks).toEqual([
       {
         supplyId: 's96',
+        profile: '',
         unit: 0,
+        rip: 0,
         strip: 0,
         pieces: [
           { demandId: 'p1', length: 40 },
@@ -139,7 +141,7 @@ describe('a plan', () => {
 
   test('of nothing costs nothing', async () => {
     const { plan, bound, status } = await answerOf(problemOf([], []));
-    expect(plan).toEqual({ sticks: [], unserved: [], costCents: 0 });
+    expect(plan).toEqual({ sticks: [], unserved: [], costCents: 0, creditCents: 0 });
     expect([bound.costCents, status]).toEqual([0, 'proven']);
   });
 });

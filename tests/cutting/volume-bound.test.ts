@@ -21,7 +21,7 @@ describe('the bound by volume', () => {
     );
     expect(boundOf(problem)).toEqual({
       costCents: 485,
-      duals: [{ length: 47, cents: 48 }],
+      duals: [{ length: 47, profile: '', cents: 48 }],
       credits: [],
     });
   });
@@ -35,8 +35,8 @@ describe('the bound by volume', () => {
     expect(boundOf(problem)).toEqual({
       costCents: 200,
       duals: [
-        { length: 60, cents: 120 },
-        { length: 40, cents: 40 },
+        { length: 60, profile: '', cents: 120 },
+        { length: 40, profile: '', cents: 40 },
       ],
       credits: [],
     });
@@ -50,7 +50,7 @@ describe('the bound by volume', () => {
     ]);
     expect(boundOf(problem)).toEqual({
       costCents: 200,
-      duals: [{ length: 50, cents: 50 }],
+      duals: [{ length: 50, profile: '', cents: 50 }],
       credits: [{ supplyId: 'free', cents: 100 }],
     });
   });

@@ -17,6 +17,8 @@ import { settleByProgram } from './whole-program.ts';
 const MOST_DIVES = 600;
 /** After so many dives the whole-number program over all layouts found so far is tried. */
 const DIVES_A_PROGRAM = 8;
+/** Past so many different lengths that program is slow and finds little. */
+const MOST_ITEMS_FOR_PROGRAM = 220;
 /** So many dives that gain nothing end the search. */
 const MOST_IDLE_DIVES = 200;
 /** Past so many sticks several are settled at one step of a dive. */
@@ -106,6 +108,7 @@ export async function searchLeast(
     const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
     const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
+    const isTooWide = instance.items.length > MOST_ITEMS_FOR_PROGRAM;
     let lastGain = 0;
     for (let number = 0; number < mostDives && beatCents > -Infinity; number += 1) {
       if (number - lastGain > MOST_IDLE_DIVES) return;
@@ -132,7 +135,8 @@ export async function searchLeast(
           centsOf(dived),
         );
       }
-      if (number % DIVES_A_PROGRAM !== DIVES_A_PROGRAM - 1 || beatCents === -Infinity) continue;
+      const isTurn = number % DIVES_A_PROGRAM === DIVES_A_PROGRAM - 1;
+      if (!isTurn || beatCents === -Infinity || isTooWide) continue;
       const settled = settleByProgram(instance, highs, program.columns, {
         beatCents,
         isOver: hooks.isOver,
