@@ -51,12 +51,13 @@ export interface StickProfile {
 
 /**
  * An offcut that is kept is worth `centsPerUnit` for each unit of its length, at most `mostCents`,
- * rounded down to the cent; see `offcutCents` in offcut-credit.ts.
+ * rounded down to the cent, and never more than half of what its strip costs (a board's price shared
+ * alike among the strips of its rip), or the plan would hoard; see offcut-credit.ts.
  */
 export interface OffcutCredit {
   /** 0 or more; not whole. */
   readonly centsPerUnit: number;
-  /** Whole, 0 or more; less than any stick of the profile costs, or the plan would hoard. */
+  /** Whole, 0 or more. */
   readonly mostCents: number;
 }
 

@@ -1,4 +1,4 @@
-import { offcutCents, profilesOf } from './offcut-credit.ts';
+import { creditCap, offcutCents, profilesOf } from './offcut-credit.ts';
 import type {
   PlannedStick,
   StickPlan,
@@ -60,7 +60,12 @@ export function creditOf(
   return sticks.reduce(
     (sum, stick) =>
       sum +
-      offcutCents(offcutOf(problem, stick), problem.keepOffcutsOver, credits.get(stick.profile)),
+      offcutCents(
+        offcutOf(problem, stick),
+        problem.keepOffcutsOver,
+        credits.get(stick.profile),
+        creditCap(stick.supply, stick.rip),
+      ),
     0,
   );
 }

@@ -60,7 +60,7 @@ export function layoutColumn(
   if (supplyRow >= 0) entries.set(supplyRow, -1);
   const { keepOffcutsOver, kerf } = instance.problem;
   const offcut = Math.max(0, slot.capacity - kerf - used);
-  const credit = offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile));
+  const credit = offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile), slot.capCents);
   const sorted = [...items].sort((a, b) => a - b);
   return columnOf(slot.priceCents - credit, entries, {
     kind: 'layout',

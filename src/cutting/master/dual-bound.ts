@@ -62,10 +62,14 @@ export function supplyWorths(instance: Instance, worth: ArrayLike<number>): Floa
 
 /** The most that the offcuts of one stick or board of each supply can be credited. */
 function mostCredits(instance: Instance): Float64Array {
-  const bySlot = instance.slots.map(({ blank }) =>
+  const bySlot = instance.slots.map(({ blank, capCents }) =>
     instance.profiles
       .filter((profile) => profile.blank === blank)
-      .reduce((most, { offcutCredit }) => Math.max(most, offcutCredit?.mostCents ?? 0), 0),
+      .reduce(
+        (most, { offcutCredit }) =>
+          Math.max(most, Math.min(capCents, offcutCredit?.mostCents ?? 0)),
+        0,
+      ),
   );
   return supplyWorths(instance, bySlot);
 }

@@ -1,4 +1,4 @@
-import { profilesOf } from '../offcut-credit.ts';
+import { creditCap, profilesOf } from '../offcut-credit.ts';
 import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 
@@ -37,6 +37,8 @@ export interface Slot {
   readonly priceCents: number;
   /** The supply of a stick, by its place in `supplies`; -1 for a strip. */
   readonly supply: number;
+  /** What an offcut of it is credited at most, see `creditCap`; strips that differ in it are other slots. */
+  readonly capCents: number;
   /** The row that strips are counted in, or -1. */
   readonly stripRow: number;
 }
@@ -117,16 +119,17 @@ export function makeInstance(
   const stripBase = items.length + profiles.length;
   const slots: Slot[] = [];
   const strips = new Map<string, number>();
+  const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
   const blanks = new Set(profiles.map(({ blank }) => blank));
   const capacityOf = ({ length }: StickSupply): number =>
     length - 2 * problem.endTrim + problem.kerf;
-  const stripSlot = (blank: string, capacity: number): number => {
-    const key = `${capacity} ${blank}`;
+  const stripSlot = (blank: string, capacity: number, capCents: number): number => {
+    const key = `${capacity} ${credited ? capCents : 0} ${blank}`;
     const known = strips.get(key);
     if (known !== undefined) return known;
     const stripRow = stripBase + strips.size;
     strips.set(key, slots.length);
-    slots.push({ blank, capacity, priceCents: 0, supply: -1, stripRow });
+    slots.push({ blank, capacity, priceCents: 0, supply: -1, capCents, stripRow });
     return slots.length - 1;
   };
   const drafts = problem.supplies
@@ -140,12 +143,20 @@ export function makeInstance(
         if (given.length === 1 && only.count === 1) {
           const { priceCents } = supply;
           const capacity = capacityOf(supply);
-          slots.push({ blank: only.blank, capacity, priceCents, supply: at, stripRow: -1 });
+          const capCents = creditCap(supply, rip);
+          slots.push({
+            blank: only.blank,
+            capacity,
+            priceCents,
+            supply: at,
+            capCents,
+            stripRow: -1,
+          });
         } else {
           rips.push({
             rip,
             strips: given.map(({ blank, count: some }) => ({
-              slot: stripSlot(blank, capacityOf(supply)),
+              slot: stripSlot(blank, capacityOf(supply), creditCap(supply, rip)),
               count: some,
             })),
           });

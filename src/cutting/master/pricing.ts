@@ -18,7 +18,18 @@ interface Candidate {
   readonly item: number;
   readonly room: number;
   readonly gain: number;
-  readonly poured: number;
+}
+
+/** A slot as it is priced for one profile. */
+interface Place {
+  readonly slot: number;
+  readonly capacity: number;
+  /** Whole steps in the capacity. */
+  readonly room: number;
+  /** What is left beside so many used steps is worth, in cents; undefined where it is worth nothing. */
+  readonly rest: Float64Array | undefined;
+  readonly threshold: number;
+  readonly candidates: Candidate[];
 }
 
 /** Prices layouts: for each profile a knapsack table that is kept, since it is filled again and again. */
@@ -51,81 +62,72 @@ export class LayoutPricer {
    * @param thresholds of each slot: a layout worth more is handed over; absent: none is
    */
   price(duals: Float64Array, counts: ArrayLike<number>, thresholds?: ArrayLike<number>): Pricing {
-    const { instance } = this;
-    const worth = new Float64Array(instance.slots.length);
-    const columns: Column[] = [];
-    this.tables.forEach(({ first, items, table }, profile) => {
-      const slots = instance.slotsOf[profile] ?? [];
-      const pouredRate = (duals[instance.items.length + profile] ?? 0) / instance.pouredScale;
-      const rest = restWorth(
-        instance,
-        profile,
-        (instance.poured[profile] ?? 0) > 0 ? pouredRate : 0,
-      );
-      const found = slots.map((): Candidate[] => []);
-      const rooms = slots.map((slot) => table.stepsIn(instance.slots[slot]?.capacity ?? 0));
-      const note = (packet: number, item: number, weight: number, value: number): void => {
-        rooms.forEach((room, at) => {
-          if (weight > room) return;
-          const capacity = instance.slots[slots[at] ?? 0]?.capacity ?? 0;
-          let most = -1;
-          let gain = 0;
-          if (rest === undefined) {
-            most = room;
-            gain = value + (table.best[room - weight] ?? 0);
-          } else {
-            for (let used = room; used >= weight; used -= 1) {
-              const tried =
-                value + (table.best[used - weight] ?? 0) + rest(capacity - used * table.step);
-              if (most >= 0 && tried <= gain) continue;
-              gain = tried;
-              most = used;
-            }
-          }
-          if (gain > (thresholds?.[slots[at] ?? 0] ?? Infinity)) {
-            found[at]?.push({ packet, item, room: most - weight, gain, poured: 0 });
-          }
-        });
-      };
-      const ownCounts = Array.from(items, (_, at) => counts[first + at] ?? 0);
-      const ownValues = Array.from(items, (_, at) => duals[first + at] ?? 0);
-      table.run(items, ownCounts, ownValues, thresholds === undefined ? undefined : note);
-      slots.forEach((slot, at) => {
-        const capacity = instance.slots[slot]?.capacity ?? 0;
-        const room = rooms[at] ?? 0;
-        const best = bestWithin(table, capacity, room, rest);
-        worth[slot] = Math.max(worth[slot] ?? 0, best);
-        columns.push(
-          ...this.choose(
-            found[at] ?? [],
-            slot,
-            profile,
-            first,
-            ownCounts,
-            rest !== undefined && pouredRate > 0,
-          ),
-        );
-      });
-      const all = slots.filter(
-        (slot) => pouredRate > 0 && (thresholds?.[slot] ?? Infinity) < Infinity,
-      );
-      for (const slot of all) {
-        const capacity = instance.slots[slot]?.capacity ?? 0;
-        if (
-          (instance.poured[profile] ?? 0) > 0 &&
-          pouredRate * capacity > (thresholds?.[slot] ?? 0)
-        ) {
-          columns.push(layoutColumn(instance, slot, profile, [], capacity));
-        }
-      }
-    });
+    const worth = new Float64Array(this.instance.slots.length);
+    const columns = this.tables.flatMap((_, profile) =>
+      this.priceProfile(profile, duals, counts, thresholds, worth),
+    );
     return { worth, columns };
+  }
+
+  private priceProfile(
+    profile: number,
+    duals: Float64Array,
+    counts: ArrayLike<number>,
+    thresholds: ArrayLike<number> | undefined,
+    worth: Float64Array,
+  ): Column[] {
+    const { instance } = this;
+    const entry = this.tables[profile];
+    if (entry === undefined) return [];
+    const { first, items, table } = entry;
+    const isPoured = (instance.poured[profile] ?? 0) > 0;
+    const rate = isPoured
+      ? (duals[instance.items.length + profile] ?? 0) / instance.pouredScale
+      : 0;
+    const places = (instance.slotsOf[profile] ?? []).map((slot) =>
+      this.placeOf(profile, slot, table, rate, thresholds?.[slot] ?? Infinity),
+    );
+    const ownCounts = Array.from(items, (_, at) => counts[first + at] ?? 0);
+    const ownValues = Array.from(items, (_, at) => duals[first + at] ?? 0);
+    const note = (packet: number, item: number, weight: number, value: number): void => {
+      for (const place of places) noteCandidate(place, table, { packet, item, weight, value });
+    };
+    table.run(items, ownCounts, ownValues, thresholds === undefined ? undefined : note);
+    return places.flatMap((place) => {
+      worth[place.slot] = Math.max(worth[place.slot] ?? 0, bestWithin(table, place));
+      const { capacity, slot } = place;
+      const poured =
+        rate * capacity > place.threshold
+          ? [layoutColumn(instance, slot, profile, [], capacity)]
+          : [];
+      return [...this.choose(place, profile, first, ownCounts, rate > 0), ...poured];
+    });
+  }
+
+  private placeOf(
+    profile: number,
+    at: number,
+    table: FillTable,
+    rate: number,
+    threshold: number,
+  ): Place {
+    const slot = this.instance.slots[at];
+    if (slot === undefined) throw new RangeError(`No slot ${at}.`);
+    const { capacity } = slot;
+    const room = table.stepsIn(capacity);
+    const worthOf = restWorth(this.instance, profile, slot, rate);
+    const rest =
+      worthOf === undefined
+        ? undefined
+        : Float64Array.from({ length: room + 1 }, (_, used) =>
+            worthOf(capacity - used * table.step),
+          );
+    return { slot: at, capacity, room, rest, threshold, candidates: [] };
   }
 
   /** The layouts worth most, none of which takes more of an item than is asked for all together. */
   private choose(
-    candidates: Candidate[],
-    slot: number,
+    { candidates, slot, capacity }: Place,
     profile: number,
     first: number,
     counts: readonly number[],
@@ -149,7 +151,6 @@ export class LayoutPricer {
       for (const one of items) taken.set(one, (taken.get(one) ?? 0) + 1);
       const own = items.map((one) => first + one);
       const used = own.reduce((sum, one) => sum + (instance.items[one]?.weight ?? 0), 0);
-      const capacity = instance.slots[slot]?.capacity ?? 0;
       if (used > capacity) throw new RangeError('A layout is longer than its stick.');
       const left = capacity - used;
       columns.push(layoutColumn(instance, slot, profile, own, pours ? left : 0));
@@ -158,16 +159,31 @@ export class LayoutPricer {
   }
 }
 
-function bestWithin(
-  table: FillTable,
-  capacity: number,
-  room: number,
-  rest: ((left: number) => number) | undefined,
-): number {
-  if (rest === undefined) return table.best[room] ?? 0;
+/** The best fill whose last packet is this one, where it is worth more than the slot costs. */
+function noteCandidate(
+  { room, rest, threshold, candidates }: Place,
+  { best }: FillTable,
+  { packet, item, weight, value }: { packet: number; item: number; weight: number; value: number },
+): void {
+  if (weight > room) return;
+  let most = room;
+  let gain = value + (best[room - weight] ?? 0) + (rest?.[room] ?? 0);
+  if (rest !== undefined) {
+    for (let used = room - 1; used >= weight; used -= 1) {
+      const tried = value + (best[used - weight] ?? 0) + (rest[used] ?? 0);
+      if (tried <= gain) continue;
+      gain = tried;
+      most = used;
+    }
+  }
+  if (gain > threshold) candidates.push({ packet, item, room: most - weight, gain });
+}
+
+function bestWithin({ best }: FillTable, { room, rest }: Place): number {
+  if (rest === undefined) return best[room] ?? 0;
   let most = 0;
   for (let used = 0; used <= room; used += 1) {
-    most = Math.max(most, (table.best[used] ?? 0) + rest(capacity - used * table.step));
+    most = Math.max(most, (best[used] ?? 0) + (rest[used] ?? 0));
   }
   return most;
 }

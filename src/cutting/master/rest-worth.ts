@@ -1,4 +1,4 @@
-import { creditOf, type Instance } from './instance.ts';
+import { creditOf, type Instance, type Slot } from './instance.ts';
 
 /**
  * What the rest of a stick is worth in cents beside its pieces, by how many units are left of its
@@ -13,13 +13,15 @@ import { creditOf, type Instance } from './instance.ts';
 export function restWorth(
   instance: Instance,
   profile: number,
+  slot: Slot,
   pouredCentsPerUnit: number,
 ): ((left: number) => number) | undefined {
   const credit = creditOf(instance, profile);
   const { keepOffcutsOver, kerf } = instance.problem;
   const poured = (units: number): number => Math.max(0, units) * pouredCentsPerUnit;
   if (credit === undefined) return pouredCentsPerUnit > 0 ? poured : undefined;
-  const { centsPerUnit, mostCents } = credit;
+  const { centsPerUnit } = credit;
+  const mostCents = Math.min(slot.capCents, credit.mostCents);
   const level = centsPerUnit > 0 ? Math.ceil(mostCents / centsPerUnit) : 0;
   const creditFor = (offcut: number): number =>
     offcut <= 0 || offcut < keepOffcutsOver ? 0 : Math.min(mostCents, centsPerUnit * offcut);

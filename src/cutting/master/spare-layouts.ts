@@ -114,7 +114,7 @@ function list(
   const price = isStrip
     ? (slots[slotAt] ?? 0)
     : slot.priceCents * grain + (credits[slot.supply] ?? 0);
-  const needed = price - budget - (credit?.mostCents ?? 0) * grain;
+  const needed = price - budget - Math.min(slot.capCents, credit?.mostCents ?? 0) * grain;
   const limited = Number.isFinite(instance.supplies[slot.supply]?.count ?? Infinity);
   const cut: number[] = [];
   let left = looks;
@@ -124,7 +124,8 @@ function list(
     if (place === own.length) {
       if (cut.length === 0) return;
       const offcut = Math.max(0, slot.capacity - kerf - used);
-      const spare = price - offcutCents(offcut, keepOffcutsOver, credit) * grain - value;
+      const spare =
+        price - offcutCents(offcut, keepOffcutsOver, credit, slot.capCents) * grain - value;
       if (spare > budget) return;
       const key = `${profile}:${cut.join()}${isStrip ? ` strip ${slotAt}` : limited ? ` ${slot.supply}` : ''}`;
       const known = found.get(key);

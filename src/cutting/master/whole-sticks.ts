@@ -119,10 +119,10 @@ function take(instance: Instance, left: number[], slot: number, by: number): voi
 }
 
 function netCents(instance: Instance, profile: number, slot: number, weight: number): number {
-  const { capacity = 0, priceCents = 0 } = instance.slots[slot] ?? {};
+  const { capacity = 0, priceCents = 0, capCents = 0 } = instance.slots[slot] ?? {};
   const { kerf, keepOffcutsOver } = instance.problem;
   const offcut = Math.max(0, capacity - kerf - weight);
-  return priceCents - offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile));
+  return priceCents - offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile), capCents);
 }
 
 interface Board {
