@@ -23,9 +23,10 @@ interface Rank {
   readonly unservedLength: number;
   readonly netCents: number;
   readonly sticks: number;
-  readonly layouts: number;
-  /** The longest single offcut, less is worse; negative so that less is better as for the rest. */
-  readonly shortness: number;
+  /** Different lay-outs, counted when it comes to that. */
+  readonly layouts: () => number;
+  /** In the planner's units. */
+  readonly longestOffcut: () => number;
 }
 
 /** The best plan so far and the best bound for what it serves; tells of every gain. */
@@ -134,6 +135,18 @@ function rankOf(problem: StickProblem, { sticks, unserved }: Offer): Rank {
     (sum, { id, length }) => sum + (unserved.has(id) ? length : 0),
     0,
   );
+  return {
+    unservedCount: unserved.size,
+    unservedLength,
+    netCents: costOf(sticks, profiles) - creditOf(problem, sticks, profiles),
+    sticks: sticks.length,
+    layouts: () => countLayouts(sticks),
+    longestOffcut: () =>
+      sticks.reduce((most, stick) => Math.max(most, offcutOf(problem, stick)), 0),
+  };
+}
+
+function countLayouts(sticks: readonly WholeStick[]): number {
   const layouts = new Set(
     sticks.map(
       ({ profile, supply, blocks }) =>
@@ -143,25 +156,16 @@ function rankOf(problem: StickProblem, { sticks, unserved }: Offer): Rank {
           .join()}`,
     ),
   );
-  const longest = sticks.reduce((most, stick) => Math.max(most, offcutOf(problem, stick)), 0);
-  return {
-    unservedCount: unserved.size,
-    unservedLength,
-    netCents: costOf(sticks, profiles) - creditOf(problem, sticks, profiles),
-    sticks: sticks.length,
-    layouts: layouts.size,
-    shortness: -longest,
-  };
+  return layouts.size;
 }
 
 function isBetter(one: Rank, than: Rank): boolean {
-  const differences = [
-    one.unservedCount - than.unservedCount,
-    one.unservedLength - than.unservedLength,
-    one.netCents - than.netCents,
-    one.sticks - than.sticks,
-    one.layouts - than.layouts,
-    one.shortness - than.shortness,
-  ];
-  return (differences.find((difference) => difference !== 0) ?? 0) < 0;
+  const difference =
+    one.unservedCount - than.unservedCount ||
+    one.unservedLength - than.unservedLength ||
+    one.netCents - than.netCents ||
+    one.sticks - than.sticks ||
+    one.layouts() - than.layouts() ||
+    than.longestOffcut() - one.longestOffcut();
+  return difference < 0;
 }
