@@ -34,6 +34,7 @@ export default tseslint.config(
       'src/core/**',
       'src/cutting/**',
       'src/planning/**',
+      'src/threads/**',
       'src/drawings/**',
       'src/sheets/**',
       'src/functions/**',

@@ -46,9 +46,16 @@ export default async (env = {}) => {
       path: output,
       filename: '[name].js',
       chunkFilename: '[name].[contenthash:8].js',
+      assetModuleFilename: '[name].[contenthash:8][ext]',
       clean: true,
     },
-    resolve: { extensions: ['.ts', '.tsx', '.js'] },
+    resolve: {
+      extensions: ['.ts', '.tsx', '.js'],
+      // The solver as a script: as a module it would be built with its path on this machine in it.
+      alias: { highs$: join(root, 'node_modules', 'highs', 'build', 'highs.js') },
+    },
+    // It asks for these where Node runs it, which is never here.
+    externals: { 'node:fs': 'var {}', 'node:path': 'var {}', 'node:crypto': 'var {}' },
     module: {
       rules: [
         {

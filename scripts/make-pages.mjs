@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { readDemoTables } from '../build/cli/demo-job.js';
 import { DEVELOPMENT_ORIGIN, OFFICE_ADDRESS } from './addresses.mjs';
 import { makeFunctionsJson, makeFunctionsPage } from './make-catalogue.mjs';
+import { HELP_POLICY, panePolicy, withPolicy } from './page-policy.mjs';
 
 const root = join(import.meta.dirname, '..');
 
@@ -15,12 +16,15 @@ export async function makePages({ origin, support, office = OFFICE_ADDRESS }) {
   const read = (...path) => readFileSync(join(root, ...path), 'utf8');
   const supportUrl = /(<SupportUrl DefaultValue=")[^"]*"/u;
   return {
-    'pane.html': read('src', 'pane', 'pane.html').replaceAll(OFFICE_ADDRESS, office),
+    'pane.html': withPolicy(
+      read('src', 'pane', 'pane.html').replaceAll(OFFICE_ADDRESS, office),
+      panePolicy(office),
+    ),
     'manifest.xml': read('manifest.xml')
       .replaceAll(DEVELOPMENT_ORIGIN, origin)
       .replace(supportUrl, (_, before) => `${before}${support}"`),
     'functions.json': JSON.stringify(await makeFunctionsJson({ origin }), null, 2),
-    'functions.html': await makeFunctionsPage({ support }),
+    'functions.html': withPolicy(await makeFunctionsPage({ support }), HELP_POLICY),
     'demo.json': JSON.stringify(demo.value),
   };
 }

@@ -10,14 +10,15 @@ const source = join(root, 'src');
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   core: [],
   cutting: ['core'],
+  threads: ['core', 'cutting'],
   planning: ['core', 'cutting'],
   drawings: ['core'],
   sheets: ['core', 'cutting', 'planning', 'drawings'],
   hosts: ['core', 'planning', 'drawings', 'sheets'],
   functions: ['core', 'cutting'],
   pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
-  addin: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
-  cli: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
+  addin: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
+  cli: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'hosts'],
 };
 
 /** Packages that only one place may know, so that it can be changed there alone. */

@@ -5,5 +5,20 @@ import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
+import { planInWorker } from './start-worker.ts';
 
-export const planner: Planner = { readJob, planJob, checkJobPlan, describePlan, describeInput };
+export const planner: Planner = {
+  readJob,
+  // The quick plan alone is made before a worker has begun.
+  planJob: (job, { seconds, ...options }) =>
+    seconds === 0
+      ? planJob(job, options)
+      : planJob(job, {
+          planSticks: planInWorker,
+          ...options,
+          ...(seconds === undefined ? {} : { seconds }),
+        }),
+  checkJobPlan,
+  describePlan,
+  describeInput,
+};

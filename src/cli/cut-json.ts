@@ -40,6 +40,8 @@ export function cutToJson(
       const { length, priceCents, count } = stickBehind(stated, supplyId);
       return { length: Number(length), price: money(priceCents), count, money: money(cents) };
     }),
+    // What the duals alone come to, where the rest of the bound is known from trying all that is left.
+    ...(bound.tried === undefined ? {} : { tried: { prices: money(bound.tried.pricesCents) } }),
     faults,
     cautions,
   };

@@ -3,11 +3,12 @@ import Fraction from 'fraction.js';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
 import { checkPlan } from '../cutting/check-plan.ts';
-import { planSticks } from '../cutting/plan-sticks.ts';
 import type { StickAnswer } from '../cutting/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
+import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { planWithin } from './plan-within.ts';
 import {
   PIECE_HEADINGS,
   readPieceRows,
@@ -48,11 +49,13 @@ export const CUT: Command = {
       value: 'LENGTH',
       says: `Comes off each end of every stick, its own cut included (${USUAL_TRIM} in).`,
     },
+    SECONDS_OPTION,
+    STEPS_OPTION,
     JSON_OPTION,
   ],
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
-    "With --json: { cost, bound, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, faults, cautions }, lengths in inches, money in the prices' own. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make. Input at fault gives { faults, cautions }.",
+    "With --json: { cost, bound, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
   examples: ['pieces.csv sticks.csv', 'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"'],
   exits: {
@@ -70,6 +73,7 @@ async function runCut(call: Call): Promise<Report> {
   const faults: Fault[] = [];
   const kerf = readOption(call, '--kerf', USUAL_KERF, faults);
   const endTrim = readOption(call, '--end-trim', USUAL_TRIM, faults);
+  const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
     : [];
@@ -83,7 +87,9 @@ async function runCut(call: Call): Promise<Report> {
   const stated = stateCut(order);
   if (!stated.ok) return reportRefusal(2, { faults: stated.faults, cautions }, json);
   const { problem } = stated.value;
-  const planned = await planSticks(problem);
+  const planned = await planWithin({ effort, isSilent: json }, ({ planSticks, options }) =>
+    planSticks(problem, options),
+  );
   if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
   const answer = planned.value;
   const wrong = checkPlan(problem, answer.plan);

@@ -7,6 +7,7 @@ import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import type { Command, Report } from './command.ts';
 import { DEMO_FOLDER } from './demo-job.ts';
+import { USUAL_EFFORT } from './effort.ts';
 import { planInput } from './plan-input.ts';
 import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
@@ -30,7 +31,7 @@ export const DEMO: Command = {
 };
 
 async function runDemo(): Promise<Report> {
-  const planned = await planInput(DEMO_FOLDER);
+  const planned = await planInput(DEMO_FOLDER, { effort: USUAL_EFFORT, isSilent: false });
   if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
   const { plan } = planned;
   const description = describePlan(plan);

@@ -3,6 +3,9 @@ import { BUG_EXIT, type Command } from './command.ts';
 import { HELP_OPTION } from './shared-options.ts';
 
 const WIDTH = 88;
+const USAGE_INDENT = ' '.repeat('Usage: '.length);
+/** A space at which no line ends. */
+const TIE = '\u00a0';
 
 export function helpOfProgram(commands: readonly Command[]): string {
   return join([
@@ -31,7 +34,7 @@ export function helpOfCommand(command: Command): string {
   const { name, summary, examples, notes, exits } = command;
   return join([
     wrap(summary),
-    `Usage: coveledger ${usage(command)}`,
+    `Usage: ${usage(command)}`,
     ...(command.arguments.length === 0
       ? []
       : [columns(command.arguments.map((one): [string, string] => [one.name, one.says]))]),
@@ -49,11 +52,15 @@ export function helpOfCommand(command: Command): string {
   ]);
 }
 
+/** On as many lines as it takes, none of which parts an option from its value. */
 function usage({ name, arguments: needed, options }: Command): string {
   const said = options.map((one) =>
-    one.value === undefined ? `[${one.name}]` : `[${one.name} ${one.value}]`,
+    one.value === undefined ? `[${one.name}]` : `[${one.name}${TIE}${one.value}]`,
   );
-  return [name, ...needed.map((one) => one.name), ...said].join(' ');
+  const words = ['coveledger', name, ...needed.map((one) => one.name), ...said].join(' ');
+  return wrap(words, WIDTH - USAGE_INDENT.length)
+    .replaceAll('\n', `\n${USAGE_INDENT}`)
+    .replaceAll(TIE, ' ');
 }
 
 function exitCodes(exits: Command['exits']): string {

@@ -5,6 +5,7 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
+import { planWithin, type Planning } from './plan-within.ts';
 
 export type InputPlanning =
   | { readonly plan: JobPlan }
@@ -17,12 +18,15 @@ export type InputPlanning =
     };
 
 /** The plan carries the cautions of its reading too. */
-export async function planInput(path: string): Promise<InputPlanning> {
+export async function planInput(path: string, planning: Planning): Promise<InputPlanning> {
   const input = await readJobInput(path, JOB_TABLES);
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
   const read = readJob(input.value, path);
   if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
-  const planned = await planJob(read.job);
+  const { job } = read;
+  const planned = await planWithin(planning, ({ planSticks, options, onProfile }) =>
+    planJob(job, { ...options, planSticks, onProfile }),
+  );
   const cautions = [...read.cautions, ...planned.cautions];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);

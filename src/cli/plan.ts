@@ -4,7 +4,9 @@ import { saveFile } from '../hosts/file/save-file.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
+import type { Fault } from '../core/faults/fault.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
+import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { planInput } from './plan-input.ts';
 import { reportJson, reportRefusal, reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
@@ -28,6 +30,8 @@ export const PLAN: Command = {
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
     FORCE_OPTION,
+    SECONDS_OPTION,
+    STEPS_OPTION,
     JSON_OPTION,
   ],
   notes: [
@@ -48,11 +52,13 @@ async function runPlan(call: Call): Promise<Report> {
   const input = argumentAt(call, 0);
   const out = call.values.get('--out');
   const force = call.flags.has('--force');
+  const faults: Fault[] = [];
+  const effort = readEffort(call, faults);
   if (out !== undefined) {
-    const faults = await checkTarget(out, { argument: '--out', force, input });
-    if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, json);
+    faults.push(...(await checkTarget(out, { argument: '--out', force, input })));
   }
-  const planned = await planInput(input);
+  if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, json);
+  const planned = await planInput(input, { effort, isSilent: json });
   if (planned.plan === undefined) return reportRefusal(planned.exit, planned, json);
   const { plan } = planned;
   const { cautions } = plan;

@@ -3,7 +3,8 @@ import type Fraction from 'fraction.js';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import type { PlannedStick, StickAnswer } from '../cutting/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
-import { sayBound, sayMoney } from '../sheets/say-money.ts';
+import { sayMoney } from '../sheets/say-money.ts';
+import { proofOf, sayProof } from '../sheets/say-proof.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
 import { drawTable } from './text-table.ts';
 
@@ -15,7 +16,8 @@ const COLUMNS = [
   { heading: 'Price each', align: 'right' },
 ] as const;
 
-export function sayCut(order: CutOrder, stated: StatedCut, { plan, bound }: StickAnswer): string[] {
+export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): string[] {
+  const { plan } = answer;
   const count = plan.sticks.length;
   const pieces = plan.sticks.reduce((sum, stick) => sum + stick.pieces.length, 0);
   const loss = `Counted in: ${sayLength(order.kerf)} for each cut between two pieces, ${sayLength(order.endTrim)} off each end of every stick.`;
@@ -23,7 +25,7 @@ export function sayCut(order: CutOrder, stated: StatedCut, { plan, bound }: Stic
   return [
     drawTable(COLUMNS, sayPatterns(stated, plan.sticks)),
     loss,
-    `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} from ${count} ${count === 1 ? 'stick' : 'sticks'} for ${sayMoney(plan.costCents)}; ${sayBound(plan.costCents, bound.costCents, (cents) => sayMoney(cents))}.`,
+    `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} from ${count} ${count === 1 ? 'stick' : 'sticks'} for ${sayMoney(plan.costCents)}; ${sayProof(proofOf(answer), (cents) => sayMoney(cents))}.`,
   ];
 }
 

@@ -1,10 +1,16 @@
-/** A plan in words: what was planned, profile by profile, and what it comes to. */
+/** A plan in words: what was planned, profile by profile, its lumber group by group, and what it comes to. */
 import { formatInches } from '../core/units/format-length.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import { hoursOf, type JobPlan, type ProfilePlan } from '../planning/job-plan.ts';
+import {
+  hoursOf,
+  type CuttingGroup,
+  type JobPlan,
+  type ProfilePlan,
+} from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
 import { MANUAL_CAUTION } from '../sheets/standing-cautions.ts';
-import { sayBound, sayMoney } from '../sheets/say-money.ts';
+import { sayMoney } from '../sheets/say-money.ts';
+import { proofOf, sayCost, sayProof } from '../sheets/say-proof.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [
@@ -23,7 +29,7 @@ export function sayPlan(plan: JobPlan): string[] {
     return ['There is nothing left to plan: every run is marked as done.'];
   }
   const { shop } = plan.job;
-  const lumber = plan.profiles.map((one) => `  ${sayLumber(one, shop)}`);
+  const lumber = plan.groups.map((one) => `  ${sayLumber(one, shop)}`);
   return [
     drawTable(
       COLUMNS,
@@ -48,10 +54,10 @@ function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
   ];
 }
 
-function sayLumber({ profile, answer }: ProfilePlan, shop: Shop): string {
-  const { plan, bound } = answer;
+function sayLumber({ name, answer }: CuttingGroup, shop: Shop): string {
   const say = priceOf(shop);
-  return `${profile.name} ${say(plan.costCents)}, ${sayBound(plan.costCents, bound.costCents, say)}.`;
+  const proof = proofOf(answer);
+  return `${name} ${sayCost(proof, say)}, ${sayProof(proof, say)}.`;
 }
 
 function sayTotals({ totals, job }: JobPlan): string {

@@ -54,6 +54,7 @@ export const CELL_ERRORS = {
   'cove.too-many-passes': NO_ANSWER,
   'rails.off-table': NO_ANSWER,
   'cutting.piece-too-long': NO_ANSWER,
+  'cutting.kerf-longer-than-piece': NO_ANSWER,
   'cutting.stick-shorter-than-trim': NO_ANSWER,
 } as const satisfies Partial<Record<FaultCode, CellError['code']>>;
 

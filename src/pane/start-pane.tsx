@@ -1,6 +1,7 @@
 /** Puts the pane on the page at once; the workbook, the planner and the demo follow in their time. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { SECONDS_PREFERENCE } from './actions/plan-job.ts';
 import { makeActions } from './actions/pane-actions.ts';
 import { Pane } from './pane.tsx';
 import type { PaneServices } from './services.ts';
@@ -11,7 +12,9 @@ import { PaneContext } from './use-pane.ts';
 export function startPane(element: HTMLElement, services: PaneServices): void {
   const kept = services.preferences.get('tab');
   const tab = TABS.find((one) => one === kept) ?? INITIAL_STATE.tab;
-  const store = createStore({ ...INITIAL_STATE, tab });
+  const seconds = services.preferences.get(SECONDS_PREFERENCE) ?? INITIAL_STATE.planning.seconds;
+  const planning = { ...INITIAL_STATE.planning, seconds };
+  const store = createStore({ ...INITIAL_STATE, tab, planning });
   const actions = makeActions(store, services);
   createRoot(element).render(
     <StrictMode>

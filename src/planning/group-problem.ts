@@ -1,13 +1,14 @@
-/** One profile's pieces and stock as a problem of whole numbers for the stick planner. */
+/** The pieces and the stock of a group of profiles as a problem of whole numbers for the stick planner. */
 import Fraction from 'fraction.js';
-import { fault, type Fault } from '../core/faults/fault.ts';
+import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toRadians, degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { StickProblem } from '../cutting/problem.ts';
+import type { OffcutCredit, StickDemand, StickProblem } from '../cutting/problem.ts';
+import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
-import type { Piece } from './piece.ts';
 import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
+import { countStrips, planRips, shareStock, type Blank, type SharedStock } from './share-stock.ts';
 import type { StockUnit } from './stock-units.ts';
 
 /** A trial cut is a cove too: its blank is never shorter than the shop's least. None where it is 0. */
@@ -20,67 +21,140 @@ export function spareLength(shop: Shop): ExactInches | undefined {
 /** A million units an inch: finer than any tape, and a mile of it is still a safe whole number. */
 export const FINEST_UNIT = 1_000_000;
 
-/** What has been used of each row of Stock by the profiles planned before. */
+/** What has been used of each row of Stock by the groups planned before. */
 export type UsedStock = ReadonlyMap<StockUnit['item'], number>;
+
+/** A problem for the stick planner, and what stands behind its ids. */
+export interface StatedGroup {
+  readonly problem: StickProblem;
+  /** Behind supply '0' the first. */
+  readonly supplies: readonly SharedStock[];
+  /** Behind blank '0' the first. */
+  readonly blanks: readonly Blank[];
+  readonly cautions: readonly Caution[];
+}
 
 /** The id under which a cove's set-up spare is planned. */
 export function spareId(profile: Profile): string {
   return `${profile.name} / set-up spare`;
 }
 
+/**
+ * Supplies, blanks and profiles carry ids of their own: places in their lists, and the profile's
+ * name. Offcuts earn the shop's credit, see `creditOf`.
+ *
+ * @param used what earlier groups have used of each row of Stock
+ */
 export function stateProblem(
-  profile: Profile,
-  pieces: readonly Piece[],
-  units: readonly StockUnit[],
+  group: PreparedGroup,
   used: UsedStock,
   shop: Shop,
-): { problem: StickProblem } | { fault: Fault } {
-  const overlap = spliceOverlap(profile, shop);
-  const spare = profile.make === 'buy' ? undefined : spareLength(shop);
-  const lengths = [
+): { stated: StatedGroup } | { fault: Fault } {
+  const { supplies, blanks } = shareStock(group);
+  const overlaps = new Map(group.map(({ profile }) => [profile, spliceOverlap(profile, shop)]));
+  const unitsPerInch = commonUnit(lengthsOf(group, [...overlaps.values()], shop));
+  if (unitsPerInch > FINEST_UNIT) {
+    const limit = FINEST_UNIT;
+    return { fault: fault('cutting.unit-too-fine', nameGroup(group), unitsPerInch, { limit }) };
+  }
+  const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
+  const cautions: Caution[] = [];
+  const problem: StickProblem = {
+    unitsPerInch,
+    kerf: whole(shop.crosscutKerf),
+    endTrim: whole(shop.endTrim),
+    demands: group.flatMap((one) => stateDemands(one, shop, whole)),
+    supplies: supplies.map((stock, index) => {
+      const { rips, caution } = planRips(stock, blanks, shop.kerf);
+      if (caution !== undefined) cautions.push(caution);
+      // Where one row stands twice, at two prices, its rack is counted once; it is never limited.
+      const isFirst = supplies.findIndex(({ item }) => item === stock.item) === index;
+      return {
+        id: String(index),
+        length: whole(stock.item.length),
+        priceCents: stock.priceCents,
+        strips: Math.max(...rips.map(countStrips)),
+        rips,
+        ...remaining(stock.item, isFirst ? (used.get(stock.item) ?? 0) : Infinity),
+      };
+    }),
+    profiles: group.map((one) => {
+      const overlap = overlaps.get(one.profile);
+      const grid = whole(shop.lengthPrecision);
+      return {
+        id: one.profile.name,
+        blank: String(blanks.findIndex(({ profiles }) => profiles.includes(one.profile))),
+        ...(overlap === undefined ? {} : { splice: { overlap: whole(overlap), grid } }),
+        ...creditOf(one.units, shop.offcutCredit, whole),
+      };
+    }),
+    keepOffcutsOver: whole(shop.keepOffcutsOver),
+  };
+  return { stated: { problem, supplies, blanks, cautions } };
+}
+
+/** `Cove`, or `Cove, Crown`. */
+export function nameGroup(group: PreparedGroup): string {
+  return group.map(({ profile }) => profile.name).join(', ');
+}
+
+function lengthsOf(
+  group: PreparedGroup,
+  overlaps: readonly (ExactInches | undefined)[],
+  shop: Shop,
+): readonly ExactInches[] {
+  const spare = spareLength(shop);
+  return [
     shop.crosscutKerf,
     shop.endTrim,
     shop.keepOffcutsOver,
     shop.lengthPrecision,
-    ...units.map(({ item }) => item.length),
-    ...pieces.map((piece) => piece.cutLength),
-    ...(overlap === undefined ? [] : [overlap]),
+    ...group.flatMap(({ units, pieces }) => [
+      ...units.map(({ item }) => item.length),
+      ...pieces.map(({ cutLength }) => cutLength),
+    ]),
+    ...overlaps.flatMap((overlap) => overlap ?? []),
     ...(spare === undefined ? [] : [spare]),
   ];
-  const unitsPerInch = commonUnit(lengths);
-  if (unitsPerInch > FINEST_UNIT) {
-    const limit = FINEST_UNIT;
-    return { fault: fault('cutting.unit-too-fine', profile.name, unitsPerInch, { limit }) };
-  }
-  const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
-  const demands = pieces.map((piece) => ({
+}
+
+function stateDemands(
+  { profile, pieces }: PreparedProfile,
+  shop: Shop,
+  whole: (length: ExactInches) => number,
+): StickDemand[] {
+  const spare = profile.make === 'buy' ? undefined : spareLength(shop);
+  const demands = pieces.map((piece): StickDemand => ({
     id: piece.id,
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
-    ...(piece.match === '' ? {} : { match: nameKey(piece.match) }),
+    profile: profile.name,
+    // A group of two profiles is refused by name elsewhere; here each has its own.
+    ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
   }));
-  if (spare !== undefined) {
-    demands.push({ id: spareId(profile), length: whole(spare), onePiece: true });
-  }
-  return {
-    problem: {
-      unitsPerInch,
-      kerf: whole(shop.crosscutKerf),
-      endTrim: whole(shop.endTrim),
-      demands,
-      supplies: units.map(({ item, strips, priceCents }, index) => ({
-        id: String(index),
-        length: whole(item.length),
-        priceCents,
-        strips,
-        ...remaining(item, used.get(item) ?? 0),
-      })),
-      ...(overlap === undefined
-        ? {}
-        : { splice: { overlap: whole(overlap), grid: whole(shop.lengthPrecision) } }),
-      keepOffcutsOver: whole(shop.keepOffcutsOver),
-    },
-  };
+  if (spare === undefined) return demands;
+  const id = spareId(profile);
+  return [...demands, { id, length: whole(spare), onePiece: true, profile: profile.name }];
+}
+
+/**
+ * What an offcut of a profile is worth to its plan: the shop's percent of what a unit of its blank
+ * costs where it is cheapest, at most half of what one of its blanks costs where that is cheapest,
+ * so that no offcut is worth a stick of its own: the planner would hoard else. Derived. None at 0 %,
+ * or where some stock is free.
+ */
+function creditOf(
+  units: readonly StockUnit[],
+  percent: number,
+  whole: (length: ExactInches) => number,
+): { offcutCredit?: OffcutCredit } {
+  const strip = units.map(({ priceCents, strips }) => priceCents / strips);
+  const mostCents = Math.floor(Math.min(...strip) / 2);
+  if (!(percent > 0 && mostCents > 0)) return {};
+  const perUnit = units.map(({ priceCents, strips, item }) => {
+    return priceCents / strips / whole(item.length);
+  });
+  return { offcutCredit: { centsPerUnit: (percent / 100) * Math.min(...perUnit), mostCents } };
 }
 
 /** The coarsest unit, as units an inch, that divides every length: least common denominator. */

@@ -20,8 +20,9 @@ export interface CutStick {
   /** The profile and a number of its own. */
   readonly id: string;
   readonly item: StockItem;
-  /** Which stick or board of its row in Stock, from 1, and which blank of that board. */
+  /** Which stick or board of its row in Stock, from 1, through all groups. */
   readonly unit: number;
+  /** Which blank of that board, from 1, and how many the board is ripped into; 1 of 1 for a stick. */
   readonly strip: number;
   readonly strips: number;
   readonly fromRack: boolean;
@@ -36,11 +37,53 @@ export interface StockUse {
   readonly item: StockItem;
   readonly fromRack: number;
   readonly bought: number;
-  /** Whole blanks of the opened boards that nothing was cut from: kept. */
+  /** Whole blanks of the opened boards that nothing was cut from: kept, though they earn no credit. */
   readonly unusedBlanks: number;
   readonly priceCents: number;
   readonly costCents: number;
   readonly boardFeet?: number;
+}
+
+/** A blank of a board, in the order in which they lie side by side. */
+export interface RippedStrip {
+  readonly width: ExactInches;
+  /** Whose pieces are cut from it; absent where none are: the whole blank is kept. */
+  readonly profile?: string;
+}
+
+/** A board that is opened, and what it is ripped into before anything is crosscut. */
+export interface RippedBoard {
+  readonly item: StockItem;
+  /** Which board of its row in Stock, from 1, as its sticks have it. */
+  readonly unit: number;
+  readonly fromRack: boolean;
+  readonly strips: readonly RippedStrip[];
+}
+
+/**
+ * Profiles that share boards or limited stock, planned as one problem with one cost; a profile that
+ * shares nothing is a group of its own.
+ */
+export interface CuttingGroup {
+  /** The names of its profiles: `Cove`, or `Cove, Crown`. */
+  readonly name: string;
+  /** In the order of Profiles. */
+  readonly profiles: readonly Profile[];
+  readonly problem: StickProblem;
+  readonly answer: StickAnswer;
+  readonly stockUse: readonly StockUse[];
+  /** Opened boards that are ripped, row by row of Stock. */
+  readonly boards: readonly RippedBoard[];
+  /** How many different ways of cutting a stick there are: of one row, for one profile, alike in their lengths. */
+  readonly layouts: number;
+  /** Of all opened boards and sticks; absent where it is not known of one of them. */
+  readonly boardFeetBought?: number;
+  /** Of these, what the pieces are, set-up spares and overlaps included: strip width times length. */
+  readonly boardFeetUsed?: number;
+  /** Whole boards and sticks; the sum of its profiles' shares. */
+  readonly lumberCents: number;
+  /** What the kept offcuts are worth; the sum of its profiles' credits. */
+  readonly offcutCreditCents: number;
 }
 
 export interface Hours {
@@ -52,8 +95,9 @@ export interface Hours {
 }
 
 export interface Money {
+  /** The profile's share of what its group pays for lumber, see shareLumber. */
   readonly lumberCents: number;
-  /** What the kept offcuts are worth: comes off. */
+  /** What its own kept offcuts are worth: comes off. */
   readonly offcutCreditCents: number;
   readonly laborCents: number;
   readonly overheadCents: number;
@@ -79,10 +123,7 @@ export interface Tally {
 export interface ProfilePlan {
   readonly profile: Profile;
   readonly setUp?: SetUp;
-  readonly problem: StickProblem;
-  readonly answer: StickAnswer;
   readonly sticks: readonly CutStick[];
-  readonly stockUse: readonly StockUse[];
   readonly tally: Tally;
   readonly money: Money;
 }
@@ -116,7 +157,10 @@ export interface JobPlan {
   readonly job: Job;
   /** All of them, done ones too, in the order of the runs. */
   readonly pieces: readonly Piece[];
+  /** In the order of Profiles. */
   readonly profiles: readonly ProfilePlan[];
+  /** Every planned profile is in one of them; in the order of their first profiles. */
+  readonly groups: readonly CuttingGroup[];
   readonly rooms: readonly RoomLine[];
   readonly totals: Totals;
   readonly cautions: readonly Caution[];
@@ -134,4 +178,9 @@ export function benchHoursOf(hours: Hours): number {
 
 export function hoursOf(hours: Hours): number {
   return hours.setUp + hours.passes + hours.smoothing + hours.crosscuts;
+}
+
+/** Plans of a group, in the order of its profiles. */
+export function plansOf(plan: JobPlan, group: CuttingGroup): readonly ProfilePlan[] {
+  return plan.profiles.filter(({ profile }) => group.profiles.includes(profile));
 }

@@ -1,39 +1,68 @@
 /** Money in whole cents, rounded once, at the line. */
-import type { CutStick, Hours, Money, StockUse } from './job-plan.ts';
-import { hoursOf } from './job-plan.ts';
+import { creditCap, offcutCents } from '../cutting/offcut-credit.ts';
+import { blankOf, stockOf, type AnsweredGroup } from './cut-sticks.ts';
+import type { Profile } from './job.ts';
+import { hoursOf, type Hours, type Money } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 
 /**
- * One profile's lines. Kept offcuts are worth the shop's share of what their length cost; overhead
- * comes on lumber and labor; the margin is a share of the price: price = cost / (1 - margin).
+ * One profile's lines: overhead comes on lumber and labor; the margin is a share of the price:
+ * price = cost / (1 - margin).
  */
 export function priceProfile(
-  stockUse: readonly StockUse[],
-  sticks: readonly CutStick[],
+  lumberCents: number,
+  offcutCreditCents: number,
   hours: Hours,
   shop: Shop,
 ): Money {
-  const priceOf = new Map(stockUse.map((use) => [use.item, use.priceCents]));
-  const lumberCents = stockUse.reduce((sum, use) => sum + use.costCents, 0);
-  let credit = 0;
-  for (const { item, offcut, offcutKept, length, strips } of sticks) {
-    if (!offcutKept) continue;
-    const perInch = (priceOf.get(item) ?? 0) / strips / Number(length);
-    credit += perInch * Number(offcut) * (shop.offcutCredit / 100);
-  }
-  // Whole blanks left of a board are offcuts too; all blanks of a row cost alike.
-  for (const { item, unusedBlanks, priceCents } of stockUse) {
-    const strips = sticks.find((stick) => stick.item === item)?.strips ?? 1;
-    if (item.length.lt(shop.keepOffcutsOver)) continue;
-    credit += ((unusedBlanks * priceCents) / strips) * (shop.offcutCredit / 100);
-  }
-  const offcutCreditCents = Math.min(lumberCents, cents(credit));
   const laborCents = cents(hoursOf(hours) * shop.hourlyRate * 100);
   const base = lumberCents - offcutCreditCents + laborCents;
   const overheadCents = cents((base * shop.overhead) / 100);
   const costCents = base + overheadCents;
   const priceCents = cents(costCents / (1 - shop.margin / 100));
   return { lumberCents, offcutCreditCents, laborCents, overheadCents, costCents, priceCents };
+}
+
+/**
+ * Shares what a group pays for lumber among its profiles, row by row of Stock: what is paid for the
+ * boards of a row goes by the area of the strips used of them, width times length (all of a row are
+ * as long), and what is paid for its sticks by their number. Blanks that nothing is cut from are so
+ * paid by those who opened the boards of their row. Derived; shares sum to the group's lumber.
+ *
+ * @returns cents by the profile's name
+ */
+export function shareLumber(
+  profiles: readonly Profile[],
+  group: AnsweredGroup,
+): ReadonlyMap<string, number> {
+  const shares = new Map(profiles.map(({ name }) => [name, 0]));
+  for (const { id, priceCents } of group.problem.supplies) {
+    const sticks = group.answer.plan.sticks.filter((stick) => stick.supplyId === id);
+    const isBoard = stockOf(group, id).item.kind === 'board';
+    const weights = profiles.map(({ name }) => {
+      const width = isBoard ? Number(blankOf(group, name).width ?? 1) : 1;
+      return width * sticks.filter((stick) => stick.profile === name).length;
+    });
+    const paid = new Set(sticks.map(({ unit }) => unit)).size * priceCents;
+    shareCents(paid, weights).forEach((share, at) => {
+      const name = profiles[at]?.name ?? '';
+      shares.set(name, (shares.get(name) ?? 0) + share);
+    });
+  }
+  return shares;
+}
+
+/** What the kept offcuts of one profile's sticks are worth; those of all profiles make the plan's credit. */
+export function creditProfile(profile: Profile, { problem, answer }: AnsweredGroup): number {
+  const credit = problem.profiles?.find(({ id }) => id === profile.name)?.offcutCredit;
+  const supplies = new Map(problem.supplies.map((supply) => [supply.id, supply]));
+  return answer.plan.sticks
+    .filter((stick) => stick.profile === profile.name)
+    .reduce((sum, { supplyId, rip, offcut }) => {
+      const supply = supplies.get(supplyId);
+      const most = supply === undefined ? 0 : creditCap(supply, rip);
+      return sum + offcutCents(offcut, problem.keepOffcutsOver, credit, most);
+    }, 0);
 }
 
 /** Shares an amount of cents by weights so that the shares sum to it: the largest remainders get the odd cents. */

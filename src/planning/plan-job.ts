@@ -1,18 +1,18 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
-import Fraction from 'fraction.js';
 import { fault, placeFault, rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions, StickAnswer } from '../cutting/problem.ts';
-import { readSticks, readStockUse } from './cut-sticks.ts';
-import { spareId, spareLength, stateProblem } from './group-problem.ts';
-import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
-import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
-import { cents, priceProfile, shareCents } from './money.ts';
+import type { PlanSticksOptions } from '../cutting/problem.ts';
+import { nameGroup, spareLength } from './group-problem.ts';
+import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
+import { nameKey, sameName, type Job, type StockItem } from './job.ts';
+import type { CuttingGroup, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { Piece } from './piece.ts';
 import { listPieces } from './pieces/list-pieces.ts';
-import { planSetUp, type SetUp } from './plan-setup.ts';
-import { findStock, type StockUnit } from './stock-units.ts';
-import { tallyProfile } from './tally.ts';
+import { planGroup } from './plan-group.ts';
+import { planSetUp } from './plan-setup.ts';
+import { shareTime } from './share-time.ts';
+import { findStock } from './stock-units.ts';
+import { roomLines, sumUp } from './sum-up.ts';
 
 export interface JobPlanning {
   /** Present when the job can be made as asked. */
@@ -21,99 +21,117 @@ export interface JobPlanning {
   readonly cautions: readonly Caution[];
 }
 
+/** A budget in milliseconds is for the whole job; one in steps for each group. */
 export interface PlanJobOptions extends PlanSticksOptions {
-  /** Called before each profile is planned, and once after the last: so many of so many done. */
+  /** Called before each group is planned, with its profiles' names, and once after the last: so many of so many done. */
   readonly onProfile?: (done: number, of: number, profile: string) => void;
+  /** Plans the sticks of a group, in a worker for instance. Absent: here. */
+  readonly planSticks?: typeof planSticks;
+  /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
+  readonly seconds?: number;
 }
 
 /**
- * Plans a job: one problem of sticks a profile, in the order of Profiles, each taking what is left
- * of the rack. Every fault of every part is collected; with any, there is no plan.
+ * Plans a job: profiles that share stock are one problem of sticks, in the order of Profiles, each
+ * group taking what is left of the rack. Every fault of every part is collected; with any, there is
+ * no plan.
+ *
+ * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
   const listed = listPieces(job);
-  const faults: Fault[] = [...listed.faults, ...checkMatches(listed.pieces)];
-  const cautions: Caution[] = [...listed.cautions, ...spareCautions(job)];
-  const profiles: ProfilePlan[] = [];
-  const used = new Map<StockItem, number>();
-  for (const [index, profile] of job.profiles.entries()) {
-    options.onProfile?.(index, job.profiles.length, profile.name);
-    const live = listed.pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
-    if (live.length === 0) continue;
-    const setUp = planSetUp(profile, job.shop);
-    const stock = findStock(profile, job);
-    faults.push(...(setUp?.faults ?? []), ...stock.faults);
-    cautions.push(...(setUp?.cautions ?? []), ...stock.cautions);
-    if (stock.units.length === 0) continue;
-    const planned = await planGroup(job, profile, live, stock.units, used, setUp?.setUp, options);
-    faults.push(...planned.faults);
-    if (planned.plan === undefined) continue;
-    profiles.push(planned.plan);
-    for (const { item, fromRack, bought } of planned.plan.stockUse) {
-      used.set(item, (used.get(item) ?? 0) + fromRack + bought);
-    }
-  }
-  options.onProfile?.(job.profiles.length, job.profiles.length, '');
+  const prepared = prepareProfiles(job, listed.pieces);
+  const faults = [...listed.faults, ...checkMatches(listed.pieces), ...prepared.faults];
+  const cautions = [...listed.cautions, ...spareCautions(job), ...prepared.cautions];
+  const planned = await planGroups(
+    groupProfiles(prepared.profiles, job.shop.kerf),
+    job,
+    faults.length > 0,
+    options,
+  );
+  faults.push(...planned.faults);
+  cautions.push(...planned.cautions);
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;
-  const rooms = roomLines(listed.pieces, profiles);
-  const totals = sumUp(job, listed.pieces, profiles);
+  const { groups } = planned;
+  const byProfile = new Map(planned.profiles.map((one) => [one.profile, one]));
+  const profiles = job.profiles.flatMap((profile) => byProfile.get(profile) ?? []);
   const plan: JobPlan = {
     job,
     pieces: listed.pieces,
     profiles,
-    rooms,
-    totals,
+    groups,
+    rooms: roomLines(listed.pieces, profiles),
+    totals: sumUp(job, listed.pieces, profiles),
     cautions: found.cautions,
   };
   return { plan, ...found };
 }
 
-async function planGroup(
+/** Every profile that has pieces to cut and stock to cut them from, with its set-up. */
+function prepareProfiles(
   job: Job,
-  profile: Profile,
-  live: readonly Piece[],
-  units: readonly StockUnit[],
-  used: ReadonlyMap<StockItem, number>,
-  setUp: SetUp | undefined,
-  options: PlanSticksOptions,
-): Promise<{ plan?: ProfilePlan; faults: readonly Fault[] }> {
-  const stated = stateProblem(profile, live, units, used, job.shop);
-  if ('fault' in stated) return { faults: [placeFault(stated.fault, profile.where)] };
-  const { problem } = stated;
-  const planned = await planSticks(problem, options);
-  if (!planned.ok) {
-    return { faults: planned.faults.map((one) => placeFault(one, profile.where)) };
+  pieces: readonly Piece[],
+): { profiles: PreparedProfile[]; faults: Fault[]; cautions: Caution[] } {
+  const profiles: PreparedProfile[] = [];
+  const faults: Fault[] = [];
+  const cautions: Caution[] = [];
+  for (const profile of job.profiles) {
+    const live = pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
+    if (live.length === 0) continue;
+    const found = planSetUp(profile, job.shop);
+    const stock = findStock(profile, job);
+    faults.push(...(found?.faults ?? []), ...stock.faults);
+    cautions.push(...(found?.cautions ?? []), ...stock.cautions);
+    if (stock.units.length === 0) continue;
+    const setUp = found?.setUp;
+    profiles.push({
+      profile,
+      pieces: live,
+      units: stock.units,
+      ...(setUp === undefined ? {} : { setUp }),
+    });
   }
-  const answer = planned.value;
-  const pieces = new Map(live.map((piece) => [piece.id, piece]));
-  if (answer.plan.unserved.length > 0) {
-    return { faults: unservedFaults(profile, answer, pieces, units) };
-  }
-  const sticks = readSticks(profile, problem, answer, units, used, pieces);
-  const stockUse = readStockUse(problem, answer, units);
-  const tally = tallyProfile(profile, live, sticks, setUp, job.shop);
-  const money = priceProfile(stockUse, sticks, tally.hours, job.shop);
-  const plan = { profile, problem, answer, sticks, stockUse, tally, money };
-  return { plan: setUp === undefined ? plan : { ...plan, setUp }, faults: [] };
+  return { profiles, faults, cautions };
 }
 
-/** What could not be placed is named piece by piece, at its own row. */
-function unservedFaults(
-  profile: Profile,
-  answer: StickAnswer,
-  pieces: ReadonlyMap<string, Piece>,
-  units: readonly StockUnit[],
-): Fault[] {
-  const longest = Math.max(...units.map(({ item }) => Number(item.length)));
-  return answer.plan.unserved.map(({ demandId, why }) => {
-    const piece = pieces.get(demandId);
-    const given = piece === undefined ? spareId(profile) : { inches: Number(piece.cutLength) };
-    const more = { limit: { inches: longest }, details: { why } };
-    const one = fault('cutting.unserved', demandId, given, more);
-    return placeFault(one, piece?.where ?? profile.where);
-  });
+/** @param isLost There are faults already: the groups are planned only to find the others. */
+async function planGroups(
+  prepared: readonly PreparedGroup[],
+  job: Job,
+  isLost: boolean,
+  { onProfile, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
+): Promise<{
+  groups: CuttingGroup[];
+  profiles: ProfilePlan[];
+  faults: Fault[];
+  cautions: Caution[];
+}> {
+  const groups: CuttingGroup[] = [];
+  const profiles: ProfilePlan[] = [];
+  const faults: Fault[] = [];
+  const cautions: Caution[] = [];
+  const used = new Map<StockItem, number>();
+  const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.pieces.length, 0));
+  const milliseconds = seconds === undefined ? undefined : seconds * 1000;
+  const budgetOf = shareTime(milliseconds, pieces, options);
+  for (const [place, group] of prepared.entries()) {
+    onProfile?.(place, prepared.length, nameGroup(group));
+    const isQuick = isLost || faults.length > 0;
+    const budget = isQuick ? { budget: { steps: 1 } } : budgetOf(place);
+    const planned = await planGroup(group, used, job.shop, plan, { ...options, ...budget });
+    faults.push(...planned.faults);
+    cautions.push(...planned.cautions);
+    if (planned.group === undefined) continue;
+    groups.push(planned.group);
+    profiles.push(...(planned.profiles ?? []));
+    for (const { item, fromRack, bought } of planned.group.stockUse) {
+      used.set(item, (used.get(item) ?? 0) + fromRack + bought);
+    }
+  }
+  onProfile?.(prepared.length, prepared.length, '');
+  return { groups, profiles, faults, cautions };
 }
 
 /** A set-up spare shorter than the shop's least blank is planned as long as that. */
@@ -142,48 +160,4 @@ function checkMatches(pieces: readonly Piece[]): Fault[] {
     faults.push(placeFault(one, piece.where));
   }
   return faults;
-}
-
-/** The price of a profile is shared among its rooms by net length, to the cent. */
-function roomLines(pieces: readonly Piece[], profiles: readonly ProfilePlan[]): RoomLine[] {
-  const rooms = [...new Set(pieces.map((piece) => piece.room))];
-  const lines = profiles.flatMap(({ profile, money }) => {
-    const parts = rooms.flatMap((room) => {
-      const here = pieces.filter(
-        (one) => !one.done && one.room === room && one.profile === profile.name,
-      );
-      if (here.length === 0) return [];
-      const lengthNet = here.reduce((sum, one) => sum.add(one.cutLength), new Fraction(0));
-      return [{ room, profile: profile.name, pieces: here.length, lengthNet }];
-    });
-    const shares = shareCents(
-      money.priceCents,
-      parts.map((part) => Number(part.lengthNet)),
-    );
-    return parts.map((part, index): RoomLine => ({ ...part, priceCents: shares[index] ?? 0 }));
-  });
-  return rooms.flatMap((room) => lines.filter((line) => line.room === room));
-}
-
-function sumUp(job: Job, pieces: readonly Piece[], profiles: readonly ProfilePlan[]): Totals {
-  const sum = (value: (plan: ProfilePlan) => number): number =>
-    profiles.reduce((all, plan) => all + value(plan), 0);
-  const exact = (value: (plan: ProfilePlan) => Fraction): Fraction =>
-    profiles.reduce((all, plan) => all.add(value(plan)), new Fraction(0));
-  const priceCents = sum(({ money }) => money.priceCents);
-  return {
-    pieces: sum(({ tally }) => tally.pieces),
-    done: pieces.filter((piece) => piece.done).length,
-    sticks: sum(({ tally }) => tally.sticks),
-    lengthNet: exact(({ tally }) => tally.lengthNet),
-    lengthBought: exact(({ tally }) => tally.lengthBought),
-    boardFeetNet: sum(({ tally }) => tally.boardFeetNet ?? 0),
-    boardFeetWithAllowance: sum(({ tally }) => tally.boardFeetWithAllowance ?? 0),
-    passes: sum(({ tally }) => tally.passes),
-    hours: sum(({ tally }) => hoursOf(tally.hours)),
-    costCents: sum(({ money }) => money.costCents),
-    priceCents,
-    taxCents: cents((priceCents * job.shop.tax) / 100),
-    currency: job.shop.currency,
-  };
 }

@@ -1,11 +1,10 @@
 /** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
 import { toDegrees } from '../core/units/angle.ts';
-import type { ExactInches } from '../core/units/length.ts';
+import { groupToJson } from './group-json.ts';
 import {
   benchHoursOf,
   hoursOf,
   machineHoursOf,
-  type CutStick,
   type JobPlan,
   type ProfilePlan,
 } from './job-plan.ts';
@@ -13,7 +12,7 @@ import type { SetUp } from './plan-setup.ts';
 import type { Piece } from './piece.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
-export const PLAN_JSON_VERSION = 1;
+export const PLAN_JSON_VERSION = 2;
 
 /** The plan as one object of plain data, every number finite. */
 export function planToJson(plan: JobPlan) {
@@ -38,7 +37,7 @@ export function planToJson(plan: JobPlan) {
     rooms: roomsOf(plan),
     profiles: plan.profiles.map(profileOf),
     pieces: plan.pieces.map(pieceOf),
-    groups: plan.profiles.map(groupOf),
+    groups: plan.groups.map((group) => groupToJson(plan, group)),
     cautions: plan.cautions,
     faults: [] as const,
   };
@@ -67,7 +66,7 @@ function roomsOf(plan: JobPlan) {
   });
 }
 
-function profileOf({ profile, setUp, tally, money: lines, stockUse }: ProfilePlan) {
+function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
   return {
     profile: profile.name,
     make: profile.make,
@@ -93,15 +92,6 @@ function profileOf({ profile, setUp, tally, money: lines, stockUse }: ProfilePla
     overhead: money(lines.overheadCents),
     cost: money(lines.costCents),
     price: money(lines.priceCents),
-    stock: stockUse.map((use) => ({
-      for: use.item.for,
-      kind: use.item.kind,
-      length: Number(use.item.length),
-      width: use.item.width === undefined ? null : Number(use.item.width),
-      fromRack: use.fromRack,
-      bought: use.bought,
-      cost: money(use.costCents),
-    })),
   };
 }
 
@@ -147,52 +137,5 @@ function pieceOf(piece: Piece) {
     left: end(piece.left),
     right: end(piece.right),
     done: piece.done,
-  };
-}
-
-function groupOf({ profile, problem, answer, sticks }: ProfilePlan) {
-  return {
-    name: profile.name,
-    cost: money(answer.plan.costCents),
-    bound: money(answer.bound.costCents),
-    status: answer.status,
-    kerf: problem.kerf / problem.unitsPerInch,
-    endTrim: problem.endTrim / problem.unitsPerInch,
-    supplies: problem.supplies.map((supply) => ({
-      length: supply.length / problem.unitsPerInch,
-      price: money(supply.priceCents),
-      strips: supply.strips,
-      have: supply.have,
-      buyMost: supply.buyMost,
-    })),
-    duals: answer.bound.duals.map(({ length, cents }) => ({
-      length: length / problem.unitsPerInch,
-      money: money(cents),
-    })),
-    credits: answer.bound.credits.map(({ supplyId, cents }) => ({
-      supply: Number(supplyId),
-      money: money(cents),
-    })),
-    sticks: sticks.map(stickOf),
-  };
-}
-
-function stickOf(stick: CutStick) {
-  const number = (length: ExactInches): number => Number(length);
-  return {
-    id: stick.id,
-    length: number(stick.length),
-    fromRack: stick.fromRack,
-    board: stick.unit,
-    strip: stick.strip,
-    pieces: stick.pieces.map(({ id, piece, part, length }) => ({
-      id,
-      room: piece?.room ?? null,
-      run: piece?.run ?? null,
-      part: part ?? null,
-      length: number(length),
-    })),
-    offcut: number(stick.offcut),
-    offcutKept: stick.offcutKept,
   };
 }

@@ -103,7 +103,11 @@ export const SETTINGS = {
     note: 'Of a scarf, from square',
   },
   keepOffcutsOver: length('keep offcuts over', '24', 'Shorter offcuts are waste'),
-  offcutCredit: percent('offcut credit %', '0', 'Share of its price that a kept offcut is worth'),
+  offcutCredit: percent(
+    'offcut credit %',
+    '0',
+    'Share of the cheapest price that a kept offcut earns',
+  ),
   setUpSpare: length('set-up spare', '36', 'Trial cuts for each cove, from the same lumber', false),
   endAllowance: length(
     'end allowance',

@@ -11,7 +11,7 @@ import type { Shop } from './shop.ts';
 /** A row of Stock as it serves one profile. */
 export interface StockUnit {
   readonly item: StockItem;
-  /** 1 for a stick; for a board the blanks that it rips into. */
+  /** 1 for a stick; for a board the blanks of this profile alone that it rips into. */
   readonly strips: number;
   /** Of one stick or one whole board, in whole cents. */
   readonly priceCents: number;

@@ -1,11 +1,21 @@
-/** The cutting sheet: every stick with its pieces in the order they are cut, profile by profile. */
-import type { CutStick, JobPlan, ProfilePlan, StockUse } from '../planning/job-plan.ts';
+/** The cutting sheet: what is ripped, then every stick with its pieces in the order they are cut. */
+import {
+  plansOf,
+  type CuttingGroup,
+  type CutStick,
+  type JobPlan,
+  type ProfilePlan,
+} from '../planning/job-plan.ts';
+import type { Shop } from '../planning/shop.ts';
 import { quoteSheet } from './cell-range.ts';
+import { addBoards, sayUnused } from './cutting-boards.ts';
 import { addStick } from './cutting-stick.ts';
 import type { SheetDescription } from './description.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
 import { formatMark } from '../core/units/format-mark.ts';
-import { count, numberIn, printExact, printTotal } from './print-length.ts';
+import { count, numberIn, printExact } from './print-length.ts';
+import { sayMoney } from './say-money.ts';
+import { proofOf, sayCost, sayProof } from './say-proof.ts';
 import { cell, sum, SheetDraft } from './sheet-draft.ts';
 
 const COLUMNS = [6, 36, 13, 10, 16, 17, 15, 17, 15, 7, 11, 11].map((width) => ({ width }));
@@ -13,6 +23,10 @@ const COLUMNS = [6, 36, 13, 10, 16, 17, 15, 17, 15, 7, 11, 11].map((width) => ({
 const SHEET = quoteSheet(SHEET_NAMES.cutting);
 /** Kept offcuts named on one row of the list. */
 const OFFCUTS_A_ROW = 12;
+
+const COVE_FIRST = 'Cut the cove on the whole blanks, and crosscut them afterwards.';
+const SPARE_FIRST =
+  'Crosscut the set-up spare off first, for trial cuts; then cut the cove on the whole blanks, and crosscut the rest afterwards.';
 
 export function draftCutting(
   plan: JobPlan,
@@ -40,8 +54,9 @@ export function draftCutting(
     cell(`Stick (${shop.unit})`, 'headingRight'),
     cell(`Offcut kept (${shop.unit})`, 'headingRight'),
   );
-  const groups = plan.profiles.map((one, index) => addGroup(draft, plan, one, index, cells));
-  addSummary(draft, plan, cells, groups);
+  const rows: ProfileRows[] = [];
+  for (const group of plan.groups) addGroup(draft, plan, group, cells, rows);
+  addSummary(draft, plan, cells, rows);
   return {
     finish: () =>
       draft.finish(
@@ -56,23 +71,42 @@ export function draftCutting(
   };
 }
 
-/** Rows of a group's own sums. */
-interface GroupRows {
+/** Rows of a profile's own sums. */
+interface ProfileRows {
   readonly together: number;
   readonly lumber: number;
 }
 
+/** A group's cost and boards, then its profiles; the rows of a profile's sums are put at its place in the plan. */
 function addGroup(
   draft: SheetDraft,
   plan: JobPlan,
-  planned: ProfilePlan,
+  group: CuttingGroup,
+  cells: PlanCells,
+  rows: ProfileRows[],
+): void {
+  const { shop } = plan.job;
+  const plans = plansOf(plan, group);
+  draft.spread(group.name, 'section');
+  draft.spread(sayGroup(group, plans, shop), 'wrapped');
+  addBoards(draft, group, shop.unit, COLUMNS.length - 1);
+  for (const planned of plans) {
+    const index = plan.profiles.indexOf(planned);
+    if (plans.length > 1) draft.spread(planned.profile.name, 'label');
+    rows[index] = addProfile(draft, plan, planned, index, cells);
+  }
+  addKept(draft, group, plans, shop);
+  draft.blank();
+}
+
+function addProfile(
+  draft: SheetDraft,
+  plan: JobPlan,
+  { profile, sticks, money: lines }: ProfilePlan,
   index: number,
   cells: PlanCells,
-): GroupRows {
-  const { profile, sticks, money: lines } = planned;
+): ProfileRows {
   const { unit } = plan.job.shop;
-  draft.spread(profile.name, 'section');
-  draft.spread(sayGroup(planned, plan.totals.currency), 'wrapped');
   const first = draft.next;
   const parts = countParts(sticks);
   for (const stick of sticks) addStick(draft, plan, profile, stick, parts);
@@ -105,50 +139,45 @@ function addGroup(
     null,
     sum(() => cells.lumber[index] ?? '0', money(lines.lumberCents), 'money'),
   );
-  addKept(draft, kept, planned.stockUse, plan);
-  draft.blank();
   return { together, lumber };
 }
 
-function sayGroup({ profile, answer, sticks }: ProfilePlan, currency: string): string {
-  const whole =
-    profile.make === 'buy'
-      ? ''
-      : ' Crosscut the set-up spare off first, for trial cuts; then cut the cove on the whole blanks, and crosscut the rest afterwards.';
-  return `${count(sticks.length, 'stick')}: ${sayStatus(answer.status, answer.plan.costCents, answer.bound.costCents, currency)}.${whole}`;
-}
-
-/** How good the plan is, in words; the share is rounded up, so that it never says too little. */
-export function sayStatus(
-  status: 'proven' | 'gap' | 'unfinished',
-  costCents: number,
-  boundCents: number,
-  currency: string,
+/** What it costs, how near the least possible that is, how it is cut, and what is done first. */
+function sayGroup(
+  { answer, layouts, boardFeetBought, boardFeetUsed }: CuttingGroup,
+  plans: readonly ProfilePlan[],
+  { currency, decimalSign, setUpSpare }: Shop,
 ): string {
-  const sayMoney = (cents: number): string => `${currency} ${money(cents).toFixed(2)}`;
-  const figures = `lumber ${sayMoney(costCents)}, least possible cost proven ${sayMoney(boundCents)}`;
-  if (status === 'proven') return `${figures}, proven least cost`;
-  if (status === 'unfinished') return `${figures}, bound not finished`;
-  if (boundCents <= 0) return `${figures}, how far from the least possible is not known`;
-  const share = Math.ceil((costCents / boundCents - 1) * 1000 - 1e-9) / 10;
-  return `${figures}, within ${share} % of the least possible`;
+  const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const feet = (value: number): string => value.toFixed(1).replace('.', decimalSign);
+  const proof = proofOf(answer);
+  const sticks = plans.reduce((sum, one) => sum + one.sticks.length, 0);
+  const area =
+    boardFeetBought === undefined || boardFeetUsed === undefined
+      ? []
+      : [
+          `${feet(boardFeetBought)} board feet bought or from the rack, ${feet(boardFeetUsed)} used.`,
+        ];
+  const isMade = plans.some(({ profile }) => profile.make !== 'buy');
+  return [
+    `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say)}.`,
+    `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
+    ...area,
+    ...(isMade ? [setUpSpare.gt(0) ? SPARE_FIRST : COVE_FIRST] : []),
+  ].join(' ');
 }
 
+/** Offcuts of sticks, and blanks that nothing was cut from. */
 function addKept(
   draft: SheetDraft,
-  kept: readonly CutStick[],
-  stockUse: readonly StockUse[],
-  plan: JobPlan,
+  group: CuttingGroup,
+  plans: readonly ProfilePlan[],
+  { unit, offcutCredit }: Shop,
 ): void {
-  const { unit } = plan.job.shop;
-  const whole = stockUse
-    .filter((use) => use.unusedBlanks > 0)
-    .map(({ item, unusedBlanks }) => {
-      const blanks = count(unusedBlanks, 'whole blank');
-      return `${blanks} of ${item.for}, ${printTotal(item.length, unit)}`;
-    });
+  const kept = plans.flatMap(({ sticks }) => keptOf(sticks));
+  const credited = offcutCredit > 0 ? ' (kept, but not credited)' : '';
   const list = [
-    ...whole,
+    ...sayUnused(group, unit).map((text) => `${text}${credited}`),
     ...kept.map((stick) => `${formatMark(Number(stick.offcut), unit)} of ${stick.id}`),
   ];
   for (let from = 0; from === 0 || from < list.length; from += OFFCUTS_A_ROW) {
@@ -160,12 +189,12 @@ function addKept(
   }
 }
 
-/** A row a profile, each taken over from its group, and their sums. */
+/** A row a profile, each taken over from its own sums, and what they come to. */
 function addSummary(
   draft: SheetDraft,
   plan: JobPlan,
   cells: PlanCells,
-  groups: readonly GroupRows[],
+  rows: readonly ProfileRows[],
 ): void {
   const { unit } = plan.job.shop;
   draft.spread('All profiles', 'section');
@@ -185,7 +214,7 @@ function addSummary(
     kept: total(keptOf(sticks).map((stick) => numberIn(stick.offcut, unit))),
   }));
   plan.profiles.forEach(({ profile }, index) => {
-    const { together, lumber } = groups[index] ?? { together: 1, lumber: 1 };
+    const { together, lumber } = rows[index] ?? { together: 1, lumber: 1 };
     const figure = figures[index];
     if (figure === undefined) return;
     draft.add(
@@ -197,7 +226,7 @@ function addSummary(
       sum(`L${together}`, figure.kept, 'rowNumber'),
     );
   });
-  if (groups.length === 0) draft.add(null, cell('Nothing is left to cut.', 'row'));
+  if (rows.length === 0) draft.add(null, cell('Nothing is left to cut.', 'row'));
   const last = draft.next - 1;
   const row = draft.add(
     cell(null, 'totalLabel'),

@@ -31,7 +31,7 @@ export function draftProduction(plan: JobPlan, cells: PlanCells): ProductionDraf
   addMakeTable(draft, plan, cells, own);
   addMoneyTable(draft, plan, cells, own);
   // The stock table begins a page of its own where the first one would break it apart.
-  const rows = draft.next + plan.profiles.reduce((all, one) => all + one.stockUse.length, 0);
+  const rows = draft.next + plan.groups.reduce((all, one) => all + one.stockUse.length, 0);
   if (rows > ROWS_ON_A_PAGE) draft.breakPage();
   addStockTable(draft, plan, own);
   addCautions(draft, plan);

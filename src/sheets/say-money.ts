@@ -10,16 +10,3 @@ export function sayMoney(cents: number, currency = '', decimalSign: DecimalSign 
   if (currency === '') return amount;
   return /\p{L}/u.test(currency) ? `${amount} ${currency}` : `${currency}${amount}`;
 }
-
-/** What a cost's bound tells the person who pays it. */
-export function sayBound(
-  costCents: number,
-  boundCents: number,
-  say: (cents: number) => string,
-): string {
-  if (costCents === boundCents) return 'proven: it cannot be done for less from this stock';
-  const gap = costCents - boundCents;
-  // Of the least possible, as the Cutting sheet has it; rounded up, so that it never says too little.
-  const share = Math.ceil((gap / Math.max(1, boundCents)) * 1000 - 1e-9) / 10;
-  return `it cannot be done for less than ${say(boundCents)}, so at most ${say(gap)} (${share} %) might still be saved`;
-}

@@ -32,7 +32,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
         .getByText(/^No problems/)
         .first()
         .waitFor();
-      await planJob(page);
+      await planJob(page, 'Plan the job', 0);
       const saving = page.waitForEvent('download');
       await page.getByRole('button', { name: 'Save the sheets as a file' }).click();
       const download = await saving;

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, jest } from '@jest/globals';
 import { callSuite } from './call-suite.ts';
 import { cutSuite } from './cut-suite.ts';
+import { effortSuite } from './effort-suite.ts';
 import { hostileSuite } from './hostile-suite.ts';
 import { planSuite } from './plan-suite.ts';
 import { processSuite } from './process-suite.ts';
@@ -16,5 +17,6 @@ processSuite();
 callSuite();
 setUpSuite();
 cutSuite();
+effortSuite();
 planSuite();
 hostileSuite();

@@ -131,7 +131,7 @@ export function planSuite(): void {
         /^Profile +Pieces +Sticks +Net length +Board feet +Passes +Hours +Price$/m,
         /^Cove +1 +1 +7' \d+" +[\d.]+ +9 +[\d.]+ +\$[\d.]+$/m,
         /^Base +2 +1 +14' 8" +- +- +[\d.]+ +\$[\d.]+$/m,
-        /^ {2}Base \$24\.50, proven: it cannot be done for less from this stock\.$/m,
+        /^ {2}Base \$24\.50, proven least cost\.$/m,
         /^In all:\n {2}3 pieces from 2 sticks, /m,
         /^Read your saw's manual first/m,
         /^Written: plan\.xlsx$/m,

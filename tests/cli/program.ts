@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const MAIN = join(ROOT, 'build', 'cli', 'main.js');
+export const MAIN = join(ROOT, 'build', 'cli', 'main.js');
 
 let driver: ChildProcess | undefined;
 /** The driver answers one call at a time. */

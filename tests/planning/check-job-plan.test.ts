@@ -1,7 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
-import type { JobPlan } from '../../src/planning/job-plan.ts';
+import type { CuttingGroup, JobPlan, RippedStrip } from '../../src/planning/job-plan.ts';
 import { DEMO_FOLDER, folderTables, planOf } from './make-job.ts';
+import { planMixed, withCredit } from './shared-boards.ts';
 
 describe('the independent check of a plan', () => {
   type Damage = (plan: JobPlan) => JobPlan;
@@ -102,7 +103,7 @@ describe('the independent check of a plan', () => {
       'a cost under its bound',
       (plan) => ({
         ...plan,
-        profiles: plan.profiles.map((one) => ({
+        groups: plan.groups.map((one) => ({
           ...one,
           answer: { ...one.answer, bound: { ...one.answer.bound, costCents: 1e9 } },
         })),
@@ -122,5 +123,114 @@ describe('the independent check of a plan', () => {
   test.each(damages)('finds %s', async (_, damage) => {
     const plan = await planOf(folderTables(DEMO_FOLDER));
     expect(checkJobPlan(damage(plan)).length).toBeGreaterThan(0);
+  });
+});
+
+/** A board of 8 in with a blank of 4 1/2 for Wide and one of 3 for Narrow, an offcut of each credited. */
+describe('the independent check of a board that two profiles share', () => {
+  type Damage = (plan: JobPlan) => JobPlan;
+  const withGroup =
+    (change: (group: CuttingGroup) => Partial<CuttingGroup>): Damage =>
+    (plan) => ({ ...plan, groups: plan.groups.map((one) => ({ ...one, ...change(one) })) });
+  const withStrips = (change: (strips: readonly RippedStrip[]) => readonly RippedStrip[]): Damage =>
+    withGroup(({ boards }) => ({
+      boards: boards.map((board) => ({ ...board, strips: change(board.strips) })),
+    }));
+  const withUse = (change: Partial<CuttingGroup['stockUse'][number]>): Damage =>
+    withGroup(({ stockUse }) => ({ stockUse: stockUse.map((use) => ({ ...use, ...change })) }));
+  /** Moves cents of one line from the second profile to the first. */
+  const withCents =
+    (key: 'lumberCents' | 'offcutCreditCents', first: number, second: number): Damage =>
+    (plan) => ({
+      ...plan,
+      profiles: plan.profiles.map((one, at) => {
+        const more = at === 0 ? first : second;
+        return { ...one, money: { ...one.money, [key]: one.money[key] + more } };
+      }),
+    });
+  const damages: readonly (readonly [said: string, Damage, RegExp])[] = [
+    [
+      'blanks wider together than the board',
+      withStrips(([wide, narrow]) => [wide!, wide!, narrow!]),
+      /too narrow for its blanks/u,
+    ],
+    [
+      'a blank of another width than its profile’s',
+      withStrips(([wide, narrow]) => [wide!, { ...narrow!, width: narrow!.width.sub(1) }]),
+      /not as wide as Narrow asks/u,
+    ],
+    [
+      'blanks given to each other’s profile',
+      withStrips(([wide, narrow]) => [
+        { ...wide!, profile: 'Narrow' },
+        { ...narrow!, profile: 'Wide' },
+      ]),
+      /is not a blank of its board/u,
+    ],
+    [
+      'a blank that is said to be kept and is cut',
+      withStrips(([wide, narrow]) => [wide!, { width: narrow!.width }]),
+      /is not a blank of its board/u,
+    ],
+    ['a board that is not ripped', withGroup(() => ({ boards: [] })), /board that is not opened/u],
+    [
+      'a board that is ripped twice',
+      withGroup(({ boards }) => ({ boards: [...boards, ...boards] })),
+      /opens a board twice/u,
+    ],
+    [
+      'a bought board marked as from the rack',
+      withGroup(({ boards }) => ({ boards: boards.map((one) => ({ ...one, fromRack: true })) })),
+      /not from the rack or bought as it says/u,
+    ],
+    ['a board more than is cut', withUse({ bought: 2 }), /another count of a stock row/u],
+    ['blanks left over that are not', withUse({ unusedBlanks: 1 }), /other blanks left over/u],
+    ['a row of stock left out', withGroup(() => ({ stockUse: [] })), /leaves out a stock row/u],
+    [
+      'a price that lies',
+      withUse({ priceCents: 1 }),
+      /The lumber of Wide, Narrow does not add up/u,
+    ],
+    ['a share too many', withCents('lumberCents', 1, 0), /shares of lumber .* do not add up/u],
+    [
+      'lumber shared by another rule',
+      withCents('lumberCents', -400, 400),
+      /does not pay for lumber by the strips/u,
+    ],
+    [
+      'credit given to another profile',
+      withCents('offcutCreditCents', 100, -100),
+      /is not what its kept offcuts are worth/u,
+    ],
+    [
+      'credit that the plan does not have',
+      withGroup(() => ({ offcutCreditCents: 446 })),
+      /offcut credit of Wide, Narrow does not add up/u,
+    ],
+    [
+      'board feet that lie',
+      withGroup(() => ({ boardFeetBought: 3 })),
+      /board feet of Wide, Narrow do not add up/u,
+    ],
+    [
+      'more board feet used than bought',
+      withGroup(() => ({ boardFeetUsed: 7 })),
+      /board feet of Wide, Narrow do not add up/u,
+    ],
+    ['a profile in no group', (plan) => ({ ...plan, groups: [] }), /Wide is in 0 groups/u],
+    [
+      'a profile in two groups',
+      (plan) => ({ ...plan, groups: [...plan.groups, ...plan.groups] }),
+      /Wide is in 2 groups/u,
+    ],
+  ];
+
+  test('finds nothing wrong with a sound one', async () => {
+    expect(checkJobPlan(await planMixed(withCredit))).toEqual([]);
+  });
+
+  test.each(damages)('finds %s', async (_, damage, said) => {
+    const wrong = checkJobPlan(damage(await planMixed(withCredit)));
+    expect(wrong.filter((one) => said.test(one)).length).toBeGreaterThan(0);
   });
 });

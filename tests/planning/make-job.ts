@@ -5,7 +5,7 @@ import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { readJob, type JobReading } from '../../src/planning/input/read-job.ts';
 import type { Job } from '../../src/planning/job.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { planJob } from '../../src/planning/plan-job.ts';
+import { planJob, type PlanJobOptions } from '../../src/planning/plan-job.ts';
 import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
 
 export interface Tables {
@@ -61,8 +61,8 @@ export function jobOf(tables: Tables): Job {
   return job;
 }
 
-export async function planOf(tables: Tables): Promise<JobPlan> {
-  const { plan, faults } = await planJob(jobOf(tables));
+export async function planOf(tables: Tables, options: PlanJobOptions = {}): Promise<JobPlan> {
+  const { plan, faults } = await planJob(jobOf(tables), options);
   if (plan === undefined) throw new Error(faults.map((one) => one.message).join('\n'));
   return plan;
 }

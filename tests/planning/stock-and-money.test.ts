@@ -23,7 +23,7 @@ describe('stock', () => {
       [1, 2],
     ]);
     expect(cove!.money.lumberCents).toBe(5000);
-    expect(cove!.stockUse[0]).toMatchObject({ fromRack: 0, bought: 1, boardFeet: 10 });
+    expect(plan.groups[0]!.stockUse).toMatchObject([{ fromRack: 0, bought: 1, boardFeet: 10 }]);
   });
 
   test.each([
@@ -34,7 +34,7 @@ describe('stock', () => {
     ['board foot', 1750, "For,Length,Price,Per\nBase,16',2.50,board foot"],
   ])('a price per %s gives a stick of 16 ft %d cents', async (_, centsAStick, stock) => {
     const plan = await planOf({ stock });
-    expect(plan.profiles[0]!.stockUse[0]!.priceCents).toBe(centsAStick);
+    expect(plan.groups[0]!.stockUse[0]!.priceCents).toBe(centsAStick);
   });
 
   test('on the rack is used first, and by all profiles together', async () => {
@@ -46,17 +46,15 @@ describe('stock', () => {
       stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,4/4,4,12',1,piece,1,1",
     };
     const plan = await planOf(tables);
-    expect(
-      plan.profiles.map(({ stockUse }) => [stockUse[0]!.fromRack, stockUse[0]!.bought]),
-    ).toEqual([
-      [1, 0],
-      [0, 1],
+    expect(plan.groups.map(({ name, stockUse }) => [name, stockUse])).toMatchObject([
+      ['One, Two', [{ fromRack: 1, bought: 1 }]],
     ]);
+    const sticks = plan.profiles.flatMap((one) => one.sticks);
+    expect(sticks.map(({ fromRack }) => fromRack).sort()).toEqual([false, true]);
     expect(checkJobPlan(plan)).toEqual([]);
     const short = await faultsOf({ ...tables, stock: tables.stock.replace(',1,1', ',1,no') });
-    expect(short.map((one) => [one.code, one.argument])).toEqual([
-      ['cutting.unserved', 'Hall / Two / 1'],
-    ]);
+    expect(short.map((one) => one.code)).toEqual(['cutting.unserved']);
+    expect(short[0]!.argument).toMatch(/^Hall \/ (One|Two) \/ 1$/u);
   });
 
   test('shorter than the least blank is refused for a cove, and serves a bought molding', async () => {
@@ -149,17 +147,35 @@ describe('stock', () => {
     expect(plan.plan!.totals.sticks).toBe(1);
   });
 
-  test('whole blanks left of a board are kept and credited', async () => {
-    // By hand: a board of 100.00 rips into four blanks; one is used. 60 of its 118 7/8 in are left less a kerf.
+  test('whole blanks left of a board are kept, and only what is left of a cut one is credited', async () => {
+    // By hand: a board of 100.00 rips into four blanks of 25.00; one is used. Of its 120 in, 2 go at the
+    // ends, 60 are the piece, 1/8 the cut: 57 7/8 left, at 25.00 / 120 an inch 12.057; the most is half of
+    // 25.00.
     const plan = await planOf({
       runs: 'Room,Profile,Length,Measured as\nHall,Cove,60,finished',
       shop: 'Setting,Value\nset-up spare,0\noffcut credit %,100\nhourly rate,0',
       stock: 'For,Kind,Width,Length,Price\nPoplar,board,18 1/2,120,100',
     });
     const [cove] = plan.profiles;
-    expect(cove!.stockUse[0]).toMatchObject({ bought: 1, unusedBlanks: 3 });
-    const offcut = Number(cove!.sticks[0]!.offcut);
-    expect(cove!.money.offcutCreditCents).toBe(Math.round(7500 + (2500 * offcut) / 120));
+    expect(plan.groups[0]!.stockUse[0]).toMatchObject({ bought: 1, unusedBlanks: 3 });
+    expect(plan.groups[0]!.boards[0]!.strips.map(({ profile }) => profile)).toEqual([
+      'Cove',
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    expect(cove!.money).toMatchObject({ lumberCents: 10000, offcutCreditCents: 1205 });
+    expect(checkJobPlan(plan)).toEqual([]);
+  });
+
+  test('no offcut is worth more than half of the cheapest stick', async () => {
+    // By hand: of 16 ft at 32.00, 20 in are used; 192 - 2 - 20 - 1/8 = 169 7/8 left, at 32.00 / 192 an inch
+    // 28.31; half a stick is 16.00.
+    const plan = await planOf({
+      runs: 'Room,Profile,Length\nHall,Base,20',
+      shop: 'Setting,Value\noffcut credit %,100\nhourly rate,0',
+    });
+    expect(plan.profiles[0]!.money.offcutCreditCents).toBe(1600);
     expect(checkJobPlan(plan)).toEqual([]);
   });
 

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { parseLength } from '../../src/core/units/length.ts';
-import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { plansOf, type JobPlan } from '../../src/planning/job-plan.ts';
 import { checkDescription } from '../../src/sheets/check-description.ts';
 import { cleanDescription } from '../../src/sheets/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
@@ -95,9 +95,10 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const printed = sheet.rows.flatMap(({ cells }) =>
       cells[9]?.style === 'tick' ? [`${cells[1]?.value}: ${cells[2]?.value}`] : [],
     );
-    const wanted = plan.profiles.flatMap((group) =>
-      group.sticks.flatMap((stick) => stick.pieces.map(({ id, length }) => ({ id, length }))),
-    );
+    const wanted = plan.groups
+      .flatMap((group) => plansOf(plan, group))
+      .flatMap(({ sticks }) => sticks)
+      .flatMap((stick) => stick.pieces.map(({ id, length }) => ({ id, length })));
     expect(printed).toHaveLength(wanted.length);
     wanted.forEach(({ id, length }, index) => {
       const text = printed[index]!.slice(id.length + 2);
@@ -230,6 +231,27 @@ describe('The plan workbook', () => {
     expect(textsOf(sheetOf(workbook, 'Production'))).toContain('Nothing is left to make.');
     expect(textsOf(sheetOf(workbook, 'Cutting'))).toContain('Nothing is left to cut.');
     expect(textsOf(sheetOf(workbook, 'Client'))).toContain('Everything listed is done already.');
+  });
+
+  test('says what profiles bear of lumber in common, the last what the others leave', () => {
+    const { workbook, plan } = planned('shared');
+    const sheet = sheetOf(workbook, 'Production');
+    expect(plan.groups.map(({ name }) => name)).toEqual(['Wide, Flat, Narrow', 'Base']);
+    const at = rowWith(sheet, 'Shares of the lumber that profiles have in common');
+    const names = ['Wide', 'Flat', 'Narrow'];
+    const rows = names.map((name) => rowWith(sheet, name, 0, at));
+    const shares = rows.map((row) => numberAt(sheet, row, 7));
+    names.forEach((name, index) => {
+      const own = plan.profiles.find(({ profile }) => profile.name === name);
+      expect(shares[index]).toBe(own!.money.lumberCents / 100);
+    });
+    expect(rows.map((row) => cellAt(sheet, row, 7)?.formula)).toEqual([
+      undefined,
+      undefined,
+      expect.stringMatching(/^SUM\(H\d+:H\d+\)-SUM\(H\d+:H\d+\)$/u),
+    ]);
+    const [first, second, last] = shares;
+    expect(first! + second! + last!).toBeCloseTo(plan.groups[0]!.lumberCents / 100, 9);
   });
 
   test('says of no kept offcuts that there are none', () => {

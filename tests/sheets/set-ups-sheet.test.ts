@@ -1,7 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { sayStatus } from '../../src/sheets/cutting-sheet.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { SheetDescription } from '../../src/sheets/description.ts';
 import { saySide } from '../../src/sheets/rail-marks.ts';
@@ -194,18 +193,5 @@ describe('Words on the sheets', () => {
     expect(saySide(0.001, 'the blade line', 'mm')).toBe('on the blade line');
     expect(saySide(0.5, 'the blade line', 'in')).toBe('1/2" right of the blade line');
     expect(saySide(-1, 'the blade line', 'mm')).toBe('25.5 mm left of the blade line');
-  });
-
-  test('say how good a cutting plan is, never better than it is', () => {
-    const start = 'lumber $ 110.00, least possible cost proven $';
-    expect(sayStatus('proven', 11000, 11000, '$')).toBe(`${start} 110.00, proven least cost`);
-    expect(sayStatus('gap', 11000, 10000, '$')).toBe(
-      `${start} 100.00, within 10 % of the least possible`,
-    );
-    expect(sayStatus('gap', 11000, 10999, '$')).toBe(
-      `${start} 109.99, within 0.1 % of the least possible`,
-    );
-    expect(sayStatus('unfinished', 11000, 10000, '$')).toBe(`${start} 100.00, bound not finished`);
-    expect(sayStatus('gap', 11000, 0, '$')).toContain('is not known');
   });
 });

@@ -70,6 +70,18 @@ export const JOBS: Readonly<Record<string, Tables>> = {
   sprung: {
     runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,100,inside miter,outside miter,135',
   },
+  // Two coves of one blank width and one of another share boards, around a molding that is bought.
+  shared: {
+    profiles:
+      'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\n' +
+      'Wide,cove,4 1/2,1,Poplar,3,1/2,4/4\nBase,buy,5 1/4,3/4,Poplar,,,\n' +
+      'Flat,cove,4 1/2,7/8,Poplar,3,3/8,4/4\nNarrow,cove,3,7/8,Poplar,2,3/8,4/4',
+    runs: 'Room,Profile,Length\nHall,Wide,100\nHall,Base,90\nDen,Flat,70\nDen,Narrow,80\nDen,Narrow,81',
+    shop: 'Setting,Value\nhourly rate,48\noffcut credit %,30\nset-up spare,0',
+    stock:
+      "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
+      "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,",
+  },
   ...(houseIsHere ? { house: folderTables(HOUSE_FOLDER) } : {}),
 };
 

@@ -169,6 +169,8 @@ export const WORDING = wordings({
   'job.board-too-thin': (f) =>
     `${f.argument}: boards of ${f.given} rough are too thin for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,
+  'job.rips-limited': (f) =>
+    `${f.argument}: boards of ${f.given} can be ripped into ${f.detail('blanks')} widths of blank in more than ${f.limit} ways; mostly those of one or two widths are weighed. Give profiles the same Blank width where you can.`,
   'job.blank-below-least': (f) =>
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
   'job.price-per-needs': (f) =>
@@ -191,6 +193,18 @@ export const WORDING = wordings({
     `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
   'cutting.splice-too-short': (f) =>
     `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
+  'cutting.kerf-longer-than-piece': (f) =>
+    `${f.argument} is ${f.limit} long and the kerf is ${f.given}: the cut takes more than the piece. Check the length, or use a thinner blade.`,
+  'cutting.profile-unknown': (f) =>
+    `${f.argument}: the profile ${f.given} is not one of those listed. List it, or correct the name.`,
+  'cutting.match-of-two-profiles': (f) =>
+    `${f.argument} has pieces of ${f.given} and of “${f.detail('other')}”. Pieces that come from one stick are of one profile; give each profile a group of its own.`,
+  'cutting.rip-empty': (f) =>
+    `${f.argument} gives ${f.given} strips. List the blanks that it rips into, or leave it out.`,
+  'cutting.blank-unknown': (f) =>
+    `${f.argument}: no profile is made from the blank ${f.given}. Leave it out, or correct the name.`,
+  'cutting.blank-twice': (f) =>
+    `${f.argument}: the blank ${f.given} stands twice. Count its strips together.`,
   'cutting.length-too-fine': (f) =>
     `${f.argument}: ${f.given} is written finer than 1/${f.limit} in, the finest that is planned in. Round it.`,
   'cutting.price-too-fine': (f) =>
@@ -272,6 +286,8 @@ export const WORDING = wordings({
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
+  'call.options-exclude': (f) =>
+    `${f.argument} and ${f.detail('other')} can't both be given. Leave one out.`,
   'call.option-needs-value': (f) =>
     `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,
   'call.option-takes-no-value': (f) =>

@@ -1,9 +1,11 @@
 /** Plans the job, lets it be stopped, and writes what was planned. */
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { Job } from '../../planning/job.ts';
+import { readSeconds } from '../plan/search-seconds.ts';
 import type { Planner } from '../planner.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { isOccupied } from '../state/is-occupied.ts';
+import type { PlanResult } from '../state/pane-state.ts';
 import type { ActionTools } from './action-tools.ts';
 import { breathe, rest } from './breathe.ts';
 import { checkJob } from './check-job.ts';
@@ -11,11 +13,17 @@ import { checkJob } from './check-job.ts';
 export interface PlanActions {
   /** Reads the inputs as they are now, and plans them. */
   readonly plan: () => Promise<void>;
+  /** Within a second or so; the best plan so far is kept. */
   readonly stop: () => void;
 }
 
+/** Under which the seconds that were typed last are kept. */
+export const SECONDS_PREFERENCE = 'seconds';
+
+const now = (): number => performance.now();
+
 export function planActions(tools: ActionTools): PlanActions {
-  const { store, planner, run } = tools;
+  const { store, planner, run, services } = tools;
   const stopping = { asked: false };
 
   const wasStopped = (): boolean => stopping.asked;
@@ -25,18 +33,21 @@ export function planActions(tools: ActionTools): PlanActions {
     loaded: Planner,
     job: Job,
     fingerprint: string,
+    seconds: number,
   ): Promise<void> {
     const { turn } = store.get().planning;
     // A plan of a workbook that is no longer open is of no use to anybody.
-    const isOver = (): boolean => wasStopped() || openHostOf(store.get()) !== host;
+    const isGone = (): boolean => openHostOf(store.get()) !== host;
     await rest();
     const { plan, faults, cautions } = await loaded.planJob(job, {
       signal: {
         get aborted() {
-          return isOver();
+          return wasStopped() || isGone();
         },
       },
-      pause: breathe(() => performance.now()),
+      seconds,
+      now,
+      pause: breathe(now),
       onProfile: (done, of, profile) =>
         store.send({
           type: 'planning moved',
@@ -46,12 +57,12 @@ export function planActions(tools: ActionTools): PlanActions {
       onProgress: (progress) => store.send({ type: 'planning moved', turn, progress }),
     });
     await rest();
-    if (isOver()) {
+    const result =
+      plan === undefined ? undefined : { plan, fingerprint, wrong: loaded.checkJobPlan(plan) };
+    if (isGone() || (wasStopped() && !isWorthKeeping(result, store.get().planning.result))) {
       store.send({ type: 'planning stopped', turn });
       return;
     }
-    const result =
-      plan === undefined ? undefined : { plan, fingerprint, wrong: loaded.checkJobPlan(plan) };
     store.send({ type: 'planning ended', turn, fingerprint, result, faults, cautions });
   }
 
@@ -61,6 +72,9 @@ export function planActions(tools: ActionTools): PlanActions {
         const host = openHostOf(store.get());
         const before = store.get().reading.found;
         if (host === undefined || before?.job === undefined || isOccupied(store.get())) return;
+        const seconds = readSeconds(store.get().planning.seconds, before.shop.decimalSign);
+        if (!seconds.ok) return;
+        services.preferences.set(SECONDS_PREFERENCE, store.get().planning.seconds);
         stopping.asked = false;
         store.send({ type: 'planning begun', of: before.job.profiles.length });
         const { turn } = store.get().planning;
@@ -73,7 +87,7 @@ export function planActions(tools: ActionTools): PlanActions {
         } else if (wasStopped()) {
           store.send({ type: 'planning stopped', turn });
         } else {
-          await planFound(host, loaded, found.job, found.fingerprint);
+          await planFound(host, loaded, found.job, found.fingerprint, seconds.value);
         }
       }),
     stop: () => {
@@ -81,4 +95,13 @@ export function planActions(tools: ActionTools): PlanActions {
       store.send({ type: 'planning stopping' });
     },
   };
+}
+
+/** A plan that a stop cut short replaces none of the same inputs that costs no more. */
+function isWorthKeeping(cut: PlanResult | undefined, earlier: PlanResult | undefined): boolean {
+  if (cut === undefined) return false;
+  return (
+    earlier?.fingerprint !== cut.fingerprint ||
+    earlier.plan.totals.costCents > cut.plan.totals.costCents
+  );
 }

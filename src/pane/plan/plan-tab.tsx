@@ -1,6 +1,7 @@
 /** Plans the job, shows what it comes to, and writes it. */
 import { Button } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
+import { sayFault } from '../../core/faults/fault.ts';
 import { whyNoPlan } from '../job/stand-tables.ts';
 import { FindingList } from '../look/finding-list.tsx';
 import { Message } from '../look/messages.tsx';
@@ -11,6 +12,9 @@ import { usePane } from '../use-pane.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { PlanProgressView } from './plan-progress-view.tsx';
 import { PlanResultView } from './plan-result-view.tsx';
+import { sayStopped } from './say-progress.ts';
+import { readSeconds } from './search-seconds.ts';
+import { SecondsField } from './seconds-field.tsx';
 import { sayStale } from './say-stale.ts';
 
 export function PlanTab(): ReactNode {
@@ -21,13 +25,18 @@ export function PlanTab(): ReactNode {
   const { running, result, faults, stopped, failedFrom } = planning;
   const stale = sayStale(state);
   const isMended = failedFrom !== undefined && failedFrom !== state.reading.found?.fingerprint;
-  const reason = running === undefined ? whyBlocked(state) : undefined;
+  const typed = readSeconds(planning.seconds, state.reading.found?.shop?.decimalSign);
+  const reason =
+    running === undefined
+      ? (whyBlocked(state) ?? (typed.ok ? undefined : typed.faults.map(sayFault).join(' ')))
+      : undefined;
   const label =
     running === undefined ? (result === undefined ? 'Plan the job' : 'Plan again') : 'Stop';
   return (
     <>
       <Section title="Plan">
         {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
+        <SecondsField isWrong={!typed.ok} />
         <div className={look.buttons}>
           {/* One button throughout, so that a keyboard stays where it is. */}
           <Button
@@ -46,11 +55,7 @@ export function PlanTab(): ReactNode {
         )}
         {running === undefined ? null : <PlanProgressView progress={running} />}
         {stopped && running === undefined ? (
-          <Message intent="info">
-            {result === undefined
-              ? 'Stopped; nothing was written.'
-              : 'Stopped; nothing was written. The earlier plan stands below.'}
-          </Message>
+          <Message intent="info">{sayStopped(planning)}</Message>
         ) : null}
         {running === undefined && faults.length > 0 ? (
           <>

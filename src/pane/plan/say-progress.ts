@@ -1,13 +1,13 @@
 /** How far a planning has come, in words and as a share. */
 import { sayMoney } from '../../sheets/say-money.ts';
 import type { Shop } from '../../planning/shop.ts';
-import type { PlanProgress } from '../state/pane-state.ts';
+import type { PlanningState, PlanProgress } from '../state/pane-state.ts';
 
 export interface ProgressWords {
   /** From 0 to 1. */
   readonly share: number;
   readonly phase: string;
-  /** Lumber of the profile that is being planned, so far, and the least that it can cost. */
+  /** Lumber of the profiles that are being planned, so far, and the least that it can cost. */
   readonly cost: string | undefined;
 }
 
@@ -25,6 +25,21 @@ export function sayProgress(
     cost:
       costCents === undefined || boundCents === undefined
         ? undefined
-        : `Lumber so far ${money(costCents)}; it can't be less than ${money(boundCents)}.`,
+        : `Lumber so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money)}.`,
   };
+}
+
+function sayLeast(costCents: number, boundCents: number, money: (cents: number) => string): string {
+  if (boundCents >= costCents) return 'it can’t be less';
+  if (boundCents <= 0) return 'how much less it can be is not known yet';
+  // Rounded up, so that it never says too little.
+  const share = Math.ceil(((costCents - boundCents) / boundCents) * 1000 - 1e-9) / 10;
+  return `it can’t be less than ${money(boundCents)} (a gap of ${share} %)`;
+}
+
+/** What a stop leaves that came before there was a better plan. */
+export function sayStopped({ result }: Pick<PlanningState, 'result'>): string {
+  return result === undefined
+    ? 'Stopped; nothing was planned.'
+    : 'Stopped; the earlier plan stands.';
 }

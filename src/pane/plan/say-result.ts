@@ -1,10 +1,16 @@
 /** A plan at a glance, in words. */
 import Fraction from 'fraction.js';
 import type { ExactInches } from '../../core/units/length.ts';
-import { hoursOf, type JobPlan, type ProfilePlan } from '../../planning/job-plan.ts';
+import {
+  hoursOf,
+  type CuttingGroup,
+  type JobPlan,
+  type ProfilePlan,
+} from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/print-length.ts';
-import { sayBound, sayMoney } from '../../sheets/say-money.ts';
+import { sayMoney } from '../../sheets/say-money.ts';
+import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/say-proof.ts';
 import type { NumberRow } from '../profile/say-set-up.ts';
 
 const METRES_PER_INCH = 0.0254;
@@ -17,12 +23,11 @@ export interface ProfileLine {
 }
 
 export function sayResult(plan: JobPlan): NumberRow[] {
-  const { totals, job, profiles } = plan;
+  const { totals, job, profiles, groups } = plan;
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
   const number = (value: number): string => value.toFixed(1).replace('.', shop.decimalSign);
-  const lumberCents = sum(profiles, ({ answer }) => answer.plan.costCents);
-  const boundCents = sum(profiles, ({ answer }) => answer.bound.costCents);
+  const proof = sumProofs(groups.map(({ answer }) => proofOf(answer)));
   const kept = offcuts(profiles, true);
   return [
     {
@@ -44,8 +49,8 @@ export function sayResult(plan: JobPlan): NumberRow[] {
     { label: 'Hours', value: number(totals.hours) },
     {
       label: 'Lumber',
-      value: money(lumberCents),
-      note: `${sayBound(lumberCents, boundCents, money)}${profiles.length > 1 ? ' (each profile by itself, in the order of Profiles)' : ''}`,
+      value: money(proof.lumberCents),
+      note: `${proof.creditCents === 0 ? '' : `${sayCost(proof, money)}: `}${sayProof(proof, money)}`,
     },
     { label: 'Cost', value: money(totals.costCents) },
     {
@@ -56,19 +61,29 @@ export function sayResult(plan: JobPlan): NumberRow[] {
   ];
 }
 
-/** A line a profile: what it takes, and how near the least cost that is. */
-export function sayProfiles({ profiles, job }: JobPlan): ProfileLine[] {
+/** A line a profile: what it takes, and how near the least cost the lumber is that it is planned with. */
+export function sayProfiles({ profiles, groups, job }: JobPlan): ProfileLine[] {
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
-  return profiles.map(({ profile, tally, money: own, answer }) => {
+  return profiles.map(({ profile, tally, money: own }) => {
     const hours = hoursOf(tally.hours).toFixed(1).replace('.', shop.decimalSign);
-    const { plan, bound } = answer;
+    const group = groups.find((one) => one.profiles.includes(profile));
     return {
       name: profile.name,
       text: `${count(tally.pieces, 'piece')} from ${count(tally.sticks, 'stick')}, ${hours} hours, price ${money(own.priceCents)}.`,
-      bound: `Lumber ${money(plan.costCents)}, ${sayBound(plan.costCents, bound.costCents, money)}.`,
+      bound: group === undefined ? '' : sayLumber(group, money),
     };
   });
+}
+
+/** Profiles that share stock have one cost and one bound. */
+function sayLumber(
+  { profiles, name, answer }: CuttingGroup,
+  say: (cents: number) => string,
+): string {
+  const proof = proofOf(answer);
+  const of = profiles.length === 1 ? '' : ` of ${name} together`;
+  return `Lumber${of} ${sayCost(proof, say)}, ${sayProof(proof, say)}.`;
 }
 
 /** A sum of lengths as the yard thinks of it: feet and inches, or metres. */
@@ -83,8 +98,4 @@ function offcuts(profiles: readonly ProfilePlan[], kept: boolean): ExactInches {
     .flatMap(({ sticks }) => sticks)
     .filter(({ offcutKept }) => offcutKept === kept)
     .reduce((total, { offcut }) => total.add(offcut), new Fraction(0));
-}
-
-function sum(profiles: readonly ProfilePlan[], value: (one: ProfilePlan) => number): number {
-  return profiles.reduce((all, one) => all + value(one), 0);
 }

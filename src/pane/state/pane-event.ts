@@ -26,6 +26,7 @@ export type PaneEvent =
   | { readonly type: 'profile chosen'; readonly name: string }
   /** Chosen, begun from a profile, or typed in. */
   | { readonly type: 'own cove typed'; readonly typed: TypedCove }
+  | { readonly type: 'planning seconds typed'; readonly seconds: string }
   | { readonly type: 'planning begun'; readonly of: number }
   | {
       readonly type: 'planning moved';
@@ -33,6 +34,7 @@ export type PaneEvent =
       readonly progress: Partial<Omit<PlanProgress, 'stopping'>>;
     }
   | { readonly type: 'planning stopping' }
+  /** Before there was a plan better than the one that stands, if any does. */
   | { readonly type: 'planning stopped'; readonly turn: number }
   /** The inputs turned out not to be fit to be planned: that is said where they are checked. */
   | { readonly type: 'planning dropped'; readonly turn: number }

@@ -5,6 +5,7 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
+import { USUAL_SECONDS } from '../plan/search-seconds.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
 import type { NoWorkbook } from '../services.ts';
 
@@ -79,6 +80,8 @@ export interface PlanResult {
 
 export interface PlanningState {
   readonly turn: number;
+  /** How long to look for a cheaper plan, as typed. */
+  readonly seconds: string;
   readonly running: PlanProgress | undefined;
   readonly result: PlanResult | undefined;
   /** Why the last planning gave no plan. */
@@ -129,6 +132,7 @@ export const INITIAL_STATE: PaneState = {
   profile: { chosen: undefined, typed: undefined },
   planning: {
     turn: 0,
+    seconds: USUAL_SECONDS,
     running: undefined,
     result: undefined,
     faults: [],

@@ -1,5 +1,6 @@
 /** What planning and writing make of the state. */
 import { sayFindings } from '../job/say-findings.ts';
+import { sayStopped } from '../plan/say-progress.ts';
 import { announce } from './announce.ts';
 import type { PaneEvent } from './pane-event.ts';
 import type { PaneState, PlanningState } from './pane-state.ts';
@@ -12,6 +13,8 @@ type PlanningEvent = Extract<
 export function reducePlanning(state: PaneState, event: PlanningEvent): PaneState {
   const { planning } = state;
   switch (event.type) {
+    case 'planning seconds typed':
+      return { ...state, planning: { ...planning, seconds: event.seconds } };
     case 'planning begun': {
       const running = {
         done: 0,
@@ -46,7 +49,7 @@ export function reducePlanning(state: PaneState, event: PlanningEvent): PaneStat
       return event.turn === planning.turn
         ? announce(
             { ...state, planning: { ...planning, running: undefined, stopped: true } },
-            'Stopped; nothing was written.',
+            sayStopped(planning),
           )
         : state;
     case 'planning dropped':

@@ -67,6 +67,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, bug: event.what, busy: undefined };
     case 'written':
       return announce(reducePlanning(state, event), sayWritten(event.sheets, event.file));
+    case 'planning seconds typed':
     case 'planning begun':
     case 'planning moved':
     case 'planning stopping':

@@ -1,0 +1,66 @@
+/** Plans within an effort, stops at Ctrl-C, and shows at a terminal how far it is. */
+import { planSticks } from '../cutting/plan-sticks.ts';
+import type { PlanSticksOptions } from '../cutting/problem.ts';
+import type { Effort } from './effort.ts';
+import { progressLine } from './progress-line.ts';
+import { planInWorker } from './start-worker.ts';
+
+export interface Planning {
+  readonly effort: Effort;
+  /** Nothing is said beside the answer. */
+  readonly isSilent: boolean;
+}
+
+/** What a planning is handed: which planner, its options, and a place for its profiles' names. */
+export interface PlanMeans {
+  readonly planSticks: typeof planSticks;
+  readonly options: PlanSticksOptions;
+  /** So many of so many profiles done, and which is next. */
+  readonly onProfile: (done: number, of: number, profile: string) => void;
+}
+
+/** As a shell has it of a program that an interrupt ended. */
+const INTERRUPTED_EXIT = 130;
+
+export async function planWithin<Planned>(
+  { effort, isSilent }: Planning,
+  plan: (means: PlanMeans) => Promise<Planned>,
+): Promise<Planned> {
+  const signal = { aborted: false };
+  const line = progressLine(isSilent ? undefined : process.stderr);
+  const interrupt = (): void => {
+    if (signal.aborted) process.exit(INTERRUPTED_EXIT);
+    signal.aborted = true;
+    line.end();
+    if (isSilent) return;
+    process.stderr.write('Stopping; the best plan so far is kept. Ctrl-C again quits.\n');
+  };
+  process.on('SIGINT', interrupt);
+  try {
+    return await plan({
+      planSticks: isQuick(effort) ? planSticks : planInWorker,
+      options: {
+        signal,
+        onProgress: line.show,
+        ...(isQuick(effort) ? { pause: hearSignals } : limitsOf(effort)),
+      },
+      onProfile: line.name,
+    });
+  } finally {
+    process.off('SIGINT', interrupt);
+    line.end();
+  }
+}
+
+function isQuick(effort: Effort): boolean {
+  return 'seconds' in effort && effort.seconds === 0;
+}
+
+function limitsOf(effort: Effort): PlanSticksOptions {
+  if ('steps' in effort) return { budget: { steps: effort.steps } };
+  return { budget: { milliseconds: effort.seconds * 1000 }, now: () => performance.now() };
+}
+
+function hearSignals(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}

@@ -1,0 +1,61 @@
+/** One line at a terminal that is written over and over, and wiped away at the end. */
+import { sayMoney } from '../sheets/say-money.ts';
+
+export interface ProgressLine {
+  readonly show: (progress: {
+    readonly phase: string;
+    readonly costCents: number;
+    readonly boundCents: number;
+  }) => void;
+  /** Which profile is next, of how many. */
+  readonly name: (done: number, of: number, profile: string) => void;
+  /** Wipes it away; nothing is written after. */
+  readonly end: () => void;
+}
+
+/** What it needs of a process's error output. */
+export interface Terminal {
+  readonly isTTY?: boolean;
+  readonly columns?: number;
+  readonly write: (text: string) => unknown;
+}
+
+/** No faster than anybody reads. */
+const WRITE_EVERY_MS = 100;
+const USUAL_COLUMNS = 80;
+/** Back to the line's start, and wiping what stands behind it. */
+const [START, WIPE] = ['\r', '\u001b[K'];
+
+/** Writes nothing where `terminal` is absent or none. */
+export function progressLine(
+  terminal: Terminal | undefined,
+  now: () => number = () => performance.now(),
+): ProgressLine {
+  let isOpen = terminal?.isTTY === true;
+  let written: number | undefined;
+  let where = '';
+  return {
+    show: ({ phase, costCents, boundCents }) => {
+      const at = now();
+      if (
+        terminal === undefined ||
+        !isOpen ||
+        (written !== undefined && at - written < WRITE_EVERY_MS)
+      )
+        return;
+      written = at;
+      const text = `${where}${phase}: ${sayMoney(costCents)} so far, ${sayMoney(boundCents)} at least`;
+      // A terminal that doesn't know its width says 0.
+      const { columns = 0 } = terminal;
+      const room = (columns > 0 ? columns : USUAL_COLUMNS) - 1;
+      terminal.write(`${START}${text.slice(0, room)}${WIPE}`);
+    },
+    name: (done, of, profile) => {
+      where = profile === '' ? '' : `${profile} (${Math.min(done + 1, of)} of ${of}), `;
+    },
+    end: () => {
+      if (isOpen && written !== undefined) terminal?.write(`${START}${WIPE}`);
+      isOpen = false;
+    },
+  };
+}

@@ -1,0 +1,129 @@
+/** A group of profiles for machines: its problem, answer and bound, its boards, its sticks. */
+import type { ExactInches } from '../core/units/length.ts';
+import type { StickBound, StickProblem } from '../cutting/problem.ts';
+import {
+  plansOf,
+  type CutStick,
+  type CuttingGroup,
+  type JobPlan,
+  type RippedBoard,
+  type StockUse,
+} from './job-plan.ts';
+
+/** Lengths in inches, money in the shop's currency; what is not known is null. */
+export function groupToJson(plan: JobPlan, group: CuttingGroup) {
+  const { problem, answer } = group;
+  const profiles = problem.profiles ?? [];
+  return {
+    name: group.name,
+    profiles: profiles.map(({ id, blank, offcutCredit: credit }) => ({
+      profile: id,
+      blank,
+      offcutCreditPerInch: money((credit?.centsPerUnit ?? 0) * problem.unitsPerInch),
+      offcutCreditMost: money(credit?.mostCents ?? 0),
+    })),
+    cost: money(answer.plan.costCents),
+    credit: money(answer.plan.creditCents),
+    bound: money(answer.bound.costCents),
+    status: answer.status,
+    layouts: group.layouts,
+    boardFeetBought: group.boardFeetBought ?? null,
+    boardFeetUsed: group.boardFeetUsed ?? null,
+    kerf: problem.kerf / problem.unitsPerInch,
+    endTrim: problem.endTrim / problem.unitsPerInch,
+    supplies: suppliesOf(problem),
+    ...boundOf(problem, answer.bound),
+    stock: group.stockUse.map(stockOf),
+    boards: group.boards.map(boardOf),
+    sticks: plansOf(plan, group).flatMap(({ profile, sticks }) =>
+      sticks.map((stick) => stickOf(profile.name, stick)),
+    ),
+  };
+}
+
+function money(cents: number): number {
+  return cents / 100;
+}
+
+function suppliesOf({ supplies, unitsPerInch }: StickProblem) {
+  return supplies.map((supply) => ({
+    length: supply.length / unitsPerInch,
+    price: money(supply.priceCents),
+    strips: supply.strips,
+    rips: supply.rips ?? [],
+    have: supply.have,
+    buyMost: supply.buyMost,
+  }));
+}
+
+/** Splice rates are left out where nothing is spliced. */
+function boundOf({ unitsPerInch }: StickProblem, { duals, credits, spliceRates }: StickBound) {
+  const rates = spliceRates?.map(({ profile, centsPerUnit }) => ({
+    profile,
+    moneyPerInch: money(centsPerUnit * unitsPerInch),
+  }));
+  return {
+    duals: duals.map(({ length, profile, cents, spliced, match }) => ({
+      profile,
+      length: length / unitsPerInch,
+      money: money(cents),
+      ...(spliced === undefined ? {} : { spliced }),
+      ...(match === undefined ? {} : { match }),
+    })),
+    credits: credits.map(({ supplyId, cents }) => ({
+      supply: Number(supplyId),
+      money: money(cents),
+    })),
+    ...(rates === undefined ? {} : { spliceRates: rates }),
+  };
+}
+
+function stockOf({ item, ...use }: StockUse) {
+  return {
+    for: item.for,
+    kind: item.kind,
+    length: Number(item.length),
+    width: item.width === undefined ? null : Number(item.width),
+    fromRack: use.fromRack,
+    bought: use.bought,
+    unusedBlanks: use.unusedBlanks,
+    cost: money(use.costCents),
+    boardFeet: use.boardFeet ?? null,
+  };
+}
+
+function boardOf({ item, unit, fromRack, strips }: RippedBoard) {
+  return {
+    for: item.for,
+    length: Number(item.length),
+    width: item.width === undefined ? null : Number(item.width),
+    board: unit,
+    fromRack,
+    strips: strips.map(({ width, profile }) => ({
+      width: Number(width),
+      profile: profile ?? null,
+    })),
+  };
+}
+
+function stickOf(profile: string, stick: CutStick) {
+  const number = (length: ExactInches): number => Number(length);
+  return {
+    id: stick.id,
+    profile,
+    for: stick.item.for,
+    length: number(stick.length),
+    fromRack: stick.fromRack,
+    board: stick.unit,
+    strip: stick.strip,
+    pieces: stick.pieces.map(({ id, piece, part, length }) => ({
+      id,
+      room: piece?.room ?? null,
+      run: piece?.run ?? null,
+      part: part ?? null,
+      length: number(length),
+    })),
+    offcut: number(stick.offcut),
+    offcutKept: stick.offcutKept,
+  };
+}

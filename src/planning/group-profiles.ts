@@ -1,0 +1,97 @@
+/** Which profiles are planned together. */
+import type { ExactInches } from '../core/units/length.ts';
+import type { Profile, StockItem } from './job.ts';
+import type { Piece } from './piece.ts';
+import type { SetUp } from './plan-setup.ts';
+import type { StockUnit } from './stock-units.ts';
+
+/** A profile with pieces to cut, and all that its planning needs. */
+export interface PreparedProfile {
+  readonly profile: Profile;
+  readonly pieces: readonly Piece[];
+  readonly units: readonly StockUnit[];
+  readonly setUp?: SetUp;
+}
+
+export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];
+
+/**
+ * Profiles that have a row of Stock in common, directly or through others, are planned as one
+ * problem where that can matter: the row is limited, or one of its boards is wide enough for a blank
+ * of each. Any number of the same sticks can be bought for each by itself.
+ *
+ * A limited row that costs one profile other than another (no Class, priced by the board foot) can't
+ * be shared within a problem: such profiles are kept apart, and the later takes what is left.
+ *
+ * @param kerf of the ripping blade, inches
+ * @returns groups in the order of their first profiles, profiles in theirs
+ */
+export function groupProfiles(
+  prepared: readonly PreparedProfile[],
+  kerf: ExactInches,
+): readonly PreparedGroup[] {
+  return connect(prepared, kerf).flatMap((group) => {
+    const parts = splitByPrice(group);
+    return parts.length === 1 ? [group] : parts.flatMap((part) => groupProfiles(part, kerf));
+  });
+}
+
+function connect(prepared: readonly PreparedProfile[], kerf: ExactInches): PreparedGroup[] {
+  const left = new Set(prepared);
+  const groups: PreparedGroup[] = [];
+  for (const first of prepared) {
+    if (!left.delete(first)) continue;
+    const found = new Set([first]);
+    // What is added while it is gone through is gone through too.
+    for (const one of found) {
+      for (const other of left) {
+        if (!sharesStock(one, other, kerf)) continue;
+        left.delete(other);
+        found.add(other);
+      }
+    }
+    const others = prepared.filter((one) => one !== first && found.has(one));
+    groups.push([first, ...others]);
+  }
+  return groups;
+}
+
+function sharesStock(one: PreparedProfile, other: PreparedProfile, kerf: ExactInches): boolean {
+  const prices = new Map(other.units.map(({ item, priceCents }) => [item, priceCents]));
+  return one.units.some(
+    ({ item, priceCents }) =>
+      prices.get(item) === priceCents &&
+      (item.buyMost !== null || liesBeside(item, one.profile, other.profile, kerf)),
+  );
+}
+
+/** Whether a board gives a blank of each. */
+function liesBeside(
+  item: StockItem,
+  { blankWidth: one }: Profile,
+  { blankWidth: other }: Profile,
+  kerf: ExactInches,
+): boolean {
+  if (item.kind !== 'board' || item.width === undefined) return false;
+  if (one === undefined || other === undefined) return false;
+  return one.add(other).add(kerf).lte(item.width);
+}
+
+/** One part a price of the first limited row whose prices differ; those that don't use it go with its first. */
+function splitByPrice(group: PreparedGroup): readonly (readonly PreparedProfile[])[] {
+  const seen = new Map<StockItem, number>();
+  for (const { units } of group) {
+    for (const { item, priceCents } of units) {
+      const before = seen.get(item) ?? priceCents;
+      seen.set(item, before);
+      if (item.buyMost === null || before === priceCents) continue;
+      const parts = new Map<number, PreparedProfile[]>();
+      for (const one of group) {
+        const price = one.units.find((unit) => unit.item === item)?.priceCents ?? before;
+        parts.set(price, [...(parts.get(price) ?? []), one]);
+      }
+      return [...parts.values()];
+    }
+  }
+  return [group];
+}

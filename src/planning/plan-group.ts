@@ -1,0 +1,105 @@
+/** One group of profiles from its problem to its sticks, boards and money. */
+import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import type { planSticks } from '../cutting/plan-sticks.ts';
+import type { PlanSticksOptions, StickAnswer } from '../cutting/problem.ts';
+import {
+  countLayouts,
+  readBoards,
+  readSticks,
+  readStockUse,
+  sumBoardFeet,
+  type AnsweredGroup,
+} from './cut-sticks.ts';
+import type { PreparedGroup } from './group-profiles.ts';
+import { nameGroup, spareId, stateProblem, type UsedStock } from './group-problem.ts';
+import type { CuttingGroup, ProfilePlan } from './job-plan.ts';
+import { creditProfile, priceProfile, shareLumber } from './money.ts';
+import type { Shop } from './shop.ts';
+import { tallyProfile } from './tally.ts';
+
+export interface GroupPlanning {
+  /** Both or neither. */
+  readonly group?: CuttingGroup;
+  readonly profiles?: readonly ProfilePlan[];
+  readonly faults: readonly Fault[];
+  readonly cautions: readonly Caution[];
+}
+
+/** @param plan the stick planner, here or in a worker */
+export async function planGroup(
+  prepared: PreparedGroup,
+  used: UsedStock,
+  shop: Shop,
+  plan: typeof planSticks,
+  options: PlanSticksOptions,
+): Promise<GroupPlanning> {
+  const { where } = prepared[0].profile;
+  const stating = stateProblem(prepared, used, shop);
+  if ('fault' in stating) return { faults: [placeFault(stating.fault, where)], cautions: [] };
+  const { stated } = stating;
+  const { cautions } = stated;
+  const planned = await plan(stated.problem, options);
+  if (!planned.ok) {
+    return { faults: planned.faults.map((one) => placeFault(one, where)), cautions };
+  }
+  const answer = planned.value;
+  if (answer.plan.unserved.length > 0) {
+    return { faults: unservedFaults(prepared, answer), cautions };
+  }
+  return { ...readGroup(prepared, { ...stated, answer, used }, shop), faults: [], cautions };
+}
+
+function readGroup(
+  prepared: PreparedGroup,
+  answered: AnsweredGroup,
+  shop: Shop,
+): { group: CuttingGroup; profiles: readonly ProfilePlan[] } {
+  const { problem, answer } = answered;
+  const profiles = prepared.map(({ profile }) => profile);
+  const lumber = shareLumber(profiles, answered);
+  return {
+    group: {
+      name: nameGroup(prepared),
+      profiles,
+      problem,
+      answer,
+      stockUse: readStockUse(answered),
+      boards: readBoards(answered),
+      layouts: countLayouts(answer),
+      ...sumBoardFeet(answered),
+      lumberCents: answer.plan.costCents,
+      offcutCreditCents: answer.plan.creditCents,
+    },
+    profiles: prepared.map(({ profile, pieces, setUp }): ProfilePlan => {
+      const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+      const sticks = readSticks(profile, answered, byId);
+      const tally = tallyProfile(profile, pieces, sticks, setUp, shop);
+      const credit = creditProfile(profile, answered);
+      const money = priceProfile(lumber.get(profile.name) ?? 0, credit, tally.hours, shop);
+      const planned = { profile, sticks, tally, money };
+      return setUp === undefined ? planned : { ...planned, setUp };
+    }),
+  };
+}
+
+/** What could not be placed is named piece by piece, at its own row. */
+function unservedFaults(prepared: PreparedGroup, { plan }: StickAnswer): Fault[] {
+  const whole = prepared.flatMap(({ profile, pieces, units }) => {
+    const limit = { inches: Math.max(...units.map(({ item }) => Number(item.length))) };
+    const spare = { id: spareId(profile), where: profile.where, given: spareId(profile) };
+    const ofPieces = pieces.map(({ id, where, cutLength }) => {
+      return { id, where, given: { inches: Number(cutLength) } };
+    });
+    return [...ofPieces, spare].map((one) => ({ ...one, limit }));
+  });
+  const byId = new Map(whole.map((one) => [one.id, one]));
+  return plan.unserved.map(({ demandId, why }) => {
+    const one = byId.get(demandId);
+    if (one === undefined) throw new RangeError(`No piece stands behind ${demandId}.`);
+    const { given, limit, where } = one;
+    return placeFault(
+      fault('cutting.unserved', demandId, given, { limit, details: { why } }),
+      where,
+    );
+  });
+}

@@ -1,0 +1,60 @@
+/** What a plan of sticks costs and how near that is to the least possible, in words for all who show it. */
+import type { StickAnswer, StickStatus } from '../cutting/problem.ts';
+
+export interface Proof {
+  readonly status: StickStatus;
+  /** Of whole boards and sticks. */
+  readonly lumberCents: number;
+  /** What kept offcuts are worth: comes off. */
+  readonly creditCents: number;
+  /** The least that lumber less credit can come to, proven. */
+  readonly boundCents: number;
+}
+
+export function proofOf({ plan, bound, status }: StickAnswer): Proof {
+  const { costCents: lumberCents, creditCents } = plan;
+  return { status, lumberCents, creditCents, boundCents: bound.costCents };
+}
+
+/** Of several problems together: as good as the least good of them. */
+export function sumProofs(proofs: readonly Proof[]): Proof {
+  const sum = (value: (one: Proof) => number): number =>
+    proofs.reduce((all, one) => all + value(one), 0);
+  const has = (status: StickStatus): boolean => proofs.some((one) => one.status === status);
+  return {
+    status: has('unfinished') ? 'unfinished' : has('gap') ? 'gap' : 'proven',
+    lumberCents: sum((one) => one.lumberCents),
+    creditCents: sum((one) => one.creditCents),
+    boundCents: sum((one) => one.boundCents),
+  };
+}
+
+/** `$110.00`, or `$110.00 less $5.00 for kept offcuts`. */
+export function sayCost(
+  { lumberCents, creditCents }: Proof,
+  say: (cents: number) => string,
+): string {
+  const credit = creditCents === 0 ? '' : ` less ${say(creditCents)} for kept offcuts`;
+  return `${say(lumberCents)}${credit}`;
+}
+
+/**
+ * `proven least cost`, `within 2.3 % of the least possible (at most $4.10 more might be saved)`, or
+ * the latter after `bound not finished`. The share is rounded up, so that it never says too little.
+ *
+ * @param say money in words
+ */
+export function sayProof(
+  { status, lumberCents, creditCents, boundCents }: Proof,
+  say: (cents: number) => string,
+): string {
+  if (status === 'proven') return 'proven least cost';
+  const gap = lumberCents - creditCents - boundCents;
+  const most = `(at most ${say(gap)} more might be saved)`;
+  const share = Math.ceil((gap / boundCents) * 1000 - 1e-9) / 10;
+  const near =
+    boundCents > 0
+      ? `within ${share} % of the least possible`
+      : 'how near the least possible is not known';
+  return `${status === 'unfinished' ? 'bound not finished: ' : ''}${near} ${most}`;
+}

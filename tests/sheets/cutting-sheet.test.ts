@@ -1,0 +1,112 @@
+import { beforeAll, describe, expect, test } from '@jest/globals';
+import type { SheetDescription } from '../../src/sheets/description.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import { planByHand, type HandStick } from '../planning/hand-made-plan.ts';
+import { planOf, type Tables } from '../planning/make-job.ts';
+import { planMixed, SHARED, withCredit } from '../planning/shared-boards.ts';
+import { sheetOf, textsOf } from './sheet-jobs.ts';
+
+/** Boards of 9 1/2 in: two blanks of 4 1/2 (9 1/8), three of 3 (9 1/4), or one of each (7 5/8). */
+const MANY: Tables = {
+  ...SHARED,
+  shop: `${SHARED.shop!}\noffcut credit %,10`,
+  runs: 'Room,Profile,Length,Quantity,Measured as\nHall,Wide,100,4,finished\nDen,Narrow,100,3,finished',
+  stock: "For,Kind,Class,Width,Length,Price,Per,Have\nPoplar,board,4/4,9 1/2,10',40,piece,1",
+};
+const wide = (piece: number, unit: number, strip: number, rip: readonly number[]): HandStick => ({
+  profile: 'Wide',
+  unit,
+  strip,
+  rip,
+  pieces: [`Hall / Wide / ${piece}`],
+});
+const narrow = (piece: number, unit: number, strip: number, rip: readonly number[]): HandStick => ({
+  profile: 'Narrow',
+  unit,
+  strip,
+  rip,
+  pieces: [`Den / Narrow / ${piece}`],
+});
+
+describe('The cutting sheet of profiles that share boards', () => {
+  let mixed: SheetDescription;
+  let many: SheetDescription;
+
+  beforeAll(async () => {
+    mixed = sheetOf(describePlan(await planMixed(withCredit)), 'Cutting');
+    const sticks = [
+      wide(1, 0, 0, [2, 0]),
+      wide(2, 0, 1, [2, 0]),
+      wide(3, 1, 0, [2, 0]),
+      wide(4, 2, 0, [1, 1]),
+      narrow(1, 2, 1, [1, 1]),
+      narrow(2, 3, 0, [0, 3]),
+      narrow(3, 3, 1, [0, 3]),
+    ];
+    const plan = await planOf(MANY, { planSticks: planByHand(sticks).plan });
+    many = sheetOf(describePlan(plan), 'Cutting');
+  });
+
+  test('says the cost, the least possible, how near it is, the lay-outs and the board feet', () => {
+    const said = textsOf(mixed).filter((text) => text.startsWith('Lumber $'));
+    expect(said[0]).toBe(
+      'Lumber $40.00 less $4.45 for kept offcuts, least possible $0.00: how near the least possible is not known (at most $35.55 more might be saved). 2 sticks in 2 lay-outs. 6.7 board feet bought or from the rack, 5.2 used. Cut the cove on the whole blanks, and crosscut them afterwards.',
+    );
+  });
+
+  test('says how a board is ripped before its sticks', () => {
+    const texts = textsOf(mixed);
+    const rip = texts.indexOf('Rip the boards first');
+    expect(texts[rip + 1]).toBe(
+      `Board 1 of Poplar (board 4/4, 8" wide, 10'): rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
+    );
+    const first = texts.indexOf('Wide #1');
+    expect(first).toBeGreaterThan(rip);
+    expect(texts.indexOf('Narrow #1')).toBeGreaterThan(first);
+    expect(texts).toContain('to buy: Poplar, board 1, blank 2 of 2 across');
+  });
+
+  test('gathers boards that are ripped alike, and lists whole blanks that are kept', () => {
+    const rips = textsOf(many).filter((text) => text.includes(': rip '));
+    const of = `of Poplar (board 4/4, 9 1/2" wide, 10')`;
+    expect(rips).toEqual([
+      `Board 1 ${of}: rip 2 × Wide 4 1/2"`,
+      `Board 2 ${of}: rip 1 × Wide 4 1/2", 1 × 4 1/2" to keep`,
+      `Board 3 ${of}: rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
+      `Board 4 ${of}: rip 2 × Narrow 3", 1 × 3" to keep`,
+    ]);
+    const kept = textsOf(many).find((text) => text.includes('whole blank of'));
+    expect(kept).toBe(
+      `1 whole blank of Poplar, 4 1/2" wide, 10' (kept, but not credited); 1 whole blank of Poplar, 3" wide, 10' (kept, but not credited)`,
+    );
+  });
+
+  test('tells boards from the rack from those to buy', () => {
+    const from = textsOf(many).filter((text) => /^(?:from the rack|to buy): /u.test(text));
+    expect(from.filter((text) => text.startsWith('from the rack'))).toEqual([
+      'from the rack: Poplar, board 1, blank 1 of 2 across',
+      'from the rack: Poplar, board 1, blank 2 of 2 across',
+    ]);
+    expect(from).toHaveLength(7);
+  });
+});
+
+test('Boards that are ripped alike are one line of the cutting sheet', async () => {
+  const sticks = [0, 1, 2].flatMap((unit) => [
+    wide(2 * unit + 1, unit, 0, [2, 0]),
+    wide(2 * unit + 2, unit, 1, [2, 0]),
+  ]);
+  const tables = {
+    ...MANY,
+    runs: 'Room,Profile,Length,Quantity,Measured as\nHall,Wide,100,6,finished\nDen,Narrow,100,1,finished',
+  };
+  const all = [...sticks, narrow(1, 3, 0, [0, 3])];
+  const plan = await planOf(tables, { planSticks: planByHand(all).plan });
+  const rips = textsOf(sheetOf(describePlan(plan), 'Cutting')).filter((text) =>
+    text.includes(': rip '),
+  );
+  expect(rips[0]).toBe(
+    `Boards 1 to 3 of Poplar (board 4/4, 9 1/2" wide, 10'): rip 2 × Wide 4 1/2"`,
+  );
+  expect(rips).toHaveLength(2);
+});
