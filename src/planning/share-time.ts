@@ -1,12 +1,12 @@
 /** A job's time to look for cheaper plans, shared among its groups. */
 import type { PlanSticksOptions } from '../cutting/problem.ts';
 
-/** No group gets less than this part of the time that is left. */
-const LEAST_SHARE = 1 / 20;
+/** No group gets less than this part of the time that is left: most small ones need but little of it. */
+const LEAST_SHARE = 1 / 4;
 
 /**
  * Gives each group, when its turn comes, its part of the time that is left by then: by its number of
- * pieces among those still to be planned, at least a twentieth. So what one doesn't use goes to the
+ * pieces among those still to be planned, at least a quarter. So what one doesn't use goes to the
  * later ones, and the last may use all that is left. A budget of steps holds for each group, so that
  * a plan doesn't depend on a clock.
  *

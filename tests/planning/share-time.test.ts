@@ -4,20 +4,20 @@ import { shareTime } from '../../src/planning/share-time.ts';
 describe('The time of a job', () => {
   test('goes to its groups by their pieces, and what one leaves goes to the later ones', () => {
     let clock = 50;
-    const budgetOf = shareTime(1000, [20, 60, 20], { now: () => clock });
-    expect(budgetOf(0).budget?.milliseconds).toBeCloseTo(200, 9);
+    const budgetOf = shareTime(1000, [30, 50, 20], { now: () => clock });
+    expect(budgetOf(0).budget?.milliseconds).toBeCloseTo(300, 9);
     clock += 100;
-    // 60 of the 80 pieces left, of 900 ms.
-    expect(budgetOf(1).budget?.milliseconds).toBeCloseTo(675, 9);
+    // 50 of the 70 pieces left, of 900 ms.
+    expect(budgetOf(1).budget?.milliseconds).toBeCloseTo((900 * 5) / 7, 9);
     clock += 100;
     expect(budgetOf(2).budget?.milliseconds).toBeCloseTo(800, 9);
     clock += 5000;
     expect(budgetOf(2).budget?.milliseconds).toBe(0);
   });
 
-  test('gives no group less than a twentieth of what is left', () => {
+  test('gives no group less than a quarter of what is left', () => {
     const budgetOf = shareTime(1000, [1, 9999], { now: () => 0 });
-    expect(budgetOf(0).budget?.milliseconds).toBeCloseTo(50, 9);
+    expect(budgetOf(0).budget?.milliseconds).toBeCloseTo(250, 9);
   });
 
   test('may be given as a budget; steps hold for each group', () => {

@@ -27,6 +27,13 @@ export function dualBound(
   for (let row = 0; row < rows; row += 1) {
     demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);
   }
+  // A splice is worth what its parts are, cut in the way that is worth least.
+  for (const { demands, ways } of instance.choices) {
+    const worths = ways.map(({ items }) =>
+      items.reduce((sum, item) => sum + (duals[item] ?? 0), 0),
+    );
+    demanded += worths.length === 0 ? 0 : demands.length * Math.min(...worths);
+  }
   const supplies = supplyWorths(instance, worth);
   const credits = mostCredits(instance);
   let scale = 1;

@@ -13,6 +13,7 @@ import { startColumns } from './start-columns.ts';
 import { wholeSticks } from './whole-sticks.ts';
 import { settleByProgram } from './whole-program.ts';
 
+const HAIR = 1e-3;
 /** Dives at most, whatever the budget. */
 const MOST_DIVES = 600;
 /** After so many dives the whole-number program over all layouts found so far is tried. */
@@ -107,16 +108,18 @@ export async function searchLeast(
     beatCents = hooks.onDuals(root.bestDuals, 'least cost of parts');
     const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
+    // Of the splices that are offered here nothing is cheaper, whatever others might be.
+    const leastCents = root.finished ? root.boundCents - HAIR : -Number.MAX_VALUE;
     const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
     const isTooWide = instance.items.length > MOST_ITEMS_FOR_PROGRAM;
     let lastGain = 0;
-    for (let number = 0; number < mostDives && beatCents > -Infinity; number += 1) {
+    for (let number = 0; number < mostDives && beatCents >= leastCents; number += 1) {
       if (number - lastGain > MOST_IDLE_DIVES) return;
       if (hooks.isSpent()) return;
       const size = EXHAUST_SIZES.find((one) => one.dive === number);
       if (size !== undefined && hooks.exhaust !== undefined) {
         beatCents = await hooks.exhaust(size, 'every lay-out');
-        if (beatCents === -Infinity) return;
+        if (beatCents < leastCents) return;
       }
       const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));
       const share = sticks > STICKS_FOR_SHARES ? 0.04 : 0;
@@ -136,7 +139,7 @@ export async function searchLeast(
         );
       }
       const isTurn = number % DIVES_A_PROGRAM === DIVES_A_PROGRAM - 1;
-      if (!isTurn || beatCents === -Infinity || isTooWide) continue;
+      if (!isTurn || beatCents < leastCents || isTooWide) continue;
       const settled = settleByProgram(instance, highs, program.columns, {
         beatCents,
         isOver: hooks.isOver,
