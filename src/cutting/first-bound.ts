@@ -2,7 +2,7 @@ import { askSplices, pourSplices } from './ask-splices.ts';
 import { certify } from './master/certify.ts';
 import { makeInstance, type Instance } from './master/instance.ts';
 import { profilesOf } from './offcut-credit.ts';
-import type { StickBound, StickDemand, StickProblem } from './problem.ts';
+import type { StickBound, StickProblem } from './problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { volumeBound } from './bound/volume-bound.ts';
 
@@ -21,13 +21,10 @@ export function firstBound(
   const [only] = profiles;
   const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
   const ripped = problem.supplies.some(({ rips }) => rips !== undefined);
-  if (profiles.length === 1 && only !== undefined && !credited && !ripped) {
-    const splice = only.splice ?? problem.splice;
-    const own = splice === undefined ? problem : { ...problem, splice };
-    const spliced = lists[0]?.spliced ?? new Set<number>();
-    const of = (isSpliced: boolean): readonly StickDemand[] =>
-      problem.demands.filter(({ id }, at) => spliced.has(at) === isSpliced && !unserved.has(id));
-    const bound = volumeBound(own, { whole: of(false), spliced: of(true) });
+  const spliced = lists.some((list) => list.spliced.size > 0);
+  if (profiles.length === 1 && only !== undefined && !credited && !ripped && !spliced) {
+    const whole = problem.demands.filter(({ id }) => !unserved.has(id));
+    const bound = volumeBound(problem, { whole, spliced: [] });
     return { ...bound, duals: bound.duals.map((dual) => ({ ...dual, profile: only.id })) };
   }
   const instance = servedInstance(problem, lists, unserved);

@@ -37,17 +37,27 @@ export function boardSets(
     rips.map(({ strips }, rip) => {
       const worth = strips.reduce((sum, one) => sum + one.count * (proof.slots[one.slot] ?? 0), 0);
       const spare = supply.priceCents * proof.grain + (proof.credits[at] ?? 0) - worth;
-      return { supply: at, rip, strips, worth, spare };
+      // Credit is no part of what pieces are worth: a strip may be worth that much less to them.
+      const credit = strips.reduce(
+        (sum, one) => sum + one.count * mostCredit(instance, one.slot) * proof.grain,
+        0,
+      );
+      return { supply: at, rip, strips, worth, sure: worth - credit, spare };
     }),
   );
+  // A board is opened for a piece at least.
+  const pieces = instance.items.reduce((sum, { blocks }) => sum + blocks.length, 0);
+  // Boards that may be worth less than nothing to the pieces leave room for others.
+  const slack = kinds.reduce((sum, { sure }) => sum + Math.max(0, -sure) * pieces, 0);
   const leastWorth = slots.some(({ supply }) => supply >= 0) ? 0 : needed;
-  const useful = kinds.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth);
+  const useful = [...kinds].sort((a, b) => b.worth - a.worth);
+  const ripsOf = supplies.map(({ rips }) => rips.length);
   const sets: BoardSet[] = [];
   const counts = useful.map(() => 0);
   const stock = supplies.map(({ count }) => count);
   const strips = slots.map(() => 0);
   let looks = 40 * mostSets;
-  const visit = (place: number, worth: number, spare: number): void => {
+  const visit = (place: number, worth: number, sure: number, spare: number): void => {
     looks -= 1;
     if (looks < 0 || sets.length > mostSets) return;
     const kind = useful[place];
@@ -66,17 +76,34 @@ export function boardSets(
       for (const { slot, count } of kind.strips) strips[slot] = (strips[slot] ?? 0) + by * count;
     };
     let added = 0;
+    // What costs nothing and bars nothing else is there as often as it could be wanted.
+    const isFree = kind.worth === 0 && kind.spare === 0 && ripsOf[kind.supply] === 1;
+    for (; isFree && added < pieces && (stock[kind.supply] ?? 0) >= 1; added += 1) add(1);
     for (;;) {
-      visit(place + 1, worth + added * kind.worth, spare + added * kind.spare);
-      if ((stock[kind.supply] ?? 0) < 1) break;
+      visit(
+        place + 1,
+        worth + added * kind.worth,
+        sure + added * kind.sure,
+        spare + added * kind.spare,
+      );
+      if (isFree || (stock[kind.supply] ?? 0) < 1 || added >= pieces) break;
       const next = added + 1;
       if (spare + next * kind.spare > budget) break;
-      if (worth + next * kind.worth > needed + budget - spare - next * kind.spare) break;
+      const most = needed + budget - spare - next * kind.spare;
+      if (kind.sure > 0 && sure + next * kind.sure > most + slack) break;
       add(1);
       added = next;
     }
     for (; added > 0; added -= 1) add(-1);
   };
-  visit(0, 0, 0);
+  visit(0, 0, 0, 0);
   return looks < 0 || sets.length > mostSets ? undefined : sets;
+}
+
+/** The most that an offcut of a slot is credited, in cents. */
+function mostCredit({ slots, profiles }: Instance, at: number): number {
+  const { blank, capCents } = slots[at] ?? { blank: '', capCents: 0 };
+  return profiles
+    .filter((profile) => profile.blank === blank)
+    .reduce((most, one) => Math.max(most, Math.min(capCents, one.offcutCredit?.mostCents ?? 0)), 0);
 }

@@ -1,5 +1,5 @@
 import { profilesOf } from '../offcut-credit.ts';
-import type { StickProblem, StickProfile, UnservedReason } from '../problem.ts';
+import type { StickProblem, StickProfile, StickSupply, UnservedReason } from '../problem.ts';
 import { stickKinds, type StickKind } from '../stick-kind.ts';
 import { stripsOf, type WholeStick } from '../whole-stick.ts';
 import { costOf } from '../write-plan.ts';
@@ -54,14 +54,16 @@ function* partsOf(
   const places = problem.demands.flatMap((demand, at) =>
     (demand.profile ?? profilesOf(problem)[0]?.id) === profile.id ? [at] : [],
   );
-  const own = ownProblem(problem, profile, places, before);
+  const taken = before.flatMap(({ sticks }) => sticks);
+  const opened = openStrips(taken, profilesOf(problem), profile.blank);
+  const own = ownProblem(problem, profile, places, taken, opened);
   const kinds = stickKinds(own);
   let shown: Draft | undefined;
   let part: Part | undefined;
   for (const draft of quickPlans(own, kinds, seed)) {
     if (draft !== shown || part === undefined) {
       shown = draft;
-      part = readDraft(problem, own, profile, kinds, draft, places);
+      part = readDraft(problem, own, profile, kinds, draft, places, opened);
     }
     yield part;
   }
@@ -72,12 +74,12 @@ function ownProblem(
   problem: StickProblem,
   profile: StickProfile,
   places: readonly number[],
-  before: readonly Part[],
+  taken: readonly WholeStick[],
+  opened: readonly OpenStrips[],
 ): StickProblem {
   const { unitsPerInch, kerf, endTrim, keepOffcutsOver, supplies } = problem;
   const splice = profile.splice ?? problem.splice;
   const profiles = profilesOf(problem);
-  const taken = before.flatMap(({ sticks }) => sticks);
   return {
     unitsPerInch,
     kerf,
@@ -85,18 +87,51 @@ function ownProblem(
     keepOffcutsOver,
     ...(splice === undefined ? {} : { splice }),
     demands: places.flatMap((at) => problem.demands[at] ?? []),
-    supplies: supplies.flatMap((supply) => {
-      const strips = stripsOf(supply, widestRip(supply, profile.blank), profile.blank);
-      if (strips === 0) return [];
-      const used = boardsUsed(
-        taken.filter((stick) => stick.supply === supply),
-        profiles,
-      );
-      const fromRack = Math.min(used, supply.have);
-      const buyMost = supply.buyMost === null ? null : supply.buyMost - (used - fromRack);
-      return [{ ...supply, strips, have: supply.have - fromRack, buyMost }];
-    }),
+    supplies: [
+      ...opened.map(({ own }) => own),
+      ...supplies.flatMap((supply) => {
+        const strips = stripsOf(supply, widestRip(supply, profile.blank), profile.blank);
+        if (strips === 0) return [];
+        const used = boardsUsed(
+          taken.filter((stick) => stick.supply === supply),
+          profiles,
+        );
+        const fromRack = Math.min(used, supply.have);
+        const buyMost = supply.buyMost === null ? null : supply.buyMost - (used - fromRack);
+        return [{ ...supply, strips, have: supply.have - fromRack, buyMost }];
+      }),
+    ],
   };
+}
+
+interface OpenStrips {
+  readonly own: StickSupply;
+  readonly supply: StickSupply;
+  readonly rip: number;
+}
+
+/** Strips of a blank on boards that others have opened: paid for already. */
+function openStrips(
+  taken: readonly WholeStick[],
+  profiles: readonly StickProfile[],
+  blank: string,
+): readonly OpenStrips[] {
+  const blanks = new Map(profiles.map((one) => [one.id, one.blank]));
+  const groups = new Map<string, WholeStick[]>();
+  for (const stick of taken) {
+    if (stick.supply.rips === undefined) continue;
+    const key = JSON.stringify([stick.supply.id, stick.rip]);
+    groups.set(key, [...(groups.get(key) ?? []), stick]);
+  }
+  return [...groups].flatMap(([key, sticks]) => {
+    const [first] = sticks;
+    if (first === undefined) return [];
+    const { supply, rip } = first;
+    const used = sticks.filter((stick) => blanks.get(stick.profile) === blank).length;
+    const left = boardsUsed(sticks, profiles) * stripsOf(supply, rip, blank) - used;
+    const own = { ...supply, id: `open ${key}`, priceCents: 0, strips: 1, have: left, buyMost: 0 };
+    return left > 0 ? [{ own, supply, rip }] : [];
+  });
 }
 
 function boardsUsed(sticks: readonly WholeStick[], profiles: readonly StickProfile[]): number {
@@ -126,8 +161,15 @@ function readDraft(
   kinds: readonly StickKind[],
   draft: Draft,
   places: readonly number[],
+  opened: readonly OpenStrips[],
 ): Part {
-  const supplies = new Map(problem.supplies.map((supply) => [supply.id, supply]));
+  const supplies = new Map(
+    problem.supplies.map((supply) => [
+      supply.id,
+      { supply, rip: widestRip(supply, profile.blank) },
+    ]),
+  );
+  for (const { own: open, supply, rip } of opened) supplies.set(open.id, { supply, rip });
   const sticks = new Map<number, { blocks: Block[]; kind: StickKind }>();
   const unserved = new Map(draft.list.hopeless.map(({ demandId, why }) => [demandId, why]));
   const inPlace = (block: Block): Block => ({
@@ -150,9 +192,8 @@ function readDraft(
     one.blocks.push(placed);
   });
   const whole = [...sticks.values()].flatMap(({ blocks: cut, kind }) => {
-    const supply = supplies.get(kind.supply.id);
-    if (supply === undefined) return [];
-    return [{ profile: profile.id, supply, rip: widestRip(supply, profile.blank), blocks: cut }];
+    const lies = supplies.get(kind.supply.id);
+    return lies === undefined ? [] : [{ profile: profile.id, ...lies, blocks: cut }];
   });
   const spliced = new Set([...draft.list.spliced].map((at) => places[at] ?? -1));
   return { sticks: whole, unserved, list: { ...draft.list, blocks, spliced } };
