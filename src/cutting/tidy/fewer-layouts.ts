@@ -4,8 +4,9 @@ import { capacityOf, type WholeStick } from '../whole-stick.ts';
 
 /** Past so many different lay-outs the pairs are too many to go through. */
 const MOST_LAYOUTS = 160;
-/** Changes made at most. */
+/** Changes made, and pairs and threes of lay-outs looked at, at most. */
 const MOST_CHANGES = 400;
+const MOST_LOOKS = 2_000_000;
 
 /** Sticks of one supply, rip and profile that are cut alike. */
 interface Layout {
@@ -27,8 +28,9 @@ export function fewerLayouts(
 ): readonly WholeStick[] {
   let layouts = groupAlike(sticks);
   if (layouts.length > MOST_LAYOUTS) return sticks;
+  const looks = { left: MOST_LOOKS };
   for (let change = 0; change < MOST_CHANGES; change += 1) {
-    const changed = recutOnce(problem, layouts);
+    const changed = recutOnce(problem, layouts, looks);
     if (changed === undefined) break;
     layouts = groupAlike(changed);
   }
@@ -51,6 +53,7 @@ function groupAlike(sticks: readonly WholeStick[]): Layout[] {
 function recutOnce(
   problem: StickProblem,
   layouts: readonly Layout[],
+  looks: { left: number },
 ): readonly WholeStick[] | undefined {
   const others = (used: readonly Layout[]): readonly WholeStick[] =>
     layouts.filter((one) => !used.includes(one)).flatMap(({ sticks }) => sticks);
@@ -61,7 +64,10 @@ function recutOnce(
       if (even !== undefined) return [...others([one, two]), ...even];
       if (one.sticks.length > 1 || two.sticks.length > 1) continue;
       for (const like of layouts) {
+        looks.left -= 1;
+        if (looks.left < 0) return undefined;
         if (like === one || like === two || like.group !== one.group) continue;
+        if (!isWithin(like.weights, one.weights, two.weights)) continue;
         const recut = cutLike(problem, one, two, like);
         if (recut !== undefined) return [...others([one, two]), ...recut];
       }
@@ -70,13 +76,40 @@ function recutOnce(
   return undefined;
 }
 
+/** Whether two lay-outs together have every length of a third; all stand heaviest first. */
+function isWithin(
+  wanted: readonly number[],
+  one: readonly number[],
+  two: readonly number[],
+): boolean {
+  let atOne = 0;
+  let atTwo = 0;
+  for (const weight of wanted) {
+    while ((one[atOne] ?? 0) > weight) atOne += 1;
+    while ((two[atTwo] ?? 0) > weight) atTwo += 1;
+    if (one[atOne] === weight) atOne += 1;
+    else if (two[atTwo] === weight) atTwo += 1;
+    else return false;
+  }
+  return true;
+}
+
+/** Whether every length of both lay-outs comes a number of times that all their sticks share evenly. */
+function isEven(one: Layout, two: Layout): boolean {
+  const all = one.sticks.length + two.sticks.length;
+  const counts = new Map<number, number>();
+  for (const { weights, sticks } of [one, two]) {
+    for (const weight of weights) counts.set(weight, (counts.get(weight) ?? 0) + sticks.length);
+  }
+  for (const count of counts.values()) if (count % all !== 0) return false;
+  return true;
+}
+
 /** All sticks of two lay-outs cut alike, where every length divides evenly among them. */
 function cutEvenly(one: Layout, two: Layout): readonly WholeStick[] | undefined {
+  if (!isEven(one, two)) return undefined;
   const sticks = [...one.sticks, ...two.sticks];
   const byWeight = sortOut(sticks.flatMap(({ blocks }) => blocks));
-  for (const blocks of byWeight.values()) {
-    if (blocks.length % sticks.length !== 0) return undefined;
-  }
   return sticks.map((stick, at) => ({
     ...stick,
     blocks: [...byWeight.values()].flatMap((blocks) => {
