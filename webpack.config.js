@@ -10,6 +10,8 @@ const root = import.meta.dirname;
 const LOCAL_OFFICE_FOLDER = 'office-js';
 const LOCAL_OFFICE = join(root, 'node_modules', '@microsoft', 'office-js', 'dist');
 
+const SOLVER = join(root, 'node_modules', 'highs');
+
 /** Beside the scripts go the page, icons, manifest, functions' metadata, their help and the demo. */
 class MakePages {
   constructor(addresses, output) {
@@ -26,6 +28,8 @@ class MakePages {
       for (const [name, content] of Object.entries(await makePages(addresses))) {
         writeFileSync(join(output, name), content);
       }
+      // Its license asks to go along with it.
+      copyFileSync(join(SOLVER, 'LICENSE'), join(output, 'highs.LICENSE.txt'));
       for (const name of readdirSync(join(root, 'assets'))) {
         if (/\.(?:png|svg)$/u.test(name))
           copyFileSync(join(root, 'assets', name), join(output, name));
@@ -52,7 +56,7 @@ export default async (env = {}) => {
     resolve: {
       extensions: ['.ts', '.tsx', '.js'],
       // The solver as a script: as a module it would be built with its path on this machine in it.
-      alias: { highs$: join(root, 'node_modules', 'highs', 'build', 'highs.js') },
+      alias: { highs$: join(SOLVER, 'build', 'highs.js') },
     },
     // It asks for these where Node runs it, which is never here.
     externals: { 'node:fs': 'var {}', 'node:path': 'var {}', 'node:crypto': 'var {}' },

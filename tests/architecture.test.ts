@@ -17,7 +17,17 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   hosts: ['core', 'planning', 'drawings', 'sheets'],
   functions: ['core', 'cutting'],
   pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
-  addin: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'hosts', 'functions', 'pane'],
+  addin: [
+    'core',
+    'cutting',
+    'threads',
+    'planning',
+    'drawings',
+    'sheets',
+    'hosts',
+    'functions',
+    'pane',
+  ],
   cli: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'hosts'],
 };
 

@@ -133,7 +133,7 @@ browserSuite('The planner in a worker', ({ alone }) => {
         document.addEventListener('securitypolicyviolation', ({ effectiveDirective }) =>
           names.push(effectiveDirective),
         );
-        setTimeout('globalThis.ranText = true');
+        (setTimeout as (text: string) => void)('globalThis.ranText = true');
         const script = document.createElement('script');
         script.src = 'https://elsewhere.example/a.js';
         const isOver = new Promise((resolve) => {

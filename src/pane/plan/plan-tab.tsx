@@ -25,7 +25,7 @@ export function PlanTab(): ReactNode {
   const { running, result, faults, stopped, failedFrom } = planning;
   const stale = sayStale(state);
   const isMended = failedFrom !== undefined && failedFrom !== state.reading.found?.fingerprint;
-  const typed = readSeconds(planning.seconds, state.reading.found?.shop?.decimalSign);
+  const typed = readSeconds(planning.seconds, state.reading.found?.shop.decimalSign);
   const reason =
     running === undefined
       ? (whyBlocked(state) ?? (typed.ok ? undefined : typed.faults.map(sayFault).join(' ')))
