@@ -57,7 +57,10 @@ function suppliesOf({ supplies, unitsPerInch }: StickProblem) {
 }
 
 /** Splice rates are left out where nothing is spliced. */
-function boundOf({ unitsPerInch }: StickProblem, { duals, credits, spliceRates }: StickBound) {
+function boundOf(
+  { unitsPerInch }: StickProblem,
+  { duals, credits, spliceRates, tried }: StickBound,
+) {
   const rates = spliceRates?.map(({ profile, centsPerUnit }) => ({
     profile,
     moneyPerInch: money(centsPerUnit * unitsPerInch),
@@ -70,6 +73,8 @@ function boundOf({ unitsPerInch }: StickProblem, { duals, credits, spliceRates }
       ...(spliced === undefined ? {} : { spliced }),
       ...(match === undefined ? {} : { match }),
     })),
+    // The duals alone come to this; the rest of the bound is from trying all that they leave room for.
+    ...(tried === undefined ? {} : { tried: { prices: money(tried.pricesCents) } }),
     credits: credits.map(({ supplyId, cents }) => ({
       supply: Number(supplyId),
       money: money(cents),
