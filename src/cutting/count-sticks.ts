@@ -46,7 +46,7 @@ export const MOST_PIECES_COUNTED = 20_000;
 
 /**
  * Counts the sticks that an order takes, by the quick plans (see plan-sticks.ts).
- * Faults: `cutting.piece-too-long` for each, `cutting.stick-shorter-than-trim`,
+ * Faults: `cutting.piece-too-long` or `cutting.kerf-longer-than-piece` for each, `cutting.stick-shorter-than-trim`,
  * `cutting.too-many-pieces`, `length.too-long`.
  */
 export function countSticks(order: StickOrder): Outcome<StickCount> {
@@ -94,8 +94,13 @@ function checkOrder({ pieces, stickLength, kerf, endTrim }: StickOrder): Fault[]
   }
   const limit = { inches: stickLength - 2 * endTrim };
   for (const { name, length, quantity } of pieces) {
-    if (quantity === 0 || inUnits(length, 'up') <= room) continue;
-    faults.push(fault('cutting.piece-too-long', name, { inches: length }, { limit }));
+    if (quantity === 0) continue;
+    if (inUnits(length, 'up') > room) {
+      faults.push(fault('cutting.piece-too-long', name, { inches: length }, { limit }));
+    } else if (inUnits(kerf, 'up') > Math.max(1, inUnits(length, 'up'))) {
+      const more = { limit: { inches: length } };
+      faults.push(fault('cutting.kerf-longer-than-piece', name, { inches: kerf }, more));
+    }
   }
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PIECES_COUNTED) {

@@ -84,7 +84,7 @@ describe('counting sticks', () => {
     expect(counted([0.1 + 0.2, 0.3], 0.6).sticks).toBe(1);
   });
 
-  test('refuses pieces longer than a stick, trims that use it up, and too much at once', () => {
+  test('refuses pieces longer than a stick or shorter than a cut, trims that use it up, and too much at once', () => {
     const piece = { name: 'The piece', length: 10, quantity: 1 };
     const order = { pieces: [piece], stickLength: 12, kerf: 0, endTrim: 0 };
     const codes = (more: Partial<StickOrder>): readonly string[] => {
@@ -93,6 +93,8 @@ describe('counting sticks', () => {
     };
     expect(codes({})).toEqual([]);
     expect(codes({ endTrim: 1.5 })).toEqual(['cutting.piece-too-long']);
+    expect(codes({ kerf: 10 })).toEqual([]);
+    expect(codes({ kerf: 10.1 })).toEqual(['cutting.kerf-longer-than-piece']);
     expect(codes({ endTrim: 6 })).toEqual(['cutting.stick-shorter-than-trim']);
     expect(codes({ pieces: [{ ...piece, quantity: 20_001 }] })).toEqual([
       'cutting.too-many-pieces',

@@ -1,7 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import type { StickSupply } from '../../src/cutting/problem.ts';
+import type { StickAnswer, StickProblem, StickSupply } from '../../src/cutting/problem.ts';
 import { answerOf, pieces, problemOf, stick } from './problem-maker.ts';
+import { loadSolver } from './solver.ts';
 
 const lengths = fc.array(fc.integer({ min: 5, max: 190 }), { minLength: 1, maxLength: 30 });
 const supplies = fc.uniqueArray(
@@ -24,8 +25,47 @@ const problems = fc
     problemOf(pieces(asked), named(listed), { kerf, endTrim }),
   );
 
+/** So many counted steps at most, so that the same work is done everywhere. */
+const planned = (problem: StickProblem): Promise<StickAnswer> =>
+  answerOf(problem, { loadSolver, budget: { steps: 60 } });
+
+const namesLeft = ({ plan }: StickAnswer): string =>
+  plan.unserved
+    .map(({ demandId }) => demandId)
+    .sort()
+    .join();
+
+/**
+ * One and the same problem told in two ways: the plans cost the same where both are proven; else the
+ * least cost lies between bound and cost of either, so that the two spans meet.
+ *
+ * @returns whether both serve the same; where stock runs out they need not, and can't be compared
+ */
+function expectSameLeast(one: StickAnswer, other: StickAnswer): boolean {
+  if (namesLeft(one) !== namesLeft(other)) {
+    const why = [one, other].flatMap(({ plan }) => plan.unserved.map((left) => left.why));
+    expect(why).toContain('stock used up');
+    return false;
+  }
+  if (one.status === 'proven' && other.status === 'proven') {
+    expect(other.plan.costCents).toBe(one.plan.costCents);
+  }
+  expect(one.bound.costCents).toBeLessThanOrEqual(other.plan.costCents);
+  expect(other.bound.costCents).toBeLessThanOrEqual(one.plan.costCents);
+  return true;
+}
+
+/** What was added can only help: the least cost after is no more than the one before. */
+function expectNoDearer(before: StickAnswer, after: StickAnswer): void {
+  expect(after.bound.costCents).toBeLessThanOrEqual(before.plan.costCents);
+  if (after.status === 'proven') {
+    expect(after.plan.costCents).toBeLessThanOrEqual(before.plan.costCents);
+  }
+}
+
 describe('the cost of a plan', () => {
   test('stays the same when every length is doubled', async () => {
+    let compared = 0;
     await fc.assert(
       fc.asyncProperty(problems, async (problem) => {
         const doubled = {
@@ -35,16 +75,15 @@ describe('the cost of a plan', () => {
           demands: problem.demands.map((one) => ({ ...one, length: 2 * one.length })),
           supplies: problem.supplies.map((one) => ({ ...one, length: 2 * one.length })),
         };
-        const [once, twice] = [await answerOf(problem), await answerOf(doubled)];
-        expect(twice.plan.costCents).toBe(once.plan.costCents);
-        expect(twice.bound.costCents).toBe(once.bound.costCents);
-        expect(twice.plan.unserved).toEqual(once.plan.unserved);
+        if (expectSameLeast(await planned(problem), await planned(doubled))) compared += 1;
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
+    expect(compared).toBeGreaterThan(30);
   });
 
   test('stays the same when pieces and sticks are listed in another order', async () => {
+    let compared = 0;
     await fc.assert(
       fc.asyncProperty(problems, keys, async (problem, drawn) => {
         const numbers = [...drawn];
@@ -58,12 +97,11 @@ describe('the cost of a plan', () => {
           demands: shuffled(problem.demands),
           supplies: shuffled(problem.supplies),
         };
-        const [first, second] = [await answerOf(problem), await answerOf(other)];
-        expect(second.plan.costCents).toBe(first.plan.costCents);
-        expect(second.plan.unserved).toHaveLength(first.plan.unserved.length);
+        if (expectSameLeast(await planned(problem), await planned(other))) compared += 1;
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
+    expect(compared).toBeGreaterThan(30);
   });
 
   test('never rises for one more stick in the list, where any number may be bought', async () => {
@@ -77,11 +115,10 @@ describe('the cost of a plan', () => {
     await fc.assert(
       fc.asyncProperty(lengths, unlimited, fc.nat(3), async (asked, listed, kerf) => {
         const all = listed.map(({ length, priceCents }) => stick(length, { priceCents }));
-        const with1 = await answerOf(problemOf(pieces(asked), all, { kerf }));
-        const without = await answerOf(problemOf(pieces(asked), all.slice(0, -1), { kerf }));
-        expect(with1.plan.costCents).toBeLessThanOrEqual(without.plan.costCents);
+        const without = await planned(problemOf(pieces(asked), all.slice(0, -1), { kerf }));
+        expectNoDearer(without, await planned(problemOf(pieces(asked), all, { kerf })));
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -90,11 +127,16 @@ describe('the cost of a plan', () => {
       fc.asyncProperty(lengths, fc.nat(3), fc.nat(300), async (asked, kerf, saved) => {
         const listed = [stick(200, { priceCents: 300 }), stick(320, { priceCents: 410 })];
         const cheaper = stick(320, { id: 'cheaper', priceCents: 410 - saved });
-        const before = await answerOf(problemOf(pieces(asked), listed, { kerf }));
-        const after = await answerOf(problemOf(pieces(asked), [...listed, cheaper], { kerf }));
-        expect(after.plan.costCents).toBeLessThanOrEqual(before.plan.costCents);
+        const before = await planned(problemOf(pieces(asked), listed, { kerf }));
+        const after = await planned(problemOf(pieces(asked), [...listed, cheaper], { kerf }));
+        expectNoDearer(before, after);
+        // A price is never paid twice: what is saved on a stick is at most what it is cheaper by.
+        const sticks = after.plan.sticks.length;
+        if (before.status === 'proven') {
+          expect(before.plan.costCents).toBeLessThanOrEqual(after.plan.costCents + saved * sticks);
+        }
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });

@@ -1,4 +1,6 @@
 /** Short ways to write stick problems down; units are the test's own. */
+import { checkBound } from '../../src/cutting/check-bound.ts';
+import { checkPlan } from '../../src/cutting/check-plan.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
@@ -28,15 +30,31 @@ export function problemOf(
   return { unitsPerInch: 1, kerf: 0, endTrim: 0, demands, supplies, keepOffcutsOver: 0, ...more };
 }
 
-/** The answer of a sound problem; a refusal fails the test in its own words. */
+/**
+ * The answer of a sound problem, its plan and its bound checked; a refusal, or what the checks find,
+ * fails the test in its own words.
+ */
 export async function answerOf(
   problem: StickProblem,
   options: PlanSticksOptions = {},
 ): Promise<StickAnswer> {
   const outcome = await planSticks(problem, options);
   if (!outcome.ok) throw new Error(outcome.faults.map(({ message }) => message).join('\n'));
-  return outcome.value;
+  const { plan, bound, status } = outcome.value;
+  const net = plan.costCents - plan.creditCents;
+  const wrong = [
+    ...checkPlan(problem, plan),
+    ...checkBound(problem, plan, bound),
+    ...((status === 'proven') === (net === bound.costCents)
+      ? []
+      : [`A plan of ${net} cents with a bound of ${bound.costCents} is called ${status}.`]),
+  ];
+  if (wrong.length === 0) return outcome.value;
+  const said = JSON.stringify(problem);
+  throw new Error([...wrong.slice(0, 8), said.slice(0, LONGEST_SAID)].join('\n'));
 }
+
+const LONGEST_SAID = 3000;
 
 /** A repeatable source of whole numbers from 0 to below `limit`, the test's own. */
 export function seededNumbers(seed: number): (limit: number) => number {

@@ -141,7 +141,7 @@ test('anyone can recompute the bound from its duals and credits', async () => {
         buyMost: next(2) > 0 ? next(4) : null,
       }),
     );
-    const demands = pieces(Array.from({ length: next(40) }, () => 1 + next(150)));
+    const demands = pieces(Array.from({ length: next(40) }, () => 3 + next(150)));
     const problem = problemOf(demands, supplies, { kerf: next(4), endTrim });
     expectRecomputed(problem, await answerOf(problem));
   }

@@ -1,0 +1,121 @@
+import { fault, type Fault } from '../core/faults/fault.ts';
+import { MOST_PIECES, MOST_PRICE_CENTS } from './limits.ts';
+import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
+import { countOf, profileOf, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
+import type { OffcutCredit, SpliceRule, StickDemand, StickProfile } from './problem.ts';
+import { fewestParts, longestPartOf, maySplice } from './splice-parts.ts';
+
+/** What is wrong with the profiles by themselves. A part of `validateProblem`. */
+export function profileFaults({ problem }: ProblemIndex): readonly Fault[] {
+  const { profiles = [] } = problem;
+  return [
+    // A lone profile needs no name.
+    ...(profiles.length > 1 ? idFaults('Profile', profiles) : []),
+    ...profiles.flatMap(({ id, offcutCredit }) =>
+      offcutCredit === undefined ? [] : creditFaults(named('offcut credit', id), offcutCredit),
+    ),
+  ];
+}
+
+function creditFaults(name: string, { centsPerUnit, mostCents }: OffcutCredit): readonly Fault[] {
+  const rate = Number.isFinite(centsPerUnit)
+    ? centsPerUnit < 0
+      ? [fault('number.negative', name, centsPerUnit)]
+      : []
+    : [fault('number.unreadable', name, String(centsPerUnit))];
+  return [...rate, ...wholeFaults(`Most ${lowerFirst(name)}`, mostCents, 0, MOST_PRICE_CENTS)];
+}
+
+/** Pieces of profiles that there are not, and matched groups of two. A part of `validateProblem`. */
+export function ofProfileFaults(index: ProblemIndex): readonly Fault[] {
+  const { profiles, problem, groups } = index;
+  const isOne = profiles.size === 1;
+  return [
+    ...problem.demands.flatMap(({ id, profile }) =>
+      (profile === undefined && isOne) || (profile !== undefined && profiles.has(profile))
+        ? []
+        : [fault('cutting.profile-unknown', `Piece ${id}`, profile ?? '')],
+    ),
+    ...[...groups].flatMap(([match, demands]) => {
+      const [first = '', other] = new Set(demands.map((demand) => profileOf(index, demand)));
+      if (other === undefined) return [];
+      const name = `Matched group ${match}`;
+      return [fault('cutting.match-of-two-profiles', name, first, { details: { other } })];
+    }),
+  ];
+}
+
+/** What is wrong with the numbers of splice rules, the common one and those of profiles. */
+export function ruleFaults({ problem }: ProblemIndex, say: SayLength): readonly Fault[] {
+  const { splice, profiles = [] } = problem;
+  const ofRule = (rule: SpliceRule | undefined, overlap: string, grid: string): readonly Fault[] =>
+    rule === undefined
+      ? []
+      : [
+          ...lengthFaults(overlap, rule.overlap, 0, say),
+          ...(rule.grid === undefined ? [] : lengthFaults(grid, rule.grid, 1, say)),
+        ];
+  return [
+    ...ofRule(splice, 'Splice overlap', 'Splice grid'),
+    ...profiles.flatMap(({ id, splice: own }) =>
+      ofRule(own, named('splice overlap', id), named('splice grid', id)),
+    ),
+  ];
+}
+
+/**
+ * Splices that no stick allows, or that come to too many parts, judged by the sticks that each
+ * profile is cut from. A part of `validateProblem`; every number in the problem must be sound.
+ */
+export function spliceFaults(index: ProblemIndex, say: SayLength): readonly Fault[] {
+  const demands = new Map<string, StickDemand[]>();
+  for (const demand of index.problem.demands) {
+    const own = demands.get(profileOf(index, demand));
+    if (own === undefined) demands.set(profileOf(index, demand), [demand]);
+    else own.push(demand);
+  }
+  const faults: Fault[] = [];
+  let pieces = 0;
+  for (const profile of index.profiles.values()) {
+    const asked = demands.get(profile.id) ?? [];
+    const longest = longestPart(index, profile);
+    const rule = profile.splice ?? index.problem.splice;
+    if (rule === undefined || longest === undefined || !asked.some(maySplice)) {
+      pieces += asked.length;
+    } else if (rule.overlap >= longest) {
+      const name = named('splice overlap', index.profiles.size > 1 ? profile.id : '');
+      const limit = say(longest);
+      faults.push(fault('cutting.splice-too-short', name, say(rule.overlap), { limit }));
+    } else {
+      const { overlap } = rule;
+      pieces += asked.reduce(
+        (sum, demand) =>
+          sum + (maySplice(demand) ? fewestParts(demand.length, longest, overlap) : 1),
+        0,
+      );
+    }
+  }
+  if (pieces <= MOST_PIECES) return faults;
+  return [...faults, fault('cutting.too-many-pieces', 'Pieces', pieces, { limit: MOST_PIECES })];
+}
+
+/** The longest part of a profile that some stick which can be had gives; undefined where none can. */
+function longestPart(index: ProblemIndex, profile: StickProfile): number | undefined {
+  const rule = profile.splice ?? index.problem.splice;
+  const rooms = index.problem.supplies
+    .filter((supply) => countOf(supply) > 0 && servesBlank(supply, profile.blank))
+    .map((supply) => roomOf(index, supply));
+  if (rooms.length === 0 || rule === undefined) return undefined;
+  const longest = rooms.reduce((most, room) => Math.max(most, room), 0);
+  return longestPartOf({ ...index.problem, splice: rule }, longest);
+}
+
+/** `Splice overlap of Cove`, or without the profile where it has no name. */
+function named(noun: string, profile: string): string {
+  const words = `${noun.slice(0, 1).toUpperCase()}${noun.slice(1)}`;
+  return profile === '' ? words : `${words} of ${profile}`;
+}
+
+function lowerFirst(text: string): string {
+  return `${text.slice(0, 1).toLowerCase()}${text.slice(1)}`;
+}
