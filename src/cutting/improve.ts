@@ -18,9 +18,12 @@ const RESCUE_DIVES = 40;
 
 export type ImproveOptions = PlanSticksOptions & { readonly stepBudget: StepBudget };
 
+/** A plan that serves more is looked for anew so often. */
+const MOST_ROUNDS = 4;
+
 /**
- * From the quick plan on: where stock was short, a search for a plan that serves more; then the
- * search for the least cost of what is served, and a bound for just that.
+ * From the quick plan on: rounds of the search, another each time a cheaper plan left stock for what
+ * had been left over.
  */
 export async function improve(
   problem: StickProblem,
@@ -28,7 +31,26 @@ export async function improve(
   highs: Highs,
   options: ImproveOptions,
 ): Promise<void> {
-  if (incumbent.leftOver() > 0) await rescue(problem, incumbent, highs, options);
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const servesMore = await improveOnce(problem, incumbent, highs, options, round === 0);
+    if (!servesMore || incumbent.isProven() || options.stepBudget.isOver()) return;
+  }
+}
+
+/**
+ * From the quick plan on: where stock was short, a search for a plan that serves more; then the
+ * search for the least cost of what is served, and a bound for just that.
+ *
+ * @returns whether the cheaper plan serves more than was asked of it
+ */
+async function improveOnce(
+  problem: StickProblem,
+  incumbent: Incumbent,
+  highs: Highs,
+  options: ImproveOptions,
+  isFirst: boolean,
+): Promise<boolean> {
+  if (isFirst && incumbent.leftOver() > 0) await rescue(problem, incumbent, highs, options);
   const { lists, unserved } = incumbent.best;
   const isServed = ({ pieces }: Block): boolean =>
     !pieces.some(({ demandId }) => unserved.has(demandId));
@@ -37,7 +59,7 @@ export async function improve(
   const whole = lists.map(({ blocks }) => blocks.filter(isServed).filter(isWhole));
   const none = profilesOf(problem).map(() => []);
   const splices = askSplices(problem, lists, (id) => !unserved.has(id));
-  if (splices.length === 0 && whole.every((blocks) => blocks.length === 0)) return;
+  if (splices.length === 0 && whole.every((blocks) => blocks.length === 0)) return false;
   const instance = makeInstance(problem, whole, none, splices);
   if (spliced) {
     const poured = servedInstance(problem, lists, unserved);
@@ -50,30 +72,37 @@ export async function improve(
     });
   }
   let proof: Proof | undefined;
+  // Once more is served, what is searched here is another problem's answer.
+  const beat = (): number =>
+    incumbent.best.unserved.size < unserved.size
+      ? -Infinity
+      : incumbent.beatCents(leastGain(instance));
   await searchLeast(instance, highs, incumbent.best.sticks, {
     ...hooksOf(options),
     onSticks: (sticks, phase) => {
       incumbent.offer({ sticks, unserved, lists }, phase);
-      return incumbent.beatCents(leastGain(instance));
+      return beat();
     },
     exhaust: async (size, phase) => {
-      if (proof === undefined) return incumbent.beatCents(leastGain(instance));
+      if (proof === undefined) return beat();
       for (let isOpen = true; isOpen;) {
         const mostCents = incumbent.netCents - leastGain(instance);
         const outcome = await exhaust(instance, proof, { ...hooksOf(options), ...size, mostCents });
         if (outcome === 'none') incumbent.exhausted(phase);
         isOpen =
           typeof outcome !== 'string' &&
-          incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase);
+          incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase) &&
+          beat() > -Infinity;
       }
-      return incumbent.beatCents(leastGain(instance));
+      return beat();
     },
     onDuals: (duals, phase) => {
       proof = spliced ? undefined : certify(instance, duals);
       incumbent.raiseBound(proof?.bound, phase);
-      return incumbent.beatCents(leastGain(instance));
+      return beat();
     },
   });
+  return incumbent.best.unserved.size < unserved.size;
 }
 
 /** Every piece that any stick gives is asked for; what is left over is priced beyond all sticks. */

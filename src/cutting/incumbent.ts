@@ -8,6 +8,7 @@ import type {
   UnservedReason,
 } from './problem.ts';
 import type { CutList } from './quick/cut-list.ts';
+import { serveMore } from './serve-more.ts';
 import type { WholeStick } from './whole-stick.ts';
 import { costOf, creditOf, offcutOf, writePlan } from './write-plan.ts';
 
@@ -43,7 +44,8 @@ export class Incumbent {
   }
 
   /** @returns whether it is better than what there was: more served, then cheaper, fewer sticks, fewer lay-outs, a longer offcut */
-  offer(offer: Offer, phase: string): boolean {
+  offer(offered: Offer, phase: string): boolean {
+    const offer = serveMore(this.problem, offered);
     const rank = rankOf(this.problem, offer);
     if (this.shown !== undefined && !isBetter(rank, this.shown.rank)) return false;
     const served = servedKey(offer);
