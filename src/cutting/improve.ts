@@ -1,3 +1,4 @@
+import { gcd } from './greatest-divisor.ts';
 import type { Highs } from 'highs';
 import { askSplices } from './ask-splices.ts';
 import { servedInstance } from './first-bound.ts';
@@ -172,8 +173,4 @@ function leastGain(instance: Instance): number {
     0,
   );
   return Math.max(1, common);
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
-import { existsSync, readFileSync } from 'node:fs';
 import { checkPlan } from '../../src/cutting/check-plan.ts';
 import type { StickAnswer, StickProblem, StickProgress } from '../../src/cutting/problem.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
+import { ARE_AT_HAND, readClass, triplets, type Instance } from './published.ts';
 import { loadSolver } from './solver.ts';
 
 /** Counted steps, so that every machine plans alike. */
@@ -10,13 +10,6 @@ const STEPS = { steps: 4_000 };
 
 function planned(problem: StickProblem): Promise<StickAnswer> {
   return answerOf(problem, { loadSolver, budget: STEPS });
-}
-
-interface Instance {
-  readonly name: string;
-  readonly capacity: number;
-  readonly sizes: readonly number[];
-  readonly optimum: number;
 }
 
 async function expectProven({ name, capacity, sizes, optimum }: Instance): Promise<void> {
@@ -57,46 +50,14 @@ describe('sixteen doors cased both sides', () => {
   });
 });
 
-/**
- * Triplets are optimal by construction (class of E. Falkenauer, A hybrid grouping genetic algorithm
- * for bin packing, J. of Heuristics 2, 1996): every stick of 1,000 is cut into exactly three.
- */
-function triplets(count: number, seed: number): Instance {
-  const next = seededNumbers(seed);
-  const sizes = Array.from({ length: count }, () => {
-    const first = 380 + next(111);
-    const second = 250 + next(Math.floor((1000 - first) / 2) - 250 + 1);
-    return [first, second, 1000 - first - second];
-  }).flat();
-  return { name: `triplets ${count}, ${seed}`, capacity: 1000, sizes, optimum: count };
-}
-
 test('triplets made here are all found at their optimum and proven', async () => {
   for (const count of [5, 20, 40]) {
     for (let seed = 1; seed <= 4; seed += 1) await expectProven(triplets(count, seed));
   }
 });
 
-// Falkenauer's published files (OR-Library), where they are at hand; four header counts of the u
-// files are one too high. All 160 are in the bench; here the first of each class.
-const FOLDER = '../shared/data/cutting';
-const TRUE_OPTIMA: Readonly<Record<string, number>> = { u120_08: 50, u120_19: 49 };
-const whereAtHand = existsSync(FOLDER) ? test : test.skip;
-
-function readFirst(file: number, some: number): readonly Instance[] {
-  const words = readFileSync(`${FOLDER}/binpack${file}.txt`, 'utf8').split(/\s+/).filter(Boolean);
-  const next = (): number => Math.round(10 * Number(words.shift()));
-  words.shift();
-  return Array.from({ length: some }, () => {
-    const name = words.shift()!;
-    const capacity = next();
-    const items = next() / 10;
-    const best = next() / 10;
-    const sizes = Array.from({ length: items }, next);
-    const optimum = name.startsWith('t') ? items / 3 : (TRUE_OPTIMA[name] ?? best);
-    return { name, capacity, sizes, optimum };
-  });
-}
+// All 160 are in the bench; here the first of each class.
+const whereAtHand = ARE_AT_HAND ? test : test.skip;
 
 describe('the published classes', () => {
   whereAtHand.each([
@@ -108,7 +69,7 @@ describe('the published classes', () => {
     ['t120', 6, 3],
     ['t249', 7, 1],
   ])('%s: at the optimum, proven', async (_, file, some) => {
-    for (const instance of readFirst(file, some)) await expectProven(instance);
+    for (const instance of readClass(file).slice(0, some)) await expectProven(instance);
   });
 });
 

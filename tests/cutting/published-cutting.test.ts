@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import { existsSync, readFileSync } from 'node:fs';
 import { checkPlan } from '../../src/cutting/check-plan.ts';
-import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
+import { answerOf, piece, pieces, problemOf, stick } from './problem-maker.ts';
+import { ARE_AT_HAND, readClass, triplets, type Instance } from './published.ts';
 
 describe('sixteen doors cased both sides', () => {
   // A published puzzle (thedailywtf.com, "Avoiding the Splice"): each side 84 + 84 + 32 in, sticks of
@@ -30,13 +30,6 @@ describe('sixteen doors cased both sides', () => {
   });
 });
 
-interface Instance {
-  readonly name: string;
-  readonly capacity: number;
-  readonly sizes: readonly number[];
-  readonly optimum: number;
-}
-
 const STICK_CENTS = 100;
 
 /** How many sticks too many the plan takes; the bound and the plan are checked on the way. */
@@ -50,21 +43,6 @@ async function sticksTooMany({ name, capacity, sizes, optimum }: Instance): Prom
   return plan.costCents / STICK_CENTS - optimum;
 }
 
-/**
- * Triplets are optimal by construction (class of E. Falkenauer, A hybrid grouping genetic algorithm
- * for bin packing, J. of Heuristics 2, 1996): every stick of 1,000 is cut into exactly three, each of
- * 250 to 500. They are the class on which the two fits do worst.
- */
-function triplets(count: number, seed: number): Instance {
-  const next = seededNumbers(seed);
-  const sizes = Array.from({ length: count }, () => {
-    const first = 380 + next(111);
-    const second = 250 + next(Math.floor((1000 - first) / 2) - 250 + 1);
-    return [first, second, 1000 - first - second];
-  }).flat();
-  return { name: `triplets ${count}, ${seed}`, capacity: 1000, sizes, optimum: count };
-}
-
 test('triplets made here take at most two sticks more than the optimum, never fewer', async () => {
   for (const count of [5, 20, 40, 83]) {
     for (let seed = 1; seed <= 5; seed += 1) {
@@ -76,32 +54,7 @@ test('triplets made here take at most two sticks more than the optimum, never fe
   }
 });
 
-// Falkenauer's published files (OR-Library), where they are at hand. The optimum of a triplet file is
-// items / 3; four header counts of the u files are one too high (known optima in their place).
-const FOLDER = '../shared/data/cutting';
-const TRUE_OPTIMA: Readonly<Record<string, number>> = {
-  u120_08: 50,
-  u120_19: 49,
-  u250_07: 103,
-  u250_12: 105,
-};
-
-function readInstances(file: number): readonly Instance[] {
-  const words = readFileSync(`${FOLDER}/binpack${file}.txt`, 'utf8').split(/\s+/).filter(Boolean);
-  const next = (): number => Math.round(10 * Number(words.shift()));
-  const count = Number(words.shift());
-  return Array.from({ length: count }, () => {
-    const name = words.shift()!;
-    const capacity = next();
-    const items = next() / 10;
-    const best = next() / 10;
-    const sizes = Array.from({ length: items }, next);
-    const optimum = name.startsWith('t') ? items / 3 : (TRUE_OPTIMA[name] ?? best);
-    return { name, capacity, sizes, optimum };
-  });
-}
-
-const whereAtHand = existsSync(FOLDER) ? test : test.skip;
+const whereAtHand = ARE_AT_HAND ? test : test.skip;
 
 describe('the published classes', () => {
   // Regression values: mean sticks too many over 20 files, as measured when the quick plans were made.
@@ -115,7 +68,7 @@ describe('the published classes', () => {
     ['t249', 7, 1.8],
     ['t501', 8, 3.8],
   ])('%s: valid plans, no more than the measured mean above the optimum', async (_, file, mean) => {
-    const instances = readInstances(file);
+    const instances = readClass(file);
     expect(instances).toHaveLength(20);
     let tooMany = 0;
     for (const instance of instances) tooMany += await sticksTooMany(instance);

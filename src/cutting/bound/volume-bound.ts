@@ -1,3 +1,4 @@
+import { gcd } from '../greatest-divisor.ts';
 import { compareRates, marginalRates, rateOf, type Rate } from './pour-volume.ts';
 import type { StickBound, StickDemand, StickProblem } from '../problem.ts';
 import { fewestParts } from '../splice-parts.ts';
@@ -123,10 +124,6 @@ function commonDivisor(kinds: readonly StickKind[], asked: readonly Asked[]): bi
   const shortest = asked.reduce((least, { place }) => Math.min(least, place), kinds.length);
   const divisor = kinds.slice(shortest).reduce((common, kind) => gcd(common, kind.priceCents), 0);
   return BigInt(Math.max(1, divisor));
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }
 
 function divideUp(dividend: bigint, divisor: bigint): bigint {

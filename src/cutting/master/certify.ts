@@ -1,3 +1,4 @@
+import { gcd } from '../greatest-divisor.ts';
 import type { StickBound, StickProblem } from '../problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { supplyWorths } from './dual-bound.ts';
@@ -204,8 +205,4 @@ function commonPrice(instance: Instance): number {
     return serves ? gcd(divisor, supply.priceCents) : divisor;
   }, 0);
   return Math.max(1, common);
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }

@@ -1,3 +1,5 @@
+import { gcd } from '../greatest-divisor.ts';
+
 /** How fine the table of a knapsack is at most: cells for the choices, and steps of capacity. */
 const MOST_CELLS = 48_000_000;
 const MOST_STEPS = 40_000;
@@ -118,8 +120,4 @@ export class FillTable {
 
 function packetsOf(count: number): number {
   return Math.floor(Math.log2(Math.max(1, count))) + 1;
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }

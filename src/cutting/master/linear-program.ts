@@ -1,5 +1,6 @@
 import type { Highs, Model } from 'highs';
 import type { Column } from './column.ts';
+import { columnMatrix } from './column-matrix.ts';
 
 export interface LinearSolution {
   readonly costCents: number;
@@ -31,41 +32,18 @@ export class LinearProgram {
       colUpper: [],
       rowLower: Float64Array.from(rowLeast),
       rowUpper: new Float64Array(rowLeast.length).fill(highs.infinity),
-      matrix: {
-        format: 'csc',
-        numRows: rowLeast.length,
-        numCols: 0,
-        starts: new Int32Array(1),
-        indices: new Int32Array(0),
-        values: new Float64Array(0),
-      },
+      matrix: columnMatrix([], rowLeast.length),
     });
     this.model.options.set({ output_flag: false, presolve: 'off', solver: 'simplex' });
   }
 
   add(columns: readonly Column[]): void {
     if (columns.length === 0) return;
-    const starts = new Int32Array(columns.length + 1);
-    columns.forEach((column, at) => (starts[at + 1] = (starts[at] ?? 0) + column.rows.length));
-    const size = starts[columns.length] ?? 0;
-    const indices = new Int32Array(size);
-    const values = new Float64Array(size);
-    columns.forEach((column, at) => {
-      indices.set(column.rows, starts[at]);
-      values.set(column.values, starts[at]);
-    });
     this.model.addCols({
       cost: Float64Array.from(columns, ({ costCents }) => costCents),
       lower: new Float64Array(columns.length),
       upper: new Float64Array(columns.length).fill(this.highs.infinity),
-      matrix: {
-        format: 'csc',
-        numRows: this.rowCount,
-        numCols: columns.length,
-        starts,
-        indices,
-        values,
-      },
+      matrix: columnMatrix(columns, this.rowCount),
     });
     for (const column of columns) this.columns.push(column);
     const closed = new Uint8Array(this.columns.length);

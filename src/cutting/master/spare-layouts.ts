@@ -1,3 +1,4 @@
+import { gcd } from '../greatest-divisor.ts';
 import { offcutCents } from '../offcut-credit.ts';
 import { creditOf, type Instance } from './instance.ts';
 import type { Proof } from './certify.ts';
@@ -156,8 +157,4 @@ function countItems(items: readonly number[]): (readonly [number, number])[] {
   const counts = new Map<number, number>();
   for (const item of items) counts.set(item, (counts.get(item) ?? 0) + 1);
   return [...counts];
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }

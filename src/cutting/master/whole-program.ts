@@ -1,6 +1,7 @@
 import type { Highs } from 'highs';
 import type { StepBudget } from '../step-budget.ts';
 import type { Column } from './column.ts';
+import { columnMatrix } from './column-matrix.ts';
 import type { Dived } from './dive.ts';
 import type { Instance } from './instance.ts';
 
@@ -27,15 +28,6 @@ export function settleByProgram(
   { beatCents, isOver, secondsLeft }: WholeProgramOptions,
 ): Dived | undefined {
   const some = columns.filter(({ what }) => what.kind !== 'short').slice(-MOST_COLUMNS);
-  const starts = new Int32Array(some.length + 1);
-  some.forEach(({ rows }, at) => (starts[at + 1] = (starts[at] ?? 0) + rows.length));
-  const size = starts[some.length] ?? 0;
-  const indices = new Int32Array(size);
-  const values = new Float64Array(size);
-  some.forEach((column, at) => {
-    indices.set(column.rows, starts[at]);
-    values.set(column.values, starts[at]);
-  });
   const rowCount = instance.rowLeast.length;
   const model = highs.createModel({
     numCols: some.length,
@@ -46,7 +38,7 @@ export function settleByProgram(
     rowLower: instance.rowLeast,
     rowUpper: new Float64Array(rowCount).fill(highs.infinity),
     integrality: Int32Array.from(some, () => highs.constants.variableType.integer),
-    matrix: { format: 'csc', numRows: rowCount, numCols: some.length, starts, indices, values },
+    matrix: columnMatrix(some, rowCount),
   });
   try {
     model.options.set({
