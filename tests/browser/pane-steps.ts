@@ -31,21 +31,14 @@ export async function demoWorkbook(page: Page): Promise<void> {
     .waitFor();
 }
 
-/** The pane looks for a cheaper plan for 20 seconds. */
 const PLAN_WAIT_MS = 60_000;
 
-/** @param seconds How long to look for a cheaper plan; as it stands where absent. */
-export async function planJob(
-  page: Page,
-  button = 'Plan the job',
-  seconds?: number,
-): Promise<void> {
+/** @param seconds How long to look for a cheaper plan. */
+export async function planJob(page: Page, button = 'Plan the job', seconds = 2): Promise<void> {
   await goTo(page, 'Plan');
-  if (seconds !== undefined) {
-    await page
-      .getByRole('textbox', { name: 'Seconds to look for a cheaper plan' })
-      .fill(String(seconds));
-  }
+  await page
+    .getByRole('textbox', { name: 'Seconds to look for a cheaper plan' })
+    .fill(String(seconds));
   await page.getByRole('button', { name: button }).click();
   const wait = { timeout: PLAN_WAIT_MS };
   await page.getByRole('heading', { name: 'What it comes to' }).waitFor(wait);

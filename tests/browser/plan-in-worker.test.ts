@@ -116,8 +116,7 @@ browserSuite('The planner in a worker', ({ alone }) => {
       await page.getByText('“soon” is not a number').waitFor();
       const button = page.getByRole('button', { name: 'Plan the job' });
       expect(await button.getAttribute('aria-disabled')).toBe('true');
-      await page.getByRole('textbox', { name: SECONDS }).fill('0');
-      await planJob(page);
+      await planJob(page, 'Plan the job', 0);
       expect(asked).toEqual([]);
       await context.close();
     },
