@@ -33,13 +33,20 @@ export function boardSets(
     (sum, { blocks }, at) => sum + blocks.length * (proof.items[at] ?? 0),
     0,
   );
+  // Credit is no part of what pieces are worth: strips may be worth that much less to them. By length
+  // no more is credited than the strips are longer than the pieces; by count, each its most.
+  const hasSticks = slots.some(({ supply }) => supply >= 0);
+  const rate = mostRate(instance);
+  const creditShare = (slot: number): number =>
+    hasSticks ? mostCredit(instance, slot) : rate * (slots[slot]?.capacity ?? 0);
+  const weight = instance.items.reduce((sum, one) => sum + one.blocks.length * one.weight, 0);
+  const uncredited = hasSticks ? 0 : Math.floor(rate * weight * proof.grain);
   const kinds = supplies.flatMap(({ supply, rips }, at) =>
     rips.map(({ strips }, rip) => {
       const worth = strips.reduce((sum, one) => sum + one.count * (proof.slots[one.slot] ?? 0), 0);
       const spare = supply.priceCents * proof.grain + (proof.credits[at] ?? 0) - worth;
-      // Credit is no part of what pieces are worth: a strip may be worth that much less to them.
       const credit = strips.reduce(
-        (sum, one) => sum + one.count * mostCredit(instance, one.slot) * proof.grain,
+        (sum, one) => sum + one.count * Math.ceil(creditShare(one.slot) * proof.grain),
         0,
       );
       return { supply: at, rip, strips, worth, sure: worth - credit, spare };
@@ -49,7 +56,7 @@ export function boardSets(
   const pieces = instance.items.reduce((sum, { blocks }) => sum + blocks.length, 0);
   // Boards that may be worth less than nothing to the pieces leave room for others.
   const slack = kinds.reduce((sum, { sure }) => sum + Math.max(0, -sure) * pieces, 0);
-  const leastWorth = slots.some(({ supply }) => supply >= 0) ? 0 : needed;
+  const leastWorth = hasSticks ? 0 : needed;
   const useful = [...kinds].sort((a, b) => b.worth - a.worth);
   const ripsOf = supplies.map(({ rips }) => rips.length);
   const sets: BoardSet[] = [];
@@ -89,7 +96,7 @@ export function boardSets(
       if (isFree || (stock[kind.supply] ?? 0) < 1 || added >= pieces) break;
       const next = added + 1;
       if (spare + next * kind.spare > budget) break;
-      const most = needed + budget - spare - next * kind.spare;
+      const most = needed - uncredited + budget - spare - next * kind.spare;
       if (kind.sure > 0 && sure + next * kind.sure > most + slack) break;
       add(1);
       added = next;
@@ -98,6 +105,11 @@ export function boardSets(
   };
   visit(0, 0, 0, 0);
   return looks < 0 || sets.length > mostSets ? undefined : sets;
+}
+
+/** The most that a unit of an offcut is credited, in cents. */
+function mostRate({ profiles }: Instance): number {
+  return profiles.reduce((most, one) => Math.max(most, one.offcutCredit?.centsPerUnit ?? 0), 0);
 }
 
 /** The most that an offcut of a slot is credited, in cents. */

@@ -59,17 +59,19 @@ export class CoverSearch {
     stock: readonly number[],
     { mostLooks, isSpent, pause }: CoverOptions,
   ): Promise<readonly SpareLayout[] | 'none' | 'too many'> {
+    this.looks = 0;
     this.stock = [...stock];
     this.strips = [...strips];
+    this.instance.items.forEach(({ blocks }, item) => (this.pieces[item] = blocks.length));
     const stack: Frame[] = [];
     const chosen: SpareLayout[] = [];
     if (this.enter(stack, budget, 0) === 'covered') return [];
     while (stack.length > 0) {
       this.looks += 1;
-      if (this.looks > mostLooks) return 'too many';
+      if (this.looks > mostLooks) return this.breakOff();
       if (this.looks % LOOKS_A_PAUSE === 0) {
         await pause();
-        if (isSpent()) return 'too many';
+        if (isSpent()) return this.breakOff();
       }
       const top = stack.at(-1);
       if (top === undefined) break;
@@ -86,18 +88,19 @@ export class CoverSearch {
       this.use(layout, 1);
       chosen.push(layout);
       const entered = this.enter(stack, top.left - layout.spare, at);
-      if (entered === 'covered') {
-        this.pieces.forEach((_, item) => {
-          this.pieces[item] = this.instance.items[item]?.blocks.length ?? 0;
-        });
-        return chosen;
-      }
+      if (entered === 'covered') return chosen;
       if (entered === 'vain') {
         chosen.pop();
         this.use(layout, -1);
       }
     }
     return 'none';
+  }
+
+  /** States that were begun were not gone through: nothing is known of them. */
+  private breakOff(): 'too many' {
+    this.vain.clear();
+    return 'too many';
   }
 
   /** Goes on to the next piece, unless all are cut or the state has been gone through in vain. */

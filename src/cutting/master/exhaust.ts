@@ -6,11 +6,16 @@ import type { Dived } from './dive.ts';
 import type { Instance } from './instance.ts';
 import { spareLayouts, type SpareLayout } from './spare-layouts.ts';
 
+/** For each set of boards, however many there are. */
+const LEAST_LOOKS = 2_000;
+
 export interface ExhaustOptions extends CoverOptions {
   /** A plan that costs at most this is sought, in whole cents. */
   readonly mostCents: number;
   readonly mostLayouts: number;
   readonly mostBoardSets: number;
+  /** Asked without counting a step. */
+  readonly isOver: () => boolean;
 }
 
 /**
@@ -34,10 +39,13 @@ export async function exhaust(
   const layouts = spareLayouts(instance, proof, budget, options.mostLayouts);
   if (layouts === undefined) return 'too many';
   const search = new CoverSearch(instance, proof, layouts);
+  const mostLooks = Math.max(LEAST_LOOKS, Math.floor(options.mostLooks / Math.max(1, sets.length)));
+  let isAllTried = true;
   for (const { boards, strips, stock, spare } of sets) {
-    const outcome = await search.run(budget - spare, strips, stock, options);
-    if (outcome === 'too many') return outcome;
-    if (outcome === 'none') continue;
+    const outcome = await search.run(budget - spare, strips, stock, { ...options, mostLooks });
+    if (options.isOver()) return 'too many';
+    if (outcome === 'too many') isAllTried = false;
+    if (typeof outcome === 'string') continue;
     const settled = columnsOf(instance, outcome);
     const rips = ripColumns(instance);
     for (const { supply, rip, count } of boards) {
@@ -48,7 +56,7 @@ export async function exhaust(
     }
     return settled;
   }
-  return 'none';
+  return isAllTried ? 'none' : 'too many';
 }
 
 function columnsOf(instance: Instance, layouts: readonly SpareLayout[]): Map<Column, number> {

@@ -35,7 +35,7 @@ export async function finish(
   };
   const proof = certify(rest, duals);
   if (proof === undefined) return 'too many';
-  const quiet = { isSpent: () => false, pause: async () => {} };
+  const quiet = { isSpent: () => false, isOver: () => false, pause: async () => {} };
   return exhaust(rest, proof, { ...SIZE, ...quiet, mostCents });
 }
 
