@@ -12,7 +12,7 @@ const [SOON_MS, LATER_MS] = [2_000, 6_000];
 /** Pages open at a time. */
 const AT_ONCE = 2;
 /** Each takes seconds: all of them are tried in tests/pane/failing-workbook.test.ts. */
-const STRIDE = 7;
+const STRIDE = 13;
 
 /** Keeps every failure that the pane ever says, in the page. */
 function listenToFailures(): void {

@@ -75,7 +75,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
       await goTo(page, 'Profile');
       await page.getByRole('img').nth(1).waitFor();
       await look('Profile');
-      await planJob(page);
+      await planJob(page, 'Plan the job', 0);
       await look('Plan');
       await goTo(page, 'Functions');
       await page.getByText('COVE.TILT').first().click();
