@@ -67,7 +67,7 @@ async function improveOnce(
     await boundAlone(poured, highs, {
       ...hooksOf(options),
       onDuals: (duals) => {
-        incumbent.raiseBound(certify(poured, duals)?.bound, 'bound of splices');
+        incumbent.raiseBound(certify(poured, duals)?.bound, 'least possible cost');
         return incumbent.beatCents(leastGain(poured));
       },
     });

@@ -101,11 +101,7 @@ export class Incumbent {
   /** Nothing is left to gain: all that can be served is, at a cost that can't be less. */
   isProven(): boolean {
     if (this.shown === undefined) return false;
-    const hopeless = this.shown.offer.lists.reduce((sum, list) => sum + list.hopeless.length, 0);
-    return (
-      this.shown.rank.netCents === this.bound?.costCents &&
-      this.shown.rank.unservedCount === hopeless
-    );
+    return this.netCents === this.bound?.costCents && this.leftOver() === 0;
   }
 
   answer(cancelled: boolean): StickAnswer {

@@ -140,7 +140,7 @@ describe('trim of many lengths from four', () => {
       signal,
       onProgress: (one) => {
         shown.push(one);
-        signal.aborted = one.phase === 'least cost of parts';
+        signal.aborted = one.phase === 'least possible cost';
       },
     });
     expect(status).toBe('unfinished');

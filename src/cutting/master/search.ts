@@ -105,7 +105,7 @@ export async function searchLeast(
       isSpent: hooks.isSpent,
       pause: hooks.pause,
     });
-    beatCents = hooks.onDuals(root.bestDuals, 'least cost of parts');
+    beatCents = hooks.onDuals(root.bestDuals, 'least possible cost');
     const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
     // Of the splices that are offered here nothing is cheaper, whatever others might be.
@@ -118,7 +118,7 @@ export async function searchLeast(
       if (hooks.isSpent()) return;
       const size = EXHAUST_SIZES.find((one) => one.dive === number);
       if (size !== undefined && hooks.exhaust !== undefined) {
-        beatCents = await hooks.exhaust(size, 'every lay-out');
+        beatCents = await hooks.exhaust(size, 'trying every lay-out');
         if (beatCents < leastCents) return;
       }
       const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));
@@ -134,7 +134,7 @@ export async function searchLeast(
         lastGain = number;
         beatCents = hooks.onSticks(
           wholeSticks(instance, dived),
-          `dive ${number + 1}`,
+          `try ${number + 1}`,
           centsOf(dived),
         );
       }
@@ -147,7 +147,11 @@ export async function searchLeast(
       });
       if (settled === undefined) continue;
       lastGain = number;
-      beatCents = hooks.onSticks(wholeSticks(instance, settled), 'whole numbers', centsOf(settled));
+      beatCents = hooks.onSticks(
+        wholeSticks(instance, settled),
+        'combining lay-outs',
+        centsOf(settled),
+      );
     }
   } finally {
     program.dispose();
