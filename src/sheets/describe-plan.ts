@@ -1,11 +1,11 @@
 /** A plan as a workbook for the shop's wall and the client's desk. */
 import type { JobPlan } from '../planning/job-plan.ts';
-import { describeClient } from './client-sheet.ts';
-import { draftCutting } from './cutting-sheet.ts';
+import { describeClient } from './client/client-sheet.ts';
+import { draftCutting } from './cutting/cutting-sheet.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
 import { newPlanCells } from './plan-cells.ts';
-import { draftProduction } from './production-sheet.ts';
-import { describeSetUps } from './set-ups-sheet.ts';
+import { draftProduction } from './production/production-sheet.ts';
+import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
 /**
  * Describes the sheets Production, Set-ups, Cutting and Client: all totals as plain formulas with

@@ -3,7 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { SheetDescription } from '../../src/sheets/description.ts';
-import { saySide } from '../../src/sheets/rail-marks.ts';
+import { saySide } from '../../src/sheets/set-ups/rail-marks.ts';
 import { DEMO_FOLDER, folderTables, planOf, type Tables } from '../planning/make-job.ts';
 import { cellAt, JOBS, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
 

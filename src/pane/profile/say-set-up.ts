@@ -6,7 +6,7 @@ import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import { printBoth, printDecimal } from '../../sheets/print-length.ts';
-import { sayAlong, sayMark } from '../../sheets/rail-marks.ts';
+import { sayAlong, sayMark } from '../../sheets/set-ups/rail-marks.ts';
 
 export interface NumberRow {
   readonly label: string;

@@ -2,25 +2,25 @@
  * The page of one cove: the saw, the rails and the passes beside the drawings, then what the scales
  * do to it, its blank, its corners and its cautions.
  */
-import { sayWhere, type FaultCode } from '../core/faults/fault.ts';
-import { CLAMP_LIP_INCHES, feedFor } from '../core/cove/rails.ts';
-import { toDegrees } from '../core/units/angle.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
-import type { Profile } from '../planning/job.ts';
-import type { SetUp } from '../planning/plan-setup.ts';
-import type { Shop } from '../planning/shop.ts';
-import { tableSizeOf } from '../planning/table-size.ts';
+import { sayWhere, type FaultCode } from '../../core/faults/fault.ts';
+import { CLAMP_LIP_INCHES, feedFor } from '../../core/cove/rails.ts';
+import { toDegrees } from '../../core/units/angle.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import type { Profile } from '../../planning/job.ts';
+import type { SetUp } from '../../planning/plan-setup.ts';
+import type { Shop } from '../../planning/shop.ts';
+import { tableSizeOf } from '../../planning/table-size.ts';
 import { addCrown } from './crown-corners.ts';
 import { passList } from './pass-list.ts';
-import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
-import { count, printBoth, printDecimal, printExact } from './print-length.ts';
+import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import { count, printBoth, printDecimal, printExact } from '../print-length.ts';
 import { railMarks } from './rail-marks.ts';
 import { addParts, leftFact, leftRow, leftText, rightFact, rightText } from './set-up-columns.ts';
 import type { Part } from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
-import { cell, type SheetDraft } from './sheet-draft.ts';
-import { MANUAL_CAUTION } from './standing-cautions.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { MANUAL_CAUTION } from '../standing-cautions.ts';
 
 /** Adds all but the drawings, and says where those have their place. */
 export function addSetUp(

@@ -1,14 +1,14 @@
 /** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
-import type { JobPlan } from '../planning/job-plan.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
 import { addCrownAlone } from './crown-corners.ts';
-import type { SheetDescription } from './description.ts';
-import { SHEET_NAMES } from './plan-cells.ts';
-import { printExact } from './print-length.ts';
+import type { SheetDescription } from '../description.ts';
+import { SHEET_NAMES } from '../plan-cells.ts';
+import { printExact } from '../print-length.ts';
 import { SET_UP_COLUMNS } from './set-up-columns.ts';
 import { placeDrawings } from './set-up-drawings.ts';
 import { addSetUp } from './set-up-page.ts';
-import { SheetDraft } from './sheet-draft.ts';
-import { MANUAL_CAUTION, standingCautions } from './standing-cautions.ts';
+import { SheetDraft } from '../sheet-draft.ts';
+import { MANUAL_CAUTION, standingCautions } from '../standing-cautions.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const { shop } = plan.job;

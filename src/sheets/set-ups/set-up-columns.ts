@@ -2,9 +2,9 @@
  * The columns of the Set-ups sheet: what is read at the saw at the left, the drawings at the right.
  * Below the drawings their columns hold facts too. All of it prints on one page's width.
  */
-import { columnPoints, POINTS_PER_INCH } from './page-size.ts';
-import { cell, type DraftCell, type SheetDraft } from './sheet-draft.ts';
-import type { StyleName } from './styles.ts';
+import { columnPoints, POINTS_PER_INCH } from '../page-size.ts';
+import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import type { StyleName } from '../styles.ts';
 
 const WIDTHS = [8, 10, 9, 8.5, 8, 10, 9, 8.5, 1, 26.5, 16.5];
 export const SET_UP_COLUMNS = WIDTHS.map((width) => ({ width }));

@@ -1,15 +1,15 @@
 /** What a molding at a spring angle needs for its corners: miter and bevel for each. */
-import { computeCrownCut } from '../core/crown/crown-cut.ts';
-import { computeBackBevels, computeCrownSize } from '../core/crown/crown-size.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import { degrees, toDegrees, toRadians, type Degrees } from '../core/units/angle.ts';
-import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
-import { sameName, type Profile } from '../planning/job.ts';
-import type { Piece } from '../planning/piece.ts';
-import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
-import { count } from './print-length.ts';
+import { computeCrownCut } from '../../core/crown/crown-cut.ts';
+import { computeBackBevels, computeCrownSize } from '../../core/crown/crown-size.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import { sameName, type Profile } from '../../planning/job.ts';
+import type { Piece } from '../../planning/piece.ts';
+import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import { count } from '../print-length.ts';
 import { addParts, leftRow, leftText, rightFact, rightText, type Part } from './set-up-columns.ts';
-import { cell, type SheetDraft } from './sheet-draft.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
 
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
 interface Corner {

@@ -1,9 +1,9 @@
 /** Where the two rails go, as marks for a tape on the edges of the table. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { Rail, RailLayout, RailMark, TableSize } from '../core/cove/rails.ts';
-import { formatMark } from '../core/units/format-mark.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { Rail, RailLayout, RailMark, TableSize } from '../../core/cove/rails.ts';
+import { formatMark } from '../../core/units/format-mark.ts';
 import { leftHalves, leftRow, leftText, type Part } from './set-up-columns.ts';
-import { cell } from './sheet-draft.ts';
+import { cell } from '../sheet-draft.ts';
 
 /** A row a mark: front and back edge, from the blade line and, where it is given, from the left miter slot. */
 export function railMarks({ near, far }: RailLayout, table: TableSize, unit: LengthUnit): Part[] {

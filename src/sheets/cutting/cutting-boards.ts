@@ -1,9 +1,9 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { CuttingGroup, RippedBoard, RippedStrip } from '../planning/job-plan.ts';
-import { count, printExact, printStick } from './print-length.ts';
-import { sayStock } from './say-stock.ts';
-import { cell, type SheetDraft } from './sheet-draft.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
+import { count, printExact, printStick } from '../print-length.ts';
+import { sayStock } from '../say-stock.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
 
 /** A row for each lot of boards of one row of Stock that are ripped alike; none where nothing is ripped. */
 export function addBoards(

@@ -1,10 +1,10 @@
 /** The heights of the passes, to tick off, in two columns beside each other. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import { formatInches } from '../core/units/format-length.ts';
-import { printDecimal } from './print-length.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { formatInches } from '../../core/units/format-length.ts';
+import { printDecimal } from '../print-length.ts';
 import { leftCells, leftText, type Part } from './set-up-columns.ts';
-import { cell, type DraftCell } from './sheet-draft.ts';
-import type { StyleName } from './styles.ts';
+import { cell, type DraftCell } from '../sheet-draft.ts';
+import type { StyleName } from '../styles.ts';
 
 /** In millimetres the height has both of its columns, else it stands in decimals and in 64ths. */
 export function passList(heights: readonly number[], unit: LengthUnit): Part[] {

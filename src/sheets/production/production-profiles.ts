@@ -5,12 +5,12 @@ import {
   machineHoursOf,
   type JobPlan,
   type ProfilePlan,
-} from '../planning/job-plan.ts';
-import { quoteSheet } from './cell-range.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
-import { numberIn, printTotal } from './print-length.ts';
+} from '../../planning/job-plan.ts';
+import { quoteSheet } from '../cell-range.ts';
+import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
+import { numberIn, printTotal } from '../print-length.ts';
 import type { ProductionCells, TotalName } from './production-cells.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from './sheet-draft.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
 
 const MADE = { cove: 'cove, cut here', 'crown cove': 'crown cove, cut here', buy: 'bought' };
 const NOTHING = 'Nothing is left to make.';

@@ -1,11 +1,11 @@
 /** The rows of one stick on the cutting sheet: the stick, its pieces, what is left of it. */
-import type { CutPiece, CutStick, JobPlan } from '../planning/job-plan.ts';
-import type { Profile } from '../planning/job.ts';
-import { formatMark } from '../core/units/format-mark.ts';
-import { numberIn, printExact, printStick } from './print-length.ts';
-import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from './say-ends.ts';
-import { sayUnit } from './say-stock.ts';
-import { cell, type SheetDraft } from './sheet-draft.ts';
+import type { CutPiece, CutStick, JobPlan } from '../../planning/job-plan.ts';
+import type { Profile } from '../../planning/job.ts';
+import { formatMark } from '../../core/units/format-mark.ts';
+import { numberIn, printExact, printStick } from '../print-length.ts';
+import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../say-ends.ts';
+import { sayUnit } from '../say-stock.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
 
 /** `parts` is into how many parts each spliced piece is cut. */
 export function addStick(

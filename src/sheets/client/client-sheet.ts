@@ -1,12 +1,12 @@
 /** The client's copy: what is included, room by room, and its price; no cost, labor or stock. */
-import type { JobPlan, RoomLine } from '../planning/job-plan.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import { quoteSheet } from './cell-range.ts';
-import type { SheetDescription } from './description.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
-import { numberIn, printTotal } from './print-length.ts';
-import { cell, sum, SheetDraft } from './sheet-draft.ts';
-import { JUDGMENT_CAUTION } from './standing-cautions.ts';
+import type { JobPlan, RoomLine } from '../../planning/job-plan.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { quoteSheet } from '../cell-range.ts';
+import type { SheetDescription } from '../description.ts';
+import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
+import { numberIn, printTotal } from '../print-length.ts';
+import { cell, sum, SheetDraft } from '../sheet-draft.ts';
+import { JUDGMENT_CAUTION } from '../standing-cautions.ts';
 
 const COLUMNS = [
   { width: 28 },

@@ -1,9 +1,14 @@
 /** What to pull from the rack and what to buy, on the production sheet. */
-import { plansOf, type CuttingGroup, type JobPlan, type StockUse } from '../planning/job-plan.ts';
-import { money, sumOf, total } from './plan-cells.ts';
+import {
+  plansOf,
+  type CuttingGroup,
+  type JobPlan,
+  type StockUse,
+} from '../../planning/job-plan.ts';
+import { money, sumOf, total } from '../plan-cells.ts';
 import type { ProductionCells } from './production-cells.ts';
-import { sayStock } from './say-stock.ts';
-import { cell, sum, type SheetDraft } from './sheet-draft.ts';
+import { sayStock } from '../say-stock.ts';
+import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
 
 /**
  * A row for each row of Stock that a group of profiles uses, its cost by formula, and the sum of all;

@@ -5,18 +5,18 @@ import {
   type CutStick,
   type JobPlan,
   type ProfilePlan,
-} from '../planning/job-plan.ts';
-import type { Shop } from '../planning/shop.ts';
-import { quoteSheet } from './cell-range.ts';
+} from '../../planning/job-plan.ts';
+import type { Shop } from '../../planning/shop.ts';
+import { quoteSheet } from '../cell-range.ts';
 import { addBoards, sayUnused } from './cutting-boards.ts';
 import { addStick } from './cutting-stick.ts';
-import type { SheetDescription } from './description.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from './plan-cells.ts';
-import { formatMark } from '../core/units/format-mark.ts';
-import { count, numberIn, printExact } from './print-length.ts';
-import { sayMoney } from './say-money.ts';
-import { proofOf, sayCost, sayProof } from './say-proof.ts';
-import { cell, sum, SheetDraft } from './sheet-draft.ts';
+import type { SheetDescription } from '../description.ts';
+import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
+import { formatMark } from '../../core/units/format-mark.ts';
+import { count, numberIn, printExact } from '../print-length.ts';
+import { sayMoney } from '../say-money.ts';
+import { proofOf, sayCost, sayProof } from '../say-proof.ts';
+import { cell, sum, SheetDraft } from '../sheet-draft.ts';
 
 const COLUMNS = [6, 36, 13, 10, 16, 17, 15, 17, 15, 7, 11, 11].map((width) => ({ width }));
 

@@ -1,12 +1,12 @@
 /** The list of pieces by room on the production sheet, a box to tick for each. */
-import type { JobPlan } from '../planning/job-plan.ts';
-import { nameKey, type Profile } from '../planning/job.ts';
-import type { Piece } from '../planning/piece.ts';
-import { sumOf, total } from './plan-cells.ts';
-import { count, numberIn, printExact } from './print-length.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { nameKey, type Profile } from '../../planning/job.ts';
+import type { Piece } from '../../planning/piece.ts';
+import { sumOf, total } from '../plan-cells.ts';
+import { count, numberIn, printExact } from '../print-length.ts';
 import type { ProductionCells } from './production-cells.ts';
-import { sayEnd } from './say-ends.ts';
-import { cell, sum, type SheetDraft } from './sheet-draft.ts';
+import { sayEnd } from '../say-ends.ts';
+import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
 
 /**
  * Adds the list and gives its row of headings. Done pieces are listed and marked; their number

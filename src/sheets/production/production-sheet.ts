@@ -1,9 +1,9 @@
 /** The production sheet: what to make, from what, in which order, and what it comes to. */
-import { sayFault } from '../core/faults/fault.ts';
-import type { JobPlan } from '../planning/job-plan.ts';
-import type { SheetDescription } from './description.ts';
-import { money, SHEET_NAMES, type PlanCells } from './plan-cells.ts';
-import { count, numberIn, printExact } from './print-length.ts';
+import { sayFault } from '../../core/faults/fault.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
+import type { SheetDescription } from '../description.ts';
+import { money, SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { count, numberIn, printExact } from '../print-length.ts';
 import {
   newProductionCells,
   totalCell,
@@ -13,7 +13,7 @@ import {
 import { addPieces } from './production-pieces.ts';
 import { addMakeTable, addMoneyTable } from './production-profiles.ts';
 import { addStockTable } from './production-stock.ts';
-import { cell, sum, SheetDraft, type DraftCell } from './sheet-draft.ts';
+import { cell, sum, SheetDraft, type DraftCell } from '../sheet-draft.ts';
 
 const ROWS_ON_A_PAGE = 38;
 
