@@ -114,7 +114,7 @@ export interface PrintDescription {
   readonly titleRows?: readonly [number, number];
   /** A new page begins after each of these rows (from 1). */
   readonly breaksAfter?: readonly number[];
-  /** Shrink so that all columns fit on one page's width. */
+  /** Shrink so that all columns fit on one page's width; else all is printed at its true size. */
   readonly fitWidth: boolean;
   /**
    * Plain text of the header's middle and the footer's left, 235 characters at most; the footer's

@@ -8,6 +8,7 @@ import type {
   PlacedDrawing,
   PrintDescription,
   SheetDescription,
+  TableDescription,
 } from './description.ts';
 import { closeHeight } from './row-height.ts';
 import type { StyleName } from './styles.ts';
@@ -43,6 +44,7 @@ export class SheetDraft {
   readonly #breaks: number[] = [];
   readonly #heights = new Map<number, number>();
   readonly #drawings: PlacedDrawing[] = [];
+  readonly #tables: TableDescription[] = [];
   readonly #isClose: boolean;
 
   /** @param isClose Whether each row says its height, no more than its lines need. */
@@ -100,13 +102,24 @@ export class SheetDraft {
     this.#drawings.push({ at: cellName(row - 1, column), drawing });
   }
 
+  /** Makes a table proper, which can be sorted and filtered, of rows from that of its headings (from 1) on. */
+  addTable(name: string, heads: number, last: number, columns = this.#columns.length): void {
+    this.#tables.push({
+      name,
+      range: `${cellName(heads - 1, 0)}:${cellName(last - 1, columns - 1)}`,
+    });
+  }
+
   /** A new page begins after the last row added. */
   breakPage(): void {
     if (this.#rows.length > 0) this.#breaks.push(this.#rows.length);
   }
 
+  /** Shrunk to the page's width unless told otherwise. */
   finish(
-    print: Omit<PrintDescription, 'fitWidth' | 'breaksAfter' | 'header'>,
+    print: Omit<PrintDescription, 'fitWidth' | 'breaksAfter' | 'header'> & {
+      readonly fitWidth?: boolean;
+    },
     freeze?: { readonly rows: number; readonly columns: number },
   ): SheetDescription {
     return {
@@ -121,7 +134,8 @@ export class SheetDraft {
       ),
       ...(freeze === undefined ? {} : { freeze }),
       ...(this.#drawings.length === 0 ? {} : { drawings: this.#drawings }),
-      print: { ...print, fitWidth: true, header: '', breaksAfter: this.#breaks },
+      ...(this.#tables.length === 0 ? {} : { tables: this.#tables }),
+      print: { fitWidth: true, ...print, header: '', breaksAfter: this.#breaks },
     };
   }
 

@@ -53,6 +53,11 @@ export const STYLES = {
   degrees: { format: '0.0"°"', align: 'right' },
   percent: { format: '0.0" %"', align: 'right' },
   money: { format: '#,##0.00_)', align: 'right' },
+  // Inches with a fraction: two figures below the line hold every 64th.
+  fraction: { format: '# ??/??_)', align: 'right' },
+  rowFraction: { border: 'hair', format: '# ??/??_)', align: 'right' },
+  stickFraction: { bold: true, fill: BAND, format: '# ??/??_)', align: 'right' },
+  totalFraction: { bold: true, border: 'top', format: '# ??/??_)', align: 'right' },
   total: { bold: true, border: 'top', format: '#,##0.00_)', align: 'right' },
   totalWhole: { bold: true, border: 'top', format: '#,##0_)', align: 'right' },
   totalLabel: { bold: true, border: 'top' },
