@@ -14,9 +14,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   planning: ['core', 'cutting'],
   drawings: ['core'],
   sheets: ['core', 'cutting', 'planning', 'drawings'],
+  exports: ['core', 'planning', 'drawings', 'sheets'],
   hosts: ['core', 'planning', 'drawings', 'sheets'],
   functions: ['core', 'cutting'],
-  pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'hosts'],
+  pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
   addin: [
     'core',
     'cutting',
@@ -24,18 +25,20 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'planning',
     'drawings',
     'sheets',
+    'exports',
     'hosts',
     'functions',
     'pane',
   ],
-  cli: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'hosts'],
+  cli: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
 };
 
 /** Packages that only one place may know, so that it can be changed there alone. */
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   hucre: ['hosts/xlsx/'],
   'csv-parse': ['hosts/file/'],
-  fflate: ['hosts/xlsx/'],
+  'csv-stringify': ['exports/'],
+  fflate: ['hosts/xlsx/', 'hosts/zip/'],
   'cli-table3': ['cli/'],
   react: ['pane/'],
   'react-dom': ['pane/'],

@@ -12,6 +12,8 @@ export interface OptionDefinition {
   /** What it takes, as shown in the usage: LENGTH. Absent where it takes nothing. */
   readonly value?: string;
   readonly says: string;
+  /** The command can't do without it; absent: it may be left out. */
+  readonly needed?: true;
 }
 
 export interface Command {

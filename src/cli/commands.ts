@@ -2,8 +2,9 @@
 import type { Command } from './command.ts';
 import { CUT } from './cut.ts';
 import { DEMO } from './demo.ts';
+import { EXPORT } from './export.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
 import { SETUPS } from './setups.ts';
 
-export const COMMANDS: readonly Command[] = [NEW, PLAN, SETUPS, CUT, DEMO];
+export const COMMANDS: readonly Command[] = [NEW, PLAN, EXPORT, SETUPS, CUT, DEMO];

@@ -54,9 +54,10 @@ export function helpOfCommand(command: Command): string {
 
 /** On as many lines as it takes, none of which parts an option from its value. */
 function usage({ name, arguments: needed, options }: Command): string {
-  const said = options.map((one) =>
-    one.value === undefined ? `[${one.name}]` : `[${one.name}${TIE}${one.value}]`,
-  );
+  const said = options.map((one) => {
+    const words = one.value === undefined ? one.name : `${one.name}${TIE}${one.value}`;
+    return one.needed === true ? words : `[${words}]`;
+  });
   const words = ['coveledger', name, ...needed.map((one) => one.name), ...said].join(' ');
   return wrap(words, WIDTH - USAGE_INDENT.length)
     .replaceAll('\n', `\n${USAGE_INDENT}`)

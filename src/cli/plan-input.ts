@@ -5,7 +5,13 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
+import type { ArgumentDefinition } from './command.ts';
 import { planWithin, type Planning } from './plan-within.ts';
+
+export const INPUT_ARGUMENT: ArgumentDefinition = {
+  name: 'INPUT',
+  says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
+};
 
 export type InputPlanning =
   | { readonly plan: JobPlan }

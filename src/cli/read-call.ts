@@ -15,7 +15,8 @@ type OptionToken = Extract<Token, { kind: 'option' }>;
 
 /**
  * Every fault of the call at once: options that the command doesn't have, that want a value or take
- * none, that stand twice; arguments missing or too many.
+ * none, that stand twice; arguments and options that are
+ * needed missing, arguments too many.
  */
 export function readCall(command: Command, args: readonly string[]): CallReading {
   const { tokens } = parseArgs({
@@ -69,6 +70,7 @@ export function readCall(command: Command, args: readonly string[]): CallReading
   }
   const given = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
   faults.push(...checkCount(command, given, unknown.size > 0));
+  faults.push(...missingOptions(command, values));
   return {
     call: { arguments: given, values, flags },
     asksForHelp,
@@ -81,6 +83,15 @@ export function readCall(command: Command, args: readonly string[]): CallReading
 function valueOf({ value, inlineValue }: OptionToken): string | undefined {
   if (value === undefined || value === '') return undefined;
   return !inlineValue && value.startsWith('--') ? undefined : value;
+}
+
+function missingOptions({ name: command, options }: Command, values: Call['values']): Fault[] {
+  return options
+    .filter(({ name, needed }) => needed === true && !values.has(name))
+    .map(({ name, value = '' }) => {
+      const details = { name: `${name} ${value}` };
+      return fault('call.argument-missing', command, null, { details });
+    });
 }
 
 function checkCount(command: Command, given: readonly string[], hasUnknown: boolean): Fault[] {

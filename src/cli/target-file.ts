@@ -1,4 +1,4 @@
-/** Whether a workbook may be written where it is asked for: known before anything is planned. */
+/** Whether a file may be written where it is asked for: known before anything is planned. */
 import { realpath, stat } from 'node:fs/promises';
 import { dirname, extname } from 'node:path';
 import { fault, type Fault } from '../core/faults/fault.ts';
@@ -8,6 +8,8 @@ export interface TargetRules {
   /** What the argument or option is called. */
   readonly argument: string;
   readonly force: boolean;
+  /** Of the file; .xlsx where absent. */
+  readonly ending?: string;
   /** What is read: it is never written over, not even with --force. */
   readonly input?: string;
 }
@@ -17,8 +19,9 @@ export interface TargetRules {
  * file.not-written (a place that can't be looked at). Saving looks again (saveFile).
  */
 export async function checkTarget(path: string, rules: TargetRules): Promise<Fault[]> {
-  if (extname(path).toLowerCase() !== '.xlsx') {
-    return [fault('file.ending', rules.argument, path, { limit: '.xlsx' })];
+  const { ending = '.xlsx' } = rules;
+  if (extname(path).toLowerCase() !== ending) {
+    return [fault('file.ending', rules.argument, path, { limit: ending })];
   }
   try {
     const there = await kindAt(path);

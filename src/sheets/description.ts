@@ -43,6 +43,8 @@ export interface SheetDescription {
 export interface PlacedDrawing {
   readonly at: string;
   readonly drawing: Drawing;
+  /** Whose drawing it is, and of what, in a few words: names its file where it is saved as one. */
+  readonly name?: string;
 }
 
 export interface ColumnDescription {

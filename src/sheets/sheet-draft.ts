@@ -98,8 +98,9 @@ export class SheetDraft {
   }
 
   /** Puts a drawing at a cell, row from 1 and column from 0; rows of enough height follow. */
-  draw(row: number, column: number, drawing: Drawing): void {
-    this.#drawings.push({ at: cellName(row - 1, column), drawing });
+  draw(row: number, column: number, drawing: Drawing, name?: string): void {
+    const at = cellName(row - 1, column);
+    this.#drawings.push({ at, drawing, ...(name === undefined ? {} : { name }) });
   }
 
   /** Makes a table proper, which can be sorted and filtered, of rows from that of its headings (from 1) on. */

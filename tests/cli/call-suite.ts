@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesIn, folderWith, linesOf, once, refusalOf, ROOT, run } from './program.ts';
 
-const COMMANDS = ['new', 'plan', 'setups', 'cut', 'demo'];
+const COMMANDS = ['new', 'plan', 'export', 'setups', 'cut', 'demo'];
 
 export function callSuite(): void {
   describe('calls', () => {
@@ -56,6 +56,10 @@ export function callSuite(): void {
         says: /^coveledger setups needs FILE\.csv\. See coveledger setups --help/,
       },
       { args: ['plan', '--force=yes', 'x'], says: /“--force” takes no value; yes/ },
+      {
+        args: ['export', 'job.xlsx'],
+        says: /^coveledger export needs --out FILE\.zip\. See coveledger export --help/,
+      },
       { args: ['new'], says: /^coveledger new needs FILE\.xlsx/ },
       { args: ['new', 'a.xlsx', '--json'], says: /“--json” is no option of new\. .* new --help/ },
       { args: ['setups', 'a', '-json'], says: /“-json” is no option of setups\. .* setups --help/ },

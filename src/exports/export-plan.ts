@@ -1,0 +1,47 @@
+/** A plan for other programs: drawings as SVG, outlines as DXF, lists as CSV. */
+import type { JobPlan } from '../planning/job-plan.ts';
+import { describePlan } from '../sheets/describe-plan.ts';
+import { printExact } from '../sheets/print-length.ts';
+import { standingCautions } from '../sheets/standing-cautions.ts';
+import { writeList } from './csv-list.ts';
+import { drawingFiles } from './drawing-files.ts';
+import type { ExportFile } from './export-file.ts';
+import { listAllPieces, listCuts, listOffcuts } from './piece-lists.ts';
+import { listCautions, listProfiles, listRooms, listStock } from './plan-lists.ts';
+import { listPasses, listRailMarks, listSetUps } from './set-up-lists.ts';
+
+const LISTS = [
+  listAllPieces,
+  listCuts,
+  listOffcuts,
+  listStock,
+  listRooms,
+  listProfiles,
+  listSetUps,
+  listPasses,
+  listRailMarks,
+  listCautions,
+];
+
+/**
+ * Every drawing of the plan's sheets, every outline, every list, and the cautions that go with them.
+ *
+ * @param plan A plan that was made; see checkJobPlan.
+ * @returns Files, no path twice, the same for the same plan.
+ */
+export function exportPlan(plan: JobPlan): ExportFile[] {
+  const { decimalSign } = plan.job.shop;
+  return [
+    cautionsFile(plan),
+    ...LISTS.map((list) => writeList(list(plan), decimalSign)),
+    ...drawingFiles(describePlan(plan)),
+  ];
+}
+
+/** Whoever unpacks the numbers finds these first. */
+function cautionsFile({ job }: JobPlan): ExportFile {
+  const { leastBlankLength, unit } = job.shop;
+  const lines = standingCautions(printExact(leastBlankLength, unit));
+  const numbered = lines.map((line, at) => `${at + 1}. ${line}`);
+  return { path: 'READ FIRST.txt', text: `${numbered.join('\r\n')}\r\n` };
+}

@@ -1,0 +1,96 @@
+/** Lists of what the plan comes to: by room, by profile, what to pull and buy, what to mind. */
+import { sayWhere } from '../core/faults/fault.ts';
+import { hoursOf, type JobPlan } from '../planning/job-plan.ts';
+import { numberIn } from '../sheets/print-length.ts';
+import { sayStock } from '../sheets/say-stock.ts';
+import type { List, ListValue } from './csv-list.ts';
+
+export function listRooms({ rooms, job, totals }: JobPlan): List {
+  const { unit } = job.shop;
+  return {
+    name: 'rooms',
+    headings: ['Room', 'Profile', 'Pieces', `Net length (${unit})`, `Price (${totals.currency})`],
+    rows: rooms.map((line) => [
+      line.room,
+      line.profile,
+      line.pieces,
+      numberIn(line.lengthNet, unit),
+      line.priceCents / 100,
+    ]),
+  };
+}
+
+export function listProfiles({ profiles, job, totals }: JobPlan): List {
+  const { unit } = job.shop;
+  const { currency } = totals;
+  return {
+    name: 'by-profile',
+    headings: [
+      'Profile',
+      'Make',
+      'Species',
+      'Pieces',
+      'Sticks',
+      `Net length (${unit})`,
+      'Board feet net',
+      'Board feet with allowance',
+      'Passes',
+      'Hours',
+      `Lumber (${currency})`,
+      `Cost (${currency})`,
+      `Price (${currency})`,
+    ],
+    rows: profiles.map(({ profile, tally, money }): ListValue[] => [
+      profile.name,
+      profile.make,
+      profile.species,
+      tally.pieces,
+      tally.sticks,
+      numberIn(tally.lengthNet, unit),
+      tally.boardFeetNet ?? null,
+      tally.boardFeetWithAllowance ?? null,
+      tally.passes,
+      hoursOf(tally.hours),
+      money.lumberCents / 100,
+      money.costCents / 100,
+      money.priceCents / 100,
+    ]),
+  };
+}
+
+export function listStock({ groups, job, totals }: JobPlan): List {
+  const { unit } = job.shop;
+  return {
+    name: 'stock',
+    headings: [
+      'For',
+      'Stock of',
+      'What',
+      `Length (${unit})`,
+      'From the rack',
+      'To buy',
+      `Each (${totals.currency})`,
+      `Cost (${totals.currency})`,
+    ],
+    rows: groups.flatMap(({ name, stockUse }) =>
+      stockUse.map((use): ListValue[] => [
+        name,
+        use.item.for,
+        sayStock(use.item, unit),
+        numberIn(use.item.length, unit),
+        use.fromRack,
+        use.bought,
+        use.priceCents / 100,
+        use.costCents / 100,
+      ]),
+    ),
+  };
+}
+
+export function listCautions({ cautions }: JobPlan): List {
+  return {
+    name: 'cautions',
+    headings: ['Where', 'Caution'],
+    rows: cautions.map((one) => [one.where === undefined ? '' : sayWhere(one.where), one.message]),
+  };
+}

@@ -1,0 +1,94 @@
+/** Lists of how the saw is set: a row a cove, a row a pass, a row a mark. */
+import type { RailMark } from '../core/cove/rails.ts';
+import { toDegrees } from '../core/units/angle.ts';
+import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
+import type { SetUp } from '../planning/plan-setup.ts';
+import { numberIn } from '../sheets/print-length.ts';
+import type { List, ListValue } from './csv-list.ts';
+
+export function listSetUps(plan: JobPlan): List {
+  const { unit } = plan.job.shop;
+  return {
+    name: 'set-ups',
+    headings: [
+      'Profile',
+      'Approach from the blade line (degrees)',
+      'Approach from the front edge (degrees)',
+      'Tilt from upright (degrees)',
+      `Height of the highest tooth (${unit})`,
+      'Passes',
+      `Blade diameter (${unit})`,
+      `Kerf (${unit})`,
+      `Flat by the near rail (${unit})`,
+      `Flat by the far rail (${unit})`,
+      `Web (${unit})`,
+      `Along the curve (${unit})`,
+    ],
+    rows: eachSetUp(plan, ({ name }, { blade, setting, flats, ...setUp }) => [
+      [
+        name,
+        toDegrees(setting.approach),
+        90 - toDegrees(setting.approach),
+        toDegrees(setting.tilt),
+        numberIn(setting.height, unit),
+        setUp.passHeights.length,
+        ...[blade.diameter, blade.kerf, flats.near, flats.far, setUp.web, setUp.arcLength].map(
+          (inches) => numberIn(inches, unit),
+        ),
+      ],
+    ]),
+  };
+}
+
+export function listPasses(plan: JobPlan): List {
+  const { unit } = plan.job.shop;
+  return {
+    name: 'passes',
+    headings: ['Profile', 'Pass', `Height of the highest tooth (${unit})`],
+    rows: eachSetUp(plan, ({ name }, { passHeights }) =>
+      passHeights.map((height, at) => [name, at + 1, numberIn(height, unit)]),
+    ),
+  };
+}
+
+/** Left of the blade line, or of the slot, is less than 0. */
+export function listRailMarks(plan: JobPlan): List {
+  const { unit } = plan.job.shop;
+  const markOf = ({ fromBlade, fromSlot, onTable }: RailMark): ListValue[] => [
+    numberIn(fromBlade, unit),
+    fromSlot === undefined ? null : numberIn(fromSlot, unit),
+    onTable ? 'yes' : 'no',
+  ];
+  return {
+    name: 'rail-marks',
+    headings: [
+      'Profile',
+      'Rail',
+      'Edge of the table',
+      `To the right of the blade line (${unit})`,
+      `To the right of the left miter slot (${unit})`,
+      'On the table',
+    ],
+    rows: eachSetUp(plan, ({ name }, { rails }) =>
+      rails === undefined
+        ? []
+        : (['near', 'far'] as const).flatMap((rail) =>
+            (['front', 'back'] as const).map((edge) => [
+              name,
+              rail,
+              edge,
+              ...markOf(rails[rail][edge]),
+            ]),
+          ),
+    ),
+  };
+}
+
+function eachSetUp(
+  { profiles }: JobPlan,
+  rowsOf: (profile: ProfilePlan['profile'], setUp: SetUp) => ListValue[][],
+): ListValue[][] {
+  return profiles.flatMap(({ profile, setUp }) =>
+    setUp === undefined ? [] : rowsOf(profile, setUp),
+  );
+}

@@ -1,0 +1,76 @@
+import { describe, expect, test } from '@jest/globals';
+import { unzipSync, strFromU8 } from 'fflate';
+import { exportPlan } from '../../src/exports/export-plan.ts';
+import { newFileNames } from '../../src/exports/file-names.ts';
+import { writeZip } from '../../src/hosts/zip/write-zip.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import { standingCautions } from '../../src/sheets/standing-cautions.ts';
+import { parseXml } from '../hosts/xml.ts';
+import { planOf } from '../planning/make-job.ts';
+import { HOSTILE_NAMES, JOBS } from '../sheets/sheet-jobs.ts';
+
+describe.each(Object.entries(JOBS))('files of the job %s', (_, tables) => {
+  test('hold every drawing of the sheets as sound SVG of its size, under a path of its own', async () => {
+    const plan = await planOf(tables);
+    const files = exportPlan(plan);
+    const drawn = describePlan(plan).sheets.flatMap(({ drawings = [] }) => drawings);
+    const pictures = files.filter(({ path }) => path.endsWith('.svg'));
+    expect(pictures).toHaveLength(drawn.length);
+    pictures.forEach(({ text }, at) => {
+      const svg = parseXml(text);
+      expect(svg.name).toBe('svg');
+      const { width } = drawn[at]!.drawing;
+      expect(Number.parseFloat(svg.attributes['width']!)).toBeCloseTo(width, 3);
+      expect(svg.attributes['width']).toMatch(/mm$/u);
+    });
+    const paths = files.map(({ path }) => path.toLowerCase());
+    expect(new Set(paths).size).toBe(paths.length);
+    for (const path of paths)
+      expect(path).toMatch(/^[\p{L}\p{M}\p{N}-]+(?:[/ ][\p{L}\p{M}\p{N}-]+)*\.\w{3}$/u);
+  });
+
+  test('say the cautions first, all of them', async () => {
+    const [first] = exportPlan(await planOf(tables));
+    expect(first!.path).toBe('READ FIRST.txt');
+    // The shop's least blank stands in one of them.
+    const standing = standingCautions().filter((line) => !line.startsWith('Long blanks'));
+    for (const line of standing) expect(first!.text).toContain(line);
+  });
+});
+
+describe('the zip of a plan', () => {
+  test('holds the same bytes each time, and each text unharmed', async () => {
+    const plan = await planOf(JOBS['hostile']!);
+    const files = exportPlan(plan);
+    const zip = writeZip(files);
+    expect(writeZip(exportPlan(plan))).toEqual(zip);
+    const back = Object.entries(unzipSync(zip)).map(([path, bytes]) => ({
+      path,
+      // The mark at the start of a CSV is taken off by a decoder.
+      text: new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes),
+    }));
+    expect(back).toEqual(files);
+    expect(strFromU8(zip.subarray(0, 2))).toBe('PK');
+  });
+
+  test('refuses two files of one path', () => {
+    const file = { path: 'a.csv', text: '' };
+    expect(() => writeZip([file, file])).toThrow(/two files a\.csv/u);
+  });
+});
+
+describe('names of files', () => {
+  test('are letters, figures and hyphens, none twice, none a device, none too long', () => {
+    const nameFile = newFileNames();
+    const names = [...HOSTILE_NAMES, ...HOSTILE_NAMES, 'CON', 'nul', 'lpt1', '', '../..'].map(
+      nameFile,
+    );
+    expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(names.length);
+    for (const name of names) {
+      expect(name).toMatch(/^[\p{L}\p{M}\p{N}-]+$/u);
+      expect(Array.from(name).length).toBeLessThanOrEqual(54);
+      expect(name).not.toMatch(/^(con|nul|lpt1)$/iu);
+    }
+    expect(nameFile('Reading room, north')).toBe('Reading-room-north');
+  });
+});
