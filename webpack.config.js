@@ -1,6 +1,9 @@
 import { copyFileSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
+import Styles from 'mini-css-extract-plugin';
+import Minimizer from 'terser-webpack-plugin';
+
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
 import { saySideload } from './scripts/say-sideload.mjs';
 
@@ -45,7 +48,10 @@ export default async (env = {}) => {
   return {
     mode: 'production',
     target: ['web', 'es2022'],
-    entry: { main: join(root, 'src', 'addin', 'main.ts') },
+    entry: {
+      main: join(root, 'src', 'addin', 'main.ts'),
+      page: join(root, 'src', 'page', 'main.ts'),
+    },
     output: {
       path: output,
       filename: '[name].js',
@@ -75,11 +81,20 @@ export default async (env = {}) => {
             },
           },
         },
+        { test: /\.css$/, use: [Styles.loader, 'css-loader'] },
+        // The grid's packages leave out the endings of what they import.
+        { test: /\.m?js$/, include: /@univerjs/, resolve: { fullySpecified: false } },
       ],
+    },
+    optimization: {
+      minimizer: [new Minimizer({ minify: Minimizer.swcMinify, extractComments: false })],
     },
     cache: { type: 'filesystem' },
     performance: { hints: false },
-    plugins: [new MakePages(addresses, output)],
+    plugins: [
+      new MakePages(addresses, output),
+      new Styles({ filename: '[name].css', chunkFilename: '[name].[contenthash:8].css' }),
+    ],
     devServer: env.WEBPACK_SERVE === true ? await devServer(env, output) : undefined,
   };
 };

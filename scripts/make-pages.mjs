@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { readDemoTables } from '../build/cli/demo-job.js';
 import { DEVELOPMENT_ORIGIN, OFFICE_ADDRESS } from './addresses.mjs';
 import { makeFunctionsJson, makeFunctionsPage } from './make-catalogue.mjs';
-import { HELP_POLICY, panePolicy, withPolicy } from './page-policy.mjs';
+import { HELP_POLICY, PAGE_POLICY, panePolicy, withPolicy } from './page-policy.mjs';
 
 const root = join(import.meta.dirname, '..');
 
@@ -20,6 +20,7 @@ export async function makePages({ origin, support, office = OFFICE_ADDRESS }) {
       read('src', 'pane', 'pane.html').replaceAll(OFFICE_ADDRESS, office),
       panePolicy(office),
     ),
+    'index.html': withPolicy(read('src', 'page', 'index.html'), PAGE_POLICY),
     'manifest.xml': read('manifest.xml')
       .replaceAll(DEVELOPMENT_ORIGIN, origin)
       .replace(supportUrl, (_, before) => `${before}${support}"`),

@@ -24,6 +24,19 @@ export function panePolicy(office) {
   ].join('; ');
 }
 
+/** The grid's page: our own files alone; drawings are pictures made on the spot. */
+export const PAGE_POLICY = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "worker-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
 /** The help page: text and its own style. */
 export const HELP_POLICY =
   "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";

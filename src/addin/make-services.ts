@@ -3,12 +3,9 @@ import { CATALOGUE } from '../functions/catalogue.ts';
 import { openExcelHost } from '../hosts/excel/open-excel-host.ts';
 import type { Beside, PaneServices } from '../pane/services.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
-import { paintInBrowser } from './paint-in-browser.ts';
+import { paintInBrowser } from '../browser/paint-in-browser.ts';
+import { saveFile } from '../browser/save-file.ts';
 import type { Surroundings } from './wait-for-office.ts';
-
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
-/** Long enough for any browser to have begun saving. */
-const KEEP_ADDRESS_MS = 60_000;
 
 export function makeServices(surroundings: Promise<Surroundings>): PaneServices {
   return {
@@ -22,7 +19,7 @@ export function makeServices(surroundings: Promise<Surroundings>): PaneServices 
       return writeWorkbook(description, { paint: paintInBrowser });
     },
     saveFile,
-    loadPlanner: async () => (await import('./load-planner.ts')).planner,
+    loadPlanner: async () => (await import('../browser/load-planner.ts')).planner,
     loadDemo: async () => {
       const response = await fetch('demo.json');
       if (!response.ok) throw new Error(`demo.json: ${response.status}`);
@@ -38,13 +35,6 @@ function hostIn({ kind }: Surroundings): Beside {
   return kind === 'excel'
     ? { host: openExcelHost({ excel: Excel, office: Office, paint: paintInBrowser }) }
     : { why: kind };
-}
-
-function saveFile(name: string, bytes: Uint8Array): void {
-  const address = URL.createObjectURL(new Blob([Uint8Array.from(bytes)], { type: XLSX }));
-  const link = Object.assign(document.createElement('a'), { href: address, download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), KEEP_ADDRESS_MS);
 }
 
 function darkThemeIn({ kind }: Surroundings): boolean | undefined {

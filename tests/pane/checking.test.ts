@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, jest, test } from '@jest/globals';
-import { planner } from '../../src/addin/load-planner.ts';
+import { planner } from '../../src/browser/load-planner.ts';
 import { SETTLE_MS } from '../../src/pane/actions/check-job.ts';
 import type { JobFound } from '../../src/pane/job/job-found.ts';
 import { COLUMNS_NOTE } from '../../src/pane/job/find-job.ts';

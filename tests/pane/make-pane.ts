@@ -1,5 +1,5 @@
 /** A pane without a page: its store and actions beside a workbook in memory. */
-import { planner } from '../../src/addin/load-planner.ts';
+import { planner } from '../../src/browser/load-planner.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { makeActions, type PaneActions } from '../../src/pane/actions/pane-actions.ts';
 import type { PaneServices } from '../../src/pane/services.ts';

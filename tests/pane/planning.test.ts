@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { planner } from '../../src/addin/load-planner.ts';
+import { planner } from '../../src/browser/load-planner.ts';
 import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL } from './memory-host.ts';

@@ -1,6 +1,6 @@
 /** Two things at once: what a person does while the pane is still about something else. */
 import { describe, expect, jest, test } from '@jest/globals';
-import { planner } from '../../src/addin/load-planner.ts';
+import { planner } from '../../src/browser/load-planner.ts';
 import { fault, ok, type Outcome } from '../../src/core/faults/fault.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { EDITING_MS } from '../../src/pane/actions/check-job.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { planner } from '../../src/addin/load-planner.ts';
+import { planner } from '../../src/browser/load-planner.ts';
 import { demoHost, makePane } from './make-pane.ts';
 
 describe('Planning', () => {
