@@ -19,8 +19,11 @@ const SPARE_ROWS = 200;
 const SPARE_COLUMNS = 8;
 const LEAST_COLUMNS = 26;
 
+/** A sheet as the grid takes it in: what is left out is the grid's own usual value. */
+export type GridSheetData = Partial<IWorksheetData>;
+
 /** A description that was cleaned and checked. Styles are those of gridStyles. */
-export function sheetData(sheet: SheetDescription, id: string, owner: SheetOwner): IWorksheetData {
+export function sheetData(sheet: SheetDescription, id: string, owner: SheetOwner): GridSheetData {
   const merges = (sheet.merges ?? []).map(soundRange);
   const widest = Math.max(
     sheet.columns.length,
@@ -41,9 +44,6 @@ export function sheetData(sheet: SheetDescription, id: string, owner: SheetOwner
     },
     rowCount: sheet.rows.length + SPARE_ROWS,
     columnCount: Math.max(LEAST_COLUMNS, widest + SPARE_COLUMNS),
-    zoomRatio: 1,
-    scrollTop: 0,
-    scrollLeft: 0,
     defaultColumnWidth: 73,
     defaultRowHeight: STANDARD_POINTS * PIXELS_PER_POINT,
     mergeData: merges.map(({ top, left, bottom, right }): IRange => ({
@@ -108,14 +108,8 @@ function cellData({ value, formula, style = 'plain' }: CellDescription): ICellDa
 }
 
 function held(value: CellDescription['value']): Pick<ICellData, 'v' | 't'> {
-  switch (typeof value) {
-    case 'string':
-      return { v: value, t: CellValueType.STRING };
-    case 'number':
-      return { v: value, t: CellValueType.NUMBER };
-    case 'boolean':
-      return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-    default:
-      return {};
-  }
+  if (typeof value === 'string') return { v: value, t: CellValueType.STRING };
+  if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return {};
 }
