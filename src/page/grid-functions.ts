@@ -1,43 +1,29 @@
-/** Our worksheet functions as the grid calls them. */
+/** The catalogue's functions for the grid: what they answer, error cells as the grid's own. */
 import { CATALOGUE } from '../functions/catalogue.ts';
-import { registerFunctions, type CustomFunctionsRuntime } from '../functions/register.ts';
-import type { GridFunctionEntry } from '../hosts/grid/start-grid.ts';
+import { registerFunctions } from '../functions/register.ts';
+import { GridError, type GridCell, type GridFunctionEntry } from '../hosts/grid/grid-function.ts';
 
-/** The grid knows a cell's error by its text. */
-class GridError {
-  readonly text: string;
-  constructor(code: string) {
-    this.text = code;
-  }
-}
+type Call = (...given: readonly unknown[]) => unknown;
 
 export function gridFunctions(): GridFunctionEntry[] {
-  const entries: GridFunctionEntry[] = [];
-  const runtime: CustomFunctionsRuntime<string> = {
+  const calls = new Map<string, Call>();
+  registerFunctions<string>({
     Error: GridError,
     ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A' },
-    associate: (id, call) => {
-      const entry = CATALOGUE.find((one) => one.id === id);
-      if (entry === undefined) return;
-      const { name, description } = entry;
-      entries.push({ name, description, call: (...given) => guarded(call, given) });
-    },
-  };
-  registerFunctions(runtime);
-  return entries;
+    associate: (id, call) => calls.set(id, call as Call),
+  });
+  return CATALOGUE.map(({ id, name, description, parameters }) => {
+    const call = calls.get(id);
+    if (call === undefined) throw new RangeError(`${name} is not registered.`);
+    return { name, description, parameters, call: (...given) => answer(call, given) };
+  });
 }
 
-/** A call that throws would stop the whole calculation: it gives its error's text instead. */
-function guarded(call: (...given: never[]) => unknown, given: readonly unknown[]): unknown {
+/** An error of the whole call is thrown, as a spreadsheet's runtime wants it. */
+function answer(call: Call, given: readonly unknown[]): GridCell[][] {
   try {
-    const ranges = given.map((one) => (Array.isArray(one) || one === undefined ? one : [[one]]));
-    const answer = call(...(ranges as never[])) as unknown[][];
-    return answer.map((row) => row.map(shown));
+    return call(...given) as GridCell[][];
   } catch (error) {
-    return shown(error);
+    return [[error instanceof GridError ? error : new GridError('#VALUE!')]];
   }
-}
-
-function shown(value: unknown): unknown {
-  return value instanceof GridError ? value.text : value;
 }

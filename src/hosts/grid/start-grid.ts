@@ -2,28 +2,30 @@
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/preset-sheets-drawing/lib/index.css';
 
-import { LocaleType, LogLevel, mergeLocales, Univer, type IWorkbookData } from '@univerjs/core';
+import {
+  BooleanNumber,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  type IWorkbookData,
+} from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
+import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
-
-/** A function of the grid, called with what its arguments hold: a matrix, or a value written out. */
-export type GridFunction = (...given: unknown[]) => unknown;
-
-export interface GridFunctionEntry {
-  /** COVE.APPROACH, say. */
-  readonly name: string;
-  readonly description: string;
-  readonly call: GridFunction;
-}
+import { executorOf, type GridFunctionEntry } from './grid-function.ts';
+import { cellReader, type ReadCell } from './raw-cell.ts';
 
 export interface Grid {
   readonly api: FUniver;
   /** Puts a workbook in the place of the one that is there. */
   open(data: IWorkbookData): void;
   book(): ReturnType<FUniver['createWorkbook']>;
+  /** What a cell holds, unrounded, spilled cells too. */
+  readonly readCell: ReadCell;
 }
 
 /**
@@ -44,7 +46,14 @@ export function startGrid(
     logLevel: LogLevel.ERROR,
   });
   const presets = [
-    UniverSheetsCorePreset({ container, disableAutoFocus: true }),
+    UniverSheetsCorePreset({
+      container,
+      disableAutoFocus: true,
+      formula: {
+        function: functions.map((entry) => [executorOf(entry), entry.name]),
+        description: functions.map(describeFunction),
+      },
+    }),
     UniverSheetsDrawingPreset(),
   ];
   for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
@@ -53,17 +62,31 @@ export function startGrid(
   }
   const api = FUniver.newAPI(univer);
   let book = api.createWorkbook(first);
-  const formula = api.getFormula();
-  for (const { name, description, call } of functions) {
-    formula.registerFunction(name, call as never, description);
-  }
   return {
     api,
+    readCell: cellReader(univer),
     book: () => book,
     open: (data) => {
       const id = book.getId();
       book = api.createWorkbook(data);
       api.disposeUnit(id);
     },
+  };
+}
+
+function describeFunction({ name, description, parameters }: GridFunctionEntry): IFunctionInfo {
+  return {
+    functionName: name,
+    functionType: FunctionType.User,
+    description,
+    abstract: description,
+    functionParameter: parameters.map((one) => ({
+      name: one.name,
+      detail: one.description,
+      example: '',
+      // The engine's "require" is 1 for what must be given.
+      require: one.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      repeat: BooleanNumber.FALSE,
+    })),
   };
 }
