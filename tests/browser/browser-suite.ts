@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe } from '@jest/globals';
 import type { Browser } from 'playwright-core';
 
 import { builtPages } from './built-pages.ts';
-import { bundleFakeOffice } from './bundle-fake-office.ts';
+import { bundleScript } from './bundle-script.ts';
 import { browserTestsRun, startChromium } from './chromium.ts';
 import { openPane, type OpenedPane, type PaneChoice } from './pane-page.ts';
 import { serveFolder, type Served } from './serve-folder.ts';
@@ -26,7 +26,7 @@ export function browserSuite(title: string, tests: (suite: BrowserSuite) => void
     let library: string;
     beforeAll(async () => {
       served = await serveFolder(builtPages());
-      library = await bundleFakeOffice();
+      library = await bundleScript('fake-office-page');
       browser = await startChromium();
     }, BROWSER_TEST_MS);
     afterAll(async () => {

@@ -47,6 +47,11 @@ export function executorOf({ call, parameters }: GridFunctionEntry): Executor {
     override minParams = 0;
     override maxParams = parameters.length;
 
+    // Else the engine would take the text 3/4 for a day in March.
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       return answerOf(call(...given.map(matrixOf)));
     }

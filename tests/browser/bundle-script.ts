@@ -1,4 +1,4 @@
-/** Makes one script of fake-office-page.ts, to be handed out in the place of Microsoft's library. */
+/** Makes one script of a file beside this one, for a page to run. */
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
@@ -8,11 +8,12 @@ import type Webpack from 'webpack';
 /** Imported, it would warn of each of its old names. */
 const webpack = createRequire(import.meta.url)('webpack') as typeof Webpack;
 
-const FILE = 'fake-office.js';
+const FILE = 'script.js';
 const jsc = { parser: { syntax: 'typescript' }, target: 'es2022' };
 
-export async function bundleFakeOffice(): Promise<string> {
-  const folder = await mkdtemp(join(tmpdir(), 'coveledger-fake-'));
+/** @param name of the file, without its ending */
+export async function bundleScript(name: string): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'coveledger-script-'));
   try {
     await new Promise<void>((resolve, reject) => {
       webpack(
@@ -20,7 +21,7 @@ export async function bundleFakeOffice(): Promise<string> {
           mode: 'development',
           devtool: false,
           target: ['web', 'es2022'],
-          entry: join(import.meta.dirname, 'fake-office-page.ts'),
+          entry: join(import.meta.dirname, `${name}.ts`),
           output: { path: folder, filename: FILE },
           resolve: { extensions: ['.ts', '.js'] },
           module: { rules: [{ test: /\.ts$/u, loader: 'swc-loader', options: { jsc } }] },
