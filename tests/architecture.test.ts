@@ -61,7 +61,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Packages that only one place may know, so that it can be changed there alone. */
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   hucre: ['hosts/xlsx/'],
-  'csv-parse': ['hosts/file/'],
+  'csv-parse': ['hosts/csv/'],
   'csv-stringify': ['exports/'],
   fflate: ['hosts/xlsx/', 'hosts/zip/'],
   'cli-table3': ['cli/'],
@@ -73,6 +73,10 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   '@univerjs/core': ['hosts/grid/', 'page/'],
   '@univerjs/engine-formula': ['hosts/grid/'],
   '@univerjs/preset-sheets-core': ['hosts/grid/'],
+  '@univerjs/drawing': ['hosts/grid/'],
+  '@univerjs/sheets': ['hosts/grid/'],
+  '@univerjs/sheets-drawing': ['hosts/grid/'],
+  '@univerjs/sheets-ui': ['hosts/grid/'],
   '@univerjs/preset-sheets-drawing': ['hosts/grid/'],
   'fraction.js': ['core/', 'planning/', 'sheets/', 'pane/', 'cli/'],
 };

@@ -2,32 +2,16 @@
 import { CATALOGUE } from '../functions/catalogue.ts';
 import { openExcelHost } from '../hosts/excel/open-excel-host.ts';
 import type { Beside, PaneServices } from '../pane/services.ts';
-import type { RawTable } from '../planning/input/raw-table.ts';
+import { browserServices } from '../browser/browser-services.ts';
 import { paintInBrowser } from '../browser/paint-in-browser.ts';
-import { saveFile } from '../browser/save-file.ts';
 import type { Surroundings } from './wait-for-office.ts';
 
 export function makeServices(surroundings: Promise<Surroundings>): PaneServices {
   return {
+    ...browserServices(storagePart),
     host: surroundings.then(hostIn),
-    openFile: async (name, bytes) => {
-      const { openFileHost } = await import('../hosts/xlsx/open-file-host.ts');
-      return openFileHost({ name, bytes, paint: paintInBrowser });
-    },
-    makeFile: async (description) => {
-      const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
-      return writeWorkbook(description, { paint: paintInBrowser });
-    },
-    saveFile,
-    loadPlanner: async () => (await import('../browser/load-planner.ts')).planner,
-    loadDemo: async () => {
-      const response = await fetch('demo.json');
-      if (!response.ok) throw new Error(`demo.json: ${response.status}`);
-      return (await response.json()) as RawTable[];
-    },
     functions: CATALOGUE,
     darkTheme: surroundings.then(darkThemeIn),
-    preferences: { get: getPreference, set: setPreference },
   };
 }
 
@@ -44,25 +28,7 @@ function darkThemeIn({ kind }: Surroundings): boolean | undefined {
 }
 
 /** In a browser that parts storage by site, Office hands each of its places a key of its own. */
-function preferenceKey(key: string): string {
-  const part =
-    typeof Office === 'undefined' ? undefined : (Office as Partial<typeof Office>).context;
-  return `${part?.partitionKey ?? ''}coveledger.${key}`;
-}
-
-function getPreference(key: string): string | undefined {
-  try {
-    return localStorage.getItem(preferenceKey(key)) ?? undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** Where storage is turned off the preference is lost, which harms nothing. */
-function setPreference(key: string, value: string): void {
-  try {
-    localStorage.setItem(preferenceKey(key), value);
-  } catch {
-    return;
-  }
+function storagePart(): string {
+  const { context } = typeof Office === 'undefined' ? {} : (Office as Partial<typeof Office>);
+  return context?.partitionKey ?? '';
 }

@@ -5,6 +5,7 @@ import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
+import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
 
-export const COMMANDS: readonly Command[] = [NEW, PLAN, EXPORT, SETUPS, CUT, DEMO];
+export const COMMANDS: readonly Command[] = [NEW, PLAN, EXPORT, SETUPS, CUT, DEMO, SERVE];

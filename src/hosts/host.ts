@@ -8,7 +8,7 @@ import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/description.ts';
 
 export interface WorkbookHost {
-  readonly kind: 'excel' | 'file';
+  readonly kind: 'excel' | 'file' | 'grid';
   readonly can: HostAbilities;
   /** What there is: everything that could be an input table, and every sheet. */
   look(): Promise<Outcome<WorkbookLook>>;

@@ -55,24 +55,29 @@ function PaneBody(): ReactNode {
   const choose = (tab: Tab): void => {
     send({ type: 'tab chosen', tab });
     window.scrollTo(0, 0);
+    document.getElementById('pane')?.scrollTo(0, 0);
     services.preferences.set('tab', tab);
   };
+  const isWhole = services.inPage !== true;
+  const [Header, Main] = isWhole ? (['header', 'main'] as const) : (['div', 'div'] as const);
   return (
     <>
-      <header className={look.header}>
+      <Header className={look.header}>
         <div className={look.column}>
-          <div className={look.titleRow}>
-            <h1 className={look.title}>Coveledger</h1>
-          </div>
+          {isWhole ? (
+            <div className={look.titleRow}>
+              <h1 className={look.title}>Coveledger</h1>
+            </div>
+          ) : null}
           <Tabs label="Parts of the pane" tabs={TITLES} chosen={state.tab} onChoose={choose} />
         </div>
-      </header>
-      <main className={mergeClasses(look.column, look.main)}>
+      </Header>
+      <Main className={mergeClasses(look.column, look.main)}>
         <Messages />
         <TabPanel name={state.tab}>
           <TabContent tab={state.tab} />
         </TabPanel>
-      </main>
+      </Main>
       <Announcer />
     </>
   );

@@ -15,6 +15,8 @@ export type Beside =
   { readonly host: WorkbookHost } | { readonly host?: undefined; readonly why: NoWorkbook };
 
 export interface PaneServices {
+  /** The page around the pane has the title and the marks of a page's parts: the pane has none of its own. */
+  readonly inPage?: true;
   /**
    * The workbook beside the pane, or why there is none: then a file can be opened instead.
    * It settles within about 3 s and never rejects: the pane shows itself at once and looks for it.

@@ -1,6 +1,7 @@
 /** Puts the pane on the page at once; the workbook, the planner and the demo follow in their time. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { WorkbookHost } from '../hosts/host.ts';
 import { SECONDS_PREFERENCE } from './actions/plan-job.ts';
 import { makeActions } from './actions/pane-actions.ts';
 import { Pane } from './pane.tsx';
@@ -9,7 +10,12 @@ import { INITIAL_STATE, TABS } from './state/pane-state.ts';
 import { createStore } from './state/store.ts';
 import { PaneContext } from './use-pane.ts';
 
-export function startPane(element: HTMLElement, services: PaneServices): void {
+export interface StartedPane {
+  /** Goes over to another workbook: nothing of the one before stays. */
+  readonly standBeside: (host: WorkbookHost) => void;
+}
+
+export function startPane(element: HTMLElement, services: PaneServices): StartedPane {
   const kept = services.preferences.get('tab');
   const tab = TABS.find((one) => one === kept) ?? INITIAL_STATE.tab;
   const seconds = services.preferences.get(SECONDS_PREFERENCE) ?? INITIAL_STATE.planning.seconds;
@@ -25,4 +31,5 @@ export function startPane(element: HTMLElement, services: PaneServices): void {
   );
   const end = actions.begin();
   window.addEventListener('pagehide', end, { once: true });
+  return { standBeside: (host) => void actions.standBeside(host) };
 }

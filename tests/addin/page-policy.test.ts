@@ -43,6 +43,21 @@ describe('The policy of a page', () => {
     ]);
   });
 
+  test('lets the page with the sheet load and ask for nothing but its own files', async () => {
+    const policy = policyOf((await pagesOf(readAddresses()))['index.html']);
+    expect(Object.fromEntries(policy)).toEqual({
+      'default-src': ["'none'"],
+      'script-src': ["'self'", "'wasm-unsafe-eval'"],
+      'worker-src': ["'self'"],
+      'style-src': ["'self'", "'unsafe-inline'"],
+      'img-src': ["'self'", 'data:', 'blob:'],
+      'font-src': ["'self'", 'data:'],
+      'connect-src': ["'self'"],
+      'base-uri': ["'none'"],
+      'form-action': ["'none'"],
+    });
+  });
+
   test('lets the help page do nothing but look as it does', async () => {
     const policy = policyOf((await pagesOf(readAddresses()))['functions.html']);
     expect(policy.get('default-src')).toEqual(["'none'"]);
@@ -51,7 +66,7 @@ describe('The policy of a page', () => {
 
   test('stands before anything that a page loads', async () => {
     const pages = await pagesOf(readAddresses());
-    for (const name of ['pane.html', 'functions.html']) {
+    for (const name of ['pane.html', 'index.html', 'functions.html']) {
       const html = pages[name]!;
       const first = /<(?:script|link|style|img)\b/u.exec(html)?.index ?? Infinity;
       expect(html.indexOf('Content-Security-Policy')).toBeLessThan(first);

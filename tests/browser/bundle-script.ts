@@ -24,7 +24,17 @@ export async function bundleScript(name: string): Promise<string> {
           entry: join(import.meta.dirname, `${name}.ts`),
           output: { path: folder, filename: FILE },
           resolve: { extensions: ['.ts', '.js'] },
-          module: { rules: [{ test: /\.ts$/u, loader: 'swc-loader', options: { jsc } }] },
+          module: {
+            rules: [
+              { test: /\.ts$/u, loader: 'swc-loader', options: { jsc } },
+              { test: /\.css$/u, type: 'asset/source' },
+              // The grid's packages leave out the endings of what they import.
+              { test: /\.m?js$/u, include: /@univerjs/u, resolve: { fullySpecified: false } },
+            ],
+          },
+          // One script, also of what it would load later.
+          optimization: { splitChunks: false },
+          plugins: [new webpack.optimize.LimitChunkCountPlugin({ maxChunks: 1 })],
         },
         (error, stats) => {
           if (error !== null) reject(error);

@@ -6,6 +6,7 @@ import { extname, join, normalize, sep } from 'node:path';
 
 const KINDS: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
   '.json': 'application/json; charset=utf-8',
   '.png': 'image/png',

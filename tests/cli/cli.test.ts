@@ -7,6 +7,7 @@ import { hostileSuite } from './hostile-suite.ts';
 import { planSuite } from './plan-suite.ts';
 import { processSuite } from './process-suite.ts';
 import { startProgram, stopProgram } from './program.ts';
+import { serveSuite } from './serve-suite.ts';
 import { setUpSuite } from './set-up-suite.ts';
 
 // One file, so that the program is built once and never while it runs.
@@ -21,4 +22,5 @@ cutSuite();
 effortSuite();
 planSuite();
 exportSuite();
+serveSuite();
 hostileSuite();

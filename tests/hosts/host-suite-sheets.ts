@@ -5,7 +5,9 @@ import type { WrittenAndRead } from './host-suite.ts';
 import { PLAIN_PRINT, workbook } from './sample-workbook.ts';
 
 export function testSheets({ write, through, onlySheet, differs }: WrittenAndRead): void {
-  test('writes tables with their headings, several to a sheet', async () => {
+  const kept = differs.kept === undefined ? '' : `, but ${differs.kept}`;
+
+  test(`writes tables with their headings, several to a sheet${kept}`, async () => {
     const heading = (value: string) => ({ value, style: 'heading' as const });
     const view = await onlySheet(
       workbook([
@@ -30,7 +32,7 @@ export function testSheets({ write, through, onlySheet, differs }: WrittenAndRea
     expect(view.cells['B1']).toMatchObject({ kind: 'text', value: 'Length & "more" _x0041_' });
   });
 
-  test('writes validations, strict and lenient', async () => {
+  test(`writes validations, strict and lenient${kept}`, async () => {
     const said = { title: 'End', message: 'Choose <one> & go on.' };
     const view = await through(
       workbook([
@@ -73,7 +75,7 @@ export function testSheets({ write, through, onlySheet, differs }: WrittenAndRea
     ]);
   });
 
-  test('writes highlights in their order', async () => {
+  test(`writes highlights in their order${kept}`, async () => {
     const { highlights } = await onlySheet(
       workbook([
         {
@@ -133,7 +135,7 @@ export function testSheets({ write, through, onlySheet, differs }: WrittenAndRea
     expect(view.sheets[0]?.heights).toEqual({ 1: 30, 3: 18.5 });
   });
 
-  test('sets up the page of every sheet', async () => {
+  test(`sets up the page of every sheet${kept}`, async () => {
     const view = await through(
       workbook([
         {

@@ -21,6 +21,8 @@ export interface Differences {
   readonly title?: string;
   /** Formulas' cached values are not written. */
   readonly values?: string;
+  /** Tables, validations, highlights and pages are kept with the sheet, not shown. */
+  readonly kept?: string;
 }
 
 /** What the suite's parts need of a host. */

@@ -6,7 +6,7 @@ const PNG_OF_ONE_PIXEL =
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
 
 export function paintTiny(): Promise<Uint8Array> {
-  return Promise.resolve(Uint8Array.from(Buffer.from(PNG_OF_ONE_PIXEL, 'base64')));
+  return Promise.resolve(Uint8Array.from(atob(PNG_OF_ONE_PIXEL), (one) => one.charCodeAt(0)));
 }
 
 export const TINY_DRAWING: Drawing = {

@@ -118,7 +118,9 @@ export const WORDING = wordings({
   'table.heading-unit': (f) =>
     `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'table.heading-unknown': (f) =>
-    `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`,
+    f.detail('others') === ''
+      ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
+      : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
   'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
@@ -271,11 +273,45 @@ export const WORDING = wordings({
   'host.cannot': (f) =>
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
+  // What is opened into, typed and pasted into the grid on the page
+  'grid.too-large': (f) =>
+    `${f.argument} comes to ${f.given} MB of cells; at most ${f.limit} MB are opened here. Keep the job's tables in a workbook of their own and open that one.`,
+  'grid.too-many-rows': (f) =>
+    `${f.argument} has more than ${f.limit} rows, more than this page works with. Split it, or keep the job's tables in a workbook of their own.`,
+  'grid.no-sheet': (f) => `${f.given} has no sheet with cells. Open another workbook.`,
+  'grid.macros': (f) => `${f.given} has macros. They were left out and never run.`,
+  'grid.other-workbooks': (f) =>
+    `${f.given} takes values of ${f.detail('count')} cells from other workbooks (${f.detail('first')} is one). The values last read stand here; they are not brought up to date any more.`,
+  'grid.unknown-functions': (f) =>
+    `Not known here: ${f.given}. Formulas with them (${f.detail('first')} is one) keep the value that they came with until they are worked out anew, then they show #NAME?.`,
+  'grid.left-out': (f) => `Not shown here, and left out of what is saved: ${f.given}.`,
+  'grid.dates-1904': (f) =>
+    `${f.given} counts its dates from 1904. They show the same days here; formulas that reckon with their numbers are 1462 days off.`,
+  'grid.paste-too-many': (f) =>
+    `${f.given} cells were copied; at most ${f.limit} are pasted at once. Nothing was changed. Paste them in parts, or open the file itself.`,
+  'grid.paste-merged': (f) =>
+    `The copied cells would cover a part of the joined cells ${f.given}. Nothing was changed. Choose another place, or take those cells apart first.`,
+
   // The pane
   'pane.file-unreadable': (f) =>
     `${f.argument} could not be read (${f.given}). A folder can't be opened here; close the file in other programs, then choose it again.`,
   'pane.not-loaded': (f) =>
     `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
+
+  // The page with the spreadsheet
+  'page.not-built': (f) => `The page isn't built: ${f.given} has none. Run npm run build first.`,
+  'page.storage-full': () =>
+    `Your work can't be kept in this browser: its room is used up. Download the workbook before you close this page, or make room and change something.`,
+  'page.not-kept': (f) =>
+    `Your work can't be kept in this browser (${f.given}). Download the workbook before you close this page.`,
+  'page.kept-newer': () =>
+    `What was kept from your last visit comes from a newer version of this page and can't be opened by this one. It is left as it is: load the newer page, save it as it is, or start over.`,
+  'page.kept-damaged': () =>
+    `What was kept from your last visit is damaged and can't be opened. It is left as it is: save it as it is for whoever looks after this page, or start over.`,
+  'page.open-elsewhere': () =>
+    `This page is open in another tab, which keeps its work. What is changed here is not kept: go on in the other tab, or download the workbook here.`,
+  'page.no-port': (f) =>
+    `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,

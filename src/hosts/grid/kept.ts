@@ -4,11 +4,13 @@
  */
 import type { CustomData } from '@univerjs/core';
 import type {
+  HighlightDescription,
   PrintDescription,
   SheetDescription,
   TableDescription,
   ValidationDescription,
 } from '../../sheets/description.ts';
+import type { FileExtras } from '../xlsx/file-workbook.ts';
 
 export type SheetOwner = 'person' | 'tool';
 
@@ -22,15 +24,40 @@ export interface KeptOfSheet {
   readonly print: PrintDescription;
   readonly tables: readonly TableDescription[];
   readonly validations: readonly ValidationDescription[];
+  readonly highlights?: readonly HighlightDescription[];
+  /** Of a sheet that came with a file: page, rules and highlights as they stood there, for saving. */
+  readonly file?: FileExtras;
 }
 
 export function keepOfSheet(sheet: SheetDescription, owner: SheetOwner): CustomData {
-  const { name, print, tables = [], validations = [] } = sheet;
-  const kept: KeptOfSheet = { owner, name, print, tables, validations };
+  const { name, print, tables = [], validations = [], highlights = [] } = sheet;
+  return customOf({ owner, name, print, tables, validations, highlights });
+}
+
+export function customOf(kept: KeptOfSheet): CustomData {
   return { [KEY]: kept };
 }
 
 /** Undefined for a sheet that was never written here. */
 export function keptOfSheet(custom: CustomData | undefined): KeptOfSheet | undefined {
   return (custom as Record<string, KeptOfSheet | undefined> | null | undefined)?.[KEY];
+}
+
+/** Small notes kept with the workbook, among its own custom data. */
+interface KeptOfBook {
+  readonly notes: Readonly<Record<string, string>>;
+}
+
+export function noteOf(custom: CustomData | undefined, key: string): string | undefined {
+  const { notes = {} } = keptOfBook(custom);
+  return Object.hasOwn(notes, key) ? notes[key] : undefined;
+}
+
+export function withNote(custom: CustomData | undefined, key: string, value: string): CustomData {
+  const kept: KeptOfBook = { notes: { ...keptOfBook(custom).notes, [key]: value } };
+  return { ...custom, [KEY]: kept };
+}
+
+function keptOfBook(custom: CustomData | undefined): Partial<KeptOfBook> {
+  return (custom as Record<string, KeptOfBook | undefined> | null | undefined)?.[KEY] ?? {};
 }

@@ -8,6 +8,7 @@ import {
   LogLevel,
   mergeLocales,
   Univer,
+  type Injector,
   type IWorkbookData,
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
@@ -16,14 +17,20 @@ import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import { beginFormulasAfresh } from './begin-formulas-afresh.ts';
+import { findReadsAnew } from './find-reads-anew.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
+import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader, type ReadCell } from './raw-cell.ts';
 
 export interface Grid {
   readonly api: FUniver;
+  /** Where the grid's own services are had from. */
+  readonly services: Injector;
   /** Puts a workbook in the place of the one that is there. */
   open(data: IWorkbookData): void;
-  book(): ReturnType<FUniver['createWorkbook']>;
+  book(): FWorkbook;
   /** What a cell holds, unrounded, spilled cells too. */
   readonly readCell: ReadCell;
 }
@@ -40,6 +47,7 @@ export function startGrid(
   first: IWorkbookData,
   functions: readonly GridFunctionEntry[],
 ): Grid {
+  beginFormulasAfresh();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },
@@ -62,8 +70,12 @@ export function startGrid(
   }
   const api = FUniver.newAPI(univer);
   let book = api.createWorkbook(first);
+  const services = univer.__getInjector();
+  findReadsAnew(services);
+  keepLengths(services);
   return {
     api,
+    services,
     readCell: cellReader(univer),
     book: () => book,
     open: (data) => {

@@ -10,6 +10,11 @@ export const MOST_TABLE_ROWS = 20_000;
 /** Columns of a sheet that are looked at. */
 export const MOST_TABLE_COLUMNS = 256;
 
+/** What the grid on the page opens: read and shown in some three seconds, measured on two cores. */
+export const MOST_GRID_ROWS = 30_000;
+export const MOST_GRID_COLUMNS = 256;
+export const LARGEST_GRID_SHEETS_MB = 24;
+
 const BYTES_PER_MB = 1_000_000;
 
 /**

@@ -12,10 +12,16 @@ import {
   MOST_TABLE_COLUMNS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
-import { unpackedParts } from './unpacked-size.ts';
+import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Everything a sheet can have below its columns that are looked at. */
 const LOOKED_AT = `A1:${columnLetters(MOST_TABLE_COLUMNS - 1)}1048576`;
+
+/** Which cells of the sheets are read, and whether with their looks. */
+export interface ReadMore {
+  readonly range?: string;
+  readonly looks?: boolean;
+}
 
 /**
  * Opens a workbook.
@@ -23,6 +29,7 @@ const LOOKED_AT = `A1:${columnLetters(MOST_TABLE_COLUMNS - 1)}1048576`;
  * @param bytes The .xlsx file, at most 50 MB.
  * @param fileName What faults call it.
  * @param wanted Which sheets' cells are read, by name.
+ * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
  *   file.not-workbook, table.too-many-rows.
  */
@@ -30,33 +37,40 @@ export async function openWorkbook(
   bytes: Uint8Array,
   fileName: string,
   wanted: (sheet: string) => boolean,
+  { range = LOOKED_AT, looks = false }: ReadMore = {},
 ): Promise<Outcome<Workbook>> {
-  const refused = refuse(bytes, fileName);
-  if (refused !== null) return failed(refused);
+  const parts = partsOf(bytes, fileName);
+  if (!parts.ok) return parts;
   try {
-    return ok(await readXlsx(bytes, { sheets: ({ name }) => wanted(name), range: LOOKED_AT }));
+    const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
+    return ok(await readXlsx(bytes, { sheets, range, readStyles: looks }));
   } catch (error) {
     return failed(openFault(error, fileName));
   }
 }
 
-/** What can be told before anything is unpacked. */
-function refuse(bytes: Uint8Array, fileName: string): Fault | null {
+/**
+ * What can be told before anything is unpacked.
+ *
+ * @returns The file's parts; or one fault: file.too-large, file.protected, file.old-workbook,
+ *   file.not-workbook.
+ */
+export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly UnpackedPart[]> {
   const tooLarge = largerThanRead(fileName, bytes.length);
-  if (tooLarge !== null) return tooLarge;
+  if (tooLarge !== null) return failed(tooLarge);
   const kind = fileKind(bytes);
-  if (kind === 'encrypted-office') return fault('file.protected', 'workbook', fileName);
-  if (kind === 'old-office') return fault('file.old-workbook', 'workbook', fileName);
+  if (kind === 'encrypted-office') return failed(fault('file.protected', 'workbook', fileName));
+  if (kind === 'old-office') return failed(fault('file.old-workbook', 'workbook', fileName));
   const parts = kind === 'zip' ? unpackedParts(bytes) : null;
-  if (parts === null) return fault('file.not-workbook', 'workbook', fileName);
+  if (parts === null) return failed(fault('file.not-workbook', 'workbook', fileName));
   const total = parts.reduce((sum, part) => sum + part.bytes, 0);
   // Sheets are read as they stream by; other XML is built up in memory, many times its size.
   const small = parts.filter(({ name }) => /(?<!worksheets\/[^/]*)\.(xml|rels)$/i.test(name));
   const largest = Math.max(0, ...small.map((part) => part.bytes));
-  return (
+  const vast =
     largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
-    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB)
-  );
+    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB);
+  return vast === null ? ok(parts) : failed(vast);
 }
 
 /** The reader refuses a sheet whose used area is vast, even if nearly all of it is blank. */

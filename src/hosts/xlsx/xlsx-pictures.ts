@@ -61,7 +61,7 @@ export function placeAtOwnSize(workbook: Uint8Array): Uint8Array {
 }
 
 /** ECMA-376 part 1, 20.5.2.24 (oneCellAnchor) in place of 20.5.2.33 (twoCellAnchor). */
-function ownSizes(xml: string): string {
+export function ownSizes(xml: string): string {
   return xml.replace(/<xdr:twoCellAnchor>(.*?)<\/xdr:twoCellAnchor>/gs, (_, inside: string) => {
     const found = /<a:ext cx="([\d.]+)" cy="([\d.]+)"\/>/.exec(inside);
     const [cx, cy] = [found?.[1], found?.[2]].map((emu) => Math.round(Number(emu)));

@@ -4,6 +4,7 @@ import type { Cell, WriteSheet } from 'hucre/xlsx';
 import { soundRange } from '../../sheets/cell-range.ts';
 import type {
   CellDescription,
+  HighlightDescription,
   PrintDescription,
   SheetDescription,
   ValidationDescription,
@@ -37,17 +38,23 @@ export function xlsxSheet(sheet: SheetDescription): WriteSheet {
       endCol: right,
     })),
     tables: tables.map(({ name, range }) => table(sheet, name, range)),
-    dataValidations: validations.map(validation),
-    conditionalRules: highlights.map(({ range, formula, style }, index) => ({
-      type: 'expression',
-      priority: index + 1,
-      formula,
-      range,
-      style: highlightStyle(style),
-    })),
+    dataValidations: validations.map(xlsxValidation),
+    conditionalRules: xlsxHighlights(highlights),
     ...(freeze === undefined || freeze.rows + freeze.columns === 0 ? {} : { freezePane: freeze }),
-    ...page(sheet.print),
+    ...xlsxPage(sheet.print),
   };
+}
+
+export function xlsxHighlights(
+  highlights: readonly HighlightDescription[],
+): NonNullable<WriteSheet['conditionalRules']> {
+  return highlights.map(({ range, formula, style }, index) => ({
+    type: 'expression',
+    priority: index + 1,
+    formula,
+    range,
+    style: highlightStyle(style),
+  }));
 }
 
 /** ECMA-376 part 1, 18.3.1.13: a column's stored width holds the padding too. */
@@ -94,12 +101,17 @@ function xlsxCell({ value, formula, style = 'plain' }: CellDescription): XlsxCel
   if (formula !== undefined) return { ...look, formula, formulaResult: held };
   if (typeof held !== 'string') return { ...look, value: held };
   if (held === '') return { ...look, value: null };
-  if (LOOKS_LIKE_ERROR.test(held)) return { ...look, value: held, richText: [{ text: held }] };
+  if (looksLikeError(held)) return { ...look, value: held, richText: [{ text: held }] };
   return { ...look, value: held };
 }
 
+/** Text that the writer would take for an error. */
+export function looksLikeError(text: string): boolean {
+  return LOOKS_LIKE_ERROR.test(text);
+}
+
 /** ECMA-376 part 1, 22.9.2.19: _x0041_ stands for a character, so a typed one is escaped. */
-function escapeText(text: string): string {
+export function escapeText(text: string): string {
   return text.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
 }
 
@@ -114,7 +126,7 @@ function table(sheet: SheetDescription, name: string, range: string): XlsxTable 
   };
 }
 
-function validation(one: ValidationDescription): XlsxValidation {
+export function xlsxValidation(one: ValidationDescription): XlsxValidation {
   return {
     range: one.range,
     ...allowed(one.allow),
@@ -144,7 +156,7 @@ function allowed(
   }
 }
 
-function page(
+export function xlsxPage(
   print: PrintDescription,
 ): Pick<WriteSheet, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
   return {

@@ -11,6 +11,8 @@ export interface WorkbookActions {
   /** Looks for the workbook beside the pane; returns what ends all watching. */
   readonly begin: () => () => void;
   readonly openFile: (file: OpenedFile) => Promise<void>;
+  /** Another workbook has come to stand beside the pane. */
+  readonly standBeside: (host: WorkbookHost) => Promise<void>;
 }
 
 /** A browser's File is one. */
@@ -49,6 +51,13 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
         unwatch();
       };
     },
+    standBeside: (host) =>
+      run(async () => {
+        // Whatever is still being opened comes too late.
+        opening += 1;
+        store.send({ type: 'busy', with: undefined });
+        await use(host);
+      }),
     openFile: (file) =>
       run(async () => {
         // Sheets that are being written come to their end in the workbook that they are written to.

@@ -1,9 +1,18 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
-import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
+import {
+  fault,
+  placeFault,
+  type Caution,
+  type Fault,
+  type Where,
+} from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { sayGiven } from '../../core/units/number.ts';
 import { columnLetters, whereIs, type RawTable } from './raw-table.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
+
+/** Unknown headings that are named after the first. */
+const MOST_SAID = 4;
 
 export interface Heading {
   readonly heading: string;
@@ -12,7 +21,7 @@ export interface Heading {
 
 /**
  * A reader a row. Faults: a required heading that is missing, a known heading that stands twice.
- * A heading nobody knows is cautioned once and ignored.
+ * Headings nobody knows are cautioned once, all together, and ignored.
  */
 export function readRows(
   table: RawTable,
@@ -22,19 +31,21 @@ export function readRows(
 ): RowReader[] {
   const known = new Set(headings.map(({ heading }) => headingKey(heading)));
   const columns = new Map<string, number>();
+  const unknown: { readonly heading: string; readonly where: Where }[] = [];
   for (const [column, cell] of table.headings.cells.entries()) {
     const key = headingKey(cell);
     if (key === '') continue;
     const where = whereIs(table, table.headings.line, column);
     const given = typeof cell === 'object' ? null : sayGiven(cell);
     if (!known.has(key)) {
-      findings.cautions.push(placeFault(fault('table.heading-unknown', table.name, given), where));
+      unknown.push({ heading: String(given), where });
     } else if (columns.has(key)) {
       findings.faults.push(placeFault(fault('table.heading-twice', table.name, given), where));
     } else {
       columns.set(key, column);
     }
   }
+  findings.cautions.push(...cautionOf(table, unknown));
   let complete = true;
   for (const { heading, required } of headings) {
     if (required !== true || columns.has(headingKey(heading))) continue;
@@ -45,6 +56,20 @@ export function readRows(
   if (!complete) findings.faults.push(...columnsWithoutHeading(table));
   if (!complete) return [];
   return table.rows.map((row) => new RowReader(table, row, columns, reading, findings));
+}
+
+/** At the first of them. */
+function cautionOf(
+  table: RawTable,
+  unknown: readonly { readonly heading: string; readonly where: Where }[],
+): Caution[] {
+  const [first, ...others] = unknown;
+  if (first === undefined) return [];
+  const said = others.slice(0, MOST_SAID).map(({ heading }) => `, “${heading}”`);
+  const more = others.length > MOST_SAID ? ` and ${others.length - MOST_SAID} more` : '';
+  const details = { others: said.join('') + more };
+  const one = fault('table.heading-unknown', table.name, first.heading, { details });
+  return [placeFault(one, first.where)];
 }
 
 /** Of merged headings only the first column keeps the text: the others stand without one. */

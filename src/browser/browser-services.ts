@@ -1,0 +1,59 @@
+/** What the pane is given in any browser, whatever stands beside it. */
+import type { Outcome } from '../core/faults/fault.ts';
+import type { WorkbookHost } from '../hosts/host.ts';
+import type { PaneServices } from '../pane/services.ts';
+import type { RawTable } from '../planning/input/raw-table.ts';
+import type { WorkbookDescription } from '../sheets/description.ts';
+import { paintInBrowser } from './paint-in-browser.ts';
+import { saveFile } from './save-file.ts';
+
+type Given = Pick<
+  PaneServices,
+  'openFile' | 'makeFile' | 'saveFile' | 'loadPlanner' | 'loadDemo' | 'preferences'
+>;
+
+/** @param part Of the browser's storage, where it is parted: before each preference's key. */
+export function browserServices(part: () => string = () => ''): Given {
+  const keyOf = (key: string): string => `${part()}coveledger.${key}`;
+  return {
+    openFile: async (name: string, bytes: Uint8Array): Promise<Outcome<WorkbookHost>> => {
+      const { openFileHost } = await import('../hosts/xlsx/open-file-host.ts');
+      return openFileHost({ name, bytes, paint: paintInBrowser });
+    },
+    makeFile: async (description: WorkbookDescription) => {
+      const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
+      return writeWorkbook(description, { paint: paintInBrowser });
+    },
+    saveFile,
+    loadPlanner: async () => (await import('./load-planner.ts')).planner,
+    loadDemo,
+    preferences: {
+      get: (key) => getPreference(keyOf(key)),
+      set: (key, value) => setPreference(keyOf(key), value),
+    },
+  };
+}
+
+/** @throws Error where it doesn't come over the network */
+export async function loadDemo(): Promise<readonly RawTable[]> {
+  const response = await fetch('demo.json');
+  if (!response.ok) throw new Error(`demo.json: ${response.status}`);
+  return (await response.json()) as RawTable[];
+}
+
+function getPreference(key: string): string | undefined {
+  try {
+    return localStorage.getItem(key) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Where storage is turned off the preference is lost, which harms nothing. */
+function setPreference(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    return;
+  }
+}

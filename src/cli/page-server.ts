@@ -1,0 +1,137 @@
+/** Serves the built page to this machine alone: files of one folder, read and never written. */
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { createServer, type RequestListener, type Server } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+import { systemCode } from '../hosts/file/system-reason.ts';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.xml': 'application/xml; charset=utf-8',
+  '.txt': 'text/plain; charset=utf-8',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
+};
+
+/** Both of what "localhost" may stand for: a browser tries either. */
+const ADDRESSES = ['127.0.0.1', '::1'] as const;
+const MOST_PORTS_TRIED = 20;
+const HIGHEST_PORT = 65_535;
+
+export interface PageServer {
+  readonly port: number;
+  /** Ends what is under way too. */
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Serves `folder` at a port; where it is in use, at the next that is free.
+ *
+ * @returns undefined where none of the next twenty is free.
+ */
+export async function servePages(folder: string, port: number): Promise<PageServer | undefined> {
+  const last = Math.min(port + MOST_PORTS_TRIED, HIGHEST_PORT);
+  for (let tried = port; tried <= last; tried++) {
+    const servers = await listenAt(tried, answerFrom(folder));
+    if (servers === undefined) continue;
+    return {
+      port: tried,
+      close: async () => {
+        await Promise.all(servers.map(close));
+      },
+    };
+  }
+  return undefined;
+}
+
+/** All addresses or none: another program at one of them would answer in our place. */
+async function listenAt(port: number, answer: RequestListener): Promise<Server[] | undefined> {
+  const servers: Server[] = [];
+  for (const address of ADDRESSES) {
+    const server = createServer(answer);
+    const failure = await listen(server, port, address);
+    if (failure === undefined) servers.push(server);
+    // A machine without one of the two kinds of address.
+    else if (failure !== 'EADDRNOTAVAIL' && failure !== 'EAFNOSUPPORT') {
+      await Promise.all(servers.map(close));
+      return undefined;
+    }
+  }
+  return servers.length === 0 ? undefined : servers;
+}
+
+/** @returns undefined once it listens, else why it doesn't. */
+function listen(server: Server, port: number, address: string): Promise<string | undefined> {
+  return new Promise((resolve, reject) => {
+    server.once('error', (error) => {
+      const code = systemCode(error);
+      if (code === undefined) reject(error);
+      else resolve(code);
+    });
+    server.listen({ port, host: address }, () => resolve(undefined));
+  });
+}
+
+function close(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    server.close(() => resolve());
+    server.closeAllConnections();
+  });
+}
+
+function answerFrom(folder: string): RequestListener {
+  return (request, response) => {
+    const isRead = request.method === 'GET' || request.method === 'HEAD';
+    if (!isRead) {
+      response.writeHead(405, { Allow: 'GET, HEAD' }).end();
+      return;
+    }
+    const file = fileOf(folder, request.url ?? '/');
+    void sizeOf(file).then((size) => {
+      if (file === undefined || size === undefined) {
+        response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' });
+        response.end(request.method === 'HEAD' ? undefined : 'There is no such page.\n');
+        return;
+      }
+      response.writeHead(200, {
+        'Content-Type': TYPES[extname(file)] ?? 'application/octet-stream',
+        'Content-Length': size,
+        'Cache-Control': 'no-cache',
+        'X-Content-Type-Options': 'nosniff',
+        'Referrer-Policy': 'no-referrer',
+      });
+      if (request.method === 'HEAD') response.end();
+      else
+        createReadStream(file)
+          .on('error', () => response.destroy())
+          .pipe(response);
+    });
+  };
+}
+
+/** The file that an address asks for; undefined for one outside of the folder. */
+function fileOf(folder: string, address: string): string | undefined {
+  try {
+    const path = decodeURIComponent(address.replace(/[?#].*$/su, ''));
+    if (path.includes('\0')) return undefined;
+    const file = normalize(join(folder, path.endsWith('/') ? `${path}index.html` : path));
+    return file.startsWith(folder + sep) ? file : undefined;
+  } catch {
+    // An address that is no text.
+    return undefined;
+  }
+}
+
+async function sizeOf(file: string | undefined): Promise<number | undefined> {
+  if (file === undefined) return undefined;
+  try {
+    const there = await stat(file);
+    return there.isFile() ? there.size : undefined;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,93 @@
+/** A CSV file as a workbook of one sheet. */
+import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
+import { cleanText } from '../../../sheets/clean-text.ts';
+import { columnPixels } from '../../../sheets/page-size.ts';
+import { STANDARD_FONT } from '../../../sheets/styles.ts';
+import { readRecords } from '../../csv/csv-records.ts';
+import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../../tables/limits.ts';
+import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';
+import { plainNumber } from '../paste/plain-number.ts';
+
+const LONGEST_SHEET_NAME = 31;
+/** In characters. */
+const [NARROWEST, WIDEST] = [9, 40];
+
+/**
+ * Plain numbers become numbers; all else stays the text that it is: 3/4 is no date, 007 keeps its
+ * zeros, =1+1 is no formula.
+ *
+ * @returns The workbook, its sheet named as the file; or one fault: file.too-large, file.not-text,
+ *   file.not-csv, grid.too-many-rows, grid.no-sheet.
+ */
+export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWorkbook> {
+  const cells: Record<number, Record<number, FileCell>> = {};
+  const widths: number[] = [];
+  let rows = 0;
+  let last = -1;
+  const read = readRecords(bytes, fileName, (texts) => {
+    const row = rows++;
+    if (row >= MOST_GRID_ROWS) {
+      if (texts.some((text) => text.trim() !== '')) last = row;
+      return;
+    }
+    const ofRow: Record<number, FileCell> = {};
+    texts.slice(0, MOST_GRID_COLUMNS).forEach((text, column) => {
+      if (text === '') return;
+      ofRow[column] = cellOf(text);
+      widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(text.length + 1, WIDEST));
+    });
+    if (Object.keys(ofRow).length === 0) return;
+    cells[row] = ofRow;
+    last = row;
+  });
+  if (!read.ok) return read;
+  if (last < 0) return failed(fault('grid.no-sheet', 'file', fileName));
+  if (last >= MOST_GRID_ROWS) {
+    return failed(fault('grid.too-many-rows', fileName, last + 1, { limit: MOST_GRID_ROWS }));
+  }
+  const name = sheetName(fileName);
+  const sheet: FileSheet = {
+    name,
+    hidden: false,
+    ours: false,
+    cells,
+    columns: Object.fromEntries(
+      Array.from({ length: widths.length }, (_, column) => [
+        column,
+        { pixels: columnPixels(widths[column] ?? NARROWEST) },
+      ]),
+    ),
+    rows: {},
+    merges: [],
+    freeze: { rows: 0, columns: 0 },
+    gridLines: true,
+    rightToLeft: false,
+    tables: [],
+    extras: {},
+    pictures: [],
+  };
+  const looks = [{ format: '@' }, { format: '@', wrap: true }];
+  return ok({ title: name, font: STANDARD_FONT, looks, sheets: [sheet], names: [] });
+}
+
+/** Text gets the format for text, or it would be taken for something else when it is next typed over. */
+function cellOf(typed: string): FileCell {
+  const number = plainNumber(typed);
+  if (number !== null) return { value: number };
+  const value = cleanText(typed);
+  return { value, look: value.includes('\n') ? 1 : 0 };
+}
+
+/** The file's name without what a sheet's can't hold. */
+function sheetName(fileName: string): string {
+  const base = fileName.replace(/^.*[\\/]/u, '').replace(/\.[^.]*$/u, '');
+  const held = cleanText(base)
+    .replace(/[\\/?*[\]:\n\t]/gu, ' ')
+    .replace(/^'+|'+$/gu, '')
+    .trim();
+  const short = held
+    .slice(0, LONGEST_SHEET_NAME)
+    .replace(/\p{Surrogate}$/u, '')
+    .trim();
+  return short === '' || short.toLowerCase() === 'history' ? 'Sheet1' : short;
+}

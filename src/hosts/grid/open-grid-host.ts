@@ -1,0 +1,54 @@
+/** The grid's workbook, beside the page's pane. */
+import { ICommandService } from '@univerjs/core';
+import { ScrollToRangeOperation } from '@univerjs/sheets-ui';
+import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/fault.ts';
+import { soundRange } from '../../sheets/cell-range.ts';
+import type { WorkbookHost } from '../host.ts';
+import { lookAround } from './look-around.ts';
+import { noteOf, withNote } from './kept.ts';
+import type { GridTools } from './paint-drawings.ts';
+import { putFormula } from './put-formula.ts';
+import { readTable } from './read-table.ts';
+import type { Grid } from './start-grid.ts';
+import { watchSheets } from './watch-sheets.ts';
+import { writeSheets } from './write-sheets.ts';
+
+/**
+ * Opens the workbook that the grid holds at each moment: one that is opened in its place is the
+ * host's too.
+ */
+export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
+  return {
+    kind: 'grid',
+    can: { showCells: true, putFormulas: true, writeInPlace: true },
+    look: () => Promise.resolve(ok(lookAround(grid))),
+    readTable: (place, name) => Promise.resolve(readTable(grid, place, name)),
+    write: (description, choice) => writeSheets(grid, tools, description, choice),
+    show: (where) => Promise.resolve(show(grid, where)),
+    putFormula: (formula) => putFormula(grid, formula),
+    listSeparator: () => Promise.resolve(','),
+    recall: (key) =>
+      Promise.resolve(ok(noteOf(grid.book().getWorkbook().getCustomMetadata(), key))),
+    remember: (key, value) => {
+      const book = grid.book().getWorkbook();
+      book.setCustomMetadata(withNote(book.getCustomMetadata(), key, value));
+      return Promise.resolve(ok(undefined));
+    },
+    watch: (changed) => watchSheets(grid, changed),
+  };
+}
+
+function show(grid: Grid, where: Where): Outcome<void> {
+  if (!('sheet' in where)) return failed(fault('host.gone', 'file', where.file));
+  const book = grid.book();
+  const sheet = book.getSheetByName(where.sheet);
+  if (sheet === null) return failed(fault('host.gone', 'sheet', where.sheet));
+  book.setActiveSheet(sheet);
+  const { top, left, bottom, right } = soundRange(where.cell);
+  const range = sheet.getRange(top, left, bottom - top + 1, right - left + 1);
+  book.setActiveRange(range);
+  void grid.services
+    .get(ICommandService)
+    .executeCommand(ScrollToRangeOperation.id, { range: range.getRange() });
+  return ok(undefined);
+}

@@ -1,0 +1,132 @@
+/** Before anything is written into the grid: whether it may be, and under which names. */
+import { IDefinedNamesService, type IDefinedNamesServiceParam } from '@univerjs/engine-formula';
+import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import type { SheetDescription, WorkbookDescription } from '../../sheets/description.ts';
+import { formulaParts, nameKey, renameIn, type Renamed } from '../excel/formula-parts.ts';
+import type { WriteChoice } from '../host.ts';
+import { gridSheets, type GridSheet } from './grid-sheets.ts';
+import type { Grid } from './start-grid.ts';
+
+export interface WritingPlan {
+  /** Sheets of ours that go when those of their names stand. */
+  readonly outgoing: readonly GridSheet[];
+  /** With tables and names as they will be called. */
+  readonly sheets: readonly SheetDescription[];
+  readonly names: readonly PlannedName[];
+}
+
+export interface PlannedName {
+  readonly name: string;
+  readonly sheet: string;
+  readonly range: string;
+  /** A name of ours from an earlier writing, which is pointed elsewhere now. */
+  readonly before?: IDefinedNamesServiceParam;
+}
+
+/**
+ * @returns The plan, or every reason at once why nothing may be written: host.sheet-not-ours,
+ *   host.sheet-exists.
+ */
+export function planWriting(
+  grid: Grid,
+  description: WorkbookDescription,
+  { owner, replace }: WriteChoice,
+): Outcome<WritingPlan> {
+  const sheets = gridSheets(grid);
+  const replaceable = new Set(replace.map(nameKey));
+  const faults: Fault[] = [];
+  const outgoing: GridSheet[] = [];
+  for (const { name } of description.sheets) {
+    const there = sheets.find((sheet) => nameKey(sheet.name) === nameKey(name));
+    if (there === undefined) continue;
+    if (!there.ours || owner === 'person') {
+      faults.push(fault('host.sheet-not-ours', 'sheet', there.name));
+    } else if (!replaceable.has(nameKey(name))) {
+      faults.push(fault('host.sheet-exists', 'sheet', there.name));
+    } else outgoing.push(there);
+  }
+  if (faults.length > 0) return failed(...faults);
+  const known = Object.values(
+    grid.services.get(IDefinedNamesService).getDefinedNameMap(grid.book().getId()) ?? {},
+  );
+  const staying = sheets.filter((sheet) => !outgoing.includes(sheet));
+  const tables = staying.flatMap(({ kept }) => kept?.tables ?? []);
+  const taken = new Set([...known, ...tables].map(({ name }) => nameKey(name)));
+  const names = planNames(description, known, outgoing, taken);
+  const renamed: Renamed = {
+    sheets: new Map(),
+    tables: new Map(
+      description.sheets.flatMap(({ tables: described = [] }) =>
+        described.map(({ name }) => [nameKey(name), freeName(name, taken)] as const),
+      ),
+    ),
+    names: new Map(names.map(({ described, planned }) => [nameKey(described), planned.name])),
+  };
+  return ok({
+    outgoing,
+    sheets: description.sheets.map((sheet) => renameWithin(sheet, renamed)),
+    names: names.map(({ planned }) => planned),
+  });
+}
+
+/** A name keeps what it is called unless the person has given that to something of their own. */
+function planNames(
+  description: WorkbookDescription,
+  known: readonly IDefinedNamesServiceParam[],
+  outgoing: readonly GridSheet[],
+  taken: Set<string>,
+): { readonly described: string; readonly planned: PlannedName }[] {
+  const going = new Set(outgoing.map(({ name }) => nameKey(name)));
+  return (description.names ?? []).map((one) => {
+    const before = known.find(
+      ({ name, formulaOrRefString }) =>
+        isVariant(name, one.name) &&
+        formulaParts(formulaOrRefString).some((part) => going.has(nameKey(part.name))),
+    );
+    const planned =
+      before === undefined
+        ? { ...one, name: freeName(one.name, taken) }
+        : { ...one, name: before.name, before };
+    return { described: one.name, planned };
+  });
+}
+
+/** Whether `freeName` may have made it of that name. */
+function isVariant(made: string, name: string): boolean {
+  const [key, of] = [nameKey(made), nameKey(name)];
+  return key === of || (key.startsWith(`${of}_`) && /^\d+$/u.test(key.slice(of.length + 1)));
+}
+
+/** The name, or the first of name_2, name_3, ... that isn't taken; it is taken then. */
+function freeName(name: string, taken: Set<string>): string {
+  let free = name;
+  for (let number = 2; taken.has(nameKey(free)); number++) free = `${name}_${number}`;
+  taken.add(nameKey(free));
+  return free;
+}
+
+function renameWithin(sheet: SheetDescription, renamed: Renamed): SheetDescription {
+  const moved = [...renamed.tables, ...renamed.names].some(([key, name]) => key !== nameKey(name));
+  if (!moved) return sheet;
+  const formulaIn = (formula: string): string => renameIn(formula, renamed);
+  const { tables = [], validations = [], highlights = [] } = sheet;
+  return {
+    ...sheet,
+    rows: sheet.rows.map((row) => ({
+      ...row,
+      cells: row.cells.map((cell) =>
+        cell?.formula === undefined ? cell : { ...cell, formula: formulaIn(cell.formula) },
+      ),
+    })),
+    tables: tables.map((one) => ({
+      ...one,
+      name: renamed.tables.get(nameKey(one.name)) ?? one.name,
+    })),
+    validations: validations.map((one) =>
+      one.allow.kind === 'list from'
+        ? { ...one, allow: { ...one.allow, formula: formulaIn(one.allow.formula) } }
+        : one,
+    ),
+    highlights: highlights.map((one) => ({ ...one, formula: formulaIn(one.formula) })),
+  };
+}

@@ -1,0 +1,209 @@
+/** One sheet of the grid as a file takes it. */
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRange,
+  type IRowData,
+  type IStyleData,
+  type IWorksheetData,
+  type Nullable,
+} from '@univerjs/core';
+import { cellName } from '../../../sheets/cell-range.ts';
+import { POINTS_PER_INCH } from '../../../sheets/page-size.ts';
+import { describedExtras } from '../../xlsx/file-extras.ts';
+import type {
+  FileCell,
+  FileColumn,
+  FilePicture,
+  FileRow,
+  FileSheet,
+} from '../../xlsx/file-workbook.ts';
+import { shiftFormula } from '../../xlsx/shift-formula.ts';
+import { keptOfSheet } from '../kept.ts';
+import { hexColor } from '../look-style.ts';
+import { cellText } from './cell-text.ts';
+
+const POINTS_PER_PIXEL = POINTS_PER_INCH / 96;
+/** What a file's column has that says nothing of its width (ECMA-376 part 1, 18.3.1.81). */
+const STANDARD_PIXELS = 64;
+const STANDARD_ROW_PIXELS = 20;
+const ERROR = /^#[A-Z/0-9]+[!?]?$/u;
+
+/** What the grid keeps apart from the sheet. */
+export interface SheetParts {
+  readonly spillRanges: Matrix<IRange>;
+  readonly spillCells: Matrix<ICellData>;
+  readonly pictures: readonly FilePicture[];
+  /** The place of a cell's look, from the styles that apply to it, the first the farthest. */
+  readonly look: (styles: readonly Nullable<IStyleData | string>[]) => number | undefined;
+}
+
+type Matrix<T> = Nullable<
+  Readonly<Record<number, Nullable<Readonly<Record<number, Nullable<T>>>>>>
+>;
+type SheetData = Partial<IWorksheetData>;
+
+export function fileSheet(data: SheetData, parts: SheetParts): FileSheet {
+  const { name = '', freeze, mergeData = [], custom } = data;
+  const kept = keptOfSheet(custom);
+  const tabColor = hexColor(data.tabColor);
+  const cells = fileCells(data, parts);
+  const described =
+    kept === undefined ? {} : describedExtras({ ...kept, highlights: kept.highlights ?? [] });
+  return {
+    name,
+    hidden: data.hidden === BooleanNumber.TRUE,
+    ours: kept?.owner === 'tool' && kept.name === name,
+    cells,
+    columns: fileColumns(data, cells),
+    rows: fileRows(data),
+    merges: mergeData.map(({ startRow, startColumn, endRow, endColumn }) => ({
+      top: startRow,
+      left: startColumn,
+      bottom: endRow,
+      right: endColumn,
+    })),
+    freeze: { rows: freeze?.ySplit ?? 0, columns: freeze?.xSplit ?? 0 },
+    gridLines: data.showGridlines !== BooleanNumber.FALSE,
+    rightToLeft: data.rightToLeft === BooleanNumber.TRUE,
+    ...(tabColor === undefined ? {} : { tabColor }),
+    tables: kept?.tables ?? [],
+    extras: kept?.file ?? described,
+    pictures: parts.pictures,
+  };
+}
+
+function fileColumns(data: SheetData, cells: FileSheet['cells']): Record<number, FileColumn> {
+  const { columnData = {}, defaultColumnWidth = STANDARD_PIXELS } = data;
+  const used = Object.values(cells).map((row) => Math.max(...Object.keys(row).map(Number)));
+  const widest = [...used, ...Object.keys(columnData).map(Number)].reduce(
+    (most, one) => Math.max(most, one),
+    -1,
+  );
+  const columns: Record<number, FileColumn> = {};
+  for (let column = 0; column <= widest; column++) {
+    const { w, hd } = columnData[column] ?? {};
+    const said = w !== undefined || defaultColumnWidth !== STANDARD_PIXELS;
+    columns[column] = {
+      ...(said ? { pixels: w ?? defaultColumnWidth } : {}),
+      ...(hd === BooleanNumber.TRUE ? { hidden: true } : {}),
+    };
+  }
+  return columns;
+}
+
+/** A row that the grid fits to its text is left to the program that opens the file, unless it is higher. */
+function fileRows({ rowData = {} }: SheetData): Record<number, FileRow> {
+  const rows: Record<number, FileRow> = {};
+  const given: Readonly<Record<number, Partial<IRowData>>> = rowData;
+  for (const [row, { h, ah, ia, hd }] of Object.entries(given)) {
+    const fitted = ia === BooleanNumber.TRUE || h === undefined;
+    const pixels = fitted ? (ah ?? h) : h;
+    const plain = pixels === undefined || (fitted && pixels <= STANDARD_ROW_PIXELS);
+    const hidden = hd === BooleanNumber.TRUE;
+    if (plain && !hidden) continue;
+    rows[Number(row)] = {
+      ...(plain ? {} : { points: pixels * POINTS_PER_PIXEL }),
+      ...(hidden ? { hidden } : {}),
+    };
+  }
+  return rows;
+}
+
+function fileCells(data: SheetData, parts: SheetParts): FileSheet['cells'] {
+  const { cellData = {}, rowData = {}, columnData = {}, defaultStyle } = data;
+  const shared = sharedFormulas(cellData);
+  const made: Record<number, Record<number, FileCell>> = {};
+  const put = (row: number, column: number, cell: FileCell): void => {
+    (made[row] ??= {})[column] = cell;
+  };
+  forEachCell(cellData, (row, column, cell) => {
+    const spilled = parts.spillCells?.[row]?.[column];
+    const formula = formulaOf(cell, row, column, shared);
+    const content =
+      formula === undefined && spilled !== undefined && spilled !== null && isBlank(cell)
+        ? fileCell(spilled)
+        : fileCell(cell, formula, parts.spillRanges?.[row]?.[column]);
+    const look = parts.look([defaultStyle, rowData[row]?.s, columnData[column]?.s, cell.s]);
+    if (content.value === null && content.formula === undefined && look === undefined) return;
+    put(row, column, look === undefined ? content : { ...content, look });
+  });
+  forEachCell(parts.spillCells, (row, column, cell) => {
+    if (made[row]?.[column] === undefined) put(row, column, fileCell(cell));
+  });
+  return made;
+}
+
+function fileCell(cell: ICellData, formula?: string, range?: Nullable<IRange>): FileCell {
+  const value = valueOf(cell);
+  const looksSo = typeof value === 'string' && ERROR.test(value);
+  const error = looksSo && (formula !== undefined || cell.t === undefined || cell.t === null);
+  return {
+    value,
+    ...(error ? { error } : {}),
+    ...(formula === undefined ? {} : { formula }),
+    ...(range === undefined || range === null || formula === undefined
+      ? {}
+      : {
+          spill: `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}`,
+        }),
+  };
+}
+
+function valueOf({ v, t, p }: ICellData): FileCell['value'] {
+  if (p !== undefined && p !== null) return cellText(p);
+  if (v === undefined || v === null || v === '') return null;
+  if (t === CellValueType.BOOLEAN) return v === true || v === 1 || v === '1' || v === 'TRUE';
+  if (t === CellValueType.NUMBER && typeof v === 'string') {
+    const number = Number(v);
+    return Number.isFinite(number) ? number : v;
+  }
+  return v;
+}
+
+function isBlank({ v, f, p }: ICellData): boolean {
+  return (v ?? f ?? p ?? '') === '';
+}
+
+/** One formula stands for many cells that were filled from it: they name it by its id. */
+type SharedFormulas = ReadonlyMap<
+  string,
+  { readonly row: number; readonly column: number; readonly formula: string }
+>;
+
+function sharedFormulas(cells: Matrix<ICellData>): SharedFormulas {
+  const found = new Map<string, { row: number; column: number; formula: string }>();
+  forEachCell(cells, (row, column, { f, si }) => {
+    if (typeof f === 'string' && typeof si === 'string')
+      found.set(si, { row, column, formula: bare(f) });
+  });
+  return found;
+}
+
+function formulaOf(
+  { f, si }: ICellData,
+  row: number,
+  column: number,
+  shared: SharedFormulas,
+): string | undefined {
+  if (typeof f === 'string' && f !== '') return bare(f);
+  const master = typeof si === 'string' ? shared.get(si) : undefined;
+  if (master === undefined) return undefined;
+  return shiftFormula(master.formula, row - master.row, column - master.column);
+}
+
+function bare(formula: string): string {
+  return formula.replace(/^=/u, '');
+}
+
+function forEachCell<T>(
+  matrix: Matrix<T>,
+  each: (row: number, column: number, one: T) => void,
+): void {
+  for (const [row, cells] of Object.entries(matrix ?? {})) {
+    for (const [column, one] of Object.entries(cells ?? {})) {
+      if (one !== null && one !== undefined) each(Number(row), Number(column), one);
+    }
+  }
+}

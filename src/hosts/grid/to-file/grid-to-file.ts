@@ -1,0 +1,70 @@
+/** The grid's workbook as the bytes of an .xlsx file, for the person to keep. */
+import type { IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
+import { STANDARD_FONT } from '../../../sheets/styles.ts';
+import { lookList } from '../../xlsx/file-looks.ts';
+import type { FileFont } from '../../xlsx/file-workbook.ts';
+import { writeFileWorkbook } from '../../xlsx/write-file-workbook.ts';
+import { namesOfResources } from '../defined-names.ts';
+import { lookOfStyle } from '../look-style.ts';
+import { fileSheet } from './file-sheet.ts';
+import { gridPictures } from './grid-pictures.ts';
+import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
+
+type Styles = IWorkbookData['styles'];
+type Style = Nullable<IStyleData | string>;
+
+/**
+ * Writes the workbook: values, formulas with their values (ours as Excel stores them), looks, sizes,
+ * panes, names, tables, page, rules and highlights, pictures at their true size. Sheets made here
+ * are marked, so that the file is known again.
+ *
+ * @param data As the grid saves it.
+ * @param spills Answers that stand in other cells than their formulas (see gridSpills).
+ * @returns The bytes, the same for the same workbook; no author, no time and no path among them.
+ */
+export function gridToFile(
+  data: IWorkbookData,
+  spills: GridSpills = NO_SPILLS,
+): Promise<Uint8Array> {
+  const { sheetOrder, sheets, styles, resources, name } = data;
+  const pictures = gridPictures(resources);
+  const font = fontOf(data);
+  const list = lookList();
+  const places = new Map<string, number | undefined>();
+  const look = (given: readonly Style[]): number | undefined => {
+    const key = given.map(styleKey).join('\n');
+    if (!places.has(key)) {
+      const style = Object.assign({}, ...given.map((one) => styleOf(one, styles))) as IStyleData;
+      places.set(key, list.add(lookOfStyle(style, font)));
+    }
+    return places.get(key);
+  };
+  return writeFileWorkbook({
+    title: name,
+    font,
+    looks: list.looks,
+    sheets: sheetOrder.map((id) =>
+      fileSheet(sheets[id] as Partial<IWorksheetData>, {
+        spillRanges: spills.ranges[id],
+        spillCells: spills.cells[id],
+        pictures: pictures.get(id) ?? [],
+        look,
+      }),
+    ),
+    names: namesOfResources(resources, (id) => sheets[id]?.name),
+  });
+}
+
+/** The one that cells without a look have: what came with the file, else that of our own sheets. */
+function fontOf({ sheetOrder, sheets, styles }: IWorkbookData): FileFont {
+  const first = styleOf(sheets[sheetOrder[0] ?? '']?.defaultStyle, styles);
+  return { name: first.ff ?? STANDARD_FONT.name, size: first.fs ?? STANDARD_FONT.size };
+}
+
+function styleOf(style: Style, styles: Styles): IStyleData {
+  return (typeof style === 'string' ? styles[style] : style) ?? {};
+}
+
+function styleKey(style: Style): string {
+  return typeof style === 'string' ? style : JSON.stringify(style ?? null);
+}

@@ -1,0 +1,106 @@
+/** Tells when cells of the person's sheets change. */
+import {
+  CommandType,
+  ICommandService,
+  type ICellData,
+  type ICommandInfo,
+  type IExecutionOptions,
+} from '@univerjs/core';
+import {
+  InsertColMutation,
+  InsertRowMutation,
+  InsertSheetMutation,
+  MoveColsMutation,
+  MoveRangeMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  RemoveSheetMutation,
+  ReorderRangeMutation,
+  SetRangeValuesMutation,
+  SetWorksheetNameMutation,
+} from '@univerjs/sheets';
+import { gridSheet } from './grid-sheets.ts';
+import type { Grid } from './start-grid.ts';
+
+/** What changes cells: done by a command, a paste, Undo or Redo alike. */
+const CHANGES = new Set(
+  [
+    InsertColMutation,
+    InsertRowMutation,
+    InsertSheetMutation,
+    MoveColsMutation,
+    MoveRangeMutation,
+    MoveRowsMutation,
+    RemoveColMutation,
+    RemoveRowMutation,
+    RemoveSheetMutation,
+    ReorderRangeMutation,
+    SetRangeValuesMutation,
+    SetWorksheetNameMutation,
+  ].map(({ id }) => id),
+);
+
+/** What is looked at of the parameters of any of them. */
+interface ChangeParams {
+  readonly unitId?: string;
+  readonly subUnitId?: string;
+  readonly sheet?: { readonly id: string };
+  readonly from?: { readonly subUnitId: string };
+  readonly to?: { readonly subUnitId: string };
+  readonly cellValue?: Readonly<Record<number, Readonly<Record<number, ICellData | null>>>>;
+}
+
+/**
+ * Calls `changed` with a sheet's name, once for changes that come together; returns what ends it.
+ * What formulas answer anew is no change, nor what is written on sheets of ours.
+ */
+export function watchSheets(grid: Grid, changed: (sheet: string) => void): () => void {
+  const commands = grid.services.get(ICommandService);
+  let waiting = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const tell = (): void => {
+    const names = waiting;
+    waiting = new Set();
+    timer = undefined;
+    for (const name of names) changed(name);
+  };
+  const note = (command: ICommandInfo, going: boolean): void => {
+    const { unitId, ...params } = (command.params ?? {}) as ChangeParams;
+    const book = grid.book().getWorkbook();
+    if (unitId !== book.getUnitId() || changesLooksAlone(params)) return;
+    const ids = [params.subUnitId, params.sheet?.id, params.from?.subUnitId, params.to?.subUnitId];
+    for (const id of ids) {
+      const found = id === undefined ? null : book.getSheetBySheetId(id);
+      if (found === null || found === undefined) continue;
+      const { name, ours } = gridSheet(found);
+      if (!ours) waiting.add(name);
+    }
+    // A renamed sheet is told of by both of its names, one that goes by the one it had.
+    if (!going && waiting.size > 0) timer ??= setTimeout(tell, 0);
+  };
+  const listen =
+    (going: boolean) =>
+    (command: ICommandInfo, options: IExecutionOptions = {}): void => {
+      const { type, id } = command;
+      if (type !== CommandType.MUTATION || !CHANGES.has(id)) return;
+      if (options.fromFormula !== true) note(command, going);
+    };
+  const listeners = [
+    commands.beforeCommandExecuted(listen(true)),
+    commands.onCommandExecuted(listen(false)),
+  ];
+  return () => {
+    clearTimeout(timer);
+    for (const listener of listeners) listener.dispose();
+  };
+}
+
+function changesLooksAlone({ cellValue }: ChangeParams): boolean {
+  if (cellValue === undefined) return false;
+  return Object.values(cellValue).every((row) =>
+    Object.values(row).every(
+      (cell) => cell !== null && Object.keys(cell).every((key) => key === 's'),
+    ),
+  );
+}

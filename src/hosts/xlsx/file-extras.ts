@@ -1,0 +1,91 @@
+/** Page, rules and highlights of a described sheet as a file has them, and back as far as they say the same. */
+import type {
+  HighlightDescription,
+  PrintDescription,
+  ValidationDescription,
+} from '../../sheets/description.ts';
+import type { FileExtras } from './file-workbook.ts';
+import { xlsxHighlights, xlsxPage, xlsxValidation } from './xlsx-sheet.ts';
+
+export interface DescribedExtras {
+  readonly print: PrintDescription;
+  readonly validations: readonly ValidationDescription[];
+  readonly highlights: readonly HighlightDescription[];
+}
+
+export function describedExtras({ print, validations, highlights }: DescribedExtras): FileExtras {
+  const { pageSetup, ...page } = xlsxPage(print);
+  const [first, last] = print.titleRows ?? [];
+  return {
+    ...page,
+    pageSetup: {
+      ...pageSetup,
+      ...(first === undefined || last === undefined
+        ? {}
+        : { printTitlesRow: `$${first}:$${last}` }),
+    },
+    dataValidations: validations.map(xlsxValidation),
+    conditionalRules: xlsxHighlights(highlights),
+  };
+}
+
+/** How a sheet from a file prints, in our own few words: letter where it says no paper that we know. */
+export function printOf({
+  pageSetup = {},
+  headerFooter = {},
+  rowBreaks = [],
+}: FileExtras): PrintDescription {
+  const titles = /^\$?(\d+):\$?(\d+)$/u.exec(pageSetup.printTitlesRow ?? '');
+  return {
+    paper: pageSetup.paperSize === 'a4' ? 'a4' : 'letter',
+    orientation: pageSetup.orientation ?? 'portrait',
+    fitWidth: pageSetup.fitToPage === true,
+    ...(titles === null ? {} : { titleRows: [Number(titles[1]), Number(titles[2])] as const }),
+    ...(rowBreaks.length === 0 ? {} : { breaksAfter: rowBreaks.map((row) => row + 1) }),
+    header: plainPart(headerFooter.oddHeader, 'C'),
+    footer: plainPart(headerFooter.oddFooter, 'L'),
+  };
+}
+
+/** The validations that our descriptions know, for a sheet that shows what may be typed. */
+export function validationsOf({ dataValidations = [] }: FileExtras): ValidationDescription[] {
+  return dataValidations.flatMap((one): ValidationDescription[] => {
+    const allow = allowedBy(one);
+    if (allow === null || /\s/u.test(one.range)) return [];
+    return [
+      {
+        range: one.range,
+        allow,
+        strict: (one.errorStyle ?? 'stop') === 'stop',
+        title: one.errorTitle ?? '',
+        message: one.errorMessage ?? '',
+      },
+    ];
+  });
+}
+
+function allowedBy(
+  one: NonNullable<FileExtras['dataValidations']>[number],
+): ValidationDescription['allow'] | null {
+  const { type, operator = 'between', values, formula1 = '', formula2 = '' } = one;
+  if (type === 'list' && values !== undefined) return { kind: 'list', values };
+  if (type === 'list' && formula1 !== '') return { kind: 'list from', formula: formula1 };
+  const [least, most] = [Number(formula1), Number(formula2)];
+  const whole = type === 'whole' && operator === 'between' && formula1 !== '' && formula2 !== '';
+  return whole && Number.isInteger(least) && Number.isInteger(most)
+    ? { kind: 'whole', least, most }
+    : null;
+}
+
+/** ECMA-376 part 1, 18.3.1.46: &L, &C and &R begin its parts, && is an ampersand; other codes are passed over. */
+function plainPart(text: string | undefined, part: 'L' | 'C' | 'R'): string {
+  let current = 'C';
+  let found = '';
+  for (const [piece] of (text ?? '').matchAll(/&&|&"[^"]*"|&\d+|&.|[^&]+/gsu)) {
+    const code = /^&([LCR])$/u.exec(piece)?.[1];
+    if (code !== undefined) current = code;
+    else if (current === part && piece === '&&') found += '&';
+    else if (current === part && !piece.startsWith('&')) found += piece;
+  }
+  return found;
+}

@@ -1,0 +1,2 @@
+/** The page's own style sheet, which the bundler takes in. */
+declare module '*.css';

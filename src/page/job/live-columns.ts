@@ -1,0 +1,135 @@
+/** Columns beside the profiles that our functions work out as the sizes are typed. */
+import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
+import { columnLetters } from '../../planning/input/raw-table.ts';
+import { headingKey } from '../../planning/input/row-reader.ts';
+import { settingOf, type SettingKey } from '../../planning/shop.ts';
+import type {
+  CellDescription,
+  SheetDescription,
+  WorkbookDescription,
+} from '../../sheets/description.ts';
+import type { StyleName } from '../../sheets/styles.ts';
+
+interface LiveColumn {
+  readonly heading: string;
+  readonly width: number;
+  readonly style: StyleName;
+  /** Of one row's cells. */
+  readonly formula: (cells: CoveCells) => string;
+}
+
+interface CoveCells {
+  readonly width: string;
+  readonly depth: string;
+  readonly offCenter: string;
+  /** Diameter and kerf, as arguments. */
+  readonly blade: string;
+  readonly stock: string;
+  /** The shop's unit of bare numbers: our functions read them as inches. */
+  readonly unit: string;
+}
+
+const COLUMNS: readonly LiveColumn[] = [
+  {
+    heading: 'Approach (degrees from the blade line)',
+    width: 14,
+    style: 'degrees',
+    formula: ({ width, depth, offCenter, blade }) =>
+      `COVE.APPROACH(${width},${depth},${offCenter},${blade})`,
+  },
+  {
+    heading: 'Tilt (degrees from upright)',
+    width: 14,
+    style: 'degrees',
+    formula: ({ width, depth, offCenter, blade }) =>
+      `COVE.TILT(${width},${depth},IF(${offCenter}="",0,${offCenter}),${blade})`,
+  },
+  {
+    heading: 'Can it be made?',
+    width: 11,
+    style: 'center',
+    formula: (cells) => `IF(COVE.FEASIBLE(${whole(cells)}),"yes","no")`,
+  },
+  {
+    heading: 'What to mind (the last four columns are worked out live; delete them if you like)',
+    width: 60,
+    style: 'wrapped',
+    formula: (cells) => `COVE.REASON(${whole(cells)})`,
+  },
+];
+
+/** The same workbook, with live columns to the right of its profiles' table. */
+export function withLiveColumns(description: WorkbookDescription): WorkbookDescription {
+  const shop = description.sheets.find(({ name }) => name === 'Shop');
+  const sheets = description.sheets.map((sheet) =>
+    sheet.name === 'Profiles' && shop !== undefined ? besideProfiles(sheet, shop) : sheet,
+  );
+  return { ...description, sheets };
+}
+
+function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetDescription {
+  const [head, ...rows] = sheet.rows;
+  const letters = new Map(
+    (head?.cells ?? []).map((cell, column) => [
+      headingKey(cell?.value ?? null),
+      columnLetters(column),
+    ]),
+  );
+  const letter = (heading: (typeof PROFILE_HEADINGS)[number]['heading']): string =>
+    letters.get(headingKey(heading)) ?? 'A';
+  const blade = (['bladeDiameter', 'kerf'] as const).map((key) => withUnit(rowOf(shop, key)));
+  const unit = settingCell('B', rowOf(shop, 'unit'));
+  const cells = (row: number): CoveCells => {
+    const at = (heading: string): string => `${letter(heading)}${row}`;
+    return {
+      width: at('Cove width'),
+      depth: at('Cove depth'),
+      offCenter: at('Off-center'),
+      blade: blade.join(','),
+      unit,
+      stock: `${at('Blank thickness')},${at('Blank width')}`,
+    };
+  };
+  return {
+    ...sheet,
+    columns: [...sheet.columns, ...COLUMNS.map(({ width }) => ({ width }))],
+    rows: [
+      { cells: [...(head?.cells ?? []), ...COLUMNS.map(headingCell)] },
+      ...rows.map((row, index) => {
+        const isProfile = (row.cells[0]?.value ?? null) !== null;
+        const live = isProfile ? COLUMNS.map((one) => liveCell(one, cells(index + 2))) : [];
+        return { ...row, cells: [...row.cells, ...live] };
+      }),
+    ],
+  };
+}
+
+function headingCell({ heading }: LiveColumn): CellDescription {
+  return { value: heading, style: 'heading' };
+}
+
+/** Nothing for a profile that is bought, or in a shop that measures in millimetres. */
+function liveCell({ formula, style }: LiveColumn, cells: CoveCells): CellDescription {
+  const { width, unit } = cells;
+  return { value: '', formula: `IF(OR(${width}="",${unit}="mm"),"",${formula(cells)})`, style };
+}
+
+/** Row of a setting, from 1. */
+function rowOf({ rows }: SheetDescription, key: SettingKey): number {
+  const wanted = headingKey(settingOf(key).name);
+  return 1 + rows.findIndex(({ cells }) => headingKey(cells[0]?.value ?? null) === wanted);
+}
+
+function settingCell(column: 'B' | 'C', row: number): string {
+  return `Shop!$${column}$${row}`;
+}
+
+/** A length with its unit, as one text; nothing where it is left open. */
+function withUnit(row: number): string {
+  const value = settingCell('B', row);
+  return `IF(${value}="","",${value}&" "&${settingCell('C', row)})`;
+}
+
+function whole({ width, depth, offCenter, blade, stock }: CoveCells): string {
+  return `${width},${depth},${offCenter},${blade},${stock}`;
+}

@@ -1,0 +1,53 @@
+/** Another beginning: the demo or a blank workbook in the place of what is there. */
+import type { Desk } from './desk.ts';
+import { ask } from '../shell/ask.ts';
+import { blankWorkbook, demoWorkbook } from './make-workbook.ts';
+import { mayReplace, put } from './open-file.ts';
+
+export type Beginning = 'demo' | 'blank';
+
+const ASKED: Readonly<Record<Beginning, { readonly title: string; readonly label: string }>> = {
+  demo: { title: 'Try the demo?', label: 'Try the demo' },
+  blank: { title: 'Begin with a blank workbook?', label: 'Begin blank' },
+};
+
+/** Asks only where something would be lost. */
+export async function begin(
+  desk: Desk,
+  kind: Beginning,
+  save: () => Promise<void>,
+): Promise<boolean> {
+  const { title, label } = ASKED[kind];
+  if (!(await mayReplace(desk, title, label, save))) return false;
+  put(desk, await make(kind));
+  return true;
+}
+
+/** Says what goes, and asks in any case. */
+export async function startOver(desk: Desk, save: () => Promise<void>): Promise<void> {
+  const lost = desk.touched()
+    ? 'It was changed since it was last downloaded.'
+    : 'It was not changed since it was opened, made or downloaded.';
+  const answer = await ask({
+    title: 'Start over?',
+    says: [
+      `“${desk.name()}” and all its sheets, those written here among them, then go from this browser: nothing else keeps them. ${lost} Files on your disk stay.`,
+    ],
+    choices: [
+      { name: 'save', label: 'Download it first', first: true },
+      { name: 'blank', label: 'Start with a blank workbook' },
+      { name: 'demo', label: 'Start with the demo' },
+      { name: 'cancel', label: 'Cancel' },
+    ],
+  });
+  if (answer === 'save') {
+    await save();
+    await startOver(desk, save);
+  } else if (answer === 'blank' || answer === 'demo') {
+    put(desk, await make(answer));
+  }
+}
+
+async function make(kind: Beginning): ReturnType<typeof demoWorkbook> {
+  return kind === 'demo' ? demoWorkbook() : blankWorkbook();
+}

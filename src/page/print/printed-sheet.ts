@@ -1,0 +1,37 @@
+/** A sheet as it is to be printed: sizes in points, texts as they are shown, pictures at their true size. */
+import type { CellRange } from '../../sheets/cell-range.ts';
+import type { PrintDescription } from '../../sheets/description.ts';
+import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
+
+export interface PrintedSheet {
+  readonly name: string;
+  /** Widths of the columns that hold anything. */
+  readonly columns: readonly number[];
+  readonly rows: readonly PrintedRow[];
+  readonly merges: readonly CellRange[];
+  readonly pictures: readonly PrintedPicture[];
+  readonly print: PrintDescription;
+}
+
+export interface PrintedRow {
+  readonly height: number;
+  /** By column; null for a blank cell without a look. */
+  readonly cells: readonly (PrintedCell | null)[];
+}
+
+export interface PrintedCell {
+  readonly text: string;
+  readonly look: FileLook;
+  /** Numbers stand at the right where nothing else is said. */
+  readonly isNumber: boolean;
+}
+
+/** Its top left corner at that of a cell, row and column from 0. */
+export interface PrintedPicture {
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+  readonly png: Uint8Array;
+  readonly alt: string;
+}

@@ -1,0 +1,41 @@
+import { jest } from '@jest/globals';
+import { inGrid } from '../hosts/grid/persons-in-grid.ts';
+import { testGridPerson } from '../hosts/grid/person-suite.ts';
+import { testGridPlans } from '../hosts/grid/plans-suite.ts';
+import { testGridUndo } from '../hosts/grid/undo-suite.ts';
+import { testGridWriting } from '../hosts/grid/writing-suite.ts';
+import { testHost } from '../hosts/host-suite.ts';
+import { valueOf } from '../hosts/excel-workbooks.ts';
+import { readGrid } from '../hosts/read-grid.ts';
+import { testReading } from '../hosts/reading-suite.ts';
+import { gridSuite } from './grid-host-page.ts';
+
+jest.setTimeout(60_000);
+
+gridSuite('The grid', (grid) => {
+  const { host, open, saved } = grid;
+  testHost({
+    name: 'grid',
+    differs: {
+      title: "the workbook is the person's own, and so is its title",
+      kept: 'the grid shows none of it, and keeps it for whoever prints or saves',
+    },
+    async write(description) {
+      await open([{ name: 'Notes', cellData: { 0: { 0: { v: "the person's own", t: 1 } } } }]);
+      return valueOf(await host.write(description, { owner: 'tool', replace: [] })).sheets;
+    },
+    readBack: async (names) => readGrid(await saved(), names),
+  });
+  testReading({
+    name: 'grid',
+    open: async (sheets) => {
+      // A workbook has a sheet at least.
+      await open(inGrid(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets));
+      return host;
+    },
+  });
+  testGridWriting(grid);
+  testGridUndo(grid);
+  testGridPerson(grid);
+  testGridPlans(grid);
+});

@@ -1,0 +1,86 @@
+import { expect, test } from '@jest/globals';
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { root } from '../addin/root.ts';
+import { findViolations } from './find-violations.ts';
+import { PAGE_TEST_MS, pageSuite } from './page-suite.ts';
+
+/** Left behind to be looked at; nothing compares them. */
+const SCREENSHOTS = join(root, 'build', 'screenshots');
+
+/** What the grid's library makes: in its place, and over the page. */
+const GRIDS_OWN = '#grid-place, [data-u-comp], section[aria-label^="Notifications"]';
+/** Of the library's own parts, which it draws itself and gives no way to name. */
+const GRIDS_RULES = {
+  'aria-allowed-attr': 'its lists of fonts and sizes are buttons in divs',
+  'aria-command-name': 'its handles for dragging have no names',
+  'aria-roles': 'its scroll bars and sliders have roles of its own',
+  'button-name': 'the buttons of its tool bar are pictures with a hint for the mouse alone',
+  label: 'its fields for font, size and cell have no labels',
+  'landmark-unique': 'it has two places for notices of one name',
+  tabindex: 'its canvases stand before all else in the order of the keyboard',
+};
+
+const LOOKS = [
+  { width: 1280, dark: false },
+  { width: 1024, dark: true },
+  { width: 390, dark: false },
+];
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+pageSuite('The look of the page', ({ open }) => {
+  test.each(LOOKS)(
+    'has nothing cut off, and axe finds nothing in what is ours, $width wide, dark: $dark',
+    async ({ width, dark }) => {
+      await mkdir(SCREENSHOTS, { recursive: true });
+      const { page, context } = await open({ width, dark });
+      const isNarrow = width < 760;
+      const look = async (part: string): Promise<void> => {
+        const name = `page ${part} ${width}${dark ? ' dark' : ''}.png`;
+        await page.screenshot({ path: join(SCREENSHOTS, name) });
+        expect({ part, overflow: await overflow(page) }).toEqual({ part, overflow: 0 });
+        const found = await findViolations(page, GRIDS_OWN);
+        expect({ part, found: found.filter((one) => !one.isForeign) }).toEqual({ part, found: [] });
+        const theirs = new Set(found.map(({ rule }) => rule));
+        expect([...theirs].filter((rule) => !(rule in GRIDS_RULES))).toEqual([]);
+      };
+      await page
+        .getByText(/^No problems/u)
+        .first()
+        .waitFor({ state: 'attached' });
+      await look('sheet');
+      await page.locator('#more').click();
+      await look('more');
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Print…' }).click();
+      await look('dialog');
+      await page.keyboard.press('Escape');
+      if (isNarrow) {
+        const [sheet, pane] = [page.locator('#sheet'), page.locator('#pane')];
+        expect([await sheet.isVisible(), await pane.isVisible()]).toEqual([true, false]);
+        await page.getByRole('button', { name: 'Sheet', exact: true }).focus();
+        await page.keyboard.press('Tab');
+        await page.keyboard.press('Enter');
+        expect([await sheet.isVisible(), await pane.isVisible()]).toEqual([false, true]);
+        await look('pane');
+      } else {
+        const grid = page.locator('#grid-place canvas').first();
+        const before = (await grid.boundingBox())!.width;
+        await page.getByRole('button', { name: 'Hide pane' }).click();
+        expect(await page.locator('#pane').isVisible()).toBe(false);
+        await page.waitForFunction(
+          (was) => document.querySelector('#grid-place canvas')!.clientWidth > was + 200,
+          before,
+        );
+        await look('without pane');
+        await page.getByRole('button', { name: 'Show pane' }).click();
+        expect(await page.locator('#pane').isVisible()).toBe(true);
+      }
+      await context.close();
+    },
+    PAGE_TEST_MS,
+  );
+});

@@ -1,0 +1,50 @@
+/** The drawings of a sheet, on the screen and on paper. */
+import { expect } from '@jest/globals';
+import type { Page } from 'playwright-core';
+import type { PrintedPdf } from './printed-pdf.ts';
+
+/** What the printing may be off, and the rounding of what is read back from it. */
+const SIZE_OFF = 0.005;
+
+/** Widths and heights of a sheet's pictures, in millimetres at their true size. */
+export function drawingsOn(page: Page, name: string): Promise<(readonly [number, number])[]> {
+  return page.evaluate((sheet) => {
+    const id = grid.book().getSheetByName(sheet)!.getSheetId();
+    const { resources = [] } = grid.book().save();
+    const all = JSON.parse(
+      resources.find((one) => one.name === 'SHEET_DRAWING_PLUGIN')!.data,
+    ) as Record<
+      string,
+      { data: Record<string, { transform: Record<'width' | 'height', number> }> }
+    >;
+    const inMm = (pixels: number): number => (pixels / 96) * 25.4;
+    return Object.values(all[id]!.data).map(
+      ({ transform }) => [inMm(transform.width), inMm(transform.height)] as const,
+    );
+  }, name);
+}
+
+/** How much the columns of the set-ups, A to K, must shrink for the 7.5 inches between a letter's margins. */
+export function fitOf(page: Page, name: string): Promise<number> {
+  return page.evaluate((sheet) => {
+    const found = grid.book().getSheetByName(sheet)!.getSheet();
+    let wide = 0;
+    for (let column = 0; column < 11; column++) wide += found.getColumnWidth(column);
+    return (7.5 * 96) / wide;
+  }, name);
+}
+
+export function expectDrawn(
+  { pictures }: PrintedPdf,
+  wanted: readonly (readonly [number, number])[],
+  scale: number,
+): void {
+  expect(pictures).toHaveLength(wanted.length);
+  const bySize = (one: readonly [number, number], other: readonly [number, number]): number =>
+    one[1] - other[1];
+  const got = pictures.map(({ width, height }) => [width, height] as const).sort(bySize);
+  [...wanted].sort(bySize).forEach(([width, height], index) => {
+    expect(Math.abs(got[index]![0] / (width * scale) - 1)).toBeLessThan(SIZE_OFF);
+    expect(Math.abs(got[index]![1] / (height * scale) - 1)).toBeLessThan(SIZE_OFF);
+  });
+}

@@ -1,0 +1,188 @@
+import { afterEach, describe, expect, test } from '@jest/globals';
+import { spawn, type ChildProcess } from 'node:child_process';
+import { request } from 'node:http';
+import { createServer, connect, type AddressInfo, type Server } from 'node:net';
+import { join } from 'node:path';
+import { folderWith, linesOf, MAIN, run } from './program.ts';
+
+const PAGE = '<!doctype html><title>Page</title>';
+const FILES = {
+  'dist/index.html': PAGE,
+  'dist/page.js': 'true;',
+  'dist/look.css': 'p {}',
+  'dist/solver.wasm': new Uint8Array([0, 97, 115, 109]),
+  'dist/notes/index.html': PAGE,
+  'secret.txt': 'not to be read',
+  'dist-secret/secret.txt': 'nor this',
+};
+/** Port numbers that a test takes begin here: the usual one may be taken on this machine. */
+const FIRST_PORT = 43_117;
+const STOP_MS = 1_000;
+
+interface Answer {
+  readonly status: number | undefined;
+  readonly type: string | undefined;
+  readonly body: string;
+}
+
+/** The path goes as it stands: fetch would tidy its dots away. */
+function ask(port: number, path: string, method = 'GET'): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    request({ host: '127.0.0.1', port, path, method }, (answer) => {
+      let body = '';
+      answer.setEncoding('utf8').on('data', (part) => (body += String(part)));
+      answer.on('end', () =>
+        resolve({ status: answer.statusCode, type: answer.headers['content-type'], body }),
+      );
+    })
+      .on('error', reject)
+      .end();
+  });
+}
+
+interface Serving {
+  readonly process: ChildProcess;
+  readonly port: number;
+  /** All that it has said so far. */
+  readonly said: () => string;
+  readonly ended: Promise<number | null>;
+}
+
+export function serveSuite(): void {
+  describe('serve', () => {
+    const running: ChildProcess[] = [];
+    const taken: Server[] = [];
+    afterEach(() => {
+      for (const one of running.splice(0)) one.kill('SIGKILL');
+      for (const one of taken.splice(0)) one.close();
+    });
+
+    async function serve(folder: string, port: number): Promise<Serving> {
+      const args = [MAIN, 'serve', '--folder', join(folder, 'dist'), '--port', String(port)];
+      const child = spawn(process.execPath, args, { cwd: folder });
+      running.push(child);
+      let said = '';
+      const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
+      const address = new Promise<string>((resolve) => {
+        child.stdout.setEncoding('utf8').on('data', (part) => {
+          said += String(part);
+          const found = /http:\/\/localhost:(\d+)/u.exec(said)?.[1];
+          if (found !== undefined) resolve(found);
+        });
+      });
+      const failed = ended.then((code) => Promise.reject(new Error(`Ended with ${code}: ${said}`)));
+      const at = Number(await Promise.race([address, failed]));
+      return { process: child, port: at, said: () => said, ended };
+    }
+
+    /** Whichever is free. */
+    async function takePort(): Promise<number> {
+      const server = createServer();
+      taken.push(server);
+      await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+      return (server.address() as AddressInfo).port;
+    }
+
+    test('hands out the files of the page as what they are, to reading alone', async () => {
+      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      expect(await ask(port, '/')).toEqual({
+        status: 200,
+        type: 'text/html; charset=utf-8',
+        body: PAGE,
+      });
+      const types = ['/page.js?x=1', '/look.css', '/solver.wasm', '/notes/'].map(
+        async (path) => (await ask(port, path)).type,
+      );
+      expect(await Promise.all(types)).toEqual([
+        'text/javascript; charset=utf-8',
+        'text/css; charset=utf-8',
+        'application/wasm',
+        'text/html; charset=utf-8',
+      ]);
+      expect(await ask(port, '/', 'HEAD')).toMatchObject({ status: 200, body: '' });
+      expect(await ask(port, '/nothing.js')).toMatchObject({ status: 404 });
+      expect(await ask(port, '/', 'POST')).toMatchObject({ status: 405 });
+      expect(await ask(port, '/page.js', 'DELETE')).toMatchObject({ status: 405 });
+    });
+
+    test('gives nothing from outside of its folder, however it is asked for', async () => {
+      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const paths = [
+        '/../secret.txt',
+        '/%2e%2e/secret.txt',
+        '/..%2fsecret.txt',
+        '/%2e%2e%2fdist-secret%2fsecret.txt',
+        '/notes/../../secret.txt',
+        '/..\\secret.txt',
+        '//etc/passwd',
+        '/%00',
+        '/%ff',
+        '/notes',
+      ];
+      for (const path of paths) {
+        expect({ path, status: (await ask(port, path)).status }).toEqual({ path, status: 404 });
+      }
+    });
+
+    test('answers this machine alone, at either of its own addresses', async () => {
+      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const answer = await fetch(`http://localhost:${port}/`);
+      expect(await answer.text()).toBe(PAGE);
+      // Linux takes all of 127/8 for itself: another address of it is refused.
+      const refused = await new Promise<string | undefined>((resolve) => {
+        const socket = connect({ port, host: '127.0.0.2' }, () => resolve(undefined));
+        socket.on('error', (error: NodeJS.ErrnoException) => resolve(error.code));
+      });
+      expect(refused).not.toBeUndefined();
+    });
+
+    test('takes the next free port where its own is in use, and says so', async () => {
+      const folder = folderWith(FILES);
+      const port = await takePort();
+      const first = await serve(folder, port);
+      const second = await serve(folder, port);
+      expect(first.port).toBeGreaterThan(port);
+      expect(second.port).toBeGreaterThan(first.port);
+      expect(linesOf(second.said())).toEqual([
+        `Port ${port} is not free, so another is taken.`,
+        `Coveledger is at http://localhost:${second.port} until Ctrl-C stops it.`,
+      ]);
+      expect(await (await fetch(`http://localhost:${second.port}/`)).text()).toBe(PAGE);
+    });
+
+    test.each(['SIGINT', 'SIGTERM'] as const)(
+      'stops at %s within a second, with 0, though a browser hangs on',
+      async (signal) => {
+        const { process: child, port, ended, said } = await serve(folderWith(FILES), FIRST_PORT);
+        const socket = connect({ port, host: '127.0.0.1' });
+        socket.on('error', () => undefined);
+        await new Promise((resolve) => socket.once('connect', resolve));
+        socket.write('GET / HTTP/1.1\r\nHost: localhost\r\n\r\nGET /half');
+        const before = Date.now();
+        child.kill(signal);
+        expect(await ended).toBe(0);
+        expect(Date.now() - before).toBeLessThan(STOP_MS);
+        expect(said()).toMatch(/\nStopped\.\n$/u);
+        socket.destroy();
+      },
+    );
+
+    test.each([
+      { port: 'soon', says: /“soon” is not a number/ },
+      { port: '0', says: /--port is 0; at least 1 is needed/ },
+      { port: '65536', says: /--port is 65536; at most 65535 is allowed/ },
+      { port: '80.5', says: /--port is 80\.5; it must be a whole number/ },
+    ])('refuses the port $port in words', async ({ port, says }) => {
+      const folder = folderWith(FILES);
+      const ran = await run(folder, ['serve', '--folder', 'dist', '--port', port]);
+      expect([ran.exit, ran.out]).toEqual([2, '']);
+      expect(ran.err).toMatch(says);
+    });
+
+    test('says how the page is built where it isn’t', async () => {
+      const { exit, err } = await run(folderWith({}), ['serve', '--folder', 'dist']);
+      expect([exit, linesOf(err).length]).toEqual([2, 1]);
+      expect(err).toMatch(/The page isn't built: .*dist” has none\. Run npm run build first/);
+    });
+  });
+}

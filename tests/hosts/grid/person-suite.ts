@@ -1,0 +1,168 @@
+/** The grid's host and the person who works in the grid: what it shows, puts, keeps and hears. */
+import { describe, expect, test } from '@jest/globals';
+
+import type {} from '@univerjs/sheets-numfmt/facade';
+import type { GridPage } from '../../browser/grid-host-page.ts';
+import { codesOf, valueOf } from '../excel-workbooks.ts';
+import { workbook } from '../sample-workbook.ts';
+import { inGrid } from './persons-in-grid.ts';
+import { savedCell, savedValue } from './saved-cells.ts';
+
+const TOOL = { owner: 'tool', replace: [] } as const;
+
+export function testGridPerson({ page, host, open, saved, settle }: GridPage): void {
+  const select = (sheet: string, at: string): Promise<void> =>
+    page().evaluate(
+      ([name, cell]) => {
+        const found = gridTest.grid.book().getSheetByName(name)!;
+        found.activate();
+        found.getRange(cell).activate();
+      },
+      [sheet, at] as const,
+    );
+  /** Into the selected cell, with the keyboard. */
+  const type = async (text: string): Promise<void> => {
+    await page().locator('canvas').first().focus();
+    await page().keyboard.press('F2');
+    await page().waitForFunction(() => gridTest.grid.book().isCellEditing());
+    await page().keyboard.type(text);
+  };
+
+  describe('The grid’s host beside its person', () => {
+    test('tells what it can do', async () => {
+      const { kind, can } = await page().evaluate(() => gridTest.host);
+      expect([kind, can]).toEqual([
+        'grid',
+        { showCells: true, putFormulas: true, writeInPlace: true },
+      ]);
+      expect(await host.listSeparator()).toBe(',');
+    });
+
+    test('shows a cell, far away too, and says so when its sheet is gone', async () => {
+      await open(
+        inGrid([
+          { name: 'Notes', rows: [] },
+          { name: 'Runs', rows: [] },
+        ]),
+      );
+      valueOf(await host.show({ sheet: 'Runs', cell: 'C190' }));
+      await page().waitForFunction(() => {
+        const sheet = gridTest.grid.book().getActiveSheet();
+        return sheet.getScrollState().sheetViewStartRow > 100;
+      });
+      const shown = await page().evaluate(() => {
+        const book = gridTest.grid.book();
+        return [book.getActiveSheet().getSheetName(), book.getActiveCell()!.getA1Notation()];
+      });
+      expect(shown).toEqual(['Runs', 'C190']);
+      expect(await host.show({ sheet: 'Stock', cell: 'A1' })).toMatchObject({
+        faults: [{ code: 'host.gone', given: 'Stock' }],
+      });
+      expect(codesOf(await host.show({ file: 'runs.csv', line: 1, column: 1 }))).toEqual([
+        'host.gone',
+      ]);
+    });
+
+    test('puts a formula into the selected cell, where it is blank', async () => {
+      const full = [
+        'full',
+        { formula: '=IF(TRUE,"","x")', value: '' },
+        { formula: '=COVE.SETUP(3,0.5)', value: 0 },
+      ];
+      await open(inGrid([{ name: 'Notes', rows: [full] }]));
+      await page().evaluate(() => {
+        gridTest.grid.book().getSheetByName('Notes')!.getRange('B3').setNumberFormat('@');
+      });
+      await page().evaluate(() => gridTest.grid.api.getFormula().executeCalculation());
+      await settle();
+      // D1 holds one of several answers of C1.
+      for (const cell of ['A1', 'B1', 'C1', 'D1']) {
+        await select('Notes', cell);
+        expect(await host.putFormula('=COVE.TILT(3,1,0)')).toMatchObject({
+          faults: [{ code: 'host.cell-not-blank', given: `Notes!${cell}` }],
+        });
+      }
+      for (const cell of ['A3', 'B3']) {
+        await select('Notes', cell);
+        expect(valueOf(await host.putFormula('=1+1'))).toEqual({ sheet: 'Notes', cell });
+        await settle();
+        expect(savedCell(await saved(), 'Notes', cell)).toMatchObject({ f: '=1+1', v: 2 });
+      }
+      await page().evaluate(() => gridTest.grid.api.undo());
+      expect(savedValue(await saved(), 'Notes', 'B3')).toBeUndefined();
+      expect(savedValue(await saved(), 'Notes', 'A3')).toBe(2);
+    });
+
+    test('keeps what is being typed, and puts no formula over it', async () => {
+      await open(inGrid([{ name: 'Notes', rows: [] }]));
+      await select('Notes', 'B2');
+      await type('oak');
+      expect(await host.putFormula('=1+1')).toMatchObject({
+        faults: [{ code: 'host.cell-not-blank', given: 'Notes!B2' }],
+      });
+      await select('Notes', 'B4');
+      await type('ash');
+      valueOf(await host.write(workbook([{ name: 'Made' }]), TOOL));
+      const book = await saved();
+      expect(['B2', 'B4'].map((at) => savedValue(book, 'Notes', at))).toEqual(['oak', 'ash']);
+    });
+
+    test('keeps notes with the workbook, each workbook its own', async () => {
+      await open(inGrid([{ name: 'Notes', rows: [] }]));
+      expect(await host.recall('columns')).toEqual({ ok: true, value: undefined });
+      valueOf(await host.remember('columns', '{"a":1}'));
+      valueOf(await host.remember('plan', 'b'));
+      expect(await host.recall('columns')).toEqual({ ok: true, value: '{"a":1}' });
+      expect((await saved()).custom).toEqual({
+        coveledger: { notes: { columns: '{"a":1}', plan: 'b' } },
+      });
+      await open(inGrid([{ name: 'Notes', rows: [] }]));
+      expect(await host.recall('columns')).toEqual({ ok: true, value: undefined });
+    });
+
+    test('tells of changes on the person’s sheets alone, until it is ended', async () => {
+      const rows = [['oak', { formula: '=Made!A1', value: 0 }]];
+      await open(
+        inGrid([
+          { name: 'Notes', rows },
+          { name: 'Runs', rows: [['Room']] },
+        ]),
+      );
+      await page().evaluate(() => gridTest.watch());
+      const told = async (act: () => Promise<unknown>): Promise<string[]> => {
+        await act();
+        await settle();
+        return page().evaluate(() => gridTest.told());
+      };
+      const one = workbook([{ name: 'Made', rows: [{ cells: [{ value: 7 }] }] }]);
+      // Notes!B1 is worked out anew, and that is no change of theirs.
+      expect(await told(() => host.write(one, TOOL))).toEqual([]);
+      expect(savedValue(await saved(), 'Notes', 'B1')).toBe(7);
+      await select('Runs', 'A2');
+      const typed = async (): Promise<void> => {
+        await type('Hall');
+        await page().keyboard.press('Enter');
+        await page().waitForFunction(() => !gridTest.grid.book().isCellEditing());
+      };
+      expect(await told(typed)).toEqual(['Runs']);
+      expect(await told(() => page().evaluate(() => gridTest.grid.api.undo()))).toEqual(['Runs']);
+      expect(await told(() => page().evaluate(() => gridTest.grid.api.redo()))).toEqual(['Runs']);
+      const inPage = (act: string) => told(() => page().evaluate(act));
+      const sheet = (name: string) => `gridTest.grid.book().getSheetByName('${name}')`;
+      expect(
+        await inPage(`void ${sheet('Runs')}.getRange('A1').setBackgroundColor('#ffff00')`),
+      ).toEqual([]);
+      expect(await inPage(`void ${sheet('Made')}.getRange('A1').setValue('mine')`)).toEqual([]);
+      expect(await inPage(`void ${sheet('Runs')}.insertRowBefore(0)`)).toEqual(['Runs']);
+      expect(await inPage(`void ${sheet('Runs')}.setName('Trim')`)).toEqual(['Runs', 'Trim']);
+      expect(await inPage(`void ${sheet('Made')}.setName('Mine')`)).toContain('Mine');
+      expect(await inPage(`void gridTest.grid.book().deleteSheet(${sheet('Trim')})`)).toContain(
+        'Trim',
+      );
+      expect(await told(() => page().evaluate(() => gridTest.grid.api.undo()))).toContain('Trim');
+      expect(
+        await inPage(`gridTest.endWatching(); void ${sheet('Notes')}.getRange('A1').setValue('x')`),
+      ).toEqual([]);
+    });
+  });
+}

@@ -1,0 +1,41 @@
+/** A person's sheets as the grid holds them. */
+import type { ICellData, IWorksheetData } from '@univerjs/core';
+import { readBox } from '../excel-fake/address.ts';
+import type { PersonsCell } from '../excel-fake/fake-excel.ts';
+import type { PersonsSheet } from '../persons-sheets.ts';
+import { PLAIN_PRINT } from '../sample-workbook.ts';
+
+export function inGrid(sheets: readonly PersonsSheet[]): Partial<IWorksheetData>[] {
+  return sheets.map(({ name, rows, tables = [], merges = [] }) => ({
+    name,
+    rowCount: rows.length + 200,
+    cellData: Object.fromEntries(
+      rows.map((cells, row) => [
+        row,
+        Object.fromEntries(
+          cells.flatMap((cell, column) => (cell === null ? [] : [[column, gridCell(cell)]])),
+        ),
+      ]),
+    ),
+    mergeData: merges.map((one) => {
+      const { top, left, bottom, right } = readBox(one);
+      return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
+    }),
+    custom: {
+      coveledger: { owner: 'person', name, print: PLAIN_PRINT, tables, validations: [] },
+    },
+  }));
+}
+
+/** Its kinds are 1 for text, 2 for numbers, 3 for booleans; an error has none. */
+function gridCell(cell: Exclude<PersonsCell, null>): ICellData {
+  if (typeof cell !== 'object') return held(cell);
+  if ('error' in cell) return { v: cell.error };
+  if ('date' in cell) return { v: cell.date, t: 2, s: { n: { pattern: 'yyyy-mm-dd' } } };
+  return { f: cell.formula, ...held(cell.value) };
+}
+
+function held(value: string | number | boolean): ICellData {
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: 3 };
+  return { v: value, t: typeof value === 'string' ? 1 : 2 };
+}

@@ -1,0 +1,78 @@
+import { describe, expect, test } from '@jest/globals';
+import { pageRule } from '../../src/page/print/page-rule.ts';
+import { keptTogether, printBlocks } from '../../src/page/print/print-blocks.ts';
+import { printScale } from '../../src/page/print/print-table.ts';
+import type { PrintedSheet } from '../../src/page/print/printed-sheet.ts';
+
+const PRINT = {
+  paper: 'letter',
+  orientation: 'portrait',
+  fitWidth: true,
+  header: '',
+  footer: '',
+} as const;
+
+const sheet = (rows: number, more: Partial<PrintedSheet> = {}): PrintedSheet => ({
+  name: 'Set-ups',
+  columns: [100, 100],
+  rows: Array.from({ length: rows }, () => ({ height: 15, cells: [] })),
+  merges: [],
+  pictures: [],
+  print: PRINT,
+  ...more,
+});
+
+describe('The blocks of a printed sheet', () => {
+  test('end where a page break is asked for, and hold every row once', () => {
+    expect(printBlocks(sheet(9))).toEqual([[0, 8]]);
+    const print = { ...PRINT, breaksAfter: [7, 3, 3, 9, 40] };
+    expect(printBlocks(sheet(9, { print }))).toEqual([
+      [0, 2],
+      [3, 6],
+      [7, 8],
+    ]);
+    expect(printBlocks(sheet(0))).toEqual([]);
+  });
+
+  test('keep together the rows that a joined cell or a picture stands over, and no others', () => {
+    const merges = [{ top: 1, left: 0, bottom: 2, right: 0 }];
+    // 46 points from row 4 (the fifth) on: three rows of 15 and a point of the next.
+    const pictures = [
+      { row: 4, column: 1, width: 50, height: 46, png: new Uint8Array(), alt: 'A section' },
+    ];
+    expect(keptTogether(sheet(10, { merges, pictures }), [0, 9])).toEqual([
+      [0, 0],
+      [1, 2],
+      [3, 3],
+      [4, 7],
+      [8, 8],
+      [9, 9],
+    ]);
+  });
+});
+
+describe('The printed page', () => {
+  test('is shrunk to its width where the sheet says so, and never made larger', () => {
+    // 7.5 inches stand between the margins of a letter: 540 points; 10 across it: 720.
+    expect(printScale(sheet(1, { columns: [600, 480] }))).toBe(0.5);
+    expect(printScale(sheet(1, { columns: [300] }))).toBe(1);
+    const print = { ...PRINT, orientation: 'landscape' } as const;
+    expect(printScale(sheet(1, { columns: [600, 480], print }))).toBeCloseTo(720 / 1080, 12);
+    const whole = { ...PRINT, fitWidth: false };
+    expect(printScale(sheet(1, { columns: [600, 480], print: whole }))).toBe(1);
+  });
+
+  test('has its paper and its footer, whatever stands in the text', () => {
+    const rule = pageRule({
+      ...PRINT,
+      paper: 'a4',
+      orientation: 'landscape',
+      footer: 'Jo\'s "best"\\ } @page </style>\nroom',
+    });
+    expect(rule).toContain('size: 297mm 210mm;');
+    expect(rule).toContain('content: "Page " counter(page) " of " counter(pages)');
+    const [, footer = ''] = /@bottom-left \{ content: "(.*?)"; font/u.exec(rule) ?? [];
+    expect(footer).toBe("Jo's \\22 best\\22 \\5c  } @page \\3c /style>\\a room");
+    expect(rule.split('\n')).toHaveLength(7);
+  });
+});
