@@ -3,6 +3,7 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
+import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import { planInWorker } from './start-worker.ts';
@@ -20,5 +21,6 @@ export const planner: Planner = {
         }),
   checkJobPlan,
   describePlan,
+  describeClientCopy,
   describeInput,
 };

@@ -10,11 +10,19 @@ import type { Job } from '../planning/job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import type { PlanJobOptions } from '../planning/plan-job.ts';
 
+/** What a person may choose of how a plan is written. */
+export interface SheetChoice {
+  /** Whether set-up numbers stand as plain formulas, else as numbers. */
+  readonly keepsFormulas: boolean;
+}
+
 export interface Planner {
   readonly readJob: (tables: readonly RawTable[], source: string) => JobReading;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
-  readonly describePlan: (plan: JobPlan) => WorkbookDescription;
+  readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
+  /** The client's copy, a workbook by itself. */
+  readonly describeClientCopy: (plan: JobPlan) => WorkbookDescription;
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

@@ -28,7 +28,7 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = ['Production', 'Set-ups', 'Cutting', 'Client'];
+const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
 const INPUT_SHEETS = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
 
 export function planSuite(): void {

@@ -1,0 +1,87 @@
+/** The end of the cutting sheet: a row a profile, each taken over from its own sums, and what they come to. */
+import { quoteSheet } from '../cell-range.ts';
+import { money, SHEET_NAMES, sumOf, total } from '../plan-cells.ts';
+import { numberIn } from '../print-length.ts';
+import { cell, sum, type DraftCell } from '../sheet-draft.ts';
+import { COLUMN, LETTER } from './cutting-columns.ts';
+import { keptOf, type CuttingDraft } from './cutting-group.ts';
+import { spreadRow, type SheetRow } from './paged-rows.ts';
+
+const SHEET = quoteSheet(SHEET_NAMES.cutting);
+const JOINS: NonNullable<SheetRow['joins']> = [[COLUMN.number, COLUMN.what]];
+const named = (cells: readonly DraftCell[]): SheetRow => ({ cells, joins: JOINS });
+
+export function addSummary({ pages, plan, cells, facts, rows }: CuttingDraft): void {
+  const { unit } = plan.job.shop;
+  const { styles } = facts;
+  const heads = named([
+    cell(null, 'heading'),
+    cell('Profile', 'heading'),
+    null,
+    cell('Sticks', 'headingRight'),
+    cell(`Lumber (${plan.totals.currency})`, 'headingRight'),
+    cell(`Sticks (${unit})`, 'headingRight'),
+    cell(`Offcuts kept (${unit})`, 'headingRight'),
+  ]);
+  const figures = plan.profiles.map(({ profile, sticks, money: lines }) => ({
+    name: profile.name,
+    sticks: sticks.length,
+    lumber: money(lines.lumberCents),
+    length: total(sticks.map((stick) => numberIn(stick.length, unit))),
+    kept: total(keptOf(sticks).map((stick) => numberIn(stick.offcut, unit))),
+  }));
+  pages.hold(spreadRow('All profiles', 'section', [0, COLUMN.last]), heads);
+  const places = figures.flatMap((figure, index) => {
+    const { together, lumber } = rows[index] ?? { together: 1, lumber: 1 };
+    return pages.add(
+      [
+        named([
+          null,
+          cell(figure.name, 'row'),
+          null,
+          sum(`H${together}`, figure.sticks, 'rowWhole'),
+          sum(`D${lumber}`, figure.lumber, 'rowDecimal'),
+          sum(`${LETTER.stick}${together}`, figure.length, styles.row),
+          sum(`${LETTER.kept}${together}`, figure.kept, styles.row),
+        ]),
+      ],
+      [heads],
+    );
+  });
+  if (places.length === 0) pages.hold(named([null, cell('Nothing is left to cut.', 'row')]));
+  const sumUp = (column: string, values: readonly number[], style: 'total' | 'length' | 'whole') =>
+    sum(
+      sumOf(column, places[0] ?? 1, places.at(-1) ?? 0),
+      total(values),
+      { total: 'total', whole: 'totalWhole', length: styles.total }[style] as typeof styles.total,
+    );
+  const [row = 1] = pages.add([
+    named([
+      cell(null, 'totalLabel'),
+      cell('Together', 'totalLabel'),
+      null,
+      sumUp(
+        'D',
+        figures.map((one) => one.sticks),
+        'whole',
+      ),
+      sumUp(
+        'E',
+        figures.map((one) => one.lumber),
+        'total',
+      ),
+      sumUp(
+        'F',
+        figures.map((one) => one.length),
+        'length',
+      ),
+      sumUp(
+        'G',
+        figures.map((one) => one.kept),
+        'length',
+      ),
+    ]),
+  ]);
+  cells.lumberOnCutting = `${SHEET}!E${row}`;
+  cells.boughtOnCutting = `${SHEET}!F${row}`;
+}

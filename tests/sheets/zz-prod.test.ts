@@ -1,0 +1,21 @@
+import { test } from '@jest/globals';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import { recalculate } from '../hosts/libreoffice.ts';
+import { readXlsxBack } from '../hosts/read-xlsx.ts';
+import { paintTiny } from '../hosts/tiny-drawing.ts';
+import { planOf } from '../planning/make-job.ts';
+import { randomPlans } from './random-jobs.ts';
+import { JOBS } from './sheet-jobs.ts';
+test('x', async () => {
+  let t = process.cpuUsage().user; let w=performance.now(); const lap = (n: string) => { const u = process.cpuUsage().user; console.log(n, Math.round((u - t)/1000), Math.round(performance.now()-w)); t = u; w=performance.now()};
+  const plans = new Map();
+  for (const [n, x] of Object.entries(JOBS)) plans.set(n, await planOf(x)); lap('named');
+  for (const [n, p] of await randomPlans(50)) plans.set(n, p); lap('random');
+  const ds = [...plans].map(([n, p]) => [n, describePlan(p)] as const); lap('describe');
+  const files: Record<string, Uint8Array> = {};
+  for (const [n, d] of ds) files[n] = await writeWorkbook(d, { paint: paintTiny }); lap('write');
+  const r = await recalculate(files); lap('recalc');
+  for (const n of Object.keys(files)) { readXlsxBack(files[n]!); } lap('read1');
+  for (const n of Object.keys(files)) { readXlsxBack(r[n]!, false); } lap('read2');
+}, 300000);
