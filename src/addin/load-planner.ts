@@ -1,5 +1,6 @@
 /** The planner in one chunk of its own: neither the functions nor the pane's first look wait for it. */
 import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { exportPlan } from '../exports/export-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
@@ -22,5 +23,6 @@ export const planner: Planner = {
   checkJobPlan,
   describePlan,
   describeClientCopy,
+  exportPlan,
   describeInput,
 };

@@ -21,6 +21,10 @@ export function makeServices(surroundings: Promise<Surroundings>): PaneServices 
       const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
       return writeWorkbook(description, { paint: paintInBrowser });
     },
+    makeZip: async (files) => {
+      const { writeZip } = await import('../hosts/zip/write-zip.ts');
+      return writeZip(files);
+    },
     saveFile,
     loadPlanner: async () => (await import('./load-planner.ts')).planner,
     loadDemo: async () => {

@@ -2,6 +2,7 @@
  * Everything of planning that the pane calls, in one module that is loaded when it is first wanted:
  * a first look at the pane and the worksheet functions don't wait for it.
  */
+import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/description.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
@@ -24,5 +25,7 @@ export interface Planner {
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
   /** The client's copy, a workbook by itself. */
   readonly describeClientCopy: (plan: JobPlan) => WorkbookDescription;
+  /** Drawings, outlines and lists for other programs. */
+  readonly exportPlan: (plan: JobPlan) => readonly ExportFile[];
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

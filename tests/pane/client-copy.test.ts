@@ -32,6 +32,23 @@ describe("The client's copy", () => {
     expect(store.get().announcement.text).toContain(said);
   });
 
+  test('has beside it drawings, outlines and lists for other programs, in one file', async () => {
+    const zipped: string[] = [];
+    const pane = makePane(demoHost(), {
+      makeZip: (files) => {
+        zipped.push(...files.map(({ path }) => path));
+        return Promise.resolve(new Uint8Array([2]));
+      },
+    });
+    await pane.ready();
+    await pane.actions.plan();
+    await pane.actions.saveExports();
+    expect(pane.saved).toEqual(['House-files.zip']);
+    const { plan } = pane.store.get().planning.result!;
+    expect(zipped).toEqual(planner.exportPlan(plan).map(({ path }) => path));
+    expect(pane.store.get().notice).toContain('House-files.zip');
+  });
+
   test('is not saved of inputs that have changed since the plan', async () => {
     const { store, actions, saved, host } = await plannedPane();
     host.type('Runs', 1, 3, '9\' 1"');

@@ -1,4 +1,4 @@
-/** What is made of a plan: the sheets in the workbook, or as a file; and the client's copy. */
+/** What is made of a plan: the sheets, in the workbook or as a file; the client's copy; files for other programs. */
 import { Button, Checkbox, ProgressBar } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayWritten } from '../job/say-findings.ts';
@@ -41,6 +41,9 @@ export function WriteSheets({
         </Button>
         <Button {...blocked} onClick={() => void actions.saveClient()}>
           Save the client’s copy
+        </Button>
+        <Button {...blocked} onClick={() => void actions.saveExports()}>
+          Save drawings and lists
         </Button>
       </div>
       {isOld ? (
