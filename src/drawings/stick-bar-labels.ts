@@ -73,13 +73,14 @@ function numberAlone(text: string, at: Stretch): TextShape[] {
   return [textAbout([(at.from + at.to) / 2, MIDDLE], text, size, { ...MIDST, bold: true })];
 }
 
+/** Room above run, each shortened by itself; a label without either broken between words. */
 function labelLines(label: string, room: number): string[] {
   const words = label.replace(/\s+/gu, ' ').trim();
-  if (words === '') return [];
-  if (roomOf(words) <= room) return [words];
-  const [first = '', ...rest] = breakLines(words, SIZE, room);
-  const last = rest.join(' ');
-  return [first, last].filter((line) => line !== '').map((line) => clipTo(line, room));
+  if (roomOf(words) <= room) return words === '' ? [] : [words];
+  const [place, ...runs] = words.split(' / ');
+  const lines = runs.length > 0 ? [place, runs.join(' / ')] : breakLines(words, SIZE, room);
+  const [first = '', ...rest] = lines;
+  return [first, rest.join(' ')].filter((line) => line !== '').map((line) => clipTo(line, room));
 }
 
 /** Room for letters, those of other scripts that take two letters' room included. */

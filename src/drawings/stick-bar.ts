@@ -20,9 +20,10 @@ import {
 /** How far an end that isn't square slants, at most, and as a share of its piece. */
 const SLANT = { most: 2, share: 0.2 } as const;
 const BAR_HIGH = BAR.bottom - BAR.top;
-const HATCH_MM = 1.1;
+/** Whole pixels of 300 to the inch: a row of pixels is then the one above it, moved, and packs well. */
+const HATCH_MM = (13 / 300) * 25.4;
 /** Lines over what is no piece stand less close where letters stand between them. */
-const WIDE_HATCH_MM = 2.4;
+const WIDE_HATCH_MM = (28 / 300) * 25.4;
 
 /**
  * Draws a stick as a bar.

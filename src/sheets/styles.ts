@@ -58,7 +58,11 @@ export const STYLES = {
   decimal: { format: '#,##0.00_)', align: 'right' },
   inches: { format: '0.0000', align: 'right' },
   degreesFine: { format: '0.0000"°"', align: 'right' },
-  quiet: { size: 8, color: '4A5960', format: '0.000000000', align: 'right' },
+  // Without a format of its own a number is shown in as many digits as there is room for.
+  quiet: { size: 8, color: '4A5960', align: 'right' },
+  // What was planned, beside what may be typed over: shown in the same digits.
+  plannedSize: { color: '4A5960' },
+  quietLabel: { size: 8, color: '4A5960' },
   degrees: { format: '0.0"°"', align: 'right' },
   percent: { format: '0.0" %"', align: 'right' },
   money: { format: '#,##0.00_)', align: 'right' },

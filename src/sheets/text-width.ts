@@ -23,7 +23,8 @@ const WIDTHS = { regular: ofLetters(REGULAR), bold: ofLetters(BOLD) } as const;
 
 /** Signs of other fonts, rounded up by kinds [M]. */
 const OTHERS: readonly (readonly [RegExp, number])[] = [
-  [/[\p{M}\u200B-\u200F\u2060-\u2064\uFE0F]/u, 0],
+  // Marks over other letters, and signs that only say how others are joined.
+  [/\p{M}|[\u200B-\u200F\u2060-\u2064]/u, 0],
   [/\p{Extended_Pictographic}/u, 1.4],
   [/[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}…—]/u, 1],
   [/\p{Lu}/u, 1],

@@ -238,6 +238,19 @@ export function planSuite(): void {
       expect(formulas.filter((formula) => foreign.test(formula))).toEqual([]);
     });
 
+    test('with --formulas the set-up numbers stand in the workbook as plain formulas too', async () => {
+      const folder = folderWith(SMALL);
+      const asked = ['plan', '.', '--out', 'plan.xlsx', '--formulas'];
+      const { exit, out, err } = await run(folder, asked);
+      expect([exit, err]).toEqual([0, '']);
+      const { sheetNames, formulas } = partsOf(join(folder, 'plan.xlsx'));
+      expect(sheetNames).toEqual([...PLAN_SHEETS, 'Set-up formulas', 'Formula steps']);
+      expect(formulas.filter((one) => one.includes('ASIN('))).not.toEqual([]);
+      expect(formulas.filter((one) => one.includes('COVE.'))).toEqual([]);
+      expect(out).toMatch(/^ {2}Set-up formulas +\w/m);
+      expect((await run(folder, ['plan', '--help'])).out).toContain('--formulas');
+    });
+
     // Real where present: a two-family house measured off an open building model, 320 runs.
     const house = join(ROOT, '..', 'shared', 'data', 'house-duplex');
     (existsSync(house) ? test : test.skip)('a real house of 320 runs is planned', async () => {

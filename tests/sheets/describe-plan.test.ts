@@ -10,6 +10,7 @@ import type { WorkbookDescription } from '../../src/sheets/description.ts';
 import { numberIn } from '../../src/sheets/print-length.ts';
 import { standingCautions } from '../../src/sheets/standing-cautions.ts';
 import { planOf, readTables } from '../planning/make-job.ts';
+import { cutPieces } from './cut-rows.ts';
 import {
   HOSTILE_NAMES,
   JOBS,
@@ -75,9 +76,7 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const { plan, workbook } = planned(name);
     const { unit } = plan.job.shop;
     const sheet = sheetOf(workbook, 'Cutting');
-    const printed = sheet.rows.flatMap(({ cells }) =>
-      cells[9]?.style === 'tick' ? [`${cells[1]?.value}: ${cells[2]?.value}`] : [],
-    );
+    const printed = cutPieces(sheet).map(({ id, text }) => `${id}: ${text}`);
     const wanted = plan.groups
       .flatMap((group) => plansOf(plan, group))
       .flatMap(({ sticks }) => sticks)

@@ -1,7 +1,9 @@
 /** Random coves that a saw can cut, as blocks of the sheet of formulas. */
 import type { Blade, Cove, Setting } from '../../src/core/cove/cove.ts';
 import { checkCove } from '../../src/core/cove/feasibility.ts';
+import { computeCut } from '../../src/core/cove/cut.ts';
 import { planPasses } from '../../src/core/cove/passes.ts';
+import { layOutRails, type TiltSide } from '../../src/core/cove/rails.ts';
 import { toDegrees } from '../../src/core/units/angle.ts';
 import type { FormulaCove } from '../../src/sheets/formulas/set-up-formulas.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
@@ -19,7 +21,12 @@ const FLATS = { near: 0.5, far: 0.75 };
 const PASSES = { first: 1 / 16, step: 1 / 16, last: 1 / 32 };
 
 /** Blades of 7 to 12 in, kerfs from none to 1/4 in; three in ten upright, some near the extremes. */
-export function randomCoves(count: number, seed: number, perInch = 1): RandomCove[] {
+export function randomCoves(
+  count: number,
+  seed: number,
+  perInch = 1,
+  side: TiltSide = 'left',
+): RandomCove[] {
   const next = seededNumbers(seed);
   const found: RandomCove[] = [];
   while (found.length < count) {
@@ -34,12 +41,19 @@ export function randomCoves(count: number, seed: number, perInch = 1): RandomCov
     const cove = { width, depth, offCenter: next() < 0.3 ? 0 : off };
     const { setting, faults } = checkCove(cove, blade);
     if (setting === undefined || faults.length > 0) continue;
-    found.push({ cove, blade, setting, block: blockOf(cove, blade, setting, perInch) });
+    found.push({ cove, blade, setting, block: blockOf(cove, blade, setting, perInch, side) });
   }
   return found;
 }
 
-export function blockOf(cove: Cove, blade: Blade, setting: Setting, perInch: number): FormulaCove {
+export function blockOf(
+  cove: Cove,
+  blade: Blade,
+  setting: Setting,
+  perInch: number,
+  side: TiltSide,
+): FormulaCove {
+  const rails = layOutRails(setting.approach, computeCut(blade, setting), FLATS, TABLE, side);
   return {
     name: `Cove ${cove.width.toFixed(3)} by ${cove.depth.toFixed(3)}`,
     sizes: {
@@ -64,6 +78,14 @@ export function blockOf(cove: Cove, blade: Blade, setting: Setting, perInch: num
       approachDeg: toDegrees(setting.approach),
       tiltDeg: toDegrees(setting.tilt),
       passes: planPasses(cove.depth, PASSES).heights.length,
+      nearFlat: FLATS.near * perInch,
+      farFlat: FLATS.far * perInch,
+      marks: {
+        nearFront: rails.near.front.fromBlade * perInch,
+        nearBack: rails.near.back.fromBlade * perInch,
+        farFront: rails.far.front.fromBlade * perInch,
+        farBack: rails.far.back.fromBlade * perInch,
+      },
     },
   };
 }

@@ -64,7 +64,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
   });
 });
 
-test('A number is shown as a fraction only where that is exact', async () => {
+test('A number is shown as a fraction only where that is exact', () => {
   const styleOf = (workbook: WorkbookDescription) =>
     sheetOf(workbook, 'Pieces').rows.at(-1)?.cells[6]?.style;
   expect(styleOf(plans.get('demo')!.workbook)).toBe('rowFraction');

@@ -144,7 +144,7 @@ function runsOf(
       quote(`wall ${happens(0.2) ? pick(HOSTILE_NAMES.slice(0, 14)) : at + 1}`),
       quote(pick(profiles)),
       size(inches),
-      1 + below(3),
+      1 + below(2),
       pick(ENDS),
       pick(ENDS),
       inches < 150 && happens(0.15) ? 'yes' : '',

@@ -12,8 +12,8 @@ const SIGNATURE = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 const BIT_DEPTH = 8;
 const INDEXED = 3;
 const MOST_COLORS = 256;
-/** The seams of letters and slanted lines have any color between two: so near ones are one. */
-const NEAR = 0xf8f8f8;
+/** The seams of letters and slanted lines have any color between two: eight steps are enough. */
+const NEAR = 0xe0e0e0;
 const PACKING = 5;
 
 export interface Pixels {
@@ -24,7 +24,7 @@ export interface Pixels {
 }
 
 /**
- * @param exact Colors as `#RRGGBB` that keep their very values; others may be off by 7 of 255.
+ * @param exact Colors as `#RRGGBB` that keep their very values; those of seams may be off by 31 of 255.
  * @returns The bytes of a PNG, the same for the same pixels; null where there are too many colors.
  */
 export async function indexedPng(
@@ -72,10 +72,10 @@ class ColorTable {
 
 /** Rows with their filter's byte, none, before each; null where there are too many colors. */
 function indexRows({ width, height, data }: Pixels, colors: ColorTable): Buffer | null {
-  const pixels = new Uint32Array(data.buffer, data.byteOffset, width * height);
+  // Whole numbers with a sign are compared faster than those without.
+  const pixels = new Int32Array(data.buffer, data.byteOffset, width * height);
   const bytes = Buffer.from(data.buffer, data.byteOffset, data.byteLength);
   const rows = Buffer.alloc((width + 1) * height);
-  let [last, place] = [-1, 0];
   for (let row = 0; row < height; row++) {
     const from = row * width;
     const to = row * (width + 1) + 1;
@@ -85,14 +85,13 @@ function indexRows({ width, height, data }: Pixels, colors: ColorTable): Buffer 
       rows.copyWithin(to, to - width - 1, to - 1);
       continue;
     }
-    for (let x = 0; x < width; x++) {
+    for (let x = 0; x < width;) {
       const color = pixels[from + x] ?? 0;
-      if (color !== last) {
-        last = color;
-        place = colors.placeOf(color & 0xffffff);
-        if (place >= MOST_COLORS) return null;
-      }
-      rows[to + x] = place;
+      const run = x;
+      while (x < width && pixels[from + x] === color) x += 1;
+      const place = colors.placeOf(color & 0xffffff);
+      if (place >= MOST_COLORS) return null;
+      rows.fill(place, to + run, to + x);
     }
   }
   return rows;

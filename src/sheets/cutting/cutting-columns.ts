@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { columnPoints, POINTS_PER_INCH } from '../page-size.ts';
 import { cell, type DraftCell } from '../sheet-draft.ts';
 
-const WIDTHS = [4, 4, 23, 11, 12.5, 12.5, 15.6, 19, 15.6, 19, 17.5] as const;
+const WIDTHS = [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5] as const;
 export const COLUMNS = WIDTHS.map((width) => ({ width }));
 
 /** Columns from 0 that are joined or added up. */
@@ -34,7 +34,7 @@ export function headings(unit: LengthUnit): DraftCell[] {
     cell('No.', 'heading'),
     cell('Piece', 'heading'),
     cell('Length', 'headingRight'),
-    cell(`Length (${unit})`, 'headingRight'),
+    cell(`(${unit})`, 'headingRight'),
     cell(`Part; or stick (${unit})`, 'heading'),
     cell('Left end, angle from square', 'heading'),
     cell('Left, length is to the', 'heading'),

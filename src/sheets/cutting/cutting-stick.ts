@@ -114,12 +114,17 @@ function pieceRow(
       cell(numberIn(cut.length, unit), styles.row),
       cell(part, 'row'),
       cell(left.brief, 'row'),
-      cell(left.point, 'row'),
+      cell(brief(left.point), 'row'),
       cell(right.brief, 'row'),
-      cell(right.point, 'row'),
+      cell(brief(right.point), 'row'),
       cell(lie, 'row'),
     ],
   };
+}
+
+/** On one line where it can be: `long point at wall`. */
+function brief(point: string): string {
+  return point.replaceAll('the ', '');
 }
 
 function viewOf(

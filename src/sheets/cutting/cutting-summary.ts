@@ -3,6 +3,7 @@ import { quoteSheet } from '../cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total } from '../plan-cells.ts';
 import { numberIn } from '../print-length.ts';
 import { cell, sum, type DraftCell } from '../sheet-draft.ts';
+import type { StyleName } from '../styles.ts';
 import { COLUMN, LETTER } from './cutting-columns.ts';
 import { keptOf, type CuttingDraft } from './cutting-group.ts';
 import { spreadRow, type SheetRow } from './paged-rows.ts';
@@ -31,57 +32,49 @@ export function addSummary({ pages, plan, cells, facts, rows }: CuttingDraft): v
     kept: total(keptOf(sticks).map((stick) => numberIn(stick.offcut, unit))),
   }));
   pages.hold(spreadRow('All profiles', 'section', [0, COLUMN.last]), heads);
-  const places = figures.flatMap((figure, index) => {
+  const rowsOf = figures.map((figure, index): SheetRow => {
     const { together, lumber } = rows[index] ?? { together: 1, lumber: 1 };
-    return pages.add(
-      [
-        named([
-          null,
-          cell(figure.name, 'row'),
-          null,
-          sum(`H${together}`, figure.sticks, 'rowWhole'),
-          sum(`D${lumber}`, figure.lumber, 'rowDecimal'),
-          sum(`${LETTER.stick}${together}`, figure.length, styles.row),
-          sum(`${LETTER.kept}${together}`, figure.kept, styles.row),
-        ]),
-      ],
-      [heads],
-    );
-  });
-  if (places.length === 0) pages.hold(named([null, cell('Nothing is left to cut.', 'row')]));
-  const sumUp = (column: string, values: readonly number[], style: 'total' | 'length' | 'whole') =>
-    sum(
-      sumOf(column, places[0] ?? 1, places.at(-1) ?? 0),
-      total(values),
-      { total: 'total', whole: 'totalWhole', length: styles.total }[style] as typeof styles.total,
-    );
-  const [row = 1] = pages.add([
-    named([
-      cell(null, 'totalLabel'),
-      cell('Together', 'totalLabel'),
+    return named([
       null,
-      sumUp(
-        'D',
-        figures.map((one) => one.sticks),
-        'whole',
-      ),
-      sumUp(
-        'E',
-        figures.map((one) => one.lumber),
-        'total',
-      ),
-      sumUp(
-        'F',
-        figures.map((one) => one.length),
-        'length',
-      ),
-      sumUp(
-        'G',
-        figures.map((one) => one.kept),
-        'length',
-      ),
-    ]),
+      cell(figure.name, 'row'),
+      null,
+      sum(`H${together}`, figure.sticks, 'rowWhole'),
+      sum(`D${lumber}`, figure.lumber, 'rowDecimal'),
+      sum(`${LETTER.stick}${together}`, figure.length, styles.row),
+      sum(`${LETTER.kept}${together}`, figure.kept, styles.row),
+    ]);
+  });
+  const none = named([null, cell('Nothing is left to cut.', 'row')]);
+  let places: readonly number[] = [];
+  const sumUp = (column: string, values: readonly number[], style: StyleName): DraftCell =>
+    sum(() => sumOf(column, places[0] ?? 1, places.at(-2) ?? 0), total(values), style);
+  const together = named([
+    cell(null, 'totalLabel'),
+    cell('Together', 'totalLabel'),
+    null,
+    sumUp(
+      'D',
+      figures.map((one) => one.sticks),
+      'totalWhole',
+    ),
+    sumUp(
+      'E',
+      figures.map((one) => one.lumber),
+      'total',
+    ),
+    sumUp(
+      'F',
+      figures.map((one) => one.length),
+      styles.total,
+    ),
+    sumUp(
+      'G',
+      figures.map((one) => one.kept),
+      styles.total,
+    ),
   ]);
+  places = pages.add([...(rowsOf.length === 0 ? [none] : rowsOf), together], [heads]);
+  const row = places.at(-1) ?? 1;
   cells.lumberOnCutting = `${SHEET}!E${row}`;
   cells.boughtOnCutting = `${SHEET}!F${row}`;
 }

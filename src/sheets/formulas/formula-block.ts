@@ -1,94 +1,42 @@
 /** One cove's block on the sheet of formulas: its sizes, what is said of them, its set-up. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { MOST_PASS_INCHES } from '../../core/cove/passes.ts';
-import type { TiltSide } from '../../core/cove/rails.ts';
+import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { ColumnDescription } from '../description.ts';
 import { numberIn } from '../print-length.ts';
-import type { DraftCell, SheetDraft } from '../sheet-draft.ts';
-import { cell } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { closeHeight } from '../row-height.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { addSizes, type BlockSizes } from './block-sizes.ts';
+import { BlockResults, type PlannedMark } from './block-results.ts';
+import { countPasses } from './count-passes.ts';
 import { addSteps, type Answer } from './newton-steps.ts';
-import { sayOfSizes, type SizeTerms } from './say-of-sizes.ts';
-import {
-  at,
-  choose,
-  cosine,
-  degreesOf,
-  equals,
-  less,
-  minus,
-  most,
-  least,
-  number,
-  over,
-  plus,
-  roundedUp,
-  sine,
-  times,
-  type Condition,
-  type Term,
-} from './term.ts';
+import { addRailMarks } from './rail-mark-rows.ts';
+import { FIRM, sayOfSizes } from './say-of-sizes.ts';
+import { absolute, degreesOf, either, minus, number, plus, type Condition } from './term.ts';
 
-/** In the shop's unit; what the shop doesn't say is left out. */
-export interface BlockSizes {
-  readonly width: number;
-  readonly depth: number;
-  readonly offCenter: number;
-  readonly diameter: number;
-  readonly kerf: number;
-  readonly blankWidth: number;
-  readonly blankThickness: number;
-  /** Absent: the cove sits midway in its blank. */
-  readonly nearFlat?: number;
-  /** From above the arbor to the table's front and back edges. */
-  readonly front?: number;
-  readonly back?: number;
-  readonly tiltStopDeg: number;
-  readonly leastWeb: number;
-  readonly leastFlat: number;
-  readonly firstPass: number;
-  readonly step: number;
-  readonly lastPass: number;
-}
-
+/** What was planned, lengths in the shop's unit, marks signed: to the right of the blade line. */
 export interface PlannedNumbers {
   /** From the blade line. */
   readonly approachDeg: number;
   /** From upright. */
   readonly tiltDeg: number;
   readonly passes: number;
+  readonly nearFlat: number;
+  readonly farFlat: number;
+  /** Absent where the shop gives no table. */
+  readonly marks?: Readonly<Record<PlannedMark, number>>;
 }
 
-type Size = Exclude<keyof BlockSizes, 'nearFlat'>;
+export const FORMULA_COLUMNS: readonly ColumnDescription[] = [41, 13, 13, 2, 44].map((width) => ({
+  width,
+}));
 
-const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
-  ['width', 'Cove width'],
-  ['depth', 'Cove depth'],
-  ['offCenter', 'Off-center, 0 for none'],
-  ['diameter', 'Blade diameter'],
-  ['kerf', 'Kerf'],
-  ['blankWidth', 'Blank width'],
-  ['blankThickness', 'Blank thickness'],
-  ['nearFlat', 'Near flat; blank: as wide as the far one'],
-  ['front', 'Table, from above the arbor to its front'],
-  ['back', 'Table, from above the arbor to its back'],
-  ['tiltStopDeg', 'Tilt stop of the saw, degrees from upright'],
-  ['leastWeb', 'Least web over the cove'],
-  ['leastFlat', 'Least flat beside the cove'],
-  ['firstPass', 'First pass, its height'],
-  ['step', 'Step, most that a later pass takes'],
-  ['lastPass', 'Last pass, what it takes'],
-];
+const AS_PLANNED = 'as planned';
+const DIFFERS =
+  'differs from the plan: drawings, marks and passes on the other sheets do not follow. Plan again before you cut by it';
+const NOTHING = 'no set-up to compare';
 
-const VALUE_COLUMN = 1;
-/** A limit counts as kept when it is missed by less. */
-const SLACK = number(1e-9);
-const ONE = number(1);
-const TWO = number(2);
-/** Angles that agree to this, in degrees, are the planned ones. */
-const SAME_DEGREES = number(1e-6);
-const NONE = 'none';
-const PLAN_AGAIN = 'differs from the plan: plan again before you cut';
-
+/** @param sheet that the block is on; the steps are added to a sheet of their own */
 export function addBlock(
   draft: SheetDraft,
   steps: SheetDraft,
@@ -96,189 +44,111 @@ export function addBlock(
   cove: { readonly name: string; readonly sizes: BlockSizes; readonly planned: PlannedNumbers },
   { unit, tiltSide }: { readonly unit: LengthUnit; readonly tiltSide: TiltSide },
 ): void {
-  const terms = addSizes(draft, sheet, cove.sizes, unit);
+  const { sizes, planned } = cove;
+  const terms = addSizes(draft, sheet, sizes, unit);
   const answer = addSteps(steps, cove.name, terms);
-  const { firm, saying } = sayOfSizes(terms, answer, numberIn(MOST_PASS_INCHES, unit));
+  const passes = countPasses(terms);
+  const { saying, texts } = sayOfSizes(terms, answer, passes, numberIn(MOST_PASS_INCHES, unit));
   draft.add(
     cell('Set-up', 'heading'),
     cell('by formula', 'headingRight'),
     cell('as planned', 'headingRight'),
     cell(null, 'heading'),
+    cell(null, 'heading'),
   );
-  const said = draft.next - 1;
-  const status = draft.add(cell('What is said of these sizes', 'label'), {
-    formula: saying.formula,
-    value: saying.value,
-    style: 'setting',
-  });
-  draft.merge(status, 1, 3);
-  const sound: Condition = {
-    formula: `$B$${said + 1}="${firm}"`,
-    value: saying.value === firm,
-  };
-  const row = (label: string, term: Term, style: StyleName, planned?: number, note = ''): void => {
-    draft.add(
-      cell(label, 'label'),
-      result(sound, term, style),
-      planned === undefined ? null : cell(planned, style),
-      cell(note === '' ? null : note, 'wrapped'),
-    );
-  };
+  const said = addVerdict(draft, 'What is said of these sizes', texts);
+  const against = addVerdict(draft, 'Against the plan', [AS_PLANNED, DIFFERS, NOTHING]);
+  const sound: Condition = { formula: `$B$${said.row}="${FIRM}"`, value: saying.value === FIRM };
+  said.set(saying);
+
+  const results = new BlockResults(draft, sound, unit);
   const approachDeg = degreesOf(answer.approach);
-  const tiltDeg = degreesOf(answer.tilt);
-  const { planned } = cove;
-  row('Approach, degrees from the blade line', approachDeg, 'degreesFine', planned.approachDeg);
-  row(
+  const feed = `blade leans ${tiltSide}, feed ${feedFor(tiltSide)}`;
+  results.degrees('Approach, degrees from the blade line', approachDeg, planned.approachDeg);
+  results.degrees(
     'Approach, degrees from the front edge',
     minus(number(90), approachDeg),
-    'degreesFine',
     90 - planned.approachDeg,
   );
-  row('Tilt of the blade, degrees from upright', tiltDeg, 'degreesFine', planned.tiltDeg);
-  row(`Highest tooth above the table, last pass (${unit})`, plus(terms.depth, number(0)), 'inches');
-  const passes = passesOf(terms);
-  row('Passes', passes, 'whole', planned.passes);
-  const same = planIsSame(approachDeg, tiltDeg, passes, planned);
-  const agrees = draft.add(cell('These are', 'label'), {
-    formula: `IF(${sound.formula},IF(${same.formula},"as planned","${PLAN_AGAIN}"),"${NONE}")`,
-    value: sound.value ? (same.value ? 'as planned' : PLAN_AGAIN) : NONE,
+  results.degrees(
+    'Tilt of the blade, degrees from upright',
+    degreesOf(answer.tilt),
+    planned.tiltDeg,
+    feed,
+  );
+  results.length('Highest tooth above the table, last pass', terms.depth, sizes.depth);
+  results.whole('Passes', passes, planned.passes);
+  results.length('Flat by the near rail', terms.nearFlat, planned.nearFlat);
+  results.length(
+    'Flat by the far rail',
+    terms.farFlat,
+    planned.farFlat,
+    'the deep side lies toward the far rail',
+  );
+  results.length(
+    'Web over the cove',
+    minus(terms.blankThickness, terms.depth),
+    sizes.blankThickness - sizes.depth,
+  );
+  results.length('Between the faces of the rails', terms.blankWidth, sizes.blankWidth);
+  if (terms.table !== undefined && planned.marks !== undefined) {
+    addRailMarks(results, terms, terms.table, answer, tiltSide, planned.marks);
+  }
+  addCheck(results, sizes, terms, answer);
+  // Also where there is no set-up: it is the number that the words above lack.
+  results.always('Widest, blade upright, at that depth', answer.widestUpright);
+
+  const differs = either(results.differ, {
+    formula: `NOT(${terms.arePlanned.formula})`,
+    value: !terms.arePlanned.value,
+  });
+  against.set({
+    formula: `IF(${sound.formula},IF(${differs.formula},"${DIFFERS}","${AS_PLANNED}"),"${NOTHING}")`,
+    value: sound.value ? (differs.value ? DIFFERS : AS_PLANNED) : NOTHING,
+  });
+}
+
+/** Forward, as core/cove/cut.ts has it: what the answer cuts, and what it misses of the sizes. */
+function addCheck(
+  results: BlockResults,
+  sizes: BlockSizes,
+  terms: ReturnType<typeof addSizes>,
+  { far, near, missWidth, missCenter }: Answer,
+): void {
+  results.length('What this setting cuts: width', minus(far, near), sizes.width);
+  results.length(
+    'What this setting cuts: off-center',
+    plus(missCenter, terms.offCenter),
+    sizes.offCenter,
+  );
+  results.fine('What this setting misses of them', plus(absolute(missWidth), absolute(missCenter)));
+}
+
+interface Verdict {
+  readonly row: number;
+  set(words: { readonly formula: string; readonly value: string }): void;
+}
+
+/** A row for one of several texts, high enough for the longest: none is cut off when another comes. */
+function addVerdict(draft: SheetDraft, label: string, texts: readonly string[]): Verdict {
+  let words = { formula: '', value: '' };
+  const row = draft.add(cell(label, 'label'), {
+    formula: () => words.formula,
+    get value() {
+      return words.value;
+    },
     style: 'setting',
   });
-  draft.merge(agrees, 1, 3);
-  addRails(row, terms, answer, { unit, tiltSide });
-  row(`What this setting cuts: width (${unit})`, minus(answer.far, answer.near), 'inches');
-  row(
-    `What this setting cuts: off-center (${unit})`,
-    plus(answer.missCenter, terms.offCenter),
-    'inches',
+  draft.merge(row, 1, FORMULA_COLUMNS.length - 1);
+  const joins = [[1, FORMULA_COLUMNS.length - 1]] as const;
+  const heights = texts.map((text) =>
+    closeHeight([null, cell(text, 'setting')], FORMULA_COLUMNS, joins),
   );
-}
-
-/** A marked cell a size; a near flat that isn't given stands there as a blank one. */
-function addSizes(
-  draft: SheetDraft,
-  sheet: string,
-  sizes: BlockSizes,
-  unit: LengthUnit,
-): SizeTerms & Partial<Record<'front' | 'back', Term>> {
-  const heads = draft.add(
-    cell('Sizes', 'heading'),
-    cell(unit === 'mm' ? 'in millimetres' : 'in inches', 'headingRight'),
-    cell(null, 'heading'),
-    cell(null, 'heading'),
-  );
-  draft.merge(heads, 2, 3);
-  const terms = new Map<keyof BlockSizes, Term>();
-  for (const [key, label] of LABELS) {
-    const value = sizes[key];
-    if (value === undefined && key !== 'nearFlat') continue;
-    const row = draft.add(cell(label, 'label'), cell(value ?? null, 'input'));
-    terms.set(key, at(sheet, row - 1, VALUE_COLUMN, value ?? NaN));
-  }
-  const term = (key: Size): Term => terms.get(key) ?? number(NaN);
-  const nearFlatCell = terms.get('nearFlat') ?? number(NaN);
-  const spare = minus(term('blankWidth'), term('width'));
-  const isGiven: Condition = {
-    formula: `ISNUMBER(${nearFlatCell.formula})`,
-    value: sizes.nearFlat !== undefined,
-  };
-  const nearFlat = choose(isGiven, nearFlatCell, over(spare, TWO));
-  const { front, back } = sizes;
+  draft.setHeight(row, Math.max(...heights));
   return {
-    width: term('width'),
-    depth: term('depth'),
-    offCenter: term('offCenter'),
-    diameter: term('diameter'),
-    kerf: term('kerf'),
-    blankWidth: term('blankWidth'),
-    blankThickness: term('blankThickness'),
-    nearFlat,
-    farFlat: minus(spare, nearFlat),
-    tiltStopDeg: term('tiltStopDeg'),
-    leastWeb: term('leastWeb'),
-    leastFlat: term('leastFlat'),
-    firstPass: term('firstPass'),
-    step: term('step'),
-    lastPass: term('lastPass'),
-    ...(front === undefined || back === undefined
-      ? {}
-      : { front: term('front'), back: term('back') }),
+    row,
+    set: (given) => {
+      words = given;
+    },
   };
 }
-
-/** `none` where the sizes have no set-up; no cell ever shows an error. */
-function result(sound: Condition, { formula, value }: Term, style: StyleName): DraftCell {
-  return {
-    formula: `IF(${sound.formula},IFERROR(${formula},"${NONE}"),"${NONE}")`,
-    value: sound.value && Number.isFinite(value) ? value : NONE,
-    style,
-  };
-}
-
-/** As planPasses counts them: a first pass, even steps, a light last one. */
-function passesOf({ depth, firstPass, step, lastPass }: SizeTerms): Term {
-  const before = minus(depth, lastPass);
-  const stepsNeeded = roundedUp(
-    over(minus(minus(before, least(firstPass, before)), SLACK), step),
-    number(0),
-  );
-  const light = choose(less(SLACK, lastPass), ONE, number(0));
-  const several = plus(plus(ONE, most(number(0), stepsNeeded)), light);
-  const onlyLast = choose(less(SLACK, before), several, ONE);
-  return choose(less(depth, plus(firstPass, SLACK)), ONE, onlyLast);
-}
-
-function planIsSame(
-  approachDeg: Term,
-  tiltDeg: Term,
-  passes: Term,
-  planned: PlannedNumbers,
-): Condition {
-  const near = (one: Term, other: number): Condition => {
-    const apart = minus(one, number(other));
-    return {
-      formula: `ABS(${apart.formula})<${SAME_DEGREES.formula}`,
-      value: Math.abs(apart.value) < SAME_DEGREES.value,
-    };
-  };
-  const all = [
-    near(approachDeg, planned.approachDeg),
-    near(tiltDeg, planned.tiltDeg),
-    equals(passes, number(planned.passes)),
-  ];
-  return {
-    formula: `AND(${all.map(({ formula }) => formula).join(',')})`,
-    value: all.every(({ value }) => value),
-  };
-}
-
-/** Derived in core/cove/rails.ts: a rail lies along a line u, crossed at x before or behind the arbor. */
-function addRails(
-  row: (label: string, term: Term, style: StyleName, planned?: number, note?: string) => void,
-  terms: SizeTerms & Partial<Record<'front' | 'back', Term>>,
-  { approach, near, far }: Answer,
-  { unit, tiltSide }: { readonly unit: LengthUnit; readonly tiltSide: TiltSide },
-): void {
-  row(`Flat by the near rail (${unit})`, plus(terms.nearFlat, number(0)), 'inches');
-  row(`Flat by the far rail (${unit})`, plus(terms.farFlat, number(0)), 'inches');
-  row(`Web over the cove (${unit})`, minus(terms.blankThickness, terms.depth), 'inches');
-  row(`Between the faces of the rails (${unit})`, plus(terms.blankWidth, number(0)), 'inches');
-  if (terms.front === undefined || terms.back === undefined) return;
-  const nearFace = minus(near, terms.nearFlat);
-  const farFace = plus(far, terms.farFlat);
-  const mark = (u: Term, x: Term): Term => {
-    const along = times(x, sine(approach));
-    const right = tiltSide === 'left' ? minus(along, u) : minus(u, along);
-    return over(right, cosine(approach));
-  };
-  const frontX = minus(number(0), terms.front);
-  for (const [name, u] of [
-    ['Near rail', nearFace],
-    ['Far rail', farFace],
-  ] as const) {
-    row(`${name}, front edge (${unit})`, mark(u, frontX), 'inches', undefined, RIGHT);
-    row(`${name}, back edge (${unit})`, mark(u, terms.back), 'inches', undefined, RIGHT);
-  }
-}
-
-const RIGHT = 'to the right of the blade line; less than 0 is to the left';

@@ -9,16 +9,15 @@ import { nameStyle } from '../name-style.ts';
 import { numberIn } from '../print-length.ts';
 import { SheetDraft } from '../sheet-draft.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION, TRIAL_CAUTION } from '../standing-cautions.ts';
-import { addBlock, type BlockSizes, type PlannedNumbers } from './formula-block.ts';
+import type { BlockSizes } from './block-sizes.ts';
+import { addBlock, FORMULA_COLUMNS, type PlannedNumbers } from './formula-block.ts';
 import { STEP_COLUMNS, STEPS_SHEET } from './newton-steps.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 
 export const FORMULAS_SHEET = 'Set-up formulas';
 
-const COLUMNS = [38, 14, 14, 46].map((width) => ({ width }));
-
 const WHAT_FOR =
-  'Type other sizes into the marked cells: the numbers below them follow, in any spreadsheet. Drawings, marks and passes on the other sheets do not: plan again before you cut by a change. How high the blade of this saw rises is not looked at here.';
+  'Type other sizes into the marked cells: the numbers below them follow, in any spreadsheet. Drawings, marks and passes on the other sheets do not: plan again before you cut by a change.';
 
 /** One cove with its sizes and, where it was planned, its planned numbers. */
 export interface FormulaCove {
@@ -40,19 +39,22 @@ export function describeFormulas(
   look: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'tiltSide'>,
 ): SheetDescription[] {
   const { paper } = look;
-  const draft = new SheetDraft(FORMULAS_SHEET, COLUMNS, true);
-  const steps = new SheetDraft(STEPS_SHEET, STEP_COLUMNS);
+  const draft = new SheetDraft(FORMULAS_SHEET, FORMULA_COLUMNS, true);
+  const steps = new SheetDraft(STEPS_SHEET, STEP_COLUMNS, true);
   draft.spread('Set-ups by formula', 'title');
   draft.spread(WHAT_FOR, 'wrapped');
   for (const line of [MANUAL_CAUTION, TRIAL_CAUTION, JUDGMENT_CAUTION])
     draft.spread(line, 'caution');
   steps.spread('Steps of the formulas', 'title');
   steps.spread(
-    `What ${FORMULAS_SHEET} works with: nothing is read off or typed here. Angles in radians; each row comes nearer to the setting.`,
-    'subtitle',
+    `What ${FORMULAS_SHEET} works with: nothing is read off or typed here. Angles in radians; each step comes nearer to the setting, where there is one.`,
+    'note',
   );
   coves.forEach((cove, index) => {
-    if (index > 0) draft.breakPage();
+    if (index > 0) {
+      draft.breakPage();
+      steps.breakPage();
+    }
     draft.spread(cove.name, nameStyle(cove.name));
     addBlock(draft, steps, FORMULAS_SHEET, cove, look);
   });
@@ -65,14 +67,14 @@ export function describeFormulas(
 
 function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
   const { shop } = job;
-  const { unit } = shop;
+  const { unit, greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
   const table = tableSizeOf(shop);
   const size = (length: Parameters<typeof numberIn>[0]): number => numberIn(length, unit);
   return profiles.flatMap(({ profile, setUp }) => {
     const { cove, blankWidth, blankThickness, nearFlat } = profile;
     if (setUp === undefined || cove === undefined) return [];
     if (blankWidth === undefined || blankThickness === undefined) return [];
-    const { blade, setting, passHeights } = setUp;
+    const { blade, setting, passHeights, flats, rails } = setUp;
     return [
       {
         name: profile.name,
@@ -86,7 +88,10 @@ function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
           blankThickness: size(blankThickness),
           ...(nearFlat === undefined ? {} : { nearFlat: size(nearFlat) }),
           ...(table === undefined ? {} : { front: size(table.front), back: size(table.back) }),
+          ...(table?.width === undefined ? {} : { tableWidth: size(table.width) }),
           tiltStopDeg: shop.tiltStop,
+          ...(upright === undefined ? {} : { riseUpright: size(upright) }),
+          ...(upright === undefined || at45 === undefined ? {} : { riseAt45: size(at45) }),
           leastWeb: size(shop.leastWeb),
           leastFlat: size(shop.leastFlat),
           firstPass: size(shop.firstPass),
@@ -97,6 +102,18 @@ function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
           approachDeg: toDegrees(setting.approach),
           tiltDeg: toDegrees(setting.tilt),
           passes: passHeights.length,
+          nearFlat: size(flats.near),
+          farFlat: size(flats.far),
+          ...(rails === undefined
+            ? {}
+            : {
+                marks: {
+                  nearFront: size(rails.near.front.fromBlade),
+                  nearBack: size(rails.near.back.fromBlade),
+                  farFront: size(rails.far.front.fromBlade),
+                  farBack: size(rails.far.back.fromBlade),
+                },
+              }),
         },
       },
     ];

@@ -81,6 +81,34 @@ export const less = comparison('<', (one, other) => one < other);
 export const more = comparison('>', (one, other) => one > other);
 export const equals = comparison('=', (one, other) => one === other);
 
+/** Not more than 0. */
+export function notMore({ formula, value }: Term): Condition {
+  return { formula: `NOT(${formula}>0)`, value: !(value > 0) };
+}
+
+export function isNoNumber({ formula, value }: Term): Condition {
+  return { formula: `NOT(ISNUMBER(${formula}))`, value: !Number.isFinite(value) };
+}
+
+export function not({ formula, value }: Condition): Condition {
+  return { formula: `NOT(${formula})`, value: !value };
+}
+
+export function either(...conditions: readonly Condition[]): Condition {
+  return {
+    formula: `OR(${conditions.map(({ formula }) => formula).join(',')})`,
+    value: conditions.some(({ value }) => value),
+  };
+}
+
+/** Of all of them. */
+export function both(...conditions: readonly Condition[]): Condition {
+  return {
+    formula: `AND(${conditions.map(({ formula }) => formula).join(',')})`,
+    value: conditions.every(({ value }) => value),
+  };
+}
+
 /** The one that isn't chosen may be an error. */
 export function choose(when: Condition, then: Term, otherwise: Term): Term {
   return {

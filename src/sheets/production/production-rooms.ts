@@ -1,16 +1,13 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
-import Fraction from 'fraction.js';
-import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine } from '../../planning/job-plan.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
 import { lengthStyles, type LengthStyles } from '../length-styles.ts';
-import { money, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { numberIn, printTotal } from '../print-length.ts';
+import { sumOf, total, type PlanCells } from '../plan-cells.ts';
+import { printTotal } from '../print-length.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
 import type { StyleName } from '../styles.ts';
 import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
 import { rowCell, type ProductionCells, type TotalName } from './production-cells.ts';
-
-/** Columns that are added up by room and in all. */
-type Added = 'D' | 'E' | 'G' | 'H' | 'I' | 'J' | 'K';
+import { linesOf, type Added, type Line } from './room-lines.ts';
 
 const TOTALS: Partial<Readonly<Record<Added, TotalName>>> = {
   D: 'piecesByRoom',
@@ -69,48 +66,6 @@ export function addRooms(
   if (lines.length === 0) draft.add(null, cell('Nothing is left to make.', 'row'));
   addTotals(draft, lines, styles, own);
   return { heads, rooms };
-}
-
-/** A line with all that its row shows. */
-interface Line {
-  readonly line: RoomLine;
-  readonly number: number;
-  /** Of its profile, in the order of the plan. */
-  readonly index: number;
-  readonly planned: ProfilePlan;
-  readonly values: Readonly<Record<Added, number>>;
-  readonly upToHere: number;
-}
-
-function linesOf(plan: JobPlan): Line[] {
-  const { unit } = plan.job.shop;
-  const places = new Map(plan.profiles.map(({ profile }, index) => [profile.name, index]));
-  const running = new Map<string, Fraction>();
-  return plan.rooms.map((line, at) => {
-    const index = places.get(line.profile) ?? 0;
-    const planned = plan.profiles[index];
-    if (planned === undefined) throw new RangeError(`Nothing is planned of ${line.profile}.`);
-    const { tally } = planned;
-    const upToHere = line.lengthNet.add(running.get(line.profile) ?? new Fraction(0));
-    running.set(line.profile, upToHere);
-    const share = Number(line.lengthNet) / Number(tally.lengthNet);
-    return {
-      line,
-      number: at + 1,
-      index,
-      planned,
-      upToHere: numberIn(upToHere, unit),
-      values: {
-        D: line.pieces,
-        E: tally.passes * share,
-        G: numberIn(line.lengthNet, unit),
-        H: (tally.boardFeetNet ?? 0) * share,
-        I: (tally.boardFeetWithAllowance ?? 0) * share,
-        J: hoursOf(tally.hours) * share,
-        K: money(line.priceCents),
-      },
-    };
-  });
 }
 
 /** Each room's row, then its lines; gives the rooms' rows. */
