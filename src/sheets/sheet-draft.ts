@@ -99,6 +99,11 @@ export class SheetDraft {
     return this.#heights.get(row) ?? closeHeight(cells, this.#columns, this.#joins.get(row) ?? []);
   }
 
+  /** How many drawings it has so far. */
+  get drawn(): number {
+    return this.#drawings.length;
+  }
+
   /** Puts a drawing at a cell, row from 1 and column from 0; rows of enough height follow. */
   draw(row: number, column: number, drawing: Drawing, name?: string): void {
     const at = cellName(row - 1, column);

@@ -10,7 +10,7 @@ import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf } from '../planning/make-job.ts';
 import { cutSticks, pagesOf } from './cut-rows.ts';
 import { largeJob } from './large-job.ts';
-import { DEMO, JOBS, sheetOf } from './sheet-jobs.ts';
+import { DEMO, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 const sheets = new Map<string, SheetDescription>();
 
@@ -89,7 +89,7 @@ describe.each(['demo', 'hostile', 'millimetres', 'done', 'large'])(
 );
 
 (printingMustRun() ? test : test.skip)(
-  'LibreOffice prints as many pages as there are breaks for, and a stick of a job of 300 on each seventh of one',
+  'LibreOffice prints as many pages as there are breaks for, five sticks and more on each of a job of 300',
   async () => {
     expect(printingIsHere()).toBe(true);
     const files: Record<string, Uint8Array> = {};
@@ -109,6 +109,20 @@ describe.each(['demo', 'hostile', 'millimetres', 'done', 'large'])(
   },
   120_000,
 );
+
+test('A job of more sticks than programs open pictures of says so, and lists all of them', async () => {
+  const sheet = sheetOf(describePlan(await planOf(largeJob(4_400))), 'Cutting');
+  const sticks = cutSticks(sheet);
+  expect(sticks.length).toBeGreaterThan(2_050);
+  const drawn = sheet.drawings!.map(({ at }) => at);
+  expect(drawn).toEqual(sticks.slice(0, 2_000).map(({ row }) => `A${row + 1}`));
+  for (const { row, pieces } of sticks.slice(2_000)) expect(pieces[0]!.row).toBe(row + 1);
+  const said = textsOf(sheet).filter((text) => text.includes('The first 2000 sticks have a bar'));
+  expect(said).toHaveLength(1);
+  expect(said[0]).toContain(`with all ${sticks.length} drawn`);
+  const few = textsOf(sheets.get('large')!);
+  expect(few.filter((text) => text.includes('sticks have a bar'))).toEqual([]);
+}, 60_000);
 
 /** Sums of other sheets are not there when this one is printed alone. */
 function withoutFormulas(sheet: SheetDescription): SheetDescription {

@@ -22,13 +22,15 @@ export interface StickFacts {
   /** Into how many parts each spliced piece is cut. */
   readonly parts: ReadonlyMap<string, number>;
   readonly styles: LengthStyles;
+  /** As many bars as are drawn; sticks after them have their rows alone. */
+  readonly bars: number;
 }
 
 /** Air over and under a bar. */
 const BAR_POINTS = Math.ceil((STICK_BAR_MM / 25.4) * POINTS_PER_INCH + 2);
 
 /**
- * Adds a stick; all of it stays on one page.
+ * Adds a stick, with its bar while there are bars left; all of it stays on one page.
  *
  * @param longest The longest stick of its group, in inches: they share one scale.
  * @returns The stick's own row, its first.
@@ -43,13 +45,14 @@ export function addStick(
   again: readonly SheetRow[],
 ): number {
   const pieces = stick.pieces.map((piece) => describePiece(piece, profile, facts));
+  const isDrawn = draft.drawn < facts.bars;
   const rows = [
     stickRow(stick, facts),
-    { cells: [], points: BAR_POINTS },
+    ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
     ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
   ];
   const [row = 1, bar = 2] = pages.add(rows, again);
-  draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
+  if (isDrawn) draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
   return row;
 }
 
