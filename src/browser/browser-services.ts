@@ -9,7 +9,7 @@ import { saveFile } from './save-file.ts';
 
 type Given = Pick<
   PaneServices,
-  'openFile' | 'makeFile' | 'saveFile' | 'loadPlanner' | 'loadDemo' | 'preferences'
+  'openFile' | 'makeFile' | 'makeZip' | 'saveFile' | 'loadPlanner' | 'loadDemo' | 'preferences'
 >;
 
 /** @param part Of the browser's storage, where it is parted: before each preference's key. */
@@ -23,6 +23,10 @@ export function browserServices(part: () => string = () => ''): Given {
     makeFile: async (description: WorkbookDescription) => {
       const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
       return writeWorkbook(description, { paint: paintInBrowser });
+    },
+    makeZip: async (files) => {
+      const { writeZip } = await import('../hosts/zip/write-zip.ts');
+      return writeZip(files);
     },
     saveFile,
     loadPlanner: async () => (await import('./load-planner.ts')).planner,

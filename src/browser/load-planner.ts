@@ -1,8 +1,10 @@
 /** The planner in one chunk of its own: neither the functions nor the pane's first look wait for it. */
 import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { exportPlan } from '../exports/export-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
+import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import { planInWorker } from './start-worker.ts';
@@ -20,5 +22,7 @@ export const planner: Planner = {
         }),
   checkJobPlan,
   describePlan,
+  describeClientCopy,
+  exportPlan,
   describeInput,
 };

@@ -1,5 +1,6 @@
 /** The commands, in the order that help lists them. A new one is one new line here. */
 import type { Command } from './command.ts';
+import { CLIENT } from './client.ts';
 import { CUT } from './cut.ts';
 import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
@@ -8,4 +9,4 @@ import { PLAN } from './plan.ts';
 import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
 
-export const COMMANDS: readonly Command[] = [NEW, PLAN, EXPORT, SETUPS, CUT, DEMO, SERVE];
+export const COMMANDS: readonly Command[] = [NEW, PLAN, CLIENT, EXPORT, SETUPS, CUT, DEMO, SERVE];

@@ -1,15 +1,13 @@
 /** The command export: a planned job for other programs, as files in one zip. */
-import type { Fault } from '../core/faults/fault.ts';
 import { exportPlan } from '../exports/export-plan.ts';
-import { saveFile } from '../hosts/file/save-file.ts';
 import { writeZip } from '../hosts/zip/write-zip.ts';
-import { argumentAt, type Call, type Command, type Report } from './command.ts';
-import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
-import { INPUT_ARGUMENT, planInput } from './plan-input.ts';
-import { reportRefusal, reportWords } from './report.ts';
+import type { Call, Command, Report } from './command.ts';
+import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { INPUT_ARGUMENT } from './plan-input.ts';
+import { planToFile } from './plan-to-file.ts';
+import { reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { FORCE_OPTION } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
 
 export const EXPORT: Command = {
   name: 'export',
@@ -41,28 +39,19 @@ export const EXPORT: Command = {
 };
 
 async function runExport(call: Call): Promise<Report> {
-  const input = argumentAt(call, 0);
-  const out = call.values.get('--out') ?? '';
-  const force = call.flags.has('--force');
-  const faults: Fault[] = [];
-  const effort = readEffort(call, faults);
-  const target = { argument: '--out', force, input, ending: '.zip' };
-  faults.push(...(await checkTarget(out, target)));
-  if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
-  const planned = await planInput(input, { effort, isSilent: false });
-  if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
-  const { cautions } = planned.plan;
-  const files = exportPlan(planned.plan);
-  const saved = await saveFile(out, writeZip(files), { replace: force });
-  if (!saved.ok) return reportRefusal(2, { faults: saved.faults, cautions }, false);
-  const paragraphs = [
-    ...sayPlan(planned.plan),
-    sayFiles(
-      out,
-      files.map(({ path }) => path),
-    ),
-  ];
-  return reportWords(0, paragraphs, { faults: [], cautions });
+  let paths: readonly string[] = [];
+  const saved = await planToFile(call, {
+    ending: '.zip',
+    make: (plan) => {
+      const files = exportPlan(plan);
+      paths = files.map(({ path }) => path);
+      return Promise.resolve(writeZip(files));
+    },
+  });
+  if (saved.plan === undefined) return saved.refusal;
+  const { plan, out } = saved;
+  const { cautions } = plan;
+  return reportWords(0, [...sayPlan(plan), sayFiles(out, paths)], { faults: [], cautions });
 }
 
 function sayFiles(out: string, paths: readonly string[]): string {

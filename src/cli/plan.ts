@@ -29,6 +29,10 @@ export const PLAN: Command = {
       value: 'FILE.xlsx',
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
+    {
+      name: '--formulas',
+      says: 'Add the set-up numbers as plain formulas too, which answer new sizes in any spreadsheet.',
+    },
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
@@ -64,7 +68,7 @@ async function runPlan(call: Call): Promise<Report> {
   const { cautions } = plan;
   let written = 'No workbook is written: give --out FILE.xlsx to have one.';
   if (out !== undefined) {
-    const description = describePlan(plan);
+    const description = describePlan(plan, { keepsFormulas: call.flags.has('--formulas') });
     const saved = await saveFile(out, await writeWorkbook(description, { paint: paintPng }), {
       replace: force,
     });

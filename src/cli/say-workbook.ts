@@ -3,9 +3,13 @@ import type { WorkbookDescription } from '../sheets/description.ts';
 
 const CONTENTS: Readonly<Record<string, string>> = {
   Production: 'what to make, from what, in which order',
+  Pieces: 'every piece, to sort and filter',
   'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
+  Outlines: 'each cove at full size, to trace',
   Cutting: 'every stick and what is cut from it',
   Client: 'rooms and prices, for the client',
+  'Set-up formulas': 'the set-up numbers, live',
+  'Formula steps': 'what they are worked out by',
   'How to': 'how the sheets are filled in',
   Runs: 'one row a run of molding',
   Openings: 'doors and windows, which become casing',

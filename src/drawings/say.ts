@@ -8,14 +8,15 @@ const FINEST_FRACTION = 64;
 /** A solved cove meets its size to less than this, in inches: 3 is 3, not 2.9999999996. */
 const NOISE_INCHES = 1e-6;
 
-/** A size: `3 1/2"` where it is a 64th of an inch, else `0.719"`; or `76.2 mm`. */
+/** A size: `3 1/2"`, with `≈` before it where it is the nearest 64th of an inch only; or `76.2 mm`. */
 export function sayLength(inches: number, unit: LengthUnit): string {
   if (unit === 'mm') return formatMillimetres(inches, 1);
-  const fractions = inches * FINEST_FRACTION;
-  if (Math.abs(fractions - Math.round(fractions)) < NOISE_INCHES * FINEST_FRACTION) {
-    return formatInches(inches, { denominator: FINEST_FRACTION, marks: 'inch mark' });
-  }
-  return `${Number(inches.toFixed(3))}"`;
+  const parts = inches * FINEST_FRACTION;
+  const nearest = Math.round(parts);
+  const isExact = Math.abs(parts - nearest) < NOISE_INCHES * FINEST_FRACTION;
+  if (nearest === 0 && !isExact) return `under 1/${FINEST_FRACTION}"`;
+  const said = formatInches(inches, { denominator: FINEST_FRACTION, marks: 'inch mark' });
+  return isExact ? said : `≈ ${said}`;
 }
 
 /** A mark for a tape, without its side. */

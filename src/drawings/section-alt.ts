@@ -10,6 +10,23 @@ export function titleSection({ view, cut }: SectionPlan): string {
 }
 
 export function saySection(plan: SectionPlan): string {
+  return plan.view.words === 'client' ? sayForClient(plan) : sayForShop(plan);
+}
+
+/** Sides as they lie in the drawing; nothing of saw and rails. */
+function sayForClient({ view, cut, blank, flats, fits }: SectionPlan): string {
+  const say = (inches: number): string => sayLength(inches, view.unit);
+  const far = (view.tiltSide === 'left') === (view.view !== 'face up') ? 'left' : 'right';
+  const center = view.setting.tilt > 0 ? `deeper toward the ${far}` : 'the same on both sides';
+  const cove = `Section of the molding, face up. The cove is ${say(cut.width)} wide and ${say(cut.depth)} deep, ${center}.`;
+  if (blank === undefined) return cove;
+  const board = `The molding is ${say(blank.width)} wide and ${say(blank.thickness)} thick.`;
+  const [left, right] = far === 'left' ? [flats.far, flats.near] : [flats.near, flats.far];
+  const flat = `Flats of ${say(left)} at the left and ${say(right)} at the right are left beside the cove.`;
+  return `${cove} ${board}${fits ? ` ${flat}` : ''}`;
+}
+
+function sayForShop(plan: SectionPlan): string {
   const { view, cut, blank, flats, fits } = plan;
   const say = (inches: number): string => sayLength(inches, view.unit);
   const far = (view.tiltSide === 'left') === (view.view !== 'face up') ? 'left' : 'right';

@@ -34,6 +34,8 @@ export interface SectionView {
   readonly tiltSide: TiltSide;
   readonly unit: LengthUnit;
   readonly view?: 'on the saw' | 'face up';
+  /** In whose words its sides are told; the shop's where absent. */
+  readonly words?: 'shop' | 'client';
   /** Of the drawing, in millimetres; 65, the least, where absent: 246 CSS pixels. */
   readonly width?: number;
 }
@@ -191,6 +193,10 @@ function drawSides(plan: SectionPlan): Shape[] {
   const top = Math.max(blank?.thickness ?? 0, cut.depth * (1 + HINT.web));
   const y = Math.min(at(0, top)[1], highestNumber(plan)) - size * 1.1;
   const tilted = view.setting.tilt > 0;
+  if (view.words === 'client') {
+    const look = { anchor: 'start', tone: 'ink' } as const;
+    return tilted ? [textAbout([MARGIN, y], 'deep side', size, look)] : [];
+  }
   const [near, far, deep] =
     view.view === 'face up'
       ? ['near side', 'far side', ' (deep)']

@@ -6,6 +6,7 @@ import { standingCautions } from '../sheets/standing-cautions.ts';
 import { writeList } from './csv-list.ts';
 import { drawingFiles } from './drawing-files.ts';
 import type { ExportFile } from './export-file.ts';
+import { outlineFiles } from './outline-files.ts';
 import { listAllPieces, listCuts, listOffcuts } from './piece-lists.ts';
 import { listCautions, listProfiles, listRooms, listStock } from './plan-lists.ts';
 import { listPasses, listRailMarks, listSetUps } from './set-up-lists.ts';
@@ -30,18 +31,18 @@ const LISTS = [
  * @returns Files, no path twice, the same for the same plan.
  */
 export function exportPlan(plan: JobPlan): ExportFile[] {
-  const { decimalSign } = plan.job.shop;
+  const { decimalSign, leastBlankLength, unit } = plan.job.shop;
+  const cautions = standingCautions(printExact(leastBlankLength, unit));
   return [
-    cautionsFile(plan),
+    cautionsFile(cautions),
     ...LISTS.map((list) => writeList(list(plan), decimalSign)),
     ...drawingFiles(describePlan(plan)),
+    ...outlineFiles(plan, cautions),
   ];
 }
 
 /** Whoever unpacks the numbers finds these first. */
-function cautionsFile({ job }: JobPlan): ExportFile {
-  const { leastBlankLength, unit } = job.shop;
-  const lines = standingCautions(printExact(leastBlankLength, unit));
-  const numbered = lines.map((line, at) => `${at + 1}. ${line}`);
+function cautionsFile(cautions: readonly string[]): ExportFile {
+  const numbered = cautions.map((line, at) => `${at + 1}. ${line}`);
   return { path: 'READ FIRST.txt', text: `${numbered.join('\r\n')}\r\n` };
 }

@@ -23,6 +23,7 @@ export function listSetUps(plan: JobPlan): List {
       `Flat by the far rail (${unit})`,
       `Web (${unit})`,
       `Along the curve (${unit})`,
+      `Tightest radius of the curve (${unit})`,
     ],
     rows: eachSetUp(plan, ({ name }, { blade, setting, flats, ...setUp }) => [
       [
@@ -32,9 +33,15 @@ export function listSetUps(plan: JobPlan): List {
         toDegrees(setting.tilt),
         numberIn(setting.height, unit),
         setUp.passHeights.length,
-        ...[blade.diameter, blade.kerf, flats.near, flats.far, setUp.web, setUp.arcLength].map(
-          (inches) => numberIn(inches, unit),
-        ),
+        ...[
+          blade.diameter,
+          blade.kerf,
+          flats.near,
+          flats.far,
+          setUp.web,
+          setUp.arcLength,
+          setUp.leastRadius,
+        ].map((inches) => numberIn(inches, unit)),
       ],
     ]),
   };

@@ -2,6 +2,7 @@
  * Everything of planning that the pane calls, in one module that is loaded when it is first wanted:
  * a first look at the pane and the worksheet functions don't wait for it.
  */
+import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/description.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
@@ -10,11 +11,21 @@ import type { Job } from '../planning/job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import type { PlanJobOptions } from '../planning/plan-job.ts';
 
+/** What a person may choose of how a plan is written. */
+export interface SheetChoice {
+  /** Whether set-up numbers stand as plain formulas, else as numbers. */
+  readonly keepsFormulas: boolean;
+}
+
 export interface Planner {
   readonly readJob: (tables: readonly RawTable[], source: string) => JobReading;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
-  readonly describePlan: (plan: JobPlan) => WorkbookDescription;
+  readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
+  /** The client's copy, a workbook by itself. */
+  readonly describeClientCopy: (plan: JobPlan) => WorkbookDescription;
+  /** Drawings, outlines and lists for other programs. */
+  readonly exportPlan: (plan: JobPlan) => readonly ExportFile[];
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

@@ -3,6 +3,7 @@
  * its own, so that the same pane stands beside Excel, an opened file and a grid.
  */
 import type { Outcome } from '../core/faults/fault.ts';
+import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/description.ts';
@@ -25,6 +26,8 @@ export interface PaneServices {
   readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
   /** A workbook as a file, where there is none to be written into. */
   readonly makeFile: (description: WorkbookDescription) => Promise<Uint8Array>;
+  /** Several files in one. */
+  readonly makeZip: (files: readonly ExportFile[]) => Promise<Uint8Array>;
   /** Gives the person a file to keep. */
   readonly saveFile: (name: string, bytes: Uint8Array) => void;
   /** The planner loads when it is first wanted. */

@@ -111,6 +111,7 @@ function setUpOf(setUp: SetUp) {
     web: setUp.web,
     flats: setUp.flats,
     arcLength: setUp.arcLength,
+    leastRadius: setUp.leastRadius,
     rails: rails ?? null,
     onTheScales: {
       approachDeg: toDegrees(scale.rounded.approach),

@@ -4,6 +4,7 @@ import { fault, placeFault } from '../core/faults/fault.ts';
 import type { Blade, Setting } from '../core/cove/cove.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
+import { computeLeastRadius } from '../core/cove/least-radius.ts';
 import { computeArcLength } from '../core/cove/outline.ts';
 import { planPasses } from '../core/cove/passes.ts';
 import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/cove/rails.ts';
@@ -26,6 +27,8 @@ export interface SetUp {
   readonly web: number;
   /** Along the cove's outline, for smoothing; inches. */
   readonly arcLength: number;
+  /** The tightest curve of the cove's outline: what smooths it everywhere is no rounder; inches. */
+  readonly leastRadius: number;
 }
 
 export interface SetUpReading {
@@ -72,6 +75,7 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
     flats,
     web: stock.blankThickness - cove.depth,
     arcLength: computeArcLength(blade, setting),
+    leastRadius: computeLeastRadius(blade, setting),
     ...railsOf(setting, cut, flats, shop),
   };
   cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));

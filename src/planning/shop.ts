@@ -20,6 +20,8 @@ export interface SettingDefinition {
   readonly most?: number;
   /** Least value excluded. */
   readonly positive?: boolean;
+  /** No fractions. */
+  readonly whole?: boolean;
   readonly note: string;
 }
 
@@ -163,6 +165,17 @@ export const SETTINGS = {
   overhead: percent('overhead %', '0', 'On lumber and labor', 1000),
   margin: percent('margin %', '0', 'Share of the price', 99),
   tax: percent('tax %', '0', 'On the price'),
+  // [C] a month
+  priceHoldsDays: {
+    name: 'price holds days',
+    kind: 'number',
+    unit: 'days',
+    usual: '30',
+    least: 1,
+    most: 3650,
+    whole: true,
+    note: "From the date on the client's copy",
+  },
 } as const satisfies Readonly<Record<string, SettingDefinition>>;
 
 export type SettingKey = keyof typeof SETTINGS;

@@ -1,29 +1,42 @@
 /** The whole job's lines and totals, added up from its profiles. */
 import Fraction from 'fraction.js';
+import type { ExactInches } from '../core/units/length.ts';
 import type { Job } from './job.ts';
 import { hoursOf, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
-import { cents, shareCents } from './money.ts';
+import { cents } from './money.ts';
 import type { Piece } from './piece.ts';
 
-/** The price of a profile is shared among its rooms by net length, to the cent. */
+/**
+ * A line for each room and profile with pieces to cut, rooms in the order in which they first come up,
+ * profiles in that of Profiles. A profile's price is shared by net length: a line has what its pieces
+ * and those of the lines before come to, to the cent, less what those before came to. So the shares
+ * sum to the price, each within a cent of its part (derived).
+ */
 export function roomLines(pieces: readonly Piece[], profiles: readonly ProfilePlan[]): RoomLine[] {
-  const rooms = [...new Set(pieces.map((piece) => piece.room))];
-  const lines = profiles.flatMap(({ profile, money }) => {
-    const parts = rooms.flatMap((room) => {
-      const here = pieces.filter(
-        (one) => !one.done && one.room === room && one.profile === profile.name,
-      );
-      if (here.length === 0) return [];
-      const lengthNet = here.reduce((sum, one) => sum.add(one.cutLength), new Fraction(0));
-      return [{ room, profile: profile.name, pieces: here.length, lengthNet }];
+  const rooms = new Map<string, Map<string, { pieces: number; lengthNet: ExactInches }>>();
+  for (const { room, profile, done, cutLength } of pieces) {
+    const lines = rooms.get(room) ?? new Map<string, { pieces: number; lengthNet: ExactInches }>();
+    rooms.set(room, lines);
+    if (done) continue;
+    const line = lines.get(profile) ?? { pieces: 0, lengthNet: new Fraction(0) };
+    lines.set(profile, {
+      pieces: line.pieces + 1,
+      lengthNet: line.lengthNet.add(cutLength),
     });
-    const shares = shareCents(
-      money.priceCents,
-      parts.map((part) => Number(part.lengthNet)),
-    );
-    return parts.map((part, index): RoomLine => ({ ...part, priceCents: shares[index] ?? 0 }));
-  });
-  return rooms.flatMap((room) => lines.filter((line) => line.room === room));
+  }
+  const running = new Map<string, { length: ExactInches; cents: number }>();
+  return [...rooms].flatMap(([room, lines]) =>
+    profiles.flatMap(({ profile: { name }, tally, money }): RoomLine[] => {
+      const line = lines.get(name);
+      if (line === undefined) return [];
+      const before = running.get(name) ?? { length: new Fraction(0), cents: 0 };
+      const length = before.length.add(line.lengthNet);
+      const share = Number(length) / Number(tally.lengthNet);
+      const upToHere = cents(money.priceCents * share);
+      running.set(name, { length, cents: upToHere });
+      return [{ room, profile: name, ...line, priceCents: upToHere - before.cents }];
+    }),
+  );
 }
 
 export function sumUp(

@@ -3,6 +3,7 @@ import Fraction from 'fraction.js';
 import { countedThickness } from '../core/lumber/board-feet.ts';
 import { computeWeight } from '../core/lumber/weight.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
+import type { ExactInches } from '../core/units/length.ts';
 import type { Profile } from './job.ts';
 import type { CutStick, Hours, Tally } from './job-plan.ts';
 import type { Piece } from './piece.ts';
@@ -39,16 +40,26 @@ export function tallyProfile(
 }
 
 /**
- * Board feet of the blanks that the net length takes: nominal thickness (the class's, or the blank's
- * own, under 1 in counted as 1) · blank width · length / 144. Navy Engineering Aid manual 6-3.
+ * The thickness that a profile's blanks are sold by: the class's, or the blank's own, under 1 in
+ * counted as 1. Absent where neither is given.
  */
-function netBoardFeet(profile: Profile, lengthInches: number): number | undefined {
-  const { blankWidth, blankThickness, thicknessClass } = profile;
+export function soldThickness({
+  blankThickness,
+  thicknessClass,
+}: Profile): ExactInches | undefined {
   const found = findThicknessClass(thicknessClass, 'Class');
   const thickness = found.ok ? found.value.rough : blankThickness;
-  if (blankWidth === undefined || thickness === undefined) return undefined;
-  const counted = countedThickness(new Fraction(thickness));
-  return (Number(counted) * Number(blankWidth) * lengthInches) / 144;
+  return thickness === undefined ? undefined : countedThickness(new Fraction(thickness));
+}
+
+/**
+ * Board feet of the blanks that the net length takes: thickness as sold · blank width · length / 144.
+ * Navy Engineering Aid manual 6-3.
+ */
+function netBoardFeet(profile: Profile, lengthInches: number): number | undefined {
+  const thickness = soldThickness(profile);
+  if (profile.blankWidth === undefined || thickness === undefined) return undefined;
+  return (Number(thickness) * Number(profile.blankWidth) * lengthInches) / 144;
 }
 
 /** Of the finished net length as whole blanks, the cove not taken off: what a helper lifts. */

@@ -1,7 +1,8 @@
 /** What is wrong with a sheet's ranges: merges, tables, validations and highlights. */
-import { cellName, parseRange, rangesOverlap, type CellRange } from './cell-range.ts';
+import { cellName, parseRange, type CellRange } from './cell-range.ts';
 import { isFormula, isStyle } from './check-sheet.ts';
 import { isCleanText } from './clean-text.ts';
+import { overlappingPairs } from './overlapping-pairs.ts';
 import type { SheetDescription, TableDescription, ValidationDescription } from './description.ts';
 
 /** Longest heading of a table, and longest text of a validation's own list, in characters [C]. */
@@ -35,13 +36,10 @@ export function checkRanges(sheet: SheetDescription): string[] {
 
 /** Pairs that overlap, each once; a list is compared with itself or with another. */
 function overlaps(what: string, some: readonly string[], others: readonly string[]): string[] {
-  const [ones, rest] = [some.map(parseRange), others.map(parseRange)];
-  return ones.flatMap((one, index) =>
-    rest.flatMap((other, place) => {
-      if (one === null || other === null || (some === others && place <= index)) return [];
-      if (!rangesOverlap(one, other)) return [];
-      return [`${what} ${some[index] ?? ''} overlaps ${others[place] ?? ''}.`];
-    }),
+  const ones = some.map(parseRange);
+  const rest = some === others ? ones : others.map(parseRange);
+  return overlappingPairs(ones, rest).map(
+    ([one, other]) => `${what} ${some[one] ?? ''} overlaps ${others[other] ?? ''}.`,
   );
 }
 

@@ -37,9 +37,22 @@ export function cleanDescription(description: WorkbookDescription): WorkbookDesc
   return cleanAll(description) as WorkbookDescription;
 }
 
+/** What needs no cleaning is given back as it is: most of a description is drawings and numbers. */
 function cleanAll(value: unknown): unknown {
   if (typeof value === 'string') return cleanText(value);
-  if (Array.isArray(value)) return value.map(cleanAll);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cleanAll(inner)]));
+  if (Array.isArray(value)) {
+    let copy: unknown[] | undefined;
+    value.forEach((inner: unknown, index) => {
+      const clean = cleanAll(inner);
+      if (clean !== inner) (copy ??= [...(value as unknown[])])[index] = clean;
+    });
+    return copy ?? value;
+  }
+  let copy: Record<string, unknown> | undefined;
+  for (const [key, inner] of Object.entries(value)) {
+    const clean = cleanAll(inner);
+    if (clean !== inner) (copy ??= { ...value })[key] = clean;
+  }
+  return copy ?? value;
 }

@@ -3,25 +3,44 @@ import type { JobPlan } from '../planning/job-plan.ts';
 import { describeClient } from './client/client-sheet.ts';
 import { draftCutting } from './cutting/cutting-sheet.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
+import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
+import { describeOutlines } from './outlines/outlines-sheet.ts';
+import { describePieces } from './pieces/pieces-sheet.ts';
 import { newPlanCells } from './plan-cells.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
+export interface SheetChoice {
+  /** Adds the set-up numbers as plain formulas, which answer without the add-in. */
+  readonly keepsFormulas?: boolean;
+}
+
 /**
- * Describes the sheets Production, Set-ups, Cutting and Client: all totals as plain formulas with
- * what they come to, lengths as they are planned, nothing of the person's in it but the job's words.
+ * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting and
+ * Client: all totals as plain formulas with what they come to, lengths as they are planned, nothing
+ * of the person's in it but the job's words.
  *
  * @param plan A plan that was made; see checkJobPlan.
  */
-export function describePlan(plan: JobPlan): WorkbookDescription {
+export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
   const cells = newPlanCells();
   // Each of these points to cells of the others, so all are placed before any is finished.
   const production = draftProduction(plan, cells);
+  const pieces = describePieces(plan, cells);
   const cutting = draftCutting(plan, cells);
   const client = describeClient(plan, cells);
+  const outlines = describeOutlines(plan);
   return {
     version: DESCRIPTION_VERSION,
     title: 'Production workbook',
-    sheets: [production.finish(), describeSetUps(plan), cutting.finish(), client],
+    sheets: [
+      production.finish(),
+      pieces,
+      describeSetUps(plan),
+      ...(outlines === undefined ? [] : [outlines]),
+      cutting.finish(),
+      client,
+      ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan) : []),
+    ],
   };
 }

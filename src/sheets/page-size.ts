@@ -16,7 +16,7 @@ export const POINTS_PER_INCH = 72;
 /** Pixels of the standard font's widest digit, and of a cell's padding, at 96 to the inch [M]. */
 export const DIGIT_PIXELS = 7;
 const PADDING_PIXELS = 5;
-const PIXELS_PER_INCH = 96;
+export const PIXELS_PER_INCH = 96;
 
 /** Upright, in inches: ANSI/ASME Y14.1 size A; ISO 216. */
 const PAPER_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
@@ -34,14 +34,33 @@ export function columnPoints(characters: number): number {
   return (columnPixels(characters) / PIXELS_PER_INCH) * POINTS_PER_INCH;
 }
 
-/** Points of rows that an upright page has room for, shrunk so that all columns fit on its width. */
+/** Width in whole characters of the widest column that so many points hold. */
+export function columnWithin(points: number): number {
+  const pixels = (points / POINTS_PER_INCH) * PIXELS_PER_INCH;
+  return Math.floor((pixels - PADDING_PIXELS) / DIGIT_PIXELS);
+}
+
+/** Points between the margins of a page. */
+export function roomOnPage(
+  paper: PrintDescription['paper'],
+  orientation: PrintDescription['orientation'],
+): { readonly width: number; readonly height: number } {
+  const [short, long] = PAPER_INCHES[paper];
+  const [width, height] = orientation === 'portrait' ? [short, long] : [long, short];
+  const { left, right, top, bottom } = MARGIN_INCHES;
+  return {
+    width: (width - left - right) * POINTS_PER_INCH,
+    height: (height - top - bottom) * POINTS_PER_INCH,
+  };
+}
+
+/** Points of rows that a page has room for, shrunk so that all columns fit on its width. */
 export function roomForRows(
   paper: PrintDescription['paper'],
   columns: readonly ColumnDescription[],
+  orientation: PrintDescription['orientation'] = 'portrait',
 ): number {
-  const [width, height] = PAPER_INCHES[paper];
-  const { left, right, top, bottom } = MARGIN_INCHES;
+  const { width, height } = roomOnPage(paper, orientation);
   const wide = columns.reduce((all, column) => all + columnPoints(column.width), 0);
-  const scale = Math.min(1, ((width - left - right) * POINTS_PER_INCH) / wide);
-  return ((height - top - bottom) * POINTS_PER_INCH) / scale;
+  return height / Math.min(1, width / wide);
 }

@@ -4,8 +4,9 @@
  */
 import { parseRange } from './cell-range.ts';
 import type { CellDescription, ColumnDescription, SheetDescription } from './description.ts';
-import { STANDARD_COLUMN } from './page-size.ts';
+import { columnPixels, PIXELS_PER_INCH, POINTS_PER_INCH, STANDARD_COLUMN } from './page-size.ts';
 import { STANDARD_FONT, STYLES, type CellStyle } from './styles.ts';
+import { textEms } from './text-width.ts';
 
 /** What files and Excel give a row without a height of its own [M]. */
 export const STANDARD_POINTS = 15;
@@ -25,14 +26,9 @@ const USUAL_ROOM: LineRoom = { line: 1.28, besides: 2 };
 /** As high as Excel itself makes a row of Arial, one to four lines: 12.75 points for 10 [M]. */
 const CLOSE_ROOM: LineRoom = { line: 1.275, besides: 0 };
 
-/** Widths in digits of the standard font, rounded up by kinds of letters [M]; others are as wide. */
-const WIDTHS: readonly (readonly [RegExp, number])[] = [
-  [/[ ijltfrI.,:;'"!|()[\]/-]/, 0.55],
-  [/[mwMW@%]/, 1.6],
-  [/\p{Lu}/u, 1.3],
-  [/[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Extended_Pictographic}]/u, 2],
-];
-const BOLD_FACTOR = 1.1;
+/** Programs round the widths of letters and leave a margin in cells, so texts count a little wider [M]. */
+const LETTER_AIR = 1.03;
+const CELL_AIR_PIXELS = 5;
 
 /** Height in points by row from 0, of rows that say theirs and of those that need more. */
 export function rowHeights(sheet: SheetDescription): Map<number, { height: number }> {
@@ -75,40 +71,32 @@ function pointsNeeded(
 ): number {
   if (value === null) return 0;
   const { size = STANDARD_FONT.size, bold = false, wrap = false }: CellStyle = STYLES[style];
-  const factor = (size / STANDARD_FONT.size) * (bold ? BOLD_FACTOR : 1);
-  const lines = wrap ? linesOf(String(value), width / factor) : 1;
+  const em = (size / POINTS_PER_INCH) * PIXELS_PER_INCH * LETTER_AIR;
+  const lines = wrap ? linesOf(String(value), (width - CELL_AIR_PIXELS) / em, bold) : 1;
   return lines * size * room.line + room.besides;
 }
 
-/** Lines that the text breaks into between words, in a column so many digits wide. */
-function linesOf(text: string, width: number): number {
+/** Lines that the text breaks into between words, in a column so many ems wide. */
+function linesOf(text: string, width: number, bold: boolean): number {
   let lines = 0;
   for (const paragraph of text.split('\n')) {
     lines += 1;
     let used = 0;
     for (const word of paragraph.split(/(?<= )/)) {
-      const length = digitsOf(word.trimEnd());
+      const length = textEms(word.trimEnd(), bold);
       if (used > 0 && used + length > width) {
         lines += 1;
         used = 0;
       }
       // A word longer than the column is broken anywhere.
       lines += Math.max(0, Math.ceil(length / width) - 1);
-      used += digitsOf(word);
+      used += textEms(word, bold);
     }
   }
   return lines;
 }
 
-function digitsOf(text: string): number {
-  let digits = 0;
-  for (const character of text) {
-    digits += WIDTHS.find(([kind]) => kind.test(character))?.[1] ?? 1;
-  }
-  return digits;
-}
-
-/** The width over which the first cell of a merge spreads. */
+/** The width in pixels over which the first cell of a merge spreads. */
 function mergedWidths(sheet: SheetDescription): Map<string, number> {
   const widths = new Map<string, number>();
   for (const merge of sheet.merges ?? []) {
@@ -129,5 +117,5 @@ function widthOf(columns: readonly ColumnDescription[], from: number, to: number
 }
 
 function columnWidth(columns: readonly ColumnDescription[], column: number): number {
-  return columns[column]?.width ?? STANDARD_COLUMN;
+  return columnPixels(columns[column]?.width ?? STANDARD_COLUMN);
 }

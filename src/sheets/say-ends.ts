@@ -2,14 +2,24 @@
 import type { Profile } from '../planning/job.ts';
 import type { PieceEnd } from '../planning/piece.ts';
 import { formatDegrees } from '../core/units/format-mark.ts';
+import type { EndShape } from '../drawings/stick-view.ts';
 
 /** What an end is and how the saw stands for it, and the point that the length is measured to. */
 export interface EndWords {
   readonly end: string;
+  /** The same in a column whose heading says that angles are from square. */
+  readonly brief: string;
   readonly point: string;
+  /** Which side runs long. */
+  readonly shape: EndShape;
 }
 
-const SQUARE_END: EndWords = { end: 'square', point: 'square end' };
+const SQUARE_END: EndWords = {
+  end: 'square',
+  brief: 'square',
+  point: 'square end',
+  shape: 'square',
+};
 
 /**
  * A miter of an upright or flat molding halves the wall's corner C: derived, the saw turns 90 - C / 2
@@ -17,15 +27,27 @@ const SQUARE_END: EndWords = { end: 'square', point: 'square end' };
  * turns a right angle, whatever the wall does.
  */
 export function sayEnd(end: PieceEnd, profile: Profile | undefined): EndWords {
-  return { end: sayKind(end, profile?.spring !== undefined), point: end.point };
+  const { point } = end;
+  const said = sayKind(end, profile?.spring !== undefined);
+  if (end.kind === 'square') return { ...SQUARE_END, point };
+  const inFront = point === 'long point at the face' || point === 'long point of the return miter';
+  return { ...said, point, shape: inFront ? 'long in front' : 'long behind' };
 }
 
-function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean): string {
-  if (kind === 'square') return SQUARE_END.end;
-  if (kind === 'cope') return `cope, ${formatDegrees(cornerDeg)} corner`;
-  const corner = kind === 'return' ? 90 : cornerDeg;
-  if (sprung) return `${kind}, ${formatDegrees(corner)} corner: see Set-ups`;
-  return `${kind}, ${formatDegrees(90 - corner / 2)} from square`;
+function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean): Pick<EndWords, 'end' | 'brief'> {
+  if (kind === 'square') return SQUARE_END;
+  const corner = formatDegrees(kind === 'return' ? 90 : cornerDeg);
+  if (kind === 'cope' || sprung) {
+    const end = `${kind}, ${corner} corner${kind === 'cope' ? '' : ': see Set-ups'}`;
+    return { end, brief: end };
+  }
+  return fromSquare(kind, 90 - (kind === 'return' ? 90 : cornerDeg) / 2);
+}
+
+/** `inside miter, 45° from square`. */
+function fromSquare(kind: string, angleDeg: number): Pick<EndWords, 'end' | 'brief'> {
+  const angle = formatDegrees(angleDeg);
+  return { end: `${kind}, ${angle} from square`, brief: `${kind} ${angle}` };
 }
 
 /** Ends of one part of a spliced piece: the piece's own at its outer ends, a scarf at each joint. */
@@ -35,10 +57,18 @@ export function sayPartEnds(
   parts: number,
   spliceAngleDeg: number,
 ): { left: EndWords; right: EndWords } {
-  const end = `scarf, ${formatDegrees(spliceAngleDeg)} from square`;
+  const scarf = fromSquare('scarf', spliceAngleDeg);
   // The two sides of a joint lap: one runs long at the back, the other at the face.
-  const left = { end, point: 'long point of the scarf at the face' };
-  const right = { end, point: 'long point of the scarf at the back' };
+  const left: EndWords = {
+    ...scarf,
+    point: 'long point of the scarf at the face',
+    shape: 'long in front',
+  };
+  const right: EndWords = {
+    ...scarf,
+    point: 'long point of the scarf at the back',
+    shape: 'long behind',
+  };
   return {
     left: part === 1 ? ends.left : left,
     right: part === parts ? ends.right : right,

@@ -1,6 +1,5 @@
 /** Lumber and sticks in the words of the yard. */
 import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { CutStick } from '../planning/job-plan.ts';
 import type { StockItem } from '../planning/job.ts';
 import { printExact, printStick } from './print-length.ts';
 
@@ -9,11 +8,4 @@ export function sayStock(item: StockItem, unit: LengthUnit): string {
   const kind = item.thicknessClass === '' ? item.kind : `${item.kind} ${item.thicknessClass}`;
   const wide = item.width === undefined ? [] : [`${printExact(item.width, unit)} wide`];
   return [kind, ...wide, printStick(item.length, unit)].join(', ');
-}
-
-/** Which stick or board of its stock it is, and which blank of the board. */
-export function sayUnit({ item, unit, strip, strips, fromRack }: CutStick): string {
-  const from = fromRack ? 'from the rack' : 'to buy';
-  const blank = strips === 1 ? '' : `, blank ${strip} of ${strips} across`;
-  return `${from}: ${item.for}, ${item.kind} ${unit}${blank}`;
 }

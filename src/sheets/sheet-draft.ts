@@ -5,6 +5,7 @@ import type {
   CellDescription,
   CellValue,
   ColumnDescription,
+  HighlightDescription,
   PlacedDrawing,
   PrintDescription,
   SheetDescription,
@@ -45,6 +46,7 @@ export class SheetDraft {
   readonly #heights = new Map<number, number>();
   readonly #drawings: PlacedDrawing[] = [];
   readonly #tables: TableDescription[] = [];
+  readonly #highlights: HighlightDescription[] = [];
   readonly #isClose: boolean;
 
   /** @param isClose Whether each row says its height, no more than its lines need. */
@@ -97,6 +99,11 @@ export class SheetDraft {
     return this.#heights.get(row) ?? closeHeight(cells, this.#columns, this.#joins.get(row) ?? []);
   }
 
+  /** How many drawings it has so far. */
+  get drawn(): number {
+    return this.#drawings.length;
+  }
+
   /** Puts a drawing at a cell, row from 1 and column from 0; rows of enough height follow. */
   draw(row: number, column: number, drawing: Drawing, name?: string): void {
     const at = cellName(row - 1, column);
@@ -111,9 +118,14 @@ export class SheetDraft {
     });
   }
 
-  /** A new page begins after the last row added. */
-  breakPage(): void {
-    if (this.#rows.length > 0) this.#breaks.push(this.#rows.length);
+  /** Marks cells of `range` with a style where a formula, relative to its first cell, is true. */
+  highlight(range: string, formula: string, style: StyleName): void {
+    this.#highlights.push({ range, formula, style });
+  }
+
+  /** A new page begins after the last row added, or after another. */
+  breakPage(after = this.#rows.length): void {
+    if (after > 0) this.#breaks.push(after);
   }
 
   /** Shrunk to the page's width unless told otherwise. */
@@ -136,6 +148,7 @@ export class SheetDraft {
       ...(freeze === undefined ? {} : { freeze }),
       ...(this.#drawings.length === 0 ? {} : { drawings: this.#drawings }),
       ...(this.#tables.length === 0 ? {} : { tables: this.#tables }),
+      ...(this.#highlights.length === 0 ? {} : { highlights: this.#highlights }),
       print: { fitWidth: true, ...print, header: '', breaksAfter: this.#breaks },
     };
   }

@@ -8,6 +8,10 @@ export const MANUAL_CAUTION =
 export const JUDGMENT_CAUTION =
   "Local codes and a qualified person's judgment stand above any number here.";
 
+/** The line that stands beside whatever a cove is cut or traced by. */
+export const TRIAL_CAUTION =
+  'Make a trial cut in scrap first, and measure it before any blank is cut. The rail marks hold at the final height and tilt: a blade that shifts as it rises wanders a little before.';
+
 /**
  * All of them, in the order in which the work is done.
  *
@@ -20,7 +24,7 @@ export function standingCautions(leastBlank?: string): readonly string[] {
     'Coving exposes the blade: guard and riving knife are in the way of this cut. Where the manual lets them come off, they go back on right after it.',
     'Unplug the saw while you set blade, tilt and rails.',
     'Rails on both sides of the blank, each clamped at both ends.',
-    'Make a trial cut in scrap first, and measure it before any blank is cut. The rail marks hold at the final height and tilt: a blade that shifts as it rises wanders a little before.',
+    TRIAL_CAUTION,
     'Push blocks: never hands over the blade.',
     'Feed front to back only. Never draw the board back over a turning blade; wait for the blade to stop before you lift the work.',
     'Light passes: never more at once than from one height on the list to the next.',

@@ -33,11 +33,15 @@ const WARN = 'F3D9B1';
 export const STYLES = {
   plain: {},
   title: { bold: true, size: 16, color: INK },
+  wrappedTitle: { bold: true, size: 16, color: INK, wrap: true },
+  longTitle: { bold: true, size: 11, color: INK, wrap: true },
   subtitle: { italic: true, color: '4A5960' },
   heading: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'left' },
   headingRight: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'right' },
   section: { bold: true, size: 12, color: INK, fill: BAND },
   label: { bold: true, color: INK },
+  // A label that may be long: with a currency in words, say.
+  fact: { bold: true, color: INK, wrap: true },
   text: { format: '@' },
   wrapped: { wrap: true },
   center: { align: 'center' },
@@ -45,11 +49,20 @@ export const STYLES = {
   caution: { wrap: true, fill: WARN, color: INK },
   input: { fill: INPUT, border: 'hair' },
   inputText: { fill: INPUT, border: 'hair', format: '@' },
+  inputWhole: { fill: INPUT, border: 'hair', format: '#,##0_)', align: 'right' },
+  inputDate: { fill: INPUT, border: 'hair', format: 'd mmm yyyy', align: 'left' },
+  date: { bold: true, format: 'd mmm yyyy', align: 'left' },
   length: { align: 'right' },
   number: { align: 'right', format: '0.0###_)' },
   whole: { format: '#,##0_)', align: 'right' },
   decimal: { format: '#,##0.00_)', align: 'right' },
   inches: { format: '0.0000', align: 'right' },
+  degreesFine: { format: '0.0000"°"', align: 'right' },
+  // Without a format of its own a number is shown in as many digits as there is room for.
+  quiet: { size: 8, color: '4A5960', align: 'right' },
+  // What was planned, beside what may be typed over: shown in the same digits.
+  plannedSize: { color: '4A5960' },
+  quietLabel: { size: 8, color: '4A5960' },
   degrees: { format: '0.0"°"', align: 'right' },
   percent: { format: '0.0" %"', align: 'right' },
   money: { format: '#,##0.00_)', align: 'right' },
@@ -66,6 +79,7 @@ export const STYLES = {
   // A row of a list: hairlines lead the eye along it.
   row: { wrap: true, border: 'hair' },
   rowStrong: { wrap: true, border: 'hair', bold: true },
+  rowStrongRight: { wrap: true, border: 'hair', bold: true, align: 'right' },
   rowDone: { wrap: true, border: 'hair', italic: true, color: '4A5960' },
   rowRight: { wrap: true, border: 'hair', align: 'right' },
   rowNumber: { border: 'hair', align: 'right', format: '0.0###_)' },
@@ -73,6 +87,8 @@ export const STYLES = {
   rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00_)' },
   stick: { bold: true, fill: BAND, wrap: true },
   stickRight: { bold: true, fill: BAND, wrap: true, align: 'right' },
+  stickWhole: { bold: true, fill: BAND, align: 'right', format: '#,##0_)' },
+  stickDecimal: { bold: true, fill: BAND, align: 'right', format: '#,##0.00_)' },
   stickNumber: { bold: true, fill: BAND, align: 'right', format: '0.0###_)' },
   setting: { bold: true, size: 11, color: INK, wrap: true, border: 'hair' },
 } as const satisfies Readonly<Record<string, CellStyle>>;

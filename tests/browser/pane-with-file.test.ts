@@ -40,14 +40,51 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const { sheets } = readXlsxBack(await bytesOf(download));
       expect(sheets.map(({ name }) => name)).toEqual([
         'Production',
+        'Pieces',
         'Set-ups',
+        'Outlines',
         'Cutting',
         'Client',
       ]);
       const { plan } = await planOnOwn(jobOf(DEMO));
       const price = plan!.totals.priceCents / 100;
-      const client = Object.values(sheets[3]!.cells).map(({ value }) => Number(value).toFixed(2));
+      const client = Object.values(sheets.at(-1)!.cells).map(({ value }) =>
+        Number(value).toFixed(2),
+      );
       expect(client).toContain(price.toFixed(2));
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    BROWSER_TEST_MS,
+  );
+
+  test(
+    'saves the client’s copy beside the sheets, and keeps set-up numbers as formulas where that is ticked',
+    async () => {
+      const { page, context, errors } = await alone();
+      await open(page, 'trim.xlsx', await writeWorkbook(describeInput(tablesOf(DEMO))));
+      await page
+        .getByText(/^No problems/)
+        .first()
+        .waitFor();
+      await planJob(page, 'Plan the job', 0);
+      const box = page.getByRole('checkbox', { name: 'Keep the set-up numbers as formulas' });
+      expect(await box.isChecked()).toBe(false);
+      await box.check();
+      expect(await box.isChecked()).toBe(true);
+      const saving = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save the client’s copy' }).click();
+      const download = await saving;
+      expect(download.suggestedFilename()).toBe('trim-client.xlsx');
+      const { sheets, names } = readXlsxBack(await bytesOf(download));
+      expect([sheets.map(({ name }) => name), names]).toEqual([['Moldings'], {}]);
+      const { plan } = await planOnOwn(jobOf(DEMO));
+      const values = Object.values(sheets[0]!.cells).map(({ value }) => Number(value).toFixed(2));
+      const { priceCents, taxCents } = plan!.totals;
+      expect(values).toContain(((priceCents + taxCents) / 100).toFixed(2));
+      expect(sheets[0]!.drawings).toHaveLength(plan!.profiles.length);
+      await page.getByText('saved as trim-client.xlsx').first().waitFor();
+      await box.waitFor();
       expect(errors).toEqual([]);
       await context.close();
     },

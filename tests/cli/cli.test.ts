@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, jest } from '@jest/globals';
 import { callSuite } from './call-suite.ts';
+import { clientSuite } from './client-suite.ts';
 import { cutSuite } from './cut-suite.ts';
 import { effortSuite } from './effort-suite.ts';
 import { exportSuite } from './export-suite.ts';
@@ -21,6 +22,7 @@ setUpSuite();
 cutSuite();
 effortSuite();
 planSuite();
+clientSuite();
 exportSuite();
 serveSuite();
 hostileSuite();

@@ -31,7 +31,7 @@ export function exportSuite(): void {
       const calls = [
         { args: ['export', 'job', '--out', 'new.zip'], says: /profiles|Profile/ },
         { args: ['export', DEMO, '--out', 'there.zip', ...QUICK], says: /there\.zip/ },
-        { args: ['export', DEMO, '--out', 'new.xlsx', ...QUICK], says: /must end in \.zip/ },
+        { args: ['export', DEMO, '--out', 'new.xlsx', ...QUICK], says: /must end in “\.zip”/ },
         { args: ['export', DEMO, '--out', 'none/new.zip', ...QUICK], says: /none/ },
       ];
       for (const { args, says } of calls) {

@@ -28,7 +28,7 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = ['Production', 'Set-ups', 'Cutting', 'Client'];
+const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
 const INPUT_SHEETS = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
 
 export function planSuite(): void {
@@ -236,6 +236,19 @@ export function planSuite(): void {
       expect(formulas.length).toBeGreaterThan(0);
       const foreign = /HYPERLINK|A1:A9|^\+?SUM\(A1\)|^1\+1|^-?2\+3|Cove/;
       expect(formulas.filter((formula) => foreign.test(formula))).toEqual([]);
+    });
+
+    test('with --formulas the set-up numbers stand in the workbook as plain formulas too', async () => {
+      const folder = folderWith(SMALL);
+      const asked = ['plan', '.', '--out', 'plan.xlsx', '--formulas'];
+      const { exit, out, err } = await run(folder, asked);
+      expect([exit, err]).toEqual([0, '']);
+      const { sheetNames, formulas } = partsOf(join(folder, 'plan.xlsx'));
+      expect(sheetNames).toEqual([...PLAN_SHEETS, 'Set-up formulas', 'Formula steps']);
+      expect(formulas.filter((one) => one.includes('ASIN('))).not.toEqual([]);
+      expect(formulas.filter((one) => one.includes('COVE.'))).toEqual([]);
+      expect(out).toMatch(/^ {2}Set-up formulas +\w/m);
+      expect((await run(folder, ['plan', '--help'])).out).toContain('--formulas');
     });
 
     // Real where present: a two-family house measured off an open building model, 320 runs.

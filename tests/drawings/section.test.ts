@@ -5,6 +5,7 @@ import { computeCut } from '../../src/core/cove/cut.ts';
 import { computeSectionArea } from '../../src/core/cove/outline.ts';
 import { radians } from '../../src/core/units/angle.ts';
 import { drawSection, type SectionView } from '../../src/drawings/section.ts';
+import { sayLength } from '../../src/drawings/say.ts';
 import {
   anySection,
   fittingSection,
@@ -42,12 +43,27 @@ describe('The section of a cove', () => {
     expect(texts).toHaveLength(10);
   });
 
-  test('letters millimetres in a shop that measures so, and decimals beside the 64ths', () => {
+  test('letters millimetres in a shop that measures so, else fractions, and says where one is the nearest only', () => {
     expect(said({ ...SKEWED, unit: 'mm' })).toEqual(
       expect.arrayContaining(['101.6 mm', '25.4 mm', '76.2 mm', '19.1 mm', '9.5 mm', '15.9 mm']),
     );
     const blank = { width: 4, thickness: 1.1, nearFlat: 25 / 64 };
-    expect(said({ ...SKEWED, blank })).toEqual(expect.arrayContaining(['25/64"', '0.35"', '1.1"']));
+    // By hand: 1.1 in is 70.4 parts of 64, its web of 0.35 in 22.4.
+    expect(said({ ...SKEWED, blank })).toEqual(
+      expect.arrayContaining(['25/64"', '39/64"', '≈ 1 3/32"', '≈ 11/32"']),
+    );
+    const { alt } = drawSection({ ...SKEWED, blank });
+    expect(alt).toContain('4" wide and ≈ 1 3/32" thick');
+    expect(alt).toContain('the web over the cove is ≈ 11/32"');
+  });
+
+  test('letters what is less than half a 64th as such, and nothing as nothing', () => {
+    expect(sayLength(1 / 200, 'in')).toBe('under 1/64"');
+    expect(sayLength(0, 'in')).toBe('0"');
+    expect(sayLength(1e-9, 'in')).toBe('0"');
+    // 1/100 in is 0.64 parts of 64.
+    expect(sayLength(1 / 100, 'in')).toBe('≈ 1/64"');
+    expect(sayLength(2.9999999996, 'in')).toBe('3"');
   });
 
   test('names what it measures where it is wide enough', () => {
@@ -193,7 +209,7 @@ describe('The section of a cove', () => {
         const { alt, shapes } = drawSection(view);
         for (const shape of shapes) {
           if (shape.kind !== 'text' || shape.tone !== 'measure') continue;
-          const length = /[\d./ ]+("| mm)$/.exec(shape.text)?.[0].trim();
+          const length = /((≈|under) )?[\d./ ]+("| mm)$/.exec(shape.text)?.[0].trim();
           expect(alt).toContain(length);
         }
       }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { unzipSync, strFromU8 } from 'fflate';
+import dxfParser, { type IPolylineEntity } from 'dxf-parser';
 import { exportPlan } from '../../src/exports/export-plan.ts';
 import { newFileNames } from '../../src/exports/file-names.ts';
 import { writeZip } from '../../src/hosts/zip/write-zip.ts';
@@ -8,6 +9,9 @@ import { standingCautions } from '../../src/sheets/standing-cautions.ts';
 import { parseXml } from '../hosts/xml.ts';
 import { planOf } from '../planning/make-job.ts';
 import { HOSTILE_NAMES, JOBS } from '../sheets/sheet-jobs.ts';
+
+/** Its types speak of a module that Node doesn't see. */
+const Parser = dxfParser as unknown as typeof dxfParser.DxfParser;
 
 describe.each(Object.entries(JOBS))('files of the job %s', (_, tables) => {
   test('hold every drawing of the sheets as sound SVG of its size, under a path of its own', async () => {
@@ -27,6 +31,22 @@ describe.each(Object.entries(JOBS))('files of the job %s', (_, tables) => {
     expect(new Set(paths).size).toBe(paths.length);
     for (const path of paths)
       expect(path).toMatch(/^[\p{L}\p{M}\p{N}-]+(?:[/ ][\p{L}\p{M}\p{N}-]+)*\.\w{3}$/u);
+  });
+
+  test('hold an outline of each cove that another reader takes, as wide as its blank', async () => {
+    const plan = await planOf(tables);
+    const { unit } = plan.job.shop;
+    const made = plan.profiles.filter(({ setUp }) => setUp !== undefined);
+    const files = exportPlan(plan).filter(({ path }) => path.endsWith('.dxf'));
+    expect(files).toHaveLength(made.length);
+    made.forEach(({ profile }, at) => {
+      const { entities } = new Parser().parseSync(files[at]!.text)!;
+      const board = entities.find(({ layer }) => layer === 'BOARD') as IPolylineEntity;
+      const xs = board.vertices.map(({ x }) => x);
+      const wide = Number(profile.blankWidth) * (unit === 'mm' ? 25.4 : 1);
+      expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(wide, 4);
+      expect(files[at]!.text).toContain('saw');
+    });
   });
 
   test('say the cautions first, all of them', async () => {

@@ -49,7 +49,7 @@ export async function printedPages(
 }
 
 /** All files in one run of the program, which takes as long as one file. */
-async function convert(
+export async function convert(
   files: Readonly<Record<string, Uint8Array>>,
   ending: 'xlsx' | 'pdf',
 ): Promise<Record<string, Uint8Array>> {

@@ -54,6 +54,24 @@ describe('Painting a PNG', () => {
     expect(Buffer.from(one).equals(other)).toBe(true);
   });
 
+  test('shows nothing of the drawing painted before it, to the last pixel', async () => {
+    const size = { width: 25.44, height: 12.74 };
+    const empty = { ...DRAWING, ...size, shapes: [] };
+    const first = Buffer.from(await paintPng(empty));
+    const full = DRAWING.shapes.map((shape) => ({
+      ...shape,
+      points: [
+        [0, 0],
+        [30, 0],
+        [30, 30],
+        [0, 30],
+      ],
+    }));
+    const painted = { ...DRAWING, ...size, shapes: full } as Drawing;
+    const [, again] = await Promise.all([paintPng(painted), paintPng(empty)]);
+    expect(Buffer.from(again).equals(first)).toBe(true);
+  });
+
   test('letters in the font that comes along, no wider than labels are given room for', async () => {
     const shape = { kind: 'text', at: [1, 8], size: 4, anchor: 'start', tone: 'ink' } as const;
     for (const text of [

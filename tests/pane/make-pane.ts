@@ -34,6 +34,7 @@ export function makePane(
     host: Promise.resolve(host === undefined ? { why: 'plain page' } : { host }),
     openFile: () => Promise.resolve(ok(demoHost())),
     makeFile: () => Promise.resolve(new Uint8Array([1])),
+    makeZip: () => Promise.resolve(new Uint8Array([2])),
     saveFile: (name) => void saved.push(name),
     loadPlanner: () => Promise.resolve(planner),
     loadDemo: () => Promise.resolve(DEMO_TABLES),

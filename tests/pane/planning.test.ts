@@ -4,7 +4,7 @@ import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL } from './memory-host.ts';
 
-const OUTPUT = 'Production, Set-ups, Cutting, Client';
+const OUTPUT = 'Production, Pieces, Set-ups, Outlines, Cutting, Client';
 
 describe('From a blank workbook to written sheets', () => {
   test('the demo is made, checked, planned and written, and only then do the sheets stand', async () => {
@@ -27,7 +27,7 @@ describe('From a blank workbook to written sheets', () => {
       file: undefined,
     });
     expect(store.get().announcement.text).toBe(
-      'Production, Set-ups, Cutting and Client were written.',
+      'Production, Pieces, Set-ups, Outlines, Cutting and Client were written.',
     );
   });
 
@@ -47,7 +47,7 @@ describe('From a blank workbook to written sheets', () => {
       kind: 'asking',
       question: {
         replaced: ['Cutting'],
-        added: ['Production', 'Set-ups', 'Client'],
+        added: ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Client'],
         pointing: [{ sheet: 'Cutting', cells: ['Notes!B4'] }],
       },
     });
@@ -219,7 +219,7 @@ describe('Without a workbook beside it', () => {
     await actions.askToWrite();
     expect(saved).toEqual(['demo-trim.xlsx', 'House planned.xlsx']);
     expect(store.get().announcement.text).toBe(
-      'Production, Set-ups, Cutting and Client were written to House planned.xlsx.',
+      'Production, Pieces, Set-ups, Outlines, Cutting and Client were written to House planned.xlsx.',
     );
   });
 

@@ -72,6 +72,16 @@ describe('every fault of the input', () => {
     ],
     ['a unit that is no length', { shop: 'Setting,Value,Unit\nkerf,1/8,lb' }, ['word.unknown']],
     ['a blade of 0', { shop: 'Setting,Value\nblade diameter,0' }, ['length.not-positive']],
+    [
+      'a price that holds half a day more',
+      { shop: 'Setting,Value\nprice holds days,30.5' },
+      ['number.not-whole'],
+    ],
+    [
+      'a price that holds no day',
+      { shop: 'Setting,Value\nprice holds days,0' },
+      ['number.too-small'],
+    ],
   ] as const)('%s', (_, tables, expected) => {
     expect(codes(tables)).toEqual(expected);
   });

@@ -251,7 +251,33 @@ describe('hours and money', () => {
     });
   });
 
-  test('is shared among rooms to the cent', () => {
+  test('of a profile is shared among rooms by length, each within a cent, to the whole', async () => {
+    // 8 ft 4 in in each of three rooms: a third of the price each.
+    const runs = ['A', 'B', 'C'].map((room) => `${room},r,Base,100`);
+    const other = ['B,s,Casing,90', 'D,s,Casing,45 1/16', 'A,s,Casing,31'];
+    const { rooms, profiles } = await planOf({
+      runs: ['Room,Run,Profile,Length', ...runs, ...other].join('\n'),
+      shop: 'Setting,Value\nhourly rate,61.37\nmargin %,13\nend allowance,0',
+    });
+    expect(rooms.map(({ room, profile }) => `${room} ${profile}`)).toEqual([
+      'A Base',
+      'A Casing',
+      'B Base',
+      'B Casing',
+      'C Base',
+      'D Casing',
+    ]);
+    for (const { profile, tally, money } of profiles) {
+      const lines = rooms.filter((line) => line.profile === profile.name);
+      expect(lines.reduce((sum, line) => sum + line.priceCents, 0)).toBe(money.priceCents);
+      for (const { lengthNet, priceCents } of lines) {
+        const part = (money.priceCents * Number(lengthNet)) / Number(tally.lengthNet);
+        expect(Math.abs(priceCents - part)).toBeLessThan(1);
+      }
+    }
+  });
+
+  test('is shared among profiles to the cent', () => {
     fc.assert(
       fc.property(
         fc.nat(1e7),

@@ -4,6 +4,7 @@ import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planByHand, type HandStick } from '../planning/hand-made-plan.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { planMixed, SHARED, withCredit } from '../planning/shared-boards.ts';
+import { cutSticks, offcutRows } from './cut-rows.ts';
 import { sheetOf, textsOf } from './sheet-jobs.ts';
 
 /** Boards of 9 1/2 in: two blanks of 4 1/2 (9 1/8), three of 3 (9 1/4), or one of each (7 5/8). */
@@ -58,36 +59,46 @@ describe('The cutting sheet of profiles that share boards', () => {
     const texts = textsOf(mixed);
     const rip = texts.indexOf('Rip the boards first');
     expect(texts[rip + 1]).toBe(
-      `Board 1 of Poplar (board 4/4, 8" wide, 10'): rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
+      `Board A1 of Poplar (board 4/4, 8" wide, 10'): rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
     );
     const first = texts.indexOf('Wide #1');
     expect(first).toBeGreaterThan(rip);
     expect(texts.indexOf('Narrow #1')).toBeGreaterThan(first);
-    expect(texts).toContain('to buy: Poplar, board 1, blank 2 of 2 across');
+    expect(texts).toContain('board A1, blank 2 of 2, to buy');
   });
 
   test('gathers boards that are ripped alike, and lists whole blanks that are kept', () => {
     const rips = textsOf(many).filter((text) => text.includes(': rip '));
     const of = `of Poplar (board 4/4, 9 1/2" wide, 10')`;
     expect(rips).toEqual([
-      `Board 1 ${of}: rip 2 × Wide 4 1/2"`,
-      `Board 2 ${of}: rip 1 × Wide 4 1/2", 1 × 4 1/2" to keep`,
-      `Board 3 ${of}: rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
-      `Board 4 ${of}: rip 2 × Narrow 3", 1 × 3" to keep`,
+      `Board A1 ${of}: rip 2 × Wide 4 1/2"`,
+      `Board A2 ${of}: rip 1 × Wide 4 1/2", 1 × 4 1/2" to keep`,
+      `Board A3 ${of}: rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
+      `Board A4 ${of}: rip 2 × Narrow 3", 1 × 3" to keep`,
     ]);
-    const kept = textsOf(many).find((text) => text.includes('whole blank of'));
-    expect(kept).toBe(
-      `1 whole blank of Poplar, 4 1/2" wide, 10' (kept, but not credited); 1 whole blank of Poplar, 3" wide, 10' (kept, but not credited)`,
-    );
+    const kept = offcutRows(many).filter(({ what }) => what !== 'rest of a stick');
+    expect(
+      kept.map(({ label, wide, thick, text, what, from }) => [
+        label,
+        wide,
+        thick,
+        text,
+        what,
+        from,
+      ]),
+    ).toEqual([
+      ['A2 blank 2', '4 1/2"', '4/4', "10'", 'whole blank, not credited', 'board A2'],
+      ['A4 blank 3', '3"', '4/4', "10'", 'whole blank, not credited', 'board A4'],
+    ]);
   });
 
   test('tells boards from the rack from those to buy', () => {
-    const from = textsOf(many).filter((text) => /^(?:from the rack|to buy): /u.test(text));
-    expect(from.filter((text) => text.startsWith('from the rack'))).toEqual([
-      'from the rack: Poplar, board 1, blank 1 of 2 across',
-      'from the rack: Poplar, board 1, blank 2 of 2 across',
+    const which = cutSticks(many).map((stick) => stick.which);
+    expect(which.filter((text) => text.endsWith('from the rack'))).toEqual([
+      'board A1, blank 1 of 2, from the rack',
+      'board A1, blank 2 of 2, from the rack',
     ]);
-    expect(from).toHaveLength(7);
+    expect(which.filter((text) => text.endsWith('to buy'))).toHaveLength(5);
   });
 });
 
@@ -106,7 +117,7 @@ test('Boards that are ripped alike are one line of the cutting sheet', async () 
     text.includes(': rip '),
   );
   expect(rips[0]).toBe(
-    `Boards 1 to 3 of Poplar (board 4/4, 9 1/2" wide, 10'): rip 2 × Wide 4 1/2"`,
+    `Boards A1 to A3 of Poplar (board 4/4, 9 1/2" wide, 10'): rip 2 × Wide 4 1/2"`,
   );
   expect(rips).toHaveLength(2);
 });

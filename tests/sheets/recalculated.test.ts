@@ -1,35 +1,118 @@
-import { expect, test } from '@jest/globals';
+import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { CellValue, WorkbookDescription } from '../../src/sheets/description.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
+import type { WorkbookView } from '../hosts/workbook-view.ts';
 import { planOf } from '../planning/make-job.ts';
+import { randomPlans } from './random-jobs.ts';
 import { JOBS } from './sheet-jobs.ts';
 
+const RANDOM_JOBS = 50;
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
 
-(mustRun ? test : test.skip)(
-  'LibreOffice recalculates every formula of a plan to what stands in it',
-  async () => {
+/** Rates of the shop as the head of Production names them, and the same as settings of Shop. */
+const OTHER_RATES: Readonly<Record<string, readonly [setting: string, value: number]>> = {
+  'Hourly rate ($)': ['hourly rate', 71.25],
+  'Overhead, % of the rest': ['overhead %', 9.5],
+  'Margin, % of price': ['margin %', 22],
+  'Tax, % of price': ['tax %', 7.125],
+  'Set-up of each cove (min)': ['set-up minutes', 55],
+  'Feed over the blade (ft/min)': ['feed', 4.5],
+  'Carrying round, each pass (s)': ['handling per pass', 21],
+  'Smoothing (min/sq ft)': ['smoothing minutes per square foot', 9.25],
+  'Each crosscut (s)': ['crosscut seconds', 61],
+};
+
+/** The workbook with other rates typed into Production, all formulas and cached values left alone. */
+function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
+  const sheets = workbook.sheets.map((sheet) => {
+    if (sheet.name !== 'Production') return sheet;
+    const rows = sheet.rows.map((row) => {
+      const rate = OTHER_RATES[String(row.cells[5]?.value)];
+      if (rate === undefined) return row;
+      const cells = row.cells.map((cell, at) => (at === 7 ? { ...cell, value: rate[1] } : cell));
+      return { ...row, cells };
+    });
+    return { ...sheet, rows };
+  });
+  return { ...workbook, sheets };
+}
+
+(mustRun ? describe : describe.skip)('LibreOffice', () => {
+  const plans = new Map<string, JobPlan>();
+  const written = new Map<string, WorkbookView>();
+  const saved = new Map<string, WorkbookView>();
+
+  beforeAll(async () => {
     // Where CI lacks it, this fails: a check that can't run there is no check.
     expect(here).toBe(true);
+    for (const [name, tables] of Object.entries(JOBS)) plans.set(name, await planOf(tables));
+    for (const [name, plan] of await randomPlans(RANDOM_JOBS)) plans.set(name, plan);
     const files: Record<string, Uint8Array> = {};
-    for (const [name, tables] of Object.entries(JOBS)) {
-      files[name] = await writeWorkbook(describePlan(await planOf(tables)), { paint: paintTiny });
+    for (const [name, plan] of plans) {
+      files[name] = await writeWorkbook(describePlan(plan), { paint: paintTiny });
     }
-    const saved = await recalculate(files);
+    const other = withOtherRates(describePlan(plans.get('demo')!));
+    files['other-rates'] = await writeWorkbook(other, { paint: paintTiny });
+    const recalculated = await recalculate(files);
     for (const [name, bytes] of Object.entries(files)) {
-      const { compared, differing } = differingFormulas(
-        readXlsxBack(bytes),
-        readXlsxBack(saved[name]!, false),
-      );
+      written.set(name, readXlsxBack(bytes));
+      saved.set(name, readXlsxBack(recalculated[name]!, false));
+    }
+  }, 240_000);
+
+  test('recalculates every formula of named and random jobs to what stands in it', () => {
+    let formulas = 0;
+    for (const name of plans.keys()) {
+      const { compared, differing } = differingFormulas(written.get(name)!, saved.get(name)!);
       expect([name, differing]).toEqual([name, []]);
       expect(compared).toBeGreaterThan(20);
+      formulas += compared;
     }
-  },
-  120_000,
-);
+    expect(formulas).toBeGreaterThan(5_000);
+  });
+
+  test('finds that all sheets of all of them agree', () => {
+    for (const name of plans.keys()) {
+      const { cells } = saved.get(name)!.sheets.find((sheet) => sheet.name === 'Production')!;
+      const verdicts = Object.values(cells).flatMap(({ formula, value }) =>
+        formula?.includes('"differs"') === true ? [value] : [],
+      );
+      expect([name, ...verdicts]).toEqual([name, ...verdicts.map(() => 'agrees')]);
+      expect(verdicts).toHaveLength(11);
+    }
+  });
+
+  test('comes to the hours and prices of a plan by other rates when these are typed in', async () => {
+    const { shop = '' } = JOBS['demo']!;
+    const settings = Object.values(OTHER_RATES).map(([name, value]) => `${name},${value},`);
+    const named = new Set(Object.values(OTHER_RATES).map(([name]) => name));
+    const kept = shop.trim().split('\n');
+    const others = kept.filter((line) => !named.has((line.split(',')[0] ?? '').toLowerCase()));
+    expect(kept.length - others.length).toBe(named.size);
+    const wanted = await planOf({ ...JOBS['demo']!, shop: [...others, ...settings].join('\n') });
+    const plan = plans.get('demo')!;
+    expect(wanted.totals.priceCents).not.toBe(plan.totals.priceCents);
+    const { cells } = saved.get('other-rates')!.sheets.find(({ name }) => name === 'Production')!;
+    const beside = (label: string, column: string): CellValue | null => {
+      const [at = ''] = Object.entries(cells).find(([, { value }]) => value === label) ?? [];
+      return cells[`${column}${at.replace(/\D/gu, '')}`]?.value ?? null;
+    };
+    expect(beside('Hours', 'C')).toBeCloseTo(wanted.totals.hours, 9);
+    expect(beside('Cost ($)', 'C')).toBeCloseTo(wanted.totals.costCents / 100, 9);
+    expect(beside('Price ($)', 'C')).toBeCloseTo(wanted.totals.priceCents / 100, 9);
+    const withTax = (wanted.totals.priceCents + wanted.totals.taxCents) / 100;
+    expect(beside('Price with tax ($)', 'C')).toBeCloseTo(withTax, 9);
+    // The client's price is what was offered: Production says that the two differ now.
+    expect(beside('Price here and on Client', 'M')).toBe('differs');
+    expect(beside('Price by room and by profile', 'M')).toBe('agrees');
+    expect(beside('Hours by room and by profile', 'M')).toBe('agrees');
+  });
+});

@@ -4,13 +4,14 @@ import fc from 'fast-check';
 import { drawTable } from '../../src/drawings/table.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { cellName, soundRange } from '../../src/sheets/cell-range.ts';
-import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { SheetDescription } from '../../src/sheets/description.ts';
 import { columnPoints, MARGIN_INCHES } from '../../src/sheets/page-size.ts';
+import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
+import { MANUAL_CAUTION, standingCautions } from '../../src/sheets/standing-cautions.ts';
 import { libreOfficeIsHere, printedPages } from '../hosts/libreoffice.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import { DEMO, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
+import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
 
 const POINTS_PER_MM = 72 / 25.4;
 /** In points of 1/72 in: 8 1/2 × 11 in; 210 × 297 mm (ISO 216). */
@@ -26,10 +27,27 @@ const FULL: Tables = {
   stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,8/4,6,12',5,board foot,,",
 };
 
+/**
+ * What one page must hold at least: forty passes of an off-center crown cove, three cautions of its
+ * own (a thin kerf, a steep approach, a step over the usual), rails that leave the table at its
+ * sides, three kinds of corners and a note.
+ */
+const FORTY: Tables = {
+  runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,90,inside miter,return,\nHall,south,Crown,90,outside miter,outside miter,135',
+  profiles:
+    'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class,Note\n' +
+    'Crown,crown cove,8 3/4,3,Poplar,7 3/4,2 1/2,3/8,38,12/4,Match the old crown: the sample hangs by the door',
+  shop: 'Setting,Value\nhourly rate,60\nkerf,3/32\nfirst pass,1/8\nstep,1/16\nlast pass,1/32\ntable front,12\ntable back,15\ntable width,27\nslot to blade,5 3/8',
+  stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,12/4,9,12',5,board foot,,",
+};
+
 const withSetting = (tables: Tables, setting: string, value: string): Tables => ({
   ...tables,
   shop: `${(tables.shop ?? '').replace(new RegExp(`^${setting},.*\n?`, 'mu'), '').trimEnd()}\n${setting},${value}`,
 });
+
+/** Steps of 1/256 in: more passes than two pages hold. */
+const OVERLEAF = withSetting(withSetting(FORTY, 'first pass', '1/256'), 'step', '1/256');
 
 const PAGES: Readonly<Record<string, Tables>> = {
   demo: DEMO,
@@ -39,10 +57,13 @@ const PAGES: Readonly<Record<string, Tables>> = {
   hostile: JOBS['hostile']!,
   full: FULL,
   'full on A4': withSetting(FULL, 'paper', 'a4'),
+  'forty passes': FORTY,
+  'forty passes on A4': withSetting(FORTY, 'paper', 'a4'),
+  'forty passes on a right-tilt saw': withSetting(FORTY, 'tilt side', 'right'),
 };
 
 async function setUpsOf(tables: Tables): Promise<SheetDescription> {
-  return sheetOf(describePlan(await planOf(tables)), 'Set-ups');
+  return describeSetUps(await planOf(tables));
 }
 
 /** First and last row, from 0, of each page. */
@@ -138,12 +159,69 @@ describe.each(Object.keys(PAGES))('The set-up pages of “%s”', (name) => {
 });
 
 describe('A set-up page', () => {
-  test('is one page for any cove of up to 20 passes, no deeper than 5/8 of its width, on any saw', async () => {
+  test('of forty passes has all of them, three cautions of its own and every standing one', async () => {
+    const plan = await planOf(FORTY);
+    const { setUp, profile } = plan.profiles[0]!;
+    expect(setUp!.passHeights).toHaveLength(40);
+    const own = plan.cautions.filter(({ code }) => !code.startsWith('rails.'));
+    expect(own).toHaveLength(3);
+    const texts = textsOf(describeSetUps(plan));
+    for (const { message } of own) expect(texts).toContain(message);
+    for (const line of standingCautions('36"')) {
+      expect(texts.filter((text) => text.includes(line))).toHaveLength(1);
+    }
+    for (const said of [profile.name, profile.note]) expect(texts).toContain(said);
+    const sheet = describeSetUps(plan);
+    const ticks = sheet.rows.flatMap(({ cells }) => cells.filter((one) => one?.style === 'tick'));
+    expect(ticks).toHaveLength(40);
+  });
+
+  test('goes on overleaf, and says so, where a page can not hold it', async () => {
+    for (const tables of [OVERLEAF, withSetting(OVERLEAF, 'paper', 'a4')]) {
+      const plan = await planOf(tables);
+      const sheet = describeSetUps(plan);
+      const pages = pagesOf(sheet);
+      expect(pages.length).toBeGreaterThan(2);
+      for (const { first, last } of pages) {
+        expect(pointsOf(sheet, first, last)).toBeLessThanOrEqual(roomOf(sheet));
+      }
+      const texts = textsOf(sheet);
+      expect(texts.filter((text) => text.includes('more than one page'))).toHaveLength(1);
+      const last = pages.at(-1)!;
+      const ticked = sheet.rows.map(({ cells }) => cells.filter((one) => one?.style === 'tick'));
+      expect(ticked.flat()).toHaveLength(plan.profiles[0]!.setUp!.passHeights.length);
+      expect(ticked.slice(last.first).flat()).toEqual([]);
+      // Every page says whose it is and begins with the manual's word; passes have their headings.
+      const first = (row: number): string => String(sheet.rows[row]?.cells[0]?.value);
+      for (const page of pages.slice(1)) {
+        expect(first(page.first)).toBe('Crown, overleaf');
+        expect(first(page.first + 1)).toBe(MANUAL_CAUTION);
+      }
+      for (const page of pages.slice(1, -1)) {
+        expect(first(page.first + 2)).toContain('Passes, continued');
+        expect(first(page.first + 3)).toBe('No.');
+      }
+      // Closer than 64ths tell apart: in decimals, none of them twice.
+      const heights = sheet.rows.flatMap(({ cells }) =>
+        [1, 4, 7, 10].flatMap((column) => {
+          const text = String(cells[column]?.value ?? '');
+          return /^\d\.\d{4}$/u.test(text) ? [text] : [];
+        }),
+      );
+      expect(new Set(heights).size).toBe(plan.profiles[0]!.setUp!.passHeights.length);
+      expect(texts.filter((text) => text === MANUAL_CAUTION)).toHaveLength(pages.length);
+      for (const line of standingCautions('36"').filter((one) => one !== MANUAL_CAUTION)) {
+        expect(texts.filter((text) => text.includes(line))).toHaveLength(1);
+      }
+    }
+  });
+
+  test('is one page for any cove of up to 40 passes, no deeper than 5/8 of its width, on any saw', async () => {
     const sixteenths = (least: number, most: number) =>
       fc.integer({ min: least * 16, max: most * 16 }).map((count) => count / 16);
     const job = fc.record({
       width: sixteenths(1, 6),
-      depth: sixteenths(0.125, 1.1875),
+      depth: sixteenths(0.125, 2.4375),
       offCenter: fc.constantFrom(0, 0.125, 0.375),
       flats: sixteenths(0.25, 2),
       front: sixteenths(9, 16),
@@ -169,16 +247,17 @@ describe('A set-up page', () => {
         const blank = one.width + 2 * one.flats;
         const profiles =
           'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Class\n' +
-          `Cove,cove,${blank},${one.depth + 0.5},Poplar,${one.width},${one.depth},${one.offCenter},8/4`;
+          `Cove,cove,${blank},${one.depth + 0.5},Poplar,${one.width},${one.depth},${one.offCenter},12/4`;
         const stock =
-          "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,8/4,12,12',5,board foot,,";
+          "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,12/4,12,12',5,board foot,,";
         const runs = 'Room,Run,Profile,Length\nHall,north,Cove,90';
         const tables = { runs, profiles, stock, shop };
         const plan = await planOf(tables).catch(() => undefined);
         // Not every cove can be made with every blade; that is told, and no page of ours.
         if (plan === undefined) return;
         made += 1;
-        const sheet = sheetOf(describePlan(plan), 'Set-ups');
+        const sheet = describeSetUps(plan);
+        expect(pagesOf(sheet)).toHaveLength(1);
         expect(pointsOf(sheet, 0, sheet.rows.length - 1)).toBeLessThanOrEqual(roomOf(sheet));
       }),
       { numRuns: 60 },
@@ -189,10 +268,15 @@ describe('A set-up page', () => {
   test('draws smaller where the page would not be one otherwise', async () => {
     // Nearly along the blade on a short table: the widest drawings leave no room for the cautions.
     const tables: Tables = {
-      runs: 'Room,Run,Profile,Length\nHall,north,Cove,90',
+      runs: [
+        'Room,Run,Profile,Length,Right end,Right corner',
+        ...[80, 100, 110, 120, 125, 130, 135, 140, 150].map(
+          (corner) => `Hall,wall ${corner},Cove,90,outside miter,${corner}`,
+        ),
+      ].join('\n'),
       profiles:
-        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Class\n' +
-        'Cove,cove,1 1/2,1,Poplar,1,7/16,3/8,5/4',
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class\n' +
+        'Cove,crown cove,1 1/2,1,Poplar,1,7/16,3/8,38,5/4',
       shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
       stock:
         "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
@@ -210,7 +294,7 @@ describe('A set-up page', () => {
   test('shows the table that the shop gives, and says so where it gives none', async () => {
     const plan = await planOf(FULL);
     const setUp = plan.profiles[0]!.setUp!;
-    const [, onTable] = sheetOf(describePlan(plan), 'Set-ups').drawings!;
+    const [, onTable] = describeSetUps(plan).drawings!;
     const wanted = drawTable({
       blade: setUp.blade,
       setting: setUp.setting,
@@ -232,15 +316,17 @@ const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
 
 (mustRun ? test : test.skip)(
-  'LibreOffice prints each set-up on a page of its own',
+  'LibreOffice prints each set-up on a page of its own, and breaks only where it is told',
   async () => {
     const files: Record<string, Uint8Array> = {};
     const wanted: Record<string, number> = {};
-    for (const [name, tables] of Object.entries(PAGES)) {
-      const workbook = describePlan(await planOf(tables));
-      const sheet = sheetOf(workbook, 'Set-ups');
+    for (const [name, tables] of Object.entries({ ...PAGES, overleaf: OVERLEAF })) {
+      const sheet = describeSetUps(await planOf(tables));
       const key = name.replaceAll(' ', '-');
-      files[key] = await writeWorkbook({ ...workbook, sheets: [sheet] }, { paint: paintTiny });
+      files[key] = await writeWorkbook(
+        { version: 1, title: name, sheets: [sheet] },
+        { paint: paintTiny },
+      );
       wanted[key] = pagesOf(sheet).length;
     }
     expect(await printedPages(files)).toEqual(wanted);

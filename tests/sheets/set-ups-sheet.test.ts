@@ -1,28 +1,29 @@
 import { describe, expect, test } from '@jest/globals';
 
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { SheetDescription } from '../../src/sheets/description.ts';
+import { sayLeastRadius } from '../../src/sheets/set-ups/set-up-page.ts';
+import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { saySide } from '../../src/sheets/set-ups/rail-marks.ts';
 import { DEMO_FOLDER, folderTables, planOf, type Tables } from '../planning/make-job.ts';
-import { cellAt, JOBS, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
+import { cellAt, JOBS, rowWith, textsOf } from './sheet-jobs.ts';
 
 async function setUpsOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
   const plan = await planOf(tables);
-  return { sheet: sheetOf(describePlan(plan), 'Set-ups'), plan };
+  return { sheet: describeSetUps(plan), plan };
 }
 
 /** What stands beside a label, at the left or at the right of the page. */
 function beside(sheet: SheetDescription, label: string): string {
   const isLeft = sheet.rows.some(({ cells }) => cells[0]?.value === label);
-  const [at, value] = isLeft ? [0, 4] : [9, 10];
+  const [at, value] = isLeft ? [0, 6] : [13, 14];
   return String(cellAt(sheet, rowWith(sheet, label, at), value)?.value);
 }
 
 /** A row's texts from its label on. */
 function across(sheet: SheetDescription, label: string): unknown[] {
   const cells = sheet.rows[rowWith(sheet, label)]?.cells ?? [];
-  return cells.slice(1, 8).flatMap((cell) => (cell === null ? [] : [cell.value]));
+  return cells.slice(1, 12).flatMap((cell) => (cell === null ? [] : [cell.value]));
 }
 
 // A blade without thickness, 10 in across, cuts 1 in deep and 3 in wide at 30 degrees, worked by
@@ -76,6 +77,17 @@ describe('A set-up page', () => {
     expect(beside(sheet, 'Rail length, 4" to clamp each end')).toContain('35 23/32"');
   });
 
+  test('gives the radius that smooths all of the cove, rounded down', async () => {
+    const { sheet } = await setUpsOf(BY_HAND);
+    // By hand: upright it is R sin² a = 5 sin² 30 = 1 1/4; see tests/core/cove/least-radius.test.ts.
+    expect(beside(sheet, 'Sanding dowel, at most')).toBe('1 1/4" radius');
+    expect(sayLeastRadius(1.3124, 'in')).toBe('1 1/4"');
+    expect(sayLeastRadius(1.3125, 'in')).toBe('1 5/16"');
+    expect(sayLeastRadius(1 / 17, 'in')).toBe('under 1/16"');
+    expect(sayLeastRadius(1.3124, 'mm')).toBe('33 mm');
+    expect(sayLeastRadius(0.03, 'mm')).toBe('under 1 mm');
+  });
+
   test('marks the side edges where a rail runs off the table', async () => {
     const shop = `${BY_HAND.shop}\ntable width,16`;
     const { sheet } = await setUpsOf({ ...BY_HAND, shop });
@@ -114,17 +126,24 @@ describe('A set-up page', () => {
   test('lists the passes from the first to the depth, a box to tick for each', async () => {
     const { sheet, plan } = await setUpsOf(BY_HAND);
     const heights = plan.profiles[0]!.setUp!.passHeights;
-    const heads = rowWith(sheet, 'Pass');
+    const heads = rowWith(sheet, 'No.');
     const boxes = sheet.rows
       .slice(heads)
       .flatMap(({ cells }) => cells.filter((cell) => cell?.style === 'tick'));
     expect(boxes).toHaveLength(heights.length);
     // First pass 1/16, the last at the depth, 1 in.
-    expect(cellAt(sheet, heads + 1, 1)?.value).toBe('0.0625 in');
-    expect(cellAt(sheet, heads + 1, 2)?.value).toBe('1/16"');
-    const texts = textsOf(sheet);
-    const last = texts.indexOf(`${heights.length}, last`);
-    expect(texts.slice(last + 1, last + 3)).toEqual(['1.0000 in', '1"']);
+    expect(across(sheet, '1').slice(0, 2)).toEqual(['0.0625 in', '1/16"']);
+    const row = sheet.rows.find(({ cells }) => cells[6]?.value === String(heights.length));
+    const last = row!.cells.slice(6).filter((one) => typeof one?.value === 'string');
+    expect(last.map((one) => one?.value)).toEqual([String(heights.length), '1.0000 in', '1"']);
+    expect(last.every((one) => one?.style?.startsWith('rowStrong'))).toBe(true);
+    // Down the first column, then on at the top of the second.
+    const numbers = (column: number): number[] =>
+      sheet.rows.slice(heads + 1).flatMap(({ cells }) => {
+        const number = Number(cells[column]?.value ?? NaN);
+        return Number.isNaN(number) ? [] : [number];
+      });
+    expect([...numbers(0), ...numbers(6)]).toEqual(heights.map((_, at) => at + 1));
   });
 
   test('says what the rounded setting cuts, and that an exact one changes nothing', async () => {

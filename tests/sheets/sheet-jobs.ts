@@ -82,8 +82,41 @@ export const JOBS: Readonly<Record<string, Tables>> = {
       "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
       "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,",
   },
+  // Rooms that differ in case alone, a profile that nobody uses, one that is done, names right to left.
+  unused: {
+    profiles: `${PLAIN.profiles}\nGhost,cove,4 1/2,1,,Poplar,3,1/2,4/4`,
+    runs: 'Room,Run,Profile,Length,Done\nDen,a,Base,100,\nDEN,a,Base,60 1/16,\nDen,b,Casing,50,yes\nغرفة,"جدار ""1""",Cove,70,',
+  },
+  // Sizes that are no 64ths of an inch, and a molding whose blank is not known.
+  decimals: {
+    shop: 'Setting,Value\nhourly rate,40\nlength precision,0.1\ncurrency,Swiss francs of the year',
+    profiles:
+      'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\nBase,buy,,,Poplar,,,\nCove,cove,115 mm,26 mm,Poplar,75 mm,13 mm,',
+    stock:
+      'For,Kind,Class,Width,Length,Price,Per\nBase,stick,,,2.4 m,4,piece\nPoplar,stick,,,4 m,9,piece',
+    runs: 'Room,Run,Profile,Length\nHall,a,Base,71.23\nHall,b,Cove,70.05',
+  },
   ...(houseIsHere ? { house: folderTables(HOUSE_FOLDER) } : {}),
 };
+
+/** Rows of the list of pieces. */
+export function listedPieces(workbook: WorkbookDescription) {
+  const sheet = sheetOf(workbook, 'Pieces');
+  const heads = rowWith(sheet, 'Line');
+  return sheet.rows.slice(heads + 1).map(({ cells }) => {
+    const at = (column: number) => cells[column]?.value ?? null;
+    return {
+      line: at(0),
+      room: at(1),
+      run: at(2),
+      piece: at(3),
+      profile: at(4),
+      text: String(at(5)),
+      number: at(6),
+      mark: at(13),
+    };
+  });
+}
 
 export function sheetOf(workbook: WorkbookDescription, name: string): SheetDescription {
   const sheet = workbook.sheets.find((one) => one.name === name);

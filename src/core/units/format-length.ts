@@ -6,7 +6,7 @@ import { exactDecimal, type ExactInches } from './length.ts';
 export interface FractionStyle {
   /** Finest fraction: 16 for sixteenths. Any whole number from 1. */
   readonly denominator: number;
-  /** `88 3/8`, `88 3/8 in`, `88 3/8"` or `7' 4 3/8"`. */
+  /** `88 3/8`, `88 3/8 in`, `88 3/8"` or `7' 4 3/8"`; `7' 0 3/8"` where no whole inch is over. */
   readonly marks: 'none' | 'in' | 'inch mark' | 'feet and inches';
   readonly rounding?: 'nearest' | 'up' | 'down';
 }
@@ -32,7 +32,9 @@ export function formatInches(inches: number | ExactInches, style: FractionStyle)
     return `${sign}${mixed(wholeInches, over, denominator)}${end}`;
   }
   const feet = Math.floor(wholeInches / 12);
-  const rest = `${mixed(wholeInches % 12, over, denominator)}"`;
+  // Beside feet a bare fraction could be taken for one of a foot, so a zero stands before it.
+  const none = feet > 0 && wholeInches % 12 === 0 && over > 0 ? '0 ' : '';
+  const rest = `${none}${mixed(wholeInches % 12, over, denominator)}"`;
   return `${sign}${feet === 0 ? '' : `${feet}' `}${rest}`;
 }
 

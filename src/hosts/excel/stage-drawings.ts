@@ -25,13 +25,9 @@ export async function stageDrawings(
   tellsPlaces: boolean,
 ): Promise<void> {
   if (drawings.length === 0) return;
-  const corners = drawings.map(({ placed }) => {
-    const { top, left } = soundRange(placed.at);
-    return tellsPlaces
-      ? sheet.getRangeByIndexes(top, left, 1, 1).load('left,top')
-      : cornerOf(description, top, left);
-  });
-  if (tellsPlaces) await requests.send();
+  const corners = tellsPlaces
+    ? await askCorners(sheet, drawings, requests)
+    : workOutCorners(description, drawings);
   for (const [index, { placed, image }] of drawings.entries()) {
     const { drawing } = placed;
     const corner = corners[index] ?? { left: 0, top: 0 };
@@ -50,18 +46,46 @@ export async function stageDrawings(
   }
 }
 
-function cornerOf(
+interface Corner {
+  readonly left: number;
+  readonly top: number;
+}
+
+async function askCorners(
+  sheet: Excel.Worksheet,
+  drawings: readonly PaintedDrawing[],
+  requests: Requests,
+): Promise<readonly Corner[]> {
+  const asked: Excel.Range[] = [];
+  for (const { placed } of drawings) {
+    const { top, left } = soundRange(placed.at);
+    await requests.need(2);
+    asked.push(sheet.getRangeByIndexes(top, left, 1, 1).load('left,top'));
+  }
+  await requests.send();
+  return asked;
+}
+
+function workOutCorners(
   description: SheetDescription,
-  row: number,
-  column: number,
-): { readonly left: number; readonly top: number } {
+  drawings: readonly PaintedDrawing[],
+): readonly Corner[] {
+  const cells = drawings.map(({ placed }) => soundRange(placed.at));
+  const most = (of: 'top' | 'left'): number =>
+    cells.reduce((all, cell) => Math.max(all, cell[of]), 0);
   const heights = rowHeights(description);
-  const sum = (count: number, of: (index: number) => number): number =>
-    Array.from({ length: count }, (_, index) => of(index)).reduce((all, one) => all + one, 0);
-  return {
-    left: sum(column, (at) => columnPoints(description.columns[at]?.width ?? STANDARD_COLUMN)),
-    top: sum(row, (at) => heights.get(at)?.height ?? STANDARD_POINTS),
-  };
+  const tops = startsOf(most('top'), (at) => heights.get(at)?.height ?? STANDARD_POINTS);
+  const lefts = startsOf(most('left'), (at) =>
+    columnPoints(description.columns[at]?.width ?? STANDARD_COLUMN),
+  );
+  return cells.map(({ top, left }) => ({ top: tops[top] ?? 0, left: lefts[left] ?? 0 }));
+}
+
+/** Where each row or column begins, up to the last one asked for. */
+function startsOf(last: number, sizeOf: (index: number) => number): number[] {
+  const starts = [0];
+  for (let at = 0; at < last; at++) starts.push((starts[at] ?? 0) + sizeOf(at));
+  return starts;
 }
 
 /** Base64 for any number of bytes. */

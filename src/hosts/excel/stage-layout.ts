@@ -120,7 +120,7 @@ export async function stagePage(
   layout.bottomMargin = MARGIN_INCHES.bottom * POINTS_PER_INCH;
   layout.headerMargin = MARGIN_INCHES.header * POINTS_PER_INCH;
   layout.footerMargin = MARGIN_INCHES.footer * POINTS_PER_INCH;
-  if (print.fitWidth) layout.zoom = { horizontalFitToPages: 1 };
+  layout.zoom = print.fitWidth ? { horizontalFitToPages: 1 } : { scale: 100 };
   if (print.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);
   }

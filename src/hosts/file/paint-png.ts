@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import type { Drawing } from '../../drawings/drawing.ts';
 import { paintDrawing } from '../../drawings/paint.ts';
 import { PRINT_PALETTE } from '../../drawings/palette.ts';
+import { indexedPng } from './indexed-png.ts';
 
 const DOTS_PER_INCH = 300;
 const MM_PER_INCH = 25.4;
@@ -11,9 +12,13 @@ const MM_PER_INCH = 25.4;
 const FONT = 'Drawing Sans';
 /** DejaVu's own license is free; narrower than its plain kind, so that labels fit as planned. */
 const FONT_FILES = ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'];
+const EXACT_COLORS = Object.values(PRINT_PALETTE);
 
-type Canvas = typeof import('@napi-rs/canvas');
-let loading: Promise<Canvas> | undefined;
+type CanvasModule = typeof import('@napi-rs/canvas');
+type Canvas = import('@napi-rs/canvas').Canvas;
+let loading: Promise<CanvasModule> | undefined;
+/** The bars of a job's sticks are all of one size: thousands of canvases would be made for them. */
+let last: Canvas | undefined;
 
 /**
  * Paints a drawing for paper at 300 dots to the inch.
@@ -24,13 +29,28 @@ export async function paintPng(drawing: Drawing): Promise<Uint8Array> {
   const { createCanvas } = await (loading ??= loadCanvas());
   const scale = DOTS_PER_INCH / MM_PER_INCH;
   const pixels = (millimetres: number): number => Math.max(1, Math.round(millimetres * scale));
-  const canvas = createCanvas(pixels(drawing.width), pixels(drawing.height));
+  const [width, height] = [pixels(drawing.width), pixels(drawing.height)];
+  const isLast = last?.width === width && last.height === height;
+  const canvas = isLast && last !== undefined ? last : createCanvas(width, height);
+  last = canvas;
+  const context = canvas.getContext('2d');
+  // The drawing may end within the last pixels, and an earlier one may lie under it.
+  context.fillStyle = PRINT_PALETTE.paper;
+  context.fillRect(0, 0, width, height);
+  paintDrawing(context, drawing, PRINT_PALETTE, scale, [FONT]);
+  // Nothing is waited for before the pixels are taken: the next drawing may come meanwhile.
+  const png = indexedPng({ width, height, data: canvas.data() }, EXACT_COLORS);
+  return (await png) ?? repaint(createCanvas(width, height), drawing, scale);
+}
+
+/** With four bytes a pixel. */
+function repaint(canvas: Canvas, drawing: Drawing, scale: number): Promise<Uint8Array> {
   paintDrawing(canvas.getContext('2d'), drawing, PRINT_PALETTE, scale, [FONT]);
   return canvas.encode('png');
 }
 
 /** Loaded with the first drawing only: most commands draw nothing. */
-async function loadCanvas(): Promise<Canvas> {
+async function loadCanvas(): Promise<CanvasModule> {
   const canvas = await import('@napi-rs/canvas');
   const { resolve } = createRequire(import.meta.url);
   for (const file of FONT_FILES) {

@@ -41,8 +41,10 @@ export async function writeWorkbook(
   const wrong = checkDescription(clean);
   if (wrong.length > 0) throw new RangeError(`No workbook can hold this: ${wrong.join(' ')}`);
   const drawn = clean.sheets.some(({ drawings = [] }) => drawings.length > 0);
+  const sheets: WriteSheet[] = [];
+  for (const sheet of clean.sheets) sheets.push(await drawnSheet(sheet, tools));
   const bytes = await writeXlsx({
-    sheets: await Promise.all(clean.sheets.map((sheet) => drawnSheet(sheet, tools))),
+    sheets,
     namedRanges: [...names(clean), ...clean.sheets.flatMap(titleRows)],
     defaultFont: STANDARD_FONT,
     properties: {

@@ -7,7 +7,7 @@ import type { WriteSheet } from 'hucre/xlsx';
 
 import type { Drawing } from '../../drawings/drawing.ts';
 import { soundRange } from '../../sheets/cell-range.ts';
-import type { SheetDescription } from '../../sheets/description.ts';
+import type { PlacedDrawing, SheetDescription } from '../../sheets/description.ts';
 
 /** A drawing as the bytes of a PNG, at least 300 dots to the inch. */
 export type Paint = (drawing: Drawing) => Promise<Uint8Array>;
@@ -23,30 +23,39 @@ const DRAWING_PART = /^xl\/drawings\/drawing\d+\.xml$/;
 /** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */
 const WRITTEN = new Date(1980, 0, 1);
 
+/** Each takes a few megabytes while it is painted, and no machine paints many at a time. */
+const PAINTED_AT_ONCE = 4;
+
 /** @throws RangeError where `paint` gives no PNG (a bug of the caller's). */
 export async function pictures(
   { drawings = [] }: SheetDescription,
   paint: Paint,
 ): Promise<XlsxImage[]> {
-  return Promise.all(
-    drawings.map(async ({ at, drawing }): Promise<XlsxImage> => {
-      const data = await paint(drawing);
-      if (!PNG.every((byte, index) => data[index] === byte)) {
-        throw new RangeError(`The drawing "${drawing.title}" was painted as no PNG.`);
-      }
-      const { top, left } = soundRange(at);
-      return {
-        data,
-        type: 'png',
-        // The library wants an end, of which nothing is left when the anchors are rewritten.
-        anchor: { from: { row: top, col: left }, to: { row: top + 1, col: left + 1 } },
-        width: (drawing.width * EMU_PER_MM) / EMU_PER_PIXEL,
-        height: (drawing.height * EMU_PER_MM) / EMU_PER_PIXEL,
-        title: drawing.title,
-        altText: drawing.alt,
-      };
-    }),
-  );
+  const painted: XlsxImage[] = [];
+  const rest = drawings.entries();
+  const paintSome = async (): Promise<void> => {
+    for (const [index, placed] of rest) painted[index] = await picture(placed, paint);
+  };
+  await Promise.all(Array.from({ length: PAINTED_AT_ONCE }, paintSome));
+  return painted;
+}
+
+async function picture({ at, drawing }: PlacedDrawing, paint: Paint): Promise<XlsxImage> {
+  const data = await paint(drawing);
+  if (!PNG.every((byte, index) => data[index] === byte)) {
+    throw new RangeError(`The drawing "${drawing.title}" was painted as no PNG.`);
+  }
+  const { top, left } = soundRange(at);
+  return {
+    data,
+    type: 'png',
+    // The library wants an end, of which nothing is left when the anchors are rewritten.
+    anchor: { from: { row: top, col: left }, to: { row: top + 1, col: left + 1 } },
+    width: (drawing.width * EMU_PER_MM) / EMU_PER_PIXEL,
+    height: (drawing.height * EMU_PER_MM) / EMU_PER_PIXEL,
+    title: drawing.title,
+    altText: drawing.alt,
+  };
 }
 
 /** The same workbook with every picture at its own size from its top left cell on. */

@@ -36,7 +36,7 @@ export function makeTools(store: PaneStore, services: PaneServices): ActionTools
   };
 }
 
-/** Loads what comes over the network: that it doesn't is no bug of ours. */
+/** Loads what comes over the network: that it doesn't is no bug of ours, but a RangeError is. */
 export async function load<T>(
   store: PaneStore,
   argument: string,
@@ -45,6 +45,7 @@ export async function load<T>(
   try {
     return await loader();
   } catch (error) {
+    if (error instanceof RangeError) throw error;
     const one = fault('pane.not-loaded', argument, sayError(error));
     store.send({ type: 'trouble', faults: [one] });
     return undefined;

@@ -11,10 +11,11 @@ import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
 import { workbookActions, type WorkbookActions } from './open-workbook.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
+import { copyActions, type CopyActions } from './save-copies.ts';
 import { writeActions, type WriteActions } from './write-plan.ts';
 
 export interface PaneActions
-  extends WorkbookActions, InputActions, TableActions, PlanActions, WriteActions {
+  extends WorkbookActions, InputActions, TableActions, PlanActions, WriteActions, CopyActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
   readonly show: (where: Where) => Promise<void>;
@@ -31,6 +32,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...tableActions(tools),
     ...planActions(tools),
     ...writeActions(tools),
+    ...copyActions(tools),
     checkAgain: async () => {
       await checkJob(tools);
     },

@@ -40,7 +40,8 @@ export function writeActions(tools: ActionTools): WriteActions {
     if (loaded === undefined) return undefined;
     // A large plan takes a while to be laid out: the screen is drawn before.
     await rest();
-    return { host, result, description: loaded.describePlan(result.plan) };
+    const { keepsFormulas } = store.get();
+    return { host, result, description: loaded.describePlan(result.plan, { keepsFormulas }) };
   }
 
   async function writeNow(ready: Ready, replace: readonly string[]): Promise<void> {

@@ -1,7 +1,5 @@
-import { Button, ProgressBar } from '@fluentui/react-components';
-import { useId, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { printExact } from '../../sheets/print-length.ts';
-import { sayWritten } from '../job/say-findings.ts';
 import { Disclosure } from '../look/disclosure.tsx';
 import { FindingList } from '../look/finding-list.tsx';
 import { Message } from '../look/messages.tsx';
@@ -9,12 +7,10 @@ import { NumberList } from '../look/number-list.tsx';
 import { Section } from '../look/section.tsx';
 import { StandingCautions } from '../look/standing-cautions.tsx';
 import { useLook } from '../look/use-look.ts';
-import { isOccupied } from '../state/is-occupied.ts';
-import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { sayProfiles, sayResult } from './say-result.ts';
-import { WriteDialog } from './write-dialog.tsx';
+import { WriteSheets } from './write-sheets.tsx';
 
 export function PlanResultView({ result }: { readonly result: PlanResult }): ReactNode {
   const look = useLook();
@@ -52,47 +48,8 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
         </>
       )}
       {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} /> : null}
-      <WriteSheets isOld={isOld} />
+      <WriteSheets isOld={isOld} hasSetUps={cuts} />
       <FindingList title="Cautions" faults={plan.cautions} problems={false} />
     </Section>
-  );
-}
-
-function WriteSheets({ isOld }: { readonly isOld: boolean }): ReactNode {
-  const look = useLook();
-  const { state, actions } = usePane();
-  const { writing } = state;
-  const reasonId = useId();
-  const busy = isOccupied(state);
-  const inPlace = openHostOf(state)?.can.writeInPlace !== false;
-  return (
-    <>
-      <div className={look.buttons}>
-        <Button
-          appearance="primary"
-          disabledFocusable={busy || isOld}
-          aria-describedby={isOld ? reasonId : undefined}
-          onClick={() => void actions.askToWrite()}
-        >
-          {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
-        </Button>
-      </div>
-      {isOld ? (
-        <p id={reasonId} className={look.text}>
-          This plan is of inputs that have changed since: plan again, then it can be written.
-        </p>
-      ) : null}
-      {writing.kind === 'writing' ? (
-        <ProgressBar
-          {...(writing.of === 0 ? {} : { value: writing.done / writing.of })}
-          aria-label="Writing the sheets"
-          thickness="large"
-        />
-      ) : null}
-      {writing.kind === 'written' && !isOld ? (
-        <Message intent="success">{sayWritten(writing.sheets, writing.file)}</Message>
-      ) : null}
-      <WriteDialog />
-    </>
   );
 }

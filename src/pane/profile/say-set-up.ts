@@ -7,6 +7,7 @@ import type { Shop } from '../../planning/shop.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import { printBoth, printDecimal } from '../../sheets/print-length.ts';
 import { sayAlong, sayMark } from '../../sheets/set-ups/rail-marks.ts';
+import { sayLeastRadius } from '../../sheets/set-ups/set-up-page.ts';
 
 export interface NumberRow {
   readonly label: string;
@@ -120,7 +121,7 @@ function sayUnmarked({ flats, cut }: SetUp, unit: LengthUnit): NumberRow[] {
   ];
 }
 
-function sayBlank({ flats, web, arcLength }: SetUp, unit: LengthUnit): NumberRow[] {
+function sayBlank({ flats, web, arcLength, leastRadius }: SetUp, unit: LengthUnit): NumberRow[] {
   return [
     { label: 'Flat by the near rail', value: formatMark(flats.near, unit) },
     { label: 'Flat by the far rail', value: formatMark(flats.far, unit) },
@@ -129,6 +130,11 @@ function sayBlank({ flats, web, arcLength }: SetUp, unit: LengthUnit): NumberRow
       label: 'Along the curve',
       value: formatMark(arcLength, unit),
       note: 'from edge to edge: what is scraped and sanded',
+    },
+    {
+      label: 'Sanding dowel, at most',
+      value: `${sayLeastRadius(leastRadius, unit)} radius`,
+      note: 'a dowel, or a curved scraper, no rounder reaches all of the cove',
     },
   ];
 }

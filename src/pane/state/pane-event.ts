@@ -47,6 +47,8 @@ export type PaneEvent =
       readonly faults: readonly Fault[];
       readonly cautions: readonly Caution[];
     }
+  /** Whether set-up numbers are to be written as formulas. */
+  | { readonly type: 'formulas kept'; readonly keeps: boolean }
   | { readonly type: 'writing asked'; readonly question: WriteQuestion }
   | { readonly type: 'writing begun'; readonly of: number }
   | { readonly type: 'writing moved'; readonly done: number; readonly of: number }

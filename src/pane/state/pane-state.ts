@@ -20,6 +20,8 @@ export interface PaneState {
   readonly profile: ProfileState;
   readonly planning: PlanningState;
   readonly writing: WritingState;
+  /** Whether set-up numbers are written as formulas, which stay live without the add-in. */
+  readonly keepsFormulas: boolean;
   readonly functions: FunctionsState;
   /** What is being done with the workbook besides reading, planning and writing; in words. */
   readonly busy: string | undefined;
@@ -141,6 +143,7 @@ export const INITIAL_STATE: PaneState = {
     stopped: false,
   },
   writing: { kind: 'idle' },
+  keepsFormulas: false,
   functions: { search: '', separator: ',', outcome: undefined },
   busy: undefined,
   trouble: [],

@@ -67,6 +67,8 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, bug: event.what, busy: undefined };
     case 'written':
       return announce(reducePlanning(state, event), sayWritten(event.sheets, event.file));
+    case 'formulas kept':
+      return { ...state, keepsFormulas: event.keeps };
     case 'planning seconds typed':
     case 'planning begun':
     case 'planning moved':

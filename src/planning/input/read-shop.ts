@@ -133,10 +133,13 @@ function readValue(
   if (factor === undefined) return undefined;
   const parsed = parseAsNumber(value, name, reading.decimalSign);
   if (typeof parsed !== 'number') return refuse(...parsed);
-  const { least = 0, most = Infinity, positive } = definition;
+  const { least = 0, most = Infinity, positive, whole } = definition;
   if (positive === true && !(parsed > 0)) return refuse(fault('number.not-positive', name, parsed));
   if (parsed < least) return refuse(fault('number.too-small', name, parsed, { limit: least }));
   if (parsed > most) return refuse(fault('number.too-large', name, parsed, { limit: most }));
+  if (whole === true && !Number.isInteger(parsed)) {
+    return refuse(fault('number.not-whole', name, parsed));
+  }
   return parsed * factor;
 }
 

@@ -1,102 +1,95 @@
-/** The client's copy: what is included, room by room, and its price; no cost, labor or stock. */
-import type { JobPlan, RoomLine } from '../../planning/job-plan.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+/**
+ * The client's copy: what is included, room by room, and its price, with no figure of the shop's own.
+ * It is a sheet of the shop's workbook and a workbook by itself, alike to the letter.
+ */
+import type { JobPlan } from '../../planning/job-plan.ts';
 import { quoteSheet } from '../cell-range.ts';
-import type { SheetDescription } from '../description.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { numberIn, printTotal } from '../print-length.ts';
-import { cell, sum, SheetDraft } from '../sheet-draft.ts';
+import {
+  DESCRIPTION_VERSION,
+  type SheetDescription,
+  type ValidationDescription,
+  type WorkbookDescription,
+} from '../description.ts';
+import { layPages } from '../lay-pages.ts';
+import { roomForRows } from '../page-size.ts';
+import { newPlanCells, SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { SheetDraft } from '../sheet-draft.ts';
 import { JUDGMENT_CAUTION } from '../standing-cautions.ts';
+import { addDrawings, type DrawingGrid } from './client-drawings.ts';
+import { addLines } from './client-lines.ts';
+import { addPrice, repeatPrice } from './client-price.ts';
+import { clientRooms } from './client-rooms.ts';
+import { sayCovered, sayJob } from './client-words.ts';
 
-const COLUMNS = [
-  { width: 28 },
-  { width: 28 },
-  { width: 9 },
-  { width: 14 },
-  { width: 11 },
-  { width: 14 },
-];
+/** As wide as the page of A4 upright; the halves end after B and after F. */
+const COLUMNS = [33, 14, 10, 12, 12, 13].map((width) => ({ width }));
+/** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
+const GRID: DrawingGrid = {
+  halves: [
+    [0, 1],
+    [2, 5],
+  ],
+  widthMm: 85,
+};
+const TITLE = 'Moldings and their price';
+const COPY_SHEET = 'Moldings';
+/** Of one line; past it the program asks back. */
+const MOST_QUANTITY = 9999;
 
-const COVERED = [
-  'The price covers the moldings listed above: wood, making or buying them, and cutting each piece to length with its ends shaped as measured.',
-  'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
-  'Lengths are those measured. What is found different on site is measured and priced anew.',
-];
-
+/** The sheet Client of the shop's workbook; tells `cells` where its price without tax stands. */
 export function describeClient(plan: JobPlan, cells: PlanCells): SheetDescription {
-  const { shop } = plan.job;
-  const { currency } = plan.totals;
-  const draft = new SheetDraft(SHEET_NAMES.client, COLUMNS);
-  draft.spread('Moldings, room by room', 'title');
-  draft.spread('What is included, and its price', 'subtitle');
+  return describeSheet(plan, SHEET_NAMES.client, cells);
+}
+
+/**
+ * The client's copy as a workbook by itself: one sheet, plain formulas, nothing hidden, no names.
+ *
+ * @param plan A plan that was made; see checkJobPlan.
+ */
+export function describeClientCopy(plan: JobPlan): WorkbookDescription {
+  const sheet = describeSheet(plan, COPY_SHEET, newPlanCells());
+  return { version: DESCRIPTION_VERSION, title: TITLE, sheets: [sheet] };
+}
+
+function describeSheet(plan: JobPlan, name: string, cells: PlanCells): SheetDescription {
+  const { paper } = plan.job.shop;
+  const rooms = clientRooms(plan);
+  const priced = rooms.filter(({ lines }) => lines.length > 0);
+  const draft = new SheetDraft(name, COLUMNS, true);
+  const blocks = [draft.next];
+  draft.spread(TITLE, 'title');
+  draft.spread(sayJob(plan, priced.length), 'wrapped');
   draft.blank();
-  const heads = draft.add(
-    cell('Room', 'heading'),
-    cell('Molding', 'heading'),
-    cell('Pieces', 'headingRight'),
-    cell('Total length', 'headingRight'),
-    cell(shop.unit, 'headingRight'),
-    cell(`Price (${currency})`, 'headingRight'),
-  );
-  const first = draft.next;
-  for (const line of plan.rooms) addLine(draft, line, shop.unit);
-  if (plan.rooms.length === 0) draft.add(cell('Everything listed is done already.', 'row'));
-  const last = draft.next - 1;
-  const { rooms } = plan;
-  const price = total(rooms.map((line) => money(line.priceCents)));
-  const row = draft.add(
-    cell('Together', 'totalLabel'),
-    cell(null, 'totalLabel'),
-    sum(sumOf('C', first, last), total(rooms.map((line) => line.pieces)), 'totalWhole'),
-    cell(null, 'totalLabel'),
-    sum(sumOf('E', first, last), total(lengths(rooms, shop.unit)), 'totalNumber'),
-    sum(sumOf('F', first, last), price, 'total'),
-  );
-  cells.priceOnClient = `${quoteSheet(SHEET_NAMES.client)}!F${row}`;
-  const tax = money(plan.totals.taxCents);
-  const rate = draft.add(
-    cell('Tax, %'),
-    cell(shop.tax, 'number'),
-    null,
-    null,
-    null,
-    sum(`ROUND(F${row}*B${row + 1}/100,2)`, tax, 'money'),
-  );
-  const none = [cell(null, 'totalLabel'), cell(null, 'totalLabel'), cell(null, 'totalLabel')];
-  draft.add(
-    cell('To pay', 'totalLabel'),
-    ...none,
-    cell(null, 'totalLabel'),
-    sum(`F${row}+F${rate}`, price + tax, 'total'),
-  );
-  draft.blank();
+  let sumRows: readonly number[] = [];
+  const price = addPrice(draft, plan, priced, (at) => sumRows[at] ?? 0);
+  cells.priceOnClient = `${quoteSheet(name)}!F${price.total}`;
+  blocks.push(draft.next);
+  addTerms(draft, plan);
+  const lines = addLines(draft, plan, rooms);
+  ({ sumRows } = lines);
+  repeatPrice(draft, plan, price);
+  blocks.push(...lines.blocks, ...addDrawings(draft, plan, GRID));
+  layPages(draft, blocks, roomForRows(paper, COLUMNS));
+  const [first, last] = lines.span;
+  return {
+    ...draft.finish({ paper, orientation: 'portrait', footer: TITLE }),
+    ...(priced.length === 0 ? {} : { validations: [wholeQuantities(`C${first}:C${last}`)] }),
+  };
+}
+
+function wholeQuantities(range: string): ValidationDescription {
+  return {
+    range,
+    allow: { kind: 'whole', least: 0, most: MOST_QUANTITY },
+    strict: false,
+    title: 'Quantity',
+    message: `Quantities are whole numbers, 0 to ${MOST_QUANTITY}; 0 leaves the line out of the price.`,
+  };
+}
+
+function addTerms(draft: SheetDraft, plan: JobPlan): void {
   draft.spread('What the price covers', 'section');
-  for (const line of COVERED) draft.spread(line, 'wrapped');
-  draft.blank();
-  draft.add(cell('Date', 'label'), cell(null, 'tick'));
-  draft.add(cell('This price holds until', 'label'), cell(null, 'tick'));
-  draft.spread('Where no date is written here, ask before you order.', 'subtitle');
-  draft.blank();
+  for (const line of sayCovered(plan)) draft.spread(line, 'wrapped');
   draft.spread(JUDGMENT_CAUTION, 'note');
-  return draft.finish({
-    paper: shop.paper,
-    orientation: 'portrait',
-    titleRows: [heads, heads],
-    footer: 'Moldings, room by room',
-  });
-}
-
-function addLine(draft: SheetDraft, line: RoomLine, unit: LengthUnit): void {
-  draft.add(
-    cell(line.room, 'row'),
-    cell(line.profile, 'row'),
-    cell(line.pieces, 'rowWhole'),
-    cell(printTotal(line.lengthNet, unit), 'rowRight'),
-    cell(numberIn(line.lengthNet, unit), 'rowNumber'),
-    cell(money(line.priceCents), 'rowDecimal'),
-  );
-}
-
-function lengths(rooms: readonly RoomLine[], unit: LengthUnit): number[] {
-  return rooms.map((line) => numberIn(line.lengthNet, unit));
+  draft.blank();
 }

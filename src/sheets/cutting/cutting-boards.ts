@@ -1,59 +1,55 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
 import type { LengthUnit } from '../../core/faults/quantity.ts';
 import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
-import { count, printExact, printStick } from '../print-length.ts';
+import { printExact } from '../print-length.ts';
 import { sayStock } from '../say-stock.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { cell } from '../sheet-draft.ts';
+import { COLUMN } from './cutting-columns.ts';
+import type { SheetRow } from './paged-rows.ts';
+import { nameUnits, type LotLetters } from './stock-lots.ts';
 
-/** A row for each lot of boards of one row of Stock that are ripped alike; none where nothing is ripped. */
-export function addBoards(
-  draft: SheetDraft,
+/** A row with a box for each lot of boards of one row of Stock that are ripped alike. */
+export function boardRows(
   { boards }: CuttingGroup,
+  letters: LotLetters,
   unit: LengthUnit,
-  lastColumn: number,
-): void {
-  const lots = gatherLots(boards, unit);
-  lots.forEach(({ boards: alike, rip }, at) => {
-    const [first] = alike;
-    if (first === undefined) return;
-    const text = `${sayBoards(alike)} of ${first.item.for} (${sayStock(first.item, unit)}): rip ${rip}`;
-    const row = draft.add(
-      null,
-      cell(at === 0 ? 'Rip the boards first' : null, 'wrapped'),
-      cell(text, 'wrapped'),
-    );
-    draft.merge(row, 2, lastColumn);
+): SheetRow[] {
+  return gatherAlike(boards, unit).map(({ boards: alike, rip, item }): SheetRow => {
+    const letter = letters.get(item) ?? '';
+    const numbers = alike.map((board) => board.unit);
+    const which = `${alike.length === 1 ? 'Board' : 'Boards'} ${nameUnits(letter, numbers)}`;
+    const text = `${which} of ${item.for} (${sayStock(item, unit)}): rip ${rip}`;
+    return {
+      cells: [cell(null, 'tick'), cell(text, 'row')],
+      joins: [[COLUMN.number, COLUMN.last]],
+    };
   });
 }
 
-/** Whole blanks that nothing is cut from, in words: `2 whole blanks of Poplar, 4 1/2" wide, 14'`. */
-export function sayUnused({ boards }: CuttingGroup, unit: LengthUnit): string[] {
-  const counts = new Map<string, number>();
-  for (const { item, strips } of boards) {
-    for (const { width, profile } of strips) {
-      if (profile !== undefined) continue;
-      const what = `of ${item.for}, ${printExact(width, unit)} wide, ${printStick(item.length, unit)}`;
-      counts.set(what, (counts.get(what) ?? 0) + 1);
-    }
-  }
-  return [...counts].map(([what, number]) => `${count(number, 'whole blank')} ${what}`);
-}
-
-interface Lot {
+interface Alike {
+  readonly item: RippedBoard['item'];
   readonly boards: RippedBoard[];
   /** `2 × Cove 4 1/2", 1 × Crown 3"`. */
   readonly rip: string;
 }
 
-function gatherLots(boards: readonly RippedBoard[], unit: LengthUnit): readonly Lot[] {
-  const lots: Lot[] = [];
+function gatherAlike(boards: readonly RippedBoard[], unit: LengthUnit): readonly Alike[] {
+  const ofItems = new Map<RippedBoard['item'], Map<string, Alike>>();
+  const all: Alike[] = [];
   for (const board of boards) {
+    const { item } = board;
     const rip = sayRip(board.strips, unit);
-    const same = lots.find((lot) => lot.boards[0]?.item === board.item && lot.rip === rip);
-    if (same === undefined) lots.push({ boards: [board], rip });
-    else same.boards.push(board);
+    const ofItem = ofItems.get(item) ?? new Map<string, Alike>();
+    ofItems.set(item, ofItem);
+    const same = ofItem.get(rip);
+    if (same !== undefined) same.boards.push(board);
+    else {
+      const first = { item, boards: [board], rip };
+      ofItem.set(rip, first);
+      all.push(first);
+    }
   }
-  return lots;
+  return all;
 }
 
 function sayRip(strips: readonly RippedStrip[], unit: LengthUnit): string {
@@ -64,19 +60,4 @@ function sayRip(strips: readonly RippedStrip[], unit: LengthUnit): string {
     counts.set(what, (counts.get(what) ?? 0) + 1);
   }
   return [...counts].map(([what, number]) => `${number} × ${what}`).join(', ');
-}
-
-/** `Board 3`, `Boards 1 to 4, 7`. */
-function sayBoards(boards: readonly RippedBoard[]): string {
-  const spans: { first: number; last: number }[] = [];
-  for (const { unit } of boards) {
-    const span = spans.at(-1);
-    if (span?.last === unit - 1) span.last = unit;
-    else spans.push({ first: unit, last: unit });
-  }
-  const said = spans.map(({ first, last }) => {
-    if (first === last) return String(first);
-    return last === first + 1 ? `${first} and ${last}` : `${first} to ${last}`;
-  });
-  return `${boards.length === 1 ? 'Board' : 'Boards'} ${said.join(', ')}`;
 }

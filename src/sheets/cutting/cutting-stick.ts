@@ -1,70 +1,167 @@
-/** The rows of one stick on the cutting sheet: the stick, its pieces, what is left of it. */
-import type { CutPiece, CutStick, JobPlan } from '../../planning/job-plan.ts';
+/** The rows of one stick on the cutting sheet: the stick, its bar to scale, its pieces. */
+import { drawStick } from '../../drawings/stick-bar.ts';
+import { STICK_BAR_MM, type BarPiece, type StickView } from '../../drawings/stick-view.ts';
+import type { CutPiece, CutStick } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
+import type { Shop } from '../../planning/shop.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
+import type { LengthStyles } from '../length-styles.ts';
+import { POINTS_PER_INCH } from '../page-size.ts';
 import { numberIn, printExact, printStick } from '../print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../say-ends.ts';
-import { sayUnit } from '../say-stock.ts';
 import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { BAR_WIDTH_MM, COLUMN } from './cutting-columns.ts';
+import { sayLie } from './how-it-lies.ts';
+import type { PagedRows, SheetRow } from './paged-rows.ts';
+import { sayWhich, type LotLetters } from './stock-lots.ts';
 
-/** `parts` is into how many parts each spliced piece is cut. */
+/** What the rows of every stick go by. */
+export interface StickFacts {
+  readonly shop: Shop;
+  readonly letters: LotLetters;
+  /** Into how many parts each spliced piece is cut. */
+  readonly parts: ReadonlyMap<string, number>;
+  readonly styles: LengthStyles;
+  /** As many bars as are drawn; sticks after them have their rows alone. */
+  readonly bars: number;
+}
+
+/** Air over and under a bar. */
+const BAR_POINTS = Math.ceil((STICK_BAR_MM / 25.4) * POINTS_PER_INCH + 2);
+
+/**
+ * Adds a stick, with its bar while there are bars left; all of it stays on one page.
+ *
+ * @param longest The longest stick of its group, in inches: they share one scale.
+ * @returns The stick's own row, its first.
+ */
 export function addStick(
   draft: SheetDraft,
-  plan: JobPlan,
+  pages: PagedRows,
+  facts: StickFacts,
   profile: Profile,
   stick: CutStick,
-  parts: ReadonlyMap<string, number>,
-): void {
-  const { unit } = plan.job.shop;
-  const left = formatMark(Number(stick.offcut), unit);
-  const rest =
-    stick.offcut.n === 0n ? 'nothing left' : `${left} left, ${stick.offcutKept ? 'keep' : 'waste'}`;
-  const row = draft.add(
-    cell(null, 'stick'),
-    cell(stick.id, 'stick'),
-    cell(printStick(stick.length, unit), 'stickRight'),
-    cell(null, 'stick'),
-    cell(sayUnit(stick), 'stick'),
-    null,
-    null,
-    cell(rest, 'stick'),
-    null,
-    cell(null, 'stick'),
-    cell(numberIn(stick.length, unit), 'stickNumber'),
-    cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, 'stickNumber'),
-  );
-  draft.merge(row, 4, 6);
-  draft.merge(row, 7, 8);
-  stick.pieces.forEach((piece, index) => {
-    const count = parts.get(piece.id) ?? 1;
-    const ends = endsOf(piece, profile, count, plan.job.shop.spliceAngle);
-    draft.add(
-      cell(index + 1, 'rowWhole'),
-      cell(piece.id, piece.piece === undefined ? 'rowDone' : 'row'),
-      cell(printExact(piece.length, unit), 'rowRight'),
-      cell(numberIn(piece.length, unit), 'rowNumber'),
-      cell(sayPart(piece, count), 'row'),
-      cell(ends.left.end, 'row'),
-      cell(ends.left.point, 'row'),
-      cell(ends.right.end, 'row'),
-      cell(ends.right.point, 'row'),
-      cell(null, 'tick'),
-    );
-  });
+  longest: number,
+  again: readonly SheetRow[],
+): number {
+  const pieces = stick.pieces.map((piece) => describePiece(piece, profile, facts));
+  const isDrawn = draft.drawn < facts.bars;
+  const rows = [
+    stickRow(stick, facts),
+    ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
+    ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
+  ];
+  const [row = 1, bar = 2] = pages.add(rows, again);
+  if (isDrawn) draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
+  return row;
 }
 
-function sayPart({ piece, part }: CutPiece, count: number): string {
-  if (piece === undefined) return 'set-up spare: for trial cuts';
-  return part === undefined ? '' : `part ${part} of ${count}, splice`;
+interface PieceWords {
+  readonly cut: CutPiece;
+  readonly part: string;
+  readonly left: EndWords;
+  readonly right: EndWords;
+  readonly lie: string;
 }
 
-function endsOf(
-  { piece, part }: CutPiece,
-  profile: Profile,
-  count: number,
-  spliceAngleDeg: number,
-): { left: EndWords; right: EndWords } {
-  if (piece === undefined) return SPARE_ENDS;
+function describePiece(cut: CutPiece, profile: Profile, { parts, shop }: StickFacts): PieceWords {
+  const { piece, part } = cut;
+  if (piece === undefined) return { cut, part: 'for trial cuts', ...SPARE_ENDS, lie: '' };
+  const count = parts.get(cut.id) ?? 1;
   const ends = { left: sayEnd(piece.left, profile), right: sayEnd(piece.right, profile) };
-  return part === undefined ? ends : sayPartEnds(ends, part, count, spliceAngleDeg);
+  const said = part === undefined ? ends : sayPartEnds(ends, part, count, shop.spliceAngle);
+  const which = part === undefined ? '' : `part ${part} of ${count}`;
+  return { cut, part: which, ...said, lie: sayLie(profile) };
+}
+
+function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): SheetRow {
+  const { unit } = shop;
+  return {
+    cells: [
+      cell(null, 'stick'),
+      cell(stick.id, 'stick'),
+      null,
+      cell(printStick(stick.length, unit), 'stickRight'),
+      cell(null, 'stick'),
+      cell(numberIn(stick.length, unit), styles.stick),
+      cell(sayWhich(letters, stick), 'stick'),
+      null,
+      cell(sayRest(stick, shop), 'stick'),
+      null,
+      cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, styles.stick),
+    ],
+    joins: [
+      [COLUMN.number, COLUMN.what],
+      [COLUMN.leftEnd, COLUMN.leftEnd + 1],
+      [COLUMN.rightEnd, COLUMN.rightEnd + 1],
+    ],
+  };
+}
+
+function sayRest({ offcut, offcutKept }: CutStick, { unit }: Shop): string {
+  if (offcut.n === 0n) return 'nothing left';
+  return `${formatMark(Number(offcut), unit)} left, ${offcutKept ? 'keep' : 'waste'}`;
+}
+
+function pieceRow(
+  { cut, part, left, right, lie }: PieceWords,
+  number: number,
+  { shop: { unit }, styles }: StickFacts,
+): SheetRow {
+  return {
+    cells: [
+      cell(null, 'tick'),
+      cell(number, 'rowWhole'),
+      cell(cut.id, cut.piece === undefined ? 'rowDone' : 'row'),
+      cell(printExact(cut.length, unit), 'rowRight'),
+      cell(numberIn(cut.length, unit), styles.row),
+      cell(part, 'row'),
+      cell(left.brief, 'row'),
+      cell(brief(left.point), 'row'),
+      cell(right.brief, 'row'),
+      cell(brief(right.point), 'row'),
+      cell(lie, 'row'),
+    ],
+  };
+}
+
+/** On one line where it can be: `long point at wall`. */
+function brief(point: string): string {
+  return point.replaceAll('the ', '');
+}
+
+function viewOf(
+  stick: CutStick,
+  pieces: readonly PieceWords[],
+  { unit, endTrim, crosscutKerf }: Shop,
+  longest: number,
+): StickView {
+  const offcut = Number(stick.offcut);
+  return {
+    id: stick.id,
+    length: Number(stick.length),
+    said: printStick(stick.length, unit),
+    longest,
+    endTrim: Number(endTrim),
+    endTrimSaid: printExact(endTrim, unit),
+    kerf: Number(crosscutKerf),
+    kerfSaid: printExact(crosscutKerf, unit),
+    pieces: pieces.map((words): BarPiece => ({
+      label: labelOf(words),
+      length: Number(words.cut.length),
+      said: printExact(words.cut.length, unit),
+      left: words.left.shape,
+      right: words.right.shape,
+    })),
+    offcut: { length: offcut, said: formatMark(offcut, unit), kept: stick.offcutKept },
+    width: BAR_WIDTH_MM,
+  };
+}
+
+/** `Hall / north wall`, `Hall / north wall, part 1 of 2`. */
+function labelOf({ cut: { piece }, part }: PieceWords): string {
+  if (piece === undefined) return 'set-up spare';
+  const place = [piece.room, piece.run].filter((word) => word.trim() !== '').join(' / ');
+  const what = piece.kind === 'return' ? 'return' : part;
+  return what === '' ? place : `${place}, ${what}`;
 }

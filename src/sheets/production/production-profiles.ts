@@ -1,22 +1,18 @@
-/** The two tables by profile on the production sheet: what is to make, and the money. */
-import {
-  benchHoursOf,
-  hoursOf,
-  machineHoursOf,
-  type JobPlan,
-  type ProfilePlan,
-} from '../../planning/job-plan.ts';
-import { quoteSheet } from '../cell-range.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
+/** What is to make, by profile: pieces, sticks, lengths and board feet. */
+import { nameKey } from '../../planning/job.ts';
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import { soldThickness } from '../../planning/tally.ts';
+import { lengthStyles, type LengthStyles } from '../length-styles.ts';
+import { sumOf, total, type PlanCells } from '../plan-cells.ts';
 import { numberIn, printTotal } from '../print-length.ts';
-import type { ProductionCells, TotalName } from './production-cells.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
+import type { ProductionCells, TotalName } from './production-cells.ts';
 
-const MADE = { cove: 'cove, cut here', 'crown cove': 'crown cove, cut here', buy: 'bought' };
+const MADE = { cove: 'cove, cut here', 'crown cove': 'crown, cut here', buy: 'bought' };
 const NOTHING = 'Nothing is left to make.';
 
-/** Counts, lengths, board feet, passes and hours, a row a profile. */
-export function addMakeTable(
+export function addProfiles(
   draft: SheetDraft,
   plan: JobPlan,
   cells: PlanCells,
@@ -24,173 +20,149 @@ export function addMakeTable(
 ): void {
   const { unit } = plan.job.shop;
   const { profiles } = plan;
-  draft.spread('What to make, by profile', 'section');
+  draft.spread('By profile: pieces, lengths and board feet', 'section');
   draft.add(
+    cell('No.', 'headingRight'),
     cell('Profile', 'heading'),
     cell('Made or bought', 'heading'),
-    cell('Pieces', 'headingRight'),
-    cell('Sticks', 'headingRight'),
-    cell('Net length', 'headingRight'),
-    cell(`Net length (${unit})`, 'headingRight'),
-    cell('Board feet, net', 'headingRight'),
-    cell('Board feet with allowance', 'headingRight'),
-    cell('Passes', 'headingRight'),
-    cell('Machine hours', 'headingRight'),
-    cell('Bench hours', 'headingRight'),
-    cell('Hours', 'headingRight'),
+    ...[
+      'Pieces',
+      'Sticks, blanks',
+      'Net length',
+      `Net length (${unit})`,
+      `Sticks, length (${unit})`,
+      `Thickness as sold (${unit})`,
+      `Blank width (${unit})`,
+      'Board feet, net',
+      'Allowance, %',
+      'with allowance',
+    ].map((text) => cell(text, 'headingRight')),
   );
   const first = draft.next;
-  profiles.forEach((one, index) => addMakeRow(draft, plan, one, index, cells, own));
-  if (profiles.length === 0) draft.add(cell(NOTHING, 'row'));
-  const last = draft.next - 1;
-  const row = draft.next;
-  const columns: readonly (readonly [string, TotalName, number, 'whole' | 'decimal' | 'length'])[] =
-    [
-      ['C', 'pieces', total(profiles.map(({ tally }) => tally.pieces)), 'whole'],
-      ['D', 'sticks', total(profiles.map(({ tally }) => tally.sticks)), 'whole'],
-      [
-        'F',
-        'lengthNet',
-        total(profiles.map(({ tally }) => numberIn(tally.lengthNet, unit))),
-        'length',
-      ],
-      ['G', 'boardFeetNet', total(profiles.map(({ tally }) => tally.boardFeetNet ?? 0)), 'decimal'],
-      [
-        'H',
-        'boardFeetWithAllowance',
-        total(profiles.map(({ tally }) => tally.boardFeetWithAllowance ?? 0)),
-        'decimal',
-      ],
-      ['I', 'passes', total(profiles.map(({ tally }) => tally.passes)), 'whole'],
-      [
-        'J',
-        'machineHours',
-        total(profiles.map(({ tally }) => machineHoursOf(tally.hours))),
-        'decimal',
-      ],
-      ['K', 'benchHours', total(profiles.map(({ tally }) => benchHoursOf(tally.hours))), 'decimal'],
-      ['L', 'hours', total(profiles.map(({ tally }) => hoursOf(tally.hours))), 'decimal'],
-    ];
-  const style = { whole: 'totalWhole', decimal: 'total', length: 'totalNumber' } as const;
-  const totals = columns.map(([column, name, value, kind]): readonly [string, DraftCell] => {
-    own.totals.set(name, `${column}${row}`);
-    return [column, sum(sumOf(column, first, last), value, style[kind])];
-  });
-  const byColumn = new Map(totals);
-  draft.add(
-    cell('Together', 'totalLabel'),
-    ...['B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L'].map(
-      (column) => byColumn.get(column) ?? cell(null, 'totalLabel'),
-    ),
-  );
+  const styles = stylesOf(plan);
+  profiles.forEach((one, index) => addRow(draft, plan, one, index, styles, cells, own));
+  if (profiles.length === 0) draft.add(null, cell(NOTHING, 'row'));
+  addTotals(draft, plan, first, styles, own);
+  for (const line of notMade(plan)) draft.spread(line, 'note', 1);
   draft.blank();
 }
 
-function addMakeRow(
+interface Styles {
+  readonly net: LengthStyles;
+  readonly sticks: LengthStyles;
+  readonly thickness: LengthStyles;
+  readonly width: LengthStyles;
+}
+
+function stylesOf({ profiles, pieces, job }: JobPlan): Styles {
+  const { unit } = job.shop;
+  return {
+    net: lengthStyles(
+      pieces.map(({ cutLength }) => cutLength),
+      unit,
+    ),
+    sticks: lengthStyles(
+      profiles.flatMap(({ sticks }) => sticks.map(({ length }) => length)),
+      unit,
+    ),
+    thickness: lengthStyles(
+      profiles.flatMap(({ profile }) => soldThickness(profile) ?? []),
+      unit,
+    ),
+    width: lengthStyles(
+      profiles.flatMap(({ profile }) => profile.blankWidth ?? []),
+      unit,
+    ),
+  };
+}
+
+function addRow(
   draft: SheetDraft,
   plan: JobPlan,
   { profile, tally }: ProfilePlan,
   index: number,
+  styles: Styles,
   cells: PlanCells,
   own: ProductionCells,
 ): void {
   const { unit } = plan.job.shop;
   const row = draft.next;
-  own.hours[index] = `L${row}`;
-  const range = (column: string): string => {
-    const [first, last] = own.pieces;
-    return `${column}$${first}:${column}$${last}`;
+  own.quantityRows[index] = row;
+  /** Sums a column of the lines by room over those of this profile: names count as they are written. */
+  const ofLines = (column: string) => (): string => {
+    const [first, last] = own.rooms;
+    const range = (letter: string): string => `${letter}$${first}:${letter}$${last}`;
+    return `SUMPRODUCT(EXACT(${range('C')},B${row})*(${range('A')}>0),${range(column)})`;
   };
+  const thickness = soldThickness(profile);
+  const { blankWidth } = profile;
+  const net = tally.boardFeetNet;
   draft.add(
+    cell(index + 1, 'rowWhole'),
     cell(profile.name, 'rowStrong'),
     cell(MADE[profile.make], 'row'),
-    sum(
-      () => `SUMPRODUCT(EXACT(${range('B')},A${row})*ISNUMBER(${range('D')}))`,
-      tally.pieces,
-      'rowWhole',
-    ),
+    sum(ofLines('D'), tally.pieces, 'rowWhole'),
     sum(() => cells.sticks[index] ?? '0', tally.sticks, 'rowWhole'),
     cell(printTotal(tally.lengthNet, unit), 'rowRight'),
-    sum(
-      () => `SUMPRODUCT(EXACT(${range('B')},A${row})*1,${range('D')})`,
-      numberIn(tally.lengthNet, unit),
-      'rowNumber',
-    ),
-    cell(tally.boardFeetNet ?? 'not known', 'rowDecimal'),
-    cell(tally.boardFeetWithAllowance ?? 'not known', 'rowDecimal'),
-    cell(tally.passes, 'rowWhole'),
-    cell(machineHoursOf(tally.hours), 'rowDecimal'),
-    cell(benchHoursOf(tally.hours), 'rowDecimal'),
-    sum(`J${row}+K${row}`, hoursOf(tally.hours), 'rowDecimal'),
+    sum(ofLines('G'), numberIn(tally.lengthNet, unit), styles.net.row),
+    sum(() => cells.bought[index] ?? '0', numberIn(tally.lengthBought, unit), styles.sticks.row),
+    cell(thickness === undefined ? UNKNOWN : numberIn(thickness, unit), styles.thickness.row),
+    cell(blankWidth === undefined ? UNKNOWN : numberIn(blankWidth, unit), styles.width.row),
+    net === undefined
+      ? cell(UNKNOWN, 'rowDecimal')
+      : sum(`I${row}*J${row}*G${row}/${CUBIC_PER_BOARD_FOOT[unit]}`, net, 'rowDecimal'),
+    cell(tally.offcutAllowancePercent, 'rowNumber'),
+    tally.boardFeetWithAllowance === undefined
+      ? cell(UNKNOWN, 'rowDecimal')
+      : sum(`K${row}*(1+L${row}/100)`, tally.boardFeetWithAllowance, 'rowDecimal'),
   );
 }
 
-/** Lumber, offcut credit, labor, overhead, cost and price, a row a profile; then tax. */
-export function addMoneyTable(
+function addTotals(
   draft: SheetDraft,
-  plan: JobPlan,
-  cells: PlanCells,
+  { profiles, job }: JobPlan,
+  first: number,
+  styles: Styles,
   own: ProductionCells,
 ): void {
-  const { profiles, totals } = plan;
-  const { rates } = own;
-  draft.spread(`Money, by profile (${totals.currency})`, 'section');
-  draft.add(
-    cell('Profile', 'heading'),
-    ...['Lumber', 'Offcut credit', 'Labor', 'Overhead', 'Cost', 'Price'].map((text) =>
-      cell(text, 'headingRight'),
-    ),
-  );
-  const first = draft.next;
-  profiles.forEach(({ profile, money: lines }, index) => {
-    const row = draft.next;
-    cells.lumber[index] = `${quoteSheet(SHEET_NAMES.production)}!B${row}`;
-    draft.add(
-      cell(profile.name, 'rowStrong'),
-      sum(() => own.lumber[index] ?? '0', money(lines.lumberCents), 'rowDecimal'),
-      cell(0 - money(lines.offcutCreditCents), 'rowDecimal'),
-      sum(
-        `ROUND(${own.hours[index] ?? '0'}*${rates.hourlyRate},2)`,
-        money(lines.laborCents),
-        'rowDecimal',
-      ),
-      sum(
-        `ROUND(SUM(B${row}:D${row})*${rates.overhead}/100,2)`,
-        money(lines.overheadCents),
-        'rowDecimal',
-      ),
-      sum(`SUM(B${row}:E${row})`, money(lines.costCents), 'rowDecimal'),
-      sum(`ROUND(F${row}/(1-${rates.margin}/100),2)`, money(lines.priceCents), 'rowDecimal'),
-    );
-  });
-  if (profiles.length === 0) draft.add(cell(NOTHING, 'row'));
+  const { unit } = job.shop;
   const last = draft.next - 1;
   const row = draft.next;
-  const added = (name: keyof ProfilePlan['money']): number =>
-    money(total(profiles.map((one) => one.money[name])));
-  const column = (letter: string, value: number): DraftCell =>
-    sum(sumOf(letter, first, last), value, 'total');
+  const none = cell(null, 'totalLabel');
+  const added = (
+    column: string,
+    name: TotalName,
+    style: 'totalWhole' | 'total' | LengthStyles['total'],
+    value: (tally: ProfilePlan['tally']) => number,
+  ): DraftCell => {
+    own.totals.set(name, `${column}${row}`);
+    return sum(sumOf(column, first, last), total(profiles.map((one) => value(one.tally))), style);
+  };
   draft.add(
+    none,
     cell('Together', 'totalLabel'),
-    column('B', added('lumberCents')),
-    column('C', 0 - added('offcutCreditCents')),
-    column('D', added('laborCents')),
-    column('E', added('overheadCents')),
-    column('F', added('costCents')),
-    column('G', added('priceCents')),
+    none,
+    added('D', 'pieces', 'totalWhole', (tally) => tally.pieces),
+    added('E', 'sticks', 'totalWhole', (tally) => tally.sticks),
+    none,
+    added('G', 'lengthNet', styles.net.total, (tally) => numberIn(tally.lengthNet, unit)),
+    added('H', 'lengthBought', styles.sticks.total, (tally) => numberIn(tally.lengthBought, unit)),
+    none,
+    none,
+    added('K', 'boardFeetNet', 'total', (tally) => tally.boardFeetNet ?? 0),
+    none,
+    added('M', 'boardFeetWithAllowance', 'total', (tally) => tally.boardFeetWithAllowance ?? 0),
   );
-  own.totals.set('lumber', `B${row}`);
-  own.totals.set('cost', `F${row}`);
-  own.totals.set('price', `G${row}`);
-  const none = [1, 2, 3, 4, 5].map(() => null);
-  const price = money(totals.priceCents);
-  const tax = money(totals.taxCents);
-  draft.add(cell('Tax'), ...none, sum(`ROUND(G${row}*${rates.tax}/100,2)`, tax, 'money'));
-  const all = draft.add(
-    cell('Price with tax', 'totalLabel'),
-    ...none.map(() => cell(null, 'totalLabel')),
-    sum(`G${row}+G${row + 1}`, price + tax, 'total'),
-  );
-  own.totals.set('priceWithTax', `G${all}`);
-  draft.blank();
+}
+
+/** Profiles of the job that nothing is made of, each named once. */
+function notMade({ job, pieces, profiles }: JobPlan): string[] {
+  const planned = new Set(profiles.map(({ profile }) => profile));
+  const asked = new Set(pieces.map(({ profile }) => nameKey(profile)));
+  const rest = job.profiles.filter((profile) => !planned.has(profile));
+  const done = rest.filter(({ name }) => asked.has(nameKey(name)));
+  const unused = rest.filter(({ name }) => !asked.has(nameKey(name)));
+  const say = (start: string, some: typeof rest): string[] =>
+    some.length === 0 ? [] : [`${start}: ${some.map(({ name }) => name).join(', ')}.`];
+  return [...say('Done already', done), ...say('Not used', unused)];
 }

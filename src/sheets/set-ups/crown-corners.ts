@@ -7,8 +7,17 @@ import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { sameName, type Profile } from '../../planning/job.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import { nameStyle } from '../name-style.ts';
 import { count } from '../print-length.ts';
-import { addParts, leftRow, leftText, rightFact, rightText, type Part } from './set-up-columns.ts';
+import {
+  addParts,
+  leftRow,
+  leftText,
+  rightFact,
+  rightText,
+  type Part,
+  type Spacing,
+} from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../sheet-draft.ts';
 
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
@@ -19,7 +28,12 @@ interface Corner {
 }
 
 /** Adds the table of corners, with drop, projection and back bevels; nothing without a spring angle. */
-export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): void {
+export function addCrown(
+  draft: SheetDraft,
+  plan: JobPlan,
+  profile: Profile,
+  spacing: Spacing = 'roomy',
+): void {
   const { spring } = profile;
   if (spring === undefined) return;
   const corners = listCorners(plan.pieces.filter((one) => isLive(one, profile)));
@@ -34,12 +48,13 @@ export function addCrown(draft: SheetDraft, plan: JobPlan, profile: Profile): vo
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
     [rightText('How it leans', 'section'), ...leaning(spring, profile, plan.job.shop.unit)],
+    spacing,
   );
 }
 
 /** The page of a crown that is bought: its corners alone. */
 export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: ProfilePlan): void {
-  draft.spread(profile.name, 'title');
+  draft.spread(profile.name, nameStyle(profile.name));
   draft.spread('Bought at a spring angle: no cove to cut, corners to miter', 'subtitle');
   draft.blank();
   addCrown(draft, plan, profile);

@@ -1,52 +1,121 @@
-/** The heights of the passes, to tick off, in two columns beside each other. */
+/** The heights of the passes, to tick off, in columns of passes beside each other. */
 import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { formatInches } from '../../core/units/format-length.ts';
 import { printDecimal } from '../print-length.ts';
-import { leftCells, leftText, type Part } from './set-up-columns.ts';
+import { leftCells, leftText, PASS_COLUMNS, type Part, type Spacing } from './set-up-columns.ts';
 import { cell, type DraftCell } from '../sheet-draft.ts';
 import type { StyleName } from '../styles.ts';
 
-/** In millimetres the height has both of its columns, else it stands in decimals and in 64ths. */
-export function passList(heights: readonly number[], unit: LengthUnit): Part[] {
-  const heads = heightCells('decimal', 'to 1/64', 'height', unit, 'headingRight');
-  const both = [cell('Pass', 'heading'), ...heads, cell('Done', 'heading')];
-  const half = Math.ceil(heights.length / 2);
-  const rows = Array.from({ length: half }, (_, index) => [
-    ...passCells(heights, index, unit),
-    ...passCells(heights, index + half, unit),
+const MM_PER_INCH = 25.4;
+const FINEST_FRACTION = 64;
+/** In inches: 1/64 after arithmetic. */
+const NOISE = 1e-9;
+
+/** Passes beside each other: two with every height in decimals too, or four. */
+export const PASSES_ACROSS: Readonly<Record<Spacing, number>> = { roomy: 2, close: 4 };
+
+/** From and to: which of the passes, from 0; all where absent. */
+export interface PassSpan {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * A title, headings, and rows of passes that run down each column and on at the top of the next. In
+ * inches a roomy list has the decimals beside the 64ths, and passes too close for 64ths have them alone.
+ */
+export function passList(
+  heights: readonly number[],
+  unit: LengthUnit,
+  spacing: Spacing,
+  { from, to }: PassSpan = { from: 0, to: heights.length },
+): Part[] {
+  const shown = Math.min(to, heights.length) - from;
+  const across = Math.min(PASSES_ACROSS[spacing], shown);
+  const down = Math.ceil(shown / Math.max(1, across));
+  const both = spacing === 'roomy' && unit === 'in';
+  const decimals = unit === 'in' && !both && isFine(heights);
+  const group = (cells: readonly DraftCell[]): DraftCell[] => spread(cells, spacing, both);
+  const heads = group([
+    cell('No.', 'heading'),
+    ...(both ? [cell('decimal', 'headingRight')] : []),
+    cell(both ? 'to 1/64' : decimals || unit === 'mm' ? unit : 'Height', 'headingRight'),
+    cell('Tick', 'heading'),
   ]);
-  const joins = unit === 'mm' ? HEIGHT_COLUMNS : [];
+  const rows = Array.from({ length: down }, (_, row) =>
+    Array.from({ length: across }, (__, column) => {
+      const at = from + column * down + row;
+      const height = at < from + shown ? heights[at] : undefined;
+      if (height === undefined) return group([]);
+      const isLast = at === heights.length - 1;
+      return group(passCells(height, at + 1, { unit, both, decimals, isLast }));
+    }).flat(),
+  );
+  const joins = joinsOf(across, spacing, both);
+  const continued = from > 0 ? ', continued' : '';
   return [
-    leftText('Passes: height of the highest tooth above the table', 'section'),
-    ...[[...both, ...both], ...rows].map((cells) => leftCells(cells, joins)),
+    leftText(`Passes${continued}: highest tooth above the table, the last in bold`, 'section'),
+    ...[Array.from({ length: across }, () => heads).flat(), ...rows].map((cells) =>
+      leftCells(cells, joins),
+    ),
   ];
 }
 
-const HEIGHT_COLUMNS = [
-  [1, 2],
-  [5, 6],
-] as const;
+/** Whether passes lie closer than the fractions tell apart. */
+function isFine(heights: readonly number[]): boolean {
+  return heights.some(
+    (height, at) => height - (heights[at - 1] ?? 0) < 1 / FINEST_FRACTION - NOISE,
+  );
+}
 
-function passCells(heights: readonly number[], index: number, unit: LengthUnit): DraftCell[] {
-  const height = heights[index];
-  if (height === undefined) return [];
-  const last = index === heights.length - 1 ? ', last' : '';
-  const decimal = printDecimal(height, unit);
-  const fraction = formatInches(height, { denominator: 64, marks: 'inch mark' });
+function passCells(
+  height: number,
+  number: number,
+  how: {
+    readonly unit: LengthUnit;
+    readonly both: boolean;
+    readonly decimals: boolean;
+    readonly isLast: boolean;
+  },
+): DraftCell[] {
+  const style: StyleName = how.isLast ? 'rowStrongRight' : 'rowRight';
+  const fraction = formatInches(height, { denominator: FINEST_FRACTION, marks: 'inch mark' });
+  // Under its unit, each with as many decimals, so that the figures stand in line.
+  const bare = how.unit === 'mm' ? (height * MM_PER_INCH).toFixed(2) : height.toFixed(4);
   return [
-    cell(`${index + 1}${last}`, 'row'),
-    ...heightCells(decimal, fraction, decimal, unit, 'rowRight'),
+    cell(String(number), how.isLast ? 'rowStrong' : 'row'),
+    ...(how.both ? [cell(printDecimal(height, how.unit), style)] : []),
+    cell(how.unit === 'mm' || how.decimals ? bare : fraction, style),
     cell(null, 'tick'),
   ];
 }
 
-function heightCells(
-  decimal: string,
-  fraction: string,
-  metric: string,
-  unit: LengthUnit,
-  style: StyleName,
-): DraftCell[] {
-  if (unit === 'mm') return [cell(metric, style), null];
-  return [cell(decimal, style), cell(fraction, style)];
+/** A pass's cells at the first columns of those that they join; see joinsOf. */
+function spread(cells: readonly DraftCell[], spacing: Spacing, both: boolean): DraftCell[] {
+  const columns = PASS_COLUMNS * (spacing === 'roomy' ? 2 : 1);
+  const spread: DraftCell[] = Array.from({ length: columns }, () => null);
+  cells.forEach((one, at) => {
+    spread[starts(spacing, both)[at] ?? 0] = one;
+  });
+  return spread;
+}
+
+/** Columns at which number, height (or heights) and tick begin. */
+function starts(spacing: Spacing, both: boolean): readonly number[] {
+  if (spacing === 'close') return [0, 1, 2];
+  return both ? [0, 1, 3, 5] : [0, 1, 5];
+}
+
+function joinsOf(across: number, spacing: Spacing, both: boolean): Part['joins'] {
+  if (spacing === 'close') return [];
+  const wide = PASS_COLUMNS * 2;
+  const joins = both
+    ? ([
+        [1, 2],
+        [3, 4],
+      ] as const)
+    : ([[1, 4]] as const);
+  return Array.from({ length: across }, (_, at) =>
+    joins.map(([from, to]) => [from + at * wide, to + at * wide] as const),
+  ).flat();
 }

@@ -6,12 +6,18 @@ import { columnPoints, POINTS_PER_INCH } from '../page-size.ts';
 import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
 import type { StyleName } from '../styles.ts';
 
-const WIDTHS = [8, 10, 9, 8.5, 8, 10, 9, 8.5, 1, 26.5, 16.5];
+/** A pass in a close list: its number, its height, its box to tick. */
+const PASS = [4.8, 9, 4.7] as const;
+export const PASS_COLUMNS = PASS.length;
+const WIDTHS = [...PASS, ...PASS, ...PASS, ...PASS, 0.6, 27, 16.5];
 export const SET_UP_COLUMNS = WIDTHS.map((width) => ({ width }));
 
 /** First and last columns, from 0, of the left side, of its two halves, and of the right side. */
-const LEFT = { first: 0, half: 3, middle: 4, inner: 5, last: 7 } as const;
-const RIGHT = { first: 9, last: 10 } as const;
+const LEFT = { first: 0, half: 5, middle: 6, inner: 8, last: 11 } as const;
+const RIGHT = { first: 13, last: 14 } as const;
+
+/** Roomy pages are easier to read; close ones hold more. */
+export type Spacing = 'roomy' | 'close';
 export const DRAWING_COLUMN = RIGHT.first;
 
 /** Air between a drawing and the paper's edge, in millimetres. */
@@ -42,7 +48,7 @@ export function leftHalves(one: DraftCell, other: DraftCell): Part {
   const { first, half, middle, last } = LEFT;
   return {
     from: first,
-    cells: [one, null, null, null, other],
+    cells: fromColumns([first, one], [middle, other]),
     joins: [
       [first, half],
       [middle, last],
@@ -55,13 +61,22 @@ export function leftRow(one: DraftCell, other: DraftCell, third: DraftCell): Par
   const { first, half, middle, inner, last } = LEFT;
   return {
     from: first,
-    cells: [one, null, null, null, other, null, third],
+    cells: fromColumns([first, one], [middle, other], [inner + 1, third]),
     joins: [
       [first, half],
       [middle, inner],
       [inner + 1, last],
     ],
   };
+}
+
+function fromColumns(...placed: readonly (readonly [number, DraftCell])[]): DraftCell[] {
+  const cells: DraftCell[] = [];
+  for (const [column, one] of placed) {
+    while (cells.length < column) cells.push(null);
+    cells.push(one);
+  }
+  return cells;
 }
 
 /** A text over all of the left side. */
@@ -82,14 +97,25 @@ export function rightText(text: string, style: StyleName): Part {
   return { from: RIGHT.first, cells: [cell(text, style)], joins: [[RIGHT.first, RIGHT.last]] };
 }
 
+/** The same on a page that must hold much: no letters larger than they need be. */
+function drawnClose(part: Part): Part {
+  const cells = part.cells.map((one): DraftCell =>
+    one?.style === 'setting' ? { ...one, style: 'rowStrong' } : one,
+  );
+  return { ...part, cells };
+}
+
 /** Adds rows of left parts with right parts beside them, from the top of both. */
 export function addParts(
   draft: SheetDraft,
   left: readonly Part[],
   right: readonly Part[] = [],
+  spacing: Spacing = 'roomy',
 ): void {
   for (let index = 0; index < Math.max(left.length, right.length); index++) {
-    const parts = [left[index], right[index]].filter((part) => part !== undefined);
+    const parts = [left[index], right[index]]
+      .filter((part) => part !== undefined)
+      .map((part) => (spacing === 'close' ? drawnClose(part) : part));
     const cells: DraftCell[] = [];
     for (const part of parts) {
       while (cells.length < part.from) cells.push(null);

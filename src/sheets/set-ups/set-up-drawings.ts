@@ -14,7 +14,7 @@ const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
 const ROUNDING_POINTS = 3;
 
-/** Rows of a set-up's page, from 1; its last is the draft's last. */
+/** Rows of a set-up's page, from 1; its last so far is the draft's last. */
 export interface SetUpRows {
   readonly top: number;
   /** Kept blank below the rows that have drawings beside them, it makes up what they lack in height. */
@@ -50,7 +50,10 @@ export function placeDrawings(
     chosen = arranged(width);
   }
   if (chosen.spacerPoints > room) chosen = largest;
-  for (const { row, drawing } of chosen.placed) draft.draw(row, DRAWING_COLUMN, drawing);
+  chosen.placed.forEach(({ row, drawing }, at) => {
+    const what = at === chosen.placed.length - 1 ? 'table' : 'section';
+    draft.draw(row, DRAWING_COLUMN, drawing, `${profile.name} ${what}`);
+  });
   draft.setHeight(rows.spacer, chosen.spacerPoints);
 }
 

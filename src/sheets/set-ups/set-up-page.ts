@@ -1,6 +1,6 @@
 /**
- * The page of one cove: the saw, the rails and the passes beside the drawings, then what the scales
- * do to it, its blank, its corners and its cautions.
+ * What a cove's page says: the saw, the rails and the passes beside the drawings, then what the
+ * scales do to it, its blank, its corners and its cautions.
  */
 import { sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import { CLAMP_LIP_INCHES, feedFor } from '../../core/cove/rails.ts';
@@ -12,40 +12,67 @@ import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import { addCrown } from './crown-corners.ts';
-import { passList } from './pass-list.ts';
+import { passList, type PassSpan } from './pass-list.ts';
+import { formatInches } from '../../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import { nameStyle } from '../name-style.ts';
+import { SHEET_NAMES } from '../plan-cells.ts';
 import { count, printBoth, printDecimal, printExact } from '../print-length.ts';
 import { railMarks } from './rail-marks.ts';
-import { addParts, leftFact, leftRow, leftText, rightFact, rightText } from './set-up-columns.ts';
-import type { Part } from './set-up-columns.ts';
+import { miterGauge } from './miter-gauge.ts';
+import {
+  addParts,
+  leftFact,
+  leftRow,
+  leftText,
+  rightFact,
+  rightText,
+  type Part,
+  type Spacing,
+} from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
 import { cell, type SheetDraft } from '../sheet-draft.ts';
 import { MANUAL_CAUTION } from '../standing-cautions.ts';
 
-/** Adds all but the drawings, and says where those have their place. */
-export function addSetUp(
+/** The page's part beside the drawings, down to the passes shown. */
+export function addAtTheSaw(
   draft: SheetDraft,
   plan: JobPlan,
   { profile, sticks }: ProfilePlan,
   setUp: SetUp,
+  spacing: Spacing,
+  more?: { readonly passes: PassSpan; readonly note: string },
 ): SetUpRows {
   const { shop } = plan.job;
   const { unit } = shop;
   const top = draft.next;
-  addParts(draft, [
-    leftText(profile.name, 'title'),
+  const parts = [
+    leftText(profile.name, nameStyle(profile.name)),
     leftText(sayCove(profile, sticks.length, unit), 'wrapped'),
     ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     leftText(MANUAL_CAUTION, 'caution'),
-    ...saw(shop, setUp),
+    ...(more === undefined ? [] : [leftText(more.note, 'note')]),
+    ...saw(shop, setUp, spacing),
     ...rails(shop, setUp),
-    ...passList(setUp.passHeights, unit),
-  ]);
-  const spacer = draft.add();
-  addParts(draft, scales(setUp, unit), blank(setUp, unit));
-  addCrown(draft, plan, profile);
+    ...miterGauge(shop, setUp),
+    ...passList(setUp.passHeights, unit, spacing, more?.passes),
+  ];
+  addParts(draft, parts, [], spacing);
+  return { top, spacer: draft.add() };
+}
+
+/** Below the drawings, all of the page's width: scales and blank, corners, cautions of its own. */
+export function addBelow(
+  draft: SheetDraft,
+  plan: JobPlan,
+  { profile }: ProfilePlan,
+  setUp: SetUp,
+  spacing: Spacing,
+): void {
+  const { unit } = plan.job.shop;
+  addParts(draft, scales(setUp, unit), blank(setUp, unit), spacing);
+  addCrown(draft, plan, profile, spacing);
   addOwnCautions(draft, plan, profile);
-  return { top, spacer };
 }
 
 function sayCove(profile: Profile, blanks: number, unit: LengthUnit): string {
@@ -55,13 +82,16 @@ function sayCove(profile: Profile, blanks: number, unit: LengthUnit): string {
     cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, unit)} off center`;
   const wood = species === '' ? '' : ` of ${species}`;
   const size = `${printExact(blankWidth, unit)} wide, ${printExact(blankThickness, unit)} thick`;
-  return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}.`;
+  return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
 }
 
-function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp): Part[] {
+function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp, spacing: Spacing): Part[] {
   const approach = toDegrees(setting.approach);
   const tilt = toDegrees(setting.tilt);
   const feed = feedFor(tiltSide);
+  const [diameter, kerf] = [blade.diameter, blade.kerf].map((inches) =>
+    printBoth(inches, unit),
+  ) as [string, string];
   const isUpright = tilt === 0;
   // A centered cove has no deep side.
   const hand = isUpright ? `${feed}, as it is marked` : `${feed}; deep side at the far rail`;
@@ -72,8 +102,9 @@ function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp): Part[] {
     leftFact('Approach, from the front edge', formatDegrees(90 - approach)),
     leftFact('Tilt of the blade, from upright', `${formatDegrees(tilt)}, ${lean}`),
     leftFact('Highest tooth above table, last pass', printBoth(setting.height, unit)),
-    leftFact('Blade diameter: measure it', printBoth(blade.diameter, unit)),
-    leftFact('Kerf: measure it', printBoth(blade.kerf, unit)),
+    ...(spacing === 'close'
+      ? [leftFact('Blade and kerf: measure both', `${diameter}, ${kerf}`)]
+      : [leftFact('Blade diameter: measure it', diameter), leftFact('Kerf: measure it', kerf)]),
     leftFact('Feed, front to back', hand),
   ];
 }
@@ -136,14 +167,25 @@ function sayChange(inches: number, unit: LengthUnit): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ flats, web, arcLength }: SetUp, unit: LengthUnit): Part[] {
+function blank({ flats, web, arcLength, leastRadius }: SetUp, unit: LengthUnit): Part[] {
   return [
     rightText('The cove in its blank', 'section'),
     rightFact('Flat by the near rail', formatMark(flats.near, unit)),
     rightFact('Flat by the far rail', formatMark(flats.far, unit)),
     rightFact('Web, left above the cove', formatMark(web, unit)),
     rightFact('Along the curve, to smooth', formatMark(arcLength, unit)),
+    rightFact('Sanding dowel, at most', `${sayLeastRadius(leastRadius, unit)} radius`),
   ];
+}
+
+/** Rounded down, so that what is no rounder reaches everywhere: to 1/16 in, or to a millimetre. */
+export function sayLeastRadius(inches: number, unit: LengthUnit): string {
+  if (unit === 'mm') {
+    const whole = Math.floor(inches * 25.4);
+    return whole === 0 ? 'under 1 mm' : `${whole} mm`;
+  }
+  if (inches < 1 / 16) return 'under 1/16"';
+  return formatInches(inches, { denominator: 16, marks: 'inch mark', rounding: 'down' });
 }
 
 /** What the rows of the rails say already, with the marks to use instead. */

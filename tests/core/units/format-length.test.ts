@@ -24,7 +24,10 @@ describe('inches as whole and fraction', () => {
     [0, 16, 'feet and inches', '0"'],
     [0.5, 16, 'none', '1/2'],
     [84, 16, 'feet and inches', '7\' 0"'],
-    [84.5, 16, 'feet and inches', '7\' 1/2"'],
+    [84.5, 16, 'feet and inches', '7\' 0 1/2"'],
+    [1116.4375, 16, 'feet and inches', '93\' 0 7/16"'],
+    [-12.25, 16, 'feet and inches', '-1\' 0 1/4"'],
+    [7 / 16, 16, 'feet and inches', '7/16"'],
     [-88.375, 8, 'feet and inches', '-7\' 4 3/8"'],
     [-0.01, 16, 'none', '0'],
     [2 + 31 / 32, 16, 'none', '3'],
@@ -83,6 +86,8 @@ describe('for every length, denominator, mark and rounding', () => {
           expect(new Fraction(over, under).d).toBe(BigInt(under));
           expect(style.denominator % under).toBe(0);
         }
+        // A fraction beside feet has its inches before it, be they 0.
+        expect(text).not.toMatch(/' \d+\//u);
         const besideFeet = /' (\d+)[ "]/u.exec(text);
         if (besideFeet !== null) expect(Number(besideFeet[1])).toBeLessThan(12);
         expect(text).not.toMatch(/NaN|Infinity|^-0|-"/u);

@@ -18,6 +18,16 @@ const setting = (name: string, sound: (value: unknown) => boolean): ValueMember 
 const points = (name: string): ValueMember =>
   setting(name, (value) => typeof value === 'number' && value >= 0);
 
+/** Either a scale, 10 to 400 percent, or numbers of pages to fit on. */
+function isZoom(value: unknown): boolean {
+  const zoom = value as Excel.PageLayoutZoomOptions;
+  const { scale, horizontalFitToPages: across, verticalFitToPages: down } = zoom;
+  if (scale !== undefined) {
+    return scale >= 10 && scale <= 400 && across === undefined && down === undefined;
+  }
+  return [across, down].every((pages) => pages === undefined || pages >= 1);
+}
+
 const headerText = (where: string): ValueMember => ({
   since: 9,
   set: ({ page }: FakeSheet, text: string) => {
@@ -60,7 +70,7 @@ export const PAGE_CLASSES = {
       bottomMargin: points('bottomMargin'),
       headerMargin: points('headerMargin'),
       footerMargin: points('footerMargin'),
-      zoom: setting('zoom', (value) => typeof value === 'object'),
+      zoom: setting('zoom', isZoom),
     },
     parts: { headersFooters: { since: 9, gives: 'HeaderFooterGroup' } },
     methods: {

@@ -1,0 +1,172 @@
+/**
+ * The board's end with its cove at full size, to be traced: 1 mm of the drawing is 1 mm of wood, so
+ * it is never scaled to a width. What is wider than the paper comes in parts that overlap.
+ */
+import type { LengthUnit } from '../core/faults/quantity.ts';
+import { planBoardEnd, type BoardEnd, type BoardEndView } from './board-end.ts';
+import { compose, line, LINE } from './compose.ts';
+import type { Drawing, Point, Shape } from './drawing.ts';
+import { sayFullSize, titleFullSize } from './full-size-alt.ts';
+import { textAbout, textWidth } from './lettering.ts';
+import { sayLength } from './say.ts';
+import { scaleBars, SCALE_BARS_WIDTH_MM } from './scale-bars.ts';
+import { withinStrip } from './strip.ts';
+
+export interface FullSizeView extends BoardEndView {
+  readonly unit: LengthUnit;
+  /** Of the paper's room, in millimetres; absent: all in one part. */
+  readonly widest?: number;
+}
+
+/** What of the board one drawing shows: from and to, in millimetres from the board's left side. */
+export interface FullSizePart {
+  readonly from: number;
+  readonly to: number;
+  /** From 1. */
+  readonly number: number;
+  readonly count: number;
+  /** Where it is laid on its neighbors. */
+  readonly joins: readonly { readonly at: number; readonly name: string }[];
+}
+
+const MM_PER_INCH = 25.4;
+/** A line that a pencil follows. */
+const TRACED = 0.2;
+const LETTERS = 3.2;
+/** At both sides of the board, in millimetres. */
+const AIR = 2;
+/** Of two parts, both of which show it. */
+export const OVERLAP_MM = 20;
+/** Narrower paper has no room for the scale bars. */
+export const LEAST_FULL_SIZE_MM = SCALE_BARS_WIDTH_MM + 2 * AIR;
+/** Long and short dashes: a line through a middle. */
+const CENTER = [2.4, 0.8, 0.5, 0.8];
+const JOIN = [1.2, 1.2];
+/** How far a joining line stands out over and under the board. */
+const JOIN_OUT = 1.5;
+/** From the face down, as shares of the letters. */
+const UNDER_FACE = { deepest: 1.1, face: 2.3, bars: 3.4 } as const;
+const OVER_BOARD = 1.3;
+
+/**
+ * Draws the end of the blank at full size, face down, as it is seen from the front of the saw: the
+ * end that faces the operator and enters the blade last.
+ *
+ * @param view Blade, setting and blank in inches, angles in radians; `widest` in millimetres.
+ * @returns Drawings in millimetres of paper, true to the wood, from left to right; each with bars of
+ *   100 mm and 4 in to check the print by.
+ * @throws RangeError for a cove that doesn't fit in the blank, or paper too narrow for the bars (a
+ *   bug of the caller's).
+ */
+export function drawFullSize(view: FullSizeView): Drawing[] {
+  const { widest = Infinity, unit } = view;
+  if (!(widest >= LEAST_FULL_SIZE_MM)) {
+    throw new RangeError(`Paper ${widest} mm wide has no room for the scale bars.`);
+  }
+  const end = planBoardEnd(view);
+  return partsOf(end, widest - 2 * AIR).map((part) => drawPart(end, part, unit));
+}
+
+/** As few parts as the paper takes, all of one width, each overlapping the next. */
+function partsOf({ width }: BoardEnd, room: number): FullSizePart[] {
+  const all = width * MM_PER_INCH;
+  const count = Math.max(1, Math.ceil((all - OVERLAP_MM) / (room - OVERLAP_MM)));
+  const step = (all - OVERLAP_MM) / count;
+  if (count === 1) return [{ from: 0, to: all, number: 1, count, joins: [] }];
+  const joinAfter = (index: number) => ({
+    at: (index + 1) * step + OVERLAP_MM / 2,
+    name: `joining line ${index + 1}`,
+  });
+  return Array.from({ length: count }, (_, index) => ({
+    from: index * step,
+    to: index * step + step + OVERLAP_MM,
+    number: index + 1,
+    count,
+    joins: [
+      ...(index === 0 ? [] : [joinAfter(index - 1)]),
+      ...(index === count - 1 ? [] : [joinAfter(index)]),
+    ],
+  }));
+}
+
+function drawPart(end: BoardEnd, part: FullSizePart, unit: LengthUnit): Drawing {
+  const shown = part.to - part.from;
+  const width = Math.max(shown + 2 * AIR, LEAST_FULL_SIZE_MM);
+  const left = (width - shown) / 2;
+  const place = ([x, y]: Point): Point => [left + x * MM_PER_INCH - part.from, -y * MM_PER_INCH];
+  const around = end.board.map(place);
+  const closed = [...around, ...around.slice(0, 1)];
+  const traced = withinStrip(closed, left, left + shown);
+  const shapes: Shape[] = [
+    ...drawDeepest(end, place(end.deepest), left, left + shown, unit),
+    ...part.joins.flatMap(({ at, name }) => drawJoin(end, left + at - part.from, name, width)),
+    ...traced.map((points) => line(points, 'ink', TRACED)),
+    ...nameSides(end, part, width),
+    textAbout([width / 2, LETTERS * UNDER_FACE.face], FACE, LETTERS, {
+      anchor: 'middle',
+      tone: 'ink',
+    }),
+    ...scaleBars(width / 2, LETTERS * UNDER_FACE.bars),
+  ];
+  const title = titleFullSize(end, part, unit);
+  return compose({ title, alt: sayFullSize(end, part, unit), width }, shapes);
+}
+
+const FACE = 'face: rides on the table';
+
+/** From the deepest place down to under the face, where this part shows it. */
+function drawDeepest(
+  { cut }: BoardEnd,
+  [x, y]: Point,
+  left: number,
+  right: number,
+  unit: LengthUnit,
+): Shape[] {
+  if (x < left || x > right) return [];
+  const text = `deepest, ${sayLength(cut.depth, unit)}`;
+  const half = textWidth(text, LETTERS) / 2;
+  const middle = Math.max(left + half, Math.min(x, right - half));
+  const low = LETTERS * UNDER_FACE.deepest;
+  const end: Point = [x, low - LETTERS * 0.6];
+  return [
+    line([[x, y], end], 'measure', LINE.thin, CENTER),
+    textAbout([middle, low], text, LETTERS, { anchor: 'middle', tone: 'measure' }),
+  ];
+}
+
+function drawJoin({ thickness }: BoardEnd, x: number, name: string, width: number): Shape[] {
+  const top = -thickness * MM_PER_INCH;
+  const half = textWidth(name, LETTERS) / 2;
+  const middle = Math.max(half, Math.min(x, width - half));
+  const ends: Point[] = [
+    [x, top - JOIN_OUT],
+    [x, JOIN_OUT],
+  ];
+  const at: Point = [middle, top - LETTERS * OVER_BOARD];
+  return [
+    line(ends, 'feed', LINE.usual, JOIN),
+    textAbout(at, name, LETTERS, { anchor: 'middle', tone: 'feed' }),
+  ];
+}
+
+/** Over the board, each on the part that shows its side. */
+function nameSides(
+  { farSide, hasDeepSide, thickness }: BoardEnd,
+  part: FullSizePart,
+  width: number,
+) {
+  const y = -thickness * MM_PER_INCH - LETTERS * OVER_BOARD;
+  const far = `far rail side${hasDeepSide ? ' (deep side)' : ''}`;
+  const [atLeft, atRight] = farSide === 'left' ? [far, NEAR] : [NEAR, far];
+  const look = { tone: 'ink' } as const;
+  return [
+    ...(part.number === 1
+      ? [textAbout([AIR, y], atLeft, LETTERS, { ...look, anchor: 'start' })]
+      : []),
+    ...(part.number === part.count
+      ? [textAbout([width - AIR, y], atRight, LETTERS, { ...look, anchor: 'end' })]
+      : []),
+  ];
+}
+
+const NEAR = 'near rail side';

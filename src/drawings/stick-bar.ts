@@ -1,0 +1,170 @@
+/**
+ * One stick as a bar to scale, seen from above with its first end at the left: what is trimmed off,
+ * the pieces in the order they are cut, each cut, what is left over.
+ */
+import { area, line, LINE } from './compose.ts';
+import type { Drawing, PathShape, Point, Shape, Tone } from './drawing.ts';
+import { withinStrip } from './strip.ts';
+import { sayStick, titleStick } from './stick-bar-alt.ts';
+import { labelOffcut, labelPiece } from './stick-bar-labels.ts';
+import {
+  BAR,
+  EDGE,
+  STICK_BAR_MM,
+  type BarPiece,
+  type EndShape,
+  type StickView,
+  type Stretch,
+} from './stick-view.ts';
+
+/** How far an end that isn't square slants, at most, and as a share of its piece. */
+const SLANT = { most: 2, share: 0.2 } as const;
+const BAR_HIGH = BAR.bottom - BAR.top;
+/** Whole pixels of 300 to the inch: a row of pixels is then the one above it, moved, and packs well. */
+const HATCH_MM = (13 / 300) * 25.4;
+/** Lines over what is no piece stand less close where letters stand between them. */
+const WIDE_HATCH_MM = (28 / 300) * 25.4;
+
+/**
+ * Draws a stick as a bar.
+ *
+ * @param view Lengths in inches; the drawing's width in millimetres.
+ * @returns Shapes in millimetres, with a text alternative that says every number and piece.
+ * @throws RangeError where the pieces do not fit in the stick, or the stick in the width (a bug of
+ *   the caller's).
+ */
+export function drawStick(view: StickView): Drawing {
+  const { pieces, offcut, width, kerf } = view;
+  const scale = (width - 2 * EDGE) / view.longest;
+  const { trims, lengths, cuts, rest } = layOut(view);
+  const stretch = ({ from, to }: Stretch): Stretch => ({
+    from: EDGE + from * scale,
+    to: EDGE + to * scale,
+  });
+  const shapes: Shape[] = [
+    ...trims.flatMap((trim) => removed(stretch(trim), HATCH_MM)),
+    ...lengths.flatMap((at, index) => drawPiece(view, index, stretch(at))),
+    ...(rest.to > rest.from ? drawOffcut(offcut, stretch(rest)) : []),
+    ...(kerf > 0 ? cuts.map((cut) => block(stretch(cut), 'ink', LINE.thin)) : []),
+    outline(stretch({ from: 0, to: view.length })),
+    ...lengths.flatMap((at, index) => {
+      const piece = pieces[index];
+      if (piece === undefined) return [];
+      return labelPiece(index + 1, piece, withoutSlants(piece, stretch(at)));
+    }),
+  ];
+  const look = { title: titleStick(view), alt: sayStick(view), width, height: STICK_BAR_MM };
+  return { ...look, shapes };
+}
+
+interface LaidOut {
+  readonly trims: readonly Stretch[];
+  readonly lengths: readonly Stretch[];
+  readonly cuts: readonly Stretch[];
+  readonly rest: Stretch;
+}
+
+/** Everything in inches from the stick's first end; a cut stands after every piece. */
+function layOut({ length, endTrim, kerf, pieces, offcut, longest }: StickView): LaidOut {
+  const end = length - endTrim;
+  const lengths: Stretch[] = [];
+  const cuts: Stretch[] = [];
+  let at = endTrim;
+  for (const piece of pieces) {
+    lengths.push({ from: at, to: at + piece.length });
+    at += piece.length;
+    // The last cut may have less than a kerf of wood left to go through.
+    const cut = Math.min(kerf, Math.max(0, end - at));
+    if (cut > 0) cuts.push({ from: at, to: at + cut });
+    at += cut;
+  }
+  const isSound =
+    length <= longest * (1 + NOISE) && Math.abs(at + offcut.length - end) <= NOISE * length;
+  if (!isSound) throw new RangeError(`The pieces of a stick come to ${at}, not to its ${end}.`);
+  const trims = endTrim === 0 ? [] : [stretchOf(0, endTrim), stretchOf(end, length)];
+  return { trims, lengths, cuts, rest: stretchOf(end - offcut.length, end) };
+}
+
+/** Sums of doubles. */
+const NOISE = 1e-9;
+
+function stretchOf(from: number, to: number): Stretch {
+  return { from, to };
+}
+
+function drawPiece({ pieces }: StickView, index: number, at: Stretch): Shape[] {
+  const piece = pieces[index];
+  if (piece === undefined) return [];
+  const slant = slantOf(at);
+  const ends = [...slanted(piece.left, at.from, slant), ...slanted(piece.right, at.to, -slant)].map(
+    (points) => line(points, 'ink', LINE.usual),
+  );
+  return [block(at, 'wood'), ...ends];
+}
+
+function drawOffcut(offcut: StickView['offcut'], at: Stretch): Shape[] {
+  const label = labelOffcut(offcut, at);
+  if (offcut.kept) return [block(at, 'rail'), ...label];
+  return [...removed(at, label.length === 0 ? HATCH_MM : WIDE_HATCH_MM), ...label];
+}
+
+function slantOf({ from, to }: Stretch): number {
+  return Math.min(SLANT.most, (to - from) * SLANT.share);
+}
+
+/** From the long point inward to the other side. */
+function slanted(end: EndShape, at: number, inward: number): Point[][] {
+  if (end === 'square') return [];
+  const [long, short] = end === 'long behind' ? [BAR.top, BAR.bottom] : [BAR.bottom, BAR.top];
+  return [
+    [
+      [at, long],
+      [at + inward, short],
+    ],
+  ];
+}
+
+function withoutSlants(piece: BarPiece, at: Stretch): Stretch {
+  const slant = slantOf(at);
+  return {
+    from: at.from + (piece.left === 'square' ? 0 : slant),
+    to: at.to - (piece.right === 'square' ? 0 : slant),
+  };
+}
+
+/** What is no piece and isn't kept: pale, with lines over it. */
+function removed(at: Stretch, apart: number): Shape[] {
+  const lines: Shape[] = [];
+  for (let x = at.from - BAR_HIGH + apart / 2; x < at.to; x += apart) {
+    const whole: Point[] = [
+      [x, BAR.bottom],
+      [x + BAR_HIGH, BAR.top],
+    ];
+    for (const points of withinStrip(whole, at.from, at.to)) {
+      lines.push(line(points, 'faint', LINE.thin));
+    }
+  }
+  return [block(at, 'removed'), ...lines];
+}
+
+/** The bar's height of a stretch; a line as well where it could be finer than a hair. */
+function block({ from, to }: Stretch, fill: Tone, hair?: number): PathShape {
+  const corners: Point[] = [
+    [from, BAR.top],
+    [to, BAR.top],
+    [to, BAR.bottom],
+    [from, BAR.bottom],
+  ];
+  return area(corners, fill, hair === undefined ? undefined : { tone: fill, width: hair });
+}
+
+function outline({ from, to }: Stretch): PathShape {
+  const points: Point[] = [
+    [from, BAR.top],
+    [to, BAR.top],
+    [to, BAR.bottom],
+    [from, BAR.bottom],
+  ];
+  const stroke = { tone: 'ink', width: LINE.usual } as const;
+  return { kind: 'path', points, closed: true, stroke };
+}

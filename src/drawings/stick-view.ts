@@ -1,0 +1,46 @@
+/** What a stick's bar is drawn from, and the room that it takes. */
+
+/** Which side runs long at an end that isn't square: the wall's or the outer edge, or the face. */
+export type EndShape = 'square' | 'long behind' | 'long in front';
+
+export interface BarPiece {
+  /** Room and run, or what else it is for. */
+  readonly label: string;
+  /** In inches; `said` is the length as it is printed everywhere. */
+  readonly length: number;
+  readonly said: string;
+  readonly left: EndShape;
+  readonly right: EndShape;
+}
+
+/** Lengths in inches, with the words that say them. */
+export interface StickView {
+  readonly id: string;
+  readonly length: number;
+  readonly said: string;
+  /** The longest stick among those that share the scale: its bar takes all of the width. */
+  readonly longest: number;
+  /** Off either end, its cut included. */
+  readonly endTrim: number;
+  readonly endTrimSaid: string;
+  readonly kerf: number;
+  readonly kerfSaid: string;
+  readonly pieces: readonly BarPiece[];
+  readonly offcut: { readonly length: number; readonly said: string; readonly kept: boolean };
+  /** Of the drawing, in millimetres. */
+  readonly width: number;
+}
+
+/** Height of every bar's drawing, in millimetres. */
+export const STICK_BAR_MM = 10.4;
+/** Room for half of an outline. */
+export const EDGE = 0.3;
+
+/** The bar's upper and lower edge. */
+export const BAR = { top: EDGE, bottom: STICK_BAR_MM - EDGE } as const;
+
+/** From the drawing's left, or from the stick's first end. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}

@@ -1,0 +1,68 @@
+/** Saves files of what was planned: the client's copy, and drawings and lists for other programs. */
+import type { JobPlan } from '../../planning/job-plan.ts';
+import type { Planner } from '../planner.ts';
+import { isOccupied } from '../state/is-occupied.ts';
+import { openHostOf } from '../state/open-host.ts';
+import { load, type ActionTools } from './action-tools.ts';
+import { rest } from './breathe.ts';
+import { checkJob } from './check-job.ts';
+
+export interface CopyActions {
+  /** Nothing is saved of a plan that is wrong, or of inputs that have changed: the Plan tab says so. */
+  readonly saveClient: () => Promise<void>;
+  readonly saveExports: () => Promise<void>;
+}
+
+interface Copy {
+  readonly doing: string;
+  /** The file's name, of the workbook's without its ending. */
+  readonly nameOf: (workbook: string) => string;
+  readonly make: (planner: Planner, plan: JobPlan) => Promise<Uint8Array>;
+  readonly said: (name: string) => string;
+}
+
+export function copyActions(tools: ActionTools): CopyActions {
+  const { store, planner, run, services } = tools;
+
+  const CLIENT: Copy = {
+    doing: 'Making the client’s copy',
+    nameOf: (workbook) => (workbook === '' ? 'client.xlsx' : `${workbook}-client.xlsx`),
+    make: (loaded, plan) => services.makeFile(loaded.describeClientCopy(plan)),
+    said: (name) =>
+      `The client’s copy is saved as ${name}, with no figure of the shop’s own. Fill in its date.`,
+  };
+  const EXPORTS: Copy = {
+    doing: 'Making drawings and lists',
+    nameOf: (workbook) => (workbook === '' ? 'trim-files.zip' : `${workbook}-files.zip`),
+    make: (loaded, plan) => services.makeZip(loaded.exportPlan(plan)),
+    said: (name) => `Drawings (SVG), outlines (DXF) and lists (CSV) are saved in ${name}.`,
+  };
+
+  async function save({ nameOf, make, said }: Copy): Promise<void> {
+    const { result } = store.get().planning;
+    if (openHostOf(store.get()) === undefined || result === undefined || result.wrong.length > 0) {
+      return;
+    }
+    const found = await checkJob(tools);
+    if (found?.fingerprint !== result.fingerprint) return;
+    const loaded = await planner();
+    if (loaded === undefined) return;
+    // A large plan takes a while to be laid out: the screen is drawn before.
+    await rest();
+    const name = nameOf(found.look.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
+    const bytes = await load(store, 'What writes files', () => make(loaded, result.plan));
+    if (bytes === undefined) return;
+    services.saveFile(name, bytes);
+    store.send({ type: 'done', notice: said(name) });
+  }
+
+  const saveCopy = (copy: Copy) => (): Promise<void> =>
+    run(async () => {
+      if (isOccupied(store.get()) || store.get().busy !== undefined) return;
+      store.send({ type: 'busy', with: copy.doing });
+      await save(copy);
+      store.send({ type: 'busy', with: undefined });
+    });
+
+  return { saveClient: saveCopy(CLIENT), saveExports: saveCopy(EXPORTS) };
+}

@@ -1,0 +1,67 @@
+/** What is made of a plan: the sheets, in the workbook or as a file; the client's copy; files for other programs. */
+import { Button, Checkbox, ProgressBar } from '@fluentui/react-components';
+import { useId, type ReactNode } from 'react';
+import { sayWritten } from '../job/say-findings.ts';
+import { Message } from '../look/messages.tsx';
+import { useLook } from '../look/use-look.ts';
+import { isOccupied } from '../state/is-occupied.ts';
+import { openHostOf } from '../state/open-host.ts';
+import { usePane } from '../use-pane.ts';
+import { WriteDialog } from './write-dialog.tsx';
+
+/** @param props.isOld Whether the inputs have changed since the plan. */
+export function WriteSheets({
+  isOld,
+  hasSetUps,
+}: {
+  readonly isOld: boolean;
+  readonly hasSetUps: boolean;
+}): ReactNode {
+  const look = useLook();
+  const { state, send, actions } = usePane();
+  const { writing, busy, keepsFormulas } = state;
+  const reasonId = useId();
+  const inPlace = openHostOf(state)?.can.writeInPlace !== false;
+  const blocked = {
+    disabledFocusable: isOccupied(state) || busy !== undefined || isOld,
+    ...(isOld ? { 'aria-describedby': reasonId } : {}),
+  };
+  return (
+    <>
+      {hasSetUps ? (
+        <Checkbox
+          checked={keepsFormulas}
+          onChange={(_, { checked }) => send({ type: 'formulas kept', keeps: checked === true })}
+          label="Keep the set-up numbers as formulas"
+        />
+      ) : null}
+      <div className={look.buttons}>
+        <Button appearance="primary" {...blocked} onClick={() => void actions.askToWrite()}>
+          {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
+        </Button>
+        <Button {...blocked} onClick={() => void actions.saveClient()}>
+          Save the client’s copy
+        </Button>
+        <Button {...blocked} onClick={() => void actions.saveExports()}>
+          Save drawings and lists
+        </Button>
+      </div>
+      {isOld ? (
+        <p id={reasonId} className={look.text}>
+          This plan is of inputs that have changed since: plan again, then it can be written.
+        </p>
+      ) : null}
+      {writing.kind === 'writing' ? (
+        <ProgressBar
+          {...(writing.of === 0 ? {} : { value: writing.done / writing.of })}
+          aria-label="Writing the sheets"
+          thickness="large"
+        />
+      ) : null}
+      {writing.kind === 'written' && !isOld ? (
+        <Message intent="success">{sayWritten(writing.sheets, writing.file)}</Message>
+      ) : null}
+      <WriteDialog />
+    </>
+  );
+}

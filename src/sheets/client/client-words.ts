@@ -1,0 +1,60 @@
+/** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { count, printExact } from '../print-length.ts';
+
+/** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */
+export function sayJob({ rooms: lines, totals }: JobPlan, rooms: number): string {
+  if (rooms === 0) return 'Everything listed is done already.';
+  const moldings = new Set(lines.map(({ profile }) => profile)).size;
+  return `${count(rooms, 'room')}, ${count(moldings, 'molding')}, ${count(totals.pieces, 'piece')}.`;
+}
+
+/** How the quantities may be used. */
+export const LIVE_NOTE =
+  'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
+
+/** What the price covers, what it doesn't, and what was allowed for; no number of the shop's own costs. */
+export function sayCovered(plan: JobPlan): string[] {
+  const { shop, runs } = plan.job;
+  const { endAllowance, lengthPrecision, unit } = shop;
+  const toWalls = runs.some(({ measuredAs }) => measuredAs === 'wall');
+  const print = (length: typeof endAllowance): string => printExact(length, unit);
+  const parts = splicedPieces(plan);
+  return [
+    'The price covers the moldings listed here: the wood, making or buying them, and cutting each piece to length with its ends shaped as measured. Wood for trial cuts, and for what is left over, is included.',
+    'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
+    `Lengths are those to cut to, with what the ends need, rounded up to the next ${print(lengthPrecision)}.`,
+    ...(toWalls && endAllowance.compare(0) > 0
+      ? [
+          `Where a run was measured from wall to wall, each end has ${print(endAllowance)} more, to trim where it meets the wall.`,
+        ]
+      : []),
+    ...(parts > 0
+      ? [
+          `${count(parts, 'piece is', 'pieces are')} longer than the wood to be had, and made of parts that are cut at an angle to be joined.`,
+        ]
+      : []),
+    'What is found different on site is measured and priced anew.',
+  ];
+}
+
+/** Pieces that are cut in parts. */
+function splicedPieces({ profiles }: JobPlan): number {
+  const spliced = new Set<string>();
+  for (const { sticks } of profiles) {
+    for (const { pieces } of sticks) {
+      for (const { id, part } of pieces) if (part !== undefined) spliced.add(id);
+    }
+  }
+  return spliced.size;
+}
+
+export function sayHolds(days: number): string {
+  return `It holds ${count(days, 'day')} from its date. Where no date is written here, ask before you order.`;
+}
+
+/** `Done already, not in this price: Base, 3 pieces; Cove, 1 piece.` */
+export function sayDone(done: ReadonlyMap<string, number>): string {
+  const parts = [...done].map(([molding, pieces]) => `${molding}, ${count(pieces, 'piece')}`);
+  return `Done already, not in this price: ${parts.join('; ')}.`;
+}

@@ -1,0 +1,150 @@
+/** Offcuts to keep, and blanks that nothing was cut from: a row each, with what to write on it. */
+import { plansOf, type CuttingGroup, type JobPlan } from '../../planning/job-plan.ts';
+import type { ExactInches } from '../../core/units/length.ts';
+import { formatMark } from '../../core/units/format-mark.ts';
+import { lengthStyles, type LengthStyles } from '../length-styles.ts';
+import { numberIn, printExact, printStick } from '../print-length.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { COLUMN, LETTER } from './cutting-columns.ts';
+import type { CuttingDraft } from './cutting-group.ts';
+import { keptOf } from './cutting-group.ts';
+import { spreadRow, type PagedRows, type SheetRow } from './paged-rows.ts';
+import { nameUnit, sayWhich, type LotLetters } from './stock-lots.ts';
+
+interface Kept {
+  /** Not twice in a job: what is written on it. */
+  readonly label: string;
+  readonly length: ExactInches;
+  /** As a tape is read, or as the yard says it. */
+  readonly said: string;
+  /** The number's cell on the sheet, where it stands there already. */
+  readonly at?: string;
+  readonly what: string;
+  readonly of: string;
+  readonly wide: string;
+  readonly thick: string;
+  readonly from: string;
+}
+
+export function addOffcuts({ draft, pages, plan, facts, stickRows }: CuttingDraft): void {
+  const { unit, offcutCredit } = plan.job.shop;
+  const list = plan.groups.flatMap((group) => [
+    ...keptOffcuts(plan, group, facts.letters, (stick) => stickRows.get(stick)),
+    ...wholeBlanks(group, facts.letters, unit, offcutCredit > 0),
+  ]);
+  pages.hold(spreadRow('Offcuts to keep', 'section', [0, COLUMN.last]));
+  if (list.length === 0) {
+    pages.add([spreadRow('none', 'wrapped', [0, COLUMN.last]), { cells: [] }]);
+    return;
+  }
+  const styles = lengthStyles(
+    list.map(({ length }) => length),
+    unit,
+  );
+  const rows = list.map((one, index): SheetRow => ({
+    cells: [
+      cell(null, 'tick'),
+      cell(index + 1, 'rowWhole'),
+      cell(one.label, 'rowStrong'),
+      cell(one.said, 'rowRight'),
+      numberCell(one, numberIn(one.length, unit), styles),
+      cell(one.wide, 'row'),
+      cell(one.thick, 'row'),
+      cell(one.of, 'row'),
+      cell(one.what, 'row'),
+      cell(one.from, 'row'),
+      cell(null, 'row'),
+    ],
+  }));
+  addList(draft, pages, { cells: listHeads(unit) }, rows);
+  pages.add([{ cells: [] }]);
+}
+
+function numberCell({ at }: Kept, value: number, styles: LengthStyles): DraftCell {
+  return at === undefined ? cell(value, styles.row) : sum(at, value, styles.row);
+}
+
+function listHeads(unit: string): DraftCell[] {
+  return [
+    cell('Kept', 'heading'),
+    cell('No.', 'heading'),
+    cell('Write on it', 'heading'),
+    cell('Length', 'headingRight'),
+    cell(`Length (${unit})`, 'headingRight'),
+    cell('Wide', 'heading'),
+    cell('Thick', 'heading'),
+    cell('Of', 'heading'),
+    cell('What it is', 'heading'),
+    cell('Cut from', 'heading'),
+    cell('Kept where', 'heading'),
+  ];
+}
+
+/** A table proper on one page; a longer list has its headings on each. */
+function addList(
+  draft: SheetDraft,
+  pages: PagedRows,
+  heads: SheetRow,
+  rows: readonly SheetRow[],
+): void {
+  if (pages.fitOnPage([heads, ...rows])) {
+    const [top = 1] = pages.add([heads, ...rows]);
+    draft.addTable('Offcuts', top, top + rows.length);
+    return;
+  }
+  pages.hold(heads);
+  for (const row of rows) pages.add([row], [heads]);
+}
+
+function keptOffcuts(
+  plan: JobPlan,
+  group: CuttingGroup,
+  letters: LotLetters,
+  rowOf: (stick: ReturnType<typeof keptOf>[number]) => number | undefined,
+): Kept[] {
+  const { unit } = plan.job.shop;
+  return plansOf(plan, group).flatMap(({ profile, sticks }) =>
+    keptOf(sticks).map((stick): Kept => {
+      const { blankWidth, blankThickness } = profile;
+      const row = rowOf(stick);
+      return {
+        label: `${stick.id} rest`,
+        length: stick.offcut,
+        said: formatMark(Number(stick.offcut), unit),
+        ...(row === undefined ? {} : { at: `${LETTER.kept}${row}` }),
+        what: 'rest of a stick',
+        of: profile.name,
+        wide: blankWidth === undefined ? '' : printExact(blankWidth, unit),
+        thick: blankThickness === undefined ? '' : printExact(blankThickness, unit),
+        from: sayWhich(letters, stick),
+      };
+    }),
+  );
+}
+
+/** Each by itself: `C4 blank 2`. */
+function wholeBlanks(
+  { boards }: CuttingGroup,
+  letters: LotLetters,
+  unit: 'in' | 'mm',
+  isCredited: boolean,
+): Kept[] {
+  return boards.flatMap(({ item, unit: number, strips }) =>
+    strips.flatMap(({ width, profile }, at): Kept[] => {
+      if (profile !== undefined) return [];
+      const name = nameUnit(letters, item, number);
+      return [
+        {
+          label: `${name} blank ${at + 1}`,
+          length: item.length,
+          said: printStick(item.length, unit),
+          what: `whole blank${isCredited ? ', not credited' : ''}`,
+          of: item.for,
+          wide: printExact(width, unit),
+          thick: item.thicknessClass,
+          from: `board ${name}`,
+        },
+      ];
+    }),
+  );
+}

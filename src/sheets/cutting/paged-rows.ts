@@ -1,0 +1,136 @@
+/**
+ * Rows that are kept together on a page: whoever adds a block of them says what it belongs to, and
+ * where a page begins within that, its first row says so again.
+ */
+import type { CellDescription, ColumnDescription } from '../description.ts';
+import { closeHeight } from '../row-height.ts';
+import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import type { StyleName } from '../styles.ts';
+import { COLUMN } from './cutting-columns.ts';
+
+/** One row before it has its place. */
+export interface SheetRow {
+  readonly cells: readonly DraftCell[];
+  /** Columns from 0 that are joined: first and last. */
+  readonly joins?: readonly (readonly [from: number, to: number])[];
+  /** Its height, where its lines don't tell it. */
+  readonly points?: number;
+}
+
+/** Programs differ a little in the heights of rows: so much of a page is left to them. */
+const FILLED = 0.97;
+/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
+const MOST_BREAKS = 1_000;
+
+export class PagedRows {
+  readonly #draft: SheetDraft;
+  readonly #columns: readonly ColumnDescription[];
+  readonly #most: number;
+  #repeated = 0;
+  #used = 0;
+  #isFresh = true;
+  #breaks = 0;
+  #held: readonly SheetRow[] = [];
+
+  /** @param room Points of rows that a page has room for, at the sheet's own size. */
+  constructor(draft: SheetDraft, columns: readonly ColumnDescription[], room: number) {
+    this.#draft = draft;
+    this.#columns = columns;
+    this.#most = room * FILLED;
+  }
+
+  /** How many pages the rows take so far. */
+  get pages(): number {
+    return this.#breaks + 1;
+  }
+
+  /** Adds a row that is repeated at the top of every later page. */
+  addRepeated(row: SheetRow): number {
+    const points = this.#pointsOf(row);
+    const at = this.#place(row, points);
+    this.#repeated = points;
+    return at;
+  }
+
+  /** Keeps rows, headings say, on the page of the block that is added next. */
+  hold(...rows: readonly SheetRow[]): void {
+    this.#held = [...this.#held, ...rows];
+  }
+
+  /**
+   * Adds rows that stay on one page, if a page has room for them.
+   *
+   * @param again Rows that are put before them where a page begins with them: whose they are.
+   * @returns The number of each row, from 1.
+   */
+  add(rows: readonly SheetRow[], again: readonly SheetRow[] = []): readonly number[] {
+    const held = this.#held;
+    this.#held = [];
+    const all = [...held, ...rows].map((row) => ({ row, points: this.#pointsOf(row) }));
+    const high = all.reduce((sum, { points }) => sum + points, 0);
+    // A page that begins with a heading needs no other.
+    if (!this.#fits(high)) this.#turn(held.length > 0 ? [] : again);
+    const places = all.map(({ row, points }, index) => {
+      if (!this.#fits(points)) this.#turn(index > 0 ? again : []);
+      return this.#place(row, points);
+    });
+    return places.slice(held.length);
+  }
+
+  /** Whether rows, with those that are held, have room on one page, be it a new one. */
+  fitOnPage(rows: readonly SheetRow[]): boolean {
+    const high = [...this.#held, ...rows].reduce((sum, row) => sum + this.#pointsOf(row), 0);
+    return this.#repeated + high <= this.#most;
+  }
+
+  #fits(points: number): boolean {
+    return this.#isFresh || this.#used + points <= this.#most;
+  }
+
+  #turn(again: readonly SheetRow[]): void {
+    this.#breaks += 1;
+    this.#used = this.#repeated;
+    if (this.#breaks <= MOST_BREAKS) {
+      this.#draft.breakPage();
+      for (const row of again) this.#place(row, this.#pointsOf(row));
+    }
+    this.#isFresh = true;
+  }
+
+  #place({ cells, joins = [] }: SheetRow, points: number): number {
+    const at = this.#draft.add(...cells);
+    this.#draft.setHeight(at, points);
+    for (const [from, to] of joins) this.#draft.merge(at, from, to);
+    this.#used += points;
+    this.#isFresh = false;
+    return at;
+  }
+
+  #pointsOf({ cells, joins = [], points }: SheetRow): number {
+    if (points !== undefined) return points;
+    const known = cells.map((one) =>
+      one === null || typeof one.formula === 'function' ? null : (one as CellDescription),
+    );
+    return closeHeight(known, this.#columns, joins);
+  }
+}
+
+/** A row whose one text spreads over all columns, or over some: first and last, from 0. */
+export function spreadRow(
+  text: string,
+  style: StyleName,
+  [from, to]: readonly [number, number],
+): SheetRow {
+  const blank: DraftCell[] = Array.from({ length: from }, () => null);
+  return { cells: [...blank, cell(text, style)], joins: [[from, to]] };
+}
+
+/** Longer names take more than a line, in smaller letters. */
+const LONG = 60;
+
+/** A name as a heading over all columns; `label` is the lesser one. */
+export function nameRow(name: string, rank: 'section' | 'label' = 'section'): SheetRow {
+  const isLong = Array.from(name).length > LONG;
+  const style = rank === 'label' ? 'fact' : isLong ? 'stick' : 'section';
+  return spreadRow(name, style, [0, COLUMN.last]);
+}

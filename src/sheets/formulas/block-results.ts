@@ -1,0 +1,147 @@
+/** The rows of a block that show what its sizes come to, each beside what was planned. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import type { StyleName } from '../styles.ts';
+import {
+  absolute,
+  both,
+  chooseWords,
+  either,
+  less,
+  more,
+  number,
+  type Condition,
+  type Term,
+  type Words,
+} from './term.ts';
+
+export type PlannedMark = 'nearFront' | 'nearBack' | 'farFront' | 'farBack';
+
+/** Degrees, inches or millimetres that agree to this are the planned ones. */
+const SAME = 1e-6;
+const NONE = 'none';
+
+export class BlockResults {
+  readonly #draft: SheetDraft;
+  readonly #sound: Condition;
+  readonly #unit: LengthUnit;
+  readonly #apart: Condition[] = [];
+
+  /** @param sound whether there is a set-up; else each row says that there is none */
+  constructor(draft: SheetDraft, sound: Condition, unit: LengthUnit) {
+    this.#draft = draft;
+    this.#sound = sound;
+    this.#unit = unit;
+  }
+
+  /** Whether any row that has a planned number differs from it; to be asked where all are sound. */
+  get differ(): Condition {
+    return either(...this.#apart);
+  }
+
+  degrees(label: string, term: Term, planned: number, note = ''): void {
+    this.#add(label, term, 'degreesFine', planned, cell(note === '' ? null : note, 'wrapped'));
+  }
+
+  length(label: string, term: Term, planned: number, note = ''): void {
+    const named = `${label} (${this.#unit})`;
+    this.#add(named, term, this.#style, planned, cell(note === '' ? null : note, 'wrapped'));
+  }
+
+  whole(label: string, term: Term, planned: number): void {
+    this.#add(label, term, 'whole', planned, null);
+  }
+
+  /** A distance from the blade line, with its side in words. */
+  mark(label: string, toTheRight: Term, planned: number, halfTable: Term): void {
+    const side = sideOf(toTheRight, halfTable);
+    const row = this.#add(
+      `${label} (${this.#unit})`,
+      absolute(toTheRight),
+      this.#style,
+      Math.abs(planned),
+      {
+        formula: `IF(${this.#sound.formula},IFERROR(${side.formula},""),"")`,
+        value: this.#sound.value ? side.value : '',
+        style: 'wrapped',
+      },
+    );
+    const way = sayWay(planned);
+    // Whatever is said of the table after it.
+    this.#apart.push({
+      formula: `LEFT(E${row},${way.length})<>"${way}"`,
+      value: !side.value.startsWith(way),
+    });
+  }
+
+  /** What is next to nothing, in more digits. */
+  fine(label: string, term: Term): void {
+    this.#draft.add(
+      cell(`${label} (${this.#unit})`, 'label'),
+      result(this.#sound, term, 'quiet'),
+      null,
+      null,
+      cell('next to nothing where a set-up holds', 'wrapped'),
+    );
+  }
+
+  /** Shown even where there is no set-up. */
+  always(label: string, term: Term): void {
+    this.#draft.add(
+      cell(`${label} (${this.#unit})`, 'label'),
+      result({ formula: 'TRUE', value: true }, term, this.#style),
+    );
+  }
+
+  get #style(): StyleName {
+    return this.#unit === 'mm' ? 'decimal' : 'inches';
+  }
+
+  #add(label: string, term: Term, style: StyleName, planned: number, note: DraftCell): number {
+    const row = this.#draft.add(
+      cell(label, 'label'),
+      result(this.#sound, term, style),
+      cell(planned, style),
+      null,
+      note,
+    );
+    this.#apart.push({
+      formula: `ABS(B${row}-C${row})>=${number(SAME).formula}`,
+      value: !(Math.abs(term.value - planned) < SAME),
+    });
+    return row;
+  }
+}
+
+const LEFT = 'left of the blade line';
+const RIGHT = 'right of the blade line';
+const ON_IT = 'on the blade line';
+
+function sayWay(toTheRight: number): string {
+  if (Math.abs(toTheRight) < SAME) return ON_IT;
+  return toTheRight < 0 ? LEFT : RIGHT;
+}
+
+/** `left of the blade line`, and whether that is beyond the table's side. */
+function sideOf(toTheRight: Term, halfTable: Term): Words {
+  const far = more(absolute(toTheRight), halfTable);
+  const off = ', off the table at this edge';
+  return chooseWords(
+    [
+      [less(absolute(toTheRight), number(SAME)), ON_IT],
+      [both(far, less(toTheRight, number(0))), `${LEFT}${off}`],
+      [far, `${RIGHT}${off}`],
+      [less(toTheRight, number(0)), LEFT],
+    ],
+    RIGHT,
+  );
+}
+
+/** `none` where the sizes have no set-up; no cell ever shows an error. */
+function result(sound: Condition, { formula, value }: Term, style: StyleName): DraftCell {
+  return {
+    formula: `IF(${sound.formula},IFERROR(${formula},"${NONE}"),"${NONE}")`,
+    value: sound.value && Number.isFinite(value) ? value : NONE,
+    style,
+  };
+}

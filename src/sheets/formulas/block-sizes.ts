@@ -1,0 +1,187 @@
+/** The sizes at the top of a block: marked cells to type over, beside what was planned. */
+import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
+import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { cellName, quoteSheet } from '../cell-range.ts';
+import { numberIn } from '../print-length.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { at, choose, cosine, minus, number, over, PI, type Condition, type Term } from './term.ts';
+
+/** In the shop's unit; what the shop doesn't say is left out. */
+export interface BlockSizes {
+  readonly width: number;
+  readonly depth: number;
+  readonly offCenter: number;
+  readonly diameter: number;
+  readonly kerf: number;
+  readonly blankWidth: number;
+  readonly blankThickness: number;
+  /** Absent: the cove sits midway in its blank. */
+  readonly nearFlat?: number;
+  /** From above the arbor to the table's front and back edges, and how wide the table is. */
+  readonly front?: number;
+  readonly back?: number;
+  readonly tableWidth?: number;
+  readonly tiltStopDeg: number;
+  /** Of the highest tooth above the table, see SawLimits. */
+  readonly riseUpright?: number;
+  readonly riseAt45?: number;
+  readonly leastWeb: number;
+  readonly leastFlat: number;
+  readonly firstPass: number;
+  readonly step: number;
+  readonly lastPass: number;
+}
+
+/** Cells and what follows from them; lengths in one unit. */
+export interface SizeTerms {
+  readonly width: Term;
+  readonly depth: Term;
+  readonly offCenter: Term;
+  readonly diameter: Term;
+  readonly kerf: Term;
+  readonly blankWidth: Term;
+  readonly blankThickness: Term;
+  readonly nearFlat: Term;
+  readonly farFlat: Term;
+  /** Absent where the shop gives no table. */
+  readonly table?: { readonly front: Term; readonly back: Term; readonly halfWidth: Term };
+  readonly tiltStopDeg: Term;
+  /** As high as the blade rises along its own plane: upright, and leaning by 45°. */
+  readonly rise: { readonly upright: Term; readonly at45: Term };
+  readonly leastWeb: Term;
+  readonly leastFlat: Term;
+  readonly firstPass: Term;
+  readonly step: Term;
+  readonly lastPass: Term;
+  /** Whether a marked cell that must have a number has none, or the near flat holds words. */
+  readonly lackNumbers: Condition;
+  /** Whether all are as they were planned. */
+  readonly arePlanned: Condition;
+}
+
+const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
+  ['width', 'Cove width'],
+  ['depth', 'Cove depth'],
+  ['offCenter', 'Off-center, 0 for none'],
+  ['diameter', 'Blade diameter'],
+  ['kerf', 'Kerf'],
+  ['blankWidth', 'Blank width'],
+  ['blankThickness', 'Blank thickness'],
+  ['nearFlat', 'Near flat; blank: as wide as the far one'],
+  ['front', 'Table, from above the arbor to its front'],
+  ['back', 'Table, from above the arbor to its back'],
+  ['tableWidth', 'Table, from side to side'],
+  ['tiltStopDeg', 'Tilt stop of the saw, degrees from upright'],
+  ['riseUpright', 'Highest that the blade rises, upright'],
+  ['riseAt45', 'Highest that the blade rises, tilted 45°'],
+  ['leastWeb', 'Least web over the cove'],
+  ['leastFlat', 'Least flat beside the cove'],
+  ['firstPass', 'First pass, its height'],
+  ['step', 'Step, most that a later pass takes'],
+  ['lastPass', 'Last pass, what it takes'],
+];
+
+const SIZE_COLUMN = 1;
+const PLANNED_COLUMN = 2;
+const TWO = number(2);
+
+/** Adds a marked cell a size, as planned; a near flat that isn't given stands there as a blank one. */
+export function addSizes(
+  draft: SheetDraft,
+  sheet: string,
+  sizes: BlockSizes,
+  unit: LengthUnit,
+): SizeTerms {
+  draft.add(
+    cell('Sizes', 'heading'),
+    cell(unit === 'mm' ? 'in mm' : 'in inches', 'headingRight'),
+    cell('as planned', 'headingRight'),
+    cell(null, 'heading'),
+    cell(null, 'heading'),
+  );
+  const first = draft.next - 1;
+  const cells = new Map<keyof BlockSizes, Term>();
+  for (const [key, label] of LABELS) {
+    const value = sizes[key];
+    if (value === undefined && key !== 'nearFlat') continue;
+    const row = draft.add(
+      cell(label, 'label'),
+      cell(value ?? null, 'input'),
+      cell(value ?? null, 'plannedSize'),
+    );
+    cells.set(key, at(sheet, row - 1, SIZE_COLUMN, value ?? NaN));
+  }
+  const last = draft.next - 2;
+  const columnOf = (column: number): string =>
+    `${quoteSheet(sheet)}!${cellName(first, column)}:${cellName(last, column)}`;
+  const term = (key: keyof BlockSizes): Term => {
+    const found = cells.get(key);
+    if (found === undefined) throw new RangeError(`There is no cell for ${key}.`);
+    return found;
+  };
+  const nearFlatCell = term('nearFlat');
+  const spare = minus(term('blankWidth'), term('width'));
+  const isGiven: Condition = {
+    formula: `ISNUMBER(${nearFlatCell.formula})`,
+    value: sizes.nearFlat !== undefined,
+  };
+  const nearFlat = choose(isGiven, nearFlatCell, over(spare, TWO));
+  const halfWidth = cells.has('tableWidth')
+    ? over(term('tableWidth'), TWO)
+    : number(numberIn(USUAL_HALF_TABLE_INCHES, unit));
+  return {
+    width: term('width'),
+    depth: term('depth'),
+    offCenter: term('offCenter'),
+    diameter: term('diameter'),
+    kerf: term('kerf'),
+    blankWidth: term('blankWidth'),
+    blankThickness: term('blankThickness'),
+    nearFlat,
+    farFlat: minus(spare, nearFlat),
+    ...(cells.has('front') && cells.has('back')
+      ? { table: { front: term('front'), back: term('back'), halfWidth } }
+      : {}),
+    tiltStopDeg: term('tiltStopDeg'),
+    rise: riseOf(cells, term('diameter'), unit),
+    leastWeb: term('leastWeb'),
+    leastFlat: term('leastFlat'),
+    firstPass: term('firstPass'),
+    step: term('step'),
+    lastPass: term('lastPass'),
+    lackNumbers: lackNumbers(cells, nearFlatCell),
+    // A blank cell counts as 0 here: what a near flat of 0 changes is compared among the results.
+    arePlanned: {
+      formula: `SUMPRODUCT(ABS(${columnOf(SIZE_COLUMN)}-${columnOf(PLANNED_COLUMN)}))<1E-9`,
+      value: true,
+    },
+  };
+}
+
+/** As checkRise has it: what the shop says, else what flange and arbor leave of the blade. */
+function riseOf(
+  cells: ReadonlyMap<keyof BlockSizes, Term>,
+  diameter: Term,
+  unit: LengthUnit,
+): SizeTerms['rise'] {
+  const upright = cells.get('riseUpright');
+  if (upright === undefined) {
+    const most = minus(over(diameter, TWO), number(numberIn(FLANGE_ALLOWANCE_INCHES, unit)));
+    return { upright: most, at45: most };
+  }
+  const at45 = cells.get('riseAt45');
+  return { upright, at45: at45 === undefined ? upright : over(at45, cosine(over(PI, number(4)))) };
+}
+
+function lackNumbers(
+  cells: ReadonlyMap<keyof BlockSizes, Term>,
+  { formula: nearFlat }: Term,
+): Condition {
+  const needed = [...cells].filter(([key]) => key !== 'nearFlat').map(([, term]) => term);
+  const count = `COUNT(${needed.map(({ formula }) => formula).join(',')})`;
+  return {
+    formula: `OR(${count}<${needed.length},NOT(OR(ISNUMBER(${nearFlat}),ISBLANK(${nearFlat}))))`,
+    value: needed.some(({ value }) => !Number.isFinite(value)),
+  };
+}

@@ -1,0 +1,30 @@
+/** How many passes a depth takes, as core/cove/passes.ts plans them in even steps. */
+import type { SizeTerms } from './block-sizes.ts';
+import {
+  choose,
+  least,
+  less,
+  minus,
+  most,
+  number,
+  over,
+  plus,
+  roundedUp,
+  type Term,
+} from './term.ts';
+
+const ZERO = number(0);
+const ONE = number(1);
+/** A step counts as kept when it is missed by less. */
+const SLACK = number(1e-9);
+
+/** A first pass, even steps, a light last one where the shop makes one. */
+export function countPasses({ depth, firstPass, step, lastPass }: SizeTerms): Term {
+  const before = minus(depth, lastPass);
+  const afterFirst = minus(minus(before, least(firstPass, before)), SLACK);
+  const stepsNeeded = most(ZERO, roundedUp(over(afterFirst, step), ZERO));
+  const light = choose(less(SLACK, lastPass), ONE, ZERO);
+  const several = plus(plus(ONE, stepsNeeded), light);
+  const onlyLast = choose(less(SLACK, before), several, ONE);
+  return choose(less(depth, plus(firstPass, SLACK)), ONE, onlyLast);
+}

@@ -1,0 +1,154 @@
+/** One cove's block on the sheet of formulas: its sizes, what is said of them, its set-up. */
+import { MOST_PASS_INCHES } from '../../core/cove/passes.ts';
+import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { ColumnDescription } from '../description.ts';
+import { numberIn } from '../print-length.ts';
+import { closeHeight } from '../row-height.ts';
+import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { addSizes, type BlockSizes } from './block-sizes.ts';
+import { BlockResults, type PlannedMark } from './block-results.ts';
+import { countPasses } from './count-passes.ts';
+import { addSteps, type Answer } from './newton-steps.ts';
+import { addRailMarks } from './rail-mark-rows.ts';
+import { FIRM, sayOfSizes } from './say-of-sizes.ts';
+import { absolute, degreesOf, either, minus, number, plus, type Condition } from './term.ts';
+
+/** What was planned, lengths in the shop's unit, marks signed: to the right of the blade line. */
+export interface PlannedNumbers {
+  /** From the blade line. */
+  readonly approachDeg: number;
+  /** From upright. */
+  readonly tiltDeg: number;
+  readonly passes: number;
+  readonly nearFlat: number;
+  readonly farFlat: number;
+  /** Absent where the shop gives no table. */
+  readonly marks?: Readonly<Record<PlannedMark, number>>;
+}
+
+export const FORMULA_COLUMNS: readonly ColumnDescription[] = [41, 13, 13, 2, 44].map((width) => ({
+  width,
+}));
+
+const AS_PLANNED = 'as planned';
+const DIFFERS =
+  'differs from the plan: drawings, marks and passes on the other sheets do not follow. Plan again before you cut by it';
+const NOTHING = 'no set-up to compare';
+
+/** @param sheet that the block is on; the steps are added to a sheet of their own */
+export function addBlock(
+  draft: SheetDraft,
+  steps: SheetDraft,
+  sheet: string,
+  cove: { readonly name: string; readonly sizes: BlockSizes; readonly planned: PlannedNumbers },
+  { unit, tiltSide }: { readonly unit: LengthUnit; readonly tiltSide: TiltSide },
+): void {
+  const { sizes, planned } = cove;
+  const terms = addSizes(draft, sheet, sizes, unit);
+  const answer = addSteps(steps, cove.name, terms);
+  const passes = countPasses(terms);
+  const { saying, texts } = sayOfSizes(terms, answer, passes, numberIn(MOST_PASS_INCHES, unit));
+  draft.add(
+    cell('Set-up', 'heading'),
+    cell('by formula', 'headingRight'),
+    cell('as planned', 'headingRight'),
+    cell(null, 'heading'),
+    cell(null, 'heading'),
+  );
+  const said = addVerdict(draft, 'What is said of these sizes', texts);
+  const against = addVerdict(draft, 'Against the plan', [AS_PLANNED, DIFFERS, NOTHING]);
+  const sound: Condition = { formula: `$B$${said.row}="${FIRM}"`, value: saying.value === FIRM };
+  said.set(saying);
+
+  const results = new BlockResults(draft, sound, unit);
+  const approachDeg = degreesOf(answer.approach);
+  const feed = `blade leans ${tiltSide}, feed ${feedFor(tiltSide)}`;
+  results.degrees('Approach, degrees from the blade line', approachDeg, planned.approachDeg);
+  results.degrees(
+    'Approach, degrees from the front edge',
+    minus(number(90), approachDeg),
+    90 - planned.approachDeg,
+  );
+  results.degrees(
+    'Tilt of the blade, degrees from upright',
+    degreesOf(answer.tilt),
+    planned.tiltDeg,
+    feed,
+  );
+  results.length('Highest tooth above the table, last pass', terms.depth, sizes.depth);
+  results.whole('Passes', passes, planned.passes);
+  results.length('Flat by the near rail', terms.nearFlat, planned.nearFlat);
+  results.length(
+    'Flat by the far rail',
+    terms.farFlat,
+    planned.farFlat,
+    'the deep side lies toward the far rail',
+  );
+  results.length(
+    'Web over the cove',
+    minus(terms.blankThickness, terms.depth),
+    sizes.blankThickness - sizes.depth,
+  );
+  results.length('Between the faces of the rails', terms.blankWidth, sizes.blankWidth);
+  if (terms.table !== undefined && planned.marks !== undefined) {
+    addRailMarks(results, terms, terms.table, answer, tiltSide, planned.marks);
+  }
+  addCheck(results, sizes, terms, answer);
+  // Also where there is no set-up: it is the number that the words above lack.
+  results.always('Widest, blade upright, at that depth', answer.widestUpright);
+
+  const differs = either(results.differ, {
+    formula: `NOT(${terms.arePlanned.formula})`,
+    value: !terms.arePlanned.value,
+  });
+  against.set({
+    formula: `IF(${sound.formula},IF(${differs.formula},"${DIFFERS}","${AS_PLANNED}"),"${NOTHING}")`,
+    value: sound.value ? (differs.value ? DIFFERS : AS_PLANNED) : NOTHING,
+  });
+}
+
+/** Forward, as core/cove/cut.ts has it: what the answer cuts, and what it misses of the sizes. */
+function addCheck(
+  results: BlockResults,
+  sizes: BlockSizes,
+  terms: ReturnType<typeof addSizes>,
+  { far, near, missWidth, missCenter }: Answer,
+): void {
+  results.length('What this setting cuts: width', minus(far, near), sizes.width);
+  results.length(
+    'What this setting cuts: off-center',
+    plus(missCenter, terms.offCenter),
+    sizes.offCenter,
+  );
+  results.fine('What this setting misses of them', plus(absolute(missWidth), absolute(missCenter)));
+}
+
+interface Verdict {
+  readonly row: number;
+  set(words: { readonly formula: string; readonly value: string }): void;
+}
+
+/** A row for one of several texts, high enough for the longest: none is cut off when another comes. */
+function addVerdict(draft: SheetDraft, label: string, texts: readonly string[]): Verdict {
+  let words = { formula: '', value: '' };
+  const row = draft.add(cell(label, 'label'), {
+    formula: () => words.formula,
+    get value() {
+      return words.value;
+    },
+    style: 'setting',
+  });
+  draft.merge(row, 1, FORMULA_COLUMNS.length - 1);
+  const joins = [[1, FORMULA_COLUMNS.length - 1]] as const;
+  const heights = texts.map((text) =>
+    closeHeight([null, cell(text, 'setting')], FORMULA_COLUMNS, joins),
+  );
+  draft.setHeight(row, Math.max(...heights));
+  return {
+    row,
+    set: (given) => {
+      words = given;
+    },
+  };
+}

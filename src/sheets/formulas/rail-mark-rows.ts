@@ -1,0 +1,33 @@
+/** The tape marks of both rails by formula, as core/cove/rails.ts derives them. */
+import type { TiltSide } from '../../core/cove/rails.ts';
+import type { BlockResults, PlannedMark } from './block-results.ts';
+import type { SizeTerms } from './block-sizes.ts';
+import type { Answer } from './newton-steps.ts';
+import { cosine, minus, number, over, plus, sine, times, type Term } from './term.ts';
+
+/** A rail lies along a line u = const, crossed at x before or behind the arbor. */
+export function addRailMarks(
+  results: BlockResults,
+  { nearFlat, farFlat }: SizeTerms,
+  { front, back, halfWidth }: NonNullable<SizeTerms['table']>,
+  { approach, near, far }: Answer,
+  tiltSide: TiltSide,
+  planned: Readonly<Record<PlannedMark, number>>,
+): void {
+  const nearFace = minus(near, nearFlat);
+  const farFace = plus(far, farFlat);
+  const mark = (u: Term, x: Term): Term => {
+    const along = times(x, sine(approach));
+    const right = tiltSide === 'left' ? minus(along, u) : minus(u, along);
+    return over(right, cosine(approach));
+  };
+  const before = minus(number(0), front);
+  for (const [label, u, x, key] of [
+    ['Near rail, front edge', nearFace, before, 'nearFront'],
+    ['Near rail, back edge', nearFace, back, 'nearBack'],
+    ['Far rail, front edge', farFace, before, 'farFront'],
+    ['Far rail, back edge', farFace, back, 'farBack'],
+  ] as const) {
+    results.mark(label, mark(u, x), planned[key], halfWidth);
+  }
+}

@@ -1,0 +1,42 @@
+/** Where a sheet's pages begin, so that no part that has room on one page is torn in two. */
+import type { SheetDraft } from './sheet-draft.ts';
+
+/** Programs differ a little in the heights of rows: so much of a page is left to them. */
+const FILLED = 0.97;
+/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
+const MOST_BREAKS = 1_000;
+
+/**
+ * Breaks pages before blocks of rows that would not fit on the page begun; a block longer than a page
+ * is broken where the page is full.
+ *
+ * @param blocks First row of each block, ascending, from row 1 on.
+ * @param room Points of rows that a page has room for, at the sheet's own size.
+ * @param repeated A row that is repeated at the top of every page after it; absent: none is.
+ */
+export function layPages(
+  draft: SheetDraft,
+  blocks: readonly number[],
+  room: number,
+  repeated?: number,
+): void {
+  const most = room * FILLED;
+  const again = repeated === undefined ? 0 : draft.pointsOf(repeated);
+  let used = 0;
+  let breaks = 0;
+  const turn = (row: number): void => {
+    if (breaks < MOST_BREAKS) draft.breakPage(row - 1);
+    breaks += 1;
+    used = row > (repeated ?? Infinity) ? again : 0;
+  };
+  blocks.forEach((first, at) => {
+    const end = blocks[at + 1] ?? draft.next;
+    const heights = Array.from({ length: end - first }, (_, row) => draft.pointsOf(first + row));
+    const high = heights.reduce((all, points) => all + points, 0);
+    if (first > 1 && used + high > most && high <= most) turn(first);
+    heights.forEach((points, row) => {
+      if (used > again && used + points > most) turn(first + row);
+      used += points;
+    });
+  });
+}

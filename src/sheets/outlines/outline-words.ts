@@ -1,0 +1,56 @@
+/** What is said over a cove's outline: its sizes, which end it is for, and what to mind. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { formatMark } from '../../core/units/format-mark.ts';
+import type { Profile } from '../../planning/job.ts';
+import type { SetUp } from '../../planning/plan-setup.ts';
+import { printBoth, printExact } from '../print-length.ts';
+import { cell } from '../sheet-draft.ts';
+import type { CellDescription } from '../description.ts';
+import { nameStyle } from '../name-style.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../standing-cautions.ts';
+
+export interface CoveOutline {
+  readonly profile: Profile;
+  readonly setUp: SetUp;
+  readonly unit: LengthUnit;
+}
+
+/** One cell a row; `part` counts from 1. */
+export function outlineWords(
+  { profile, setUp, unit }: CoveOutline,
+  part: number,
+  parts: number,
+): CellDescription[] {
+  const which = parts > 1 ? `, part ${part} of ${parts}` : '';
+  return [
+    cell(profile.name, nameStyle(profile.name)),
+    cell(`Outline of the board's end at full size${which}, to trace on the wood`, 'subtitle'),
+    cell(MANUAL_CAUTION, 'caution'),
+    cell(saySizes(profile, setUp, unit), 'wrapped'),
+    cell(
+      'Drawn as the section is: face down, seen from the front of the saw. It is the end that faces you there and enters the blade last; on the end that enters first it lies mirrored.',
+      'wrapped',
+    ),
+    ...(parts > 1
+      ? [
+          cell(
+            `The board is wider than the paper: lay the ${parts} parts so that each joining line lies on the line of the same number, and tape them.`,
+            'wrapped',
+          ),
+        ]
+      : []),
+    cell(`A traced line is a check, no set-up. ${TRIAL_CAUTION}`, 'wrapped'),
+  ];
+}
+
+/** In place of a drawing that no page holds. */
+export const TOO_HIGH =
+  'This blank is thicker than the page is high, so its outline is not printed here. Set the paper larger, or use the outline saved as a file of its own.';
+
+function saySizes(profile: Profile, { flats }: SetUp, unit: LengthUnit): string {
+  const { cove, blankWidth, blankThickness } = profile;
+  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return '';
+  const blank = `${printExact(blankWidth, unit)} wide, ${printExact(blankThickness, unit)} thick`;
+  const sides = `${formatMark(flats.near, unit)} by the near rail, ${formatMark(flats.far, unit)} by the far rail`;
+  return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, in a blank ${blank}. Flats: ${sides}.`;
+}

@@ -1,0 +1,86 @@
+/** The last steps: sticks cut to length, those that leave no second try first, and offcuts kept. */
+import type { CutStick, ProfilePlan } from '../../planning/job-plan.ts';
+import { printExact } from '../print-length.ts';
+import { cell, sum } from '../sheet-draft.ts';
+import { addHours } from './cove-steps.ts';
+import type { OrderFacts, Step } from './order-step.ts';
+import { rowCell } from './production-cells.ts';
+
+/** Sticks named one by one; more are only counted. */
+const MOST_NAMED = 6;
+
+export function listCrosscutSteps(facts: OrderFacts): Step[] {
+  const { profiles } = facts.plan;
+  return [
+    ...firstSteps(facts),
+    ...profiles.map((planned, index) => crosscutStep(facts, planned, index)),
+    ...keepSteps(facts),
+  ];
+}
+
+/** Matched pieces and runs in one piece need a long stick again when a cut fails. */
+function firstSteps({ plan }: OrderFacts): Step[] {
+  const keyOf = (room: string, run: string): string => JSON.stringify([room, run]);
+  // A leg of a door's casing is in one piece anyhow: only runs of which it was asked count.
+  const asked = new Set(
+    plan.job.runs.flatMap((one) => (one.onePiece ? keyOf(one.room, one.run) : [])),
+  );
+  const isParticular = ({ pieces }: CutStick): boolean =>
+    pieces.some(
+      ({ piece }) =>
+        piece?.kind === 'run' && (piece.match !== '' || asked.has(keyOf(piece.room, piece.run))),
+    );
+  const sticks = plan.profiles.flatMap((one) => one.sticks.filter(isParticular));
+  if (sticks.length === 0) return [];
+  const named = sticks.slice(0, MOST_NAMED).map(({ id }) => id);
+  const more = sticks.length - named.length;
+  return [
+    {
+      work: 'First, matched pieces and runs in one piece',
+      how: `${named.join(', ')}${more > 0 ? ` and ${more} more` : ''}: while there is stock for a second try`,
+      count: () => cell(sticks.length, 'rowWhole'),
+      of: sticks.length === 1 ? 'stick' : 'sticks',
+      see: 'Cutting',
+    },
+  ];
+}
+
+function crosscutStep({ cells, own }: OrderFacts, planned: ProfilePlan, index: number): Step {
+  const { profile, sticks, tally } = planned;
+  const quantity = (column: string): string => rowCell(own.quantityRows, index, column);
+  const lengths = sticks.reduce((all, { pieces }) => all + pieces.length, 0);
+  return {
+    work: `Crosscut ${profile.name}`,
+    how: 'room and run on the back',
+    count: () => sum(() => quantity('D'), tally.pieces, 'rowWhole'),
+    of: tally.pieces === 1 ? 'piece' : 'pieces',
+    cuts: () => ({
+      // One more than lengths for each stick: the first cut trims its end.
+      formula: () => `${cells.cuts[index] ?? '0'}+${quantity('E')}`,
+      value: lengths + sticks.length,
+    }),
+    hours: (row) => ({
+      formula: () => `J${row}*${own.rates.get('crosscut') ?? '0'}/3600`,
+      value: tally.hours.crosscuts,
+    }),
+    see: 'Cutting',
+    placed: (row) => {
+      addHours(own.hours, index, row);
+    },
+  };
+}
+
+function keepSteps({ plan }: OrderFacts): Step[] {
+  const { keepOffcutsOver, unit } = plan.job.shop;
+  const kept = plan.profiles.flatMap((one) => one.sticks.filter((stick) => stick.offcutKept));
+  if (kept.length === 0) return [];
+  return [
+    {
+      work: 'Keep the offcuts, and label them',
+      how: `those over ${printExact(keepOffcutsOver, unit)}`,
+      count: () => cell(kept.length, 'rowWhole'),
+      of: kept.length === 1 ? 'offcut' : 'offcuts',
+      see: 'Cutting',
+    },
+  ];
+}

@@ -1,0 +1,63 @@
+/** The first steps: lumber from the rack and the yard, boards ripped to blanks, spares for trial cuts. */
+import type { CuttingGroup } from '../../planning/job-plan.ts';
+import { total } from '../plan-cells.ts';
+import { printExact } from '../print-length.ts';
+import { cell, sum, type DraftCell } from '../sheet-draft.ts';
+import type { OrderFacts, Step } from './order-step.ts';
+import { totalCell, type TotalName } from './production-cells.ts';
+
+export function listLumberSteps(facts: OrderFacts): Step[] {
+  const { groups } = facts.plan;
+  const uses = groups.flatMap(({ stockUse }) => stockUse);
+  return [
+    ...pullStep(facts, 'Pull from the rack', 'fromRack', total(uses.map((use) => use.fromRack))),
+    ...pullStep(facts, 'Buy', 'toBuy', total(uses.map((use) => use.bought))),
+    ...groups.flatMap((group) => ripSteps(facts, group)),
+    ...spareStep(facts),
+  ];
+}
+
+function pullStep({ own }: OrderFacts, work: string, name: TotalName, value: number): Step[] {
+  if (value === 0) return [];
+  const count = (): DraftCell => sum(() => totalCell(own, name), value, 'rowWhole');
+  const how = 'as listed under lumber';
+  return [{ work, how, count, of: 'boards, sticks', see: 'lumber, below' }];
+}
+
+/** A step for each group's boards: what all of them together are ripped into; board by board stands on Cutting. */
+function ripSteps({ plan }: OrderFacts, { name, boards }: CuttingGroup): Step[] {
+  if (boards.length === 0) return [];
+  const counts = new Map<string, number>();
+  for (const { width, profile } of boards.flatMap(({ strips }) => strips)) {
+    const wide = printExact(width, plan.job.shop.unit);
+    const what = profile === undefined ? `${wide} to keep` : `${profile} ${wide}`;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  const into = [...counts].map(([what, number]) => `${number} × ${what}`).join(', ');
+  return [
+    {
+      work: `Rip the boards for ${name}`,
+      how: `into ${into}`,
+      count: () => cell(boards.length, 'rowWhole'),
+      of: boards.length === 1 ? 'board' : 'boards',
+      see: 'Cutting',
+    },
+  ];
+}
+
+function spareStep({ plan }: OrderFacts): Step[] {
+  const spares = plan.profiles.flatMap(({ sticks }) =>
+    sticks.flatMap(({ pieces }) => pieces.filter(({ piece }) => piece === undefined)),
+  );
+  const [first] = spares;
+  if (first === undefined) return [];
+  return [
+    {
+      work: 'Crosscut the set-up spares off',
+      how: `each ${printExact(first.length, plan.job.shop.unit)}, for trial cuts`,
+      count: () => cell(spares.length, 'rowWhole'),
+      of: spares.length === 1 ? 'spare' : 'spares',
+      see: 'Cutting',
+    },
+  ];
+}

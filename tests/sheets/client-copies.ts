@@ -1,0 +1,43 @@
+/** Clients' sheets as tests look at them: rooms, lines and sums by the letters of their columns. */
+import type { CellDescription, SheetDescription } from '../../src/sheets/description.ts';
+import { rowWith } from './sheet-jobs.ts';
+
+/** A row from 1 with its cells from A to F. */
+export interface CopyRow {
+  readonly row: number;
+  readonly cells: readonly (CellDescription | null)[];
+}
+
+export interface CopyRoom {
+  readonly name: string;
+  readonly lines: readonly CopyRow[];
+  readonly sum: CopyRow;
+}
+
+/** Every room with lines: under headings that say Quantity, up to the row "This room". */
+export function roomsOf({ rows }: SheetDescription): CopyRoom[] {
+  const rooms: CopyRoom[] = [];
+  let name = '';
+  let lines: CopyRow[] = [];
+  rows.forEach(({ cells }, index) => {
+    const row = { row: index + 1, cells };
+    if (cells[2]?.value === 'Quantity') {
+      if (lines.length === 0) name = String(cells[0]?.value);
+    } else if (cells[0]?.value === 'This room') {
+      rooms.push({ name, lines, sum: row });
+      lines = [];
+    } else if (cells[2]?.style === 'inputWhole') lines.push(row);
+  });
+  return rooms;
+}
+
+export function numberIn({ cells, row }: CopyRow, column: string): number {
+  const value = cells['ABCDEF'.indexOf(column)]?.value;
+  if (typeof value !== 'number') throw new Error(`${column}${row} holds no number.`);
+  return value;
+}
+
+export function rowNamed(sheet: SheetDescription, label: string): CopyRow {
+  const at = rowWith(sheet, label);
+  return { row: at + 1, cells: sheet.rows[at]?.cells ?? [] };
+}

@@ -1,0 +1,178 @@
+import { describe, expect, test } from '@jest/globals';
+
+import { edgesAt } from '../../src/core/cove/cut.ts';
+import { paintPng } from '../../src/hosts/file/paint-png.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { checkDescription } from '../../src/sheets/check-description.ts';
+import type { SheetDescription } from '../../src/sheets/description.ts';
+import { describeOutlines } from '../../src/sheets/outlines/outlines-sheet.ts';
+import { columnPoints, roomOnPage } from '../../src/sheets/page-size.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/standing-cautions.ts';
+import { darkStretches, levelBars } from '../hosts/page-marks.ts';
+import {
+  printingIsHere,
+  printingMustRun,
+  rasterPages,
+  toPdf,
+  type PageRaster,
+} from '../hosts/printed-pages.ts';
+import { planOf, type Tables } from '../planning/make-job.ts';
+import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
+
+const POINTS_PER_MM = 72 / 25.4;
+const DPI = 300;
+
+const HEADS = 'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center\n';
+/** Coves by their rows of Profiles, each with sticks of its own, as thick as it needs. */
+const coves = (profiles: string, paper = 'letter'): Tables => {
+  const names = profiles.split('\n').map((row) => row.split(',')[0]!);
+  return {
+    runs: ['Room,Profile,Length', ...names.map((name) => `Hall,${name},90`)].join('\n'),
+    profiles: HEADS + profiles,
+    shop: `Setting,Value\nhourly rate,60\npaper,${paper}`,
+    stock: [
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy',
+      ...names.map((name) => `${name},stick,,,12',5,foot,,`),
+    ].join('\n'),
+  };
+};
+const HUGE = 'Huge,cove,22,1 3/4,Poplar,6,1,3/8';
+
+const JOBS_HERE: Readonly<Record<string, Tables>> = {
+  demo: DEMO,
+  'millimetres on A4': JOBS['millimetres']!,
+  wider: coves('Seven,cove,7 3/4,1 3/4,Poplar,5,1,3/8\nSmall,cove,2,1,Poplar,1,3/8,0'),
+  'in parts': coves(HUGE),
+  'in parts on A4': coves(HUGE, 'a4'),
+  thick: coves('Thick,cove,6,5 1/2,Poplar,5,3/4,3/8'),
+  'a long name': coves(`${'name '.repeat(60).trim()},cove,7 3/4,2 1/2,Poplar,5,1,3/8`, 'a4'),
+};
+
+async function outlinesOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
+  const plan = await planOf(tables);
+  return { sheet: describeOutlines(plan)!, plan };
+}
+
+/** First and last row, from 0, of each page. */
+function pagesOf({ rows, print }: SheetDescription): { first: number; last: number }[] {
+  const ends = [...(print.breaksAfter ?? []), rows.length];
+  return ends.map((end, index) => ({ first: ends[index - 1] ?? 0, last: end - 1 }));
+}
+
+describe.each(Object.keys(JOBS_HERE))('The outlines of “%s”', (name) => {
+  test('have a page each, printed at 100 %, that holds words and drawing', async () => {
+    const { sheet } = await outlinesOf(JOBS_HERE[name]!);
+    expect(checkDescription({ version: 1, title: name, sheets: [sheet] })).toEqual([]);
+    expect(sheet.print.fitWidth).toBe(false);
+    const room = roomOnPage(sheet.print.paper, sheet.print.orientation);
+    const wide = sheet.columns.reduce((all, { width }) => all + columnPoints(width), 0);
+    expect(wide).toBeLessThan(room.width);
+    const pages = pagesOf(sheet);
+    expect(sheet.drawings).toHaveLength(pages.length);
+    pages.forEach(({ first, last }, index) => {
+      const { at, drawing } = sheet.drawings![index]!;
+      const rows = sheet.rows.slice(first, last + 1);
+      const high = rows.reduce((all, { height = NaN }) => all + height, 0);
+      expect(high).toBeLessThanOrEqual(room.height);
+      expect(drawing.width * POINTS_PER_MM).toBeLessThanOrEqual(wide);
+      const start = Number(at.slice(1)) - 1;
+      expect(start).toBeGreaterThan(first);
+      const beside = sheet.rows.slice(start, last + 1);
+      expect(beside.every(({ cells }) => cells.length === 0)).toBe(true);
+      const left = beside.reduce((all, { height = NaN }) => all + height, 0);
+      expect(left).toBeGreaterThanOrEqual(drawing.height * POINTS_PER_MM);
+      const texts = rows.flatMap(({ cells }) => cells.map((cell) => String(cell?.value)));
+      expect(texts).toContain(MANUAL_CAUTION);
+      expect(texts.join(' ')).toContain(TRIAL_CAUTION);
+      expect(texts.join(' ')).toContain('enters the blade last');
+    });
+  });
+});
+
+describe('The sheet Outlines', () => {
+  test('lies across where fewer pages do, and upright else', async () => {
+    const of = async (job: string) => (await outlinesOf(JOBS_HERE[job]!)).sheet;
+    expect((await of('demo')).print.orientation).toBe('portrait');
+    expect((await of('wider')).print.orientation).toBe('landscape');
+    expect((await of('in parts')).print.orientation).toBe('landscape');
+    // Six inches of wood leave no room for the words on a page that lies across.
+    expect((await of('thick')).print.orientation).toBe('portrait');
+  });
+
+  test('comes in parts where the board is wider than the paper, and says how they are joined', async () => {
+    const { sheet } = await outlinesOf(JOBS_HERE['in parts']!);
+    // 22 in is 558.8 mm; a part shows less than 254 mm, of which 20 twice.
+    const names = sheet.drawings!.map((one) => one.name);
+    expect(names).toEqual(['Huge outline part 1', 'Huge outline part 2', 'Huge outline part 3']);
+    const texts = textsOf(sheet);
+    for (const part of [1, 2, 3]) {
+      expect(texts.filter((text) => text.includes(`part ${part} of 3`))).toHaveLength(1);
+    }
+    expect(texts.filter((text) => text.includes('wider than the paper'))).toHaveLength(3);
+  });
+
+  test('says so where a blank is thicker than a page is high', async () => {
+    const { sheet } = await outlinesOf(coves('Post,cove,9,9,Poplar,3,3/4,0'));
+    expect(sheet.drawings).toBeUndefined();
+    expect(textsOf(sheet).filter((text) => text.includes('thicker than the page'))).toHaveLength(1);
+  });
+
+  test('is not there where no cove is cut', async () => {
+    expect(describeOutlines(await planOf({}))).toBeUndefined();
+  });
+});
+
+const here = printingIsHere();
+if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not installed here.');
+
+(printingMustRun() ? test : test.skip)(
+  'Printed outlines are true: both bars, and the cove just over its face, to half a percent',
+  async () => {
+    expect(here).toBe(true);
+    const files: Record<string, Uint8Array> = {};
+    const jobs: Record<string, { sheet: SheetDescription; plan: JobPlan }> = {};
+    for (const [name, tables] of Object.entries(JOBS_HERE)) {
+      const key = name.replaceAll(' ', '-');
+      const job = (jobs[key] = await outlinesOf(tables));
+      const described = { version: 1 as const, title: name, sheets: [job.sheet] };
+      files[key] = await writeWorkbook(described, { paint: paintPng });
+    }
+    const printed = await toPdf(files);
+    for (const [key, { sheet, plan }] of Object.entries(jobs)) {
+      const pages = await rasterPages(printed[key]!, DPI);
+      expect([key, pages.length]).toEqual([key, sheet.drawings!.length]);
+      const made = plan.profiles.filter(({ setUp }) => setUp !== undefined);
+      pages.forEach((page, index) => {
+        const bars = levelBars(page, 1000).filter(({ thick }) => thick >= 5);
+        expect(bars).toHaveLength(2);
+        expect(Math.abs((bars[0]!.long / DPI) * 25.4 - 100)).toBeLessThan(0.5);
+        expect(Math.abs(bars[1]!.long / DPI - 4)).toBeLessThan(0.02);
+        // A cove in parts has no page with all of it.
+        if (pages.length !== made.length) return;
+        const { blade, setting } = made[index]!.setUp!;
+        const [inches, level] = coveJustOverFace(page, bars[0]!.top);
+        const edges = edgesAt(blade, setting, level);
+        expect(Math.abs(inches / (edges.far - edges.near) - 1)).toBeLessThan(0.005);
+      });
+    }
+  },
+  240_000,
+);
+
+/** Between the lines of the cove, and how far over the face that is; in inches of paper. */
+function coveJustOverFace(page: PageRaster, below: number): [inches: number, level: number] {
+  // From the bars up, the first line of ink that isn't letters is the face: both its flats.
+  for (let row = below - 1; row > 0; row--) {
+    const flats = darkStretches(page, row).filter(({ from, to }) => to - from > DPI / 8);
+    if (flats.length !== 2) continue;
+    const over = row - 10;
+    const lines = darkStretches(page, over).map(({ from, to }) => (from + to) / 2);
+    const [far, near] = lines.slice(1, -1);
+    // A line through the deepest place stands between them.
+    const last = lines.at(-2);
+    if (far === undefined || near === undefined || last === undefined) continue;
+    return [(last - far) / DPI, 9 / DPI];
+  }
+  throw new Error('no face was found on the page');
+}

@@ -1,0 +1,166 @@
+import { beforeAll, describe, expect, test } from '@jest/globals';
+
+import { paintPng } from '../../src/hosts/file/paint-png.ts';
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { SheetDescription, WorkbookDescription } from '../../src/sheets/description.ts';
+import { roomForRows } from '../../src/sheets/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../src/sheets/row-height.ts';
+import { planOf, type Tables } from '../planning/make-job.ts';
+import {
+  printingIsHere,
+  printingMustRun,
+  rasterPages,
+  toPdf,
+  type PageRaster,
+} from '../hosts/printed-pages.ts';
+import { pageTexts, pageTextIsHere } from '../hosts/printed-text.ts';
+import { JOBS } from './sheet-jobs.ts';
+
+const DPI = 60;
+const MM_PER_INCH = 25.4;
+/** Nothing is printed nearer to the paper's edge: the margins are wider, but most printers reach this far. */
+const EDGE_MM = 5;
+const NEARLY_WHITE = 245;
+
+const DEMO = JOBS['demo']!;
+/** Jobs by name; the demo on both papers. */
+const PRINTED: Readonly<Record<string, Tables>> = {
+  demo: DEMO,
+  'demo on A4': { ...DEMO, shop: `${DEMO.shop!.replace(/^paper,.*$/mu, '').trim()}\npaper,a4,,` },
+  millimetres: JOBS['millimetres']!,
+  hostile: JOBS['hostile']!,
+  unused: JOBS['unused']!,
+};
+
+interface Printed {
+  readonly workbook: WorkbookDescription;
+  readonly pdf: Uint8Array;
+  readonly texts: readonly string[];
+}
+
+const printed = new Map<string, Printed>();
+
+/** Without any white space, which lines broken anew have elsewhere. */
+function squeeze(text: string): string {
+  return text.replace(/\s+/gu, '');
+}
+
+/** Texts of the pages that bear the sheet's footer. */
+function pagesOf({ texts }: Printed, { print }: SheetDescription): string[] {
+  return texts.filter((text) => text.startsWith(`${print.footer} Page `));
+}
+
+/** Pages that the sheet's rows fill: a new one after each break of its own, and where one is full. */
+function expectedPages(sheet: SheetDescription): number {
+  const { paper, orientation, breaksAfter = [], titleRows, fitWidth } = sheet.print;
+  if (!fitWidth || (sheet.drawings ?? []).length > 0) return breaksAfter.length + 1;
+  const room = roomForRows(paper, sheet.columns, orientation);
+  const heights = rowHeights(sheet);
+  const points = (row: number): number => heights.get(row - 1)?.height ?? STANDARD_POINTS;
+  const repeated = titleRows === undefined ? 0 : points(titleRows[0]);
+  let pages = 1;
+  let used = 0;
+  for (let row = 1; row <= sheet.rows.length; row++) {
+    if (breaksAfter.includes(row - 1) || used + points(row) > room) {
+      pages += 1;
+      used = row > (titleRows?.[1] ?? Infinity) ? repeated : 0;
+    }
+    used += points(row);
+  }
+  return pages;
+}
+
+/** Whether anything but paper is within the edge that a printer may not reach. */
+function inkNearEdge({ width, height, data }: PageRaster): boolean {
+  const edge = Math.floor((EDGE_MM / MM_PER_INCH) * DPI);
+  for (let y = 0; y < height; y++) {
+    const isEdgeRow = y < edge || y >= height - edge;
+    for (let x = 0; x < width; x++) {
+      if (!isEdgeRow && x === edge) x = width - edge;
+      const at = (y * width + x) * 4;
+      if (Math.min(data[at]!, data[at + 1]!, data[at + 2]!) < NEARLY_WHITE) return true;
+    }
+  }
+  return false;
+}
+
+const mustRun = printingMustRun();
+if (!mustRun) console.info('Skipped: LibreOffice or poppler is not installed on this machine.');
+
+(mustRun ? describe : describe.skip)('On paper', () => {
+  beforeAll(async () => {
+    // Where CI lacks one of them, this fails: a check that can't run there is no check.
+    expect(printingIsHere() && pageTextIsHere()).toBe(true);
+    const files: Record<string, Uint8Array> = {};
+    const workbooks = new Map<string, WorkbookDescription>();
+    for (const [name, tables] of Object.entries(PRINTED)) {
+      const workbook = cleanDescription(describePlan(await planOf(tables)));
+      workbooks.set(name, workbook);
+      files[name.replaceAll(' ', '-')] = await writeWorkbook(workbook, { paint: paintPng });
+    }
+    const pdfs = await toPdf(files);
+    for (const [name, workbook] of workbooks) {
+      const pdf = pdfs[name.replaceAll(' ', '-')]!;
+      printed.set(name, { workbook, pdf, texts: await pageTexts(pdf) });
+    }
+  }, 240_000);
+
+  describe.each(Object.keys(PRINTED))('the workbook of the job “%s”', (name) => {
+    test('has as many pages of each sheet as its own breaks and full pages make', () => {
+      const one = printed.get(name)!;
+      const { sheets } = one.workbook;
+      const counted = sheets.map((sheet) => [sheet.name, pagesOf(one, sheet).length] as const);
+      for (const [at, [sheet, pages]] of counted.entries()) {
+        const expected = expectedPages(sheets[at]!);
+        // Where only full pages end, programs differ a little in how much they hold.
+        const least = (sheets[at]!.print.breaksAfter ?? []).length > 0 ? expected : expected * 0.75;
+        expect([sheet, pages, pages >= least && pages <= expected]).toEqual([sheet, pages, true]);
+      }
+      const all = counted.reduce((sum, [, pages]) => sum + pages, 0);
+      expect(one.texts).toHaveLength(all);
+    });
+
+    test('says the number of each page and of all', () => {
+      const { texts } = printed.get(name)!;
+      texts.forEach((text, at) => {
+        expect(text.split('\n')[0]).toMatch(new RegExp(` Page ${at + 1} of ${texts.length}$`, 'u'));
+      });
+    });
+
+    test('has no number that gives way to signs', () => {
+      expect(printed.get(name)!.texts.filter((text) => text.includes('###'))).toEqual([]);
+    });
+
+    test('has nothing nearer to the edge of the paper than a printer reaches', async () => {
+      const pages = await rasterPages(printed.get(name)!.pdf, DPI);
+      expect(pages).toHaveLength(printed.get(name)!.texts.length);
+      expect(pages.flatMap((page, at) => (inkNearEdge(page) ? [at + 1] : []))).toEqual([]);
+    }, 120_000);
+  });
+
+  test.each(['demo', 'demo on A4', 'millimetres'])(
+    'the workbook of the job “%s” has every text of every cell in full',
+    (name) => {
+      const one = printed.get(name)!;
+      for (const sheet of one.workbook.sheets) {
+        const text = squeeze(pagesOf(one, sheet).join(''));
+        const wanted = sheet.rows.flatMap(({ cells }) =>
+          cells.flatMap((cell) => (typeof cell?.value === 'string' ? [cell.value] : [])),
+        );
+        expect(wanted.length).toBeGreaterThan(3);
+        const missing = wanted.filter((words) => !text.includes(squeeze(words)));
+        expect([sheet.name, ...missing]).toEqual([sheet.name]);
+      }
+    },
+  );
+
+  test('every page of a long list repeats its headings', () => {
+    const one = printed.get('demo')!;
+    const pieces = one.workbook.sheets.find(({ name }) => name === 'Pieces')!;
+    const pages = pagesOf(one, pieces);
+    expect(pages.length).toBeGreaterThan(2);
+    expect(pages.filter((text) => !squeeze(text).includes('LineRoomRunPieceProfile'))).toEqual([]);
+  });
+});

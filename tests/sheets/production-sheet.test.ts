@@ -1,0 +1,250 @@
+import { beforeAll, describe, expect, test } from '@jest/globals';
+
+import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
+import type { Piece } from '../../src/planning/piece.ts';
+import { cleanDescription, cleanText } from '../../src/sheets/clean-text.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { SheetDescription, WorkbookDescription } from '../../src/sheets/description.ts';
+import { numberIn } from '../../src/sheets/print-length.ts';
+import { planOf } from '../planning/make-job.ts';
+import { cellAt, JOBS, listedPieces, numberAt, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
+
+const plans = new Map<string, { plan: JobPlan; workbook: WorkbookDescription }>();
+
+beforeAll(async () => {
+  for (const [name, tables] of Object.entries(JOBS)) {
+    const plan = await planOf(tables);
+    plans.set(name, { plan, workbook: cleanDescription(describePlan(plan)) });
+  }
+});
+
+function planned(name: string) {
+  const { plan, workbook } = plans.get(name)!;
+  return { plan, workbook, sheet: sheetOf(workbook, 'Production') };
+}
+
+/** Rows from the first whose number in column A is 1, below a heading, to the last that is numbered on. */
+function numberedRows(sheet: SheetDescription, section: string): number[] {
+  const rows: number[] = [];
+  for (let row = rowWith(sheet, section) + 1; row < sheet.rows.length; row++) {
+    const value = cellAt(sheet, row, 0)?.value;
+    if (value === rows.length + 1) rows.push(row);
+    else if (cellAt(sheet, row, 1)?.value === 'Together') break;
+  }
+  return rows;
+}
+
+describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (name) => {
+  test('comes to the totals of the plan, by formulas over what stands in its rows', () => {
+    const { plan, workbook, sheet } = planned(name);
+    const numbers = listedPieces(workbook).flatMap(({ number }) =>
+      typeof number === 'number' ? [number] : [],
+    );
+    const head = (label: string): number => {
+      const row = rowWith(sheet, label);
+      expect(cellAt(sheet, row, 2)?.formula).toMatch(/^[A-Z]+\d+$|^'?Cutting'?!/u);
+      return numberAt(sheet, row, 2);
+    };
+    const { unit, currency } = plan.job.shop;
+    expect(head('Pieces to cut')).toBe(numbers.length);
+    expect(head(`Net length (${unit})`)).toBeCloseTo(
+      numbers.reduce((all, one) => all + one, 0),
+      8,
+    );
+    expect(head('Sticks and blanks')).toBe(plan.totals.sticks);
+    expect(head('Hours')).toBe(plan.totals.hours);
+    expect(head(`Cost (${currency})`)).toBeCloseTo(plan.totals.costCents / 100, 9);
+    expect(head(`Price (${currency})`)).toBeCloseTo(plan.totals.priceCents / 100, 9);
+    expect(head(`Price with tax (${currency})`)).toBeCloseTo(
+      (plan.totals.priceCents + plan.totals.taxCents) / 100,
+      9,
+    );
+    expect(numberAt(sheet, rowWith(sheet, 'Pieces done already'), 2)).toBe(plan.totals.done);
+  });
+
+  test('says by formula that all sheets agree, and marks what would differ', () => {
+    const { sheet } = planned(name);
+    const verdicts = sheet.rows.flatMap(({ cells }) => {
+      const verdict = cells[12];
+      return verdict?.formula?.includes('"differs"') === true ? [verdict] : [];
+    });
+    expect(verdicts).toHaveLength(11);
+    for (const { value, formula } of verdicts) {
+      expect(value).toBe('agrees');
+      // Two different cells or sums, or it could never differ.
+      const [, one, other] = /^IF\(ABS\((.+)-(.+)\)<0\.0005,"agrees","differs"\)$/u.exec(formula!)!;
+      expect(one).not.toBe(other);
+    }
+    expect(sheet.highlights).toHaveLength(1);
+  });
+
+  test('has what is to make by profile: pieces, sticks, lengths, board feet', () => {
+    const { plan, sheet } = planned(name);
+    const { unit } = plan.job.shop;
+    const rows = numberedRows(sheet, 'By profile: pieces, lengths and board feet');
+    expect(rows).toHaveLength(plan.profiles.length);
+    plan.profiles.forEach(({ profile, tally }, at) => {
+      const value = (column: number) => cellAt(sheet, rows[at]!, column)?.value;
+      expect(value(1)).toBe(profile.name);
+      expect([value(3), value(4)]).toEqual([tally.pieces, tally.sticks]);
+      expect(value(6)).toBe(numberIn(tally.lengthNet, unit));
+      expect(value(10)).toBe(tally.boardFeetNet ?? 'not known');
+      expect(value(12)).toBe(tally.boardFeetWithAllowance ?? 'not known');
+    });
+  });
+
+  test('has passes, hours and money by profile', () => {
+    const { plan, sheet } = planned(name);
+    const section = `By profile: passes, hours and money (${plan.totals.currency})`;
+    const rows = numberedRows(sheet, section);
+    expect(rows).toHaveLength(plan.profiles.length);
+    plan.profiles.forEach(({ profile, tally, money }, at) => {
+      const value = (column: number) => cellAt(sheet, rows[at]!, column)?.value;
+      expect(value(1)).toBe(profile.name);
+      expect(value(3)).toBe(profile.make === 'buy' ? null : tally.passes);
+      expect(value(4)).toBeCloseTo(hoursOf(tally.hours), 9);
+      expect(value(9)).toBe(money.costCents / 100);
+      expect(value(10)).toBe(money.priceCents / 100);
+    });
+  });
+
+  test('has a line for each room and profile, and each room’s own sum above its lines', () => {
+    const { plan, sheet } = planned(name);
+    const { unit } = plan.job.shop;
+    const rows = numberedRows(sheet, 'By room');
+    expect(rows).toHaveLength(plan.rooms.length);
+    plan.rooms.forEach((line, at) => {
+      const row = rows[at]!;
+      const value = (column: number) => cellAt(sheet, row, column)?.value;
+      expect([value(1), value(2)]).toEqual([cleanText(line.room), line.profile]);
+      expect(value(3)).toBe(line.pieces);
+      expect(value(6)).toBe(numberIn(line.lengthNet, unit));
+      expect(value(10)).toBe(line.priceCents / 100);
+      expect(cellAt(sheet, row, 3)?.formula).toMatch(
+        /^COUNTIF\('Pieces'!\$A\$\d+(?::\$A\$\d+)?,A\d+\)$/u,
+      );
+    });
+    const rooms = [...new Set(plan.rooms.map(({ room }) => room))];
+    for (const room of rooms) {
+      const at = rows[plan.rooms.findIndex((line) => line.room === room)]! - 1;
+      const lines = plan.rooms.filter((line) => line.room === room);
+      expect(cellAt(sheet, at, 1)?.value).toBe(cleanText(room));
+      expect(numberAt(sheet, at, 10)).toBeCloseTo(
+        lines.reduce((all, line) => all + line.priceCents, 0) / 100,
+        9,
+      );
+    }
+  });
+
+  test('orders the work: lumber, then coves by tilt and approach, smoothing, crosscuts', () => {
+    const { plan, sheet } = planned(name);
+    const steps = numberedRows(sheet, 'Order of work').map((row) => ({
+      work: String(cellAt(sheet, row, 1)?.value),
+      count: cellAt(sheet, row, 7)?.value,
+      cuts: cellAt(sheet, row, 9)?.value,
+      see: cellAt(sheet, row, 11)?.value,
+      tick: cellAt(sheet, row, 12)?.style,
+    }));
+    expect(steps.filter(({ tick }) => tick !== 'tick')).toEqual([]);
+    const coves = plan.profiles.filter(({ setUp }) => setUp !== undefined);
+    const angles = ({ setUp }: (typeof coves)[number]) => setUp!.setting;
+    const byChange = [...coves].sort(
+      (one, other) =>
+        angles(one).tilt - angles(other).tilt || angles(one).approach - angles(other).approach,
+    );
+    const cut = steps.filter(({ work }) => work.endsWith(', on the whole blanks'));
+    expect(cut.map(({ work, count, cuts, see }) => [work, count, cuts, see])).toEqual(
+      byChange.map((one) => [
+        `Cut ${one.profile.name}, on the whole blanks`,
+        one.tally.sticks,
+        one.tally.passes,
+        `Set-ups, page ${coves.indexOf(one) + 1}`,
+      ]),
+    );
+    // The page that is named is the one that the cove's name heads on Set-ups.
+    const setUps = sheetOf(plans.get(name)!.workbook, 'Set-ups');
+    const breaks = setUps.print.breaksAfter ?? [];
+    coves.forEach(({ profile }, at) => {
+      const row = rowWith(setUps, profile.name) + 1;
+      expect(breaks.filter((after) => after < row)).toHaveLength(at);
+    });
+    const kinds = steps.map(({ work }) =>
+      [
+        'Pull',
+        'Buy',
+        'Rip',
+        'Crosscut the set-up',
+        'Cut',
+        'Scrape',
+        'First',
+        'Crosscut',
+        'Keep',
+      ].findIndex((start) => work.startsWith(start)),
+    );
+    expect(kinds).toEqual([...kinds].sort((one, other) => one - other));
+    const crosscuts = steps.filter(({ work }) => /^Crosscut (?!the set-up spares)/u.test(work));
+    expect(crosscuts.map(({ count }) => count)).toEqual(
+      plan.profiles.map(({ tally }) => tally.pieces),
+    );
+  });
+
+  test('says the saw’s own caution above angles, where coves are cut', () => {
+    const { plan, sheet } = planned(name);
+    const coves = plan.profiles.some(({ setUp }) => setUp !== undefined);
+    const said = textsOf(sheet).some((text) => text.startsWith("Read your saw's manual first."));
+    expect(said).toBe(coves);
+  });
+});
+
+describe('The production sheet', () => {
+  test('says what profiles bear of lumber in common, the last what the others leave', () => {
+    const { plan, sheet } = planned('shared');
+    expect(plan.groups.map((group) => group.name)).toEqual(['Wide, Flat, Narrow', 'Base']);
+    const at = rowWith(sheet, 'Shares of the lumber that profiles have in common');
+    const names = ['Wide', 'Flat', 'Narrow'];
+    const rows = names.map((name) => rowWith(sheet, name, 1, at));
+    const shares = rows.map((row) => numberAt(sheet, row, 9));
+    names.forEach((name, index) => {
+      const own = plan.profiles.find(({ profile }) => profile.name === name);
+      expect(shares[index]).toBe(own!.money.lumberCents / 100);
+    });
+    expect(rows.map((row) => cellAt(sheet, row, 9)?.formula)).toEqual([
+      undefined,
+      undefined,
+      expect.stringMatching(/^SUM\(J\d+:J\d+\)-SUM\(J\d+:J\d+\)$/u),
+    ]);
+    const [first, second, last] = shares;
+    expect(first! + second! + last!).toBeCloseTo(plan.groups[0]!.lumberCents / 100, 9);
+  });
+
+  test('names sticks of matched pieces and of runs in one piece before all other crosscuts', () => {
+    const { plan, sheet } = planned('demo');
+    const row = rowWith(sheet, 'First, matched pieces and runs in one piece', 1);
+    // As the demo's Runs ask for them: two in one piece, and the chart rails, which are matched.
+    const asked = ['south cove', 'west crown', 'chart rail left', 'chart rail right'];
+    const isAsked = (piece: Piece | undefined): boolean =>
+      asked.includes(piece?.run ?? '') && (piece?.onePiece === true || piece?.match !== '');
+    const sticks = plan.profiles.flatMap((one) =>
+      one.sticks.filter(({ pieces }) => pieces.some(({ piece }) => isAsked(piece))),
+    );
+    expect(sticks).toHaveLength(3);
+    const named = sticks.map(({ id }) => id).join(', ');
+    expect(cellAt(sheet, row, 3)?.value).toBe(`${named}: while there is stock for a second try`);
+    expect(numberAt(sheet, row, 7)).toBe(3);
+  });
+
+  test('keeps each of its tables on one page while that has room', () => {
+    const { sheet } = planned('demo');
+    const breaks = sheet.print.breaksAfter ?? [];
+    const sections = sheet.rows.flatMap(({ cells }, row) =>
+      cells[0]?.style === 'section' && row > 12 ? [row + 1] : [],
+    );
+    expect(sections.length).toBeGreaterThan(4);
+    expect(breaks.length).toBeLessThanOrEqual(3);
+    // A page begins with a section, or with a room of the last table.
+    const rooms = sheet.rows.flatMap(({ cells }, row) =>
+      cells[1]?.style === 'stick' ? [row + 1] : [],
+    );
+    for (const row of breaks) expect([...sections, ...rooms]).toContain(row + 1);
+  });
+});
