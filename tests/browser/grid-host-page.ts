@@ -47,7 +47,7 @@ export function gridSuite(title: string, tests: (grid: GridPage) => void): void 
     beforeAll(async () => {
       const script = bundleScript('grid-page-host');
       browser = await startChromium();
-      page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
+      page = await browser.newPage({ viewport: { width: 640, height: 400 } });
       const [body, html] = [await script, pageWith(await readFile(LOOKS, 'utf8'))];
       await page.route(`${ADDRESS}**`, (route) =>
         route.request().url() === ADDRESS
@@ -74,17 +74,20 @@ export function gridSuite(title: string, tests: (grid: GridPage) => void): void 
 
 type Answer = { readonly text: string } | { readonly wrong: string };
 
+type Method = Exclude<keyof WorkbookHost, 'kind' | 'can' | 'watch'>;
+type Called = Readonly<Record<Method, (...some: readonly unknown[]) => Promise<unknown>>>;
+
 /** An exception of the page's is one here: a RangeError is a bug of the caller's, as ever. */
 function hostIn(page: () => Page): WorkbookHost {
   const call =
-    (name: Exclude<keyof WorkbookHost, 'kind' | 'can' | 'watch'>) =>
+    (name: Method) =>
     async (...given: readonly unknown[]): Promise<never> => {
       const answer: Answer = await page().evaluate(
         async ([method, text]): Promise<Answer> => {
           try {
             const { host, unpack } = gridTest;
-            const called = host[method] as (...some: readonly unknown[]) => Promise<unknown>;
-            return { text: JSON.stringify(await called(...unpack(text))) };
+            const called = host as unknown as Called;
+            return { text: JSON.stringify(await called[method](...unpack(text))) };
           } catch (error) {
             if (error instanceof RangeError) return { wrong: error.message };
             throw error;

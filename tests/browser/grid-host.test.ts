@@ -21,7 +21,7 @@ gridSuite('The grid', (grid) => {
       kept: 'the grid shows none of it, and keeps it for whoever prints or saves',
     },
     async write(description) {
-      await open([{ name: 'Notes', cellData: { 0: { 0: { v: "the person's own", t: 1 } } } }]);
+      await open(inGrid([{ name: 'Notes', rows: [["the person's own"]] }]));
       return valueOf(await host.write(description, { owner: 'tool', replace: [] })).sheets;
     },
     readBack: async (names) => readGrid(await saved(), names),

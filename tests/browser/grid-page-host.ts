@@ -92,7 +92,12 @@ const gridTest = {
   },
   /** Until formulas have been worked out: the engine gathers changes before it begins. */
   settle: async (): Promise<void> => {
-    const done = grid.api.getFormula().onCalculationEnd();
+    const done = new Promise<void>((resolve) => {
+      const listener = grid.api.getFormula().calculationEnd(() => {
+        listener.dispose();
+        resolve();
+      });
+    });
     await commands.executeCommand(
       SetTriggerFormulaCalculationStartMutation.id,
       {},

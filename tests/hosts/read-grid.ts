@@ -145,13 +145,13 @@ function lookView({ n, bl, it, fs, cl, bg, ht, tb, bd }: IStyleData): LookView {
   });
   return {
     format: n?.pattern ?? 'General',
-    bold: bl === 1,
-    italic: it === 1,
+    bold: Number(bl) === 1,
+    italic: Number(it) === 1,
     size: fs ?? 0,
     color: color(cl?.rgb),
     fill: color(bg?.rgb),
     align: ALIGNS[ht ?? 0] ?? null,
-    wrap: tb === WRAPS,
+    wrap: Number(tb) === WRAPS,
     border: Object.fromEntries(border) as Record<string, string>,
   };
 }

@@ -4,7 +4,7 @@ import { LexerTreeBuilder } from '@univerjs/engine-formula';
 /** What is touched of the engine's reader of formulas, which it keeps to itself. */
 interface Reader {
   /** Begins a formula. */
-  _resetTemp(this: Reader): void;
+  _resetTemp: (this: Reader) => void;
   /** Brackets that are open: [ and ]. */
   _squareBracketState: number;
 }

@@ -1,9 +1,9 @@
 /** Puts a formula into the selected cell, where the person asked for it. */
 import { ICommandService, type ICellData } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
-import type {} from '@univerjs/sheets-ui/facade';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { cellName } from '../../sheets/cell-range.ts';
+import { finishTyping } from './finish-typing.ts';
 import type { Grid } from './start-grid.ts';
 
 const AS_TEXT = '@';
@@ -21,7 +21,7 @@ export async function putFormula(
   const sheet = book.getActiveSheet();
   const active = book.getActiveCell();
   // What is being typed into the cell is kept, so that it is no blank one then.
-  await book.endEditingAsync(true);
+  await finishTyping(grid);
   const [row, column] = [active?.getRow() ?? 0, active?.getColumn() ?? 0];
   const cell = cellName(row, column);
   const there = grid.readCell(book, sheet.getSheetId(), row, column);

@@ -1,13 +1,13 @@
 /** Writes every described sheet into the grid, or none. */
 import { ICommandService } from '@univerjs/core';
 import { SetWorksheetActiveOperation } from '@univerjs/sheets';
-import type {} from '@univerjs/sheets-ui/facade';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { checkDescription } from '../../sheets/check-description.ts';
 import { cleanDescription } from '../../sheets/clean-text.ts';
 import type { WorkbookDescription } from '../../sheets/description.ts';
 import { nameKey } from '../excel/formula-parts.ts';
 import type { WriteChoice, Written } from '../host.ts';
+import { finishTyping } from './finish-typing.ts';
 import { gridSheets } from './grid-sheets.ts';
 import { oneChange } from './one-change.ts';
 import { paintDrawings, type GridTools, type PaintedDrawing } from './paint-drawings.ts';
@@ -32,11 +32,13 @@ export async function writeSheets(
   const clean = cleanDescription(description);
   const wrong = checkDescription(clean);
   if (wrong.length > 0) throw new RangeError(`No workbook can hold this: ${wrong.join(' ')}`);
+  const book = grid.book().getId();
   const allowed = planWriting(grid, clean, choice);
   if (!allowed.ok) return allowed;
   const painted = await paintDrawings(tools, clean);
   // A cell that is being typed in keeps what was typed.
-  await grid.book().endEditingAsync(true);
+  await finishTyping(grid);
+  if (grid.book().getId() !== book) return closed(description);
   // While that was done the person may have changed what there is.
   const planned = planWriting(grid, clean, choice);
   if (!planned.ok) return planned;
@@ -50,6 +52,7 @@ async function writePlanned(
   painted: readonly (readonly PaintedDrawing[])[],
 ): Promise<Outcome<Written>> {
   const change = oneChange(grid);
+  const book = grid.book().getId();
   const steps = plan.sheets.length + 1;
   const written: string[] = [];
   try {
@@ -68,6 +71,8 @@ async function writePlanned(
       if (goes !== undefined) removeSheet(grid, goes, change);
       onProgress?.(index + 1, steps);
       await breath();
+      // It took with it what was written.
+      if (grid.book().getId() !== book) return closed(plan);
     }
   } catch (error) {
     change.takeBack();
@@ -78,6 +83,11 @@ async function writePlanned(
   if (first !== undefined) showSheet(grid, first);
   onProgress?.(steps, steps);
   return ok({ sheets: plan.sheets.map(({ name }) => name) });
+}
+
+/** The workbook in which it began was closed, and another stands in its place. */
+function closed({ sheets }: Pick<WritingPlan, 'sheets'>): Outcome<Written> {
+  return failed(fault('host.gone', WRITING, sheets[0]?.name ?? ''));
 }
 
 function showSheet(grid: Grid, subUnitId: string): void {

@@ -27,15 +27,18 @@ export function inGrid(sheets: readonly PersonsSheet[]): Partial<IWorksheetData>
   }));
 }
 
-/** Its kinds are 1 for text, 2 for numbers, 3 for booleans; an error has none. */
+/** How the grid numbers kinds of cells; an error has none. */
+const KINDS = { string: 1, number: 2, boolean: 3 } as const;
+
 function gridCell(cell: Exclude<PersonsCell, null>): ICellData {
   if (typeof cell !== 'object') return held(cell);
   if ('error' in cell) return { v: cell.error };
-  if ('date' in cell) return { v: cell.date, t: 2, s: { n: { pattern: 'yyyy-mm-dd' } } };
+  if ('date' in cell) return { ...held(cell.date), s: { n: { pattern: 'yyyy-mm-dd' } } };
   return { f: cell.formula, ...held(cell.value) };
 }
 
 function held(value: string | number | boolean): ICellData {
-  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: 3 };
-  return { v: value, t: typeof value === 'string' ? 1 : 2 };
+  const kind = KINDS[typeof value as keyof typeof KINDS];
+  const v = typeof value === 'boolean' ? Number(value) : value;
+  return Object.assign<ICellData, object>({ v }, { t: kind });
 }

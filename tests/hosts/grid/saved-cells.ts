@@ -2,6 +2,9 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { readBox } from '../excel-fake/address.ts';
 
+/** How the grid numbers that kind of cell. */
+const BOOLEAN = 3;
+
 export function sheetNames({ sheetOrder, sheets }: IWorkbookData): string[] {
   return sheetOrder.map((id) => sheets[id]?.name ?? '');
 }
@@ -21,7 +24,7 @@ export function savedCell(book: IWorkbookData, name: string, at: string): ICellD
 /** A boolean as one; undefined where nothing stands. */
 export function savedValue(book: IWorkbookData, name: string, at: string): unknown {
   const { v, t } = savedCell(book, name, at) ?? {};
-  return t === 3 ? v === 1 : (v ?? undefined);
+  return Number(t) === BOOLEAN ? v === 1 : (v ?? undefined);
 }
 
 /** The grid keeps an empty list of pictures for sheets that are gone. */

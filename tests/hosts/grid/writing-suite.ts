@@ -207,6 +207,22 @@ export function testGridWriting({ page, host, open, saved, settle }: GridPage): 
       },
     );
 
+    test('writes nothing into a workbook that was opened meanwhile in the place of its own', async () => {
+      await begin();
+      const other = JSON.stringify(inGrid([{ name: 'Other', rows: [] }]));
+      const written = await page().evaluate(
+        ([description, sheets]) =>
+          gridTest.host.write(description, {
+            owner: 'tool',
+            replace: [],
+            onProgress: () => gridTest.open(sheets),
+          }),
+        [workbook([one('A', 1), one('B', 2)]), other] as const,
+      );
+      expect(codesOf(written)).toEqual(['host.gone']);
+      expect(sheetNames(await saved())).toEqual(['Other']);
+    });
+
     test('tells how far it is, and lets the page breathe between sheets', async () => {
       await begin();
       const sheets = ['A', 'B', 'C'].map((name) => one(name, 1));
