@@ -61,7 +61,12 @@ export function closeHeight(
     return cell === null ? 0 : pointsNeeded(cell, widthOf(columns, column, to), CLOSE_ROOM);
   });
   const points = Math.max(STANDARD_FONT.size * CLOSE_ROOM.line, ...needed);
-  return Math.min(Math.ceil(points * STEPS_PER_POINT) / STEPS_PER_POINT, MOST_POINTS);
+  return Math.min(wholePixels(points), MOST_POINTS);
+}
+
+/** The least height of whole pixels that holds so many points: any other comes back changed. */
+export function wholePixels(points: number): number {
+  return Math.ceil(points * STEPS_PER_POINT - 1e-9) / STEPS_PER_POINT;
 }
 
 function pointsNeeded(

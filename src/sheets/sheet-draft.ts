@@ -11,7 +11,7 @@ import type {
   SheetDescription,
   TableDescription,
 } from './description.ts';
-import { closeHeight } from './row-height.ts';
+import { closeHeight, wholePixels } from './row-height.ts';
 import type { StyleName } from './styles.ts';
 
 /** A cell whose formula may name cells of rows, or of sheets, that are drafted later. */
@@ -70,9 +70,9 @@ export class SheetDraft {
     this.add();
   }
 
-  /** Gives a row its height, in points. */
+  /** Gives a row its height, in points; the next that is whole pixels. */
   setHeight(row: number, points: number): void {
-    this.#heights.set(row, points);
+    this.#heights.set(row, wholePixels(points));
   }
 
   /** Adds a row whose one text spreads over the columns `from` (from 0) to the last one. */

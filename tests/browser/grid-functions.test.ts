@@ -138,6 +138,12 @@ async function askGrid(
       grid.api.getFormula().executeCalculation();
       await done;
       const sheetId = sheet.getSheetId();
+      // The calculation that was told of may be one that an earlier change had begun.
+      const isThere = (): boolean =>
+        wanted.every(({ row }) => (grid.readCell(book, sheetId, row, 0)?.v ?? null) !== null);
+      for (let tries = 0; tries < 200 && !isThere(); tries++) {
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      }
       const answers = wanted.map(({ row, rows, columns }) =>
         Array.from({ length: rows }, (_, r) =>
           Array.from({ length: columns }, (__, c): Held => {

@@ -47,7 +47,7 @@ export function gridSuite(title: string, tests: (grid: GridPage) => void): void 
     beforeAll(async () => {
       const script = bundleScript('grid-page-host');
       browser = await startChromium();
-      page = await browser.newPage({ viewport: { width: 640, height: 400 } });
+      page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
       const [body, html] = [await script, pageWith(await readFile(LOOKS, 'utf8'))];
       await page.route(`${ADDRESS}**`, (route) =>
         route.request().url() === ADDRESS

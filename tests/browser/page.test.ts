@@ -19,7 +19,7 @@ import {
 import { goTo, planJob } from './pane-steps.ts';
 
 const INPUT = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
-const WRITTEN = ['Production', 'Set-ups', 'Cutting', 'Client'];
+const WRITTEN = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;
 const BUSY = 3;

@@ -1,10 +1,12 @@
 /** The drawings of a sheet, on the screen and on paper. */
 import { expect } from '@jest/globals';
 import type { Page } from 'playwright-core';
+import { SET_UP_COLUMNS } from '../../src/sheets/set-ups/set-up-columns.ts';
 import type { PrintedPdf } from './printed-pdf.ts';
 
-/** What the printing may be off, and the rounding of what is read back from it. */
+/** What the printing may be off, as a share; a page lays pictures out on whole pixels of 96 to the inch. */
 const SIZE_OFF = 0.005;
+const PIXEL_MM = 25.4 / 96;
 
 /** Widths and heights of a sheet's pictures, in millimetres at their true size. */
 export function drawingsOn(page: Page, name: string): Promise<(readonly [number, number])[]> {
@@ -25,13 +27,19 @@ export function drawingsOn(page: Page, name: string): Promise<(readonly [number,
 }
 
 /** How much the columns of the set-ups, A to K, must shrink for the 7.5 inches between a letter's margins. */
+/** Of the sheet Set-ups, all of which share the page's width. */
+const SET_UP_COLUMN_COUNT = SET_UP_COLUMNS.length;
+
 export function fitOf(page: Page, name: string): Promise<number> {
-  return page.evaluate((sheet) => {
-    const found = grid.book().getSheetByName(sheet)!.getSheet();
-    let wide = 0;
-    for (let column = 0; column < 11; column++) wide += found.getColumnWidth(column);
-    return (7.5 * 96) / wide;
-  }, name);
+  return page.evaluate(
+    ({ sheet, columns }) => {
+      const found = grid.book().getSheetByName(sheet)!.getSheet();
+      let wide = 0;
+      for (let column = 0; column < columns; column++) wide += found.getColumnWidth(column);
+      return (7.5 * 96) / wide;
+    },
+    { sheet: name, columns: SET_UP_COLUMN_COUNT },
+  );
 }
 
 export function expectDrawn(
@@ -44,7 +52,11 @@ export function expectDrawn(
     one[1] - other[1];
   const got = pictures.map(({ width, height }) => [width, height] as const).sort(bySize);
   [...wanted].sort(bySize).forEach(([width, height], index) => {
-    expect(Math.abs(got[index]![0] / (width * scale) - 1)).toBeLessThan(SIZE_OFF);
-    expect(Math.abs(got[index]![1] / (height * scale) - 1)).toBeLessThan(SIZE_OFF);
+    for (const [is, should] of [
+      [got[index]![0], width * scale],
+      [got[index]![1], height * scale],
+    ] as const) {
+      expect(Math.abs(is - should)).toBeLessThan(Math.max(SIZE_OFF * should, PIXEL_MM));
+    }
   });
 }

@@ -36,7 +36,7 @@ export function readFileSheet(sheet: Sheet, reading: SheetReading): FileSheet {
         at,
         {
           // ECMA-376 part 1, 18.3.1.13: a stored width holds the padding too.
-          ...(width === undefined ? {} : { pixels: Math.round(width * DIGIT_PIXELS * 2) / 2 }),
+          ...(width === undefined ? {} : { pixels: Math.round(width * DIGIT_PIXELS * 10) / 10 }),
           ...(hidden === true ? { hidden } : {}),
         },
       ]),

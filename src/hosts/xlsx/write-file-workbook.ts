@@ -97,7 +97,8 @@ function xlsxSheet(sheet: FileSheet, styles: readonly CellStyle[]): WriteSheet {
         ...(hidden === true ? { hidden } : {}),
       };
     }),
-    rows: [],
+    // The library leaves out rows past the last cell, and with them the room of a picture there.
+    rows: Array.from({ length: Math.max(-1, ...Object.keys(rows).map(Number)) + 1 }, () => []),
     cells: xlsxCells(sheet, styles),
     rowDefs: new Map(
       Object.entries(rows).map(([row, { points, hidden }]) => [
