@@ -300,16 +300,16 @@ export const WORDING = wordings({
 
   // The page with the spreadsheet
   'page.not-built': (f) => `The page isn't built: ${f.given} has none. Run npm run build first.`,
-  'page.storage-full': () =>
-    `Your work can't be kept in this browser: its room is used up. Download the workbook before you close this page, or make room and change something.`,
+  'page.storage-full': (f) =>
+    `Your ${f.argument} can't be kept in this browser: its room is used up. Download the workbook before you close this page, or make room and change something.`,
   'page.not-kept': (f) =>
     `Your work can't be kept in this browser (${f.given}). Download the workbook before you close this page.`,
-  'page.kept-newer': () =>
-    `What was kept from your last visit comes from a newer version of this page and can't be opened by this one. It is left as it is: load the newer page, save it as it is, or start over.`,
-  'page.kept-damaged': () =>
-    `What was kept from your last visit is damaged and can't be opened. It is left as it is: save it as it is for whoever looks after this page, or start over.`,
-  'page.open-elsewhere': () =>
-    `This page is open in another tab, which keeps its work. What is changed here is not kept: go on in the other tab, or download the workbook here.`,
+  'page.kept-newer': (f) =>
+    `The ${f.argument} kept from your last visit comes from a newer version of this page and can't be opened by this one. It is left as it is: load the newer page, save it as it is, or start over.`,
+  'page.kept-damaged': (f) =>
+    `The ${f.argument} kept from your last visit is damaged and can't be opened. It is left as it is: save it as it is for whoever looks after this page, or start over.`,
+  'page.open-elsewhere': (f) =>
+    `This ${f.argument} is open in another tab, which keeps its work. What is changed here is not kept: go on in the other tab, or download the workbook here.`,
   'page.no-port': (f) =>
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
