@@ -12,6 +12,7 @@ import {
   FORMULAS_SHEET,
   type FormulaCove,
 } from '../../src/sheets/formulas/set-up-formulas.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/standing-cautions.ts';
 import { libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { FakeExcel } from '../hosts/excel-fake/fake-excel.ts';
@@ -201,6 +202,19 @@ describe('In a plan’s workbook', () => {
     const bought = await planOf(JOBS['tiny']!);
     const described = describePlan(bought, { keepsFormulas: true });
     expect(described.sheets.map(({ name }) => name)).not.toContain(FORMULAS_SHEET);
+  });
+
+  test('each cove has a page of its own, with the saw’s manual and a trial cut named on it', async () => {
+    const plan = await planOf(JOBS['demo']!);
+    const [sheet] = describeSetUpFormulas(plan);
+    const coves = plan.profiles.filter(({ setUp }) => setUp !== undefined);
+    const ends = [...sheet!.print.breaksAfter!, sheet!.rows.length];
+    expect(ends).toHaveLength(coves.length);
+    coves.forEach(({ profile }, at) => {
+      const rows = sheet!.rows.slice(ends[at - 1] ?? 0, ends[at]);
+      const words = rows.map(({ cells }) => cells[0]?.value);
+      expect(words).toEqual(expect.arrayContaining([profile.name, MANUAL_CAUTION, TRIAL_CAUTION]));
+    });
   });
 
   test('Excel gets the same formulas as a file does', async () => {

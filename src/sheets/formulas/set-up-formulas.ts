@@ -43,8 +43,6 @@ export function describeFormulas(
   const steps = new SheetDraft(STEPS_SHEET, STEP_COLUMNS, true);
   draft.spread('Set-ups by formula', 'title');
   draft.spread(WHAT_FOR, 'wrapped');
-  for (const line of [MANUAL_CAUTION, TRIAL_CAUTION, JUDGMENT_CAUTION])
-    draft.spread(line, 'caution');
   steps.spread('Steps of the formulas', 'title');
   steps.spread(
     `What ${FORMULAS_SHEET} works with: nothing is read off or typed here. Angles in radians; each step comes nearer to the setting, where there is one.`,
@@ -56,6 +54,10 @@ export function describeFormulas(
       steps.breakPage();
     }
     draft.spread(cove.name, nameStyle(cove.name));
+    // Each cove has a page that may hang by itself.
+    for (const line of [MANUAL_CAUTION, TRIAL_CAUTION, JUDGMENT_CAUTION]) {
+      draft.spread(line, 'caution');
+    }
     addBlock(draft, steps, FORMULAS_SHEET, cove, look);
   });
   const footer = FORMULAS_SHEET;

@@ -59,7 +59,7 @@ const RULES: readonly (readonly [string, string])[] = [
   ],
   [
     'Then',
-    'Save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. It makes a workbook with the sheets Production, Set-ups, Cutting and Client. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it in the pane beside the workbook, under Plan; or save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Pieces, Set-ups, Outlines, Cutting and Client are made. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
 ];
 
