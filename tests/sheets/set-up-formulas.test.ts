@@ -217,6 +217,22 @@ describe('In a plan’s workbook', () => {
     });
   });
 
+  test('an upright blade is not said to lean, and a centered cove has no deep side', async () => {
+    const plan = await planOf(JOBS['demo']!);
+    const [sheet] = describeSetUpFormulas(plan);
+    const coves = plan.profiles.flatMap(({ setUp }) => (setUp === undefined ? [] : [setUp]));
+    expect(new Set(coves.map(({ setting }) => setting.tilt > 0))).toEqual(new Set([true, false]));
+    const ends = [0, ...sheet!.print.breaksAfter!, sheet!.rows.length];
+    coves.forEach(({ setting }, at) => {
+      const rows = sheet!.rows.slice(ends[at], ends[at + 1]);
+      const words = rows.map(({ cells }) => String(cells[4]?.value ?? '')).join('\n');
+      const leans = setting.tilt > 0;
+      expect(words.includes('blade leans left, feed left to right')).toBe(leans);
+      expect(words.includes('blade upright, feed left to right')).toBe(!leans);
+      expect(words.includes('the deep side lies toward the far rail')).toBe(leans);
+    });
+  });
+
   test('Excel gets the same formulas as a file does', async () => {
     const sheets = describeSetUpFormulas(await planOf(JOBS['demo']!));
     const description = { version: DESCRIPTION_VERSION, title: 'Formulas', sheets } as const;

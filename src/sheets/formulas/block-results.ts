@@ -39,13 +39,14 @@ export class BlockResults {
     return either(...this.#apart);
   }
 
-  degrees(label: string, term: Term, planned: number, note = ''): void {
-    this.#add(label, term, 'degreesFine', planned, cell(note === '' ? null : note, 'wrapped'));
+  /** @param says words beside it, which follow the sizes too */
+  degrees(label: string, term: Term, planned: number, says?: Words): void {
+    this.#add(label, term, 'degreesFine', planned, this.#words(says));
   }
 
-  length(label: string, term: Term, planned: number, note = ''): void {
+  length(label: string, term: Term, planned: number, says?: Words): void {
     const named = `${label} (${this.#unit})`;
-    this.#add(named, term, this.#style, planned, cell(note === '' ? null : note, 'wrapped'));
+    this.#add(named, term, this.#style, planned, this.#words(says));
   }
 
   whole(label: string, term: Term, planned: number): void {
@@ -60,11 +61,7 @@ export class BlockResults {
       absolute(toTheRight),
       this.#style,
       Math.abs(planned),
-      {
-        formula: `IF(${this.#sound.formula},IFERROR(${side.formula},""),"")`,
-        value: this.#sound.value ? side.value : '',
-        style: 'wrapped',
-      },
+      this.#words(side),
     );
     const way = sayWay(planned);
     // Whatever is said of the table after it.
@@ -91,6 +88,16 @@ export class BlockResults {
       cell(`${label} (${this.#unit})`, 'label'),
       result({ formula: 'TRUE', value: true }, term, this.#style),
     );
+  }
+
+  /** Blank where there is no set-up. */
+  #words(says?: Words): DraftCell {
+    if (says === undefined) return null;
+    return {
+      formula: `IF(${this.#sound.formula},IFERROR(${says.formula},""),"")`,
+      value: this.#sound.value ? says.value : '',
+      style: 'wrapped',
+    };
   }
 
   get #style(): StyleName {

@@ -12,7 +12,17 @@ import { countPasses } from './count-passes.ts';
 import { addSteps, type Answer } from './newton-steps.ts';
 import { addRailMarks } from './rail-mark-rows.ts';
 import { FIRM, sayOfSizes } from './say-of-sizes.ts';
-import { absolute, degreesOf, either, minus, number, plus, type Condition } from './term.ts';
+import {
+  absolute,
+  chooseWords,
+  degreesOf,
+  either,
+  equals,
+  minus,
+  number,
+  plus,
+  type Condition,
+} from './term.ts';
 
 /** What was planned, lengths in the shop's unit, marks signed: to the right of the blade line. */
 export interface PlannedNumbers {
@@ -63,7 +73,14 @@ export function addBlock(
 
   const results = new BlockResults(draft, sound, unit);
   const approachDeg = degreesOf(answer.approach);
-  const feed = `blade leans ${tiltSide}, feed ${feedFor(tiltSide)}`;
+  const isUpright = equals(answer.tilt, number(0));
+  const feed = `feed ${feedFor(tiltSide)}`;
+  const lean = chooseWords(
+    [[isUpright, `blade upright, ${feed}, as the rails are marked`]],
+    `blade leans ${tiltSide}, ${feed}`,
+  );
+  // A centered cove has no deep side.
+  const deepSide = chooseWords([[isUpright, '']], 'the deep side lies toward the far rail');
   results.degrees('Approach, degrees from the blade line', approachDeg, planned.approachDeg);
   results.degrees(
     'Approach, degrees from the front edge',
@@ -74,17 +91,12 @@ export function addBlock(
     'Tilt of the blade, degrees from upright',
     degreesOf(answer.tilt),
     planned.tiltDeg,
-    feed,
+    lean,
   );
   results.length('Highest tooth above the table, last pass', terms.depth, sizes.depth);
   results.whole('Passes', passes, planned.passes);
   results.length('Flat by the near rail', terms.nearFlat, planned.nearFlat);
-  results.length(
-    'Flat by the far rail',
-    terms.farFlat,
-    planned.farFlat,
-    'the deep side lies toward the far rail',
-  );
+  results.length('Flat by the far rail', terms.farFlat, planned.farFlat, deepSide);
   results.length(
     'Web over the cove',
     minus(terms.blankThickness, terms.depth),
