@@ -54,6 +54,18 @@ export default tseslint.config(
     files: ['src/functions/worksheet/**'],
     rules: { '@typescript-eslint/no-explicit-any': 'off' },
   },
-  { files: ['tests/**/*.ts'], rules: { '@typescript-eslint/no-non-null-assertion': 'off' } },
+  {
+    files: ['tests/**/*.ts'],
+    rules: {
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: "CallExpression[callee.property.name='waitForFunction'] > *[async=true]",
+          message: 'It waits for no promise, which is true at once: ask in a loop of evaluate.',
+        },
+      ],
+    },
+  },
   prettier,
 );

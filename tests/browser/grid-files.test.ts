@@ -105,7 +105,7 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
       });
       await selectCell(page, 'Runs', 'D70');
       await page.keyboard.press('Control+c');
-      await page.waitForFunction(async () => (await navigator.clipboard.readText()) === '3/4');
+      while ((await page.evaluate(() => navigator.clipboard.readText())) !== '3/4');
       await selectCell(page, 'Runs', 'D71');
       await page.keyboard.press('Control+v');
       await page.waitForFunction(
