@@ -3,6 +3,7 @@
  * _xldudf_ before it and _ for its dot [M], one newer than the format with _xlfn. and _xlws., a name
  * bound by LET or LAMBDA with _xlpm. ([MS-XLSX] section 2.2.2.2).
  */
+import { markBoundNames } from './bound-names.ts';
 import { bareFormula, outsideQuotes } from './outside-quotes.ts';
 import { NEWER_FUNCTIONS, SHEET_FUNCTIONS } from './newer-functions.ts';
 
@@ -22,7 +23,7 @@ export function formulaFromFile(stored: string): string {
 }
 
 export function formulaForFile(written: string): string {
-  return outsideQuotes(written, (part) =>
+  return outsideQuotes(markBoundNames(written), (part) =>
     part.replace(CALL, (name: string) => {
       const upper = name.toUpperCase();
       if (OUR_FUNCTION.test(name)) return `_xldudf_${upper.replaceAll('.', '_')}`;
