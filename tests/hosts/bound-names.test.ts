@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 
-import { formulaForFile, formulaFromFile } from '../../src/hosts/xlsx/file-formulas.ts';
+import { formulaForFile, formulaFromFile } from '../../src/hosts/formulas/file-formulas.ts';
 
 describe('Names that a formula binds', () => {
   // [MS-XLSX] section 2.2.2.2: future functions carry _xlfn., what LET and LAMBDA bind carries _xlpm.

@@ -2,8 +2,8 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
 import { rectanglesOf } from '../../src/hosts/excel/cell-grid.ts';
-import { isDateFormat } from '../../src/hosts/excel/date-format.ts';
-import { formulaParts, renameIn } from '../../src/hosts/excel/formula-parts.ts';
+import { isDateFormat } from '../../src/hosts/tables/date-format.ts';
+import { formulaParts, renameIn } from '../../src/hosts/formulas/formula-parts.ts';
 import { needsTextFormat, typedValue } from '../../src/hosts/excel/typed-value.ts';
 
 describe('A number format', () => {

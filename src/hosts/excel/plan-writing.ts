@@ -2,7 +2,7 @@
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import type { WorkbookDescription } from '../../sheets/description.ts';
 import type { WriteChoice } from '../host.ts';
-import { nameKey, type Renamed } from './formula-parts.ts';
+import { nameKey, type Renamed } from '../formulas/formula-parts.ts';
 import { stagedName } from './marks.ts';
 import { pointsAt, type FoundSheet, type Survey } from './survey.ts';
 

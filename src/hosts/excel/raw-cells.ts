@@ -1,7 +1,7 @@
 /** Cells as Excel gives them, as the tables' reader takes them. */
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { isBlankRow } from '../tables/raw-rows.ts';
-import { isDateFormat } from './date-format.ts';
+import { isDateFormat } from '../tables/date-format.ts';
 
 /** A block of cells that was read: each list has the block's rows and columns. */
 export interface ReadBlock {

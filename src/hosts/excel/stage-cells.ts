@@ -3,7 +3,7 @@ import { cellName, type CellRange } from '../../sheets/cell-range.ts';
 import type { CellDescription, SheetDescription } from '../../sheets/description.ts';
 import { STYLES, type CellStyle, type StyleName } from '../../sheets/styles.ts';
 import { gridSize, rectanglesOf } from './cell-grid.ts';
-import { formulaParts } from './formula-parts.ts';
+import { formulaParts } from '../formulas/formula-parts.ts';
 import type { Requests } from './requests.ts';
 import { needsTextFormat, typedValue } from './typed-value.ts';
 

@@ -2,7 +2,7 @@
 import { absoluteRange, soundRange } from '../../sheets/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/description.ts';
 import { styleGrid } from './cell-grid.ts';
-import { nameKey, renameIn } from './formula-parts.ts';
+import { nameKey, renameIn } from '../formulas/formula-parts.ts';
 import { mark, STAGED } from './marks.ts';
 import type { WritingPlan } from './plan-writing.ts';
 import type { Requests } from './requests.ts';

@@ -1,5 +1,5 @@
 /** What there is in the workbook: sheets, whose they are, tables and names. */
-import { formulaParts, nameKey } from './formula-parts.ts';
+import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
 import { isStagedName, MADE, markText, OUTGOING, STAGED } from './marks.ts';
 
 export interface Survey {

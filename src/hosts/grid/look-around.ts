@@ -1,7 +1,7 @@
 /** What the grid's workbook holds that could be of use: places for tables, and sheets. */
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { cellName } from '../../sheets/cell-range.ts';
-import { formulaParts, nameKey } from '../excel/formula-parts.ts';
+import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
 import type { SheetLook, WorkbookLook } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { placesOf } from './places.ts';

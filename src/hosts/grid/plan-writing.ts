@@ -2,7 +2,7 @@
 import { IDefinedNamesService, type IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import type { SheetDescription, WorkbookDescription } from '../../sheets/description.ts';
-import { formulaParts, nameKey, renameIn, type Renamed } from '../excel/formula-parts.ts';
+import { formulaParts, nameKey, renameIn, type Renamed } from '../formulas/formula-parts.ts';
 import type { WriteChoice } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import type { Grid } from './start-grid.ts';

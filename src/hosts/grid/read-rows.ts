@@ -2,7 +2,7 @@
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import { isDateFormat } from '../excel/date-format.ts';
+import { isDateFormat } from '../tables/date-format.ts';
 import { MOST_TABLE_COLUMNS } from '../tables/limits.ts';
 import { isBlankRow } from '../tables/raw-rows.ts';
 import type { GridSheet } from './grid-sheets.ts';

@@ -5,7 +5,7 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { checkDescription } from '../../sheets/check-description.ts';
 import { cleanDescription } from '../../sheets/clean-text.ts';
 import type { WorkbookDescription } from '../../sheets/description.ts';
-import { nameKey } from '../excel/formula-parts.ts';
+import { nameKey } from '../formulas/formula-parts.ts';
 import type { WriteChoice, Written } from '../host.ts';
 import { finishTyping } from './finish-typing.ts';
 import { gridSheets } from './grid-sheets.ts';

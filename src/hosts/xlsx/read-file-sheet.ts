@@ -6,11 +6,11 @@ import { DIGIT_PIXELS } from '../../sheets/page-size.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
 import { serialOf } from './date-serial.ts';
 import { fileColor } from './file-colors.ts';
-import { formulaFromFile, readsOtherWorkbook } from './file-formulas.ts';
+import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
 import { lookFromFile } from './file-looks.ts';
 import type { FileCell, FileExtras, FileLook, FileSheet } from './file-workbook.ts';
 import { sharedFormulas } from './shared-formulas.ts';
-import { withoutTables, type KnownTables } from './table-references.ts';
+import { withoutTables, type KnownTables } from '../formulas/table-references.ts';
 
 /** What is the same for all sheets of a file, and what is noticed along the way. */
 export interface SheetReading {

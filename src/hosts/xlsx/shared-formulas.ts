@@ -1,7 +1,7 @@
 /** Formulas that a file writes once for many cells (ECMA-376 part 1, 18.3.1.40), each as its own cell's. */
 import type { Sheet } from 'hucre/xlsx';
 
-import { shiftFormula } from './shift-formula.ts';
+import { shiftFormula } from '../formulas/shift-formula.ts';
 
 interface Master {
   readonly row: number;

@@ -18,7 +18,7 @@ import { cleanText, MOST_CELL_TEXT } from '../../sheets/clean-text.ts';
 import { DIGIT_PIXELS } from '../../sheets/page-size.ts';
 import { MADE, markText } from '../excel/marks.ts';
 import { errorResult, finishFile } from './finish-file.ts';
-import { callsOurs, formulaForFile, reckonsWithRanges } from './file-formulas.ts';
+import { callsOurs, formulaForFile, reckonsWithRanges } from '../formulas/file-formulas.ts';
 import { lookForFile } from './file-looks.ts';
 import type { FileCell, FileSheet, FileWorkbook } from './file-workbook.ts';
 import { soundTables } from './sound-tables.ts';

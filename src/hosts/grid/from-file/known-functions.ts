@@ -18,7 +18,7 @@ import {
   functionWeb,
 } from '@univerjs/engine-formula';
 import type { FileWorkbook } from '../../xlsx/file-workbook.ts';
-import { callsOurs, functionsOf } from '../../xlsx/file-formulas.ts';
+import { callsOurs, functionsOf } from '../../formulas/file-formulas.ts';
 import { cellName } from '../../../sheets/cell-range.ts';
 
 const KNOWN: ReadonlySet<string> = new Set(

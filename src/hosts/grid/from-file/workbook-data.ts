@@ -8,7 +8,7 @@ import {
 } from '@univerjs/core';
 import { POINTS_PER_INCH } from '../../../sheets/page-size.ts';
 import { STANDARD_POINTS } from '../../../sheets/row-height.ts';
-import { callsOurs } from '../../xlsx/file-formulas.ts';
+import { callsOurs } from '../../formulas/file-formulas.ts';
 import { printOf, validationsOf } from '../../xlsx/file-extras.ts';
 import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';
 import { nameResources } from '../defined-names.ts';

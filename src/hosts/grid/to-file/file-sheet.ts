@@ -19,7 +19,7 @@ import type {
   FileRow,
   FileSheet,
 } from '../../xlsx/file-workbook.ts';
-import { shiftFormula } from '../../xlsx/shift-formula.ts';
+import { shiftFormula } from '../../formulas/shift-formula.ts';
 import { keptOfSheet } from '../kept.ts';
 import { hexColor } from '../look-style.ts';
 import { cellText } from './cell-text.ts';

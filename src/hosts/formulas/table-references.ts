@@ -2,10 +2,8 @@
  * Formulas that name a table's columns, said with cells instead: a grid without tables proper can't work
  * out Runs[Length] (ECMA-376 part 1, 18.17.2.5: structure references).
  */
-import type { Sheet } from 'hucre/xlsx';
-
-import { absoluteRange, parseRange, type CellRange } from '../../sheets/cell-range.ts';
-import { formulaParts, nameKey } from '../excel/formula-parts.ts';
+import { absoluteRange, type CellRange } from '../../sheets/cell-range.ts';
+import { formulaParts, nameKey } from './formula-parts.ts';
 
 export interface KnownTable {
   readonly sheet: string;
@@ -17,20 +15,6 @@ export interface KnownTable {
 
 /** Tables by their names as formulas find them. */
 export type KnownTables = ReadonlyMap<string, KnownTable>;
-
-export function knownTables(sheets: readonly Sheet[]): KnownTables {
-  const tables = new Map<string, KnownTable>();
-  for (const { name: sheet, tables: all = [] } of sheets) {
-    for (const { name, displayName, range: text, columns, showTotalRow } of all) {
-      const range = parseRange(text ?? '');
-      if (range === null) continue;
-      const names = columns.map((column) => column.name);
-      const table = { sheet, range, columns: names, hasTotals: showTotalRow === true };
-      tables.set(nameKey(displayName ?? name), table);
-    }
-  }
-  return tables;
-}
 
 /** What is no table's, or said in a way that has no cells, stays as it is. */
 export function withoutTables(formula: string, tables: KnownTables, row: number): string {

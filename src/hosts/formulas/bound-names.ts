@@ -3,7 +3,7 @@
  * before them ([MS-XLSX] section 2.2.2.2, future functions and their parameters); without it a
  * spreadsheet looks for a range of that name.
  */
-import { formulaParts, nameKey, type FormulaPart } from '../excel/formula-parts.ts';
+import { formulaParts, nameKey, type FormulaPart } from './formula-parts.ts';
 
 const MARK = '_xlpm.';
 
