@@ -1,5 +1,6 @@
 import { jest } from '@jest/globals';
 import { inGrid } from '../hosts/grid/persons-in-grid.ts';
+import { testGridKept } from '../hosts/grid/kept-suite.ts';
 import { testGridPerson } from '../hosts/grid/person-suite.ts';
 import { testGridPlans } from '../hosts/grid/plans-suite.ts';
 import { testGridUndo } from '../hosts/grid/undo-suite.ts';
@@ -37,5 +38,6 @@ gridSuite('The grid', (grid) => {
   testGridWriting(grid);
   testGridUndo(grid);
   testGridPerson(grid);
+  testGridKept(grid);
   testGridPlans(grid);
 });

@@ -21,6 +21,7 @@ import type { FWorkbook } from '@univerjs/sheets/facade';
 import { beginFormulasAfresh } from './begin-formulas-afresh.ts';
 import { findReadsAnew } from './find-reads-anew.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
+import { moveKept } from './move-kept.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader, type ReadCell } from './raw-cell.ts';
 
@@ -73,6 +74,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
+  moveKept(services);
   return {
     api,
     services,
