@@ -92,6 +92,38 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
   );
 
   test(
+    "a table's columns may be typed by their names, its own row too, and answer",
+    async () => {
+      const { page } = opened!;
+      const typed = async (
+        sheet: string,
+        cell: string,
+        text: string,
+        value: number,
+      ): Promise<string> => {
+        await selectCell(page, sheet, cell);
+        await page.keyboard.type(text);
+        await page.keyboard.press('Enter');
+        await page.waitForFunction(
+          ([name, at, answer]) =>
+            grid.book().getSheetByName(name)!.getRange(at).getValue() === answer,
+          [sheet, cell, value] as const,
+        );
+        return page.evaluate(
+          ([name, at]) => grid.book().getSheetByName(name)!.getRange(at).getFormula(),
+          [sheet, cell] as const,
+        );
+      };
+      expect(await typed(PAD, 'T1', '=ROWS(profilestable[Profile])', 100)).toBe(
+        "=ROWS('Profiles'!$A$2:$A$101)",
+      );
+      expect(await typed('Runs', 'F70', '=LEN([@Room])', 5)).toBe('=LEN($A70)');
+      await page.keyboard.press('Control+z');
+    },
+    PAGE_TEST_MS,
+  );
+
+  test(
     'a length that is copied within the grid stays one, and no other cell changes its format',
     async () => {
       const { page } = opened!;

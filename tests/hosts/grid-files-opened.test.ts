@@ -199,8 +199,11 @@ describe('A workbook opened into the grid', () => {
       { parts },
     );
     expect([at(opened, 2, 3)?.f, at(opened, 3, 3)?.f]).toEqual([
-      "='Sheet'!$B$2*2",
+      '=$B2*2',
       "=SUM('Sheet'!$B$2:$B$3)+ROWS('Sheet'!$A$2:$C$3)+COLUMNS('Sheet'!$A$2:$B$3)+SUM(Runs[Nope])",
+    ]);
+    expect(opened.cautions).toMatchObject([
+      { code: 'grid.table-columns', details: { count: 1, first: 'Sheet!C3' } },
     ]);
     expect(keptOfSheet(opened.data.sheets['sheet-1']!.custom)?.tables).toEqual([
       { name: 'Runs', range: 'A1:C3' },

@@ -282,6 +282,8 @@ export const WORDING = wordings({
   'grid.macros': (f) => `${f.given} has macros. They were left out and never run.`,
   'grid.other-workbooks': (f) =>
     `${f.given} takes values of ${f.detail('count')} cells from other workbooks (${f.detail('first')} is one). The values last read stand here; they are not brought up to date any more.`,
+  'grid.table-columns': (f) =>
+    `${f.given}: formulas in ${f.detail('count')} cells (${f.detail('first')} is one) name columns of tables; here they name the cells of these columns. A row inserted among them is in it, one added below them isn't: insert rows above the last one.`,
   'grid.unknown-functions': (f) =>
     `Not known here: ${f.given}. Formulas with them (${f.detail('first')} is one) keep the value that they came with until they are worked out anew, then they show #NAME?.`,
   'grid.left-out': (f) => `Not shown here, and left out of what is saved: ${f.given}.`,

@@ -24,6 +24,7 @@ import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { moveKept } from './move-kept.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader, type ReadCell } from './raw-cell.ts';
+import { typedTables } from './typed-tables.ts';
 
 export interface Grid {
   readonly api: FUniver;
@@ -75,6 +76,7 @@ export function startGrid(
   findReadsAnew(services);
   keepLengths(services);
   moveKept(services);
+  typedTables(services);
   return {
     api,
     services,

@@ -22,6 +22,8 @@ export interface SheetReading {
   readonly ours: ReadonlySet<string>;
   /** Cells that take values from other workbooks, as Sheet!A1. */
   readonly otherWorkbooks: string[];
+  /** Cells whose formulas name a table's columns, or all of it. */
+  readonly tableColumns: string[];
 }
 
 export function readFileSheet(sheet: Sheet, reading: SheetReading): FileSheet {
@@ -131,11 +133,14 @@ function contentOf(
     reading.otherWorkbooks.push(`${where.sheet}!${cellName(where.row, where.column)}`);
     return { value: held, ...error };
   }
+  const { formula, namedColumns } = withoutTables(formulaFromFile(stored), reading.tables, where);
+  if (namedColumns)
+    reading.tableColumns.push(`${where.sheet}!${cellName(where.row, where.column)}`);
   const spill = details?.formulaType === 'array' ? details.formulaRef : undefined;
   return {
     value: held,
     ...error,
-    formula: withoutTables(formulaFromFile(stored), reading.tables, where.row),
+    formula,
     ...(spill === undefined ? {} : { spill }),
   };
 }

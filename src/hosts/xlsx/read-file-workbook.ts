@@ -1,7 +1,7 @@
 /** Reads a whole workbook, looks and all, for a grid that shows it. */
 import type { Cell, Sheet, Workbook } from 'hucre/xlsx';
 
-import { failed, fault, ok, type Caution, type Outcome } from '../../core/faults/fault.ts';
+import { failed, fault, ok, type Caution, type FaultCode, type Outcome } from '../../core/faults/fault.ts';
 import { columnLetters } from '../../planning/input/raw-table.ts';
 import { STANDARD_FONT } from '../../sheets/styles.ts';
 import { LARGEST_GRID_SHEETS_MB, MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
@@ -66,6 +66,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
     tables: knownTables(opened.sheets),
     ours: marked(opened),
     otherWorkbooks: [],
+    tableColumns: [],
   };
   const sheets = opened.sheets.map((sheet) => readFileSheet(sheet, reading));
   const { name = STANDARD_FONT.name, size = STANDARD_FONT.size } = opened.defaultFont ?? {};
@@ -76,14 +77,16 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
     sheets,
     names: namesOf(opened, sheets, reading.tables),
   };
-  const [first = ''] = reading.otherWorkbooks;
-  const count = reading.otherWorkbooks.length;
+  const counted = (code: FaultCode, cells: readonly string[]): Caution[] => {
+    const [first = ''] = cells;
+    const details = { count: cells.length, first };
+    return cells.length === 0 ? [] : [fault(code, 'workbook', fileName, { details })];
+  };
   const out = leftOut(opened.sheets);
   const cautions = [
     ...(macros ? [fault('grid.macros', 'workbook', fileName)] : []),
-    ...(count === 0
-      ? []
-      : [fault('grid.other-workbooks', 'workbook', fileName, { details: { count, first } })]),
+    ...counted('grid.other-workbooks', reading.otherWorkbooks),
+    ...counted('grid.table-columns', reading.tableColumns),
     ...(out.length === 0 ? [] : [fault('grid.left-out', 'workbook', out.join(', '))]),
     ...(reading.date1904 && sheets.some(hasDates)
       ? [fault('grid.dates-1904', 'workbook', fileName)]
@@ -126,7 +129,7 @@ function namesOf(
     .filter(({ scope }) => scope === undefined || there.has(scope))
     .map(({ name, range, scope }) => ({
       name,
-      refersTo: withoutTables(formulaFromFile(range), tables, -1),
+      refersTo: withoutTables(formulaFromFile(range), tables).formula,
       ...(scope === undefined ? {} : { sheet: scope }),
     }));
 }

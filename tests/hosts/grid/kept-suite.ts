@@ -71,7 +71,9 @@ export function testGridKept({ page, host, open, saved, settle }: GridPage): voi
       expect(await ranges()).toEqual(['B2:D6', 'D3:D6']);
       await change('deleteRows', 5);
       expect(await ranges()).toEqual(['B2:D5', 'D3:D5']);
-      expect(valueOf(await host.look())).toMatchObject({ places: [{ table: 'Runs', line: 2, rowCount: 2 }, {}] });
+      expect(valueOf(await host.look())).toMatchObject({
+        places: [{ table: 'Runs', line: 2, rowCount: 2 }, {}],
+      });
       for (let times = 0; times < 4; times++) await step('undo');
       expect(await kept()).toEqual(asWritten);
       for (let times = 0; times < 4; times++) await step('redo');
