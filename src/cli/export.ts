@@ -1,10 +1,9 @@
 /** The command export: a planned job for other programs, as files in one zip. */
-import { exportPlan } from '../exports/export-plan.ts';
-import { writeZip } from '../hosts/zip/write-zip.ts';
 import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
-import { planToFile } from './plan-to-file.ts';
+import { planToFiles } from './plan-to-files.ts';
 import { reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { FORCE_OPTION } from './shared-options.ts';
@@ -27,7 +26,7 @@ export const EXPORT: Command = {
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
-    'The plan is made anew: give --steps to plan, client and export for the same plan in all three.',
+    'The plan is made anew, and may differ a little from an earlier one: plan --export saves the same plan as the workbook.',
   ],
   examples: ['job.xlsx --out job-files.zip'],
   exits: {
@@ -39,27 +38,9 @@ export const EXPORT: Command = {
 };
 
 async function runExport(call: Call): Promise<Report> {
-  let paths: readonly string[] = [];
-  const saved = await planToFile(call, {
-    ending: '.zip',
-    make: (plan) => {
-      const files = exportPlan(plan);
-      paths = files.map(({ path }) => path);
-      return Promise.resolve(writeZip(files));
-    },
-  });
-  if (saved.plan === undefined) return saved.refusal;
-  const { plan, out } = saved;
-  const { cautions } = plan;
-  return reportWords(0, [...sayPlan(plan), sayFiles(out, paths)], { faults: [], cautions });
-}
-
-function sayFiles(out: string, paths: readonly string[]): string {
-  const count = (ending: string): number => paths.filter((path) => path.endsWith(ending)).length;
-  return [
-    `Written: ${out}`,
-    `  drawings  ${count('.svg')} as SVG`,
-    `  outlines  ${count('.dxf')} as DXF, at full size`,
-    `  lists     ${count('.csv')} as CSV`,
-  ].join('\n');
+  const file = exportFile('--out');
+  const { plan, refusal } = await planToFiles(call, [file]);
+  if (plan === undefined) return refusal;
+  const written = file.say(plan, call.values.get('--out') ?? '');
+  return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions: plan.cautions });
 }

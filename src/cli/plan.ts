@@ -1,18 +1,12 @@
 /** The command plan: a job in, a production workbook out. */
-import { paintPng } from '../hosts/file/paint-png.ts';
-import { saveFile } from '../hosts/file/save-file.ts';
-import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { planToJson } from '../planning/plan-json.ts';
-import { describePlan } from '../sheets/describe-plan.ts';
-import type { Fault } from '../core/faults/fault.ts';
-import { argumentAt, type Call, type Command, type Report } from './command.ts';
-import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
-import { planInput } from './plan-input.ts';
-import { reportJson, reportRefusal, reportWords } from './report.ts';
+import type { Call, Command, Report } from './command.ts';
+import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
+import { planToFiles } from './plan-to-files.ts';
+import { reportJson, reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { sayWorkbook } from './say-workbook.ts';
 import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
 
 export const PLAN: Command = {
   name: 'plan',
@@ -30,6 +24,16 @@ export const PLAN: Command = {
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
     {
+      name: '--client',
+      value: 'FILE.xlsx',
+      says: "Write the client's copy of this same plan, a workbook by itself.",
+    },
+    {
+      name: '--export',
+      value: 'FILE.zip',
+      says: 'Save its drawings (SVG), outlines (DXF) and lists (CSV) too, all in one zip.',
+    },
+    {
       name: '--formulas',
       says: 'Add the set-up numbers as plain formulas too, which answer new sizes in any spreadsheet.',
     },
@@ -40,9 +44,13 @@ export const PLAN: Command = {
   ],
   notes: [
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, rooms, profiles, pieces, groups, cautions, faults, workbook }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
+    'With --json: { version, totals, rooms, profiles, pieces, groups, cautions, faults, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
   ],
-  examples: ['job.xlsx --out plan.xlsx', 'job-folder --json'],
+  examples: [
+    'job.xlsx --out plan.xlsx',
+    'job.xlsx --out plan.xlsx --client for-client.xlsx --export files.zip',
+    'job-folder --json',
+  ],
   exits: {
     0: 'Planned, and written where asked for.',
     1: "The job can't be made as asked: a cove that this saw can't cut, a piece that no stick gives.",
@@ -52,29 +60,24 @@ export const PLAN: Command = {
 };
 
 async function runPlan(call: Call): Promise<Report> {
-  const json = call.flags.has('--json');
-  const input = argumentAt(call, 0);
-  const out = call.values.get('--out');
-  const force = call.flags.has('--force');
-  const faults: Fault[] = [];
-  const effort = readEffort(call, faults);
-  if (out !== undefined) {
-    faults.push(...(await checkTarget(out, { argument: '--out', force, input })));
+  const files = [
+    shopFile('--out', call.flags.has('--formulas')),
+    clientFile('--client'),
+    exportFile('--export'),
+  ];
+  const { plan, refusal } = await planToFiles(call, files);
+  if (plan === undefined) return refusal;
+  const pathOf = (option: string): string | null => call.values.get(option) ?? null;
+  if (call.flags.has('--json')) {
+    const [workbook, client, exported] = ['--out', '--client', '--export'].map(pathOf);
+    return reportJson(0, { ...planToJson(plan), workbook, client, exported });
   }
-  if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, json);
-  const planned = await planInput(input, { effort, isSilent: json });
-  if (planned.plan === undefined) return reportRefusal(planned.exit, planned, json);
-  const { plan } = planned;
-  const { cautions } = plan;
-  let written = 'No workbook is written: give --out FILE.xlsx to have one.';
-  if (out !== undefined) {
-    const description = describePlan(plan, { keepsFormulas: call.flags.has('--formulas') });
-    const saved = await saveFile(out, await writeWorkbook(description, { paint: paintPng }), {
-      replace: force,
-    });
-    if (!saved.ok) return reportRefusal(2, { faults: saved.faults, cautions }, json);
-    written = sayWorkbook(out, description);
+  const written = files.flatMap((file) => {
+    const path = pathOf(file.option);
+    return path === null ? [] : [file.say(plan, path)];
+  });
+  if (written.length === 0) {
+    written.push('No workbook is written: give --out FILE.xlsx to have one.');
   }
-  if (json) return reportJson(0, { ...planToJson(plan), workbook: out ?? null });
-  return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions });
+  return reportWords(0, [...sayPlan(plan), ...written], { faults: [], cautions: plan.cautions });
 }

@@ -238,6 +238,48 @@ export function planSuite(): void {
       expect(formulas.filter((formula) => foreign.test(formula))).toEqual([]);
     });
 
+    test("writes the client's copy and the files for other programs from the same plan", async () => {
+      const folder = folderWith(SMALL);
+      const args = [
+        'plan',
+        '.',
+        '--out',
+        'shop.xlsx',
+        '--client',
+        'copy.xlsx',
+        '--export',
+        'all.zip',
+      ];
+      const { exit, out, err } = await run(folder, args);
+      expect([exit, err]).toEqual([0, '']);
+      const written = [...out.matchAll(/^Written: (.*)$/gm)].map(([, path]) => path);
+      expect(written).toEqual(['shop.xlsx', 'copy.xlsx', 'all.zip']);
+      expect(partsOf(join(folder, 'copy.xlsx')).sheetNames).toEqual(['Moldings']);
+      const alone = folderWith(SMALL);
+      await run(alone, ['client', '.', '--out', 'copy.xlsx']);
+      await run(alone, ['export', '.', '--out', 'all.zip']);
+      for (const name of ['copy.xlsx', 'all.zip']) {
+        expect(readFileSync(join(folder, name)).equals(readFileSync(join(alone, name)))).toBe(true);
+      }
+      const json = jsonOf(await run(folder, [...args, '--force', '--json']));
+      expect(json).toMatchObject({
+        workbook: 'shop.xlsx',
+        client: 'copy.xlsx',
+        exported: 'all.zip',
+      });
+    });
+
+    test('says of all its files at once where they may not be written, and writes none', async () => {
+      const folder = folderWith(SMALL);
+      const before = filesIn(folder);
+      const wrong = ['--out', 'a.xlsx', '--client', './a.xlsx', '--export', 'all.xlsx'];
+      const { exit, err } = await run(folder, ['plan', '.', ...wrong]);
+      expect(exit).toBe(2);
+      expect(err).toContain('--client names the same file as --out, “./a.xlsx”.');
+      expect(err).toContain('--export: “all.xlsx” must end in “.zip”.');
+      expect(filesIn(folder)).toEqual(before);
+    });
+
     test('with --formulas the set-up numbers stand in the workbook as plain formulas too', async () => {
       const folder = folderWith(SMALL);
       const asked = ['plan', '.', '--out', 'plan.xlsx', '--formulas'];

@@ -249,6 +249,8 @@ export const WORDING = wordings({
     `${f.given} exists already. Give --force to replace it, or choose another name.`,
   'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
+  'file.same': (f) =>
+    `${f.argument} names the same file as ${f.detail('other')}, ${f.given}. Give each a file of its own.`,
   'file.is-input': (f) =>
     `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
 

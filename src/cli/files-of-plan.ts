@@ -1,0 +1,85 @@
+/** The files that a plan can be saved as, and what is said of them. */
+import { exportPlan } from '../exports/export-plan.ts';
+import { paintPng } from '../hosts/file/paint-png.ts';
+import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
+import { writeZip } from '../hosts/zip/write-zip.ts';
+import type { JobPlan } from '../planning/job-plan.ts';
+import { clientRooms } from '../sheets/client/client-rooms.ts';
+import { describeClientCopy } from '../sheets/client/client-sheet.ts';
+import { describePlan } from '../sheets/describe-plan.ts';
+import type { WorkbookDescription } from '../sheets/description.ts';
+import { count } from '../sheets/print-length.ts';
+import { sayMoney } from '../sheets/say-money.ts';
+import type { FileOfPlan } from './plan-to-files.ts';
+import { sayWorkbook } from './say-workbook.ts';
+
+/** A file, and the paragraph that says what is in it once it is made. */
+export interface SaidFile extends FileOfPlan {
+  readonly say: (plan: JobPlan, path: string) => string;
+}
+
+export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
+  let sheets: WorkbookDescription['sheets'] = [];
+  return {
+    option,
+    ending: '.xlsx',
+    make: (plan) => {
+      const description = describePlan(plan, { keepsFormulas });
+      ({ sheets } = description);
+      return writeWorkbook(description, { paint: paintPng });
+    },
+    say: (_plan, path) => sayWorkbook(path, { sheets }),
+  };
+}
+
+export function clientFile(option: string): SaidFile {
+  return {
+    option,
+    ending: '.xlsx',
+    make: (plan) => writeWorkbook(describeClientCopy(plan), { paint: paintPng }),
+    say: sayClient,
+  };
+}
+
+export function exportFile(option: string): SaidFile {
+  let paths: readonly string[] = [];
+  return {
+    option,
+    ending: '.zip',
+    make: (plan) => {
+      const files = exportPlan(plan);
+      paths = files.map(({ path }) => path);
+      return Promise.resolve(writeZip(files));
+    },
+    say: (_plan, out) => sayFiles(out, paths),
+  };
+}
+
+function sayClient(plan: JobPlan, out: string): string {
+  const { shop } = plan.job;
+  const { priceCents, taxCents } = plan.totals;
+  const say = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
+  const rooms = clientRooms(plan).filter(({ lines }) => lines.length > 0);
+  const lines = rooms.reduce((sum, room) => sum + room.lines.length, 0);
+  const what =
+    rooms.length === 0
+      ? 'nothing to price: every run is marked as done'
+      : `${count(rooms.length, 'room')}, ${count(lines, 'line')} with a quantity to change`;
+  return [
+    `Written: ${out}`,
+    `  ${what}`,
+    `  to pay ${say(priceCents + taxCents)}, of which tax ${say(taxCents)}`,
+    `  holds ${count(shop.priceHoldsDays, 'day')} from the date that you fill in`,
+    "It has nothing of the shop's costs, hours, margin or stock.",
+  ].join('\n');
+}
+
+function sayFiles(out: string, paths: readonly string[]): string {
+  const countOf = (ending: string): number => paths.filter((path) => path.endsWith(ending)).length;
+  return [
+    `Written: ${out}`,
+    `  drawings  ${countOf('.svg')} as SVG`,
+    `  outlines  ${countOf('.dxf')} as DXF, at full size`,
+    `  lists     ${countOf('.csv')} as CSV`,
+  ].join('\n');
+}
