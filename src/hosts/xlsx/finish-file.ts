@@ -1,6 +1,6 @@
 /**
  * What the library can't write is put right in its finished parts: errors as cached values, names that
- * stay hidden, pictures at their own size.
+ * stay hidden, pictures at their own size, the program's name.
  */
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
 
@@ -30,6 +30,7 @@ function finished(name: string, bytes: Uint8Array): Uint8Array {
   if (/^xl\/drawings\/drawing\d+\.xml$/u.test(name)) return strToU8(ownSizes(strFromU8(bytes)));
   if (/^xl\/worksheets\/sheet\d+\.xml$/u.test(name)) return strToU8(errors(strFromU8(bytes)));
   if (name === 'xl/workbook.xml') return strToU8(hidden(strFromU8(bytes)));
+  if (name === 'docProps/app.xml') return strToU8(writtenBy(strFromU8(bytes)));
   return bytes;
 }
 
@@ -41,6 +42,11 @@ function errors(xml: string): string {
         (_, before: string, between: string) => `${before}t="e"${between}`,
       )
     : xml;
+}
+
+/** ECMA-376 part 1, 22.2.2.1: the program that wrote it, where the library names itself. */
+function writtenBy(xml: string): string {
+  return xml.replace(/(<Application>)[^<]*/u, '$1Coveledger');
 }
 
 function hidden(xml: string): string {

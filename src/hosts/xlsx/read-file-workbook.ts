@@ -1,7 +1,14 @@
 /** Reads a whole workbook, looks and all, for a grid that shows it. */
 import type { Cell, Sheet, Workbook } from 'hucre/xlsx';
 
-import { failed, fault, ok, type Caution, type FaultCode, type Outcome } from '../../core/faults/fault.ts';
+import {
+  failed,
+  fault,
+  ok,
+  type Caution,
+  type FaultCode,
+  type Outcome,
+} from '../../core/faults/fault.ts';
 import { columnLetters } from '../../planning/input/raw-table.ts';
 import { STANDARD_FONT } from '../../sheets/styles.ts';
 import { LARGEST_GRID_SHEETS_MB, MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';

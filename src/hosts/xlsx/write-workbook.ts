@@ -10,7 +10,8 @@ import {
   type WorkbookDescription,
 } from '../../sheets/description.ts';
 import { STANDARD_FONT } from '../../sheets/styles.ts';
-import { pictures, placeAtOwnSize, type Paint } from './xlsx-pictures.ts';
+import { finishFile } from './finish-file.ts';
+import { pictures, type Paint } from './xlsx-pictures.ts';
 import { xlsxSheet } from './xlsx-sheet.ts';
 
 /** The same description gives the same bytes, so the file tells nothing of when or where. */
@@ -40,7 +41,6 @@ export async function writeWorkbook(
   const clean = cleanDescription(description);
   const wrong = checkDescription(clean);
   if (wrong.length > 0) throw new RangeError(`No workbook can hold this: ${wrong.join(' ')}`);
-  const drawn = clean.sheets.some(({ drawings = [] }) => drawings.length > 0);
   const sheets: WriteSheet[] = [];
   for (const sheet of clean.sheets) sheets.push(await drawnSheet(sheet, tools));
   const bytes = await writeXlsx({
@@ -54,7 +54,7 @@ export async function writeWorkbook(
       custom: { 'Description version': DESCRIPTION_VERSION },
     },
   });
-  return drawn ? placeAtOwnSize(bytes) : bytes;
+  return finishFile(bytes);
 }
 
 async function drawnSheet(sheet: SheetDescription, { paint }: WriteTools): Promise<WriteSheet> {

@@ -2,7 +2,6 @@
  * Drawings as pictures in a workbook. The library stretches a picture from cell to cell, so that its
  * size would follow the columns; its anchors are rewritten to say the picture's own size.
  */
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
 import type { WriteSheet } from 'hucre/xlsx';
 
 import type { Drawing } from '../../drawings/drawing.ts';
@@ -19,9 +18,6 @@ const EMU_PER_MM = 36_000;
 const EMU_PER_PIXEL = 9_525;
 /** PNG (W3C, third edition, section 5.2): how every file begins. */
 const PNG = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
-const DRAWING_PART = /^xl\/drawings\/drawing\d+\.xml$/;
-/** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */
-const WRITTEN = new Date(1980, 0, 1);
 
 /** Each takes a few megabytes while it is painted, and no machine paints many at a time. */
 const PAINTED_AT_ONCE = 4;
@@ -56,17 +52,6 @@ async function picture({ at, drawing }: PlacedDrawing, paint: Paint): Promise<Xl
     title: drawing.title,
     altText: drawing.alt,
   };
-}
-
-/** The same workbook with every picture at its own size from its top left cell on. */
-export function placeAtOwnSize(workbook: Uint8Array): Uint8Array {
-  const parts: Zippable = {};
-  for (const [name, bytes] of Object.entries(unzipSync(workbook))) {
-    const part = DRAWING_PART.test(name) ? strToU8(ownSizes(strFromU8(bytes))) : bytes;
-    // A PNG is packed already.
-    parts[name] = [part, { level: name.endsWith('.png') ? 0 : 6 }];
-  }
-  return zipSync(parts, { mtime: WRITTEN });
 }
 
 /** ECMA-376 part 1, 20.5.2.24 (oneCellAnchor) in place of 20.5.2.33 (twoCellAnchor). */
