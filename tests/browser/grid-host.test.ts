@@ -1,5 +1,6 @@
 import { jest } from '@jest/globals';
 import { inGrid } from '../hosts/grid/persons-in-grid.ts';
+import { testGridAnswers } from '../hosts/grid/answers-suite.ts';
 import { testGridKept } from '../hosts/grid/kept-suite.ts';
 import { testGridPerson } from '../hosts/grid/person-suite.ts';
 import { testGridPlans } from '../hosts/grid/plans-suite.ts';
@@ -39,5 +40,6 @@ gridSuite('The grid', (grid) => {
   testGridUndo(grid);
   testGridPerson(grid);
   testGridKept(grid);
+  testGridAnswers(grid);
   testGridPlans(grid);
 });

@@ -18,8 +18,10 @@ import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
 import type { FWorkbook } from '@univerjs/sheets/facade';
-import { beginFormulasAfresh } from './begin-formulas-afresh.ts';
-import { findReadsAnew } from './find-reads-anew.ts';
+import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
+import { compareCellsAnew } from './engine/compare-cells-anew.ts';
+import { findReadsAnew } from './engine/find-reads-anew.ts';
+import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { moveKept } from './move-kept.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
@@ -50,6 +52,8 @@ export function startGrid(
   functions: readonly GridFunctionEntry[],
 ): Grid {
   beginFormulasAfresh();
+  compareCellsAnew();
+  readNumbersWhole();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },

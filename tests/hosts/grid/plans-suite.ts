@@ -15,7 +15,7 @@ export function testGridPlans({ page, host, open, saved, settle }: GridPage): vo
     test.each(Object.keys(JOBS))(
       'has its formulas worked out to what stands in it: %s',
       async (job) => {
-        const description = describePlan(await planOf(JOBS[job]!));
+        const description = describePlan(await planOf(JOBS[job]!), { keepsFormulas: true });
         await open(inGrid([{ name: 'Notes', rows: [] }]));
         valueOf(await host.write(description, { owner: 'tool', replace: [] }));
         // What stands there is taken away first, so that what is read was worked out here.
