@@ -5,6 +5,7 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
+import { sayMoney } from '../sheets/say-money.ts';
 import type { ArgumentDefinition } from './command.ts';
 import { planWithin, type Planning } from './plan-within.ts';
 
@@ -30,8 +31,11 @@ export async function planInput(path: string, planning: Planning): Promise<Input
   const read = readJob(input.value, path);
   if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
   const { job } = read;
-  const planned = await planWithin(planning, ({ planSticks, options, onProfile }) =>
-    planJob(job, { ...options, planSticks, onProfile }),
+  const { currency, decimalSign } = job.shop;
+  const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const planned = await planWithin(
+    { ...planning, sayMoney: say },
+    ({ planSticks, options, onProfile }) => planJob(job, { ...options, planSticks, onProfile }),
   );
   const cautions = [...read.cautions, ...planned.cautions];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };

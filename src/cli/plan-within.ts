@@ -9,6 +9,8 @@ export interface Planning {
   readonly effort: Effort;
   /** Nothing is said beside the answer. */
   readonly isSilent: boolean;
+  /** Money in the shop's words; without a currency where no shop is known. */
+  readonly sayMoney?: (cents: number) => string;
 }
 
 /** What a planning is handed: which planner, its options, and a place for its profiles' names. */
@@ -23,11 +25,11 @@ export interface PlanMeans {
 const INTERRUPTED_EXIT = 130;
 
 export async function planWithin<Planned>(
-  { effort, isSilent }: Planning,
+  { effort, isSilent, sayMoney }: Planning,
   plan: (means: PlanMeans) => Promise<Planned>,
 ): Promise<Planned> {
   const signal = { aborted: false };
-  const line = progressLine(isSilent ? undefined : process.stderr);
+  const line = progressLine(isSilent ? undefined : process.stderr, undefined, sayMoney);
   const interrupt = (): void => {
     if (signal.aborted) process.exit(INTERRUPTED_EXIT);
     signal.aborted = true;

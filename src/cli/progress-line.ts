@@ -26,10 +26,15 @@ const USUAL_COLUMNS = 80;
 /** Back to the line's start, and wiping what stands behind it. */
 const [START, WIPE] = ['\r', '\u001b[K'];
 
-/** Writes nothing where `terminal` is absent or none. */
+/**
+ * Writes nothing where `terminal` is absent or none.
+ *
+ * @param say money in words
+ */
 export function progressLine(
   terminal: Terminal | undefined,
   now: () => number = () => performance.now(),
+  say: (cents: number) => string = (cents) => sayMoney(cents),
 ): ProgressLine {
   let isOpen = terminal?.isTTY === true;
   let written: number | undefined;
@@ -44,7 +49,7 @@ export function progressLine(
       )
         return;
       written = at;
-      const text = `${where}${phase}: ${sayMoney(costCents)} so far, ${sayMoney(boundCents)} at least`;
+      const text = `${where}${phase}: ${say(costCents)} so far, ${say(boundCents)} at least`;
       // A terminal that doesn't know its width says 0.
       const { columns = 0 } = terminal;
       const room = (columns > 0 ? columns : USUAL_COLUMNS) - 1;

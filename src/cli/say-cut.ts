@@ -25,7 +25,7 @@ export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer):
   return [
     drawTable(COLUMNS, sayPatterns(stated, plan.sticks)),
     loss,
-    `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} from ${count} ${count === 1 ? 'stick' : 'sticks'} for ${sayMoney(plan.costCents)}; ${sayProof(proofOf(answer), (cents) => sayMoney(cents))}.`,
+    `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} from ${count} ${count === 1 ? 'stick' : 'sticks'} for ${sayMoney(plan.costCents)}; ${sayProof(proofOf(answer), (cents) => sayMoney(cents), '.')}.`,
   ];
 }
 

@@ -1,5 +1,6 @@
 /** A plan in words: what was planned, profile by profile, its lumber group by group, and what it comes to. */
 import { formatInches } from '../core/units/format-length.ts';
+import { formatFixed } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import {
   hoursOf,
@@ -57,7 +58,7 @@ function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
 function sayLumber({ name, answer }: CuttingGroup, shop: Shop): string {
   const say = priceOf(shop);
   const proof = proofOf(answer);
-  return `${name} ${sayCost(proof, say)}, ${sayProof(proof, say)}.`;
+  return `${name} ${sayCost(proof, say)}, ${sayProof(proof, say, shop.decimalSign)}.`;
 }
 
 function sayTotals({ totals, job }: JobPlan): string {
@@ -81,10 +82,9 @@ function priceOf(shop: Shop): (cents: number) => string {
 /** Long lengths are read to the inch, or to the centimetre. */
 function sayLength(inches: ExactInches, shop: Shop): string {
   if (shop.unit === 'in') return formatInches(inches, { denominator: 1, marks: 'feet and inches' });
-  const metres = (Number(inches) * 0.0254).toFixed(2);
-  return `${metres.replace('.', shop.decimalSign)} m`;
+  return `${formatFixed(Number(inches) * 0.0254, 2, shop.decimalSign)} m`;
 }
 
 function sayNumber(value: number, shop: Shop): string {
-  return value.toFixed(1).replace('.', shop.decimalSign);
+  return formatFixed(value, 1, shop.decimalSign);
 }

@@ -1,18 +1,22 @@
 /** Title and text alternative of a board's end at full size. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import type { BoardEnd } from './board-end.ts';
 import type { FullSizePart } from './full-size.ts';
 import { sayLength } from './say.ts';
 
-export function titleFullSize({ cut }: BoardEnd, part: FullSizePart, unit: LengthUnit): string {
+export function titleFullSize(
+  { cut }: BoardEnd,
+  part: FullSizePart,
+  reading: LengthReading,
+): string {
   const which = part.count === 1 ? '' : `, part ${part.number} of ${part.count}`;
-  const size = `${sayLength(cut.width, unit)} by ${sayLength(cut.depth, unit)}`;
+  const size = `${sayLength(cut.width, reading)} by ${sayLength(cut.depth, reading)}`;
   return `Cove ${size} at full size, in the board's end${which}`;
 }
 
-export function sayFullSize(end: BoardEnd, part: FullSizePart, unit: LengthUnit): string {
+export function sayFullSize(end: BoardEnd, part: FullSizePart, reading: LengthReading): string {
   const { cut, flats, width, thickness, farSide } = end;
-  const say = (inches: number): string => sayLength(inches, unit);
+  const say = (inches: number): string => sayLength(inches, reading);
   const center =
     farSide === 'left'
       ? `${say(end.deepest[0])} from the left side`

@@ -2,7 +2,7 @@
  * The board's end with its cove at full size, to be traced: 1 mm of the drawing is 1 mm of wood, so
  * it is never scaled to a width. What is wider than the paper comes in parts that overlap.
  */
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import { planBoardEnd, type BoardEnd, type BoardEndView } from './board-end.ts';
 import { compose, line, LINE } from './compose.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
@@ -12,8 +12,7 @@ import { sayLength } from './say.ts';
 import { scaleBars, SCALE_BARS_WIDTH_MM } from './scale-bars.ts';
 import { withinStrip } from './strip.ts';
 
-export interface FullSizeView extends BoardEndView {
-  readonly unit: LengthUnit;
+export interface FullSizeView extends BoardEndView, LengthReading {
   /** Of the paper's room, in millimetres; absent: all in one part. */
   readonly widest?: number;
 }
@@ -59,12 +58,12 @@ const OVER_BOARD = 1.3;
  *   bug of the caller's).
  */
 export function drawFullSize(view: FullSizeView): Drawing[] {
-  const { widest = Infinity, unit } = view;
+  const { widest = Infinity } = view;
   if (!(widest >= LEAST_FULL_SIZE_MM)) {
     throw new RangeError(`Paper ${widest} mm wide has no room for the scale bars.`);
   }
   const end = planBoardEnd(view);
-  return partsOf(end, widest - 2 * AIR).map((part) => drawPart(end, part, unit));
+  return partsOf(end, widest - 2 * AIR).map((part) => drawPart(end, part, view));
 }
 
 /** As few parts as the paper takes, all of one width, each overlapping the next. */
@@ -89,7 +88,7 @@ function partsOf({ width }: BoardEnd, room: number): FullSizePart[] {
   }));
 }
 
-function drawPart(end: BoardEnd, part: FullSizePart, unit: LengthUnit): Drawing {
+function drawPart(end: BoardEnd, part: FullSizePart, reading: LengthReading): Drawing {
   const shown = part.to - part.from;
   const width = Math.max(shown + 2 * AIR, LEAST_FULL_SIZE_MM);
   const left = (width - shown) / 2;
@@ -98,7 +97,7 @@ function drawPart(end: BoardEnd, part: FullSizePart, unit: LengthUnit): Drawing 
   const closed = [...around, ...around.slice(0, 1)];
   const traced = withinStrip(closed, left, left + shown);
   const shapes: Shape[] = [
-    ...drawDeepest(end, place(end.deepest), left, left + shown, unit),
+    ...drawDeepest(end, place(end.deepest), left, left + shown, reading),
     ...part.joins.flatMap(({ at, name }) => drawJoin(end, left + at - part.from, name, width)),
     ...traced.map((points) => line(points, 'ink', TRACED)),
     ...nameSides(end, part, width),
@@ -108,8 +107,8 @@ function drawPart(end: BoardEnd, part: FullSizePart, unit: LengthUnit): Drawing 
     }),
     ...scaleBars(width / 2, LETTERS * UNDER_FACE.bars),
   ];
-  const title = titleFullSize(end, part, unit);
-  return compose({ title, alt: sayFullSize(end, part, unit), width }, shapes);
+  const title = titleFullSize(end, part, reading);
+  return compose({ title, alt: sayFullSize(end, part, reading), width }, shapes);
 }
 
 const FACE = 'face: rides on the table';
@@ -120,10 +119,10 @@ function drawDeepest(
   [x, y]: Point,
   left: number,
   right: number,
-  unit: LengthUnit,
+  reading: LengthReading,
 ): Shape[] {
   if (x < left || x > right) return [];
-  const text = `deepest, ${sayLength(cut.depth, unit)}`;
+  const text = `deepest, ${sayLength(cut.depth, reading)}`;
   const half = textWidth(text, LETTERS) / 2;
   const middle = Math.max(left + half, Math.min(x, right - half));
   const low = LETTERS * UNDER_FACE.deepest;

@@ -1,5 +1,5 @@
 /** The section of a molding whose shape isn't known, as when it is bought: a plain block with its sizes. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import { area, compose, LINE } from './compose.ts';
 import {
   extension,
@@ -20,10 +20,9 @@ import {
 } from './lettering.ts';
 import { sayLength } from './say.ts';
 
-export interface PlainSectionView {
+export interface PlainSectionView extends LengthReading {
   /** Inches. */
   readonly size: { readonly width: number; readonly thickness: number };
-  readonly unit: LengthUnit;
   /** Of the drawing, in millimetres; 65, the least, where absent. */
   readonly width?: number;
 }
@@ -42,14 +41,14 @@ const WORDS = 'shape as bought';
  * @returns Shapes in millimetres, with a text alternative that says both numbers.
  * @throws RangeError for sizes that no molding has (a bug of the caller's).
  */
-export function drawPlainSection({ size, unit, width: wanted }: PlainSectionView): Drawing {
+export function drawPlainSection({ size, width: wanted, ...reading }: PlainSectionView): Drawing {
   const width = soundWidth(wanted ?? LEAST_WIDTH_MM);
   if (![size.width, size.thickness].every((inches) => inches > 0 && Number.isFinite(inches))) {
     throw new RangeError(`No section can be drawn of ${size.width} by ${size.thickness}.`);
   }
   const letters = letterSize(width);
-  const wide = sayLength(size.width, unit);
-  const thick = sayLength(size.thickness, unit);
+  const wide = sayLength(size.width, reading);
+  const thick = sayLength(size.thickness, reading);
   const column = BESIDE + 1 + textWidth(thick, letters);
   const room = width - 2 * MARGIN - column;
   const scale = Math.min(room / size.width, (width * TALLEST_SHARE) / size.thickness);

@@ -3,7 +3,7 @@ import { sayAngle, sayLength } from './say.ts';
 import type { SectionPlan } from './section.ts';
 
 export function titleSection({ view, cut }: SectionPlan): string {
-  const size = `${sayLength(cut.width, view.unit)} by ${sayLength(cut.depth, view.unit)}`;
+  const size = `${sayLength(cut.width, view)} by ${sayLength(cut.depth, view)}`;
   return view.view === 'face up'
     ? `Cove ${size}, face up, seen from its end`
     : `Cove ${size}, face down on the saw, seen along the feed`;
@@ -15,7 +15,7 @@ export function saySection(plan: SectionPlan): string {
 
 /** Sides as they lie in the drawing; nothing of saw and rails. */
 function sayForClient({ view, cut, blank, flats, fits }: SectionPlan): string {
-  const say = (inches: number): string => sayLength(inches, view.unit);
+  const say = (inches: number): string => sayLength(inches, view);
   const far = (view.tiltSide === 'left') === (view.view !== 'face up') ? 'left' : 'right';
   const center = view.setting.tilt > 0 ? `deeper toward the ${far}` : 'the same on both sides';
   const cove = `Section of the molding, face up. The cove is ${say(cut.width)} wide and ${say(cut.depth)} deep, ${center}.`;
@@ -28,7 +28,7 @@ function sayForClient({ view, cut, blank, flats, fits }: SectionPlan): string {
 
 function sayForShop(plan: SectionPlan): string {
   const { view, cut, blank, flats, fits } = plan;
-  const say = (inches: number): string => sayLength(inches, view.unit);
+  const say = (inches: number): string => sayLength(inches, view);
   const far = (view.tiltSide === 'left') === (view.view !== 'face up') ? 'left' : 'right';
   const where =
     view.view === 'face up'
@@ -36,7 +36,7 @@ function sayForShop(plan: SectionPlan): string {
       : `Section of the board face down on the saw table, seen from the front of the saw along the feed; the far rail is at the ${far}.`;
   const tilted = view.setting.tilt > 0;
   const center = tilted
-    ? `its peak line ${say(cut.offCenter)} off center toward the far rail (blade tilted ${sayAngle(view.setting.tilt)} from upright)`
+    ? `its peak line ${say(cut.offCenter)} off center toward the far rail (blade tilted ${sayAngle(view.setting.tilt, view.decimalSign)} from upright)`
     : 'centered';
   const cove = `The cove is ${say(cut.width)} wide and ${say(cut.depth)} deep, ${center}.`;
   if (blank === undefined) return `${where} ${cove} The blank is not known.`;

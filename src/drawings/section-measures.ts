@@ -181,7 +181,7 @@ function label(
   name: string,
   inches: number,
 ): string {
-  return `${named ? `${name} ` : ''}${sayLength(inches, view.unit)}`;
+  return `${named ? `${name} ` : ''}${sayLength(inches, view)}`;
 }
 
 interface Label {

@@ -9,7 +9,7 @@ import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { computeOutline, type OutlinePoint } from '../core/cove/outline.ts';
 import type { TiltSide } from '../core/cove/rails.ts';
 import { computeFlats } from '../core/cove/stock.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import { area, compose, line, LINE } from './compose.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 import { LEAST_WIDTH_MM, letterSize, soundWidth, textAbout } from './lettering.ts';
@@ -21,7 +21,7 @@ import {
   type SectionColumns,
 } from './section-measures.ts';
 
-export interface SectionView {
+export interface SectionView extends LengthReading {
   readonly blade: Blade;
   /** The setting that cuts the cove. */
   readonly setting: Setting;
@@ -32,7 +32,6 @@ export interface SectionView {
     readonly nearFlat?: number;
   };
   readonly tiltSide: TiltSide;
-  readonly unit: LengthUnit;
   readonly view?: 'on the saw' | 'face up';
   /** In whose words its sides are told; the shop's where absent. */
   readonly words?: 'shop' | 'client';

@@ -6,20 +6,20 @@ import { marksNothing, sayAngle, sayMark } from './say.ts';
 import type { TablePlan } from './table-plan.ts';
 
 export function titleTable({ view, layout }: TablePlan): string {
-  return `Saw table from above, rails at ${sayAngle(view.setting.approach)} from the blade line, fed ${layout.feed}`;
+  return `Saw table from above, rails at ${sayAngle(view.setting.approach, view.decimalSign)} from the blade line, fed ${layout.feed}`;
 }
 
 export function sayTable(plan: TablePlan): string {
   const { view, layout, hasMarks } = plan;
   const { approach, tilt } = view.setting;
-  const front = formatDegrees(90 - toDegrees(approach));
+  const front = formatDegrees(90 - toDegrees(approach), view.decimalSign);
   const lean =
     tilt === 0
       ? 'The blade stands upright.'
-      : `The blade leans to the ${view.tiltSide}, ${sayAngle(tilt)} from upright.`;
+      : `The blade leans to the ${view.tiltSide}, ${sayAngle(tilt, view.decimalSign)} from upright.`;
   return [
     'Saw table seen from above, its front edge below.',
-    `Two rails cross it at ${sayAngle(approach)} from the blade line, ${front} from the front edge; the board is fed between them from front to back, ${layout.feed}.`,
+    `Two rails cross it at ${sayAngle(approach, view.decimalSign)} from the blade line, ${front} from the front edge; the board is fed between them from front to back, ${layout.feed}.`,
     lean,
     ...(hasMarks
       ? [sayRail('near', layout.near, plan), sayRail('far', layout.far, plan), ...saySides(plan)]
@@ -40,8 +40,8 @@ function sayRail(name: string, { front, back }: Rail, plan: TablePlan): string {
 function sayPlace({ fromBlade, fromSlot, onTable }: RailMark, { view }: TablePlan): string {
   if (!onTable) return 'off the table';
   const from = (inches: number, line: string): string => {
-    if (marksNothing(inches, view.unit)) return `on ${line}`;
-    return `${sayMark(inches, view.unit)} ${inches < 0 ? 'left' : 'right'} of ${line}`;
+    if (marksNothing(inches, view)) return `on ${line}`;
+    return `${sayMark(inches, view)} ${inches < 0 ? 'left' : 'right'} of ${line}`;
   };
   const blade = from(fromBlade, 'the blade line');
   return fromSlot === undefined ? blade : `${blade}, ${from(fromSlot, 'the left miter slot')}`;
@@ -49,9 +49,9 @@ function sayPlace({ fromBlade, fromSlot, onTable }: RailMark, { view }: TablePla
 
 function saySides({ sideMarks, view }: TablePlan): string[] {
   return sideMarks.map(({ rail, side, along }) => {
-    const place = marksNothing(along, view.unit)
+    const place = marksNothing(along, view)
       ? 'level with'
-      : `${sayMark(along, view.unit)} ${along < 0 ? 'in front of' : 'behind'}`;
+      : `${sayMark(along, view)} ${along < 0 ? 'in front of' : 'behind'}`;
     return `On the ${side} edge the ${rail} rail lies ${place} the middle of the blade.`;
   });
 }

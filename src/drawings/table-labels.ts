@@ -81,7 +81,7 @@ interface Angle {
 /** Between the blade line and the feed, about the middle of the blade, past its back end. */
 function approachAngle({ view, table, halfChord, size, scale, at }: TablePlan): Angle {
   const { approach } = view.setting;
-  const said = sayAngle(approach);
+  const said = sayAngle(approach, view.decimalSign);
   const radius = Math.max(halfChord + 1.5 / scale, Math.min(table.back * 0.8, halfChord + 4));
   const arc = arcAbout([0, 0], radius, 0, approach).map(at);
   const [x, y] = at([radius, 0]);
@@ -105,7 +105,7 @@ function approachAngle({ view, table, halfChord, size, scale, at }: TablePlan): 
 /** Between the front edge and the near rail, or the far one where the near rail isn't there. */
 function frontAngle({ view, table, layout, hand, size, scale, at }: TablePlan): Angle {
   const { approach } = view.setting;
-  const said = formatDegrees(90 - toDegrees(approach));
+  const said = formatDegrees(90 - toDegrees(approach), view.decimalSign);
   const rail = layout.near.front.onTable ? layout.near : layout.far;
   const label = {
     lines: [`${said} from`, 'the front edge'],
@@ -134,7 +134,7 @@ function leanLabels({ view, size, at }: TablePlan): Label[] {
     const lines = ['blade upright'];
     return [{ lines, tone: 'ink', wanted, reach: Infinity, otherwise: 'blade upright' }];
   }
-  const said = sayAngle(tilt);
+  const said = sayAngle(tilt, view.decimalSign);
   const lines = [`blade leans ${view.tiltSide},`, `${said} from upright`];
   const otherwise = `blade ${said} ${view.tiltSide} of upright`;
   return [{ lines, tone: 'ink', wanted, widest: 'blade leans right,', reach: Infinity, otherwise }];

@@ -48,7 +48,7 @@ function markEdge(plan: TablePlan, edge: 'front' | 'back'): Shape[] {
   for (const { name, origin, marks } of groupsOf(plan, rails, edge)) {
     const measures = marks.map(({ rail, y, inches }, index): LevelMeasure => {
       const [from, to] = [onEdge(origin)[0], onEdge(y)[0]];
-      const text = `${rail} ${sayMark(inches, view.unit)}`;
+      const text = `${rail} ${sayMark(inches, view)}`;
       const beside = to < from ? 'left' : 'right';
       return { from, to, y: rowAt(row + index), text, size, room, beside };
     });
@@ -115,7 +115,7 @@ function markSides(plan: TablePlan): Shape[] {
     const [edge, y] = at([along, way * (sides ?? halfShown)]);
     const [outer] = at([0, way * halfShown]);
     const x = outer + way * size * (SIDE_COLUMN.first + SIDE_COLUMN.next * column);
-    const text = `${rail} ${sayMark(along, view.unit)}`;
+    const text = `${rail} ${sayMark(along, view)}`;
     const [top, bottom] = [Math.min(y, middle), Math.max(y, middle)];
     const turned = { anchor: 'middle', tone: 'measure', turn: -90 } as const;
     return [

@@ -12,11 +12,11 @@ import {
   type TableSize,
   type TiltSide,
 } from '../core/cove/rails.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import type { Point } from './drawing.ts';
 import { LEAST_WIDTH_MM, letterSize, soundWidth } from './lettering.ts';
 
-export interface TableView {
+export interface TableView extends LengthReading {
   readonly blade: Blade;
   readonly setting: Setting;
   /** What rides on the table beside the cove; absent where no blank is known. Inches. */
@@ -24,7 +24,6 @@ export interface TableView {
   /** Absent where the shop doesn't give it: a usual one is drawn, dashed and without marks. */
   readonly table?: TableSize;
   readonly tiltSide: TiltSide;
-  readonly unit: LengthUnit;
   /** Of the drawing, in millimetres; 65, the least, where absent: 246 CSS pixels. */
   readonly width?: number;
 }

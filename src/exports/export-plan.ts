@@ -1,4 +1,5 @@
 /** A plan for other programs: drawings as SVG, outlines as DXF, lists as CSV. */
+import type { LengthReading } from '../core/units/length.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import { printExact } from '../sheets/print-length.ts';
@@ -31,13 +32,15 @@ const LISTS = [
  * @returns Files, no path twice, the same for the same plan.
  */
 export function exportPlan(plan: JobPlan): ExportFile[] {
-  const { decimalSign, leastBlankLength, unit } = plan.job.shop;
-  const cautions = standingCautions(printExact(leastBlankLength, unit));
+  const { shop } = plan.job;
+  const cautionsFor = (reading: LengthReading): readonly string[] =>
+    standingCautions(printExact(shop.leastBlankLength, reading));
   return [
-    cautionsFile(cautions),
-    ...LISTS.map((list) => writeList(list(plan), decimalSign)),
+    cautionsFile(cautionsFor(shop)),
+    ...LISTS.map((list) => writeList(list(plan), shop.decimalSign)),
     ...drawingFiles(describePlan(plan)),
-    ...outlineFiles(plan, cautions),
+    // A DXF has points, whatever the shop's sign: in its comments too.
+    ...outlineFiles(plan, cautionsFor({ unit: shop.unit, decimalSign: '.' })),
   ];
 }
 

@@ -8,18 +8,19 @@ import { sayStock } from '../sheets/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listAllPieces(plan: JobPlan): List {
-  const { unit } = plan.job.shop;
+  const { shop } = plan.job;
+  const { unit } = shop;
   const profiles = new Map(plan.job.profiles.map((one) => [nameKey(one.name), one]));
   const sticks = sticksByPiece(plan);
   const row = (piece: Piece, profile: Profile | undefined): ListValue[] => {
-    const left = sayEnd(piece.left, profile);
-    const right = sayEnd(piece.right, profile);
+    const left = sayEnd(piece.left, profile, shop.decimalSign);
+    const right = sayEnd(piece.right, profile, shop.decimalSign);
     return [
       piece.id,
       piece.room,
       piece.run,
       piece.profile,
-      printExact(piece.cutLength, unit),
+      printExact(piece.cutLength, shop),
       numberIn(piece.cutLength, unit),
       left.end,
       left.point,
@@ -57,12 +58,13 @@ export function listAllPieces(plan: JobPlan): List {
 
 /** A row a cut, in the order in which a stick is cut. */
 export function listCuts(plan: JobPlan): List {
-  const { unit } = plan.job.shop;
+  const { shop } = plan.job;
+  const { unit } = shop;
   const rows = eachStick(plan, ({ profile }, stick) =>
     stick.pieces.map((piece, at): ListValue[] => [
       profile.name,
       stick.id,
-      sayStock(stick.item, unit),
+      sayStock(stick.item, shop),
       stick.unit,
       stick.strip,
       stick.strips,
@@ -71,7 +73,7 @@ export function listCuts(plan: JobPlan): List {
       at + 1,
       piece.id,
       piece.part ?? null,
-      printExact(piece.length, unit),
+      printExact(piece.length, shop),
       numberIn(piece.length, unit),
     ]),
   );
@@ -97,10 +99,11 @@ export function listCuts(plan: JobPlan): List {
 }
 
 export function listOffcuts(plan: JobPlan): List {
-  const { unit } = plan.job.shop;
+  const { shop } = plan.job;
+  const { unit } = shop;
   const rows = eachStick(plan, ({ profile }, stick) =>
     stick.offcutKept
-      ? [[profile.name, stick.id, printExact(stick.offcut, unit), numberIn(stick.offcut, unit)]]
+      ? [[profile.name, stick.id, printExact(stick.offcut, shop), numberIn(stick.offcut, unit)]]
       : [],
   );
   return {

@@ -76,7 +76,7 @@ export function listStock({ groups, job, totals }: JobPlan): List {
       stockUse.map((use): ListValue[] => [
         name,
         use.item.for,
-        sayStock(use.item, unit),
+        sayStock(use.item, job.shop),
         numberIn(use.item.length, unit),
         use.fromRack,
         use.bought,

@@ -51,7 +51,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   );
   faults.push(...planned.faults);
   cautions.push(...planned.cautions);
-  const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit);
+  const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;
   const { groups } = planned;

@@ -2,7 +2,12 @@
  * The shop's settings as one list: name, kind, usual value and limits. Reading, the blank workbook
  * and the how-to sheet all follow from it, so a new setting is one new line here.
  */
-import { sayQuantity, type LengthUnit } from '../core/faults/quantity.ts';
+import {
+  sayQuantity,
+  writeDecimal,
+  type DecimalSign,
+  type LengthUnit,
+} from '../core/faults/quantity.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
@@ -206,12 +211,18 @@ export function settingOf(key: SettingKey): SettingDefinition {
 }
 
 /** The usual value with its unit, as a person would write it; lengths in the shop's own unit. */
-export function sayUsual(key: SettingKey, lengthUnit: LengthUnit = 'in'): string {
-  const { kind, name, unit, usual = '' } = settingOf(key);
+export function sayUsual(
+  key: SettingKey,
+  lengthUnit: LengthUnit = 'in',
+  decimalSign: DecimalSign = '.',
+): string {
+  const { kind, name, unit, usual: typed = '' } = settingOf(key);
+  // A sign or letters for money are no number.
+  const usual = kind === 'text' || kind === 'word' ? typed : writeDecimal(typed, decimalSign);
   if (name.endsWith('%')) return usual;
   if (kind === 'length' && lengthUnit === 'mm') {
-    const [over = 0, under = 1] = usual.split('/').map(Number);
-    return sayQuantity({ inches: over / under }, 'mm');
+    const [over = 0, under = 1] = typed.split('/').map(Number);
+    return sayQuantity({ inches: over / under }, 'mm', decimalSign);
   }
   return unit === 'degrees' ? `${usual}°` : `${usual} ${unit}`.trim();
 }

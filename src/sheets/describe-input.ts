@@ -19,7 +19,7 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
     job.find((table) => sameName(table.name, name));
   const shop = given('Shop');
   const reading = readingOf(shop);
-  const { paper, unit, leastBlankLength } = readShop(shop, reading, {
+  const { paper, leastBlankLength } = readShop(shop, reading, {
     faults: [],
     cautions: [],
   }).shop;
@@ -30,9 +30,9 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
     sheets: [
-      describeHowTo(paper, printExact(leastBlankLength, unit)),
+      describeHowTo(look, printExact(leastBlankLength, reading)),
       ...sheets,
-      describeShopSheet(shop, paper),
+      describeShopSheet(shop, look),
       ...(stock === undefined ? [] : [stock]),
     ],
   };

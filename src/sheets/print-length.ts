@@ -1,36 +1,41 @@
-/** Lengths, angles and counts as they are printed: text in the shop's unit, and the number beside it. */
+/** Lengths and counts as they are printed: text as the shop reads it, and the number beside it. */
 import type { LengthUnit } from '../core/faults/quantity.ts';
 import { formatInches, formatMillimetres } from '../core/units/format-length.ts';
-import type { ExactInches } from '../core/units/length.ts';
+import { formatFixed, formatNumber } from '../core/units/format-number.ts';
+import type { ExactInches, LengthReading } from '../core/units/length.ts';
 
 const FINEST_FRACTION = 64;
 const MM_DECIMALS = 3;
+const INCH_DECIMALS = 4;
 
 /**
  * A planned length as text that says exactly what is planned: `46 5/8"` or `1184.3 mm`. A length
  * that is no 64th of an inch is given in millimetres where that is exact, else in decimal inches;
  * one that is neither is the nearest 64th (or thousandth of a millimetre) with the word `about`.
  */
-export function printExact(length: ExactInches, unit: LengthUnit): string {
+export function printExact(length: ExactInches, { unit, decimalSign }: LengthReading): string {
   const isFraction = FINEST_FRACTION % Number(length.d) === 0;
   const isMetric = length.mul(127, 5).mul(10 ** MM_DECIMALS).d === 1n;
-  if (unit === 'mm') return `${isMetric ? '' : 'about '}${formatMillimetres(length, MM_DECIMALS)}`;
+  const metric = formatMillimetres(length, MM_DECIMALS, decimalSign);
+  if (unit === 'mm') return `${isMetric ? '' : 'about '}${metric}`;
   if (isFraction) return inchText(length, FINEST_FRACTION);
-  if (isMetric) return formatMillimetres(length, MM_DECIMALS);
-  if (length.mul(10_000).d === 1n) return `${Number(length)}"`;
+  if (isMetric) return metric;
+  if (length.mul(10 ** INCH_DECIMALS).d === 1n) {
+    return `${formatNumber(Number(length), INCH_DECIMALS, decimalSign)}"`;
+  }
   return `about ${inchText(length, FINEST_FRACTION)}`;
 }
 
 /** The length of a stick as the yard says it: `12'`, `7' 6"` or `3657.6 mm`. */
-export function printStick(length: ExactInches, unit: LengthUnit): string {
-  const isFeet = unit === 'in' && length.div(12).d === 1n;
-  return isFeet ? `${Number(length) / 12}'` : printExact(length, unit);
+export function printStick(length: ExactInches, reading: LengthReading): string {
+  const isFeet = reading.unit === 'in' && length.div(12).d === 1n;
+  return isFeet ? `${Number(length) / 12}'` : printExact(length, reading);
 }
 
 /** A sum of lengths, exact as a planned length is, in feet and inches where it is a foot or more. */
-export function printTotal(length: ExactInches, unit: LengthUnit): string {
+export function printTotal(length: ExactInches, reading: LengthReading): string {
   const isFraction = FINEST_FRACTION % Number(length.d) === 0;
-  if (unit === 'mm' || !isFraction) return printExact(length, unit);
+  if (reading.unit === 'mm' || !isFraction) return printExact(length, reading);
   return formatInches(length, { denominator: FINEST_FRACTION, marks: 'feet and inches' });
 }
 
@@ -41,14 +46,16 @@ export function numberIn(length: number | ExactInches, unit: LengthUnit): number
 }
 
 /** A computed length in decimals: `0.7188 in` or `18.26 mm`. */
-export function printDecimal(inches: number, unit: LengthUnit): string {
-  return unit === 'mm' ? formatMillimetres(inches, 2) : `${inches.toFixed(4)} in`;
+export function printDecimal(inches: number, { unit, decimalSign }: LengthReading): string {
+  if (unit === 'mm') return formatMillimetres(inches, 2, decimalSign);
+  return `${formatFixed(inches, INCH_DECIMALS, decimalSign)} in`;
 }
 
 /** A size to set or to measure: the nearest 64th with its decimal, or millimetres alone. */
-export function printBoth(inches: number, unit: LengthUnit): string {
-  if (unit === 'mm') return formatMillimetres(inches, MM_DECIMALS);
-  return `${inchText(inches, FINEST_FRACTION)} (${printDecimal(inches, unit)})`;
+export function printBoth(inches: number, reading: LengthReading): string {
+  const { unit, decimalSign } = reading;
+  if (unit === 'mm') return formatMillimetres(inches, MM_DECIMALS, decimalSign);
+  return `${inchText(inches, FINEST_FRACTION)} (${printDecimal(inches, reading)})`;
 }
 
 /** `1 piece`, `2 pieces`. */

@@ -1,7 +1,9 @@
 /** The ends of a piece in the words of the shop, each angle with what it is measured from. */
 import type { Profile } from '../planning/job.ts';
 import type { PieceEnd } from '../planning/piece.ts';
+import type { Shop } from '../planning/shop.ts';
 import { formatDegrees } from '../core/units/format-mark.ts';
+import type { DecimalSign } from '../core/units/number.ts';
 import type { EndShape } from '../drawings/stick-view.ts';
 
 /** What an end is and how the saw stands for it, and the point that the length is measured to. */
@@ -26,27 +28,39 @@ const SQUARE_END: EndWords = {
  * from a square cut. A molding at a spring angle takes two angles, which stand on Set-ups. A return
  * turns a right angle, whatever the wall does.
  */
-export function sayEnd(end: PieceEnd, profile: Profile | undefined): EndWords {
+export function sayEnd(
+  end: PieceEnd,
+  profile: Profile | undefined,
+  decimalSign: DecimalSign,
+): EndWords {
   const { point } = end;
-  const said = sayKind(end, profile?.spring !== undefined);
+  const said = sayKind(end, profile?.spring !== undefined, decimalSign);
   if (end.kind === 'square') return { ...SQUARE_END, point };
   const inFront = point === 'long point at the face' || point === 'long point of the return miter';
   return { ...said, point, shape: inFront ? 'long in front' : 'long behind' };
 }
 
-function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean): Pick<EndWords, 'end' | 'brief'> {
+function sayKind(
+  { kind, cornerDeg }: PieceEnd,
+  sprung: boolean,
+  decimalSign: DecimalSign,
+): Pick<EndWords, 'end' | 'brief'> {
   if (kind === 'square') return SQUARE_END;
-  const corner = formatDegrees(kind === 'return' ? 90 : cornerDeg);
+  const corner = formatDegrees(kind === 'return' ? 90 : cornerDeg, decimalSign);
   if (kind === 'cope' || sprung) {
     const end = `${kind}, ${corner} corner${kind === 'cope' ? '' : ': see Set-ups'}`;
     return { end, brief: end };
   }
-  return fromSquare(kind, 90 - (kind === 'return' ? 90 : cornerDeg) / 2);
+  return fromSquare(kind, 90 - (kind === 'return' ? 90 : cornerDeg) / 2, decimalSign);
 }
 
 /** `inside miter, 45° from square`. */
-function fromSquare(kind: string, angleDeg: number): Pick<EndWords, 'end' | 'brief'> {
-  const angle = formatDegrees(angleDeg);
+function fromSquare(
+  kind: string,
+  angleDeg: number,
+  decimalSign: DecimalSign,
+): Pick<EndWords, 'end' | 'brief'> {
+  const angle = formatDegrees(angleDeg, decimalSign);
   return { end: `${kind}, ${angle} from square`, brief: `${kind} ${angle}` };
 }
 
@@ -55,9 +69,9 @@ export function sayPartEnds(
   ends: { readonly left: EndWords; readonly right: EndWords },
   part: number,
   parts: number,
-  spliceAngleDeg: number,
+  { spliceAngle, decimalSign }: Pick<Shop, 'spliceAngle' | 'decimalSign'>,
 ): { left: EndWords; right: EndWords } {
-  const scarf = fromSquare('scarf', spliceAngleDeg);
+  const scarf = fromSquare('scarf', spliceAngle, decimalSign);
   // The two sides of a joint lap: one runs long at the back, the other at the face.
   const left: EndWords = {
     ...scarf,

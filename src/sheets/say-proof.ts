@@ -1,4 +1,6 @@
 /** What a plan of sticks costs and how near that is to the least possible, in words for all who show it. */
+import { formatNumber } from '../core/units/format-number.ts';
+import type { DecimalSign } from '../core/units/number.ts';
 import type { StickAnswer, StickStatus } from '../cutting/problem.ts';
 
 export interface Proof {
@@ -47,6 +49,7 @@ export function sayCost(
 export function sayProof(
   { status, lumberCents, creditCents, boundCents }: Proof,
   say: (cents: number) => string,
+  decimalSign: DecimalSign,
 ): string {
   if (status === 'proven') return 'proven least cost';
   const gap = lumberCents - creditCents - boundCents;
@@ -54,7 +57,7 @@ export function sayProof(
   const share = Math.ceil((gap / boundCents) * 1000 - 1e-9) / 10;
   const near =
     boundCents > 0
-      ? `within ${share} % of the least possible`
+      ? `within ${formatNumber(share, 1, decimalSign)} % of the least possible`
       : 'how near the least possible is not known';
   return `${status === 'unfinished' ? 'bound not finished: ' : ''}${near} ${most}`;
 }

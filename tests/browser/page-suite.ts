@@ -114,6 +114,15 @@ export function shownIn(page: Page, sheet: string, range: string): Promise<strin
   );
 }
 
+/** Every text that a sheet shows, a line each. */
+export function textsOn(page: Page, sheet: string): Promise<string> {
+  return page.evaluate((name) => {
+    const found = grid.book().getSheetByName(name)!;
+    const rows = found.getRange(0, 0, found.getLastRow() + 1, found.getLastColumn() + 1);
+    return rows.getDisplayValues().flat().join('\n');
+  }, sheet);
+}
+
 export function sheetNames(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     grid

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { CATALOGUE } from '../../src/functions/catalogue.ts';
 import { folderWith, jsonOf, runAlone, stopProgram } from '../cli/program.ts';
 import { drawingsOn, expectDrawn, fitOf } from './printed-drawings.ts';
-import { printTestsRun, readPdf, type PrintedPdf } from './printed-pdf.ts';
+import { printTestsRun, readPdf, wordsMissing, wordsOf, type PrintedPdf } from './printed-pdf.ts';
 import {
   downloaded,
   isKept,
@@ -13,6 +13,7 @@ import {
   selectCell,
   sheetNames,
   shownIn,
+  textsOn,
   typeInto,
   type OpenedPage,
 } from './page-suite.ts';
@@ -35,6 +36,8 @@ const TRIM = [
 
 /** The demo's profiles that are cut, in the order of its Profiles sheet. */
 const COVES = ['Reading cove', 'Gallery crown', 'Picture rail'];
+/** On the emptiest page, its header and footer with it. */
+const LEAST_WORDS = 12;
 /** In points. */
 const LETTER = [612, 792];
 
@@ -183,8 +186,14 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
       const whole = await print('Set-ups');
       expect(whole.size).toEqual(LETTER.toReversed());
       expectDrawn(whole, wanted, 1);
-      const cutting = await print('Cutting');
-      expect(cutting.texts.join('\n')).toContain('Porch');
+      for (const sheet of [...INPUT, ...WRITTEN]) {
+        const { texts } = await print(sheet);
+        // No page is printed without anything on it but its number.
+        const blank = texts.filter((text) => wordsOf(text).length < LEAST_WORDS);
+        expect({ sheet, blank }).toEqual({ sheet, blank: [] });
+        const missing = wordsMissing(await textsOn(page, sheet), texts.join('\n'));
+        expect({ sheet, missing }).toEqual({ sheet, missing: [] });
+      }
       expect(await page.locator('#print-view').count()).toBe(0);
     },
     PAGE_TEST_MS,

@@ -47,6 +47,24 @@ export function readPdf(bytes: Uint8Array): PrintedPdf {
   }
 }
 
+/** Words of a text as they come back from paper, where a cell's line may end after any of them. */
+export function wordsOf(text: string): string[] {
+  return text
+    .normalize('NFKC')
+    .split(/[\s-]+/u)
+    .filter((word) => word !== '');
+}
+
+/** @returns Words that stand fewer times on paper than they should; cells side by side may run together there. */
+export function wordsMissing(wanted: string, printed: string): string[] {
+  const [all, there] = [wordsOf(wanted), wordsOf(printed)].map((words) => words.join(' ')) as [
+    string,
+    string,
+  ];
+  const times = (text: string, word: string): number => text.split(word).length - 1;
+  return [...new Set(wordsOf(wanted))].filter((word) => times(there, word) < times(all, word));
+}
+
 /** Their sizes follow from their pixels and the pixels of an inch, which are rounded to whole ones. */
 function readPictures(list: string): PrintedPicture[] {
   const rows = list.split('\n').map((line) => line.trim().split(/\s+/u));

@@ -28,6 +28,7 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 const sixteenths = (least: number, most: number) =>
   fc.integer({ min: least * 16, max: most * 16 }).map((count) => count / 16);
 const unit = fc.constantFrom('in' as const, 'mm' as const);
+const decimalSign = fc.constantFrom('.' as const, ',' as const);
 const tiltSide = fc.constantFrom('left' as const, 'right' as const);
 const width = fc.oneof(fc.constant(65), number(65, 200));
 
@@ -57,6 +58,7 @@ export const anySection: fc.Arbitrary<SectionView> = fc
     even: fc.boolean(),
     tiltSide,
     unit,
+    decimalSign,
     view: fc.constantFrom('on the saw' as const, 'face up' as const),
     width,
   })
@@ -92,6 +94,7 @@ export const fittingSection = cut.chain(({ blade, setting }) => {
       web: number(0.05, 2),
       tiltSide,
       unit,
+      decimalSign,
       width,
     })
     .map(({ near, far, web, ...rest }) => {
@@ -117,7 +120,15 @@ const table = fc
   }));
 
 export const anyTable: fc.Arbitrary<TableView> = fc
-  .record({ cut, flats: fc.option(flats), table: fc.option(table), tiltSide, unit, width })
+  .record({
+    cut,
+    flats: fc.option(flats),
+    table: fc.option(table),
+    tiltSide,
+    unit,
+    decimalSign,
+    width,
+  })
   .map(({ cut: { blade, setting }, flats: beside, table: top, ...rest }) => ({
     blade,
     setting,

@@ -28,6 +28,7 @@ const SKEWED: FullSizeView = {
   blank: { width: 4, thickness: 1, nearFlat: 3 / 8 },
   tiltSide: 'left',
   unit: 'in',
+  decimalSign: '.',
 };
 
 /** The lines to trace, the only ones of their width. */
@@ -57,8 +58,8 @@ const single = (view: FullSizeView): Drawing => {
 describe("The board's end at full size", () => {
   test('is as wide and thick as the wood, with as much cut away, in millimetres', () => {
     fc.assert(
-      fc.property(fittingSection, ({ blade, setting, blank, tiltSide, unit }) => {
-        const drawing = single({ blade, setting, blank, tiltSide, unit });
+      fc.property(fittingSection, ({ blade, setting, blank, tiltSide, unit, decimalSign }) => {
+        const drawing = single({ blade, setting, blank, tiltSide, unit, decimalSign });
         const [traced] = tracedIn(drawing);
         const { wide, high } = boxOf(traced!.points);
         expect(wide).toBeCloseTo(blank.width * 25.4, 6);
@@ -95,9 +96,9 @@ describe("The board's end at full size", () => {
 
   test('of a right-tilt saw is traced as the mirror image', () => {
     fc.assert(
-      fc.property(fittingSection, ({ blade, setting, blank, unit }) => {
+      fc.property(fittingSection, ({ blade, setting, blank, unit, decimalSign }) => {
         const [left, right] = (['left', 'right'] as const).map((tiltSide) =>
-          single({ blade, setting, blank, unit, tiltSide }),
+          single({ blade, setting, blank, unit, decimalSign, tiltSide }),
         );
         const mirror = tracedIn(right!)[0]!.points.map(([x, y]): Point => [left!.width - x, y]);
         for (const [x, y] of tracedIn(left!)[0]!.points) {
@@ -129,28 +130,32 @@ describe("The board's end at full size", () => {
   test('wider than the paper comes in parts that show all of it and overlap', () => {
     const paper = fc.double({ min: LEAST_FULL_SIZE_MM, max: 280, noNaN: true });
     fc.assert(
-      fc.property(fittingSection, paper, ({ blade, setting, blank, tiltSide, unit }, widest) => {
-        const view = { blade, setting, blank, tiltSide, unit };
-        const parts = drawFullSize({ ...view, widest });
-        for (const { width } of parts) expect(width).toBeLessThanOrEqual(widest + 1e-9);
-        // Laid line on line, each part begins where the joins say.
-        let start = 0;
-        const ends = parts.map((part, at) => {
-          const { left, right } = boxOf(tracedIn(part).flatMap(({ points }) => points));
-          const [before, after] =
-            at === 0 ? [undefined, joinsIn(part)[0]] : [joinsIn(part)[0], joinsIn(part)[1]];
-          if (before !== undefined) start -= before - left;
-          const from = start;
-          start += (after ?? right) - left;
-          return { from, to: from + right - left };
-        });
-        expect(ends[0]!.from).toBe(0);
-        expect(ends.at(-1)!.to).toBeCloseTo(blank.width * 25.4, 6);
-        ends.slice(1).forEach(({ from }, at) => {
-          expect(ends[at]!.to - from).toBeCloseTo(OVERLAP_MM, 6);
-        });
-        if (blank.width * 25.4 <= widest - 4) expect(parts).toHaveLength(1);
-      }),
+      fc.property(
+        fittingSection,
+        paper,
+        ({ blade, setting, blank, tiltSide, unit, decimalSign }, widest) => {
+          const view = { blade, setting, blank, tiltSide, unit, decimalSign };
+          const parts = drawFullSize({ ...view, widest });
+          for (const { width } of parts) expect(width).toBeLessThanOrEqual(widest + 1e-9);
+          // Laid line on line, each part begins where the joins say.
+          let start = 0;
+          const ends = parts.map((part, at) => {
+            const { left, right } = boxOf(tracedIn(part).flatMap(({ points }) => points));
+            const [before, after] =
+              at === 0 ? [undefined, joinsIn(part)[0]] : [joinsIn(part)[0], joinsIn(part)[1]];
+            if (before !== undefined) start -= before - left;
+            const from = start;
+            start += (after ?? right) - left;
+            return { from, to: from + right - left };
+          });
+          expect(ends[0]!.from).toBe(0);
+          expect(ends.at(-1)!.to).toBeCloseTo(blank.width * 25.4, 6);
+          ends.slice(1).forEach(({ from }, at) => {
+            expect(ends[at]!.to - from).toBeCloseTo(OVERLAP_MM, 6);
+          });
+          if (blank.width * 25.4 <= widest - 4) expect(parts).toHaveLength(1);
+        },
+      ),
       { numRuns: 100 },
     );
   });
@@ -182,11 +187,23 @@ describe("The board's end at full size", () => {
   test('keeps its letters apart and on the paper, whatever the cove, blank, unit and paper', () => {
     const paper = fc.double({ min: LEAST_FULL_SIZE_MM, max: 280, noNaN: true });
     fc.assert(
-      fc.property(fittingSection, paper, ({ blade, setting, blank, tiltSide, unit }, widest) => {
-        for (const drawing of drawFullSize({ blade, setting, blank, tiltSide, unit, widest })) {
-          expect(misplacedIn(drawing)).toEqual([]);
-        }
-      }),
+      fc.property(
+        fittingSection,
+        paper,
+        ({ blade, setting, blank, tiltSide, unit, decimalSign }, widest) => {
+          for (const drawing of drawFullSize({
+            blade,
+            setting,
+            blank,
+            tiltSide,
+            unit,
+            decimalSign,
+            widest,
+          })) {
+            expect(misplacedIn(drawing)).toEqual([]);
+          }
+        },
+      ),
       { numRuns: 200 },
     );
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { drawPlainSection } from '../../src/drawings/plain-section.ts';
 import { drawSection } from '../../src/drawings/section.ts';
 import { misplacedIn, settingFor, BLADE } from './drawn-coves.ts';
@@ -18,7 +19,12 @@ describe('The plain section of a molding', () => {
         fc.constantFrom('in' as const, 'mm' as const),
         fc.constantFrom(65, 85, 120, 200),
         (width, thickness, unit, paper) => {
-          const drawing = drawPlainSection({ size: { width, thickness }, unit, width: paper });
+          const drawing = drawPlainSection({
+            size: { width, thickness },
+            unit,
+            decimalSign: '.',
+            width: paper,
+          });
           expect(misplacedIn(drawing)).toEqual([]);
           const [block] = drawing.shapes;
           if (block?.kind !== 'path') throw new Error('The block comes first.');
@@ -34,22 +40,26 @@ describe('The plain section of a molding', () => {
   });
 
   test('says both sizes in the drawing, its title and its text alternative', () => {
-    const drawing = drawPlainSection({ size: { width: 5.25, thickness: 9 / 16 }, unit: 'in' });
+    const drawing = drawPlainSection({
+      size: { width: 5.25, thickness: 9 / 16 },
+      ...INCHES_AND_POINT,
+    });
     expect(textsIn(drawing)).toEqual(['shape as bought', '5 1/4"', '9/16"']);
     expect(drawing.title).toBe('Molding 5 1/4" by 9/16", seen from its end');
     expect(drawing.alt).toContain('5 1/4" wide and 9/16" thick');
     const metric = drawPlainSection({
       size: { width: 90 / 25.4, thickness: 18 / 25.4 },
       unit: 'mm',
+      decimalSign: '.',
     });
     expect(textsIn(metric)).toEqual(['shape as bought', '90 mm', '18 mm']);
   });
 
   test('of no size is a fault of ours', () => {
     for (const width of [0, -1, Infinity, NaN]) {
-      expect(() => drawPlainSection({ size: { width, thickness: 1 }, unit: 'in' })).toThrow(
-        RangeError,
-      );
+      expect(() =>
+        drawPlainSection({ size: { width, thickness: 1 }, ...INCHES_AND_POINT }),
+      ).toThrow(RangeError);
     }
   });
 });
@@ -58,7 +68,7 @@ describe('The section of a cove in a client’s words', () => {
   const view = {
     blade: BLADE,
     blank: { width: 5, thickness: 1.25, nearFlat: 0.75 },
-    unit: 'in',
+    ...INCHES_AND_POINT,
     view: 'face up',
     words: 'client',
   } as const;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
 import { computeSectionArea } from '../../src/core/cove/outline.ts';
 import { radians } from '../../src/core/units/angle.ts';
@@ -27,7 +28,7 @@ const SKEWED: SectionView = {
   setting: settingFor(3, 3 / 4, 1 / 2),
   blank: { width: 4, thickness: 1, nearFlat: 3 / 8 },
   tiltSide: 'left',
-  unit: 'in',
+  ...INCHES_AND_POINT,
 };
 
 const said = (view: SectionView): string[] => textsIn(drawSection(view)).map(({ text }) => text);
@@ -58,12 +59,12 @@ describe('The section of a cove', () => {
   });
 
   test('letters what is less than half a 64th as such, and nothing as nothing', () => {
-    expect(sayLength(1 / 200, 'in')).toBe('under 1/64"');
-    expect(sayLength(0, 'in')).toBe('0"');
-    expect(sayLength(1e-9, 'in')).toBe('0"');
+    expect(sayLength(1 / 200, INCHES_AND_POINT)).toBe('under 1/64"');
+    expect(sayLength(0, INCHES_AND_POINT)).toBe('0"');
+    expect(sayLength(1e-9, INCHES_AND_POINT)).toBe('0"');
     // 1/100 in is 0.64 parts of 64.
-    expect(sayLength(1 / 100, 'in')).toBe('≈ 1/64"');
-    expect(sayLength(2.9999999996, 'in')).toBe('3"');
+    expect(sayLength(1 / 100, INCHES_AND_POINT)).toBe('≈ 1/64"');
+    expect(sayLength(2.9999999996, INCHES_AND_POINT)).toBe('3"');
   });
 
   test('names what it measures where it is wide enough', () => {

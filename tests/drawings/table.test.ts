@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
 import { layOutRails } from '../../src/core/cove/rails.ts';
 import { radians, toDegrees } from '../../src/core/units/angle.ts';
@@ -20,7 +21,7 @@ import {
 } from './drawn-coves.ts';
 
 const SETTING = settingFor(3, 3 / 4, 1 / 2);
-const NO_TABLE = { blade: BLADE, setting: SETTING, tiltSide: 'left', unit: 'in' } as const;
+const NO_TABLE = { blade: BLADE, setting: SETTING, tiltSide: 'left', ...INCHES_AND_POINT } as const;
 const VIEW: TableView = {
   ...NO_TABLE,
   flats: { near: 1 / 2, far: 1 / 2 },

@@ -9,13 +9,14 @@ import { HOSTILE_NAMES, JOBS } from '../sheets/sheet-jobs.ts';
 type Row = Readonly<Record<string, string>>;
 
 /** A list read back, each row by its headings. */
-function listOf(plan: JobPlan, name: string, delimiter = ','): Row[] {
+function listOf(plan: JobPlan, name: string): Row[] {
+  const delimiter = plan.job.shop.decimalSign === ',' ? ';' : ',';
   const file = exportPlan(plan).find(({ path }) => path === `lists/${name}.csv`);
   return parse(file!.text, { bom: true, columns: true, delimiter });
 }
 
 function sum(rows: readonly Row[], heading: string): number {
-  return rows.reduce((all, row) => all + Number(row[heading]), 0);
+  return rows.reduce((all, row) => all + Number(row[heading]?.replace(',', '.')), 0);
 }
 
 describe.each(Object.entries(JOBS))('lists of the job %s', (_, tables) => {
@@ -24,8 +25,7 @@ describe.each(Object.entries(JOBS))('lists of the job %s', (_, tables) => {
   test('hold every piece once, and their lengths make up the net length', async () => {
     const plan = await planned;
     const { unit } = plan.job.shop;
-    const delimiter = plan.job.shop.decimalSign === ',' ? ';' : ',';
-    const pieces = listOf(plan, 'pieces', delimiter);
+    const pieces = listOf(plan, 'pieces');
     const live = pieces.filter(({ Done }) => Done === '');
     expect(pieces).toHaveLength(plan.pieces.length);
     expect(live).toHaveLength(plan.totals.pieces);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { pageRule } from '../../src/page/print/page-rule.ts';
-import { keptTogether, printBlocks } from '../../src/page/print/print-blocks.ts';
+import { keptTogether, partBlock, printBlocks } from '../../src/page/print/print-blocks.ts';
 import { printScale } from '../../src/page/print/print-table.ts';
 import type { PrintedSheet } from '../../src/page/print/printed-sheet.ts';
 
@@ -32,6 +32,29 @@ describe('The blocks of a printed sheet', () => {
       [7, 8],
     ]);
     expect(printBlocks(sheet(0))).toEqual([]);
+  });
+
+  test('repeat the title rows from where they stand, and hold all else once, wherever a block ends', () => {
+    const print = { ...PRINT, titleRows: [4, 5] } as const;
+    expect(partBlock(print, [0, 2])).toEqual({ body: [0, 2] });
+    expect(partBlock(print, [0, 3])).toEqual({ body: [0, 3] });
+    expect(partBlock(print, [3, 8])).toEqual({ heads: [3, 4], body: [5, 8] });
+    expect(partBlock(print, [1, 8])).toEqual({ above: [1, 2], heads: [3, 4], body: [5, 8] });
+    expect(partBlock(print, [9, 12])).toEqual({ heads: [3, 4], body: [9, 12] });
+    expect(partBlock(PRINT, [9, 12])).toEqual({ body: [9, 12] });
+    const rows = 12;
+    for (const breaksAfter of [[1], [3], [4], [5], [3, 4, 5], [2, 7], []]) {
+      const parts = printBlocks(sheet(rows, { print: { ...print, breaksAfter } })).map((block) =>
+        partBlock(print, block),
+      );
+      const printed = new Set<number>();
+      for (const { above, heads, body } of parts) {
+        for (const [from, to] of [above, heads, body].filter((part) => part !== undefined)) {
+          for (let row = from; row <= to; row++) printed.add(row);
+        }
+      }
+      expect({ breaksAfter, printed: printed.size }).toEqual({ breaksAfter, printed: rows });
+    }
   });
 
   test('keep together the rows that a joined cell or a picture stands over, and no others', () => {

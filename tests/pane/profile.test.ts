@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { toDegrees } from '../../src/core/units/angle.ts';
 import { parseLength } from '../../src/core/units/length.ts';
 import { answerProfile, answerTyped } from '../../src/pane/profile/answer-profile.ts';
@@ -154,7 +155,7 @@ describe('The numbers of a set-up', () => {
   });
 
   test('come with the profile’s sizes in words', () => {
-    expect(sayProfile(profile, 'in')).toBe(
+    expect(sayProfile(profile, INCHES_AND_POINT)).toBe(
       'Cove 3" (3.0000 in) wide, 3/4" (0.7500 in) deep, 1/2" (0.5000 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Note: Deep side toward the far rail',
     );
   });

@@ -74,7 +74,6 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
 
   test('cuts every piece, or all of its parts, on the cutting sheet as planned', () => {
     const { plan, workbook } = planned(name);
-    const { unit } = plan.job.shop;
     const sheet = sheetOf(workbook, 'Cutting');
     const printed = cutPieces(sheet).map(({ id, text }) => `${id}: ${text}`);
     const wanted = plan.groups
@@ -85,7 +84,7 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     wanted.forEach(({ id, length }, index) => {
       const text = printed[index]!.slice(id.length + 2);
       expect(printed[index]!.startsWith(`${id}: `)).toBe(true);
-      const read = parseLength(text, 'printed', { unit, decimalSign: '.' });
+      const read = parseLength(text, 'printed', plan.job.shop);
       expect(read.ok && read.value.equals(length)).toBe(true);
     });
   });

@@ -31,7 +31,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
       const number = piece.kind === 'run' ? piece.number : piece.id.split(' / ').at(-1);
       const row = byName.get(key(cleanText(piece.room), cleanText(piece.run), number));
       expect(row?.profile).toBe(piece.profile);
-      const read = parseLength(row?.text, 'printed', { unit, decimalSign: '.' });
+      const read = parseLength(row?.text, 'printed', plan.job.shop);
       expect(read.ok && read.value.equals(piece.cutLength)).toBe(true);
       const inUnit = unit === 'mm' ? piece.cutLength.mul(127, 5) : piece.cutLength;
       expect(row?.number).toBe(piece.done ? null : Number(inUnit));

@@ -12,20 +12,24 @@ const proof = (status: Proof['status'], boundCents: number, creditCents = 0): Pr
 
 describe('How good a cutting plan is', () => {
   test('is said in three phrases, never better than it is', () => {
-    expect(sayProof(proof('proven', 11000), say)).toBe('proven least cost');
-    expect(sayProof(proof('gap', 10000), say)).toBe(
+    expect(sayProof(proof('proven', 11000), say, '.')).toBe('proven least cost');
+    expect(sayProof(proof('gap', 10000), say, '.')).toBe(
       'within 10 % of the least possible (at most $10.00 more might be saved)',
     );
-    expect(sayProof(proof('gap', 10999), say)).toBe(
+    expect(sayProof(proof('gap', 10999), say, '.')).toBe(
       'within 0.1 % of the least possible (at most $0.01 more might be saved)',
     );
-    expect(sayProof(proof('unfinished', 10000), say)).toBe(
+    expect(sayProof(proof('unfinished', 10000), say, '.')).toBe(
       'bound not finished: within 10 % of the least possible (at most $10.00 more might be saved)',
     );
   });
 
+  test('has its share in the decimal sign of the shop', () => {
+    expect(sayProof(proof('gap', 10999), say, ',')).toMatch(/^within 0,1 % of the least possible/u);
+  });
+
   test('is no share of nothing', () => {
-    expect(sayProof(proof('gap', 0), say)).toBe(
+    expect(sayProof(proof('gap', 0), say, '.')).toBe(
       'how near the least possible is not known (at most $110.00 more might be saved)',
     );
   });
@@ -33,7 +37,7 @@ describe('How good a cutting plan is', () => {
   test('is judged by what the lumber costs once the kept offcuts are taken off', () => {
     const credited = proof('gap', 10000, 500);
     expect(sayCost(credited, say)).toBe('$110.00 less $5.00 for kept offcuts');
-    expect(sayProof(credited, say)).toBe(
+    expect(sayProof(credited, say, '.')).toBe(
       'within 5 % of the least possible (at most $5.00 more might be saved)',
     );
     expect(sayCost(proof('gap', 10000), say)).toBe('$110.00');

@@ -1,5 +1,6 @@
 import { expect, test } from '@jest/globals';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
 import { layOutRails } from '../../src/core/cove/rails.ts';
 import { solveSetting } from '../../src/core/cove/set-up.ts';
@@ -93,7 +94,11 @@ office(
   async () => {
     expect(here).toBe(true);
     const blocks = TYPED.map(([name]) => ({ ...PLANNED, name }));
-    const sheets = describeFormulas(blocks, { paper: 'a4', unit: 'in', tiltSide: 'left' });
+    const sheets = describeFormulas(blocks, {
+      paper: 'a4',
+      ...INCHES_AND_POINT,
+      tiltSide: 'left',
+    });
     const typed = typeOver(
       { version: DESCRIPTION_VERSION, title: 'Formulas', sheets },
       TYPED.map(([, sizes]) =>

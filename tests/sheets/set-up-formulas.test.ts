@@ -49,7 +49,7 @@ function workbookOf(
   unit: Unit,
   tiltSide: Side = 'left',
 ): WorkbookDescription {
-  const sheets = describeFormulas(coves, { paper: 'letter', unit, tiltSide });
+  const sheets = describeFormulas(coves, { paper: 'letter', unit, decimalSign: '.', tiltSide });
   return { version: DESCRIPTION_VERSION, title: 'Formulas', sheets };
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { drawTable } from '../../src/drawings/table.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { cellName, soundRange } from '../../src/sheets/cell-range.ts';
@@ -301,7 +302,7 @@ describe('A set-up page', () => {
       flats: setUp.flats,
       table: { front: 12, back: 15, width: 40, slotToBlade: 5.375 },
       tiltSide: 'left',
-      unit: 'in',
+      ...INCHES_AND_POINT,
       width: onTable!.drawing.width,
     });
     expect(onTable!.drawing).toEqual(wanted);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 
+import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import type { SheetDescription } from '../../src/sheets/description.ts';
 import { sayLeastRadius } from '../../src/sheets/set-ups/set-up-page.ts';
@@ -7,6 +8,8 @@ import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { saySide } from '../../src/sheets/set-ups/rail-marks.ts';
 import { DEMO_FOLDER, folderTables, planOf, type Tables } from '../planning/make-job.ts';
 import { cellAt, JOBS, rowWith, textsOf } from './sheet-jobs.ts';
+
+const MILLIMETRES = { unit: 'mm', decimalSign: '.' } as const;
 
 async function setUpsOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
   const plan = await planOf(tables);
@@ -206,11 +209,13 @@ describe('A set-up page', () => {
 
 describe('Words on the sheets', () => {
   test('tell left from right, and a mark on the line from both', () => {
-    expect(saySide(-2.5, 'the blade line', 'in')).toBe('2 1/2" left of the blade line');
-    expect(saySide(2.5, 'the left miter slot', 'in')).toBe('2 1/2" right of the left miter slot');
-    expect(saySide(-0.001, 'the blade line', 'in')).toBe('on the blade line');
-    expect(saySide(0.001, 'the blade line', 'mm')).toBe('on the blade line');
-    expect(saySide(0.5, 'the blade line', 'in')).toBe('1/2" right of the blade line');
-    expect(saySide(-1, 'the blade line', 'mm')).toBe('25.5 mm left of the blade line');
+    expect(saySide(-2.5, 'the blade line', INCHES_AND_POINT)).toBe('2 1/2" left of the blade line');
+    expect(saySide(2.5, 'the left miter slot', INCHES_AND_POINT)).toBe(
+      '2 1/2" right of the left miter slot',
+    );
+    expect(saySide(-0.001, 'the blade line', INCHES_AND_POINT)).toBe('on the blade line');
+    expect(saySide(0.001, 'the blade line', MILLIMETRES)).toBe('on the blade line');
+    expect(saySide(0.5, 'the blade line', INCHES_AND_POINT)).toBe('1/2" right of the blade line');
+    expect(saySide(-1, 'the blade line', MILLIMETRES)).toBe('25.5 mm left of the blade line');
   });
 });

@@ -66,6 +66,29 @@ export const JOBS: Readonly<Record<string, Tables>> = {
     stock:
       'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,2.4 m,4.1,metre,,\nPoplar,board,4/4,250,3 m,9.9,metre,,',
   },
+  // A shop of the decimal comma; names that a person typed have signs of their own.
+  comma: {
+    shop:
+      'Setting,Value,Unit\nunit,mm,\npaper,a4,\ndecimal sign,",",\ncurrency,€,\nhourly rate,"62,5",\n' +
+      'tax %,"8,875",\ntilt side,right,\ntable front,"300,5",\ntable back,"380,5",\ntable width,1000,\n' +
+      'slot to blade,"130,5",\nkerf,"3,2",\nfeed,"2,5",m/min\nlength precision,"0,5",\nend trim,"12,5",\n' +
+      'crosscut kerf,"2,8",\nend allowance,"1,5",\nkeep offcuts over,"450,5",\nsplice angle,"22,5",\n' +
+      'least blank length,"914,4",\nset-up spare,"950,5",\noffcut credit %,25,',
+    profiles:
+      'Profile,Make,Blank width,Blank thickness,Near flat,Spring,Species,Cove width,Cove depth,Off-center,Class,Note\n' +
+      'Base,buy,"90,5",18,,,Tulpe,,,,,\n' +
+      'Cove 7.5,cove,"110,5",25,,,Tulpe,"75,5",13,"6,5",5/4,"Stück 0.5 of 2,25"\n' +
+      'Flat,cove,"110,5",24,,,Tulpe,"70,5","11,5",,5/4,\n' +
+      'Crown,crown cove,"120,5",25,,"38,5",Tulpe,70,"12,5",4,5/4,',
+    runs:
+      'Room,Run,Profile,Length,Left end,Right end,Left corner,Quantity\n' +
+      'Stube 1.5,"Nord 2,5",Cove 7.5,"2410,5",inside miter,square,"87,5",3\n' +
+      'Stube 1.5,Ost,Base,"5200,5",cope,outside miter,"90,5",1\nKammer,Ost,Flat,"1805,25",return,square,,2\n' +
+      'Kammer,Nord,Crown,2205,inside miter,outside miter,"87,5",2\nKammer,Nord,Base,"1210,5",inside miter,,"87,5",4',
+    stock:
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,"2400,5","4,15",metre,2,\n' +
+      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,\nTulpe,board,5/4,200,"850,5",2,piece,,',
+  },
   done: { runs: 'Room,Run,Profile,Length,Done\nHall,north,Base,100,yes\nHall,south,Cove,90,yes' },
   sprung: {
     runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,100,inside miter,outside miter,135',

@@ -3,7 +3,13 @@
  * The wording lives in one file (wording.ts); nobody else writes a message.
  */
 import { WORDING } from './wording.ts';
-import { sayQuantity, type LengthUnit, type Quantity } from './quantity.ts';
+import {
+  sayQuantity,
+  writeDecimal,
+  type DecimalSign,
+  type LengthUnit,
+  type Quantity,
+} from './quantity.ts';
 
 export type FaultCode = keyof typeof WORDING;
 
@@ -39,7 +45,7 @@ export interface FaultMore {
   readonly where?: Where;
 }
 
-/** Makes a fault, worded in inches; `rewordFault` gives it in millimetres. */
+/** Makes a fault, worded in inches with a point; `rewordFault` gives it as the shop reads it. */
 export function fault(
   code: FaultCode,
   argument: string,
@@ -47,12 +53,16 @@ export function fault(
   more: FaultMore = {},
 ): Fault {
   const facts = { code, argument, given, ...more };
-  return { ...facts, message: word(facts, 'in') };
+  return { ...facts, message: word(facts, 'in', '.') };
 }
 
-/** The same fault worded for a shop that measures in `unit`. */
-export function rewordFault(original: Fault, unit: LengthUnit): Fault {
-  return { ...original, message: word(original, unit) };
+/** The same fault worded for a shop that measures in `unit` and writes decimals with that sign. */
+export function rewordFault(
+  original: Fault,
+  unit: LengthUnit,
+  decimalSign: DecimalSign = '.',
+): Fault {
+  return { ...original, message: word(original, unit, decimalSign) };
 }
 
 /** The same fault with its place in the person's input. */
@@ -79,9 +89,9 @@ export function sayWhere(where: Where): string {
     : `${where.file}, line ${where.line}, column ${where.column}`;
 }
 
-function word(facts: Omit<Fault, 'message'>, unit: LengthUnit): string {
+function word(facts: Omit<Fault, 'message'>, unit: LengthUnit, decimalSign: DecimalSign): string {
   const say = (quantity: Quantity | undefined): string =>
-    quantity === undefined ? '' : sayQuantity(quantity, unit);
+    quantity === undefined ? '' : sayQuantity(quantity, unit, decimalSign);
   return WORDING[facts.code]({
     argument: facts.argument,
     given: say(facts.given),
@@ -90,5 +100,6 @@ function word(facts: Omit<Fault, 'message'>, unit: LengthUnit): string {
       const quantity = facts.details?.[name];
       return typeof quantity === 'string' ? quantity : say(quantity);
     },
+    decimal: (digits) => writeDecimal(digits, decimalSign),
   });
 }

@@ -1,6 +1,8 @@
 /** Quantities that a fault carries: bare text and counts, or a number that names its unit. */
 export type LengthUnit = 'in' | 'mm';
 
+export type DecimalSign = '.' | ',';
+
 export type Quantity =
   string | number | boolean | null | { readonly inches: number } | { readonly degrees: number };
 
@@ -8,17 +10,23 @@ const MM_PER_INCH = 25.4;
 const FINEST_SAID = 64;
 
 /** Says a quantity in words: inches as a decimal with the nearest fraction, or millimetres. */
-export function sayQuantity(quantity: Quantity, unit: LengthUnit): string {
+export function sayQuantity(
+  quantity: Quantity,
+  unit: LengthUnit,
+  decimalSign: DecimalSign = '.',
+): string {
+  const trim = (value: number, decimals: number): string =>
+    writeDecimal(String(Number(value.toFixed(decimals))), decimalSign);
   if (quantity === null || quantity === '') return 'nothing';
   if (typeof quantity === 'string') return `“${clip(quantity)}”`;
   if (typeof quantity === 'number') return trim(quantity, 6);
   if (typeof quantity === 'boolean') return quantity ? 'yes' : 'no';
   if ('degrees' in quantity) return `${trim(quantity.degrees, 2)}°`;
   if (unit === 'mm') return `${trim(quantity.inches * MM_PER_INCH, 1)} mm`;
-  return sayInches(quantity.inches);
+  return sayInches(quantity.inches, trim);
 }
 
-function sayInches(inches: number): string {
+function sayInches(inches: number, trim: (value: number, decimals: number) => string): string {
   const sixtyFourths = inches * FINEST_SAID;
   if (!Number.isInteger(sixtyFourths)) return `${trim(inches, 4)} in`;
   const sign = sixtyFourths < 0 ? '-' : '';
@@ -33,8 +41,9 @@ function sayInches(inches: number): string {
   return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
 }
 
-function trim(value: number, decimals: number): string {
-  return String(Number(value.toFixed(decimals)));
+/** A number's own text, in the sign of who reads it. */
+export function writeDecimal(digits: string, decimalSign: DecimalSign): string {
+  return digits.replace('.', decimalSign);
 }
 
 const LONGEST_QUOTE = 60;

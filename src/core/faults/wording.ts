@@ -8,6 +8,8 @@ export interface Facts {
   readonly given: string;
   readonly limit: string;
   readonly detail: (name: string) => string;
+  /** An example in the decimal sign of who reads it. */
+  readonly decimal: (digits: string) => string;
 }
 type Wording = (facts: Facts) => string;
 
@@ -25,7 +27,8 @@ export const WORDING = wordings({
     `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
-  'number.unreadable': (f) => `${f.argument}: ${f.given} is not a number. Write it like 3.5 or 12.`,
+  'number.unreadable': (f) =>
+    `${f.argument}: ${f.given} is not a number. Write it like ${f.decimal('3.5')} or 12.`,
   'number.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'number.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
   'number.too-large': (f) => `${f.argument} is ${f.given}; at most ${f.limit} is allowed.`,

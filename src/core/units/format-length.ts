@@ -1,6 +1,7 @@
 /** Writing lengths the way the trade reads them. */
 import Fraction from 'fraction.js';
-import type { LengthUnit } from '../faults/quantity.ts';
+import type { DecimalSign, LengthUnit } from '../faults/quantity.ts';
+import { formatNumber } from './format-number.ts';
 import { exactDecimal, type ExactInches } from './length.ts';
 
 export interface FractionStyle {
@@ -42,12 +43,16 @@ export function formatInches(inches: number | ExactInches, style: FractionStyle)
  * Writes inches in millimetres with at most so many decimals (0 to 6), trailing zeros dropped.
  * @throws RangeError when the value is not finite or the decimals not a whole number from 0 to 6.
  */
-export function formatMillimetres(inches: number | ExactInches, decimals = 1): string {
+export function formatMillimetres(
+  inches: number | ExactInches,
+  decimals = 1,
+  decimalSign: DecimalSign = '.',
+): string {
   if (!Number.isInteger(decimals) || decimals < 0 || decimals > 6) {
     throw new RangeError('formatMillimetres needs a whole number of decimals from 0 to 6.');
   }
   const millimetres = exact(inches).mul(127, 5).round(decimals);
-  return `${Number(millimetres)} mm`;
+  return `${formatNumber(Number(millimetres), decimals, decimalSign)} mm`;
 }
 
 /** A length for a person to read, in the shop's unit; `denominator` serves inches only. */
@@ -55,9 +60,10 @@ export function formatLength(
   inches: number | ExactInches,
   unit: LengthUnit,
   denominator = 16,
+  decimalSign: DecimalSign = '.',
 ): string {
   return unit === 'mm'
-    ? formatMillimetres(inches)
+    ? formatMillimetres(inches, 1, decimalSign)
     : formatInches(inches, { denominator, marks: 'inch mark' });
 }
 

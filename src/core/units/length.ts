@@ -7,6 +7,7 @@ import { sayGiven, type DecimalSign } from './number.ts';
 /** Inches as an exact rational number: 90 mm is 450/127, not a rounded decimal. */
 export type ExactInches = Fraction;
 
+/** How a shop types its lengths, and how they are written for it to read. */
 export interface LengthReading {
   /** The unit of a bare number. */
   readonly unit: LengthUnit;

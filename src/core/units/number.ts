@@ -1,6 +1,7 @@
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
+import type { DecimalSign } from '../faults/quantity.ts';
 
-export type DecimalSign = '.' | ',';
+export type { DecimalSign };
 
 /**
  * Reads a plain number as a person types it into a cell: `3.5`, ` 1200 `, `3,5` where the decimal

@@ -1,4 +1,5 @@
 /** How a sheet's rows part into what is printed: blocks between forced page breaks, rows that stay together. */
+import type { PrintDescription } from '../../sheets/description.ts';
 import type { PrintedSheet } from './printed-sheet.ts';
 
 /** Rows from and to, from 0, both included. */
@@ -11,6 +12,27 @@ export function printBlocks({ rows, print }: Pick<PrintedSheet, 'rows' | 'print'
     .filter((end) => end >= 0 && end <= last)
     .sort((one, other) => one - other);
   return ends.map((end, index) => [index === 0 ? 0 : (ends[index - 1] ?? 0) + 1, end] as const);
+}
+
+export interface PrintedBlock {
+  /** What stands above the heads, printed once before them. */
+  readonly above?: Rows;
+  /** What every page of the block repeats. */
+  readonly heads?: Rows;
+  /** The rest; none where it ends before it begins. */
+  readonly body: Rows;
+}
+
+/** @returns What of a block repeats: no heads before the block that the sheet's title rows stand in. */
+export function partBlock({ titleRows }: PrintDescription, [from, to]: Rows): PrintedBlock {
+  if (titleRows === undefined) return { body: [from, to] };
+  const [first, last] = [titleRows[0] - 1, titleRows[1] - 1];
+  if (to < last) return { body: [from, to] };
+  return {
+    ...(from < first ? { above: [from, first - 1] } : {}),
+    heads: [first, last],
+    body: [Math.max(from, last + 1), to],
+  };
 }
 
 /**

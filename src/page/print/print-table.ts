@@ -4,7 +4,7 @@ import type { PrintDescription } from '../../sheets/description.ts';
 import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/page-size.ts';
 import { make } from '../shell/element.ts';
 import { lookCell } from './print-look.ts';
-import { keptTogether, printBlocks, type Rows } from './print-blocks.ts';
+import { keptTogether, partBlock, printBlocks, type Rows } from './print-blocks.ts';
 import type { PrintedPicture, PrintedSheet } from './printed-sheet.ts';
 
 const PAPER_WIDTHS_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
@@ -18,20 +18,13 @@ export function printTables(
   addressOf: (picture: PrintedPicture) => string,
 ): HTMLElement[] {
   const scale = printScale(sheet);
-  const { titleRows } = sheet.print;
-  const titles: Rows | undefined =
-    titleRows === undefined ? undefined : [titleRows[0] - 1, titleRows[1] - 1];
-  return printBlocks(sheet).map(([from, to]) => {
+  return printBlocks(sheet).map((rows) => {
     const block = make('div', { className: 'printed' });
-    const rowsOf = (rows: Rows): HTMLElement[] => makeRows(sheet, rows, scale, addressOf);
-    // What stands above the rows that every page repeats is printed once, before them.
-    const isAbove = titles !== undefined && titles[0] > from && titles[1] <= to;
-    if (isAbove) block.append(makeTable(sheet, scale, [], [rowsOf([from, titles[0] - 1])]));
-    const start = isAbove ? titles[0] : from;
-    const repeats = titles === undefined || titles[0] > start ? [] : rowsOf(titles);
-    const begin = titles !== undefined && start <= titles[1] ? titles[1] + 1 : start;
-    const bodies = keptTogether(sheet, [begin, to]).map(rowsOf);
-    block.append(makeTable(sheet, scale, repeats, bodies));
+    const rowsOf = (some: Rows): HTMLElement[] => makeRows(sheet, some, scale, addressOf);
+    const { above, heads, body } = partBlock(sheet.print, rows);
+    if (above !== undefined) block.append(makeTable(sheet, scale, [], [rowsOf(above)]));
+    const bodies = keptTogether(sheet, body).map(rowsOf);
+    block.append(makeTable(sheet, scale, heads === undefined ? [] : rowsOf(heads), bodies));
     return block;
   });
 }

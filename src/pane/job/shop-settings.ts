@@ -1,5 +1,5 @@
 /** The shop's settings in force, as they are shown. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { formatNumber } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { whereSetting, type ShopReading } from '../../planning/input/read-shop.ts';
 import { SETTINGS, settingOf, type SettingKey, type Shop } from '../../planning/shop.ts';
@@ -24,13 +24,9 @@ function saySetting(shop: Shop, key: SettingKey): string {
   const value = shop[key];
   if (value === undefined) return 'not given';
   if (typeof value === 'string') return value;
-  if (typeof value === 'object') return sayLength(printExact(value, shop.unit), shop.unit);
+  if (typeof value === 'object') return printExact(value, shop);
   const { unit, name, kind } = settingOf(key);
-  const number = String(Number(value.toFixed(4))).replace('.', shop.decimalSign);
+  const number = formatNumber(value, 4, shop.decimalSign);
   if (name.endsWith('%')) return `${number} %`;
   return kind === 'angle' ? `${number}°` : `${number} ${unit}`.trim();
-
-  function sayLength(text: string, lengthUnit: LengthUnit): string {
-    return lengthUnit === 'mm' ? text.replace('.', shop.decimalSign) : text;
-  }
 }

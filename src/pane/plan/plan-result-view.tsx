@@ -47,7 +47,7 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
           </Disclosure>
         </>
       )}
-      {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} /> : null}
+      {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} /> : null}
       <WriteSheets isOld={isOld} hasSetUps={cuts} />
       <FindingList title="Cautions" faults={plan.cautions} problems={false} />
     </Section>

@@ -1,4 +1,6 @@
 /** How far a planning has come, in words and as a share. */
+import { formatNumber } from '../../core/units/format-number.ts';
+import type { DecimalSign } from '../../core/units/number.ts';
 import { sayMoney } from '../../sheets/say-money.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { PlanningState, PlanProgress } from '../state/pane-state.ts';
@@ -25,16 +27,21 @@ export function sayProgress(
     cost:
       costCents === undefined || boundCents === undefined
         ? undefined
-        : `Lumber so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money)}.`,
+        : `Lumber so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money, decimalSign)}.`,
   };
 }
 
-function sayLeast(costCents: number, boundCents: number, money: (cents: number) => string): string {
+function sayLeast(
+  costCents: number,
+  boundCents: number,
+  money: (cents: number) => string,
+  decimalSign: DecimalSign,
+): string {
   if (boundCents >= costCents) return 'it can’t be less';
   if (boundCents <= 0) return 'how much less it can be is not known yet';
   // Rounded up, so that it never says too little.
   const share = Math.ceil(((costCents - boundCents) / boundCents) * 1000 - 1e-9) / 10;
-  return `it can’t be less than ${money(boundCents)} (a gap of ${share} %)`;
+  return `it can’t be less than ${money(boundCents)} (a gap of ${formatNumber(share, 1, decimalSign)} %)`;
 }
 
 /** What a stop leaves that came before there was a better plan. */

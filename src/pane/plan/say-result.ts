@@ -1,6 +1,8 @@
 /** A plan at a glance, in words. */
 import Fraction from 'fraction.js';
+import { formatFixed } from '../../core/units/format-number.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import type { DecimalSign } from '../../core/units/number.ts';
 import {
   hoursOf,
   type CuttingGroup,
@@ -26,7 +28,7 @@ export function sayResult(plan: JobPlan): NumberRow[] {
   const { totals, job, profiles, groups } = plan;
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
-  const number = (value: number): string => value.toFixed(1).replace('.', shop.decimalSign);
+  const number = (value: number): string => formatFixed(value, 1, shop.decimalSign);
   const proof = sumProofs(groups.map(({ answer }) => proofOf(answer)));
   const kept = offcuts(profiles, true);
   return [
@@ -50,7 +52,7 @@ export function sayResult(plan: JobPlan): NumberRow[] {
     {
       label: 'Lumber',
       value: money(proof.lumberCents),
-      note: `${proof.creditCents === 0 ? '' : `${sayCost(proof, money)}: `}${sayProof(proof, money)}`,
+      note: `${proof.creditCents === 0 ? '' : `${sayCost(proof, money)}: `}${sayProof(proof, money, shop.decimalSign)}`,
     },
     { label: 'Cost', value: money(totals.costCents) },
     {
@@ -66,12 +68,12 @@ export function sayProfiles({ profiles, groups, job }: JobPlan): ProfileLine[] {
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
   return profiles.map(({ profile, tally, money: own }) => {
-    const hours = hoursOf(tally.hours).toFixed(1).replace('.', shop.decimalSign);
+    const hours = formatFixed(hoursOf(tally.hours), 1, shop.decimalSign);
     const group = groups.find((one) => one.profiles.includes(profile));
     return {
       name: profile.name,
       text: `${count(tally.pieces, 'piece')} from ${count(tally.sticks, 'stick')}, ${hours} hours, price ${money(own.priceCents)}.`,
-      bound: group === undefined ? '' : sayLumber(group, money),
+      bound: group === undefined ? '' : sayLumber(group, money, shop.decimalSign),
     };
   });
 }
@@ -80,17 +82,17 @@ export function sayProfiles({ profiles, groups, job }: JobPlan): ProfileLine[] {
 function sayLumber(
   { profiles, name, answer }: CuttingGroup,
   say: (cents: number) => string,
+  decimalSign: DecimalSign,
 ): string {
   const proof = proofOf(answer);
   const of = profiles.length === 1 ? '' : ` of ${name} together`;
-  return `Lumber${of} ${sayCost(proof, say)}, ${sayProof(proof, say)}.`;
+  return `Lumber${of} ${sayCost(proof, say)}, ${sayProof(proof, say, decimalSign)}.`;
 }
 
 /** A sum of lengths as the yard thinks of it: feet and inches, or metres. */
 function sayLong(inches: ExactInches, shop: Shop): string {
-  if (shop.unit === 'in') return printTotal(inches, 'in');
-  const metres = (Number(inches) * METRES_PER_INCH).toFixed(2);
-  return `${metres.replace('.', shop.decimalSign)} m`;
+  if (shop.unit === 'in') return printTotal(inches, shop);
+  return `${formatFixed(Number(inches) * METRES_PER_INCH, 2, shop.decimalSign)} m`;
 }
 
 function offcuts(profiles: readonly ProfilePlan[], kept: boolean): ExactInches {

@@ -95,7 +95,7 @@ function finish(
   faults: readonly Fault[],
   cautions: readonly Caution[],
 ): ProfileAnswer {
-  const say = (one: Fault): Fault => rewordFault(one, shop.unit);
+  const say = (one: Fault): Fault => rewordFault(one, shop.unit, shop.decimalSign);
   const said = distinct(faults.map(say));
   const atFault: Partial<Record<CoveField, string>> = {};
   for (const { argument, message } of said) {

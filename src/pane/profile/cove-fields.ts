@@ -1,5 +1,7 @@
 /** The fields of a cove of one's own, as typed. */
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
+import { formatNumber } from '../../core/units/format-number.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { Shop } from '../../planning/shop.ts';
 
@@ -74,14 +76,11 @@ const FINEST = 64;
 const DECIMALS = 4;
 
 /** With its unit, so that it reads back the same whatever the shop's own is. */
-export function typeLength(
-  inches: number,
-  { unit, decimalSign }: Pick<Shop, 'unit' | 'decimalSign'>,
-): string {
+export function typeLength(inches: number, { unit, decimalSign }: LengthReading): string {
   if (unit === 'in' && Number.isInteger(inches * FINEST)) {
     return formatInches(inches, { denominator: FINEST, marks: 'inch mark' });
   }
-  const text =
-    unit === 'mm' ? formatMillimetres(inches, 3) : `${Number(inches.toFixed(DECIMALS))}"`;
-  return text.replace('.', decimalSign);
+  return unit === 'mm'
+    ? formatMillimetres(inches, 3, decimalSign)
+    : `${formatNumber(inches, DECIMALS, decimalSign)}"`;
 }

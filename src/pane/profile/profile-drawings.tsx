@@ -14,7 +14,7 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
     return null;
   }
   const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
-  const { tiltSide, unit } = shop;
+  const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
   const blank = {
     width: Number(blankWidth),
@@ -25,7 +25,7 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
     <Section title="Drawings" hiddenTitle>
       <DrawingFigure
         name="The section"
-        draw={(width) => drawSection({ blade, setting, blank, tiltSide, unit, width })}
+        draw={(width) => drawSection({ blade, setting, blank, tiltSide, unit, decimalSign, width })}
       />
       {/* No rails for a cove that can't be made: nobody is to set up by them. */}
       {setUp === undefined ? null : (
@@ -39,6 +39,7 @@ export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }):
               ...(table === undefined ? {} : { table }),
               tiltSide,
               unit,
+              decimalSign,
               width,
             })
           }

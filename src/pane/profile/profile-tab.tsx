@@ -87,7 +87,7 @@ function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
   if (profile === undefined) return null;
   return (
     <>
-      <p className={look.text}>{sayProfile(profile, shop.unit)}</p>
+      <p className={look.text}>{sayProfile(profile, shop)}</p>
       <div className={look.buttons}>
         <Button
           size="small"
@@ -110,7 +110,7 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
   const { setUp, shop } = answer;
   const cautions = (
     <>
-      <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop.unit)} />
+      <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} />
       <FindingList
         title="Mind with this cove"
         faults={withoutPlace(answer.cautions)}

@@ -63,11 +63,11 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   };
   if (profileTable !== undefined) faults.push(...checkNames(job));
   cautions.push(...cautionsOf(job, left, faults));
-  const reworded = faults.map((one) => rewordFault(one, shop.unit));
+  const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
   return {
     ...(faults.length === 0 ? { job } : {}),
     faults: reworded,
-    cautions: cautions.map((one) => rewordFault(one, shop.unit)),
+    cautions: cautions.map((one) => rewordFault(one, shop.unit, shop.decimalSign)),
   };
 }
 
@@ -94,7 +94,7 @@ function cautionsOf(job: Job, left: readonly SettingKey[], faults: readonly Faul
   const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
   if (worth.length > 0) {
     const list = worth
-      .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit)}`)
+      .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit, job.shop.decimalSign)}`)
       .join('; ');
     cautions.push(fault('job.usual-values', 'Shop', worth.length, { details: { list } }));
   }

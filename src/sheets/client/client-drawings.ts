@@ -67,7 +67,7 @@ function addPair(
 /** A cove with its sizes; what is bought as a plain section; undefined where its sizes aren't known. */
 function drawMolding(
   { profile, setUp }: ProfilePlan,
-  { tiltSide, unit }: Shop,
+  { tiltSide, unit, decimalSign }: Shop,
   width: number,
 ): Drawing | undefined {
   const { blankWidth, blankThickness, nearFlat } = profile;
@@ -76,7 +76,7 @@ function drawMolding(
       ? undefined
       : { width: Number(blankWidth), thickness: Number(blankThickness) };
   if (setUp === undefined) {
-    return size === undefined ? undefined : drawPlainSection({ size, unit, width });
+    return size === undefined ? undefined : drawPlainSection({ size, unit, decimalSign, width });
   }
   const blank =
     size === undefined
@@ -88,6 +88,7 @@ function drawMolding(
     ...(blank === undefined ? {} : { blank }),
     tiltSide,
     unit,
+    decimalSign,
     view: 'face up',
     words: 'client',
     width,

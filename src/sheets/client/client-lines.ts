@@ -1,6 +1,7 @@
 /** Room by room: the lines of a client's sheet, live by their quantities, and each room's own sum. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import { money, sumOf, total } from '../plan-cells.ts';
 import { numberIn, printExact } from '../print-length.ts';
 import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
@@ -64,7 +65,7 @@ function addRoom(draft: SheetDraft, plan: JobPlan, room: ClientRoom, blocks: num
     const goesOn = at > 0 && at % LINES_UNDER_HEADINGS === 0;
     if (goesOn) blocks.push(draft.next);
     if (goesOn || at === 0) addHeadings(draft, plan, `${room.room}${goesOn ? ', continued' : ''}`);
-    addLine(draft, line, unit);
+    addLine(draft, line, plan.job.shop);
   });
   const last = draft.next - 1;
   const { pieces, length, priceCents } = sumsOf(room, unit);
@@ -91,13 +92,14 @@ function addHeadings(draft: SheetDraft, { job, totals }: JobPlan, room: string):
 }
 
 /** The price each is kept unrounded: times the quantity it comes to the line's price. */
-function addLine(draft: SheetDraft, line: ClientLine, unit: LengthUnit): void {
+function addLine(draft: SheetDraft, line: ClientLine, reading: LengthReading): void {
+  const { unit } = reading;
   const { molding, length, quantity, priceCents } = line;
   const row = draft.next;
   const { holds } = LONG_UNIT[unit];
   draft.add(
     cell(molding, 'row'),
-    cell(printExact(length, unit), 'rowRight'),
+    cell(printExact(length, reading), 'rowRight'),
     cell(quantity, 'inputWhole'),
     sum(`C${row}*${numberIn(length, unit)}/${holds}`, longLength(line, unit), 'rowDecimal'),
     cell(money(priceCents) / quantity, 'rowDecimal'),

@@ -16,9 +16,9 @@ export const LIVE_NOTE =
 /** What the price covers, what it doesn't, and what was allowed for; no number of the shop's own costs. */
 export function sayCovered(plan: JobPlan): string[] {
   const { shop, runs } = plan.job;
-  const { endAllowance, lengthPrecision, unit } = shop;
+  const { endAllowance, lengthPrecision } = shop;
   const toWalls = runs.some(({ measuredAs }) => measuredAs === 'wall');
-  const print = (length: typeof endAllowance): string => printExact(length, unit);
+  const print = (length: typeof endAllowance): string => printExact(length, shop);
   const parts = splicedPieces(plan);
   return [
     'The price covers the moldings listed here: the wood, making or buying them, and cutting each piece to length with its ends shaped as measured. Wood for trial cuts, and for what is left over, is included.',

@@ -1,5 +1,5 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
 import { printExact } from '../print-length.ts';
 import { sayStock } from '../say-stock.ts';
@@ -12,13 +12,13 @@ import { nameUnits, type LotLetters } from './stock-lots.ts';
 export function boardRows(
   { boards }: CuttingGroup,
   letters: LotLetters,
-  unit: LengthUnit,
+  reading: LengthReading,
 ): SheetRow[] {
-  return gatherAlike(boards, unit).map(({ boards: alike, rip, item }): SheetRow => {
+  return gatherAlike(boards, reading).map(({ boards: alike, rip, item }): SheetRow => {
     const letter = letters.get(item) ?? '';
     const numbers = alike.map((board) => board.unit);
     const which = `${alike.length === 1 ? 'Board' : 'Boards'} ${nameUnits(letter, numbers)}`;
-    const text = `${which} of ${item.for} (${sayStock(item, unit)}): rip ${rip}`;
+    const text = `${which} of ${item.for} (${sayStock(item, reading)}): rip ${rip}`;
     return {
       cells: [cell(null, 'tick'), cell(text, 'row')],
       joins: [[COLUMN.number, COLUMN.last]],
@@ -33,12 +33,12 @@ interface Alike {
   readonly rip: string;
 }
 
-function gatherAlike(boards: readonly RippedBoard[], unit: LengthUnit): readonly Alike[] {
+function gatherAlike(boards: readonly RippedBoard[], reading: LengthReading): readonly Alike[] {
   const ofItems = new Map<RippedBoard['item'], Map<string, Alike>>();
   const all: Alike[] = [];
   for (const board of boards) {
     const { item } = board;
-    const rip = sayRip(board.strips, unit);
+    const rip = sayRip(board.strips, reading);
     const ofItem = ofItems.get(item) ?? new Map<string, Alike>();
     ofItems.set(item, ofItem);
     const same = ofItem.get(rip);
@@ -52,10 +52,10 @@ function gatherAlike(boards: readonly RippedBoard[], unit: LengthUnit): readonly
   return all;
 }
 
-function sayRip(strips: readonly RippedStrip[], unit: LengthUnit): string {
+function sayRip(strips: readonly RippedStrip[], reading: LengthReading): string {
   const counts = new Map<string, number>();
   for (const { width, profile } of strips) {
-    const wide = printExact(width, unit);
+    const wide = printExact(width, reading);
     const what = profile === undefined ? `${wide} to keep` : `${profile} ${wide}`;
     counts.set(what, (counts.get(what) ?? 0) + 1);
   }

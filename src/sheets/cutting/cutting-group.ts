@@ -1,4 +1,5 @@
 /** A group of profiles on the cutting sheet: its boards, then profile by profile its sticks and their sums. */
+import { formatFixed } from '../../core/units/format-number.ts';
 import {
   plansOf,
   type CuttingGroup,
@@ -49,7 +50,7 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
   const plans = plansOf(plan, group);
   pages.hold(nameRow(group.name), spreadRow(sayGroup(group, plans, plan.job.shop), 'wrapped', ALL));
-  const boards = boardRows(group, facts.letters, plan.job.shop.unit);
+  const boards = boardRows(group, facts.letters, plan.job.shop);
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));
   for (const board of boards) pages.add([board], [continued(group.name)]);
   const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));
@@ -162,7 +163,7 @@ function sayGroup(
   { currency, decimalSign, setUpSpare }: Shop,
 ): string {
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
-  const feet = (value: number): string => value.toFixed(1).replace('.', decimalSign);
+  const feet = (value: number): string => formatFixed(value, 1, decimalSign);
   const proof = proofOf(answer);
   const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
   const area =
@@ -173,7 +174,7 @@ function sayGroup(
         ];
   const isMade = plans.some(({ profile }) => profile.make !== 'buy');
   return [
-    `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say)}.`,
+    `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
     `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
     ...area,
     ...(isMade ? [setUpSpare.gt(0) ? SPARE_FIRST : COVE_FIRST] : []),

@@ -47,7 +47,7 @@ export function draftCutting(
     { cells: [] },
   ]);
   const lots = listLots(plan);
-  addPickList(pages, lots, shop.unit);
+  addPickList(pages, lots, shop);
   const lengths = sticks.flatMap(({ length, offcut, pieces }) => [
     length,
     offcut,
@@ -85,8 +85,9 @@ export function draftCutting(
   };
 }
 
-function sayHow({ endTrim, crosscutKerf, unit }: Shop): string {
-  const trim = `Each stick loses ${printExact(endTrim, unit)} at either end; ${printExact(crosscutKerf, unit)} goes with each cut.`;
+function sayHow(shop: Shop): string {
+  const { endTrim, crosscutKerf } = shop;
+  const trim = `Each stick loses ${printExact(endTrim, shop)} at either end; ${printExact(crosscutKerf, shop)} goes with each cut.`;
   return `${trim} Pieces stand in the order they are cut, short ones first while the stick is long. Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
 }
 

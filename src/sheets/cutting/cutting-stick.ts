@@ -68,8 +68,12 @@ function describePiece(cut: CutPiece, profile: Profile, { parts, shop }: StickFa
   const { piece, part } = cut;
   if (piece === undefined) return { cut, part: 'for trial cuts', ...SPARE_ENDS, lie: '' };
   const count = parts.get(cut.id) ?? 1;
-  const ends = { left: sayEnd(piece.left, profile), right: sayEnd(piece.right, profile) };
-  const said = part === undefined ? ends : sayPartEnds(ends, part, count, shop.spliceAngle);
+  const { decimalSign } = shop;
+  const ends = {
+    left: sayEnd(piece.left, profile, decimalSign),
+    right: sayEnd(piece.right, profile, decimalSign),
+  };
+  const said = part === undefined ? ends : sayPartEnds(ends, part, count, shop);
   const which = part === undefined ? '' : `part ${part} of ${count}`;
   return { cut, part: which, ...said, lie: sayLie(profile) };
 }
@@ -81,7 +85,7 @@ function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): Sheet
       cell(null, 'stick'),
       cell(stick.id, 'stick'),
       null,
-      cell(printStick(stick.length, unit), 'stickRight'),
+      cell(printStick(stick.length, shop), 'stickRight'),
       cell(null, 'stick'),
       cell(numberIn(stick.length, unit), styles.stick),
       cell(sayWhich(letters, stick), 'stick'),
@@ -98,23 +102,23 @@ function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): Sheet
   };
 }
 
-function sayRest({ offcut, offcutKept }: CutStick, { unit }: Shop): string {
+function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop): string {
   if (offcut.n === 0n) return 'nothing left';
-  return `${formatMark(Number(offcut), unit)} left, ${offcutKept ? 'keep' : 'waste'}`;
+  return `${formatMark(Number(offcut), unit, decimalSign)} left, ${offcutKept ? 'keep' : 'waste'}`;
 }
 
 function pieceRow(
   { cut, part, left, right, lie }: PieceWords,
   number: number,
-  { shop: { unit }, styles }: StickFacts,
+  { shop, styles }: StickFacts,
 ): SheetRow {
   return {
     cells: [
       cell(null, 'tick'),
       cell(number, 'rowWhole'),
       cell(cut.id, cut.piece === undefined ? 'rowDone' : 'row'),
-      cell(printExact(cut.length, unit), 'rowRight'),
-      cell(numberIn(cut.length, unit), styles.row),
+      cell(printExact(cut.length, shop), 'rowRight'),
+      cell(numberIn(cut.length, shop.unit), styles.row),
       cell(part, 'row'),
       cell(left.brief, 'row'),
       cell(brief(left.point), 'row'),
@@ -133,27 +137,28 @@ function brief(point: string): string {
 function viewOf(
   stick: CutStick,
   pieces: readonly PieceWords[],
-  { unit, endTrim, crosscutKerf }: Shop,
+  shop: Shop,
   longest: number,
 ): StickView {
+  const { unit, decimalSign, endTrim, crosscutKerf } = shop;
   const offcut = Number(stick.offcut);
   return {
     id: stick.id,
     length: Number(stick.length),
-    said: printStick(stick.length, unit),
+    said: printStick(stick.length, shop),
     longest,
     endTrim: Number(endTrim),
-    endTrimSaid: printExact(endTrim, unit),
+    endTrimSaid: printExact(endTrim, shop),
     kerf: Number(crosscutKerf),
-    kerfSaid: printExact(crosscutKerf, unit),
+    kerfSaid: printExact(crosscutKerf, shop),
     pieces: pieces.map((words): BarPiece => ({
       label: labelOf(words),
       length: Number(words.cut.length),
-      said: printExact(words.cut.length, unit),
+      said: printExact(words.cut.length, shop),
       left: words.left.shape,
       right: words.right.shape,
     })),
-    offcut: { length: offcut, said: formatMark(offcut, unit), kept: stick.offcutKept },
+    offcut: { length: offcut, said: formatMark(offcut, unit, decimalSign), kept: stick.offcutKept },
     width: BAR_WIDTH_MM,
   };
 }

@@ -1,6 +1,6 @@
 /** Offcuts to keep, and blanks that nothing was cut from: a row each, with what to write on it. */
 import { plansOf, type CuttingGroup, type JobPlan } from '../../planning/job-plan.ts';
-import type { ExactInches } from '../../core/units/length.ts';
+import type { ExactInches, LengthReading } from '../../core/units/length.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
 import { lengthStyles, type LengthStyles } from '../length-styles.ts';
 import { numberIn, printExact, printStick } from '../print-length.ts';
@@ -30,7 +30,7 @@ export function addOffcuts({ draft, pages, plan, facts, stickRows }: CuttingDraf
   const { unit, offcutCredit } = plan.job.shop;
   const list = plan.groups.flatMap((group) => [
     ...keptOffcuts(plan, group, facts.letters, (stick) => stickRows.get(stick)),
-    ...wholeBlanks(group, facts.letters, unit, offcutCredit > 0),
+    ...wholeBlanks(group, facts.letters, plan.job.shop, offcutCredit > 0),
   ]);
   pages.hold(spreadRow('Offcuts to keep', 'section', [0, COLUMN.last]));
   if (list.length === 0) {
@@ -102,7 +102,7 @@ function keptOffcuts(
   letters: LotLetters,
   rowOf: (stick: ReturnType<typeof keptOf>[number]) => number | undefined,
 ): Kept[] {
-  const { unit } = plan.job.shop;
+  const { shop } = plan.job;
   return plansOf(plan, group).flatMap(({ profile, sticks }) =>
     keptOf(sticks).map((stick): Kept => {
       const { blankWidth, blankThickness } = profile;
@@ -110,12 +110,12 @@ function keptOffcuts(
       return {
         label: `${stick.id} rest`,
         length: stick.offcut,
-        said: formatMark(Number(stick.offcut), unit),
+        said: formatMark(Number(stick.offcut), shop.unit, shop.decimalSign),
         ...(row === undefined ? {} : { at: `${LETTER.kept}${row}` }),
         what: 'rest of a stick',
         of: profile.name,
-        wide: blankWidth === undefined ? '' : printExact(blankWidth, unit),
-        thick: blankThickness === undefined ? '' : printExact(blankThickness, unit),
+        wide: blankWidth === undefined ? '' : printExact(blankWidth, shop),
+        thick: blankThickness === undefined ? '' : printExact(blankThickness, shop),
         from: sayWhich(letters, stick),
       };
     }),
@@ -126,7 +126,7 @@ function keptOffcuts(
 function wholeBlanks(
   { boards }: CuttingGroup,
   letters: LotLetters,
-  unit: 'in' | 'mm',
+  reading: LengthReading,
   isCredited: boolean,
 ): Kept[] {
   return boards.flatMap(({ item, unit: number, strips }) =>
@@ -137,10 +137,10 @@ function wholeBlanks(
         {
           label: `${name} blank ${at + 1}`,
           length: item.length,
-          said: printStick(item.length, unit),
+          said: printStick(item.length, reading),
           what: `whole blank${isCredited ? ', not credited' : ''}`,
           of: item.for,
-          wide: printExact(width, unit),
+          wide: printExact(width, reading),
           thick: item.thicknessClass,
           from: `board ${name}`,
         },

@@ -1,5 +1,5 @@
 /** What is pulled from the rack, then what is bought: a row each with a box to tick. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import { sayStock } from '../say-stock.ts';
 import { cell } from '../sheet-draft.ts';
 import { COLUMN } from './cutting-columns.ts';
@@ -12,7 +12,11 @@ const JOINS: NonNullable<SheetRow['joins']> = [
   [COLUMN.rightEnd, COLUMN.last],
 ];
 
-export function addPickList(pages: PagedRows, lots: readonly StockLot[], unit: LengthUnit): void {
+export function addPickList(
+  pages: PagedRows,
+  lots: readonly StockLot[],
+  reading: LengthReading,
+): void {
   if (lots.length === 0) return;
   const heads: SheetRow = {
     cells: [
@@ -31,8 +35,8 @@ export function addPickList(pages: PagedRows, lots: readonly StockLot[], unit: L
   pages.hold(spreadRow('Pull from the rack, and buy', 'section', [0, COLUMN.last]), heads);
   const pulled = lots.filter(({ fromRack }) => fromRack.length > 0);
   const bought = lots.filter((lot) => lot.bought.length > 0);
-  for (const lot of pulled) pages.add([pickRow(lot, lot.fromRack, 'rack', unit)], [heads]);
-  for (const lot of bought) pages.add([pickRow(lot, lot.bought, 'buy', unit)], [heads]);
+  for (const lot of pulled) pages.add([pickRow(lot, lot.fromRack, 'rack', reading)], [heads]);
+  for (const lot of bought) pages.add([pickRow(lot, lot.bought, 'buy', reading)], [heads]);
   pages.add([{ cells: [] }]);
 }
 
@@ -40,13 +44,13 @@ function pickRow(
   { letter, item, profiles }: StockLot,
   units: readonly number[],
   from: string,
-  unit: LengthUnit,
+  reading: LengthReading,
 ): SheetRow {
   return {
     cells: [
       cell(null, 'tick'),
       cell(letter, 'rowStrong'),
-      cell(`${sayStock(item, unit)}: ${item.for}`, 'row'),
+      cell(`${sayStock(item, reading)}: ${item.for}`, 'row'),
       null,
       cell(units.length, 'rowWhole'),
       cell(from, 'rowStrong'),

@@ -1,9 +1,7 @@
 /** One cove's block on the sheet of formulas: its sizes, what is said of them, its set-up. */
-import { MOST_PASS_INCHES } from '../../core/cove/passes.ts';
 import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import type { ColumnDescription } from '../description.ts';
-import { numberIn } from '../print-length.ts';
 import { closeHeight } from '../row-height.ts';
 import { cell, type SheetDraft } from '../sheet-draft.ts';
 import { addSizes, type BlockSizes } from './block-sizes.ts';
@@ -52,13 +50,14 @@ export function addBlock(
   steps: SheetDraft,
   sheet: string,
   cove: { readonly name: string; readonly sizes: BlockSizes; readonly planned: PlannedNumbers },
-  { unit, tiltSide }: { readonly unit: LengthUnit; readonly tiltSide: TiltSide },
+  { tiltSide, ...reading }: LengthReading & { readonly tiltSide: TiltSide },
 ): void {
+  const { unit } = reading;
   const { sizes, planned } = cove;
   const terms = addSizes(draft, sheet, sizes, unit);
   const answer = addSteps(steps, cove.name, terms);
   const passes = countPasses(terms);
-  const { saying, texts } = sayOfSizes(terms, answer, passes, numberIn(MOST_PASS_INCHES, unit));
+  const { saying, texts } = sayOfSizes(terms, answer, passes, reading);
   draft.add(
     cell('Set-up', 'heading'),
     cell('by formula', 'headingRight'),

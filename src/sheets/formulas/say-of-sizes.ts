@@ -1,5 +1,9 @@
 /** What the sheet of formulas says of the sizes typed into it, in words, before any number is shown. */
-import { MOST_PASSES } from '../../core/cove/passes.ts';
+import { MOST_PASSES, MOST_PASS_INCHES } from '../../core/cove/passes.ts';
+import { formatMillimetres } from '../../core/units/format-length.ts';
+import { groupThousands } from '../../core/units/format-number.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import { numberIn } from '../print-length.ts';
 import type { SizeTerms } from './block-sizes.ts';
 import type { Answer } from './newton-steps.ts';
 import {
@@ -43,16 +47,19 @@ const BEYOND = 'No set-up: no saw has such sizes.';
 /**
  * The words, the first that holds; all but FIRM mean that there is no number to cut by.
  *
- * @param mostPass never more is taken in one pass, see core/cove/passes.ts; in the cells' unit
+ * @param reading the cells' unit, and the sign that numbers in the words are read with
  */
 export function sayOfSizes(
   terms: SizeTerms,
   answer: Answer,
   passes: Term,
-  mostPass: number,
+  { unit, decimalSign }: LengthReading,
 ): { readonly saying: Words; readonly texts: readonly string[] } {
   const { width, depth, offCenter, diameter, kerf, blankThickness, table } = terms;
   const { firstPass, step, lastPass } = terms;
+  // Never more is taken in one pass.
+  const mostPass = numberIn(MOST_PASS_INCHES, unit);
+  const mostMetric = formatMillimetres(MOST_PASS_INCHES, 3, decimalSign);
   const missed = plus(absolute(answer.missWidth), absolute(answer.missCenter));
   const isUpright = equals(offCenter, ZERO);
   const corner = root(plus(times(diameter, diameter), times(kerf, kerf)));
@@ -73,7 +80,7 @@ export function sayOfSizes(
     ],
     [
       either(...[firstPass, step, lastPass].map((one) => more(one, number(mostPass + 1e-9)))),
-      'No set-up: a pass takes 1/8 in (3.175 mm) at most. Lessen first pass, step or last pass.',
+      `No set-up: a pass takes 1/8 in (${mostMetric}) at most. Lessen first pass, step or last pass.`,
     ],
     [
       more(offCenter, plus(over(width, number(2)), SLACK)),
@@ -124,7 +131,7 @@ export function sayOfSizes(
     ],
     [
       more(passes, number(MOST_PASSES)),
-      'No set-up: these steps take more than 1,000 passes. Take a larger step.',
+      `No set-up: these steps take more than ${groupThousands(String(MOST_PASSES), decimalSign)} passes. Take a larger step.`,
     ],
   ] as const;
   const saying = chooseWords(cases, FIRM);

@@ -29,14 +29,13 @@ export interface FormulaCove {
 /** The two sheets, results first; none for a job that cuts no cove. */
 export function describeSetUpFormulas(plan: JobPlan): SheetDescription[] {
   const coves = covesOf(plan);
-  const { paper, unit, tiltSide } = plan.job.shop;
-  return coves.length === 0 ? [] : describeFormulas(coves, { paper, unit, tiltSide });
+  return coves.length === 0 ? [] : describeFormulas(coves, plan.job.shop);
 }
 
-/** @param look of the shop: its paper, its unit, the side to which its blade leans */
+/** @param look of the shop: its paper, how it reads lengths, the side to which its blade leans */
 export function describeFormulas(
   coves: readonly FormulaCove[],
-  look: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'tiltSide'>,
+  look: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'decimalSign' | 'tiltSide'>,
 ): SheetDescription[] {
   const { paper } = look;
   const draft = new SheetDraft(FORMULAS_SHEET, FORMULA_COLUMNS, true);

@@ -1,5 +1,8 @@
 /** The short how-to in front of the input sheets. */
+import { formatNumber } from '../../core/units/format-number.ts';
+import type { DecimalSign } from '../../core/units/number.ts';
 import type { SheetDescription } from '../description.ts';
+import type { InputLook } from './input-sheet.ts';
 import { cell, SheetDraft } from '../sheet-draft.ts';
 import { standingCautions } from '../standing-cautions.ts';
 
@@ -44,10 +47,10 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
   ],
 ];
 
-const RULES: readonly (readonly [string, string])[] = [
+const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string])[] => [
   [
     'Lengths',
-    `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, 2.29 m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
+    `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, ${formatNumber(2.29, 2, decimalSign)} m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
   ],
   [
     'Blank cells',
@@ -64,7 +67,10 @@ const RULES: readonly (readonly [string, string])[] = [
 ];
 
 /** `leastBlank` is the shop's least length of a blank, as printed. */
-export function describeHowTo(paper: 'letter' | 'a4', leastBlank: string): SheetDescription {
+export function describeHowTo(
+  { paper, decimalSign }: InputLook,
+  leastBlank: string,
+): SheetDescription {
   const draft = new SheetDraft('How to', [{ width: 16 }, { width: 84 }]);
   draft.spread('Coves, moldings and a house of them', 'title');
   draft.spread('Fill in the sheets of this workbook, then have them planned', 'subtitle');
@@ -72,7 +78,8 @@ export function describeHowTo(paper: 'letter' | 'a4', leastBlank: string): Sheet
   draft.spread('The sheets', 'section');
   for (const [name, text] of SHEETS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('How to fill them', 'section');
-  for (const [name, text] of RULES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  for (const [name, text] of rulesFor(decimalSign))
+    draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Measured as', 'section');
   for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Every time a cove is cut', 'section');

@@ -1,4 +1,5 @@
 /** The Shop input sheet: every setting with its value, unit and note. */
+import type { DecimalSign } from '../../core/units/number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { SETTINGS, sayUsual, settingOf, type SettingKey } from '../../planning/shop.ts';
@@ -8,7 +9,7 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../description.ts';
-import { inputCell, sayAllowed } from './input-sheet.ts';
+import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
 
 const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'];
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
@@ -20,9 +21,12 @@ const KEYS = Object.keys(SETTINGS) as SettingKey[];
  */
 export function describeShopSheet(
   given: RawTable | undefined,
-  paper: 'letter' | 'a4',
+  { paper, decimalSign }: InputLook,
 ): SheetDescription {
-  const rows = given === undefined ? KEYS.map((key) => settingRow(key, true)) : givenRows(given);
+  const rows =
+    given === undefined
+      ? KEYS.map((key) => settingRow(key, true, decimalSign))
+      : givenRows(given, decimalSign);
   return {
     name: 'Shop',
     columns: [
@@ -46,9 +50,9 @@ export function describeShopSheet(
   };
 }
 
-function settingRow(key: SettingKey, filled: boolean): RowDescription {
+function settingRow(key: SettingKey, filled: boolean, decimalSign: DecimalSign): RowDescription {
   const { name, unit, note, usual = '' } = settingOf(key);
-  const said = usual === '' ? note : `${note}. Usual: ${sayUsual(key)}`;
+  const said = usual === '' ? note : `${note}. Usual: ${sayUsual(key, 'in', decimalSign)}`;
   return {
     cells: [
       { value: name, style: 'label' },
@@ -59,7 +63,7 @@ function settingRow(key: SettingKey, filled: boolean): RowDescription {
   };
 }
 
-function givenRows(given: RawTable): RowDescription[] {
+function givenRows(given: RawTable, decimalSign: DecimalSign): RowDescription[] {
   const places = HEADINGS.map((heading) =>
     given.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(heading)),
   );
@@ -77,7 +81,7 @@ function givenRows(given: RawTable): RowDescription[] {
     };
   });
   const left = KEYS.filter((key) => !named.has(headingKey(settingOf(key).name)));
-  return [...rows, ...left.map((key) => settingRow(key, false))];
+  return [...rows, ...left.map((key) => settingRow(key, false, decimalSign))];
 }
 
 /** Choices where a setting has words to choose from (a comma can't stand in such a list), and units. */

@@ -1,6 +1,6 @@
 /** What is said over a cove's outline: its sizes, which end it is for, and what to mind. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import { printBoth, printExact } from '../print-length.ts';
@@ -12,12 +12,12 @@ import { MANUAL_CAUTION, TRIAL_CAUTION } from '../standing-cautions.ts';
 export interface CoveOutline {
   readonly profile: Profile;
   readonly setUp: SetUp;
-  readonly unit: LengthUnit;
+  readonly reading: LengthReading;
 }
 
 /** One cell a row; `part` counts from 1. */
 export function outlineWords(
-  { profile, setUp, unit }: CoveOutline,
+  { profile, setUp, reading }: CoveOutline,
   part: number,
   parts: number,
 ): CellDescription[] {
@@ -26,7 +26,7 @@ export function outlineWords(
     cell(profile.name, nameStyle(profile.name)),
     cell(`Outline of the board's end at full size${which}, to trace on the wood`, 'subtitle'),
     cell(MANUAL_CAUTION, 'caution'),
-    cell(saySizes(profile, setUp, unit), 'wrapped'),
+    cell(saySizes(profile, setUp, reading), 'wrapped'),
     cell(
       'Drawn as the section is: face down, seen from the front of the saw. It is the end that faces you there and enters the blade last; on the end that enters first it lies mirrored.',
       'wrapped',
@@ -47,10 +47,11 @@ export function outlineWords(
 export const TOO_HIGH =
   'This blank is thicker than the page is high, so its outline is not printed here. Set the paper larger, or use the outline saved as a file of its own.';
 
-function saySizes(profile: Profile, { flats }: SetUp, unit: LengthUnit): string {
+function saySizes(profile: Profile, { flats }: SetUp, reading: LengthReading): string {
+  const mark = (inches: number): string => formatMark(inches, reading.unit, reading.decimalSign);
   const { cove, blankWidth, blankThickness } = profile;
   if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return '';
-  const blank = `${printExact(blankWidth, unit)} wide, ${printExact(blankThickness, unit)} thick`;
-  const sides = `${formatMark(flats.near, unit)} by the near rail, ${formatMark(flats.far, unit)} by the far rail`;
-  return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, in a blank ${blank}. Flats: ${sides}.`;
+  const blank = `${printExact(blankWidth, reading)} wide, ${printExact(blankThickness, reading)} thick`;
+  const sides = `${mark(flats.near)} by the near rail, ${mark(flats.far)} by the far rail`;
+  return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, in a blank ${blank}. Flats: ${sides}.`;
 }

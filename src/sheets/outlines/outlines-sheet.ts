@@ -34,7 +34,7 @@ interface LayOut {
 export function describeOutlines(plan: JobPlan): SheetDescription | undefined {
   const { shop } = plan.job;
   const coves = plan.profiles.flatMap(({ profile, setUp }): CoveOutline[] =>
-    setUp === undefined ? [] : [{ profile, setUp, unit: shop.unit }],
+    setUp === undefined ? [] : [{ profile, setUp, reading: shop }],
   );
   if (coves.length === 0) return undefined;
   const [upright, across] = (['portrait', 'landscape'] as const).map((orientation) =>
@@ -74,7 +74,7 @@ function layOut({ job }: JobPlan, coves: readonly CoveOutline[], orientation: Or
 }
 
 function drawCove(
-  { profile, setUp, unit }: CoveOutline,
+  { profile, setUp, reading: { unit, decimalSign } }: CoveOutline,
   tiltSide: JobPlan['job']['shop']['tiltSide'],
   widest: number,
 ): Drawing[] {
@@ -86,7 +86,7 @@ function drawCove(
     ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
   };
   const { blade, setting } = setUp;
-  return drawFullSize({ blade, setting, blank, tiltSide, unit, widest });
+  return drawFullSize({ blade, setting, blank, tiltSide, unit, decimalSign, widest });
 }
 
 function addWords(draft: SheetDraft, cove: CoveOutline, part: number, parts: number): void {

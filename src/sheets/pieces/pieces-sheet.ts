@@ -76,11 +76,11 @@ interface Facts {
 }
 
 function pieceCells(piece: Piece, facts: Facts): CellDescription[] {
-  const { unit } = facts.plan.job.shop;
+  const { shop } = facts.plan.job;
   const { room, run, profile, cutLength, done } = piece;
   const known = facts.profiles.get(nameKey(profile));
-  const left = sayEnd(piece.left, known);
-  const right = sayEnd(piece.right, known);
+  const left = sayEnd(piece.left, known, shop.decimalSign);
+  const right = sayEnd(piece.right, known, shop.decimalSign);
   const line = done ? undefined : facts.lines.get(lineKey(room, profile));
   const from = done ? 'done already' : (facts.sticks.get(piece.id) ?? []).join(' and ');
   const style = done ? 'rowDone' : 'row';
@@ -90,8 +90,8 @@ function pieceCells(piece: Piece, facts: Facts): CellDescription[] {
     cell(run, style),
     cell(sayNumber(piece), piece.kind === 'run' && !done ? 'rowWhole' : style),
     cell(profile, style),
-    cell(printExact(cutLength, unit), 'rowRight'),
-    cell(done ? null : numberIn(cutLength, unit), facts.number),
+    cell(printExact(cutLength, shop), 'rowRight'),
+    cell(done ? null : numberIn(cutLength, shop.unit), facts.number),
     cell(left.end, style),
     cell(left.point, style),
     cell(right.end, style),

@@ -47,14 +47,14 @@ function listMade({ plan }: OrderFacts): Made[] {
 }
 
 function cutStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: Made): Step {
-  const { unit } = plan.job.shop;
+  const { unit, decimalSign } = plan.job.shop;
   const { tally, profile } = planned;
   const { tilt, approach } = setUp.setting;
   const quantities = (column: string): string => rowCell(own.quantityRows, index, column);
   const rate = (name: Parameters<typeof rateCell>[1]): string => rateCell(own, name);
   return {
     work: `Cut ${profile.name}, on the whole blanks`,
-    how: `tilt ${formatDegrees(toDegrees(tilt))}, approach ${formatDegrees(toDegrees(approach))}`,
+    how: `tilt ${formatDegrees(toDegrees(tilt), decimalSign)}, approach ${formatDegrees(toDegrees(approach), decimalSign)}`,
     each: cell(setUp.passHeights.length, 'rowWhole'),
     count: () => sum(() => quantities('E'), tally.sticks, 'rowWhole'),
     of: tally.sticks === 1 ? 'blank' : 'blanks',

@@ -71,13 +71,13 @@ function crosscutStep({ cells, own }: OrderFacts, planned: ProfilePlan, index: n
 }
 
 function keepSteps({ plan }: OrderFacts): Step[] {
-  const { keepOffcutsOver, unit } = plan.job.shop;
+  const { shop } = plan.job;
   const kept = plan.profiles.flatMap((one) => one.sticks.filter((stick) => stick.offcutKept));
   if (kept.length === 0) return [];
   return [
     {
       work: 'Keep the offcuts, and label them',
-      how: `those over ${printExact(keepOffcutsOver, unit)}`,
+      how: `those over ${printExact(shop.keepOffcutsOver, shop)}`,
       count: () => cell(kept.length, 'rowWhole'),
       of: kept.length === 1 ? 'offcut' : 'offcuts',
       see: 'Cutting',

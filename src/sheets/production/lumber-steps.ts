@@ -29,7 +29,7 @@ function ripSteps({ plan }: OrderFacts, { name, boards }: CuttingGroup): Step[] 
   if (boards.length === 0) return [];
   const counts = new Map<string, number>();
   for (const { width, profile } of boards.flatMap(({ strips }) => strips)) {
-    const wide = printExact(width, plan.job.shop.unit);
+    const wide = printExact(width, plan.job.shop);
     const what = profile === undefined ? `${wide} to keep` : `${profile} ${wide}`;
     counts.set(what, (counts.get(what) ?? 0) + 1);
   }
@@ -54,7 +54,7 @@ function spareStep({ plan }: OrderFacts): Step[] {
   return [
     {
       work: 'Crosscut the set-up spares off',
-      how: `each ${printExact(first.length, plan.job.shop.unit)}, for trial cuts`,
+      how: `each ${printExact(first.length, plan.job.shop)}, for trial cuts`,
       count: () => cell(spares.length, 'rowWhole'),
       of: spares.length === 1 ? 'spare' : 'spares',
       see: 'Cutting',

@@ -36,7 +36,7 @@ export function addHeader(
   const unit = shop.unit === 'mm' ? 'millimetres' : 'inches';
   draft.spread('Production', 'title');
   draft.spread(
-    `${count(rooms, 'room')}, ${count(plan.profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop.unit)}, from end to end as Pieces says. Change a rate, and hours and prices follow.`,
+    `${count(rooms, 'room')}, ${count(plan.profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop)}, from end to end as Pieces says. Change a rate, and hours and prices follow.`,
     'note',
   );
   draft.blank();

@@ -103,7 +103,7 @@ function addRow(
     cell(MADE[profile.make], 'row'),
     sum(ofLines('D'), tally.pieces, 'rowWhole'),
     sum(() => cells.sticks[index] ?? '0', tally.sticks, 'rowWhole'),
-    cell(printTotal(tally.lengthNet, unit), 'rowRight'),
+    cell(printTotal(tally.lengthNet, plan.job.shop), 'rowRight'),
     sum(ofLines('G'), numberIn(tally.lengthNet, unit), styles.net.row),
     sum(() => cells.bought[index] ?? '0', numberIn(tally.lengthBought, unit), styles.sticks.row),
     cell(thickness === undefined ? UNKNOWN : numberIn(thickness, unit), styles.thickness.row),

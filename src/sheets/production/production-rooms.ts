@@ -149,7 +149,7 @@ function addLine(
     planned.profile.make === 'buy'
       ? cell(null, 'rowDecimal')
       : sum(() => `${paid('D')}*G${row}/${lengths}`, values.E, 'rowDecimal'),
-    cell(printTotal(line.lengthNet, unit), 'rowRight'),
+    cell(printTotal(line.lengthNet, plan.job.shop), 'rowRight'),
     sum(
       () => `SUMIF(${cells.linesOnPieces},A${row},${cells.lengthsOnPieces})`,
       values.G,

@@ -79,7 +79,7 @@ function addGroup(draft: SheetDraft, plan: JobPlan, { name, stockUse }: CuttingG
       cell(null, 'row'),
       cell(name, 'row'),
       cell(use.item.for, 'row'),
-      cell(sayStock(use.item, plan.job.shop.unit), 'row'),
+      cell(sayStock(use.item, plan.job.shop), 'row'),
       null,
       null,
       cell(use.fromRack, 'rowWhole'),

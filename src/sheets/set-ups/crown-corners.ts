@@ -1,12 +1,13 @@
 /** What a molding at a spring angle needs for its corners: miter and bevel for each. */
 import { computeCrownCut } from '../../core/crown/crown-cut.ts';
 import { computeBackBevels, computeCrownSize } from '../../core/crown/crown-size.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { sameName, type Profile } from '../../planning/job.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import type { DecimalSign } from '../../core/units/number.ts';
 import { nameStyle } from '../name-style.ts';
 import { count } from '../print-length.ts';
 import {
@@ -42,12 +43,12 @@ export function addCrown(
     cell('Miter, from square', 'headingRight'),
     cell('Bevel, from upright', 'headingRight'),
   );
-  const rows = corners.flatMap((corner) => cornerRow(spring, corner));
+  const rows = corners.flatMap((corner) => cornerRow(spring, corner, plan.job.shop.decimalSign));
   const title = 'Crown, cut flat on its back on the saw';
   addParts(
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
-    [rightText('How it leans', 'section'), ...leaning(spring, profile, plan.job.shop.unit)],
+    [rightText('How it leans', 'section'), ...leaning(spring, profile, plan.job.shop)],
     spacing,
   );
 }
@@ -60,36 +61,46 @@ export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: Pro
   addCrown(draft, plan, profile);
 }
 
-function leaning(spring: Degrees, { blankWidth }: Profile, unit: LengthUnit): Part[] {
-  const facts = [rightFact('Spring angle, from the wall', formatDegrees(spring))];
+function leaning(
+  spring: Degrees,
+  { blankWidth }: Profile,
+  { unit, decimalSign }: LengthReading,
+): Part[] {
+  const say = (angle: Degrees): string => formatDegrees(angle, decimalSign);
+  const mark = (inches: number): string => formatMark(inches, unit, decimalSign);
+  const facts = [rightFact('Spring angle, from the wall', say(spring))];
   const angle = toRadians(spring);
   if (blankWidth !== undefined) {
     const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: angle });
     if (size.ok) {
       const { drop, projection } = size.value;
-      facts.push(rightFact('Drop, down the wall', formatMark(drop, unit)));
-      facts.push(rightFact('Projection, along the ceiling', formatMark(projection, unit)));
+      facts.push(rightFact('Drop, down the wall', mark(drop)));
+      facts.push(rightFact('Projection, along the ceiling', mark(projection)));
     }
   }
   const bevels = computeBackBevels({ spring: angle });
   if (bevels.ok) {
     const { wall, ceiling } = bevels.value;
-    facts.push(rightFact('Wall bevel, from the back', formatDegrees(toDegrees(wall))));
-    facts.push(rightFact('Ceiling bevel, from the back', formatDegrees(toDegrees(ceiling))));
+    facts.push(rightFact('Wall bevel, from the back', say(toDegrees(wall))));
+    facts.push(rightFact('Ceiling bevel, from the back', say(toDegrees(ceiling))));
   }
   return facts;
 }
 
-function cornerRow(spring: Degrees, { kind, cornerDeg, ends }: Corner): Part[] {
+function cornerRow(
+  spring: Degrees,
+  { kind, cornerDeg, ends }: Corner,
+  decimalSign: DecimalSign,
+): Part[] {
   const cut = computeCrownCut({ spring: toRadians(spring), corner: toRadians(degrees(cornerDeg)) });
   if (!cut.ok) return [];
   const { miter, bevel } = cut.value;
   const how = { inside: 'inside, miter or cope', outside: 'outside', return: 'return to the wall' };
   return [
     leftRow(
-      cell(`${formatDegrees(cornerDeg)}, ${how[kind]}: ${count(ends, 'end')}`, 'row'),
-      cell(formatDegrees(toDegrees(miter)), 'rowRight'),
-      cell(formatDegrees(toDegrees(bevel)), 'rowRight'),
+      cell(`${formatDegrees(cornerDeg, decimalSign)}, ${how[kind]}: ${count(ends, 'end')}`, 'row'),
+      cell(formatDegrees(toDegrees(miter), decimalSign), 'rowRight'),
+      cell(formatDegrees(toDegrees(bevel), decimalSign), 'rowRight'),
     ),
   ];
 }

@@ -1,6 +1,7 @@
 /** The heights of the passes, to tick off, in columns of passes beside each other. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { formatInches } from '../../core/units/format-length.ts';
+import { formatFixed } from '../../core/units/format-number.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import { printDecimal } from '../print-length.ts';
 import { leftCells, leftText, PASS_COLUMNS, type Part, type Spacing } from './set-up-columns.ts';
 import { cell, type DraftCell } from '../sheet-draft.ts';
@@ -26,10 +27,11 @@ export interface PassSpan {
  */
 export function passList(
   heights: readonly number[],
-  unit: LengthUnit,
+  reading: LengthReading,
   spacing: Spacing,
   { from, to }: PassSpan = { from: 0, to: heights.length },
 ): Part[] {
+  const { unit } = reading;
   const shown = Math.min(to, heights.length) - from;
   const across = Math.min(PASSES_ACROSS[spacing], shown);
   const down = Math.ceil(shown / Math.max(1, across));
@@ -48,7 +50,7 @@ export function passList(
       const height = at < from + shown ? heights[at] : undefined;
       if (height === undefined) return group([]);
       const isLast = at === heights.length - 1;
-      return group(passCells(height, at + 1, { unit, both, decimals, isLast }));
+      return group(passCells(height, at + 1, { reading, both, decimals, isLast }));
     }).flat(),
   );
   const joins = joinsOf(across, spacing, both);
@@ -72,20 +74,24 @@ function passCells(
   height: number,
   number: number,
   how: {
-    readonly unit: LengthUnit;
+    readonly reading: LengthReading;
     readonly both: boolean;
     readonly decimals: boolean;
     readonly isLast: boolean;
   },
 ): DraftCell[] {
+  const { unit, decimalSign } = how.reading;
   const style: StyleName = how.isLast ? 'rowStrongRight' : 'rowRight';
   const fraction = formatInches(height, { denominator: FINEST_FRACTION, marks: 'inch mark' });
   // Under its unit, each with as many decimals, so that the figures stand in line.
-  const bare = how.unit === 'mm' ? (height * MM_PER_INCH).toFixed(2) : height.toFixed(4);
+  const bare =
+    unit === 'mm'
+      ? formatFixed(height * MM_PER_INCH, 2, decimalSign)
+      : formatFixed(height, 4, decimalSign);
   return [
     cell(String(number), how.isLast ? 'rowStrong' : 'row'),
-    ...(how.both ? [cell(printDecimal(height, how.unit), style)] : []),
-    cell(how.unit === 'mm' || how.decimals ? bare : fraction, style),
+    ...(how.both ? [cell(printDecimal(height, how.reading), style)] : []),
+    cell(unit === 'mm' || how.decimals ? bare : fraction, style),
     cell(null, 'tick'),
   ];
 }

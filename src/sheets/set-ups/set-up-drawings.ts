@@ -61,9 +61,9 @@ export function placeDrawings(
 function drawSetUp(profile: Profile, setUp: SetUp, shop: Shop, width: number): Drawing[] {
   const { blankWidth, blankThickness, nearFlat } = profile;
   const { blade, setting, flats } = setUp;
-  const { tiltSide, unit } = shop;
+  const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
-  const drawn = { blade, setting, tiltSide, unit, width };
+  const drawn = { blade, setting, tiltSide, unit, decimalSign, width };
   const onTable = drawTable({ ...drawn, flats, ...(table === undefined ? {} : { table }) });
   if (blankWidth === undefined || blankThickness === undefined) return [onTable];
   const blank = {

@@ -5,7 +5,6 @@
 import { sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import { CLAMP_LIP_INCHES, feedFor } from '../../core/cove/rails.ts';
 import { toDegrees } from '../../core/units/angle.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
@@ -15,6 +14,7 @@ import { addCrown } from './crown-corners.ts';
 import { passList, type PassSpan } from './pass-list.ts';
 import { formatInches } from '../../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import { nameStyle } from '../name-style.ts';
 import { SHEET_NAMES } from '../plan-cells.ts';
 import { count, printBoth, printDecimal, printExact } from '../print-length.ts';
@@ -44,18 +44,17 @@ export function addAtTheSaw(
   more?: { readonly passes: PassSpan; readonly note: string },
 ): SetUpRows {
   const { shop } = plan.job;
-  const { unit } = shop;
   const top = draft.next;
   const parts = [
     leftText(profile.name, nameStyle(profile.name)),
-    leftText(sayCove(profile, sticks.length, unit), 'wrapped'),
+    leftText(sayCove(profile, sticks.length, shop), 'wrapped'),
     ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     leftText(MANUAL_CAUTION, 'caution'),
     ...(more === undefined ? [] : [leftText(more.note, 'note')]),
     ...saw(shop, setUp, spacing),
     ...rails(shop, setUp),
     ...miterGauge(shop, setUp),
-    ...passList(setUp.passHeights, unit, spacing, more?.passes),
+    ...passList(setUp.passHeights, shop, spacing, more?.passes),
   ];
   addParts(draft, parts, [], spacing);
   return { top, spacer: draft.add() };
@@ -69,28 +68,30 @@ export function addBelow(
   setUp: SetUp,
   spacing: Spacing,
 ): void {
-  const { unit } = plan.job.shop;
-  addParts(draft, scales(setUp, unit), blank(setUp, unit), spacing);
+  const { shop } = plan.job;
+  addParts(draft, scales(setUp, shop), blank(setUp, shop), spacing);
   addCrown(draft, plan, profile, spacing);
   addOwnCautions(draft, plan, profile);
 }
 
-function sayCove(profile: Profile, blanks: number, unit: LengthUnit): string {
+function sayCove(profile: Profile, blanks: number, reading: LengthReading): string {
   const { cove, blankWidth, blankThickness, species } = profile;
   if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return '';
   const center =
-    cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, unit)} off center`;
+    cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, reading)} off center`;
   const wood = species === '' ? '' : ` of ${species}`;
-  const size = `${printExact(blankWidth, unit)} wide, ${printExact(blankThickness, unit)} thick`;
-  return `Cove ${printBoth(cove.width, unit)} wide, ${printBoth(cove.depth, unit)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
+  const size = `${printExact(blankWidth, reading)} wide, ${printExact(blankThickness, reading)} thick`;
+  return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
 }
 
-function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp, spacing: Spacing): Part[] {
+function saw(shop: Shop, { blade, setting }: SetUp, spacing: Spacing): Part[] {
+  const { tiltSide, decimalSign } = shop;
+  const say = (degrees: number): string => formatDegrees(degrees, decimalSign);
   const approach = toDegrees(setting.approach);
   const tilt = toDegrees(setting.tilt);
   const feed = feedFor(tiltSide);
   const [diameter, kerf] = [blade.diameter, blade.kerf].map((inches) =>
-    printBoth(inches, unit),
+    printBoth(inches, shop),
   ) as [string, string];
   const isUpright = tilt === 0;
   // A centered cove has no deep side.
@@ -98,10 +99,10 @@ function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp, spacing: Spaci
   const lean = isUpright ? 'it stands upright' : `its top to the ${tiltSide}`;
   return [
     leftText('Set the saw', 'section'),
-    leftFact('Approach, from the blade line', formatDegrees(approach)),
-    leftFact('Approach, from the front edge', formatDegrees(90 - approach)),
-    leftFact('Tilt of the blade, from upright', `${formatDegrees(tilt)}, ${lean}`),
-    leftFact('Highest tooth above table, last pass', printBoth(setting.height, unit)),
+    leftFact('Approach, from the blade line', say(approach)),
+    leftFact('Approach, from the front edge', say(90 - approach)),
+    leftFact('Tilt of the blade, from upright', `${say(tilt)}, ${lean}`),
+    leftFact('Highest tooth above table, last pass', printBoth(setting.height, shop)),
     ...(spacing === 'close'
       ? [leftFact('Blade and kerf: measure both', `${diameter}, ${kerf}`)]
       : [leftFact('Blade diameter: measure it', diameter), leftFact('Kerf: measure it', kerf)]),
@@ -110,11 +111,11 @@ function saw({ unit, tiltSide }: Shop, { blade, setting }: SetUp, spacing: Spaci
 }
 
 function rails(shop: Shop, { rails: layout, flats, cut }: SetUp): Part[] {
-  const { unit } = shop;
+  const mark = (inches: number): string => formatMark(inches, shop.unit, shop.decimalSign);
   const table = tableSizeOf(shop);
   const title = leftText('Rails', 'section');
   const between = (inches: number): Part =>
-    leftFact('Between the faces of the rails', `${formatMark(inches, unit)}, the blank just free`);
+    leftFact('Between the faces of the rails', `${mark(inches)}, the blank just free`);
   if (layout === undefined || table === undefined) {
     return [
       title,
@@ -125,21 +126,22 @@ function rails(shop: Shop, { rails: layout, flats, cut }: SetUp): Part[] {
       ),
     ];
   }
-  const lip = formatMark(CLAMP_LIP_INCHES, unit);
-  const least = formatMark(layout.railLength, unit);
+  const lip = mark(CLAMP_LIP_INCHES);
+  const least = mark(layout.railLength);
   return [
     title,
-    ...railMarks(layout, table, unit),
+    ...railMarks(layout, table, shop),
     between(layout.spacing),
     leftFact(`Rail length, ${lip} to clamp each end`, `at least ${least}`),
   ];
 }
 
 /** What setting the saw by its scales makes of the cove. */
-function scales({ scale }: SetUp, unit: LengthUnit): Part[] {
+function scales({ scale }: SetUp, reading: LengthReading): Part[] {
   const { rounded, cut, widthChange, offCenterChange, perHalfDegree } = scale;
   const approach = toDegrees(rounded.approach);
   const tilt = toDegrees(rounded.tilt);
+  const say = (degrees: number): string => formatDegrees(degrees, reading.decimalSign);
   const row = (what: string, width: string, offCenter: string): Part =>
     leftRow(cell(what, 'row'), cell(width, 'row'), cell(offCenter, 'row'));
   return [
@@ -150,36 +152,44 @@ function scales({ scale }: SetUp, unit: LengthUnit): Part[] {
       cell('and off center', 'heading'),
     ),
     row(
-      `${formatDegrees(approach)} from the blade line (${formatDegrees(90 - approach)} from the front edge), tilt ${formatDegrees(tilt)} from upright`,
-      `${printDecimal(cut.width, unit)}, ${sayChange(widthChange, unit)}`,
-      `${printDecimal(cut.offCenter, unit)}, ${sayChange(offCenterChange, unit)}`,
+      `${say(approach)} from the blade line (${say(90 - approach)} from the front edge), tilt ${say(tilt)} from upright`,
+      `${printDecimal(cut.width, reading)}, ${sayChange(widthChange, reading)}`,
+      `${printDecimal(cut.offCenter, reading)}, ${sayChange(offCenterChange, reading)}`,
     ),
     ...(['approach', 'tilt'] as const).map((which) => {
       const { width, offCenter } = perHalfDegree[which];
-      return row(`Half a degree more ${which}`, sayChange(width, unit), sayChange(offCenter, unit));
+      return row(
+        `Half a degree more ${which}`,
+        sayChange(width, reading),
+        sayChange(offCenter, reading),
+      );
     }),
   ];
 }
 
-function sayChange(inches: number, unit: LengthUnit): string {
-  const size = printDecimal(Math.abs(inches), unit);
-  if (Number.parseFloat(size) === 0) return 'no change';
+function sayChange(inches: number, reading: LengthReading): string {
+  const size = printDecimal(Math.abs(inches), reading);
+  if (!/[1-9]/u.test(size)) return 'no change';
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ flats, web, arcLength, leastRadius }: SetUp, unit: LengthUnit): Part[] {
+function blank(
+  { flats, web, arcLength, leastRadius }: SetUp,
+  { unit, decimalSign }: LengthReading,
+): Part[] {
+  const mark = (inches: number): string => formatMark(inches, unit, decimalSign);
   return [
     rightText('The cove in its blank', 'section'),
-    rightFact('Flat by the near rail', formatMark(flats.near, unit)),
-    rightFact('Flat by the far rail', formatMark(flats.far, unit)),
-    rightFact('Web, left above the cove', formatMark(web, unit)),
-    rightFact('Along the curve, to smooth', formatMark(arcLength, unit)),
+    rightFact('Flat by the near rail', mark(flats.near)),
+    rightFact('Flat by the far rail', mark(flats.far)),
+    rightFact('Web, left above the cove', mark(web)),
+    rightFact('Along the curve, to smooth', mark(arcLength)),
     rightFact('Sanding dowel, at most', `${sayLeastRadius(leastRadius, unit)} radius`),
   ];
 }
 
 /** Rounded down, so that what is no rounder reaches everywhere: to 1/16 in, or to a millimetre. */
-export function sayLeastRadius(inches: number, unit: LengthUnit): string {
+export function sayLeastRadius(inches: number, unit: LengthReading['unit']): string {
   if (unit === 'mm') {
     const whole = Math.floor(inches * 25.4);
     return whole === 0 ? 'under 1 mm' : `${whole} mm`;

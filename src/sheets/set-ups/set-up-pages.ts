@@ -62,8 +62,8 @@ export function addStanding(
   said: readonly string[],
   spacing: Spacing,
 ): void {
-  const { leastBlankLength, unit } = job.shop;
-  const lines = standingCautions(printExact(leastBlankLength, unit))
+  const { shop } = job;
+  const lines = standingCautions(printExact(shop.leastBlankLength, shop))
     .filter((line) => !said.includes(line))
     .map((line, index) => `${index + 1}. ${line}`);
   draft.spread('Every time', 'section');
@@ -81,7 +81,7 @@ function addOnMorePages(
   setUp: SetUp,
   room: number,
 ): void {
-  const { unit } = plan.job.shop;
+  const { shop } = plan.job;
   const heights = setUp.passHeights;
   const addFirst = (to: SheetDraft, end: number) =>
     addAtTheSaw(to, plan, planned, setUp, 'close', {
@@ -94,7 +94,7 @@ function addOnMorePages(
   };
   const addMore = (to: SheetDraft, from: number, end: number): void => {
     addHead(to);
-    addParts(to, passList(heights, unit, 'close', { from, to: end }));
+    addParts(to, passList(heights, shop, 'close', { from, to: end }));
   };
   const [firstPage, morePage] = [newSetUpDraft(), newSetUpDraft()];
   addFirst(firstPage, 1);

@@ -32,6 +32,7 @@ describe('a fault', () => {
     const metric = rewordFault(negative, 'mm');
     expect(metric.message).toBe('Reveal is -4.8 mm; it must be 0 or more.');
     expect(rewordFault(metric, 'in')).toEqual(negative);
+    expect(rewordFault(negative, 'mm', ',').message).toBe(metric.message.replace('4.8', '4,8'));
   });
 
   test('keeps its place when it is reworded, and says the place first', () => {
@@ -57,6 +58,7 @@ describe('every wording', () => {
     given: '<given>',
     limit: '<limit>',
     detail: (name: string) => `<${name}>`,
+    decimal: (digits: string) => digits,
   };
   test.each(Object.keys(WORDING) as FaultCode[])('of %s is whole sentences about it', (code) => {
     const message = WORDING[code](facts);

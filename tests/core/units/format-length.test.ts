@@ -195,11 +195,16 @@ describe('millimetres', () => {
 
   test('whole and tenth millimetres are written and read back exactly', () => {
     fc.assert(
-      fc.property(fc.integer({ min: -300_000, max: 300_000 }), (tenths) => {
-        const exact = new Fraction(tenths, 10).mul(5, 127);
-        const read = parseLength(formatMillimetres(exact), 'Length');
-        expect(read.ok && read.value.equals(exact)).toBe(true);
-      }),
+      fc.property(
+        fc.integer({ min: -300_000, max: 300_000 }),
+        fc.constantFrom('.' as const, ',' as const),
+        (tenths, decimalSign) => {
+          const exact = new Fraction(tenths, 10).mul(5, 127);
+          const said = formatMillimetres(exact, 1, decimalSign);
+          const read = parseLength(said, 'Length', { unit: 'in', decimalSign });
+          expect(read.ok && read.value.equals(exact)).toBe(true);
+        },
+      ),
       { numRuns: 300 },
     );
   });
@@ -217,4 +222,5 @@ test('a length is written in the unit of the shop', () => {
   expect(formatLength(88.375, 'in')).toBe('88 3/8"');
   expect(formatLength(88.40625, 'in', 32)).toBe('88 13/32"');
   expect(formatLength(new Fraction(450, 127), 'mm')).toBe('90 mm');
+  expect(formatLength(1, 'mm', 16, ',')).toBe('25,4 mm');
 });

@@ -16,6 +16,17 @@ describe('A mark on a tape', () => {
   });
 });
 
+test('A mark and degrees have the decimal sign of the shop', () => {
+  expect(formatMark(1.01, 'mm', ',')).toBe('25,5 mm');
+  expect(formatMark(0.51, 'in', ',')).toBe('1/2"');
+  expect(formatDegrees(30.161, ',')).toBe('30,16°');
+});
+
 test('Degrees have two decimals at most, and none that are 0', () => {
-  expect([30.161, 45, 37.1, 0].map(formatDegrees)).toEqual(['30.16°', '45°', '37.1°', '0°']);
+  expect([30.161, 45, 37.1, 0].map((degrees) => formatDegrees(degrees))).toEqual([
+    '30.16°',
+    '45°',
+    '37.1°',
+    '0°',
+  ]);
 });

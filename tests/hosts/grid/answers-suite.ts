@@ -28,7 +28,7 @@ export function testGridAnswers({ page, open, saved, settle }: GridPage): void {
     test('answers by what its cells hold now, however its numbers are spelled', async () => {
       const rows = ANSWERS.map(([formula], index) => [
         [5, 7, 8][index] ?? '',
-        { formula, value: null },
+        { formula, value: 0 },
       ]);
       await open(inGrid([{ name: 'Sums', rows }]));
       await page().evaluate(() => gridTest.blankAnswers());
