@@ -63,6 +63,9 @@ export function startGrid(
     UniverSheetsCorePreset({
       container,
       disableAutoFocus: true,
+      // A length is a text: no cell is marked for it.
+      disableTextFormatAlert: true,
+      disableTextFormatMark: true,
       formula: {
         function: functions.map((entry) => [executorOf(entry), entry.name]),
         description: functions.map(describeFunction),

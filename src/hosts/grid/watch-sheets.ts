@@ -1,11 +1,5 @@
 /** Tells when cells of the person's sheets change. */
-import {
-  CommandType,
-  ICommandService,
-  type ICellData,
-  type ICommandInfo,
-  type IExecutionOptions,
-} from '@univerjs/core';
+import { CommandType, ICommandService, type ICellData, type ICommandInfo } from '@univerjs/core';
 import {
   InsertColMutation,
   InsertRowMutation,
@@ -53,7 +47,8 @@ interface ChangeParams {
 
 /**
  * Calls `changed` with a sheet's name, once for changes that come together; returns what ends it.
- * What formulas answer anew is no change, nor what is written on sheets of ours.
+ * What formulas answer anew is a change too: a length may be one. What is written on sheets of ours
+ * is none.
  */
 export function watchSheets(grid: Grid, changed: (sheet: string) => void): () => void {
   const commands = grid.services.get(ICommandService);
@@ -81,10 +76,9 @@ export function watchSheets(grid: Grid, changed: (sheet: string) => void): () =>
   };
   const listen =
     (going: boolean) =>
-    (command: ICommandInfo, options: IExecutionOptions = {}): void => {
+    (command: ICommandInfo): void => {
       const { type, id } = command;
-      if (type !== CommandType.MUTATION || !CHANGES.has(id)) return;
-      if (options.fromFormula !== true) note(command, going);
+      if (type === CommandType.MUTATION && CHANGES.has(id)) note(command, going);
     };
   const listeners = [
     commands.beforeCommandExecuted(listen(true)),

@@ -1,5 +1,5 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
-import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
+import { PROFILE_ANSWERS, PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
 import { columnLetters } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { settingOf, type SettingKey } from '../../planning/shop.ts';
@@ -31,27 +31,27 @@ interface CoveCells {
 
 const COLUMNS: readonly LiveColumn[] = [
   {
-    heading: 'Approach (degrees from the blade line)',
+    heading: PROFILE_ANSWERS.approach,
     width: 14,
     style: 'degrees',
     formula: ({ width, depth, offCenter, blade }) =>
       `COVE.APPROACH(${width},${depth},${offCenter},${blade})`,
   },
   {
-    heading: 'Tilt (degrees from upright)',
+    heading: PROFILE_ANSWERS.tilt,
     width: 14,
     style: 'degrees',
     formula: ({ width, depth, offCenter, blade }) =>
       `COVE.TILT(${width},${depth},IF(${offCenter}="",0,${offCenter}),${blade})`,
   },
   {
-    heading: 'Can it be made?',
+    heading: PROFILE_ANSWERS.canBeMade,
     width: 11,
     style: 'center',
     formula: (cells) => `IF(COVE.FEASIBLE(${whole(cells)}),"yes","no")`,
   },
   {
-    heading: 'What to mind (the last four columns are worked out live; delete them if you like)',
+    heading: PROFILE_ANSWERS.toMind,
     width: 60,
     style: 'wrapped',
     formula: (cells) => `COVE.REASON(${whole(cells)})`,
@@ -96,8 +96,7 @@ function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetD
     rows: [
       { cells: [...(head?.cells ?? []), ...COLUMNS.map(headingCell)] },
       ...rows.map((row, index) => {
-        const isProfile = (row.cells[0]?.value ?? null) !== null;
-        const live = isProfile ? COLUMNS.map((one) => liveCell(one, cells(index + 2))) : [];
+        const live = COLUMNS.map((one) => liveCell(one, cells(index + 2)));
         return { ...row, cells: [...row.cells, ...live] };
       }),
     ],

@@ -9,17 +9,18 @@ import { withLiveColumns } from './live-columns.ts';
 
 const NAMES = { demo: 'Demo job', blank: 'New job' } as const;
 
-/** The demo's sheets with live columns beside the profiles; it comes over the network. */
+/** The demo's sheets; it comes over the network. */
 export async function demoWorkbook(): Promise<IWorkbookData> {
-  return workbookOf(withLiveColumns(describeInput(await loadDemo())), NAMES.demo);
+  return workbookOf(describeInput(await loadDemo()), NAMES.demo);
 }
 
 export function blankWorkbook(): IWorkbookData {
   return workbookOf(describeInput(), NAMES.blank);
 }
 
-/** Under an id of its own: two workbooks of one id can't follow one another. */
-function workbookOf({ sheets }: WorkbookDescription, name: string): IWorkbookData {
+/** With live columns beside the profiles, and under an id of its own: two workbooks of one id can't follow one another. */
+function workbookOf(described: WorkbookDescription, name: string): IWorkbookData {
+  const { sheets } = withLiveColumns(described);
   const made = sheets.map((sheet, index) => ({ sheet, id: `sheet-${index + 1}` }));
   return {
     id: `made-${generateRandomId()}`,

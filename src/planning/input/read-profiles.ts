@@ -8,6 +8,14 @@ import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
+/** What may stand beside the profiles, worked out from them: answers, so nothing to read. */
+export const PROFILE_ANSWERS = {
+  approach: 'Approach (degrees from the blade line)',
+  tilt: 'Tilt (degrees from upright)',
+  canBeMade: 'Can it be made?',
+  toMind: 'What to mind (the last four columns are worked out live; delete them if you like)',
+} as const;
+
 export const PROFILE_HEADINGS = [
   { heading: 'Profile', required: true },
   { heading: 'Make' },
@@ -25,13 +33,15 @@ export const PROFILE_HEADINGS = [
   { heading: 'Note' },
 ];
 
+const ANSWERS = Object.values(PROFILE_ANSWERS);
+
 export function readProfiles(
   table: RawTable,
   reading: LengthReading,
   findings: Findings,
 ): Profile[] {
   const profiles = new Map<string, Profile>();
-  for (const row of readRows(table, PROFILE_HEADINGS, reading, findings)) {
+  for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
     const profile = readProfile(row);
     if (profile === undefined) continue;
     if (profiles.has(nameKey(profile.name))) {

@@ -21,20 +21,23 @@ export interface Heading {
 
 /**
  * A reader a row. Faults: a required heading that is missing, a known heading that stands twice.
- * Headings nobody knows are cautioned once, all together, and ignored.
+ * Headings nobody knows are cautioned once, all together, and ignored; those passed over are ignored
+ * without a word, and so are rows with nothing else.
  */
 export function readRows(
   table: RawTable,
   headings: readonly Heading[],
   reading: LengthReading,
   findings: Findings,
+  passedOver: readonly string[] = [],
 ): RowReader[] {
+  const silent = new Set(passedOver.map(headingKey));
   const known = new Set(headings.map(({ heading }) => headingKey(heading)));
   const columns = new Map<string, number>();
   const unknown: { readonly heading: string; readonly where: Where }[] = [];
   for (const [column, cell] of table.headings.cells.entries()) {
     const key = headingKey(cell);
-    if (key === '') continue;
+    if (key === '' || silent.has(key)) continue;
     const where = whereIs(table, table.headings.line, column);
     const given = typeof cell === 'object' ? null : sayGiven(cell);
     if (!known.has(key)) {
@@ -55,7 +58,11 @@ export function readRows(
   }
   if (!complete) findings.faults.push(...columnsWithoutHeading(table));
   if (!complete) return [];
-  return table.rows.map((row) => new RowReader(table, row, columns, reading, findings));
+  const isSilent = (column: number): boolean =>
+    silent.has(headingKey(table.headings.cells[column] ?? null));
+  return table.rows
+    .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
+    .map((row) => new RowReader(table, row, columns, reading, findings));
 }
 
 /** At the first of them. */
