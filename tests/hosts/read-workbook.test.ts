@@ -200,6 +200,14 @@ describe('A file that is no workbook to read', () => {
     return bytes;
   };
 
+  const torn = (end: string): Uint8Array => {
+    const whole = `<worksheet><sheetData>${row(1, 'Room')}</sheetData></worksheet>`;
+    return makeXlsx({
+      sheets: [['Runs', '']],
+      parts: { 'xl/worksheets/sheet1.xml': whole.replace(end, '') },
+    });
+  };
+
   test.each([
     ['nothing at all', new Uint8Array(0), 'file.not-workbook'],
     ['text', Buffer.from('Room,Length\nHall,96\n'), 'file.not-workbook'],
@@ -209,6 +217,8 @@ describe('A file that is no workbook to read', () => {
       'file.not-workbook',
     ],
     ['half a zip', sound.slice(0, sound.length / 2), 'file.not-workbook'],
+    ['a sheet that stops before its end', torn('</sheetData></worksheet>'), 'file.torn'],
+    ['a sheet whose cells stop before its end', torn('</sheetData>'), 'file.torn'],
     [
       'a zip with a byte changed in its middle',
       flipped(Math.floor(sound.length / 3)),
@@ -224,7 +234,7 @@ describe('A file that is no workbook to read', () => {
         sheets: [['Runs', '']],
         parts: { 'xl/worksheets/sheet1.xml': '<worksheet><sheetData><row r="1"><c r="A1' },
       }),
-      'file.not-workbook',
+      'file.torn',
     ],
   ])('is refused in one line: %s', async (_, bytes, code) => {
     const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);

@@ -241,6 +241,8 @@ export const WORDING = wordings({
   'file.too-large': (f) => `${f.argument} is ${f.given} MB; at most ${f.limit} MB are read.`,
   'file.not-workbook': (f) =>
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
+  'file.torn': (f) =>
+    `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
   'file.old-workbook': (f) =>

@@ -12,6 +12,7 @@ import {
   MOST_TABLE_COLUMNS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { hasTornSheet } from './torn-sheets.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Everything a sheet can have below its columns that are looked at. */
@@ -31,7 +32,7 @@ export interface ReadMore {
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook, table.too-many-rows.
+ *   file.not-workbook, file.torn, table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -41,6 +42,7 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
+  if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
   try {
     const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
     return ok(await readXlsx(bytes, { sheets, range, readStyles: looks }));
