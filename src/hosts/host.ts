@@ -41,6 +41,8 @@ export interface HostAbilities {
   readonly putFormulas: boolean;
   /** Writes into the workbook itself; else `write` gives a file to save. */
   readonly writeInPlace: boolean;
+  /** The program's own Undo takes a writing back as one step; `watch` then tells of what goes with it. */
+  readonly undoWrites: boolean;
 }
 
 export interface WorkbookLook {

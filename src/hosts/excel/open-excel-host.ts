@@ -34,7 +34,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
   };
   return {
     kind: 'excel',
-    can: { showCells: true, putFormulas: true, writeInPlace: true },
+    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
     look: () =>
       during('Looking through the workbook', async (context) => ok(await lookAround(context))),
     readTable: (place, name) =>

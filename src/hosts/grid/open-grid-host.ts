@@ -20,7 +20,7 @@ import { writeSheets } from './write-sheets.ts';
 export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
   return {
     kind: 'grid',
-    can: { showCells: true, putFormulas: true, writeInPlace: true },
+    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
     look: () => Promise.resolve(ok(lookAround(grid))),
     readTable: (place, name) => Promise.resolve(readTable(grid, place, name)),
     write: (description, choice) => writeSheets(grid, tools, description, choice),

@@ -48,7 +48,7 @@ interface ChangeParams {
 /**
  * Calls `changed` with a sheet's name, once for changes that come together; returns what ends it.
  * What formulas answer anew is a change too: a length may be one. What is written on sheets of ours
- * is none.
+ * is none, but that one of them goes is.
  */
 export function watchSheets(grid: Grid, changed: (sheet: string) => void): () => void {
   const commands = grid.services.get(ICommandService);
@@ -69,7 +69,7 @@ export function watchSheets(grid: Grid, changed: (sheet: string) => void): () =>
       const found = id === undefined ? null : book.getSheetBySheetId(id);
       if (found === null || found === undefined) continue;
       const { name, ours } = gridSheet(found);
-      if (!ours) waiting.add(name);
+      if (!ours || (going && command.id === RemoveSheetMutation.id)) waiting.add(name);
     }
     // A renamed sheet is told of by both of its names, one that goes by the one it had.
     if (!going && waiting.size > 0) timer ??= setTimeout(tell, 0);

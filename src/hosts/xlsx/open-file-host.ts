@@ -34,7 +34,7 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
-    can: { showCells: false, putFormulas: false, writeInPlace: false },
+    can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
     look: () => Promise.resolve(ok(look(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
     write: (description) => write(file, description),

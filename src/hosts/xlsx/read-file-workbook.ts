@@ -89,7 +89,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
     const details = { count: cells.length, first };
     return cells.length === 0 ? [] : [fault(code, 'workbook', fileName, { details })];
   };
-  const out = leftOut(opened.sheets);
+  const out = leftOut(opened.sheets, reading.ours);
   const cautions = [
     ...(macros ? [fault('grid.macros', 'workbook', fileName)] : []),
     ...counted('grid.other-workbooks', reading.otherWorkbooks),
@@ -146,12 +146,16 @@ function holds(row: readonly unknown[]): boolean {
 }
 
 /** What a person would miss, in their words. */
-function leftOut(sheets: readonly Sheet[]): string[] {
+function leftOut(sheets: readonly Sheet[], ours: ReadonlySet<string>): string[] {
   const any = (has: (sheet: Sheet) => boolean): boolean => sheets.some(has);
   const cells = (has: (cell: Cell) => boolean): boolean =>
     any((sheet) => [...(sheet.cells?.values() ?? [])].some(has));
   const found: readonly (readonly [string, boolean])[] = [
-    ['pictures', any(({ images = [] }) => images.length > 0)],
+    ['pictures', any(({ name, images = [] }) => images.length > 0 && !ours.has(name))],
+    [
+      'the drawings of written sheets (write the sheets again, and they are back)',
+      any(({ name, images = [] }) => images.length > 0 && ours.has(name)),
+    ],
     ['charts', any(({ charts = [] }) => charts.length > 0)],
     ['text boxes', any(({ textBoxes = [] }) => textBoxes.length > 0)],
     ['notes', cells(({ comment }) => comment !== undefined)],
