@@ -63,7 +63,29 @@ function checkPieces(plan: JobPlan): string[] {
     }
     if (planned !== wanted) wrong.push(`${profile.name} has ${planned} set-up spares.`);
   }
+  wrong.push(...plan.profiles.flatMap((one) => checkRest(plan, one)));
   return wrong;
+}
+
+/** Where the spare is crosscut off first, what is left is coved: too short a blank is told of. */
+function checkRest(plan: JobPlan, { profile, setUp, sticks }: ProfilePlan): string[] {
+  if (setUp === undefined) return [];
+  const [trim, kerf, least] = [
+    plan.job.shop.endTrim,
+    plan.job.shop.crosscutKerf,
+    plan.job.shop.leastBlankLength,
+  ].map(Number) as [number, number, number];
+  const told = plan.cautions.some(
+    ({ code, argument }) => code === 'job.spare-leaves-short' && argument === profile.name,
+  );
+  const short = sticks.some(({ length, pieces }) => {
+    const spare = pieces.find(({ id }) => id === `${profile.name} / set-up spare`);
+    if (spare === undefined || pieces.length < 2) return false;
+    return Number(length) - trim - Number(spare.length) - kerf < least - HAIR_INCHES;
+  });
+  return short === told
+    ? []
+    : [`The rest beside the spare of ${profile.name} is not told of right.`];
 }
 
 function checkCuts(

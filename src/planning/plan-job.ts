@@ -12,6 +12,7 @@ import { planGroup } from './plan-group.ts';
 import { planSetUp } from './plan-setup.ts';
 import { shareTime } from './share-time.ts';
 import { findStock } from './stock-units.ts';
+import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
 
 export interface JobPlanning {
@@ -50,7 +51,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     options,
   );
   faults.push(...planned.faults);
-  cautions.push(...planned.cautions);
+  cautions.push(...planned.cautions, ...shortRestCautions(planned.profiles, job.shop));
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;

@@ -158,10 +158,10 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
         `Cut ${one.profile.name}, on the whole blanks`,
         one.tally.sticks,
         one.tally.passes,
-        `Set-ups, page ${coves.indexOf(one) + 1}`,
+        'Set-ups',
       ]),
     );
-    // The page that is named is the one that the cove's name heads on Set-ups.
+    // Each has a page of its own there, under its name.
     const setUps = sheetOf(plans.get(name)!.workbook, 'Set-ups');
     const breaks = setUps.print.breaksAfter ?? [];
     coves.forEach(({ profile }, at) => {

@@ -167,6 +167,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} names neither a profile nor a species of this job; the row is not used.`,
   'job.spare-below-least': (f) =>
     `${f.argument} is ${f.given}, shorter than the shop's least blank; ${f.limit} is planned, since a trial cut is a cove too.`,
+  'job.spare-leaves-short': (f) =>
+    `${f.argument}: with its set-up spare crosscut off, the rest of that stick is ${f.given}, shorter than the shop's least blank of ${f.limit}. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-for-bought': (f) =>

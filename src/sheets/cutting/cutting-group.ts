@@ -8,17 +8,18 @@ import {
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
+import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { quoteSheet } from '../cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { count, numberIn } from '../print-length.ts';
+import { count, numberIn, printExact } from '../print-length.ts';
 import { sayMoney } from '../say-money.ts';
 import { proofOf, sayCost, sayProof } from '../say-proof.ts';
 import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
 import { boardRows } from './cutting-boards.ts';
 import { COLUMN, LETTER } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
-import { hasDeepSide } from './how-it-lies.ts';
+import { edgeMark, railOf, type EdgeMark } from './how-it-lies.ts';
 import { nameRow, spreadRow, type PagedRows, type SheetRow } from './paged-rows.ts';
 
 const SHEET = quoteSheet(SHEET_NAMES.cutting);
@@ -57,7 +58,8 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const scale = longest.reduce((most, length) => Math.max(most, length), 0);
   for (const planned of plans) {
     if (plans.length > 1 || boards.length > 0) pages.hold(nameRow(planned.profile.name, 'label'));
-    if (hasDeepSide(planned.profile)) pages.hold(deepSideRow(planned.profile));
+    const mark = edgeMark(planned.profile);
+    if (mark !== undefined) pages.hold(edgeRow(planned.profile, mark));
     addProfile(cutting, planned, scale);
   }
   pages.add([{ cells: [] }]);
@@ -68,8 +70,9 @@ function continued(name: string): SheetRow {
 }
 
 /** Boxes for what the shop decides once. */
-function deepSideRow({ name }: Profile): SheetRow {
-  const text = `Deep side on the wall: upper edge or lower edge? Tick one, decide once, and lay every stick of ${name} the same way. It is the edge that ran along the far rail.`;
+function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
+  const what = mark === 'deep side' ? 'Deep side' : 'Wide flat';
+  const text = `${what} on the wall: upper edge or lower edge? Tick one, decide once, and lay every stick of ${profile.name} the same way. It is the edge that ran along the ${railOf(profile)} rail.`;
   return {
     cells: [
       cell(null, 'tick'),
@@ -160,8 +163,9 @@ function sumsRow(
 function sayGroup(
   { answer, layouts, boardFeetBought, boardFeetUsed }: CuttingGroup,
   plans: readonly ProfilePlan[],
-  { currency, decimalSign, setUpSpare }: Shop,
+  shop: Shop,
 ): string {
+  const { currency, decimalSign } = shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
   const feet = (value: number): string => formatFixed(value, 1, decimalSign);
   const proof = proofOf(answer);
@@ -177,8 +181,18 @@ function sayGroup(
     `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
     `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
     ...area,
-    ...(isMade ? [setUpSpare.gt(0) ? SPARE_FIRST : COVE_FIRST] : []),
+    ...(isMade ? [sayFirst(plans, shop)] : []),
   ].join(' ');
+}
+
+/** A spare that would leave too short a blank behind stays on its stick. */
+function sayFirst(plans: readonly ProfilePlan[], shop: Shop): string {
+  if (!shop.setUpSpare.gt(0)) return COVE_FIRST;
+  const short = plans.filter((planned) => shortRest(planned, shop) !== undefined);
+  if (short.length === 0) return SPARE_FIRST;
+  const names = short.map(({ profile }) => profile.name).join(', ');
+  const stays = `Don't crosscut the set-up spare of ${names} off first: the rest would be a shorter blank than this shop's least of ${printExact(shop.leastBlankLength, shop)}. Make trial cuts in other scrap, and cut the cove on the whole stick, spare and all.`;
+  return short.length === plans.length ? `${stays} ${COVE_FIRST}` : `${stays} ${SPARE_FIRST}`;
 }
 
 export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {

@@ -21,8 +21,6 @@ interface Made {
   readonly setUp: SetUp;
   /** In the order of the plan. */
   readonly index: number;
-  /** Of Set-ups, from 1. */
-  readonly page: number;
 }
 
 export function listCoveSteps(facts: OrderFacts): Step[] {
@@ -41,12 +39,12 @@ function listMade({ plan }: OrderFacts): Made[] {
   const made: Made[] = [];
   plan.profiles.forEach((planned, index) => {
     const { setUp } = planned;
-    if (setUp !== undefined) made.push({ planned, setUp, index, page: made.length + 1 });
+    if (setUp !== undefined) made.push({ planned, setUp, index });
   });
   return made;
 }
 
-function cutStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: Made): Step {
+function cutStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
   const { unit, decimalSign } = plan.job.shop;
   const { tally, profile } = planned;
   const { tilt, approach } = setUp.setting;
@@ -64,7 +62,7 @@ function cutStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: Mad
         `${rate('setUpMinutes')}/60+G${row}*(${quantities('H')}/${FEED_UNIT[unit]}/(${rate('feed')}*60)+H${row}*${rate('handling')}/3600)`,
       value: tally.hours.setUp + tally.hours.passes,
     }),
-    see: `Set-ups, page ${page}`,
+    see: 'Set-ups',
     placed: (row) => {
       own.passes[index] = `J${row}`;
       addHours(own.hours, index, row);
@@ -72,13 +70,13 @@ function cutStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: Mad
   };
 }
 
-function smoothStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: Made): Step {
+function smoothStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
   const { unit } = plan.job.shop;
   const { tally, profile } = planned;
   const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
   return {
     work: `Scrape and sand ${profile.name}`,
-    how: 'the whole blanks, along the cove',
+    how: 'along the cove, the lengths that pieces take',
     each: cell(numberIn(setUp.arcLength, unit), 'rowDecimal'),
     count: (row) =>
       sum(
@@ -91,7 +89,7 @@ function smoothStep({ plan, own }: OrderFacts, { planned, setUp, index, page }: 
       formula: () => `H${row}*${rateCell(own, 'smoothing')}/60`,
       value: tally.hours.smoothing,
     }),
-    see: `Set-ups, page ${page}`,
+    see: 'Set-ups',
     placed: (row) => {
       addHours(own.hours, index, row);
     },

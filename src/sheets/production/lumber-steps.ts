@@ -1,5 +1,6 @@
 /** The first steps: lumber from the rack and the yard, boards ripped to blanks, spares for trial cuts. */
 import type { CuttingGroup } from '../../planning/job-plan.ts';
+import { shortRest } from '../../planning/short-rests.ts';
 import { total } from '../plan-cells.ts';
 import { printExact } from '../print-length.ts';
 import { cell, sum, type DraftCell } from '../sheet-draft.ts';
@@ -21,7 +22,8 @@ function pullStep({ own }: OrderFacts, work: string, name: TotalName, value: num
   if (value === 0) return [];
   const count = (): DraftCell => sum(() => totalCell(own, name), value, 'rowWhole');
   const how = 'as listed under lumber';
-  return [{ work, how, count, of: 'boards, sticks', see: 'lumber, below' }];
+  const of = value === 1 ? 'board or stick' : 'boards and sticks';
+  return [{ work, how, count, of, see: 'lumber, below' }];
 }
 
 /** A step for each group's boards: what all of them together are ripped into; board by board stands on Cutting. */
@@ -46,7 +48,10 @@ function ripSteps({ plan }: OrderFacts, { name, boards }: CuttingGroup): Step[] 
 }
 
 function spareStep({ plan }: OrderFacts): Step[] {
-  const spares = plan.profiles.flatMap(({ sticks }) =>
+  const { shop } = plan.job;
+  // One that would leave too short a blank behind stays on its stick.
+  const apart = plan.profiles.filter((planned) => shortRest(planned, shop) === undefined);
+  const spares = apart.flatMap(({ sticks }) =>
     sticks.flatMap(({ pieces }) => pieces.filter(({ piece }) => piece === undefined)),
   );
   const [first] = spares;
@@ -54,7 +59,7 @@ function spareStep({ plan }: OrderFacts): Step[] {
   return [
     {
       work: 'Crosscut the set-up spares off',
-      how: `each ${printExact(first.length, plan.job.shop)}, for trial cuts`,
+      how: `each ${printExact(first.length, shop)}, for trial cuts`,
       count: () => cell(spares.length, 'rowWhole'),
       of: spares.length === 1 ? 'spare' : 'spares',
       see: 'Cutting',

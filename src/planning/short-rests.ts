@@ -1,0 +1,36 @@
+/** What is left of a stick once its set-up spare is crosscut off: it is coved next, so it must be long enough. */
+import { fault, type Caution } from '../core/faults/fault.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import type { CutStick, ProfilePlan } from './job-plan.ts';
+import type { Shop } from './shop.ts';
+
+type Limits = Pick<Shop, 'endTrim' | 'crosscutKerf' | 'leastBlankLength'>;
+
+/**
+ * The rest of the stick that the spare comes from where it would be a shorter blank than the shop's least:
+ * the stick less the end trimmed off, the spare and one cut. Nothing where it is long enough, or where no
+ * piece is cut from it, so that it is never coved.
+ */
+export function shortRest(
+  { sticks }: Pick<ProfilePlan, 'sticks'>,
+  shop: Limits,
+): ExactInches | undefined {
+  return sticks.map((stick) => restOf(stick, shop)).find((rest) => rest?.lt(shop.leastBlankLength));
+}
+
+/** A caution for each profile whose spare must stay on: the cove is cut on the whole stick. */
+export function shortRestCautions(profiles: readonly ProfilePlan[], shop: Limits): Caution[] {
+  return profiles.flatMap((planned) => {
+    const rest = shortRest(planned, shop);
+    if (rest === undefined) return [];
+    const limit = { inches: Number(shop.leastBlankLength) };
+    const { name } = planned.profile;
+    return [fault('job.spare-leaves-short', name, { inches: Number(rest) }, { limit })];
+  });
+}
+
+function restOf({ length, pieces }: CutStick, shop: Limits): ExactInches | undefined {
+  const spare = pieces.find(({ piece }) => piece === undefined);
+  if (spare === undefined || pieces.length === 1) return undefined;
+  return length.sub(shop.endTrim).sub(spare.length).sub(shop.crosscutKerf);
+}
