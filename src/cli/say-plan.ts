@@ -1,5 +1,6 @@
 /** A plan in words: what was planned, profile by profile, its lumber group by group, and what it comes to. */
 import { formatInches } from '../core/units/format-length.ts';
+import { count } from '../sheets/print-length.ts';
 import { formatFixed } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import {
@@ -68,7 +69,7 @@ function sayTotals({ totals, job }: JobPlan): string {
   const tax = totals.taxCents === 0 ? '' : `, and ${say(totals.taxCents)} tax on it`;
   return [
     'In all:',
-    `  ${totals.pieces} pieces${done} from ${totals.sticks} sticks, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
+    `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     `  ${sayNumber(totals.boardFeetNet, shop)} board feet net, ${sayNumber(totals.boardFeetWithAllowance, shop)} with the offcut allowance`,
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,

@@ -9,6 +9,12 @@ export function sayJob({ rooms: lines, totals }: JobPlan, rooms: number): string
   return `${count(rooms, 'room')}, ${count(moldings, 'molding')}, ${count(totals.pieces, 'piece')}.`;
 }
 
+const WOOD_AND_WORK =
+  'The price covers the moldings listed here: the wood, making or buying them, and cutting each piece to length with its ends shaped as measured. Wood for trial cuts, and for what is left over, is included.';
+/** A shop that has no hourly rate has priced no work. */
+const WOOD_ALONE =
+  'The price covers the wood of the moldings listed here, that for trial cuts, and what is left over. The work of making them and of cutting them to length is not in it.';
+
 /** How the quantities may be used. */
 export const LIVE_NOTE =
   'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
@@ -21,7 +27,7 @@ export function sayCovered(plan: JobPlan): string[] {
   const print = (length: typeof endAllowance): string => printExact(length, shop);
   const parts = splicedPieces(plan);
   return [
-    'The price covers the moldings listed here: the wood, making or buying them, and cutting each piece to length with its ends shaped as measured. Wood for trial cuts, and for what is left over, is included.',
+    shop.hourlyRate === 0 ? WOOD_ALONE : WOOD_AND_WORK,
     'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
     `Lengths are those to cut to, with what the ends need, rounded up to the next ${print(lengthPrecision)}.`,
     ...(toWalls && endAllowance.compare(0) > 0
