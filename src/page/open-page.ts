@@ -20,6 +20,7 @@ import { chooseFile, takeDroppedFiles } from './shell/choose-file.ts';
 import { byId } from './shell/element.ts';
 import { showSheet } from './shell/layout.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
+import { swipeSheet } from './shell/swipe-sheet.ts';
 
 /** @throws Error where the grid or the demo doesn't come over the network */
 export async function openPage(): Promise<void> {
@@ -50,6 +51,7 @@ export async function openPage(): Promise<void> {
   });
   readyDoors(desk, save);
   leaveSheet(grid);
+  swipeSheet(byId('grid-place'));
   // Whoever drives the page by script gets at the grid.
   Object.assign(globalThis, { grid });
   // The sheet answers before the pane takes any of the machine's time.
