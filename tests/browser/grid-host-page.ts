@@ -100,7 +100,7 @@ function hostIn(page: () => Page): WorkbookHost {
     };
   return {
     kind: 'grid',
-    can: { showCells: true, putFormulas: true, writeInPlace: true },
+    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
     look: call('look'),
     readTable: call('readTable'),
     write: call('write'),

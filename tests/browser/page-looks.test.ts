@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { root } from '../addin/root.ts';
 import { findViolations } from './find-violations.ts';
 import { PAGE_TEST_MS, pageSuite } from './page-suite.ts';
@@ -30,6 +30,24 @@ const LOOKS = [
 
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Of letters to what is behind them: WCAG 2.2, 1.4.3. */
+const LEAST_CONTRAST = 4.5;
+
+/** As WCAG 2.2 works it from the colors of a button's letters and its own ground. */
+function contrastOf(button: Locator): Promise<number> {
+  return button.evaluate((element) => {
+    const { color, backgroundColor } = getComputedStyle(element);
+    const [ink, ground] = [color, backgroundColor].map((one) => {
+      const [red = 0, green = 0, blue = 0] = (one.match(/[\d.]+/gu) ?? []).map((part) => {
+        const share = Number(part) / 255;
+        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05;
+    }) as [number, number];
+    return Math.max(ink, ground) / Math.min(ink, ground);
+  });
+}
 
 pageSuite('The look of the page', ({ open }) => {
   test.each(LOOKS)(
@@ -66,6 +84,17 @@ pageSuite('The look of the page', ({ open }) => {
         await page.keyboard.press('Enter');
         expect([await sheet.isVisible(), await pane.isVisible()]).toEqual([false, true]);
         await look('pane');
+        for (const name of ['Sheet', 'Pane']) {
+          const button = page.getByRole('button', { name, exact: true });
+          await button.click();
+          expect(await contrastOf(button)).toBeGreaterThan(LEAST_CONTRAST);
+          await page.mouse.down();
+          expect(await contrastOf(button)).toBeGreaterThan(LEAST_CONTRAST);
+          await page.mouse.up();
+        }
+        await page.emulateMedia({ forcedColors: 'active' });
+        const pressed = page.getByRole('button', { name: 'Pane', exact: true });
+        expect(await contrastOf(pressed)).toBeGreaterThan(LEAST_CONTRAST);
       } else {
         const grid = page.locator('#grid-place canvas').first();
         const before = (await grid.boundingBox())!.width;

@@ -183,15 +183,19 @@ export function cutSuite(): void {
       {
         name: 'quantity',
         pieces: ['9,2000000,'],
-        says: /line 2, column 2: Quantity is 2000000; at/,
+        says: /line 2, column 2: Quantity is 2,000,000; at/,
       },
-      { name: 'sum', pieces: ['9,150000,', '8,150000,'], says: /^300000 pieces are asked for; at/ },
+      {
+        name: 'sum',
+        pieces: ['9,150000,', '8,150000,'],
+        says: /^300,000 pieces are asked for; at/,
+      },
       { name: 'half a piece', pieces: ['9,1.5,'], says: /column 2: Quantity is 1\.5; .* whole/ },
       { name: 'no length', pieces: [',3,leg'], says: /line 2, column 1: Length is empty/ },
       {
         name: 'too fine',
         pieces: ['1.23456789,3,leg'],
-        says: /column 1: Length: .* finer than 1\/1000000/,
+        says: /column 1: Length: .* finer than 1\/1,000,000/,
       },
       {
         name: 'no price',

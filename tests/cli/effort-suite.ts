@@ -47,7 +47,7 @@ export function effortSuite(): void {
       [['--seconds', 'long'], /^--seconds: “long” is not a number/],
       [['--seconds', '-1'], /^--seconds is -1; it must be 0 or more/],
       [['--seconds', '1e9'], /^--seconds: “1e9” is not a number/],
-      [['--seconds', '999999'], /^--seconds is 999999; at most 86400/],
+      [['--seconds', '999999'], /^--seconds is 999,999; at most 86,400/],
       [['--steps', '0'], /^--steps is 0; at least 1/],
       [['--steps', '1.5'], /^--steps is 1\.5; it must be a whole number/],
       [['--steps', '5', '--seconds', '5'], /^--seconds and --steps can't both be given/],

@@ -170,7 +170,7 @@ export function serveSuite(): void {
     test.each([
       { port: 'soon', says: /“soon” is not a number/ },
       { port: '0', says: /--port is 0; at least 1 is needed/ },
-      { port: '65536', says: /--port is 65536; at most 65535 is allowed/ },
+      { port: '65536', says: /--port is 65,536; at most 65,535 is allowed/ },
       { port: '80.5', says: /--port is 80\.5; it must be a whole number/ },
     ])('refuses the port $port in words', async ({ port, says }) => {
       const folder = folderWith(FILES);

@@ -25,8 +25,19 @@ export interface MemoryHost extends WorkbookHost {
 
 export const REFUSAL: Fault = fault('host.refused', 'The workbook', 'because of the test');
 
-const IN_PLACE: HostAbilities = { showCells: true, putFormulas: true, writeInPlace: true };
-export const AS_FILE: HostAbilities = { showCells: false, putFormulas: false, writeInPlace: false };
+const IN_PLACE: HostAbilities = {
+  showCells: true,
+  putFormulas: true,
+  writeInPlace: true,
+  undoWrites: false,
+};
+export const UNDOABLE: HostAbilities = { ...IN_PLACE, undoWrites: true };
+export const AS_FILE: HostAbilities = {
+  showCells: false,
+  putFormulas: false,
+  writeInPlace: false,
+  undoWrites: false,
+};
 
 export function memoryHost(
   given: readonly MemorySheet[],

@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
 import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
-import { AS_FILE, memoryHost, REFUSAL } from './memory-host.ts';
+import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
 
 const OUTPUT = 'Production, Pieces, Set-ups, Outlines, Cutting, Client';
 
@@ -54,6 +54,23 @@ describe('From a blank workbook to written sheets', () => {
     expect(host.log).toEqual([]);
     await actions.write();
     expect(host.log).toEqual([`write ${OUTPUT} for the tool, replacing Cutting`]);
+  });
+
+  test('where Undo takes the sheets back, the word that they were written goes with them', async () => {
+    for (const [can, stands] of [
+      [UNDOABLE, 'idle'],
+      [undefined, 'written'],
+    ] as const) {
+      const host = memoryHost([], can);
+      const { store, actions, ready } = makePane(host);
+      await ready();
+      await actions.makeInput('demo');
+      await actions.plan();
+      await actions.askToWrite();
+      expect(store.get().writing.kind).toBe('written');
+      host.type('Cutting', 0, 0, 'changed');
+      expect(store.get().writing.kind).toBe(stands);
+    }
   });
 
   test('a sheet that came to stand there after the question is not replaced', async () => {

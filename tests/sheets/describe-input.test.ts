@@ -173,6 +173,8 @@ describe('The blank input workbook', () => {
       expect(text).toContain(word);
     }
     expect(text).toContain("Read your saw's manual first.");
+    // Whoever has the page or the pane needs no command line.
+    expect(text).toMatch(/the button “Plan the job”.*On a command line.*npm run/u);
   });
 });
 

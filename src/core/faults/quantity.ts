@@ -6,8 +6,13 @@ export type DecimalSign = '.' | ',';
 export type Quantity =
   string | number | boolean | null | { readonly inches: number } | { readonly degrees: number };
 
+/** How a blank is said. */
+export const NOTHING = 'nothing';
+
 const MM_PER_INCH = 25.4;
 const FINEST_SAID = 64;
+/** Of a plain number whose digits are parted in threes. */
+const LEAST_PARTED = 10_000;
 
 /** Says a quantity in words: inches as a decimal with the nearest fraction, or millimetres. */
 export function sayQuantity(
@@ -17,9 +22,9 @@ export function sayQuantity(
 ): string {
   const trim = (value: number, decimals: number): string =>
     writeDecimal(String(Number(value.toFixed(decimals))), decimalSign);
-  if (quantity === null || quantity === '') return 'nothing';
+  if (quantity === null || quantity === '') return NOTHING;
   if (typeof quantity === 'string') return `“${clip(quantity)}”`;
-  if (typeof quantity === 'number') return trim(quantity, 6);
+  if (typeof quantity === 'number') return inThrees(quantity, decimalSign) ?? trim(quantity, 6);
   if (typeof quantity === 'boolean') return quantity ? 'yes' : 'no';
   if ('degrees' in quantity) return `${trim(quantity.degrees, 2)}°`;
   if (unit === 'mm') return `${trim(quantity.inches * MM_PER_INCH, 1)} mm`;
@@ -39,6 +44,12 @@ function sayInches(inches: number, trim: (value: number, decimals: number) => st
     under /= 2;
   }
   return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
+}
+
+/** Whole numbers of five digits and more: `30,000`, `30.000`. */
+function inThrees(value: number, decimalSign: DecimalSign): string | undefined {
+  if (!Number.isSafeInteger(value) || Math.abs(value) < LEAST_PARTED) return undefined;
+  return String(value).replace(/\B(?=(?:\d{3})+$)/gu, decimalSign === '.' ? ',' : '.');
 }
 
 /** A number's own text, in the sign of who reads it. */

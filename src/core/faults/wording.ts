@@ -3,6 +3,8 @@
  * Every fault and caution with its wording, the only place where a message is written.
  * Each names the argument, what was given, what is allowed, and a way on.
  */
+import { NOTHING } from './quantity.ts';
+
 export interface Facts {
   readonly argument: string;
   readonly given: string;
@@ -28,7 +30,9 @@ export const WORDING = wordings({
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
   'number.unreadable': (f) =>
-    `${f.argument}: ${f.given} is not a number. Write it like ${f.decimal('3.5')} or 12.`,
+    f.given === NOTHING
+      ? `${f.argument} is empty. Give a number, such as ${f.decimal('3.5')} or 12.`
+      : `${f.argument}: ${f.given} is not a number. Write it like ${f.decimal('3.5')} or 12.`,
   'number.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'number.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
   'number.too-large': (f) => `${f.argument} is ${f.given}; at most ${f.limit} is allowed.`,
@@ -290,9 +294,11 @@ export const WORDING = wordings({
   'grid.no-sheet': (f) => `${f.given} has no sheet with cells. Open another workbook.`,
   'grid.macros': (f) => `${f.given} has macros. They were left out and never run.`,
   'grid.other-workbooks': (f) =>
-    `${f.given} takes values of ${f.detail('count')} cells from other workbooks (${f.detail('first')} is one). The values last read stand here; they are not brought up to date any more.`,
+    f.detail('count') === '1'
+      ? `${f.given} takes the value of a cell (${f.detail('first')}) from another workbook. The value last read stands here; it is not brought up to date any more.`
+      : `${f.given} takes values of ${f.detail('count')} cells from other workbooks (${f.detail('first')} is one). The values last read stand here; they are not brought up to date any more.`,
   'grid.table-columns': (f) =>
-    `${f.given}: formulas in ${f.detail('count')} cells (${f.detail('first')} is one) name columns of tables; here they name the cells of these columns. A row inserted among them is in it, one added below them isn't: insert rows above the last one.`,
+    `${f.given}: ${f.detail('count') === '1' ? `the formula in ${f.detail('first')} names` : `formulas in ${f.detail('count')} cells (${f.detail('first')} is one) name`} columns of tables; here the cells of these columns are named. A row inserted among them is in it, one added below them isn't: insert rows above the last one.`,
   'grid.unknown-functions': (f) =>
     `Not known here: ${f.given}. Formulas with them (${f.detail('first')} is one) keep the value that they came with until they are worked out anew, then they show #NAME?.`,
   'grid.left-out': (f) => `Not shown here, and left out of what is saved: ${f.given}.`,

@@ -1,10 +1,12 @@
 /** Paints drawings as PNG files in Node, with a font that comes along, so that every machine paints the same. */
 import { createRequire } from 'node:module';
+import { promisify } from 'node:util';
+import { deflate } from 'node:zlib';
 
 import type { Drawing } from '../../drawings/drawing.ts';
 import { paintDrawing } from '../../drawings/paint.ts';
 import { PRINT_PALETTE } from '../../drawings/palette.ts';
-import { indexedPng } from './indexed-png.ts';
+import { indexedPng } from '../png/indexed-png.ts';
 
 const DOTS_PER_INCH = 300;
 const MM_PER_INCH = 25.4;
@@ -12,7 +14,10 @@ const MM_PER_INCH = 25.4;
 const FONT = 'Drawing Sans';
 /** DejaVu's own license is free; narrower than its plain kind, so that labels fit as planned. */
 const FONT_FILES = ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf'];
+const PACKING = 5;
 const EXACT_COLORS = Object.values(PRINT_PALETTE);
+
+const zlibOf = promisify(deflate);
 
 type CanvasModule = typeof import('@napi-rs/canvas');
 type Canvas = import('@napi-rs/canvas').Canvas;
@@ -39,8 +44,12 @@ export async function paintPng(drawing: Drawing): Promise<Uint8Array> {
   context.fillRect(0, 0, width, height);
   paintDrawing(context, drawing, PRINT_PALETTE, scale, [FONT]);
   // Nothing is waited for before the pixels are taken: the next drawing may come meanwhile.
-  const png = indexedPng({ width, height, data: canvas.data() }, EXACT_COLORS);
+  const png = indexedPng({ width, height, data: canvas.data() }, EXACT_COLORS, pack);
   return (await png) ?? repaint(createCanvas(width, height), drawing, scale);
+}
+
+function pack(bytes: Uint8Array): Promise<Uint8Array> {
+  return zlibOf(bytes, { level: PACKING });
 }
 
 /** With four bytes a pixel. */

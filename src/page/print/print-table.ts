@@ -20,6 +20,7 @@ export function printTables(
   const scale = printScale(sheet);
   return printBlocks(sheet).map((rows) => {
     const block = make('div', { className: 'printed' });
+    block.style.setProperty('--print-scale', String(scale));
     const rowsOf = (some: Rows): HTMLElement[] => makeRows(sheet, some, scale, addressOf);
     const { above, heads, body } = partBlock(sheet.print, rows);
     if (above !== undefined) block.append(makeTable(sheet, scale, [], [rowsOf(above)]));

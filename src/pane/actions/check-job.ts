@@ -55,11 +55,17 @@ function tryAgain(tools: ActionTools, host: WorkbookHost, turn: number): void {
   if (state.reading.turn === turn && openHostOf(state) === host) void checkJob(tools);
 }
 
-/** Checks again soon after a change on any sheet but those written here; returns what ends it. */
+/**
+ * Checks again soon after a change on any sheet but those written here; returns what ends it. Where
+ * Undo takes back what was written, a change of it ends the word that it was.
+ */
 export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const unwatch = host.watch((sheet) => {
-    if (isWrittenHere(tools.store, sheet)) return;
+    if (isWrittenHere(tools.store, sheet)) {
+      if (!host.can.undoWrites || tools.store.get().writing.kind !== 'written') return;
+      tools.store.send({ type: 'writing dropped' });
+    }
     clearTimeout(timer);
     timer = setTimeout(() => void checkJob(tools), SETTLE_MS);
   });
@@ -70,6 +76,8 @@ export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
 }
 
 function isWrittenHere(store: PaneStore, name: string): boolean {
-  const sheets = store.get().reading.found?.look.sheets ?? [];
-  return sheets.some((sheet) => sheet.ours && sheet.name === name);
+  const { reading, writing } = store.get();
+  const sheets = reading.found?.look.sheets ?? [];
+  const isLast = writing.kind === 'written' && writing.sheets.includes(name);
+  return isLast || sheets.some((sheet) => sheet.ours && sheet.name === name);
 }

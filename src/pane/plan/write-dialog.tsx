@@ -1,10 +1,11 @@
-/** Asks before sheets are replaced: which, what points into them, and that it can't be undone. */
+/** Asks before sheets are replaced: which, what points into them, and whether it can be undone. */
 import { Button } from '@fluentui/react-components';
 import { useState, type ReactNode } from 'react';
 import { sayList } from '../job/say-findings.ts';
 import { Modal } from '../look/modal.tsx';
 import { useLook } from '../look/use-look.ts';
 import type { WriteQuestion } from '../state/pane-state.ts';
+import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 
 const NOTHING_ASKED: WriteQuestion = { replaced: [], added: [], pointing: [] };
@@ -37,6 +38,7 @@ export function WriteDialog(): ReactNode {
 
 function Question({ question }: { readonly question: WriteQuestion }): ReactNode {
   const look = useLook();
+  const canUndo = openHostOf(usePane().state)?.can.undoWrites === true;
   const { replaced, added, pointing } = question;
   return (
     <>
@@ -50,7 +52,12 @@ function Question({ question }: { readonly question: WriteQuestion }): ReactNode
         </p>
       ))}
       <p className={look.text}>
-        <strong>This can’t be undone.</strong> Your input sheets stay as they are.
+        {canUndo ? (
+          'Undo brings the sheets back as they were.'
+        ) : (
+          <strong>This can’t be undone.</strong>
+        )}{' '}
+        Your input sheets stay as they are.
       </p>
     </>
   );

@@ -96,3 +96,35 @@ describe('a quantity in words', () => {
     expect(sayQuantity('x'.repeat(1000), 'in')).toHaveLength(62);
   });
 });
+
+describe('The wording of counts', () => {
+  const said = (...given: Parameters<typeof fault>): string => fault(...given).message;
+
+  test('parts whole numbers of five digits and more in threes, in the sign of who reads them', () => {
+    const rows = fault('grid.too-many-rows', 'Runs', null, { limit: 30_000 });
+    expect(rows.message).toMatch(/^Runs has more than 30,000 rows/u);
+    expect(rewordFault(rows, 'mm', ',').message).toMatch(/^Runs has more than 30\.000 rows/u);
+    expect(said('number.too-large', 'Rate', -1_234_567, { limit: 9_999 })).toBe(
+      'Rate is -1,234,567; at most 9999 is allowed.',
+    );
+    expect(said('number.too-large', 'Rate', 12_345.5, { limit: 10_000 })).toBe(
+      'Rate is 12345.5; at most 10,000 is allowed.',
+    );
+  });
+
+  test('speaks of one cell as of one, and of a blank as of no number', () => {
+    const cells = (code: 'grid.other-workbooks' | 'grid.table-columns', count: number): string =>
+      said(code, 'workbook', 'a.xlsx', { details: { count, first: 'Runs!C3' } });
+    expect(cells('grid.other-workbooks', 1)).toContain(
+      'the value of a cell (Runs!C3) from another',
+    );
+    expect(cells('grid.other-workbooks', 2)).toContain('values of 2 cells from other workbooks');
+    expect(cells('grid.table-columns', 1)).toContain('the formula in Runs!C3 names columns');
+    expect(cells('grid.table-columns', 12)).toContain('formulas in 12 cells (Runs!C3 is one) name');
+    for (const blank of [null, '']) {
+      expect(said('number.unreadable', 'Rate', blank)).toBe(
+        'Rate is empty. Give a number, such as 3.5 or 12.',
+      );
+    }
+  });
+});

@@ -74,7 +74,7 @@ describe('COVE.STICKS', () => {
     const inAStick = Math.floor(96.125 / 1.125);
     expect(answer('STICKS', 1, 96, 20_000)).toBe(Math.ceil(20_000 / inAStick));
     expect(first(call('STICKS', column(1, 2), one(96), column(20_000, 1)))).toBe(
-      '#VALUE! 20001 pieces are asked for; at most 20000 are planned at once.',
+      '#VALUE! 20,001 pieces are asked for; at most 20,000 are planned at once.',
     );
   });
 });
