@@ -241,7 +241,7 @@ describe('The Excel host', () => {
     });
     expect([host.kind, host.can]).toEqual([
       'excel',
-      { showCells: true, putFormulas: true, writeInPlace: true },
+      { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
     ]);
   });
 });

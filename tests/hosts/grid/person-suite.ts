@@ -33,7 +33,7 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
       const { kind, can } = await page().evaluate(() => gridTest.host);
       expect([kind, can]).toEqual([
         'grid',
-        { showCells: true, putFormulas: true, writeInPlace: true },
+        { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
       ]);
       expect(await host.listSeparator()).toBe(',');
     });
