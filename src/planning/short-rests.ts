@@ -1,5 +1,5 @@
 /** What is left of a stick once its set-up spare is crosscut off: it is coved next, so it must be long enough. */
-import { fault, type Caution } from '../core/faults/fault.ts';
+import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { CutStick, ProfilePlan } from './job-plan.ts';
 import type { Shop } from './shop.ts';
@@ -15,22 +15,28 @@ export function shortRest(
   { sticks }: Pick<ProfilePlan, 'sticks'>,
   shop: Limits,
 ): ExactInches | undefined {
-  return sticks.map((stick) => restOf(stick, shop)).find((rest) => rest?.lt(shop.leastBlankLength));
+  return sticks.flatMap((stick) => shortRestOf(stick, shop) ?? [])[0];
 }
 
-/** A caution for each profile whose spare must stay on: the cove is cut on the whole stick. */
+/** The same of one stick. */
+export function shortRestOf(
+  { length, pieces }: Pick<CutStick, 'length' | 'pieces'>,
+  shop: Limits,
+): ExactInches | undefined {
+  const spare = pieces.find(({ piece }) => piece === undefined);
+  if (spare === undefined || pieces.length === 1) return undefined;
+  const rest = length.sub(shop.endTrim).sub(spare.length).sub(shop.crosscutKerf);
+  return rest.lt(shop.leastBlankLength) ? rest : undefined;
+}
+
+/** A caution for each profile whose spare must stay on, at its row: the cove is cut on the whole stick. */
 export function shortRestCautions(profiles: readonly ProfilePlan[], shop: Limits): Caution[] {
   return profiles.flatMap((planned) => {
     const rest = shortRest(planned, shop);
     if (rest === undefined) return [];
     const limit = { inches: Number(shop.leastBlankLength) };
-    const { name } = planned.profile;
-    return [fault('job.spare-leaves-short', name, { inches: Number(rest) }, { limit })];
+    const { name, where } = planned.profile;
+    const one = fault('job.spare-leaves-short', name, { inches: Number(rest) }, { limit });
+    return [placeFault(one, where)];
   });
-}
-
-function restOf({ length, pieces }: CutStick, shop: Limits): ExactInches | undefined {
-  const spare = pieces.find(({ piece }) => piece === undefined);
-  if (spare === undefined || pieces.length === 1) return undefined;
-  return length.sub(shop.endTrim).sub(spare.length).sub(shop.crosscutKerf);
 }

@@ -34,6 +34,13 @@ describe('A stick whose set-up spare would leave too short a blank', () => {
     ).toBe(true);
     expect(texts.some((text) => text.includes('Crosscut the set-up spare off first'))).toBe(false);
     expect(texts).not.toContain('Crosscut the set-up spares off');
+    expect(texts).not.toContain('for trial cuts');
+    // On the cove's own page, too: whoever stands at the saw has that one.
+    const setUps = describePlan(plan).sheets.find(({ name }) => name === 'Set-ups')!;
+    const cautions = setUps.rows.flatMap(({ cells }) =>
+      cells.flatMap((cell) => (cell?.style === 'caution' ? [cell.value] : [])),
+    );
+    expect(cautions).toContain(told!.message);
     expect(checkJobPlan(plan)).toEqual([]);
     const silent = { ...plan, cautions: plan.cautions.filter((one) => one !== told) };
     expect(checkJobPlan(silent)).toEqual([

@@ -49,7 +49,12 @@ function sayInches(inches: number, trim: (value: number, decimals: number) => st
 /** Whole numbers of five digits and more: `30,000`, `30.000`. */
 function inThrees(value: number, decimalSign: DecimalSign): string | undefined {
   if (!Number.isSafeInteger(value) || Math.abs(value) < LEAST_PARTED) return undefined;
-  return String(value).replace(/\B(?=(?:\d{3})+$)/gu, decimalSign === '.' ? ',' : '.');
+  return groupThousands(String(value), decimalSign);
+}
+
+/** Whole digits in threes, parted by the sign that is not the decimal one: `1,000`, `1.000`. */
+export function groupThousands(digits: string, decimalSign: DecimalSign): string {
+  return digits.replace(/\B(?=(?:\d{3})+$)/gu, decimalSign === '.' ? ',' : '.');
 }
 
 /** A number's own text, in the sign of who reads it. */

@@ -1,6 +1,8 @@
 /** Plain numbers for a person to read, in the decimal sign of the shop. */
 import { writeDecimal, type DecimalSign } from '../faults/quantity.ts';
 
+export { groupThousands } from '../faults/quantity.ts';
+
 /** With just so many decimals: `2.50`, `2,50`. */
 export function formatFixed(value: number, decimals: number, decimalSign: DecimalSign): string {
   return writeDecimal(value.toFixed(decimals), decimalSign);
@@ -9,9 +11,4 @@ export function formatFixed(value: number, decimals: number, decimalSign: Decima
 /** With at most so many decimals, trailing zeros dropped: `2.5`, `2,5`. */
 export function formatNumber(value: number, decimals: number, decimalSign: DecimalSign): string {
   return writeDecimal(String(Number(value.toFixed(decimals))), decimalSign);
-}
-
-/** Whole digits in threes, parted by the sign that is not the decimal one: `1,000`, `1.000`. */
-export function groupThousands(digits: string, decimalSign: DecimalSign): string {
-  return digits.replace(/\B(?=(?:\d{3})+$)/gu, decimalSign === '.' ? ',' : '.');
 }

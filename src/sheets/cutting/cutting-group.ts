@@ -29,6 +29,10 @@ const COVE_FIRST = 'Cut the cove on the whole blanks, and crosscut them afterwar
 const SPARE_FIRST =
   'Crosscut the set-up spare off first, for trial cuts; then cut the cove on the whole blanks, and crosscut the rest afterwards.';
 
+/** Beside a profile whose spare stays on. */
+const OTHERS_FIRST =
+  'Where it is not said otherwise below, crosscut the set-up spare off first, for trial cuts. Then cut the coves on the whole blanks, and crosscut them afterwards.';
+
 /** What is drafted, and what later rows of it, and other sheets, point to. */
 export interface CuttingDraft {
   readonly draft: SheetDraft;
@@ -56,6 +60,8 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   for (const board of boards) pages.add([board], [continued(group.name)]);
   const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));
   const scale = longest.reduce((most, length) => Math.max(most, length), 0);
+  const stays = sayStays(plans, plan.job.shop);
+  if (stays !== undefined) pages.hold(spreadRow(stays, 'caution', ALL));
   for (const planned of plans) {
     if (plans.length > 1 || boards.length > 0) pages.hold(nameRow(planned.profile.name, 'label'));
     const mark = edgeMark(planned.profile);
@@ -185,14 +191,20 @@ function sayGroup(
   ].join(' ');
 }
 
-/** A spare that would leave too short a blank behind stays on its stick. */
 function sayFirst(plans: readonly ProfilePlan[], shop: Shop): string {
   if (!shop.setUpSpare.gt(0)) return COVE_FIRST;
-  const short = plans.filter((planned) => shortRest(planned, shop) !== undefined);
+  const made = plans.filter(({ profile }) => profile.make !== 'buy');
+  const short = made.filter((planned) => shortRest(planned, shop) !== undefined);
   if (short.length === 0) return SPARE_FIRST;
+  return short.length === made.length ? COVE_FIRST : OTHERS_FIRST;
+}
+
+/** A spare that would leave too short a blank behind stays on its stick. */
+function sayStays(plans: readonly ProfilePlan[], shop: Shop): string | undefined {
+  const short = plans.filter((planned) => shortRest(planned, shop) !== undefined);
+  if (short.length === 0) return undefined;
   const names = short.map(({ profile }) => profile.name).join(', ');
-  const stays = `Don't crosscut the set-up spare of ${names} off first: the rest would be a shorter blank than this shop's least of ${printExact(shop.leastBlankLength, shop)}. Make trial cuts in other scrap, and cut the cove on the whole stick, spare and all.`;
-  return short.length === plans.length ? `${stays} ${COVE_FIRST}` : `${stays} ${SPARE_FIRST}`;
+  return `Don't crosscut the set-up spare of ${names} off first: the rest would be a shorter blank than this shop's least of ${printExact(shop.leastBlankLength, shop)}. Make trial cuts in other scrap, and cut the cove on the whole stick, spare and all.`;
 }
 
 export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {

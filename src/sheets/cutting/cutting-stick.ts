@@ -3,6 +3,7 @@ import { drawStick } from '../../drawings/stick-bar.ts';
 import { STICK_BAR_MM, type BarPiece, type StickView } from '../../drawings/stick-view.ts';
 import type { CutPiece, CutStick } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
+import { shortRestOf } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
 import type { LengthStyles } from '../length-styles.ts';
@@ -44,7 +45,7 @@ export function addStick(
   longest: number,
   again: readonly SheetRow[],
 ): number {
-  const pieces = stick.pieces.map((piece) => describePiece(piece, profile, facts));
+  const pieces = stick.pieces.map((piece) => describePiece(piece, stick, profile, facts));
   const isDrawn = draft.drawn < facts.bars;
   const rows = [
     stickRow(stick, facts),
@@ -64,9 +65,17 @@ interface PieceWords {
   readonly lie: string;
 }
 
-function describePiece(cut: CutPiece, profile: Profile, { parts, shop }: StickFacts): PieceWords {
+function describePiece(
+  cut: CutPiece,
+  stick: CutStick,
+  profile: Profile,
+  { parts, shop }: StickFacts,
+): PieceWords {
   const { piece, part } = cut;
-  if (piece === undefined) return { cut, part: 'for trial cuts', ...SPARE_ENDS, lie: '' };
+  if (piece === undefined) {
+    const stays = shortRestOf(stick, shop) !== undefined;
+    return { cut, part: stays ? 'coved too' : 'for trial cuts', ...SPARE_ENDS, lie: '' };
+  }
   const count = parts.get(cut.id) ?? 1;
   const { decimalSign } = shop;
   const ends = {
