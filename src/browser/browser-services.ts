@@ -3,7 +3,7 @@ import type { Outcome } from '../core/faults/fault.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { PaneServices } from '../pane/services.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import { paintInBrowser } from './paint-in-browser.ts';
 import { saveFile } from './save-file.ts';
 

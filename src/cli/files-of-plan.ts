@@ -7,9 +7,9 @@ import type { JobPlan } from '../planning/job-plan.ts';
 import { clientRooms } from '../sheets/client/client-rooms.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
-import { count } from '../sheets/print-length.ts';
-import { sayMoney } from '../sheets/say-money.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import { count } from '../sheets/words/print-length.ts';
+import { sayMoney } from '../sheets/words/say-money.ts';
 import type { FileOfPlan } from './plan-to-files.ts';
 import { sayWorkbook } from './say-workbook.ts';
 

@@ -1,6 +1,6 @@
 /** A plan in words: what was planned, profile by profile, its lumber group by group, and what it comes to. */
 import { formatInches } from '../core/units/format-length.ts';
-import { count } from '../sheets/print-length.ts';
+import { count } from '../sheets/words/print-length.ts';
 import { formatFixed } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import {
@@ -10,9 +10,9 @@ import {
   type ProfilePlan,
 } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
-import { MANUAL_CAUTION } from '../sheets/standing-cautions.ts';
-import { sayMoney } from '../sheets/say-money.ts';
-import { proofOf, sayCost, sayProof } from '../sheets/say-proof.ts';
+import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
+import { sayMoney } from '../sheets/words/say-money.ts';
+import { proofOf, sayCost, sayProof } from '../sheets/words/say-proof.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [

@@ -1,5 +1,5 @@
 /** Set-ups in words, for the person at the saw. */
-import { MANUAL_CAUTION, standingCautions } from '../sheets/standing-cautions.ts';
+import { MANUAL_CAUTION, standingCautions } from '../sheets/words/standing-cautions.ts';
 import { drawTable } from './text-table.ts';
 import type { SetUpAnswer } from './answer-set-up.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';

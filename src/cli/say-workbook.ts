@@ -1,5 +1,5 @@
 /** What a workbook holds, sheet by sheet. */
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
 const CONTENTS: Readonly<Record<string, string>> = {
   Production: 'what to make, from what, in which order',

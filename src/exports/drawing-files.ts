@@ -1,7 +1,7 @@
 /** Every drawing of a plan's sheets as SVG, true to its size. */
 import { PRINT_PALETTE } from '../drawings/palette.ts';
 import { toSvg } from '../drawings/to-svg.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { ExportFile } from './export-file.ts';
 import { newFileNames } from './file-names.ts';
 

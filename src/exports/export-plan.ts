@@ -2,8 +2,8 @@
 import type { LengthReading } from '../core/units/length.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
-import { printExact } from '../sheets/print-length.ts';
-import { standingCautions } from '../sheets/standing-cautions.ts';
+import { printExact } from '../sheets/words/print-length.ts';
+import { standingCautions } from '../sheets/words/standing-cautions.ts';
 import { writeList } from './csv-list.ts';
 import { drawingFiles } from './drawing-files.ts';
 import type { ExportFile } from './export-file.ts';

@@ -2,9 +2,9 @@
 import { nameKey, type Profile } from '../planning/job.ts';
 import type { CutStick, JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import type { Piece } from '../planning/piece.ts';
-import { numberIn, printExact } from '../sheets/print-length.ts';
-import { sayEnd } from '../sheets/say-ends.ts';
-import { sayStock } from '../sheets/say-stock.ts';
+import { numberIn, printExact } from '../sheets/words/print-length.ts';
+import { sayEnd } from '../sheets/words/say-ends.ts';
+import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listAllPieces(plan: JobPlan): List {

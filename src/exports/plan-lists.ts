@@ -1,8 +1,8 @@
 /** Lists of what the plan comes to: by room, by profile, what to pull and buy, what to mind. */
 import { sayWhere } from '../core/faults/fault.ts';
 import { hoursOf, type JobPlan } from '../planning/job-plan.ts';
-import { numberIn } from '../sheets/print-length.ts';
-import { sayStock } from '../sheets/say-stock.ts';
+import { numberIn } from '../sheets/words/print-length.ts';
+import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listRooms({ rooms, job, totals }: JobPlan): List {

@@ -3,7 +3,7 @@ import type { RailMark } from '../core/cove/rails.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import type { SetUp } from '../planning/plan-setup.ts';
-import { numberIn } from '../sheets/print-length.ts';
+import { numberIn } from '../sheets/words/print-length.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listSetUps(plan: JobPlan): List {

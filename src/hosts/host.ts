@@ -5,7 +5,7 @@
  */
 import type { Outcome, Where } from '../core/faults/fault.ts';
 import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
 export interface WorkbookHost {
   readonly kind: 'excel' | 'file' | 'grid';

@@ -3,7 +3,7 @@
  * a first look at the pane and the worksheet functions don't wait for it.
  */
 import type { ExportFile } from '../exports/export-file.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
 import type { JobPlanning } from '../planning/plan-job.ts';

@@ -6,7 +6,7 @@ import type { Outcome } from '../core/faults/fault.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
-import type { WorkbookDescription } from '../sheets/description.ts';
+import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { Planner } from './planner.ts';
 
 /** A page in a browser alone, a program that isn't Excel, or Excel's library not come in time. */

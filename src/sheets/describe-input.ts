@@ -2,12 +2,12 @@
 import type { RawTable } from '../planning/input/raw-table.ts';
 import { readingOf, readShop } from '../planning/input/read-shop.ts';
 import { sameName } from '../planning/job.ts';
-import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
+import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeHowTo } from './input/how-to-sheet.ts';
 import { INPUT_TABLES } from './input/input-columns.ts';
 import { describeInputSheet } from './input/input-sheet.ts';
 import { describeShopSheet } from './input/shop-sheet.ts';
-import { printExact } from './print-length.ts';
+import { printExact } from './words/print-length.ts';
 
 /**
  * Describes the sheets How to, Runs, Openings, Profiles, Shop and Stock.

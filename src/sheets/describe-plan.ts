@@ -2,7 +2,7 @@
 import type { JobPlan } from '../planning/job-plan.ts';
 import { describeClient } from './client/client-sheet.ts';
 import { draftCutting } from './cutting/cutting-sheet.ts';
-import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
+import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { describePieces } from './pieces/pieces-sheet.ts';

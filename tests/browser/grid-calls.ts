@@ -1,7 +1,7 @@
 /** Random calls of the worksheet functions, as formulas in a sheet and as the core is asked. */
 import { CATALOGUE, type CatalogueEntry } from '../../src/functions/catalogue.ts';
 import type { Results } from '../../src/functions/cell.ts';
-import { columnLetters } from '../../src/planning/input/raw-table.ts';
+import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 
 /** A cell that a formula refers to: null is blank, an error stands there by a formula of its own. */

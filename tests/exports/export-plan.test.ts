@@ -5,7 +5,7 @@ import { exportPlan } from '../../src/exports/export-plan.ts';
 import { newFileNames } from '../../src/exports/file-names.ts';
 import { writeZip } from '../../src/hosts/zip/write-zip.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import { standingCautions } from '../../src/sheets/standing-cautions.ts';
+import { standingCautions } from '../../src/sheets/words/standing-cautions.ts';
 import { parseXml } from '../hosts/xml.ts';
 import { planOf } from '../planning/make-job.ts';
 import { HOSTILE_NAMES, JOBS } from '../sheets/sheet-jobs.ts';

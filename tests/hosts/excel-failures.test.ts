@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planOf, tablesOf } from '../planning/make-job.ts';

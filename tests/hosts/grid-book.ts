@@ -5,9 +5,9 @@ import { nameResources } from '../../src/hosts/grid/defined-names.ts';
 import { gridStyles } from '../../src/hosts/grid/grid-style.ts';
 import type { SheetOwner } from '../../src/hosts/grid/kept.ts';
 import { sheetData } from '../../src/hosts/grid/sheet-data.ts';
-import { absoluteRange, soundRange } from '../../src/sheets/cell-range.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import { absoluteRange, soundRange } from '../../src/core/cells/cell-range.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { paintTiny } from './tiny-drawing.ts';
 
 const PIXELS_PER_MM = 96 / 25.4;

@@ -5,7 +5,7 @@ import { openIntoGrid, type Opened } from '../../src/hosts/grid/from-file/open-i
 import { keptOfSheet } from '../../src/hosts/grid/kept.ts';
 import { gridToFile } from '../../src/hosts/grid/to-file/grid-to-file.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planOf, tablesOf } from '../planning/make-job.ts';

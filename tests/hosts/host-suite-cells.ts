@@ -2,7 +2,7 @@
 import { expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { STYLES } from '../../src/sheets/styles.ts';
+import { STYLES } from '../../src/sheets/grammar/styles.ts';
 import type { WrittenAndRead } from './host-suite.ts';
 import { HOSTILE_TEXTS, workbook } from './sample-workbook.ts';
 import type { CellView } from './workbook-view.ts';

@@ -1,7 +1,7 @@
 /** One suite for every host that writes a description of sheets: what is written reads back. */
 import { describe, expect } from '@jest/globals';
 
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { testCells } from './host-suite-cells.ts';
 import { testDrawings } from './host-suite-drawings.ts';
 import { testSheets } from './host-suite-sheets.ts';

@@ -7,9 +7,9 @@ import type {
   IWorksheetData,
   Nullable,
 } from '@univerjs/core';
-import type { SheetDescription } from '../../src/sheets/description.ts';
-import { STYLES, type CellStyle } from '../../src/sheets/styles.ts';
-import { columnLetters } from '../../src/planning/input/raw-table.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
+import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import type {
   CellView,
   DrawingView,

@@ -1,5 +1,5 @@
 /** Reads the pictures of a sheet's drawing part, by ECMA-376 part 1, 20.5. */
-import { columnLetters } from '../../src/planning/input/raw-table.ts';
+import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import type { DrawingView } from './workbook-view.ts';
 import { childOf, childrenOf, textOf, type Element } from './xml.ts';
 

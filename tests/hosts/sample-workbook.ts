@@ -3,7 +3,7 @@ import type {
   PrintDescription,
   SheetDescription,
   WorkbookDescription,
-} from '../../src/sheets/description.ts';
+} from '../../src/sheets/grammar/description.ts';
 
 export const PLAIN_PRINT: PrintDescription = {
   paper: 'letter',

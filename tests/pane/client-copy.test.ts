@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, type MemoryHost } from './memory-host.ts';
 

@@ -2,7 +2,7 @@
 import { fault, failed, ok, type Fault, type Outcome } from '../../src/core/faults/fault.ts';
 import type { HostAbilities, WorkbookHost, WriteChoice } from '../../src/hosts/host.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 
 export interface MemorySheet {
   readonly name: string;

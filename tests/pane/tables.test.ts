@@ -10,7 +10,7 @@ import { sayFindings, sayList, sayWritten } from '../../src/pane/job/say-finding
 import { missingTables, standTables, whyNoPlan } from '../../src/pane/job/stand-tables.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';
 import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 
 const place = (sheet: string, headings: readonly string[] = ['a', 'b']): TablePlace => ({

@@ -1,13 +1,18 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import { parseRange } from '../../src/sheets/cell-range.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { parseRange } from '../../src/core/cells/cell-range.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { CellDescription, SheetDescription } from '../../src/sheets/description.ts';
-import { columnPixels, STANDARD_COLUMN } from '../../src/sheets/page-size.ts';
-import { rowHeights, STANDARD_POINTS } from '../../src/sheets/row-height.ts';
-import { STANDARD_FONT, STYLES, type CellStyle, type StyleName } from '../../src/sheets/styles.ts';
-import { textEms } from '../../src/sheets/text-width.ts';
+import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { columnPixels, STANDARD_COLUMN } from '../../src/sheets/grammar/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../src/sheets/grammar/row-height.ts';
+import {
+  STANDARD_FONT,
+  STYLES,
+  type CellStyle,
+  type StyleName,
+} from '../../src/sheets/grammar/styles.ts';
+import { textEms } from '../../src/sheets/grammar/text-width.ts';
 import { planOf } from '../planning/make-job.ts';
 import { lettersAreHere, lettersMustBeHere, measureEms } from './letters.ts';
 import { randomPlans } from './random-jobs.ts';

@@ -1,10 +1,17 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { parseRange, rangesOverlap } from '../../src/sheets/cell-range.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
-import { cleanDescription, cleanText, clipText } from '../../src/sheets/clean-text.ts';
-import type { SheetDescription, WorkbookDescription } from '../../src/sheets/description.ts';
+import { parseRange, rangesOverlap } from '../../src/core/cells/cell-range.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import {
+  cleanDescription,
+  cleanText,
+  clipText,
+} from '../../src/sheets/grammar/check/clean-text.ts';
+import type {
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
 import { richWorkbook, workbook } from '../hosts/sample-workbook.ts';
 
 function wrongWith(sheet: Partial<SheetDescription>): readonly string[] {

@@ -1,5 +1,5 @@
 /** Clients' sheets as tests look at them: rooms, lines and sums by the letters of their columns. */
-import type { CellDescription, SheetDescription } from '../../src/sheets/description.ts';
+import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
 /** A row from 1 with its cells from A to F. */

@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { soundRange } from '../../src/sheets/cell-range.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { soundRange } from '../../src/core/cells/cell-range.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
-import { columnPoints, roomForRows } from '../../src/sheets/page-size.ts';
-import { STYLES, type CellStyle } from '../../src/sheets/styles.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
+import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { numberIn, roomsOf, rowNamed } from './client-copies.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';

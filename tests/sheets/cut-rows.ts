@@ -1,5 +1,5 @@
 /** The cutting sheet read back: its sticks with their pieces, its offcuts, its pages. */
-import type { RowDescription, SheetDescription } from '../../src/sheets/description.ts';
+import type { RowDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
 export interface CutRow {

@@ -2,8 +2,8 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
-import { roomForRows } from '../../src/sheets/page-size.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { printedPages } from '../hosts/libreoffice.ts';
 import { printingIsHere, printingMustRun } from '../hosts/printed-pages.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
-import type { SheetDescription } from '../../src/sheets/description.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planByHand, type HandStick } from '../planning/hand-made-plan.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';

@@ -2,9 +2,9 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { BAR } from '../../src/drawings/stick-view.ts';
 import { plansOf, type CutStick, type JobPlan } from '../../src/planning/job-plan.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { cutPieces, cutSticks, offcutRows } from './cut-rows.ts';
 import { cellAt, JOBS, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';

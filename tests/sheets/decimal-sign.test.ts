@@ -8,7 +8,7 @@ import { planJob } from '../../src/planning/plan-job.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { jobOf, readTables, tablesOf } from '../planning/make-job.ts';
 import { pointed, reworded, swapSigns, TYPED, worded } from './decimal-signs.ts';
 import { randomTables } from './random-jobs.ts';

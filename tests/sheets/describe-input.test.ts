@@ -11,10 +11,10 @@ import { JOB_TABLES, readJob } from '../../src/planning/input/read-job.ts';
 import { planJob } from '../../src/planning/plan-job.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
 import { SETTINGS } from '../../src/planning/shop.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import {
   folderTables,
   HOUSE_FOLDER,

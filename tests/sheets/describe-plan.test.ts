@@ -2,13 +2,13 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { parseLength } from '../../src/core/units/length.ts';
 import { plansOf, type JobPlan } from '../../src/planning/job-plan.ts';
-import { soundRange } from '../../src/sheets/cell-range.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { soundRange } from '../../src/core/cells/cell-range.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
-import { numberIn } from '../../src/sheets/print-length.ts';
-import { standingCautions } from '../../src/sheets/standing-cautions.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
+import { numberIn } from '../../src/sheets/words/print-length.ts';
+import { standingCautions } from '../../src/sheets/words/standing-cautions.ts';
 import { planOf, readTables } from '../planning/make-job.ts';
 import { cutPieces } from './cut-rows.ts';
 import {

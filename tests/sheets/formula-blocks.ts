@@ -1,6 +1,6 @@
 /** Blocks of the sheet of formulas as they are read back, and as they are typed over. */
-import { cellName } from '../../src/sheets/cell-range.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import { cellName } from '../../src/core/cells/cell-range.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { FORMULAS_SHEET } from '../../src/sheets/formulas/set-up-formulas.ts';
 import type { WorkbookView } from '../hosts/workbook-view.ts';
 

@@ -4,11 +4,11 @@ import { edgesAt } from '../../src/core/cove/cut.ts';
 import { paintPng } from '../../src/hosts/file/paint-png.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { checkDescription } from '../../src/sheets/check-description.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { describeOutlines } from '../../src/sheets/outlines/outlines-sheet.ts';
-import { columnPoints, roomOnPage } from '../../src/sheets/page-size.ts';
-import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/standing-cautions.ts';
+import { columnPoints, roomOnPage } from '../../src/sheets/grammar/page-size.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/words/standing-cautions.ts';
 import { darkStretches, levelBars } from '../hosts/page-marks.ts';
 import {
   printingIsHere,

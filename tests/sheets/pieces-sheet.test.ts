@@ -2,9 +2,9 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { parseLength } from '../../src/core/units/length.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { cleanDescription, cleanText } from '../../src/sheets/clean-text.ts';
+import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { WorkbookDescription } from '../../src/sheets/description.ts';
+import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { planOf } from '../planning/make-job.ts';
 import { JOBS, listedPieces, rowWith, sheetOf } from './sheet-jobs.ts';
 

@@ -2,11 +2,14 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { paintPng } from '../../src/hosts/file/paint-png.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
-import { cleanDescription } from '../../src/sheets/clean-text.ts';
+import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription, WorkbookDescription } from '../../src/sheets/description.ts';
-import { roomForRows } from '../../src/sheets/page-size.ts';
-import { rowHeights, STANDARD_POINTS } from '../../src/sheets/row-height.ts';
+import type {
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
+import { roomForRows } from '../../src/sheets/grammar/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../src/sheets/grammar/row-height.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import {
   printingIsHere,

@@ -2,10 +2,13 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
 import type { Piece } from '../../src/planning/piece.ts';
-import { cleanDescription, cleanText } from '../../src/sheets/clean-text.ts';
+import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription, WorkbookDescription } from '../../src/sheets/description.ts';
-import { numberIn } from '../../src/sheets/print-length.ts';
+import type {
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
+import { numberIn } from '../../src/sheets/words/print-length.ts';
 import { planOf } from '../planning/make-job.ts';
 import { cellAt, JOBS, listedPieces, numberAt, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
 

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { CellValue, WorkbookDescription } from '../../src/sheets/description.ts';
+import type { CellValue, WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';

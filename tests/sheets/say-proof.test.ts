@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
-import { sayMoney } from '../../src/sheets/say-money.ts';
-import { sayCost, sayProof, sumProofs, type Proof } from '../../src/sheets/say-proof.ts';
+import { sayMoney } from '../../src/sheets/words/say-money.ts';
+import { sayCost, sayProof, sumProofs, type Proof } from '../../src/sheets/words/say-proof.ts';
 
 const say = (cents: number): string => sayMoney(cents, '$');
 const proof = (status: Proof['status'], boundCents: number, creditCents = 0): Proof => ({

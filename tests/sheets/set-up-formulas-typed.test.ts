@@ -6,7 +6,7 @@ import { layOutRails } from '../../src/core/cove/rails.ts';
 import { solveSetting } from '../../src/core/cove/set-up.ts';
 import { toDegrees } from '../../src/core/units/angle.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
-import { DESCRIPTION_VERSION } from '../../src/sheets/description.ts';
+import { DESCRIPTION_VERSION } from '../../src/sheets/grammar/description.ts';
 import { describeFormulas } from '../../src/sheets/formulas/set-up-formulas.ts';
 import { libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';

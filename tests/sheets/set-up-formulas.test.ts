@@ -4,7 +4,10 @@ import { computeCut } from '../../src/core/cove/cut.ts';
 import { layOutRails } from '../../src/core/cove/rails.ts';
 import { toDegrees } from '../../src/core/units/angle.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
-import { DESCRIPTION_VERSION, type WorkbookDescription } from '../../src/sheets/description.ts';
+import {
+  DESCRIPTION_VERSION,
+  type WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import {
   describeFormulas,
@@ -12,7 +15,7 @@ import {
   FORMULAS_SHEET,
   type FormulaCove,
 } from '../../src/sheets/formulas/set-up-formulas.ts';
-import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/standing-cautions.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/words/standing-cautions.ts';
 import { libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { FakeExcel } from '../hosts/excel-fake/fake-excel.ts';

@@ -5,7 +5,7 @@ import { readMiterGauge } from '../../src/core/cove/miter-gauge.ts';
 import { feedFor } from '../../src/core/cove/rails.ts';
 import { degrees, toDegrees, toRadians } from '../../src/core/units/angle.ts';
 import { drawTable } from '../../src/drawings/table.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { anyTable, areasIn } from '../drawings/drawn-coves.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import type { SheetDescription } from '../../src/sheets/description.ts';
+import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { sayLeastRadius } from '../../src/sheets/set-ups/set-up-page.ts';
 import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { saySide } from '../../src/sheets/set-ups/rail-marks.ts';

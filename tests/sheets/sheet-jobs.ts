@@ -3,7 +3,7 @@ import type {
   CellDescription,
   SheetDescription,
   WorkbookDescription,
-} from '../../src/sheets/description.ts';
+} from '../../src/sheets/grammar/description.ts';
 import {
   DEMO_FOLDER,
   folderTables,

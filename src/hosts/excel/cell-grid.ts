@@ -1,7 +1,7 @@
 /** A described sheet as a grid: each cell's style, also of blank and merged ones, and rectangles of like cells. */
-import { soundRange, type CellRange } from '../../sheets/cell-range.ts';
-import type { SheetDescription } from '../../sheets/description.ts';
-import type { StyleName } from '../../sheets/styles.ts';
+import { soundRange, type CellRange } from '../../core/cells/cell-range.ts';
+import type { SheetDescription } from '../../sheets/grammar/description.ts';
+import type { StyleName } from '../../sheets/grammar/styles.ts';
 
 export interface GridSize {
   readonly rows: number;

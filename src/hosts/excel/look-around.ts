@@ -1,5 +1,5 @@
 /** What the workbook holds that could be of use: places for tables, and sheets. */
-import { cellName } from '../../sheets/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import type { SheetLook, TablePlace, WorkbookLook } from '../host.ts';
 import { describePlace, locatePlaces, readRowsOf, type PlaceKey } from './places.ts';
 import { readAreas, type Area } from './read-areas.ts';

@@ -1,6 +1,6 @@
 /** Before anything is written: whether it may be, and under which names. */
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice } from '../host.ts';
 import { nameKey, type Renamed } from '../formulas/formula-parts.ts';
 import { stagedName } from './marks.ts';

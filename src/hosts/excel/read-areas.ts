@@ -1,5 +1,5 @@
 /** Reads areas of cells in as few requests as their size allows. */
-import type { CellRange } from '../../sheets/cell-range.ts';
+import type { CellRange } from '../../core/cells/cell-range.ts';
 import { isTooLarge } from './refusal.ts';
 
 export interface Area extends CellRange {

@@ -1,7 +1,7 @@
 /** Writes a described sheet's values, formulas and number formats, block by block. */
-import { cellName, type CellRange } from '../../sheets/cell-range.ts';
-import type { CellDescription, SheetDescription } from '../../sheets/description.ts';
-import { STYLES, type CellStyle, type StyleName } from '../../sheets/styles.ts';
+import { cellName, type CellRange } from '../../core/cells/cell-range.ts';
+import type { CellDescription, SheetDescription } from '../../sheets/grammar/description.ts';
+import { STYLES, type CellStyle, type StyleName } from '../../sheets/grammar/styles.ts';
 import { gridSize, rectanglesOf } from './cell-grid.ts';
 import { formulaParts } from '../formulas/formula-parts.ts';
 import type { Requests } from './requests.ts';

@@ -1,8 +1,8 @@
 /** Puts painted drawings on a staged sheet at their true size, each with its text alternative. */
-import { soundRange } from '../../sheets/cell-range.ts';
-import type { PlacedDrawing, SheetDescription } from '../../sheets/description.ts';
-import { columnPoints, POINTS_PER_INCH, STANDARD_COLUMN } from '../../sheets/page-size.ts';
-import { rowHeights, STANDARD_POINTS } from '../../sheets/row-height.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
+import type { PlacedDrawing, SheetDescription } from '../../sheets/grammar/description.ts';
+import { columnPoints, POINTS_PER_INCH, STANDARD_COLUMN } from '../../sheets/grammar/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../sheets/grammar/row-height.ts';
 import type { Requests } from './requests.ts';
 
 export interface PaintedDrawing {

@@ -3,10 +3,10 @@ import type {
   PrintDescription,
   SheetDescription,
   ValidationDescription,
-} from '../../sheets/description.ts';
-import { columnPoints, MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/page-size.ts';
-import { rowHeights } from '../../sheets/row-height.ts';
-import { LINE_COLOR, STYLES, type CellStyle } from '../../sheets/styles.ts';
+} from '../../sheets/grammar/description.ts';
+import { columnPoints, MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { rowHeights } from '../../sheets/grammar/row-height.ts';
+import { LINE_COLOR, STYLES, type CellStyle } from '../../sheets/grammar/styles.ts';
 import { rectanglesOf } from './cell-grid.ts';
 import type { Requests } from './requests.ts';
 

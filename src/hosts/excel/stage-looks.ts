@@ -1,12 +1,12 @@
 /** Gives a staged sheet's cells their looks: a call for many cells of one style at once. */
-import type { CellRange } from '../../sheets/cell-range.ts';
+import type { CellRange } from '../../core/cells/cell-range.ts';
 import {
   LINE_COLOR,
   STANDARD_FONT,
   STYLES,
   type CellStyle,
   type StyleName,
-} from '../../sheets/styles.ts';
+} from '../../sheets/grammar/styles.ts';
 import { rectanglesOf } from './cell-grid.ts';
 import type { Requests } from './requests.ts';
 import { addressOf } from './stage-cells.ts';

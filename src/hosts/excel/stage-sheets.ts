@@ -1,6 +1,6 @@
 /** Writes described sheets beside the person's, under names of their own, finished but for their names. */
-import { absoluteRange, soundRange } from '../../sheets/cell-range.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import { absoluteRange, soundRange } from '../../core/cells/cell-range.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { styleGrid } from './cell-grid.ts';
 import { nameKey, renameIn } from '../formulas/formula-parts.ts';
 import { mark, STAGED } from './marks.ts';

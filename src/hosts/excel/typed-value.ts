@@ -1,6 +1,6 @@
 /** A value as it must be typed into a cell of no format so that it stays what it is. */
-import { MOST_CELL_TEXT } from '../../sheets/clean-text.ts';
-import type { CellValue } from '../../sheets/description.ts';
+import { MOST_CELL_TEXT } from '../../sheets/grammar/check/clean-text.ts';
+import type { CellValue } from '../../sheets/grammar/description.ts';
 
 /** Excel takes letters alone for a truth value in its own language, and for nothing else. */
 const TRUTH_VALUES = new Set(

@@ -1,9 +1,9 @@
 /** Writes every described sheet into the workbook, or none; see stage-sheets.ts and swap-sheets.ts. */
 import { failed, ok, type Outcome } from '../../core/faults/fault.ts';
-import { absoluteRange, soundRange } from '../../sheets/cell-range.ts';
-import { checkDescription } from '../../sheets/check-description.ts';
-import { cleanDescription } from '../../sheets/clean-text.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import { absoluteRange, soundRange } from '../../core/cells/cell-range.ts';
+import { checkDescription } from '../../sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../sheets/grammar/check/clean-text.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice, Written } from '../host.ts';
 import { runNow, runPatiently, supports, type ExcelProgram } from './excel-program.ts';
 import { planWriting, type WritingPlan } from './plan-writing.ts';

@@ -1,5 +1,5 @@
 /** Splits a formula where it names sheets, tables and ranges, so that these can be found or renamed. */
-import { quoteSheet } from '../../sheets/cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 
 export interface FormulaPart {
   readonly kind: 'sheet' | 'table' | 'name' | 'other';

@@ -1,6 +1,10 @@
 /** A formula as it reads in another cell: what it says of cells without a dollar sign moves along. */
-import { columnLetters } from '../../planning/input/raw-table.ts';
-import { MOST_SHEET_COLUMNS, MOST_SHEET_ROWS, parseRange } from '../../sheets/cell-range.ts';
+import {
+  columnLetters,
+  MOST_SHEET_COLUMNS,
+  MOST_SHEET_ROWS,
+  parseRange,
+} from '../../core/cells/cell-range.ts';
 import { outsideQuotes } from './outside-quotes.ts';
 
 const BEFORE = String.raw`(?<![\p{L}\p{N}_.$])`;

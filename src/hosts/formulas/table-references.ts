@@ -2,7 +2,7 @@
  * Formulas that name a table's columns, said with cells instead: a grid without tables proper can't work
  * out Runs[Length] (ECMA-376 part 1, 18.17.2.5: structure references).
  */
-import { absoluteRange, quoteSheet, type CellRange } from '../../sheets/cell-range.ts';
+import { absoluteRange, quoteSheet, type CellRange } from '../../core/cells/cell-range.ts';
 import { formulaParts, nameKey } from './formula-parts.ts';
 
 export interface KnownTable {

@@ -14,7 +14,7 @@ import {
   STYLES,
   type CellStyle,
   type StyleName,
-} from '../../sheets/styles.ts';
+} from '../../sheets/grammar/styles.ts';
 
 const ALIGN = {
   left: HorizontalAlign.LEFT,

@@ -9,7 +9,7 @@ import type {
   SheetDescription,
   TableDescription,
   ValidationDescription,
-} from '../../sheets/description.ts';
+} from '../../sheets/grammar/description.ts';
 import type { FileExtras } from '../xlsx/file-workbook.ts';
 
 export type SheetOwner = 'person' | 'tool';

@@ -1,6 +1,6 @@
 /** What the grid's workbook holds that could be of use: places for tables, and sheets. */
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import { cellName } from '../../sheets/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
 import type { SheetLook, WorkbookLook } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';

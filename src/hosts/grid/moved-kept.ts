@@ -1,7 +1,7 @@
 /** What is kept with a sheet, after rows or columns have come or gone in it. */
 import type { FileExtras } from '../xlsx/file-workbook.ts';
-import { cellName, parseRange, type CellRange } from '../../sheets/cell-range.ts';
-import type { PrintDescription } from '../../sheets/description.ts';
+import { cellName, parseRange, type CellRange } from '../../core/cells/cell-range.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import type { KeptOfSheet } from './kept.ts';
 
 /** Whole rows or columns, from 0, that come before `at` or go from there on. */

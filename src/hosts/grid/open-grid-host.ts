@@ -2,7 +2,7 @@
 import { ICommandService } from '@univerjs/core';
 import { ScrollToRangeOperation } from '@univerjs/sheets-ui';
 import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/fault.ts';
-import { soundRange } from '../../sheets/cell-range.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
 import { lookAround } from './look-around.ts';
 import { noteOf, withNote } from './kept.ts';

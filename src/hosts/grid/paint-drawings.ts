@@ -1,6 +1,6 @@
 /** Drawings as pictures that the grid can show. */
 import type { Drawing } from '../../drawings/drawing.ts';
-import type { PlacedDrawing, WorkbookDescription } from '../../sheets/description.ts';
+import type { PlacedDrawing, WorkbookDescription } from '../../sheets/grammar/description.ts';
 
 export interface GridTools {
   /** Paints a drawing as a PNG. */

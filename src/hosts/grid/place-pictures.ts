@@ -10,7 +10,7 @@ import {
   type ISheetDrawing,
   type ISheetImage,
 } from '@univerjs/sheets-drawing';
-import { soundRange } from '../../sheets/cell-range.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
 import type { OneChange } from './one-change.ts';
 import type { PaintedDrawing } from './paint-drawings.ts';
 import type { Grid } from './start-grid.ts';

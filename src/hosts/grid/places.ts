@@ -1,6 +1,6 @@
 /** Where cells of the grid stand that could be a table of the job. */
 import type { RawRow } from '../../planning/input/raw-table.ts';
-import { parseRange, type CellRange } from '../../sheets/cell-range.ts';
+import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { TablePlace } from '../host.ts';
 import { headingsAt } from '../tables/raw-rows.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';

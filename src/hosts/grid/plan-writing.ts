@@ -1,7 +1,7 @@
 /** Before anything is written into the grid: whether it may be, and under which names. */
 import { IDefinedNamesService, type IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
-import type { SheetDescription, WorkbookDescription } from '../../sheets/description.ts';
+import type { SheetDescription, WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { formulaParts, nameKey, renameIn, type Renamed } from '../formulas/formula-parts.ts';
 import type { WriteChoice } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';

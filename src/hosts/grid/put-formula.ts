@@ -2,7 +2,7 @@
 import { ICommandService, type ICellData } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import { cellName } from '../../sheets/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import { finishTyping } from './finish-typing.ts';
 import type { Grid } from './start-grid.ts';
 

@@ -8,8 +8,8 @@ import {
   RemoveSheetUndoMutationFactory,
   SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
 } from '@univerjs/sheets';
-import { absoluteRange, soundRange } from '../../sheets/cell-range.ts';
-import type { SheetDescription } from '../../sheets/description.ts';
+import { absoluteRange, soundRange } from '../../core/cells/cell-range.ts';
+import type { SheetDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice } from '../host.ts';
 import type { GridSheet } from './grid-sheets.ts';
 import { gridStyles } from './grid-style.ts';

@@ -6,11 +6,11 @@ import {
   type IRange,
   type IWorksheetData,
 } from '@univerjs/core';
-import { soundRange } from '../../sheets/cell-range.ts';
-import type { CellDescription, SheetDescription } from '../../sheets/description.ts';
-import { columnPixels, POINTS_PER_INCH } from '../../sheets/page-size.ts';
-import { rowHeights, STANDARD_POINTS } from '../../sheets/row-height.ts';
-import type { StyleName } from '../../sheets/styles.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
+import type { CellDescription, SheetDescription } from '../../sheets/grammar/description.ts';
+import { columnPixels, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { rowHeights, STANDARD_POINTS } from '../../sheets/grammar/row-height.ts';
+import type { StyleName } from '../../sheets/grammar/styles.ts';
 import { keepOfSheet, type SheetOwner } from './kept.ts';
 
 const PIXELS_PER_POINT = 96 / POINTS_PER_INCH;

@@ -1,6 +1,6 @@
 /** The tables of the grid's workbook as they stand now. */
 import type { Workbook, Worksheet } from '@univerjs/core';
-import { parseRange, type CellRange } from '../../sheets/cell-range.ts';
+import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
 import type { KnownTable, KnownTables } from '../formulas/table-references.ts';
 import { gridSheet } from './grid-sheets.ts';

@@ -2,9 +2,9 @@
 import { ICommandService } from '@univerjs/core';
 import { SetWorksheetActiveOperation } from '@univerjs/sheets';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import { checkDescription } from '../../sheets/check-description.ts';
-import { cleanDescription } from '../../sheets/clean-text.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import { checkDescription } from '../../sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../sheets/grammar/check/clean-text.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
 import type { WriteChoice, Written } from '../host.ts';
 import { finishTyping } from './finish-typing.ts';

@@ -1,6 +1,7 @@
 /** Headings that are merged: only the first column of a merge has one, so the others' cells would be lost unsaid. */
 import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
-import { columnLetters, whereIs, type RawTable } from '../../planning/input/raw-table.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
+import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 
 /**
  * A table.heading-merged for each column that holds something under a merge that begins further left.

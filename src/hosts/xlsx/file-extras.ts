@@ -3,7 +3,7 @@ import type {
   HighlightDescription,
   PrintDescription,
   ValidationDescription,
-} from '../../sheets/description.ts';
+} from '../../sheets/grammar/description.ts';
 import type { FileExtras } from './file-workbook.ts';
 import { xlsxHighlights, xlsxPage, xlsxValidation } from './xlsx-sheet.ts';
 

@@ -4,8 +4,8 @@
  */
 import type { Sheet } from 'hucre/xlsx';
 
-import type { CellRange } from '../../sheets/cell-range.ts';
-import type { TableDescription } from '../../sheets/description.ts';
+import type { CellRange } from '../../core/cells/cell-range.ts';
+import type { TableDescription } from '../../sheets/grammar/description.ts';
 
 export interface FileWorkbook {
   readonly title: string;

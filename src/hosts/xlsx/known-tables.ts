@@ -1,7 +1,7 @@
 /** The tables proper of a file, for the formulas that name them. */
 import type { Sheet } from 'hucre/xlsx';
 
-import { parseRange } from '../../sheets/cell-range.ts';
+import { parseRange } from '../../core/cells/cell-range.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
 import type { KnownTable, KnownTables } from '../formulas/table-references.ts';
 

@@ -3,8 +3,8 @@ import type { Sheet, Workbook } from 'hucre/xlsx';
 
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
-import { parseRange, type CellRange } from '../../sheets/cell-range.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookLook, Written } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';

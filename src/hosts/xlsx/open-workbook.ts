@@ -2,7 +2,7 @@
 import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from 'hucre/xlsx';
 
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
-import { columnLetters } from '../../planning/input/raw-table.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { fileKind } from '../tables/file-kind.ts';
 import {

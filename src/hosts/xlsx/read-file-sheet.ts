@@ -1,8 +1,8 @@
 /** One sheet of a file as plain data. */
 import type { Cell, CellStyle, CellValue, Sheet } from 'hucre/xlsx';
 
-import { cellName, parseRange, type CellRange } from '../../sheets/cell-range.ts';
-import { DIGIT_PIXELS } from '../../sheets/page-size.ts';
+import { cellName, parseRange, type CellRange } from '../../core/cells/cell-range.ts';
+import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
 import { serialOf } from './date-serial.ts';
 import { fileColor } from './file-colors.ts';

@@ -9,8 +9,8 @@ import {
   type FaultCode,
   type Outcome,
 } from '../../core/faults/fault.ts';
-import { columnLetters } from '../../planning/input/raw-table.ts';
-import { STANDARD_FONT } from '../../sheets/styles.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import { LARGEST_GRID_SHEETS_MB, MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
 import { readFileSheet, type SheetReading } from './read-file-sheet.ts';
 import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';

@@ -1,8 +1,13 @@
 /** Tables proper as files take them: a person may have typed over headings, or moved rows, since. */
 import type { WriteSheet } from 'hucre/xlsx';
 
-import { cellName, parseRange, rangesOverlap, type CellRange } from '../../sheets/cell-range.ts';
-import { cleanText } from '../../sheets/clean-text.ts';
+import {
+  cellName,
+  parseRange,
+  rangesOverlap,
+  type CellRange,
+} from '../../core/cells/cell-range.ts';
+import { cleanText } from '../../sheets/grammar/check/clean-text.ts';
 import type { FileSheet } from './file-workbook.ts';
 import { escapeText } from './xlsx-sheet.ts';
 

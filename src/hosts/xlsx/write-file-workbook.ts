@@ -13,9 +13,9 @@ import {
   parseRange,
   quoteSheet,
   soundRange,
-} from '../../sheets/cell-range.ts';
-import { cleanText, MOST_CELL_TEXT } from '../../sheets/clean-text.ts';
-import { DIGIT_PIXELS } from '../../sheets/page-size.ts';
+} from '../../core/cells/cell-range.ts';
+import { cleanText, MOST_CELL_TEXT } from '../../sheets/grammar/check/clean-text.ts';
+import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
 import { MADE, markText } from '../excel/marks.ts';
 import { errorResult, finishFile } from './finish-file.ts';
 import { callsOurs, formulaForFile, reckonsWithRanges } from '../formulas/file-formulas.ts';

@@ -1,15 +1,15 @@
 /** Writes a description of sheets as an .xlsx file's bytes. */
 import { writeXlsx, type WriteOptions, type WriteSheet } from 'hucre/xlsx';
 
-import { absoluteRange, quoteSheet, soundRange } from '../../sheets/cell-range.ts';
-import { checkDescription } from '../../sheets/check-description.ts';
-import { cleanDescription } from '../../sheets/clean-text.ts';
+import { absoluteRange, quoteSheet, soundRange } from '../../core/cells/cell-range.ts';
+import { checkDescription } from '../../sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../sheets/grammar/check/clean-text.ts';
 import {
   DESCRIPTION_VERSION,
   type SheetDescription,
   type WorkbookDescription,
-} from '../../sheets/description.ts';
-import { STANDARD_FONT } from '../../sheets/styles.ts';
+} from '../../sheets/grammar/description.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import { finishFile } from './finish-file.ts';
 import { pictures, type Paint } from './xlsx-pictures.ts';
 import { xlsxSheet } from './xlsx-sheet.ts';

@@ -5,8 +5,8 @@
 import type { WriteSheet } from 'hucre/xlsx';
 
 import type { Drawing } from '../../drawings/drawing.ts';
-import { soundRange } from '../../sheets/cell-range.ts';
-import type { PlacedDrawing, SheetDescription } from '../../sheets/description.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
+import type { PlacedDrawing, SheetDescription } from '../../sheets/grammar/description.ts';
 
 /** A drawing as the bytes of a PNG, at least 300 dots to the inch. */
 export type Paint = (drawing: Drawing) => Promise<Uint8Array>;

@@ -1,17 +1,17 @@
 /** One described sheet as the .xlsx writer takes it. */
 import type { Cell, WriteSheet } from 'hucre/xlsx';
 
-import { soundRange } from '../../sheets/cell-range.ts';
+import { soundRange } from '../../core/cells/cell-range.ts';
 import type {
   CellDescription,
   HighlightDescription,
   PrintDescription,
   SheetDescription,
   ValidationDescription,
-} from '../../sheets/description.ts';
-import { columnPixels, DIGIT_PIXELS, MARGIN_INCHES } from '../../sheets/page-size.ts';
-import { rowHeights } from '../../sheets/row-height.ts';
-import type { StyleName } from '../../sheets/styles.ts';
+} from '../../sheets/grammar/description.ts';
+import { columnPixels, DIGIT_PIXELS, MARGIN_INCHES } from '../../sheets/grammar/page-size.ts';
+import { rowHeights } from '../../sheets/grammar/row-height.ts';
+import type { StyleName } from '../../sheets/grammar/styles.ts';
 import { cellStyle, highlightStyle } from './xlsx-style.ts';
 
 type XlsxCell = Partial<Cell>;

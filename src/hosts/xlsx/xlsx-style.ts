@@ -7,7 +7,7 @@ import {
   STYLES,
   type CellStyle,
   type StyleName,
-} from '../../sheets/styles.ts';
+} from '../../sheets/grammar/styles.ts';
 
 type XlsxFont = NonNullable<XlsxStyle['font']>;
 type XlsxBorder = NonNullable<XlsxStyle['border']>;

@@ -1,14 +1,14 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
 import { PROFILE_ANSWERS, PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
-import { columnLetters } from '../../planning/input/raw-table.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { settingOf, type SettingKey } from '../../planning/shop.ts';
 import type {
   CellDescription,
   SheetDescription,
   WorkbookDescription,
-} from '../../sheets/description.ts';
-import type { StyleName } from '../../sheets/styles.ts';
+} from '../../sheets/grammar/description.ts';
+import type { StyleName } from '../../sheets/grammar/styles.ts';
 
 interface LiveColumn {
   readonly heading: string;

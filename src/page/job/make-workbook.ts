@@ -4,7 +4,7 @@ import { loadDemo } from '../../browser/browser-services.ts';
 import { gridStyles } from '../../hosts/grid/grid-style.ts';
 import { sheetData } from '../../hosts/grid/sheet-data.ts';
 import { describeInput } from '../../sheets/describe-input.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { withLiveColumns } from './live-columns.ts';
 
 const NAMES = { demo: 'Demo job', blank: 'New job' } as const;

@@ -1,7 +1,7 @@
 /** The rule of the printed page: paper, margins, header and footer. */
-import type { PrintDescription } from '../../sheets/description.ts';
-import { MARGIN_INCHES } from '../../sheets/page-size.ts';
-import { STANDARD_FONT } from '../../sheets/styles.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
+import { MARGIN_INCHES } from '../../sheets/grammar/page-size.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 
 /** Upright; ANSI/ASME Y14.1 size A; ISO 216. */
 const PAPERS = { letter: ['8.5in', '11in'], a4: ['210mm', '297mm'] } as const;

@@ -1,5 +1,5 @@
 /** How a sheet's rows part into what is printed: blocks between forced page breaks, rows that stay together. */
-import type { PrintDescription } from '../../sheets/description.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import type { PrintedSheet } from './printed-sheet.ts';
 
 /** Rows from and to, from 0, both included. */

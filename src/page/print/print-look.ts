@@ -1,6 +1,6 @@
 /** The look of a printed cell. */
 import type { FileLine, LineSide } from '../../hosts/xlsx/file-workbook.ts';
-import { STANDARD_FONT } from '../../sheets/styles.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import { make } from '../shell/element.ts';
 import type { PrintedCell } from './printed-sheet.ts';
 

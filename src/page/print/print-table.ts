@@ -1,7 +1,7 @@
 /** A sheet as HTML for the printer: tables with the sheet's own widths, heights, joins and looks. */
-import type { CellRange } from '../../sheets/cell-range.ts';
-import type { PrintDescription } from '../../sheets/description.ts';
-import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/page-size.ts';
+import type { CellRange } from '../../core/cells/cell-range.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
+import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { make } from '../shell/element.ts';
 import { lookCell } from './print-look.ts';
 import { keptTogether, partBlock, printBlocks, type Rows } from './print-blocks.ts';

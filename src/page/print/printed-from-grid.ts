@@ -5,9 +5,9 @@ import { lookOfStyle } from '../../hosts/grid/look-style.ts';
 import type { Grid } from '../../hosts/grid/start-grid.ts';
 import { gridPictures } from '../../hosts/grid/to-file/grid-pictures.ts';
 import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
-import type { PrintDescription } from '../../sheets/description.ts';
-import { POINTS_PER_INCH } from '../../sheets/page-size.ts';
-import { STANDARD_FONT } from '../../sheets/styles.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
+import { POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import type { PrintedCell, PrintedPicture, PrintedSheet } from './printed-sheet.ts';
 
 type FSheet = ReturnType<ReturnType<Grid['book']>['getActiveSheet']>;

@@ -1,6 +1,6 @@
 /** A sheet as it is to be printed: sizes in points, texts as they are shown, pictures at their true size. */
-import type { CellRange } from '../../sheets/cell-range.ts';
-import type { PrintDescription } from '../../sheets/description.ts';
+import type { CellRange } from '../../core/cells/cell-range.ts';
+import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
 
 export interface PrintedSheet {

@@ -1,6 +1,6 @@
 /** Makes input sheets, blank or filled with the demo: in the workbook, or as a file to keep. */
 import type { WorkbookHost } from '../../hosts/host.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { missingSheets } from '../job/input-sheets.ts';
 import { sayList } from '../job/say-findings.ts';
 import { openHostOf } from '../state/open-host.ts';

@@ -1,7 +1,7 @@
 /** Writes what was planned, after asking where sheets are replaced. */
 import type { WorkbookHost } from '../../hosts/host.ts';
 import { sameName } from '../../planning/job.ts';
-import type { WorkbookDescription } from '../../sheets/description.ts';
+import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { WRITTEN_NOTE } from '../job/find-job.ts';
 import { askWriting } from '../plan/ask-writing.ts';
 import { isOccupied } from '../state/is-occupied.ts';

@@ -1,7 +1,7 @@
 /** The reference of the worksheet functions. */
 import { Button, Input, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
-import { count } from '../../sheets/print-length.ts';
+import { count } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../look/disclosure.tsx';
 import { Section } from '../look/section.tsx';
 import { StandingCautions } from '../look/standing-cautions.tsx';

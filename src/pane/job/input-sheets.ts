@@ -5,7 +5,7 @@ import type {
   SheetDescription,
   ValidationDescription,
   WorkbookDescription,
-} from '../../sheets/description.ts';
+} from '../../sheets/grammar/description.ts';
 import type { TableStanding } from './job-found.ts';
 
 /**

@@ -3,7 +3,7 @@ import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/reac
 import { useId, type ReactNode } from 'react';
 import type { TablePlace } from '../../hosts/host.ts';
 import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
-import { count } from '../../sheets/print-length.ts';
+import { count } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../look/disclosure.tsx';
 import { useLook } from '../look/use-look.ts';
 import type { MappingState } from '../state/pane-state.ts';

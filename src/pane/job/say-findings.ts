@@ -1,5 +1,5 @@
 /** Counts of problems and cautions, and what was written, in words. */
-import { count } from '../../sheets/print-length.ts';
+import { count } from '../../sheets/words/print-length.ts';
 
 /** `3 problems, 2 cautions`; `no problems` where there are none. */
 export function sayFindings(faults: number, cautions: number): string {

@@ -3,7 +3,7 @@ import { formatNumber } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { whereSetting, type ShopReading } from '../../planning/input/read-shop.ts';
 import { SETTINGS, settingOf, type SettingKey, type Shop } from '../../planning/shop.ts';
-import { printExact } from '../../sheets/print-length.ts';
+import { printExact } from '../../sheets/words/print-length.ts';
 import type { SettingRow } from './job-found.ts';
 
 /** Every setting in the order of the Shop sheet; one without a usual value may stand open. */

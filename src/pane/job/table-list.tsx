@@ -2,7 +2,7 @@
 import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useId, useRef, type ReactNode } from 'react';
 import { sameName } from '../../planning/job.ts';
-import { count } from '../../sheets/print-length.ts';
+import { count } from '../../sheets/words/print-length.ts';
 import { useLook } from '../look/use-look.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound, TableStanding } from './job-found.ts';

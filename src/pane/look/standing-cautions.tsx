@@ -4,7 +4,7 @@ import {
   JUDGMENT_CAUTION,
   MANUAL_CAUTION,
   standingCautions,
-} from '../../sheets/standing-cautions.ts';
+} from '../../sheets/words/standing-cautions.ts';
 import { Disclosure } from './disclosure.tsx';
 import { useLook } from './use-look.ts';
 

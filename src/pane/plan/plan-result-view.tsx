@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { printExact } from '../../sheets/print-length.ts';
+import { printExact } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../look/disclosure.tsx';
 import { FindingList } from '../look/finding-list.tsx';
 import { Message } from '../look/messages.tsx';

@@ -10,9 +10,9 @@ import {
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { count, printTotal } from '../../sheets/print-length.ts';
-import { sayMoney } from '../../sheets/say-money.ts';
-import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/say-proof.ts';
+import { count, printTotal } from '../../sheets/words/print-length.ts';
+import { sayMoney } from '../../sheets/words/say-money.ts';
+import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import type { NumberRow } from '../profile/say-set-up.ts';
 
 const METRES_PER_INCH = 0.0254;

@@ -1,7 +1,7 @@
 /** The profile that is being worked on: its drawings, its numbers, what speaks against it. */
 import { Button, Select } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
-import { printExact } from '../../sheets/print-length.ts';
+import { printExact } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../look/disclosure.tsx';
 import { FindingList } from '../look/finding-list.tsx';
 import { NumberList } from '../look/number-list.tsx';

@@ -1,6 +1,6 @@
 import { toDegrees, type Radians } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
-import { count } from '../../sheets/print-length.ts';
+import { count } from '../../sheets/words/print-length.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 
 /** The answer in one sentence, to be heard. */

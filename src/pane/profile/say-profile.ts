@@ -1,6 +1,6 @@
 import type { LengthReading } from '../../core/units/length.ts';
 import type { Profile } from '../../planning/job.ts';
-import { printBoth, printExact } from '../../sheets/print-length.ts';
+import { printBoth, printExact } from '../../sheets/words/print-length.ts';
 
 /** A profile's sizes in a sentence or two. */
 export function sayProfile(

@@ -5,7 +5,7 @@ import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { printBoth, printDecimal } from '../../sheets/print-length.ts';
+import { printBoth, printDecimal } from '../../sheets/words/print-length.ts';
 import { sayAlong, sayMark } from '../../sheets/set-ups/rail-marks.ts';
 import { sayLeastRadius } from '../../sheets/set-ups/set-up-page.ts';
 

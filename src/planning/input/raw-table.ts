@@ -1,4 +1,5 @@
 /** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
+import { columnLetters } from '../../core/cells/cell-range.ts';
 import type { Where } from '../../core/faults/fault.ts';
 
 /** `error` is a cell's error such as #N/A; `uncalculated` a formula without a cached value. */
@@ -31,10 +32,4 @@ export function whereIs(table: RawTable, line: number, column: number): Where {
   return table.source.kind === 'sheet'
     ? { sheet: table.source.name, cell: `${columnLetters(column)}${line}` }
     : { file: table.source.name, line, column: column + 1 };
-}
-
-/** A, B, ... Z, AA, ... for columns from 0. */
-export function columnLetters(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
 }

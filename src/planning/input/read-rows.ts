@@ -8,7 +8,8 @@ import {
 } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { sayGiven } from '../../core/units/number.ts';
-import { columnLetters, whereIs, type RawTable } from './raw-table.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
+import { whereIs, type RawTable } from './raw-table.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
 
 /** Unknown headings that are named after the first. */

@@ -3,8 +3,8 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { money, sumOf, total } from '../plan-cells.ts';
-import { numberIn, printExact } from '../print-length.ts';
-import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
+import { numberIn, printExact } from '../words/print-length.ts';
+import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ClientLine, ClientRoom } from './client-rooms.ts';
 import { LIVE_NOTE, sayDone } from './client-words.ts';
 

@@ -1,7 +1,7 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { money, sumOf, total } from '../plan-cells.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sumsOf } from './client-lines.ts';
 import type { ClientRoom } from './client-rooms.ts';
 import { sayHolds } from './client-words.ts';

@@ -3,18 +3,18 @@
  * It is a sheet of the shop's workbook and a workbook by itself, alike to the letter.
  */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { quoteSheet } from '../cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 import {
   DESCRIPTION_VERSION,
   type SheetDescription,
   type ValidationDescription,
   type WorkbookDescription,
-} from '../description.ts';
-import { layPages } from '../lay-pages.ts';
-import { roomForRows } from '../page-size.ts';
+} from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { newPlanCells, SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
-import { SheetDraft } from '../sheet-draft.ts';
-import { JUDGMENT_CAUTION } from '../standing-cautions.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
 import { addPrice, repeatPrice } from './client-price.ts';

@@ -1,6 +1,6 @@
 /** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { count, printExact } from '../print-length.ts';
+import { count, printExact } from '../words/print-length.ts';
 
 /** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */
 export function sayJob({ rooms: lines, totals }: JobPlan, rooms: number): string {

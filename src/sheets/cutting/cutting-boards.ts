@@ -1,11 +1,11 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
 import type { LengthReading } from '../../core/units/length.ts';
 import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
-import { printExact } from '../print-length.ts';
-import { sayStock } from '../say-stock.ts';
-import { cell } from '../sheet-draft.ts';
+import { printExact } from '../words/print-length.ts';
+import { sayStock } from '../words/say-stock.ts';
+import { cell } from '../grammar/sheet-draft.ts';
 import { COLUMN } from './cutting-columns.ts';
-import type { SheetRow } from './paged-rows.ts';
+import type { SheetRow } from '../grammar/paged-rows.ts';
 import { nameUnits, type LotLetters } from './stock-lots.ts';
 
 /** A row with a box for each lot of boards of one row of Stock that are ripped alike. */

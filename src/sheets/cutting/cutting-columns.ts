@@ -1,7 +1,7 @@
 /** The columns of the cutting sheet, the same for its sticks and for the lists before and after them. */
 import type { LengthUnit } from '../../core/faults/quantity.ts';
-import { columnPoints, POINTS_PER_INCH } from '../page-size.ts';
-import { cell, type DraftCell } from '../sheet-draft.ts';
+import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
+import { cell, type DraftCell } from '../grammar/sheet-draft.ts';
 
 const WIDTHS = [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5] as const;
 export const COLUMNS = WIDTHS.map((width) => ({ width }));

@@ -10,17 +10,17 @@ import {
 import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { quoteSheet } from '../cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { count, numberIn, printExact } from '../print-length.ts';
-import { sayMoney } from '../say-money.ts';
-import { proofOf, sayCost, sayProof } from '../say-proof.ts';
-import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
+import { count, numberIn, printExact } from '../words/print-length.ts';
+import { sayMoney } from '../words/say-money.ts';
+import { proofOf, sayCost, sayProof } from '../words/say-proof.ts';
+import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { boardRows } from './cutting-boards.ts';
 import { COLUMN, LETTER } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
 import { edgeMark, railOf, type EdgeMark } from './how-it-lies.ts';
-import { nameRow, spreadRow, type PagedRows, type SheetRow } from './paged-rows.ts';
+import { spreadRow, type PagedRows, type SheetRow } from '../grammar/paged-rows.ts';
 
 const SHEET = quoteSheet(SHEET_NAMES.cutting);
 const ALL = [0, COLUMN.last] as const;
@@ -209,4 +209,14 @@ function sayStays(plans: readonly ProfilePlan[], shop: Shop): string | undefined
 
 export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {
   return sticks.filter((stick) => stick.offcutKept);
+}
+
+/** Longer names take more than a line, in smaller letters. */
+const LONG = 60;
+
+/** A name as a heading over all columns; `label` is the lesser one. */
+export function nameRow(name: string, rank: 'section' | 'label' = 'section'): SheetRow {
+  const isLong = Array.from(name).length > LONG;
+  const style = rank === 'label' ? 'fact' : isLong ? 'stick' : 'section';
+  return spreadRow(name, style, [0, COLUMN.last]);
 }

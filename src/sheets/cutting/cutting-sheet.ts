@@ -1,18 +1,18 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
 import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
-import type { SheetDescription } from '../description.ts';
-import { lengthStyles } from '../length-styles.ts';
-import { roomForRows } from '../page-size.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { lengthStyles } from '../grammar/length-styles.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
-import { printExact } from '../print-length.ts';
-import { SheetDraft } from '../sheet-draft.ts';
-import { JUDGMENT_CAUTION } from '../standing-cautions.ts';
+import { printExact } from '../words/print-length.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { COLUMN, COLUMNS, headings } from './cutting-columns.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
-import { PagedRows, spreadRow } from './paged-rows.ts';
+import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
 import { addPickList } from './pick-list.ts';
 import { lettersOf, listLots } from './stock-lots.ts';
 

@@ -6,14 +6,14 @@ import type { Profile } from '../../planning/job.ts';
 import { shortRestOf } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
-import type { LengthStyles } from '../length-styles.ts';
-import { POINTS_PER_INCH } from '../page-size.ts';
-import { numberIn, printExact, printStick } from '../print-length.ts';
-import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../say-ends.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
+import type { LengthStyles } from '../grammar/length-styles.ts';
+import { POINTS_PER_INCH } from '../grammar/page-size.ts';
+import { numberIn, printExact, printStick } from '../words/print-length.ts';
+import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { BAR_WIDTH_MM, COLUMN } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
-import type { PagedRows, SheetRow } from './paged-rows.ts';
+import type { PagedRows, SheetRow } from '../grammar/paged-rows.ts';
 import { sayWhich, type LotLetters } from './stock-lots.ts';
 
 /** What the rows of every stick go by. */

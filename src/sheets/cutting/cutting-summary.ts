@@ -1,12 +1,12 @@
 /** The end of the cutting sheet: a row a profile, each taken over from its own sums, and what they come to. */
-import { quoteSheet } from '../cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total } from '../plan-cells.ts';
-import { numberIn } from '../print-length.ts';
-import { cell, sum, type DraftCell } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { numberIn } from '../words/print-length.ts';
+import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 import { COLUMN, LETTER } from './cutting-columns.ts';
 import { keptOf, type CuttingDraft } from './cutting-group.ts';
-import { spreadRow, type SheetRow } from './paged-rows.ts';
+import { spreadRow, type SheetRow } from '../grammar/paged-rows.ts';
 
 const SHEET = quoteSheet(SHEET_NAMES.cutting);
 const JOINS: NonNullable<SheetRow['joins']> = [[COLUMN.number, COLUMN.what]];

@@ -2,13 +2,13 @@
 import { plansOf, type CuttingGroup, type JobPlan } from '../../planning/job-plan.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
-import { lengthStyles, type LengthStyles } from '../length-styles.ts';
-import { numberIn, printExact, printStick } from '../print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
+import { numberIn, printExact, printStick } from '../words/print-length.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { COLUMN, LETTER } from './cutting-columns.ts';
 import type { CuttingDraft } from './cutting-group.ts';
 import { keptOf } from './cutting-group.ts';
-import { spreadRow, type PagedRows, type SheetRow } from './paged-rows.ts';
+import { spreadRow, type PagedRows, type SheetRow } from '../grammar/paged-rows.ts';
 import { nameUnit, sayWhich, type LotLetters } from './stock-lots.ts';
 
 interface Kept {

@@ -1,9 +1,9 @@
 /** What is pulled from the rack, then what is bought: a row each with a box to tick. */
 import type { LengthReading } from '../../core/units/length.ts';
-import { sayStock } from '../say-stock.ts';
-import { cell } from '../sheet-draft.ts';
+import { sayStock } from '../words/say-stock.ts';
+import { cell } from '../grammar/sheet-draft.ts';
 import { COLUMN } from './cutting-columns.ts';
-import { spreadRow, type PagedRows, type SheetRow } from './paged-rows.ts';
+import { spreadRow, type PagedRows, type SheetRow } from '../grammar/paged-rows.ts';
 import { nameUnits, type StockLot } from './stock-lots.ts';
 
 const JOINS: NonNullable<SheetRow['joins']> = [

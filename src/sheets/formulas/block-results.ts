@@ -1,7 +1,7 @@
 /** The rows of a block that show what its sizes come to, each beside what was planned. */
 import type { LengthUnit } from '../../core/faults/quantity.ts';
-import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 import {
   absolute,
   both,
@@ -13,7 +13,7 @@ import {
   type Condition,
   type Term,
   type Words,
-} from './term.ts';
+} from '../grammar/term.ts';
 
 export type PlannedMark = 'nearFront' | 'nearBack' | 'farFront' | 'farBack';
 

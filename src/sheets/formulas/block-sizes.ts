@@ -2,10 +2,20 @@
 import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
-import { cellName, quoteSheet } from '../cell-range.ts';
-import { numberIn } from '../print-length.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
-import { at, choose, cosine, minus, number, over, PI, type Condition, type Term } from './term.ts';
+import { cellName, quoteSheet } from '../../core/cells/cell-range.ts';
+import { numberIn } from '../words/print-length.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import {
+  at,
+  choose,
+  cosine,
+  minus,
+  number,
+  over,
+  PI,
+  type Condition,
+  type Term,
+} from '../grammar/term.ts';
 
 /** In the shop's unit; what the shop doesn't say is left out. */
 export interface BlockSizes {

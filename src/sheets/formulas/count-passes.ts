@@ -11,7 +11,7 @@ import {
   plus,
   roundedUp,
   type Term,
-} from './term.ts';
+} from '../grammar/term.ts';
 
 const ZERO = number(0);
 const ONE = number(1);

@@ -1,9 +1,9 @@
 /** One cove's block on the sheet of formulas: its sizes, what is said of them, its set-up. */
 import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import type { ColumnDescription } from '../description.ts';
-import { closeHeight } from '../row-height.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
+import type { ColumnDescription } from '../grammar/description.ts';
+import { closeHeight } from '../grammar/row-height.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { addSizes, type BlockSizes } from './block-sizes.ts';
 import { BlockResults, type PlannedMark } from './block-results.ts';
 import { countPasses } from './count-passes.ts';
@@ -20,7 +20,7 @@ import {
   number,
   plus,
   type Condition,
-} from './term.ts';
+} from '../grammar/term.ts';
 
 /** What was planned, lengths in the shop's unit, marks signed: to the right of the blade line. */
 export interface PlannedNumbers {

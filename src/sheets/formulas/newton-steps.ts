@@ -5,9 +5,9 @@
  * kerfs to 1/4 in, tilts to 45°) none strayed and none took more than 12 steps, all but 37 no more
  * than 7: a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
  */
-import { quoteSheet } from '../cell-range.ts';
-import { nameStyle } from '../name-style.ts';
-import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
+import { nameStyle } from '../grammar/name-style.ts';
+import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   arccosine,
   arcsine,
@@ -25,7 +25,7 @@ import {
   root,
   times,
   type Term,
-} from './term.ts';
+} from '../grammar/term.ts';
 import { QUANTITIES, stepAt, type Cells, type CoveTerms } from './step-column.ts';
 
 export const STEPS_SHEET = 'Formula steps';

@@ -3,7 +3,7 @@ import type { TiltSide } from '../../core/cove/rails.ts';
 import type { BlockResults, PlannedMark } from './block-results.ts';
 import type { SizeTerms } from './block-sizes.ts';
 import type { Answer } from './newton-steps.ts';
-import { cosine, minus, number, over, plus, sine, times, type Term } from './term.ts';
+import { cosine, minus, number, over, plus, sine, times, type Term } from '../grammar/term.ts';
 
 /** A rail lies along a line u = const, crossed at x before or behind the arbor. */
 export function addRailMarks(

@@ -3,7 +3,7 @@ import { MOST_PASSES, MOST_PASS_INCHES } from '../../core/cove/passes.ts';
 import { formatMillimetres } from '../../core/units/format-length.ts';
 import { groupThousands } from '../../core/units/format-number.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { numberIn } from '../print-length.ts';
+import { numberIn } from '../words/print-length.ts';
 import type { SizeTerms } from './block-sizes.ts';
 import type { Answer } from './newton-steps.ts';
 import {
@@ -27,7 +27,7 @@ import {
   root,
   type Term,
   type Words,
-} from './term.ts';
+} from '../grammar/term.ts';
 
 /** What is said where the numbers hold. */
 export const FIRM = 'There is a set-up.';

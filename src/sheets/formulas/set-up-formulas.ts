@@ -4,11 +4,11 @@
  */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
-import type { SheetDescription } from '../description.ts';
-import { nameStyle } from '../name-style.ts';
-import { numberIn } from '../print-length.ts';
-import { SheetDraft } from '../sheet-draft.ts';
-import { JUDGMENT_CAUTION, MANUAL_CAUTION, TRIAL_CAUTION } from '../standing-cautions.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { nameStyle } from '../grammar/name-style.ts';
+import { numberIn } from '../words/print-length.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { JUDGMENT_CAUTION, MANUAL_CAUTION, TRIAL_CAUTION } from '../words/standing-cautions.ts';
 import type { BlockSizes } from './block-sizes.ts';
 import { addBlock, FORMULA_COLUMNS, type PlannedNumbers } from './formula-block.ts';
 import { STEP_COLUMNS, STEPS_SHEET } from './newton-steps.ts';

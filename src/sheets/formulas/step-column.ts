@@ -2,8 +2,8 @@
  * One step as a column of cells: what a setting cuts, what that misses, and how both change with the
  * setting, as core/cove/set-up.ts has it. Angles in radians, lengths in the unit of the sizes.
  */
-import { cellName } from '../cell-range.ts';
-import type { DraftCell } from '../sheet-draft.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
+import type { DraftCell } from '../grammar/sheet-draft.ts';
 import {
   choose,
   cosine,
@@ -19,7 +19,7 @@ import {
   termCell,
   times,
   type Term,
-} from './term.ts';
+} from '../grammar/term.ts';
 
 /** What a cove is worked out from, as cells; all in one unit of length. */
 export interface CoveTerms {

@@ -1,10 +1,10 @@
 /** The short how-to in front of the input sheets. */
 import { formatNumber } from '../../core/units/format-number.ts';
 import type { DecimalSign } from '../../core/units/number.ts';
-import type { SheetDescription } from '../description.ts';
+import type { SheetDescription } from '../grammar/description.ts';
 import type { InputLook } from './input-sheet.ts';
-import { cell, SheetDraft } from '../sheet-draft.ts';
-import { standingCautions } from '../standing-cautions.ts';
+import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
+import { standingCautions } from '../words/standing-cautions.ts';
 
 const SHEETS: readonly (readonly [string, string])[] = [
   [

@@ -14,7 +14,7 @@ import {
   PRICE_PER,
   STOCK_KINDS,
 } from '../../planning/job.ts';
-import type { ValidationDescription } from '../description.ts';
+import type { ValidationDescription } from '../grammar/description.ts';
 
 type Allow = ValidationDescription['allow'];
 

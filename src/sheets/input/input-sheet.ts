@@ -1,14 +1,15 @@
 /** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
 import type { DecimalSign } from '../../core/units/number.ts';
-import { columnLetters, type RawCell, type RawTable } from '../../planning/input/raw-table.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
+import type { RawCell, RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
-import { clipText } from '../clean-text.ts';
+import { clipText } from '../grammar/check/clean-text.ts';
 import type {
   CellDescription,
   CellValue,
   SheetDescription,
   ValidationDescription,
-} from '../description.ts';
+} from '../grammar/description.ts';
 import { PLAIN_COLUMN, type InputColumn, type InputTable } from './input-columns.ts';
 
 /** Prepared rows after those that are given, so that a person can go on at once. */

@@ -8,7 +8,7 @@ import type {
   RowDescription,
   SheetDescription,
   ValidationDescription,
-} from '../description.ts';
+} from '../grammar/description.ts';
 import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
 
 const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'];

@@ -3,11 +3,11 @@ import { formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import { printBoth, printExact } from '../print-length.ts';
-import { cell } from '../sheet-draft.ts';
-import type { CellDescription } from '../description.ts';
-import { nameStyle } from '../name-style.ts';
-import { MANUAL_CAUTION, TRIAL_CAUTION } from '../standing-cautions.ts';
+import { printBoth, printExact } from '../words/print-length.ts';
+import { cell } from '../grammar/sheet-draft.ts';
+import type { CellDescription } from '../grammar/description.ts';
+import { nameStyle } from '../grammar/name-style.ts';
+import { MANUAL_CAUTION, TRIAL_CAUTION } from '../words/standing-cautions.ts';
 
 export interface CoveOutline {
   readonly profile: Profile;

@@ -2,10 +2,10 @@
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawFullSize } from '../../drawings/full-size.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
-import type { PrintDescription, SheetDescription } from '../description.ts';
-import { columnPoints, columnWithin, POINTS_PER_INCH, roomOnPage } from '../page-size.ts';
+import type { PrintDescription, SheetDescription } from '../grammar/description.ts';
+import { columnPoints, columnWithin, POINTS_PER_INCH, roomOnPage } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-cells.ts';
-import { cell, SheetDraft } from '../sheet-draft.ts';
+import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
 import { outlineWords, TOO_HIGH, type CoveOutline } from './outline-words.ts';
 
 const POINTS_PER_MM = POINTS_PER_INCH / 25.4;

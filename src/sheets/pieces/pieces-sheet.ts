@@ -2,14 +2,14 @@
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
-import { absoluteRange } from '../cell-range.ts';
-import type { CellDescription, SheetDescription } from '../description.ts';
-import { lengthStyles } from '../length-styles.ts';
+import { absoluteRange } from '../../core/cells/cell-range.ts';
+import type { CellDescription, SheetDescription } from '../grammar/description.ts';
+import { lengthStyles } from '../grammar/length-styles.ts';
 import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
-import { numberIn, printExact } from '../print-length.ts';
-import { sayEnd } from '../say-ends.ts';
-import { cell, SheetDraft } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { numberIn, printExact } from '../words/print-length.ts';
+import { sayEnd } from '../words/say-ends.ts';
+import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 
 const COLUMNS = [7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7].map((width) => ({ width }));
 /** Columns from 0 that formulas on other sheets add up. */

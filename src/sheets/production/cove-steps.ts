@@ -3,8 +3,8 @@ import { toDegrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
 import type { ProfilePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import { numberIn } from '../print-length.ts';
-import { cell, sum } from '../sheet-draft.ts';
+import { numberIn } from '../words/print-length.ts';
+import { cell, sum } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import { rateCell, rowCell } from './production-cells.ts';
 

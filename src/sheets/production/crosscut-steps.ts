@@ -1,7 +1,7 @@
 /** The last steps: sticks cut to length, those that leave no second try first, and offcuts kept. */
 import type { CutStick, ProfilePlan } from '../../planning/job-plan.ts';
-import { printExact } from '../print-length.ts';
-import { cell, sum } from '../sheet-draft.ts';
+import { printExact } from '../words/print-length.ts';
+import { cell, sum } from '../grammar/sheet-draft.ts';
 import { addHours } from './cove-steps.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import { rowCell } from './production-cells.ts';

@@ -2,8 +2,8 @@
 import type { CuttingGroup } from '../../planning/job-plan.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import { total } from '../plan-cells.ts';
-import { printExact } from '../print-length.ts';
-import { cell, sum, type DraftCell } from '../sheet-draft.ts';
+import { printExact } from '../words/print-length.ts';
+import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import { totalCell, type TotalName } from './production-cells.ts';
 

@@ -1,7 +1,7 @@
 /** One step of the order of work, before it has its row. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { PlanCells } from '../plan-cells.ts';
-import type { DraftCell } from '../sheet-draft.ts';
+import type { DraftCell } from '../grammar/sheet-draft.ts';
 import type { ProductionCells } from './production-cells.ts';
 
 export interface OrderFacts {

@@ -1,9 +1,9 @@
 /** The head of the production sheet: totals, the shop's rates, and what must agree between sheets. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { lengthStyles } from '../length-styles.ts';
+import { lengthStyles } from '../grammar/length-styles.ts';
 import { money, type PlanCells } from '../plan-cells.ts';
-import { count, numberIn, printExact } from '../print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { count, numberIn, printExact } from '../words/print-length.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   totalCell,
   type ProductionCells,

@@ -1,8 +1,8 @@
 /** Passes, hours and money by profile, then tax. */
 import { hoursOf, type JobPlan, type ProfilePlan } from '../../planning/job-plan.ts';
-import { quoteSheet } from '../cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { rateCell, type ProductionCells, type TotalName } from './production-cells.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost and price, a row a profile; then tax. */

@@ -2,8 +2,8 @@
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { PlanCells } from '../plan-cells.ts';
 import { sumOf } from '../plan-cells.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
-import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../standing-cautions.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../words/standing-cautions.ts';
 import { listCoveSteps, WHY_THIS_ORDER } from './cove-steps.ts';
 import { listCrosscutSteps } from './crosscut-steps.ts';
 import { listLumberSteps } from './lumber-steps.ts';

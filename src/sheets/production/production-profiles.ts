@@ -2,10 +2,10 @@
 import { nameKey } from '../../planning/job.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { soldThickness } from '../../planning/tally.ts';
-import { lengthStyles, type LengthStyles } from '../length-styles.ts';
+import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { numberIn, printTotal } from '../print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
+import { numberIn, printTotal } from '../words/print-length.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
 import type { ProductionCells, TotalName } from './production-cells.ts';
 

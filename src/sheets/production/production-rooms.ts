@@ -1,10 +1,10 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { lengthStyles, type LengthStyles } from '../length-styles.ts';
+import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { printTotal } from '../print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { printTotal } from '../words/print-length.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
 import { rowCell, type ProductionCells, type TotalName } from './production-cells.ts';
 import { linesOf, type Added, type Line } from './room-lines.ts';

@@ -1,11 +1,11 @@
 /** The production sheet: what to make, in which order, from what, for which rooms, and what it comes to. */
 import { sayFault } from '../../core/faults/fault.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
-import type { SheetDescription } from '../description.ts';
-import { layPages } from '../lay-pages.ts';
-import { roomForRows } from '../page-size.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
-import { SheetDraft } from '../sheet-draft.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionCells } from './production-cells.ts';
 import { addHeader } from './production-header.ts';
 import { addMoney } from './production-money.ts';

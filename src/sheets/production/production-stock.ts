@@ -6,8 +6,8 @@ import {
   type StockUse,
 } from '../../planning/job-plan.ts';
 import { money, sumOf, total } from '../plan-cells.ts';
-import { sayStock } from '../say-stock.ts';
-import { cell, sum, type SheetDraft } from '../sheet-draft.ts';
+import { sayStock } from '../words/say-stock.ts';
+import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ProductionCells } from './production-cells.ts';
 
 /**

@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js';
 import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine } from '../../planning/job-plan.ts';
 import { money } from '../plan-cells.ts';
-import { numberIn } from '../print-length.ts';
+import { numberIn } from '../words/print-length.ts';
 
 /** Columns that are added up by room and in all. */
 export type Added = 'D' | 'E' | 'G' | 'H' | 'I' | 'J' | 'K';

@@ -8,8 +8,8 @@ import type { Piece } from '../../planning/piece.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { DecimalSign } from '../../core/units/number.ts';
-import { nameStyle } from '../name-style.ts';
-import { count } from '../print-length.ts';
+import { nameStyle } from '../grammar/name-style.ts';
+import { count } from '../words/print-length.ts';
 import {
   addParts,
   leftRow,
@@ -19,7 +19,7 @@ import {
   type Part,
   type Spacing,
 } from './set-up-columns.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
 interface Corner {

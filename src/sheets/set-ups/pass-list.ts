@@ -2,10 +2,10 @@
 import { formatInches } from '../../core/units/format-length.ts';
 import { formatFixed } from '../../core/units/format-number.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { printDecimal } from '../print-length.ts';
+import { printDecimal } from '../words/print-length.ts';
 import { leftCells, leftText, PASS_COLUMNS, type Part, type Spacing } from './set-up-columns.ts';
-import { cell, type DraftCell } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { cell, type DraftCell } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 
 const MM_PER_INCH = 25.4;
 const FINEST_FRACTION = 64;

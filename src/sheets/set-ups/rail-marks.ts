@@ -3,7 +3,7 @@ import type { Rail, RailLayout, RailMark, TableSize } from '../../core/cove/rail
 import { formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { leftHalves, leftRow, leftText, type Part } from './set-up-columns.ts';
-import { cell } from '../sheet-draft.ts';
+import { cell } from '../grammar/sheet-draft.ts';
 
 /** A row a mark: front and back edge, from the blade line and, where it is given, from the left miter slot. */
 export function railMarks(

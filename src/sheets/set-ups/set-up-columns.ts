@@ -2,9 +2,9 @@
  * The columns of the Set-ups sheet: what is read at the saw at the left, the drawings at the right.
  * Below the drawings their columns hold facts too. All of it prints on one page's width.
  */
-import { columnPoints, POINTS_PER_INCH } from '../page-size.ts';
-import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
+import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
+import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
 
 /** A pass in a close list: its number, its height, its box to tick. */
 const PASS = [4.8, 9, 4.7] as const;

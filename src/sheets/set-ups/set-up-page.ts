@@ -15,9 +15,9 @@ import { passList, type PassSpan } from './pass-list.ts';
 import { formatInches } from '../../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { nameStyle } from '../name-style.ts';
+import { nameStyle } from '../grammar/name-style.ts';
 import { SHEET_NAMES } from '../plan-cells.ts';
-import { count, printBoth, printDecimal, printExact } from '../print-length.ts';
+import { count, printBoth, printDecimal, printExact } from '../words/print-length.ts';
 import { railMarks } from './rail-marks.ts';
 import { miterGauge } from './miter-gauge.ts';
 import {
@@ -31,8 +31,8 @@ import {
   type Spacing,
 } from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
-import { cell, type SheetDraft } from '../sheet-draft.ts';
-import { MANUAL_CAUTION } from '../standing-cautions.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 
 /** The page's part beside the drawings, down to the passes shown. */
 export function addAtTheSaw(

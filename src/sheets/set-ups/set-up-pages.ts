@@ -4,12 +4,12 @@
  */
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import { roomForRows } from '../page-size.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-cells.ts';
-import { SheetDraft } from '../sheet-draft.ts';
-import { nameStyle } from '../name-style.ts';
-import { printExact } from '../print-length.ts';
-import { MANUAL_CAUTION, standingCautions } from '../standing-cautions.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { nameStyle } from '../grammar/name-style.ts';
+import { printExact } from '../words/print-length.ts';
+import { MANUAL_CAUTION, standingCautions } from '../words/standing-cautions.ts';
 import { PASSES_ACROSS, passList } from './pass-list.ts';
 import { addParts, SET_UP_COLUMNS, type Spacing } from './set-up-columns.ts';
 import { placeDrawings } from './set-up-drawings.ts';

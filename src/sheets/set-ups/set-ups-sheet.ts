@@ -1,6 +1,6 @@
 /** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import type { SheetDescription } from '../description.ts';
+import type { SheetDescription } from '../grammar/description.ts';
 import { addCrownAlone } from './crown-corners.ts';
 import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
 

@@ -7,7 +7,7 @@ import { planOf } from '../../planning/make-job.ts';
 import { JOBS } from '../../sheets/sheet-jobs.ts';
 import { valueOf } from '../excel-workbooks.ts';
 import { inGrid } from './persons-in-grid.ts';
-import { cellName } from '../../../src/sheets/cell-range.ts';
+import { cellName } from '../../../src/core/cells/cell-range.ts';
 import { savedValue } from './saved-cells.ts';
 
 export function testGridPlans({ page, host, open, saved, settle }: GridPage): void {

@@ -1,8 +1,8 @@
 /** A CSV file as a workbook of one sheet. */
 import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
-import { cleanText } from '../../../sheets/clean-text.ts';
-import { columnPixels } from '../../../sheets/page-size.ts';
-import { STANDARD_FONT } from '../../../sheets/styles.ts';
+import { cleanText } from '../../../sheets/grammar/check/clean-text.ts';
+import { columnPixels } from '../../../sheets/grammar/page-size.ts';
+import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { readRecords } from '../../csv/csv-records.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../../tables/limits.ts';
 import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';

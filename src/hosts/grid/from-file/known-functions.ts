@@ -19,7 +19,7 @@ import {
 } from '@univerjs/engine-formula';
 import type { FileWorkbook } from '../../xlsx/file-workbook.ts';
 import { callsOurs, functionsOf } from '../../formulas/file-formulas.ts';
-import { cellName } from '../../../sheets/cell-range.ts';
+import { cellName } from '../../../core/cells/cell-range.ts';
 
 const KNOWN: ReadonlySet<string> = new Set(
   [

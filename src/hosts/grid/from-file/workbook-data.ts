@@ -6,8 +6,8 @@ import {
   type ICellData,
   type IWorkbookData,
 } from '@univerjs/core';
-import { POINTS_PER_INCH } from '../../../sheets/page-size.ts';
-import { STANDARD_POINTS } from '../../../sheets/row-height.ts';
+import { POINTS_PER_INCH } from '../../../sheets/grammar/page-size.ts';
+import { STANDARD_POINTS } from '../../../sheets/grammar/row-height.ts';
 import { callsOurs } from '../../formulas/file-formulas.ts';
 import { printOf, validationsOf } from '../../xlsx/file-extras.ts';
 import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';

@@ -16,7 +16,7 @@ import {
   SetRangeValuesMutation,
 } from '@univerjs/sheets';
 import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
-import { cellName } from '../../../sheets/cell-range.ts';
+import { cellName } from '../../../core/cells/cell-range.ts';
 import { oneChange, type OneChange } from '../one-change.ts';
 import type { Grid } from '../start-grid.ts';
 import { copiedSize, type CopiedCell, type CopiedCells } from './copied-cells.ts';

@@ -9,8 +9,8 @@ import {
   type IWorksheetData,
   type Nullable,
 } from '@univerjs/core';
-import { cellName } from '../../../sheets/cell-range.ts';
-import { POINTS_PER_INCH } from '../../../sheets/page-size.ts';
+import { cellName } from '../../../core/cells/cell-range.ts';
+import { POINTS_PER_INCH } from '../../../sheets/grammar/page-size.ts';
 import { describedExtras } from '../../xlsx/file-extras.ts';
 import type {
   FileCell,

@@ -1,6 +1,6 @@
 /** The grid's workbook as the bytes of an .xlsx file, for the person to keep. */
 import type { IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
-import { STANDARD_FONT } from '../../../sheets/styles.ts';
+import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { lookList } from '../../xlsx/file-looks.ts';
 import type { FileFont } from '../../xlsx/file-workbook.ts';
 import { writeFileWorkbook } from '../../xlsx/write-file-workbook.ts';

@@ -1,5 +1,5 @@
 /** Which ranges lie over which, for lists of many thousands. */
-import { rangesOverlap, type CellRange } from './cell-range.ts';
+import { rangesOverlap, type CellRange } from '../../../core/cells/cell-range.ts';
 
 interface Placed {
   readonly range: CellRange;

@@ -3,9 +3,9 @@
  * are one definition. What a spreadsheet calls an error is NaN here; a blank text stands for it in a
  * cell, since a cell that goes on with it comes to nothing as well.
  */
-import { cellName, quoteSheet } from '../cell-range.ts';
-import type { CellDescription } from '../description.ts';
-import type { StyleName } from '../styles.ts';
+import { cellName, quoteSheet } from '../../core/cells/cell-range.ts';
+import type { CellDescription } from './description.ts';
+import type { StyleName } from './styles.ts';
 
 export interface Term {
   readonly formula: string;

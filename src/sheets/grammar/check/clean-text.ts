@@ -2,7 +2,7 @@
  * Text that every host can hold: what XML 1.0 forbids is replaced before a workbook is written, so
  * that a stray character from somebody's file costs one mark, not the workbook.
  */
-import type { WorkbookDescription } from './description.ts';
+import type { WorkbookDescription } from '../description.ts';
 
 /** Characters that a cell holds at most (Microsoft, "Excel specifications and limits"). */
 export const MOST_CELL_TEXT = 32_767;

@@ -1,5 +1,4 @@
 /** Ranges as people write them (A1, B2:D9), and the size of a worksheet. */
-import { columnLetters } from '../planning/input/raw-table.ts';
 
 /** Size of a worksheet since Excel 2007 (Microsoft, "Excel specifications and limits"). */
 export const MOST_SHEET_ROWS = 1_048_576;
@@ -45,6 +44,12 @@ export function rangesOverlap(one: CellRange, other: CellRange): boolean {
     one.left <= other.right &&
     other.left <= one.right
   );
+}
+
+/** A, B, ... Z, AA, ... for columns from 0. */
+export function columnLetters(column: number): string {
+  const letter = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
 }
 
 /** A1, B7, ... for a row and a column from 0. */

@@ -1,6 +1,6 @@
 /** A sheet as it grows row by row; formulas that point to rows not yet placed are resolved at its end. */
-import type { Drawing } from '../drawings/drawing.ts';
-import { cellName } from './cell-range.ts';
+import type { Drawing } from '../../drawings/drawing.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import type {
   CellDescription,
   CellValue,

@@ -1,9 +1,9 @@
 /** What is wrong with a sheet's ranges: merges, tables, validations and highlights. */
-import { cellName, parseRange, type CellRange } from './cell-range.ts';
+import { cellName, parseRange, type CellRange } from '../../../core/cells/cell-range.ts';
 import { isFormula, isStyle } from './check-sheet.ts';
 import { isCleanText } from './clean-text.ts';
 import { overlappingPairs } from './overlapping-pairs.ts';
-import type { SheetDescription, TableDescription, ValidationDescription } from './description.ts';
+import type { SheetDescription, TableDescription, ValidationDescription } from '../description.ts';
 
 /** Longest heading of a table, and longest text of a validation's own list, in characters [C]. */
 const LONGEST_HEADING = 255;

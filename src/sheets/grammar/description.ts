@@ -3,7 +3,7 @@
  * Every host (file, Excel, browser grid) writes any description: it cleans its texts
  * (clean-text.ts), refuses what no workbook can hold (check-description.ts), then writes.
  */
-import type { Drawing } from '../drawings/drawing.ts';
+import type { Drawing } from '../../drawings/drawing.ts';
 import type { StyleName } from './styles.ts';
 
 export const DESCRIPTION_VERSION = 1;

@@ -1,6 +1,6 @@
 /** How a column of lengths as numbers is shown: as inches with a fraction, or in decimals. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import type { ExactInches } from '../core/units/length.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import type { StyleName } from './styles.ts';
 
 const FINEST_FRACTION = 64;

@@ -1,8 +1,8 @@
 /** What is wrong with a described sheet's columns, rows, cells and page; see check-ranges.ts too. */
-import { cellName, MOST_SHEET_COLUMNS, MOST_SHEET_ROWS } from './cell-range.ts';
+import { cellName, MOST_SHEET_COLUMNS, MOST_SHEET_ROWS } from '../../../core/cells/cell-range.ts';
 import { isCleanText, MOST_CELL_TEXT } from './clean-text.ts';
-import type { CellDescription, PrintDescription, SheetDescription } from './description.ts';
-import { STYLES } from './styles.ts';
+import type { CellDescription, PrintDescription, SheetDescription } from '../description.ts';
+import { STYLES } from '../styles.ts';
 
 /** Microsoft, "Excel specifications and limits". */
 const LONGEST_FORMULA = 8_192;

@@ -1,8 +1,8 @@
 /** Lengths and counts as they are printed: text as the shop reads it, and the number beside it. */
-import type { LengthUnit } from '../core/faults/quantity.ts';
-import { formatInches, formatMillimetres } from '../core/units/format-length.ts';
-import { formatFixed, formatNumber } from '../core/units/format-number.ts';
-import type { ExactInches, LengthReading } from '../core/units/length.ts';
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
+import { formatFixed, formatNumber } from '../../core/units/format-number.ts';
+import type { ExactInches, LengthReading } from '../../core/units/length.ts';
 
 const FINEST_FRACTION = 64;
 const MM_DECIMALS = 3;

@@ -2,12 +2,12 @@
  * What no host could write rightly. Hosts refuse a description with any of it, as it is a bug of
  * ours, never bad input.
  */
-import { parseRange } from './cell-range.ts';
+import { parseRange } from '../../../core/cells/cell-range.ts';
 import { checkDrawings } from './check-drawings.ts';
 import { checkRanges } from './check-ranges.ts';
 import { checkSheet } from './check-sheet.ts';
 import { isCleanText } from './clean-text.ts';
-import { DESCRIPTION_VERSION, type WorkbookDescription } from './description.ts';
+import { DESCRIPTION_VERSION, type WorkbookDescription } from '../description.ts';
 
 /** Microsoft, "Excel specifications and limits": characters of a sheet's name, and of a name. */
 const LONGEST_SHEET_NAME = 31;

@@ -1,6 +1,6 @@
 /** Lumber and sticks in the words of the yard. */
-import type { LengthReading } from '../core/units/length.ts';
-import type { StockItem } from '../planning/job.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import type { StockItem } from '../../planning/job.ts';
 import { printExact, printStick } from './print-length.ts';
 
 /** `board 6/4, 9 1/2" wide, 14'` or `stick, 12'`. */

@@ -1,9 +1,9 @@
 /** What is wrong with a described sheet's drawings. */
-import type { Drawing, Shape, Stroke } from '../drawings/drawing.ts';
-import { PRINT_PALETTE } from '../drawings/palette.ts';
-import { parseRange } from './cell-range.ts';
+import type { Drawing, Shape, Stroke } from '../../../drawings/drawing.ts';
+import { PRINT_PALETTE } from '../../../drawings/palette.ts';
+import { parseRange } from '../../../core/cells/cell-range.ts';
 import { isCleanText } from './clean-text.ts';
-import type { SheetDescription } from './description.ts';
+import type { SheetDescription } from '../description.ts';
 
 /** Both sides of the largest paper that a shop's printer takes, and more than a cell's picture needs. */
 const LARGEST_MM = 600;

@@ -2,7 +2,7 @@
  * Heights of rows whose text needs more than the standard height: not every program works them out
  * when it opens a file, and none does for merged cells, so that lines would be missing in print.
  */
-import { parseRange } from './cell-range.ts';
+import { parseRange } from '../../core/cells/cell-range.ts';
 import type { CellDescription, ColumnDescription, SheetDescription } from './description.ts';
 import { columnPixels, PIXELS_PER_INCH, POINTS_PER_INCH, STANDARD_COLUMN } from './page-size.ts';
 import { STANDARD_FONT, STYLES, type CellStyle } from './styles.ts';

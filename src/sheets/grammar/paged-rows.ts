@@ -2,11 +2,10 @@
  * Rows that are kept together on a page: whoever adds a block of them says what it belongs to, and
  * where a page begins within that, its first row says so again.
  */
-import type { CellDescription, ColumnDescription } from '../description.ts';
-import { closeHeight } from '../row-height.ts';
-import { cell, type DraftCell, type SheetDraft } from '../sheet-draft.ts';
-import type { StyleName } from '../styles.ts';
-import { COLUMN } from './cutting-columns.ts';
+import type { CellDescription, ColumnDescription } from './description.ts';
+import { closeHeight } from './row-height.ts';
+import { cell, type DraftCell, type SheetDraft } from './sheet-draft.ts';
+import type { StyleName } from './styles.ts';
 
 /** One row before it has its place. */
 export interface SheetRow {
@@ -123,14 +122,4 @@ export function spreadRow(
 ): SheetRow {
   const blank: DraftCell[] = Array.from({ length: from }, () => null);
   return { cells: [...blank, cell(text, style)], joins: [[from, to]] };
-}
-
-/** Longer names take more than a line, in smaller letters. */
-const LONG = 60;
-
-/** A name as a heading over all columns; `label` is the lesser one. */
-export function nameRow(name: string, rank: 'section' | 'label' = 'section'): SheetRow {
-  const isLong = Array.from(name).length > LONG;
-  const style = rank === 'label' ? 'fact' : isLong ? 'stick' : 'section';
-  return spreadRow(name, style, [0, COLUMN.last]);
 }
