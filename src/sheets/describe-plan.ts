@@ -6,7 +6,7 @@ import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/descrip
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { describePieces } from './pieces/pieces-sheet.ts';
-import { newPlanCells } from './plan-cells.ts';
+import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
@@ -23,12 +23,12 @@ export interface SheetChoice {
  * @param plan A plan that was made; see checkJobPlan.
  */
 export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
-  const cells = newPlanCells();
+  const acrossSheets = newPlanAnchors();
   // Each of these points to cells of the others, so all are placed before any is finished.
-  const production = draftProduction(plan, cells);
-  const pieces = describePieces(plan, cells);
-  const cutting = draftCutting(plan, cells);
-  const client = describeClient(plan, cells);
+  const production = draftProduction(plan, acrossSheets);
+  const pieces = describePieces(plan, acrossSheets);
+  const cutting = draftCutting(plan, acrossSheets);
+  const client = describeClient(plan, acrossSheets);
   const outlines = describeOutlines(plan);
   return {
     version: DESCRIPTION_VERSION,

@@ -3,7 +3,6 @@
  * It is a sheet of the shop's workbook and a workbook by itself, alike to the letter.
  */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { quoteSheet } from '../../core/cells/cell-range.ts';
 import {
   DESCRIPTION_VERSION,
   type SheetDescription,
@@ -12,7 +11,10 @@ import {
 } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { newPlanCells, SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { Anchors } from '../grammar/anchors.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import type { ClientAnchors } from './client-anchors.ts';
+import { GRID, LINES } from './client-columns.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
@@ -21,10 +23,8 @@ import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
 import { sayCovered, sayJob } from './client-words.ts';
 
-/** As wide as the page of A4 upright; the halves end after B and after F. */
-const COLUMNS = [33, 14, 10, 12, 12, 13].map((width) => ({ width }));
 /** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
-const GRID: DrawingGrid = {
+const DRAWINGS: DrawingGrid = {
   halves: [
     [0, 1],
     [2, 5],
@@ -36,9 +36,12 @@ const COPY_SHEET = 'Moldings';
 /** Of one line; past it the program asks back. */
 const MOST_QUANTITY = 9999;
 
-/** The sheet Client of the shop's workbook; tells `cells` where its price without tax stands. */
-export function describeClient(plan: JobPlan, cells: PlanCells): SheetDescription {
-  return describeSheet(plan, SHEET_NAMES.client, cells);
+/** The sheet Client of the shop's workbook, whose price without tax other sheets take over. */
+export function describeClient(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
+  const anchors: ClientAnchors = new Anchors(SHEET_NAMES.client);
+  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors);
+  acrossSheets.place('priceOnClient', onSheet('client', anchors.at('price of all')));
+  return sheet;
 }
 
 /**
@@ -47,33 +50,31 @@ export function describeClient(plan: JobPlan, cells: PlanCells): SheetDescriptio
  * @param plan A plan that was made; see checkJobPlan.
  */
 export function describeClientCopy(plan: JobPlan): WorkbookDescription {
-  const sheet = describeSheet(plan, COPY_SHEET, newPlanCells());
+  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET));
   return { version: DESCRIPTION_VERSION, title: TITLE, sheets: [sheet] };
 }
 
-function describeSheet(plan: JobPlan, name: string, cells: PlanCells): SheetDescription {
+function describeSheet(plan: JobPlan, name: string, anchors: ClientAnchors): SheetDescription {
   const { paper } = plan.job.shop;
   const rooms = clientRooms(plan);
   const priced = rooms.filter(({ lines }) => lines.length > 0);
-  const draft = new SheetDraft(name, COLUMNS, true);
+  const draft = new SheetDraft(name, GRID, true);
   const blocks = [draft.next];
   draft.spread(TITLE, 'title');
   draft.spread(sayJob(plan, priced.length), 'wrapped');
   draft.blank();
-  let sumRows: readonly number[] = [];
-  const price = addPrice(draft, plan, priced, (at) => sumRows[at] ?? 0);
-  cells.priceOnClient = `${quoteSheet(name)}!F${price.total}`;
+  addPrice(draft, plan, priced, anchors);
   blocks.push(draft.next);
   addTerms(draft, plan);
-  const lines = addLines(draft, plan, rooms);
-  ({ sumRows } = lines);
-  repeatPrice(draft, plan, price);
-  blocks.push(...lines.blocks, ...addDrawings(draft, plan, GRID));
-  layPages(draft, blocks, roomForRows(paper, COLUMNS));
-  const [first, last] = lines.span;
+  const lines = addLines(draft, plan, rooms, anchors);
+  repeatPrice(draft, plan, anchors);
+  blocks.push(...lines.blocks, ...addDrawings(draft, plan, DRAWINGS));
+  layPages(draft, blocks, roomForRows(paper, GRID));
   return {
     ...draft.finish({ paper, orientation: 'portrait', footer: TITLE }),
-    ...(priced.length === 0 ? {} : { validations: [wholeQuantities(`C${first}:C${last}`)] }),
+    ...(priced.length === 0
+      ? {}
+      : { validations: [wholeQuantities(LINES.range('quantity', ...lines.span))] }),
   };
 }
 

@@ -3,10 +3,9 @@ import type { LengthReading } from '../../core/units/length.ts';
 import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
 import { printExact } from '../words/print-length.ts';
 import { sayStock } from '../words/say-stock.ts';
-import { cell } from '../grammar/sheet-draft.ts';
-import { COLUMN } from './cutting-columns.ts';
-import type { SheetRow } from '../grammar/paged-rows.ts';
-import { nameUnits, type LotLetters } from './stock-lots.ts';
+import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
+import { RIPS } from './cutting-columns.ts';
+import { letterOf, nameUnits, type LotLetters } from './stock-lots.ts';
 
 /** A row with a box for each lot of boards of one row of Stock that are ripped alike. */
 export function boardRows(
@@ -15,14 +14,11 @@ export function boardRows(
   reading: LengthReading,
 ): SheetRow[] {
   return gatherAlike(boards, reading).map(({ boards: alike, rip, item }): SheetRow => {
-    const letter = letters.get(item) ?? '';
+    const letter = letterOf(letters, item);
     const numbers = alike.map((board) => board.unit);
     const which = `${alike.length === 1 ? 'Board' : 'Boards'} ${nameUnits(letter, numbers)}`;
     const text = `${which} of ${item.for} (${sayStock(item, reading)}): rip ${rip}`;
-    return {
-      cells: [cell(null, 'tick'), cell(text, 'row')],
-      joins: [[COLUMN.number, COLUMN.last]],
-    };
+    return RIPS.row({ tick: cell(null, 'tick'), words: cell(text, 'row') });
   });
 }
 

@@ -1,25 +1,12 @@
-/** The columns of the cutting sheet, the same for its sticks and for the lists before and after them. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+/** The tables of the cutting sheet, one below the other on one grid, each with its columns. */
+import { bare, columns, left, noted, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
-import { cell, type DraftCell } from '../grammar/sheet-draft.ts';
 
 const WIDTHS = [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5] as const;
-export const COLUMNS = WIDTHS.map((width) => ({ width }));
+export const GRID = WIDTHS.map((width) => ({ width }));
 
-/** Columns from 0 that are joined or added up. */
-export const COLUMN = {
-  tick: 0,
-  number: 1,
-  what: 2,
-  length: 3,
-  part: 5,
-  leftEnd: 6,
-  rightEnd: 8,
-  last: WIDTHS.length - 1,
-} as const;
-
-/** Letters of the columns that sums go by: of pieces' lengths, of sticks', of kept offcuts'. */
-export const LETTER = { piece: 'E', stick: 'F', kept: 'K' } as const;
+/** First and last column of the sheet, from 0. */
+export const ALL = [0, WIDTHS.length - 1] as const;
 
 /** Programs round the widths of columns; a drawing that reached past the last would shrink the page. */
 const AIR_MM = 1.5;
@@ -28,18 +15,93 @@ const AIR_MM = 1.5;
 export const BAR_WIDTH_MM =
   (WIDTHS.reduce((all, width) => all + columnPoints(width), 0) / POINTS_PER_INCH) * 25.4 - AIR_MM;
 
-export function headings(unit: LengthUnit): DraftCell[] {
-  return [
-    cell('Cut', 'heading'),
-    cell('No.', 'heading'),
-    cell('Piece', 'heading'),
-    cell('Length', 'headingRight'),
-    cell(`(${unit})`, 'headingRight'),
-    cell(`Part; or stick (${unit})`, 'heading'),
-    cell('Left end, angle from square', 'heading'),
-    cell('Left, length is to the', 'heading'),
-    cell('Right end, angle from square', 'heading'),
-    cell('Right, length is to the', 'heading'),
-    cell(`Lay it; or offcut kept (${unit})`, 'heading'),
-  ];
-}
+/** What is cut from a stick; the sheet's own headings, which stand for its stick's row too. */
+export const PIECES = columns({
+  cut: left('Cut'),
+  number: left('No.'),
+  piece: left('Piece'),
+  lengthText: right('Length'),
+  length: right(({ unit }) => `(${unit})`),
+  part: left(({ unit }) => `Part; or stick (${unit})`),
+  leftEnd: left('Left end, angle from square'),
+  leftPoint: left('Left, length is to the'),
+  rightEnd: left('Right end, angle from square'),
+  rightPoint: left('Right, length is to the'),
+  lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
+});
+
+/** A stick's own row, over its pieces. */
+export const STICKS = columns({
+  tick: bare(),
+  id: bare(2),
+  lengthText: bare(),
+  besideText: bare(),
+  length: bare(),
+  which: bare(2),
+  rest: bare(2),
+  kept: bare(),
+});
+
+/** What the sticks and pieces of a profile come to. */
+export const SUMS = columns({
+  tick: bare(),
+  label: bare(2),
+  cuts: bare(),
+  pieceLength: bare(),
+  stickLength: bare(),
+  sticksLabel: bare(),
+  sticks: bare(),
+  keptLabel: bare(),
+  kept: bare(),
+  keptLength: bare(),
+});
+
+/** What the lumber of a profile costs. */
+export const COST = columns({ tick: bare(), label: bare(2), lumber: bare() });
+
+/** A choice that the shop makes once. */
+export const CHOICE = columns({
+  tickUpper: bare(),
+  upper: bare(2),
+  tickLower: bare(),
+  lower: bare(),
+  words: bare(6),
+});
+
+/** How boards are ripped. */
+export const RIPS = columns({ tick: bare(), words: bare(10) });
+
+/** What is pulled and bought. */
+export const PICKS = columns({
+  tick: noted(null),
+  lot: noted('Lot'),
+  what: noted('What', 2),
+  count: noted('How many'),
+  from: noted('From'),
+  numbers: noted('Chalk these numbers on them', 2),
+  profiles: noted('To cut', 3),
+});
+
+export const OFFCUTS = columns({
+  tick: left('Kept'),
+  number: left('No.'),
+  label: left('Write on it'),
+  lengthText: right('Length'),
+  length: right(({ unit }) => `Length (${unit})`),
+  wide: left('Wide'),
+  thick: left('Thick'),
+  of: left('Of'),
+  what: left('What it is'),
+  from: left('Cut from'),
+  place: left('Kept where'),
+});
+
+/** All profiles, at the end. */
+export const SUMMARY = columns({
+  tick: bare(),
+  profile: left('Profile', 2),
+  sticks: right('Sticks'),
+  lumber: right(({ currency }) => `Lumber (${currency})`),
+  stickLength: right(({ unit }) => `Sticks (${unit})`),
+  keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
+});

@@ -1,4 +1,5 @@
 /** A group of profiles on the cutting sheet: its boards, then profile by profile its sticks and their sums. */
+import type { ExactInches } from '../../core/units/length.ts';
 import { formatFixed } from '../../core/units/format-number.ts';
 import {
   plansOf,
@@ -10,20 +11,25 @@ import {
 import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { quoteSheet } from '../../core/cells/cell-range.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
+import type { ColumnName } from '../grammar/columns.ts';
+import { money, total } from '../grammar/figures.ts';
+import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
+import {
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { count, numberIn, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../words/say-money.ts';
 import { proofOf, sayCost, sayProof } from '../words/say-proof.ts';
-import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { CuttingAnchors } from './cutting-anchors.ts';
 import { boardRows } from './cutting-boards.ts';
-import { COLUMN, LETTER } from './cutting-columns.ts';
+import { ALL, CHOICE, COST, PIECES, STICKS, SUMS } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
 import { edgeMark, railOf, type EdgeMark } from './how-it-lies.ts';
-import { spreadRow, type PagedRows, type SheetRow } from '../grammar/paged-rows.ts';
-
-const SHEET = quoteSheet(SHEET_NAMES.cutting);
-const ALL = [0, COLUMN.last] as const;
 
 const COVE_FIRST = 'Cut the cove on the whole blanks, and crosscut them afterwards.';
 const SPARE_FIRST =
@@ -38,17 +44,9 @@ export interface CuttingDraft {
   readonly draft: SheetDraft;
   readonly pages: PagedRows;
   readonly plan: JobPlan;
-  readonly cells: PlanCells;
+  readonly acrossSheets: PlanAnchors;
+  readonly onThisSheet: CuttingAnchors;
   readonly facts: StickFacts;
-  /** Per profile, in the order of the plan. */
-  readonly rows: ProfileRows[];
-  readonly stickRows: Map<CutStick, number>;
-}
-
-/** Rows of a profile's own sums. */
-export interface ProfileRows {
-  readonly together: number;
-  readonly lumber: number;
 }
 
 export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
@@ -79,52 +77,40 @@ function continued(name: string): SheetRow {
 function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
   const what = mark === 'deep side' ? 'Deep side' : 'Wide flat';
   const text = `${what} on the wall: upper edge or lower edge? Tick one, decide once, and lay every stick of ${profile.name} the same way. It is the edge that ran along the ${railOf(profile)} rail.`;
-  return {
-    cells: [
-      cell(null, 'tick'),
-      cell('upper edge', 'fact'),
-      null,
-      cell(null, 'tick'),
-      cell('lower edge', 'fact'),
-      cell(text, 'caution'),
-    ],
-    joins: [
-      [COLUMN.number, COLUMN.what],
-      [COLUMN.part, COLUMN.last],
-    ],
-  };
+  return CHOICE.row({
+    tickUpper: cell(null, 'tick'),
+    upper: cell('upper edge', 'fact'),
+    tickLower: cell(null, 'tick'),
+    lower: cell('lower edge', 'fact'),
+    words: cell(text, 'caution'),
+  });
 }
 
 function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number): void {
-  const { draft, pages, plan, cells, facts, rows, stickRows } = cutting;
+  const { draft, pages, plan, acrossSheets, onThisSheet, facts } = cutting;
   const { profile, sticks, money: lines } = planned;
-  const index = plan.profiles.indexOf(planned);
   const again = [continued(profile.name)];
   const places = sticks.map((stick) => {
     const row = addStick(draft, pages, facts, profile, stick, scale, again);
-    stickRows.set(stick, row);
+    if (stick.offcutKept) onThisSheet.place('kept', STICKS.at('kept', row), stick);
     return row;
   });
+  const lumber = money(lines.lumberCents);
+  const cost = COST.row({
+    label: cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
+    lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
+  });
   const last = draft.next - 1;
-  const [together = 1, lumber = 1] = pages.add(
-    [
-      sumsRow(planned, facts, places[0] ?? draft.next, last),
-      {
-        cells: [
-          null,
-          cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
-          null,
-          sum(() => cells.lumber[index] ?? '0', money(lines.lumberCents), 'money'),
-        ],
-        joins: [[COLUMN.number, COLUMN.what]],
-      },
-    ],
-    again,
-  );
-  rows[index] = { together, lumber };
-  cells.sticks[index] = `${SHEET}!H${together}`;
-  cells.cuts[index] = `${SHEET}!D${together}`;
-  cells.bought[index] = `${SHEET}!${LETTER.stick}${together}`;
+  const sums = sumsRow(planned, facts, places[0] ?? draft.next, last);
+  const [sumsAt, costAt] = pages.addBoth(sums, cost, again);
+  const at = (column: ColumnName<typeof SUMS>): string => SUMS.at(column, sumsAt);
+  onThisSheet.place('sticks', at('sticks'), planned);
+  onThisSheet.place('lumber', COST.at('lumber', costAt), planned);
+  onThisSheet.place('stickLength', at('stickLength'), planned);
+  onThisSheet.place('keptLength', at('keptLength'), planned);
+  acrossSheets.place('sticksOnCutting', onSheet('cutting', at('sticks')), planned);
+  acrossSheets.place('cutsOnCutting', onSheet('cutting', at('cuts')), planned);
+  acrossSheets.place('lengthOnCutting', onSheet('cutting', at('stickLength')), planned);
 }
 
 /** Counts and sums of a profile's rows. */
@@ -134,35 +120,34 @@ function sumsRow(
   first: number,
   last: number,
 ): SheetRow {
-  const { piece, stick, kept } = LETTER;
-  const lengths = sticks.flatMap(({ pieces }) => pieces.map(({ length }) => length));
-  const sumUp = (column: string, values: readonly number[]) =>
-    sum(sumOf(column, first, last), total(values), styles.total);
-  return {
-    cells: [
-      cell(null, 'totalLabel'),
-      cell('Cuts, with overlaps and spare', 'totalLabel'),
-      null,
-      sum(`COUNT(${piece}${first}:${piece}${last})`, lengths.length, 'totalWhole'),
-      sumUp(
-        piece,
-        lengths.map((length) => numberIn(length, unit)),
-      ),
-      sumUp(
-        stick,
-        sticks.map(({ length }) => numberIn(length, unit)),
-      ),
-      cell('Sticks', 'totalLabel'),
-      sum(`COUNT(${stick}${first}:${stick}${last})`, sticks.length, 'totalWhole'),
-      cell('Offcuts kept', 'totalLabel'),
-      sum(`COUNT(${kept}${first}:${kept}${last})`, keptOf(sticks).length, 'totalWhole'),
-      sumUp(
-        kept,
-        keptOf(sticks).map(({ offcut }) => numberIn(offcut, unit)),
-      ),
-    ],
-    joins: [[COLUMN.number, COLUMN.what]],
-  };
+  const pieces = sticks.flatMap((stick) => stick.pieces);
+  const kept = keptOf(sticks);
+  const label = (text: string | null): DraftCell => cell(text, 'totalLabel');
+  const counted = (range: string, of: readonly unknown[]): DraftCell =>
+    sum(`COUNT(${range})`, of.length, 'totalWhole');
+  const added = (formula: string, lengths: readonly ExactInches[]): DraftCell =>
+    sum(formula, total(lengths.map((length) => numberIn(length, unit))), styles.total);
+  return SUMS.row({
+    tick: label(null),
+    label: label('Cuts, with overlaps and spare'),
+    cuts: counted(PIECES.range('length', first, last), pieces),
+    pieceLength: added(
+      PIECES.sum('length', first, last),
+      pieces.map(({ length }) => length),
+    ),
+    stickLength: added(
+      STICKS.sum('length', first, last),
+      sticks.map(({ length }) => length),
+    ),
+    sticksLabel: label('Sticks'),
+    sticks: counted(STICKS.range('length', first, last), sticks),
+    keptLabel: label('Offcuts kept'),
+    kept: counted(STICKS.range('kept', first, last), kept),
+    keptLength: added(
+      STICKS.sum('kept', first, last),
+      kept.map(({ offcut }) => offcut),
+    ),
+  });
 }
 
 /** What it costs, how near the least possible that is, how it is cut, and what is done first. */
@@ -218,5 +203,5 @@ const LONG = 60;
 export function nameRow(name: string, rank: 'section' | 'label' = 'section'): SheetRow {
   const isLong = Array.from(name).length > LONG;
   const style = rank === 'label' ? 'fact' : isLong ? 'stick' : 'section';
-  return spreadRow(name, style, [0, COLUMN.last]);
+  return spreadRow(name, style, ALL);
 }

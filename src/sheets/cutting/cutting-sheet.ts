@@ -1,22 +1,21 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
 import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { Anchors } from '../grammar/anchors.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { printExact } from '../words/print-length.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
-import { COLUMN, COLUMNS, headings } from './cutting-columns.ts';
+import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
 import { addPickList } from './pick-list.ts';
 import { lettersOf, listLots } from './stock-lots.ts';
-
-const ALL = [0, COLUMN.last] as const;
 
 const CROSSCUT_CAUTION =
   'Read the manual of the saw that cuts to length first. Never hold a short piece by hand: cut it off while the stick is long, or hold it in a clamp or a jig, and let the blade stop before you reach for it. Guard eyes, ears and lungs.';
@@ -32,14 +31,14 @@ const MOST_BARS = 2_000;
 
 export function draftCutting(
   plan: JobPlan,
-  cells: PlanCells,
+  acrossSheets: PlanAnchors,
 ): { readonly finish: () => SheetDescription } {
   const { shop } = plan.job;
   const sticks = plan.profiles.flatMap((one) => one.sticks);
-  const draft = new SheetDraft(SHEET_NAMES.cutting, COLUMNS, true);
-  const pages = new PagedRows(draft, COLUMNS, roomForRows(shop.paper, COLUMNS, 'landscape'));
+  const draft = new SheetDraft(SHEET_NAMES.cutting, GRID, true);
+  const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
   pages.add([spreadRow('Cutting', 'title', ALL), spreadRow(sayHow(shop), 'note', ALL)]);
-  const heads = pages.addRepeated({ cells: headings(shop.unit) });
+  const heads = pages.addRepeated(PIECES.headings(shop));
   pages.add([
     spreadRow(CROSSCUT_CAUTION, 'caution', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
@@ -57,7 +56,8 @@ export function draftCutting(
     draft,
     pages,
     plan,
-    cells,
+    acrossSheets,
+    onThisSheet: new Anchors(SHEET_NAMES.cutting),
     facts: {
       shop,
       letters: lettersOf(lots),
@@ -65,8 +65,6 @@ export function draftCutting(
       styles: lengthStyles(lengths, shop.unit),
       bars: MOST_BARS,
     },
-    rows: [],
-    stickRows: new Map(),
   };
   for (const group of plan.groups) addGroup(cutting, group);
   addOffcuts(cutting);

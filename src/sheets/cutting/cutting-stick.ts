@@ -10,10 +10,10 @@ import type { LengthStyles } from '../grammar/length-styles.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
 import { numberIn, printExact, printStick } from '../words/print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
-import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
-import { BAR_WIDTH_MM, COLUMN } from './cutting-columns.ts';
+import { cell, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
+import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
-import type { PagedRows, SheetRow } from '../grammar/paged-rows.ts';
+import type { PagedRows } from '../grammar/paged-rows.ts';
 import { sayWhich, type LotLetters } from './stock-lots.ts';
 
 /** What the rows of every stick go by. */
@@ -52,8 +52,10 @@ export function addStick(
     ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
     ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
   ];
-  const [row = 1, bar = 2] = pages.add(rows, again);
-  if (isDrawn) draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
+  const [row, bar] = pages.add(rows, again);
+  if (row === undefined) throw new RangeError(`The stick ${stick.id} has no row.`);
+  if (isDrawn && bar !== undefined)
+    draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
   return row;
 }
 
@@ -89,26 +91,16 @@ function describePiece(
 
 function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): SheetRow {
   const { unit } = shop;
-  return {
-    cells: [
-      cell(null, 'stick'),
-      cell(stick.id, 'stick'),
-      null,
-      cell(printStick(stick.length, shop), 'stickRight'),
-      cell(null, 'stick'),
-      cell(numberIn(stick.length, unit), styles.stick),
-      cell(sayWhich(letters, stick), 'stick'),
-      null,
-      cell(sayRest(stick, shop), 'stick'),
-      null,
-      cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, styles.stick),
-    ],
-    joins: [
-      [COLUMN.number, COLUMN.what],
-      [COLUMN.leftEnd, COLUMN.leftEnd + 1],
-      [COLUMN.rightEnd, COLUMN.rightEnd + 1],
-    ],
-  };
+  return STICKS.row({
+    tick: cell(null, 'stick'),
+    id: cell(stick.id, 'stick'),
+    lengthText: cell(printStick(stick.length, shop), 'stickRight'),
+    besideText: cell(null, 'stick'),
+    length: cell(numberIn(stick.length, unit), styles.stick),
+    which: cell(sayWhich(letters, stick), 'stick'),
+    rest: cell(sayRest(stick, shop), 'stick'),
+    kept: cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, styles.stick),
+  });
 }
 
 function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop): string {
@@ -121,21 +113,19 @@ function pieceRow(
   number: number,
   { shop, styles }: StickFacts,
 ): SheetRow {
-  return {
-    cells: [
-      cell(null, 'tick'),
-      cell(number, 'rowWhole'),
-      cell(cut.id, cut.piece === undefined ? 'rowDone' : 'row'),
-      cell(printExact(cut.length, shop), 'rowRight'),
-      cell(numberIn(cut.length, shop.unit), styles.row),
-      cell(part, 'row'),
-      cell(left.brief, 'row'),
-      cell(brief(left.point), 'row'),
-      cell(right.brief, 'row'),
-      cell(brief(right.point), 'row'),
-      cell(lie, 'row'),
-    ],
-  };
+  return PIECES.row({
+    cut: cell(null, 'tick'),
+    number: cell(number, 'rowWhole'),
+    piece: cell(cut.id, cut.piece === undefined ? 'rowDone' : 'row'),
+    lengthText: cell(printExact(cut.length, shop), 'rowRight'),
+    length: cell(numberIn(cut.length, shop.unit), styles.row),
+    part: cell(part, 'row'),
+    leftEnd: cell(left.brief, 'row'),
+    leftPoint: cell(brief(left.point), 'row'),
+    rightEnd: cell(right.brief, 'row'),
+    rightPoint: cell(brief(right.point), 'row'),
+    lie: cell(lie, 'row'),
+  });
 }
 
 /** On one line where it can be: `long point at wall`. */

@@ -4,11 +4,18 @@ import type { ExactInches, LengthReading } from '../../core/units/length.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { numberIn, printExact, printStick } from '../words/print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
-import { COLUMN, LETTER } from './cutting-columns.ts';
+import {
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
+import type { CuttingAnchors } from './cutting-anchors.ts';
+import { ALL, OFFCUTS } from './cutting-columns.ts';
 import type { CuttingDraft } from './cutting-group.ts';
 import { keptOf } from './cutting-group.ts';
-import { spreadRow, type PagedRows, type SheetRow } from '../grammar/paged-rows.ts';
+import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
 import { nameUnit, sayWhich, type LotLetters } from './stock-lots.ts';
 
 interface Kept {
@@ -26,58 +33,42 @@ interface Kept {
   readonly from: string;
 }
 
-export function addOffcuts({ draft, pages, plan, facts, stickRows }: CuttingDraft): void {
+export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDraft): void {
   const { unit, offcutCredit } = plan.job.shop;
   const list = plan.groups.flatMap((group) => [
-    ...keptOffcuts(plan, group, facts.letters, (stick) => stickRows.get(stick)),
+    ...keptOffcuts(plan, group, facts.letters, onThisSheet),
     ...wholeBlanks(group, facts.letters, plan.job.shop, offcutCredit > 0),
   ]);
-  pages.hold(spreadRow('Offcuts to keep', 'section', [0, COLUMN.last]));
+  pages.hold(spreadRow('Offcuts to keep', 'section', ALL));
   if (list.length === 0) {
-    pages.add([spreadRow('none', 'wrapped', [0, COLUMN.last]), { cells: [] }]);
+    pages.add([spreadRow('none', 'wrapped', ALL), { cells: [] }]);
     return;
   }
   const styles = lengthStyles(
     list.map(({ length }) => length),
     unit,
   );
-  const rows = list.map((one, index): SheetRow => ({
-    cells: [
-      cell(null, 'tick'),
-      cell(index + 1, 'rowWhole'),
-      cell(one.label, 'rowStrong'),
-      cell(one.said, 'rowRight'),
-      numberCell(one, numberIn(one.length, unit), styles),
-      cell(one.wide, 'row'),
-      cell(one.thick, 'row'),
-      cell(one.of, 'row'),
-      cell(one.what, 'row'),
-      cell(one.from, 'row'),
-      cell(null, 'row'),
-    ],
-  }));
-  addList(draft, pages, { cells: listHeads(unit) }, rows);
+  const rows = list.map((one, index) =>
+    OFFCUTS.row({
+      tick: cell(null, 'tick'),
+      number: cell(index + 1, 'rowWhole'),
+      label: cell(one.label, 'rowStrong'),
+      lengthText: cell(one.said, 'rowRight'),
+      length: numberCell(one, numberIn(one.length, unit), styles),
+      wide: cell(one.wide, 'row'),
+      thick: cell(one.thick, 'row'),
+      of: cell(one.of, 'row'),
+      what: cell(one.what, 'row'),
+      from: cell(one.from, 'row'),
+      place: cell(null, 'row'),
+    }),
+  );
+  addList(draft, pages, OFFCUTS.headings(plan.job.shop), rows);
   pages.add([{ cells: [] }]);
 }
 
 function numberCell({ at }: Kept, value: number, styles: LengthStyles): DraftCell {
   return at === undefined ? cell(value, styles.row) : sum(at, value, styles.row);
-}
-
-function listHeads(unit: string): DraftCell[] {
-  return [
-    cell('Kept', 'heading'),
-    cell('No.', 'heading'),
-    cell('Write on it', 'heading'),
-    cell('Length', 'headingRight'),
-    cell(`Length (${unit})`, 'headingRight'),
-    cell('Wide', 'heading'),
-    cell('Thick', 'heading'),
-    cell('Of', 'heading'),
-    cell('What it is', 'heading'),
-    cell('Cut from', 'heading'),
-    cell('Kept where', 'heading'),
-  ];
 }
 
 /** A table proper on one page; a longer list has its headings on each. */
@@ -100,18 +91,17 @@ function keptOffcuts(
   plan: JobPlan,
   group: CuttingGroup,
   letters: LotLetters,
-  rowOf: (stick: ReturnType<typeof keptOf>[number]) => number | undefined,
+  onThisSheet: CuttingAnchors,
 ): Kept[] {
   const { shop } = plan.job;
   return plansOf(plan, group).flatMap(({ profile, sticks }) =>
     keptOf(sticks).map((stick): Kept => {
       const { blankWidth, blankThickness } = profile;
-      const row = rowOf(stick);
       return {
         label: `${stick.id} rest`,
         length: stick.offcut,
         said: formatMark(Number(stick.offcut), shop.unit, shop.decimalSign),
-        ...(row === undefined ? {} : { at: `${LETTER.kept}${row}` }),
+        at: onThisSheet.at('kept', stick),
         what: 'rest of a stick',
         of: profile.name,
         wide: blankWidth === undefined ? '' : printExact(blankWidth, shop),

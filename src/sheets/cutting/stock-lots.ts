@@ -55,9 +55,16 @@ export function lettersOf(lots: readonly StockLot[]): LotLetters {
   return new Map(lots.map(({ item, letter }) => [item, letter]));
 }
 
+/** @throws RangeError for an item that no lot is of. */
+export function letterOf(letters: LotLetters, item: StockItem): string {
+  const letter = letters.get(item);
+  if (letter === undefined) throw new RangeError(`No lot is of ${item.for}.`);
+  return letter;
+}
+
 /** `A3`: the third stick or board of the lot. */
 export function nameUnit(letters: LotLetters, item: StockItem, unit: number): string {
-  return `${letters.get(item) ?? ''}${unit}`;
+  return `${letterOf(letters, item)}${unit}`;
 }
 
 /** `A1 to A4, A7`, of numbers in ascending order. */

@@ -4,17 +4,8 @@
  */
 import type { CellDescription, ColumnDescription } from './description.ts';
 import { closeHeight } from './row-height.ts';
-import { cell, type DraftCell, type SheetDraft } from './sheet-draft.ts';
+import { cell, type DraftCell, type SheetDraft, type SheetRow } from './sheet-draft.ts';
 import type { StyleName } from './styles.ts';
-
-/** One row before it has its place. */
-export interface SheetRow {
-  readonly cells: readonly DraftCell[];
-  /** Columns from 0 that are joined: first and last. */
-  readonly joins?: readonly (readonly [from: number, to: number])[];
-  /** Its height, where its lines don't tell it. */
-  readonly points?: number;
-}
 
 /** Programs differ a little in the heights of rows: so much of a page is left to them. */
 const FILLED = 0.97;
@@ -76,6 +67,17 @@ export class PagedRows {
     return places.slice(held.length);
   }
 
+  /** Adds two rows that stay on one page, and gives the number of each. */
+  addBoth(
+    first: SheetRow,
+    second: SheetRow,
+    again: readonly SheetRow[] = [],
+  ): readonly [first: number, second: number] {
+    const [one, other] = this.add([first, second], again);
+    if (one === undefined || other === undefined) throw new RangeError('A row has no place.');
+    return [one, other];
+  }
+
   /** Whether rows, with those that are held, have room on one page, be it a new one. */
   fitOnPage(rows: readonly SheetRow[]): boolean {
     const high = [...this.#held, ...rows].reduce((sum, row) => sum + this.#pointsOf(row), 0);
@@ -96,10 +98,8 @@ export class PagedRows {
     this.#isFresh = true;
   }
 
-  #place({ cells, joins = [] }: SheetRow, points: number): number {
-    const at = this.#draft.add(...cells);
-    this.#draft.setHeight(at, points);
-    for (const [from, to] of joins) this.#draft.merge(at, from, to);
+  #place(row: SheetRow, points: number): number {
+    const at = this.#draft.put({ ...row, points });
     this.#used += points;
     this.#isFresh = false;
     return at;

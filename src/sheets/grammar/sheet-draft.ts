@@ -23,6 +23,15 @@ export interface LateFormula {
 
 export type DraftCell = CellDescription | LateFormula | null;
 
+/** One row before it has its place. */
+export interface SheetRow {
+  readonly cells: readonly DraftCell[];
+  /** Columns from 0 that are joined: first and last. */
+  readonly joins?: readonly (readonly [from: number, to: number])[];
+  /** Its height, where its lines don't tell it. */
+  readonly points?: number;
+}
+
 /** A cell with a value. */
 export function cell(value: CellValue | null, style: StyleName = 'plain'): CellDescription {
   return { value, style };
@@ -64,6 +73,14 @@ export class SheetDraft {
   /** Adds a row and gives its number, from 1. */
   add(...cells: readonly DraftCell[]): number {
     return this.#rows.push(cells);
+  }
+
+  /** Adds a row as a table makes it, and gives its number, from 1. */
+  put({ cells, joins = [], points }: SheetRow): number {
+    const row = this.add(...cells);
+    for (const [from, to] of joins) this.merge(row, from, to);
+    if (points !== undefined) this.setHeight(row, points);
+    return row;
   }
 
   blank(): void {

@@ -4,7 +4,7 @@ import { drawFullSize } from '../../drawings/full-size.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { PrintDescription, SheetDescription } from '../grammar/description.ts';
 import { columnPoints, columnWithin, POINTS_PER_INCH, roomOnPage } from '../grammar/page-size.ts';
-import { SHEET_NAMES } from '../plan-cells.ts';
+import { SHEET_NAMES } from '../plan-anchors.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
 import { outlineWords, TOO_HIGH, type CoveOutline } from './outline-words.ts';
 

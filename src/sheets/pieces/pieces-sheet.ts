@@ -2,19 +2,33 @@
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
-import { absoluteRange } from '../../core/cells/cell-range.ts';
-import type { CellDescription, SheetDescription } from '../grammar/description.ts';
+import { columns, left, right } from '../grammar/columns.ts';
+import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
-import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
 import { sayEnd } from '../words/say-ends.ts';
-import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
+import { cell, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 
-const COLUMNS = [7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7].map((width) => ({ width }));
-/** Columns from 0 that formulas on other sheets add up. */
-const LINE = 0;
-const TO_CUT = 6;
+const GRID = [7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7].map((width) => ({ width }));
+
+const PIECES = columns({
+  line: right('Line'),
+  room: left('Room'),
+  run: left('Run'),
+  piece: left('Piece'),
+  profile: left('Profile'),
+  length: right('Cut length'),
+  toCut: right(({ unit }) => `To cut (${unit})`),
+  leftEnd: left('Left end'),
+  leftPoint: left('Left, measured to'),
+  rightEnd: left('Right end'),
+  rightPoint: left('Right, measured to'),
+  stick: left('From stick'),
+  note: left('Note'),
+  done: left('Done'),
+});
 
 const SUBTITLE =
   'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Sort and filter as you like: every sum goes by Line.';
@@ -23,28 +37,13 @@ const SUBTITLE =
  * Describes the sheet Pieces: all pieces by room, profile and run. Done pieces are listed and marked;
  * they have no line and no length to cut, so that no sum takes them in.
  */
-export function describePieces(plan: JobPlan, cells: PlanCells): SheetDescription {
+export function describePieces(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
   const { unit, paper } = plan.job.shop;
-  const draft = new SheetDraft(SHEET_NAMES.pieces, COLUMNS, true);
+  const draft = new SheetDraft(SHEET_NAMES.pieces, GRID, true);
   draft.spread('Pieces', 'title');
   draft.spread(SUBTITLE, 'note');
   draft.blank();
-  const heads = draft.add(
-    cell('Line', 'headingRight'),
-    cell('Room', 'heading'),
-    cell('Run', 'heading'),
-    cell('Piece', 'heading'),
-    cell('Profile', 'heading'),
-    cell('Cut length', 'headingRight'),
-    cell(`To cut (${unit})`, 'headingRight'),
-    cell('Left end', 'heading'),
-    cell('Left, measured to', 'heading'),
-    cell('Right end', 'heading'),
-    cell('Right, measured to', 'heading'),
-    cell('From stick', 'heading'),
-    cell('Note', 'heading'),
-    cell('Done', 'heading'),
-  );
+  const heads = draft.put(PIECES.headings(plan.job.shop));
   const lengths = plan.pieces.map(({ cutLength }) => cutLength);
   const facts: Facts = {
     plan,
@@ -53,13 +52,13 @@ export function describePieces(plan: JobPlan, cells: PlanCells): SheetDescriptio
     profiles: new Map(plan.job.profiles.map((one) => [nameKey(one.name), one])),
     sticks: sticksByPiece(plan),
   };
-  for (const piece of sortPieces(plan)) draft.add(...pieceCells(piece, facts));
+  for (const piece of sortPieces(plan)) draft.put(pieceRow(piece, facts));
   if (plan.pieces.length === 0) draft.add(null, cell('No piece is listed.', 'row'));
   else draft.addTable('Pieces', heads, draft.next - 1);
-  const column = (at: number): string =>
-    absoluteRange(SHEET_NAMES.pieces, { top: heads, left: at, bottom: draft.next - 2, right: at });
-  cells.linesOnPieces = column(LINE);
-  cells.lengthsOnPieces = column(TO_CUT);
+  const listed = (column: 'line' | 'toCut'): string =>
+    onSheet('pieces', PIECES.fixedRange(column, heads + 1, draft.next - 1));
+  acrossSheets.place('linesOnPieces', listed('line'));
+  acrossSheets.place('lengthsOnPieces', listed('toCut'));
   return draft.finish(
     { paper, orientation: 'landscape', titleRows: [heads, heads], footer: 'Pieces' },
     { rows: heads, columns: 0 },
@@ -75,31 +74,33 @@ interface Facts {
   readonly sticks: ReadonlyMap<string, readonly string[]>;
 }
 
-function pieceCells(piece: Piece, facts: Facts): CellDescription[] {
+function pieceRow(piece: Piece, facts: Facts): SheetRow {
   const { shop } = facts.plan.job;
   const { room, run, profile, cutLength, done } = piece;
   const known = facts.profiles.get(nameKey(profile));
-  const left = sayEnd(piece.left, known, shop.decimalSign);
-  const right = sayEnd(piece.right, known, shop.decimalSign);
+  const ends = {
+    left: sayEnd(piece.left, known, shop.decimalSign),
+    right: sayEnd(piece.right, known, shop.decimalSign),
+  };
   const line = done ? undefined : facts.lines.get(lineKey(room, profile));
   const from = done ? 'done already' : (facts.sticks.get(piece.id) ?? []).join(' and ');
   const style = done ? 'rowDone' : 'row';
-  return [
-    cell(line ?? null, 'rowWhole'),
-    cell(room, style),
-    cell(run, style),
-    cell(sayNumber(piece), piece.kind === 'run' && !done ? 'rowWhole' : style),
-    cell(profile, style),
-    cell(printExact(cutLength, shop), 'rowRight'),
-    cell(done ? null : numberIn(cutLength, shop.unit), facts.number),
-    cell(left.end, style),
-    cell(left.point, style),
-    cell(right.end, style),
-    cell(right.point, style),
-    cell(from, style),
-    cell(piece.note, style),
-    cell(done ? 'done' : null, 'tick'),
-  ];
+  return PIECES.row({
+    line: cell(line ?? null, 'rowWhole'),
+    room: cell(room, style),
+    run: cell(run, style),
+    piece: cell(sayNumber(piece), piece.kind === 'run' && !done ? 'rowWhole' : style),
+    profile: cell(profile, style),
+    length: cell(printExact(cutLength, shop), 'rowRight'),
+    toCut: cell(done ? null : numberIn(cutLength, shop.unit), facts.number),
+    leftEnd: cell(ends.left.end, style),
+    leftPoint: cell(ends.left.point, style),
+    rightEnd: cell(ends.right.end, style),
+    rightPoint: cell(ends.right.point, style),
+    stick: cell(from, style),
+    note: cell(piece.note, style),
+    done: cell(done ? 'done' : null, 'tick'),
+  });
 }
 
 /** Its number within the run; for a return piece also the side of the run that it closes. */

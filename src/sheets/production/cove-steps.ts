@@ -3,10 +3,10 @@ import { toDegrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
 import type { ProfilePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import { numberIn } from '../words/print-length.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
+import { numberIn } from '../words/print-length.ts';
 import type { OrderFacts, Step } from './order-step.ts';
-import { rateCell, rowCell } from './production-cells.ts';
+import { ORDER, QUANTITIES } from './production-columns.ts';
 
 export const WHY_THIS_ORDER =
   'Coves stand by blade tilt (from upright), then by approach (from the blade line), the smallest first: so each change of the saw is the least.';
@@ -19,13 +19,14 @@ const FEED_UNIT = { in: '12', mm: '1000' } as const;
 interface Made {
   readonly planned: ProfilePlan;
   readonly setUp: SetUp;
-  /** In the order of the plan. */
-  readonly index: number;
 }
 
 export function listCoveSteps(facts: OrderFacts): Step[] {
-  const made = listMade(facts);
-  const byChange = [...made].sort(
+  const made = facts.plan.profiles.flatMap((planned): Made[] => {
+    const { setUp } = planned;
+    return setUp === undefined ? [] : [{ planned, setUp }];
+  });
+  const byChange = made.sort(
     ({ setUp: one }, { setUp: other }) =>
       one.setting.tilt - other.setting.tilt || one.setting.approach - other.setting.approach,
   );
@@ -35,68 +36,59 @@ export function listCoveSteps(facts: OrderFacts): Step[] {
   ];
 }
 
-function listMade({ plan }: OrderFacts): Made[] {
-  const made: Made[] = [];
-  plan.profiles.forEach((planned, index) => {
-    const { setUp } = planned;
-    if (setUp !== undefined) made.push({ planned, setUp, index });
-  });
-  return made;
-}
-
-function cutStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
+function cutStep({ plan, onThisSheet }: OrderFacts, { planned, setUp }: Made): Step {
   const { unit, decimalSign } = plan.job.shop;
   const { tally, profile } = planned;
   const { tilt, approach } = setUp.setting;
-  const quantities = (column: string): string => rowCell(own.quantityRows, index, column);
-  const rate = (name: Parameters<typeof rateCell>[1]): string => rateCell(own, name);
+  const quantity = (column: 'sticks' | 'stickLength'): string =>
+    QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
   return {
     work: `Cut ${profile.name}, on the whole blanks`,
     how: `tilt ${formatDegrees(toDegrees(tilt), decimalSign)}, approach ${formatDegrees(toDegrees(approach), decimalSign)}`,
     each: cell(setUp.passHeights.length, 'rowWhole'),
-    count: () => sum(() => quantities('E'), tally.sticks, 'rowWhole'),
+    count: () => sum(() => quantity('sticks'), tally.sticks, 'rowWhole'),
     of: tally.sticks === 1 ? 'blank' : 'blanks',
-    cuts: (row) => ({ formula: `G${row}*H${row}`, value: tally.passes }),
+    cuts: (row) => ({
+      formula: `${ORDER.at('each', row)}*${ORDER.at('count', row)}`,
+      value: tally.passes,
+    }),
     hours: (row) => ({
-      formula: () =>
-        `${rate('setUpMinutes')}/60+G${row}*(${quantities('H')}/${FEED_UNIT[unit]}/(${rate('feed')}*60)+H${row}*${rate('handling')}/3600)`,
+      formula: () => {
+        const minutes = onThisSheet.at('setUpMinutes');
+        const length = `${quantity('stickLength')}/${FEED_UNIT[unit]}`;
+        const fed = `${length}/(${onThisSheet.at('feed')}*60)`;
+        const carried = `${ORDER.at('count', row)}*${onThisSheet.at('handling')}/3600`;
+        return `${minutes}/60+${ORDER.at('each', row)}*(${fed}+${carried})`;
+      },
       value: tally.hours.setUp + tally.hours.passes,
     }),
     see: 'Set-ups',
-    placed: (row) => {
-      own.passes[index] = `J${row}`;
-      addHours(own.hours, index, row);
-    },
+    planned,
+    isCove: true,
   };
 }
 
-function smoothStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
+function smoothStep({ plan, onThisSheet }: OrderFacts, { planned, setUp }: Made): Step {
   const { unit } = plan.job.shop;
   const { tally, profile } = planned;
   const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
+  const lengths = (): string => QUANTITIES.inRow('length', onThisSheet.at('quantityRow', planned));
   return {
     work: `Scrape and sand ${profile.name}`,
     how: 'along the cove, the lengths that pieces take',
     each: cell(numberIn(setUp.arcLength, unit), 'rowDecimal'),
     count: (row) =>
       sum(
-        () => `G${row}*${rowCell(own.quantityRows, index, 'G')}/${SQUARE_FOOT[unit]}`,
+        () => `${ORDER.at('each', row)}*${lengths()}/${SQUARE_FOOT[unit]}`,
         squareFeet,
         'rowDecimal',
       ),
     of: 'square feet',
     hours: (row) => ({
-      formula: () => `H${row}*${rateCell(own, 'smoothing')}/60`,
+      formula: () => `${ORDER.at('count', row)}*${onThisSheet.at('smoothing')}/60`,
       value: tally.hours.smoothing,
     }),
     see: 'Set-ups',
-    placed: (row) => {
-      addHours(own.hours, index, row);
-    },
+    planned,
   };
-}
-
-/** Hours of a profile stand on several rows. */
-export function addHours(hours: string[][], index: number, row: number): void {
-  hours[index] = [...(hours[index] ?? []), `K${row}`];
 }

@@ -2,9 +2,8 @@
 import type { CutStick, ProfilePlan } from '../../planning/job-plan.ts';
 import { printExact } from '../words/print-length.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
-import { addHours } from './cove-steps.ts';
 import type { OrderFacts, Step } from './order-step.ts';
-import { rowCell } from './production-cells.ts';
+import { ORDER, QUANTITIES } from './production-columns.ts';
 
 /** Sticks named one by one; more are only counted. */
 const MOST_NAMED = 6;
@@ -13,7 +12,7 @@ export function listCrosscutSteps(facts: OrderFacts): Step[] {
   const { profiles } = facts.plan;
   return [
     ...firstSteps(facts),
-    ...profiles.map((planned, index) => crosscutStep(facts, planned, index)),
+    ...profiles.map((planned) => crosscutStep(facts, planned)),
     ...keepSteps(facts),
   ];
 }
@@ -45,28 +44,27 @@ function firstSteps({ plan }: OrderFacts): Step[] {
   ];
 }
 
-function crosscutStep({ cells, own }: OrderFacts, planned: ProfilePlan, index: number): Step {
+function crosscutStep({ acrossSheets, onThisSheet }: OrderFacts, planned: ProfilePlan): Step {
   const { profile, sticks, tally } = planned;
-  const quantity = (column: string): string => rowCell(own.quantityRows, index, column);
+  const quantity = (column: 'pieces' | 'sticks'): string =>
+    QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
   const lengths = sticks.reduce((all, { pieces }) => all + pieces.length, 0);
   return {
     work: `Crosscut ${profile.name}`,
     how: 'room and run on the back',
-    count: () => sum(() => quantity('D'), tally.pieces, 'rowWhole'),
+    count: () => sum(() => quantity('pieces'), tally.pieces, 'rowWhole'),
     of: tally.pieces === 1 ? 'piece' : 'pieces',
     cuts: () => ({
       // One more than lengths for each stick: the first cut trims its end.
-      formula: () => `${cells.cuts[index] ?? '0'}+${quantity('E')}`,
+      formula: () => `${acrossSheets.at('cutsOnCutting', planned)}+${quantity('sticks')}`,
       value: lengths + sticks.length,
     }),
     hours: (row) => ({
-      formula: () => `J${row}*${own.rates.get('crosscut') ?? '0'}/3600`,
+      formula: () => `${ORDER.at('cuts', row)}*${onThisSheet.at('crosscut')}/3600`,
       value: tally.hours.crosscuts,
     }),
     see: 'Cutting',
-    placed: (row) => {
-      addHours(own.hours, index, row);
-    },
+    planned,
   };
 }
 

@@ -1,11 +1,10 @@
 /** The first steps: lumber from the rack and the yard, boards ripped to blanks, spares for trial cuts. */
 import type { CuttingGroup } from '../../planning/job-plan.ts';
 import { shortRest } from '../../planning/short-rests.ts';
-import { total } from '../plan-cells.ts';
+import { total } from '../grammar/figures.ts';
 import { printExact } from '../words/print-length.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
-import { totalCell, type TotalName } from './production-cells.ts';
 
 export function listLumberSteps(facts: OrderFacts): Step[] {
   const { groups } = facts.plan;
@@ -18,9 +17,14 @@ export function listLumberSteps(facts: OrderFacts): Step[] {
   ];
 }
 
-function pullStep({ own }: OrderFacts, work: string, name: TotalName, value: number): Step[] {
+function pullStep(
+  { onThisSheet }: OrderFacts,
+  work: string,
+  name: 'fromRack' | 'toBuy',
+  value: number,
+): Step[] {
   if (value === 0) return [];
-  const count = (): DraftCell => sum(() => totalCell(own, name), value, 'rowWhole');
+  const count = (): DraftCell => sum(() => onThisSheet.at(`total ${name}`), value, 'rowWhole');
   const how = 'as listed under lumber';
   const of = value === 1 ? 'board or stick' : 'boards and sticks';
   return [{ work, how, count, of, see: 'lumber, below' }];

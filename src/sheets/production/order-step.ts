@@ -1,13 +1,13 @@
 /** One step of the order of work, before it has its row. */
-import type { JobPlan } from '../../planning/job-plan.ts';
-import type { PlanCells } from '../plan-cells.ts';
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { DraftCell } from '../grammar/sheet-draft.ts';
-import type { ProductionCells } from './production-cells.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
+import type { ProductionAnchors } from './production-anchors.ts';
 
 export interface OrderFacts {
   readonly plan: JobPlan;
-  readonly cells: PlanCells;
-  readonly own: ProductionCells;
+  readonly acrossSheets: PlanAnchors;
+  readonly onThisSheet: ProductionAnchors;
 }
 
 /** A figure by formula, for the row on which it will stand. */
@@ -28,6 +28,8 @@ export interface Step {
   readonly hours?: FigureOnRow;
   /** The sheet that says more. */
   readonly see: string;
-  /** Told the step's row before its cells are asked for. */
-  readonly placed?: (row: number) => void;
+  /** The profile that its hours belong to. */
+  readonly planned?: ProfilePlan;
+  /** Whether its cuts are the profile's passes over the blade. */
+  readonly isCove?: boolean;
 }

@@ -1,15 +1,19 @@
 /** The head of the production sheet: totals, the shop's rates, and what must agree between sheets. */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import type { ColumnName } from '../grammar/columns.ts';
+import { money } from '../grammar/figures.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
-import { money, type PlanCells } from '../plan-cells.ts';
-import { count, numberIn, printExact } from '../words/print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
-  totalCell,
-  type ProductionCells,
-  type RateName,
-  type TotalName,
-} from './production-cells.ts';
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
+import { count, numberIn, printExact } from '../words/print-length.ts';
+import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
+import { HEAD } from './production-columns.ts';
 
 const METRES_PER_FOOT = 0.3048;
 /** Finer than any figure shown, coarser than what adding in another order changes. */
@@ -18,18 +22,18 @@ const AGREES_WITHIN = '0.0005';
 /** A line of one of the three columns: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
 
-/** Columns from 0 of the three: the label's first and last, and the value's first and last. */
+/** The three columns: where their labels stand, and what belongs to them. */
 const PLACES = [
-  [0, 1, 2, 3],
-  [5, 6, 7, 7],
-  [9, 11, 12, 12],
+  ['total', 'totalValue'],
+  ['rate', 'rateValue'],
+  ['agreement', 'agreementValue'],
 ] as const;
 
 export function addHeader(
   draft: SheetDraft,
   plan: JobPlan,
-  cells: PlanCells,
-  own: ProductionCells,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
 ): void {
   const { shop } = plan.job;
   const rooms = new Set(plan.pieces.map((piece) => piece.room)).size;
@@ -40,39 +44,46 @@ export function addHeader(
     'note',
   );
   draft.blank();
-  const columns = [
-    totalsOf(plan, cells, own),
-    ratesOf(plan, own, draft.next),
-    agreements(cells, own),
+  const lists = [
+    totalsOf(plan, acrossSheets, onThisSheet),
+    ratesOf(plan, onThisSheet, draft.next),
+    agreements(acrossSheets, onThisSheet),
   ];
-  const most = Math.max(...columns.map((lines) => lines.length));
+  const most = Math.max(...lists.map((lines) => lines.length));
   const first = draft.next;
-  for (let at = 0; at < most; at++) {
-    const row: DraftCell[] = Array.from({ length: 13 }, () => null);
-    columns.forEach((lines, column) => {
-      const line = lines[at];
-      const [labelFrom, labelTo, valueFrom, valueTo] = PLACES[column] ?? PLACES[0];
-      if (line === undefined) return;
-      const [label, value] = line;
-      row[labelFrom] = cell(label, value === null ? 'section' : 'fact');
-      row[valueFrom] = value;
-      const next = draft.next;
-      if (value === null) draft.merge(next, labelFrom, valueTo);
-      else {
-        draft.merge(next, labelFrom, labelTo);
-        draft.merge(next, valueFrom, valueTo);
-      }
-    });
-    draft.add(...row);
-  }
-  draft.highlight(`M${first + 1}:M${draft.next - 1}`, `M${first + 1}="differs"`, 'caution');
+  for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
+  const verdicts = HEAD.range('agreementValue', first + 1, draft.next - 1);
+  const differs = `${HEAD.at('agreementValue', first + 1)}="differs"`;
+  draft.highlight(verdicts, differs, 'caution');
   draft.blank();
 }
 
-function totalsOf(plan: JobPlan, cells: PlanCells, own: ProductionCells): Line[] {
+/** A line of each list, or none where a list has ended. */
+function headRow(lines: readonly (Line | undefined)[]): SheetRow {
+  const cells: Partial<Record<ColumnName<typeof HEAD>, DraftCell>> = {};
+  const joins: (readonly [from: number, to: number])[] = [];
+  lines.forEach((line, list) => {
+    const place = PLACES[list];
+    if (line === undefined || place === undefined) return;
+    const [labelName, valueName] = place;
+    const [label, value] = line;
+    cells[labelName] = cell(label, value === null ? 'section' : 'fact');
+    cells[valueName] = value;
+    // A heading alone spreads over its values too.
+    if (value === null) joins.push([HEAD.start(labelName), HEAD.end(valueName)]);
+    else joins.push(HEAD.join(labelName), HEAD.join(valueName));
+  });
+  return { ...HEAD.loose(cells), joins };
+}
+
+function totalsOf(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): Line[] {
   const { totals, profiles, pieces, job } = plan;
   const { unit } = job.shop;
-  const late = (name: TotalName) => (): string => totalCell(own, name);
+  const late = (name: TotalName) => (): string => onThisSheet.at(`total ${name}`);
   const net = lengthStyles(
     pieces.map(({ cutLength }) => cutLength),
     unit,
@@ -87,7 +98,11 @@ function totalsOf(plan: JobPlan, cells: PlanCells, own: ProductionCells): Line[]
     [`Net length (${unit})`, sum(late('lengthNet'), numberIn(totals.lengthNet, unit), net.plain)],
     [
       `Length used of sticks (${unit})`,
-      sum(() => cells.boughtOnCutting, numberIn(totals.lengthBought, unit), bought.plain),
+      sum(
+        () => acrossSheets.at('allLengthOnCutting'),
+        numberIn(totals.lengthBought, unit),
+        bought.plain,
+      ),
     ],
     ['Board feet, net', sum(late('boardFeetNet'), totals.boardFeetNet, 'decimal')],
     [
@@ -106,7 +121,7 @@ function totalsOf(plan: JobPlan, cells: PlanCells, own: ProductionCells): Line[]
 }
 
 /** @param top The row on which the column begins. */
-function ratesOf(plan: JobPlan, own: ProductionCells, top: number): Line[] {
+function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Line[] {
   const { shop } = plan.job;
   const isMetric = shop.unit === 'mm';
   const feed = isMetric ? shop.feed * METRES_PER_FOOT : shop.feed;
@@ -121,12 +136,14 @@ function ratesOf(plan: JobPlan, own: ProductionCells, top: number): Line[] {
     ['smoothing', 'Smoothing (min/sq ft)', cell(shop.smoothingMinutes, 'number')],
     ['crosscut', 'Each crosscut (s)', cell(shop.crosscutSeconds, 'number')],
   ];
-  rates.forEach(([name], at) => own.rates.set(name, `$H$${top + 1 + at}`));
+  rates.forEach(([name], at) => {
+    onThisSheet.place(name, HEAD.fixed('rateValue', top + 1 + at));
+  });
   return [['Rates of the shop', null], ...rates.map(([, label, value]): Line => [label, value])];
 }
 
-function agreements(cells: PlanCells, own: ProductionCells): Line[] {
-  const total = (name: TotalName) => (): string => totalCell(own, name);
+function agreements(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): Line[] {
+  const total = (name: TotalName) => (): string => onThisSheet.at(`total ${name}`);
   const agrees = (label: string, one: () => string, other: () => string): Line => [
     label,
     sum(
@@ -142,12 +159,12 @@ function agreements(cells: PlanCells, own: ProductionCells): Line[] {
     agrees(
       'Pieces here and on Pieces',
       total('piecesByRoom'),
-      () => `COUNT(${cells.lengthsOnPieces})`,
+      () => `COUNT(${acrossSheets.at('lengthsOnPieces')})`,
     ),
     agrees(
       'Length here and on Pieces',
       total('lengthByRoom'),
-      () => `SUM(${cells.lengthsOnPieces})`,
+      () => `SUM(${acrossSheets.at('lengthsOnPieces')})`,
     ),
     byRoom('Pieces', 'piecesByRoom', 'pieces'),
     byRoom('Board feet', 'boardFeetByRoom', 'boardFeetNet'),
@@ -155,8 +172,12 @@ function agreements(cells: PlanCells, own: ProductionCells): Line[] {
     byRoom('Hours', 'hoursByRoom', 'hours'),
     agrees('Hours in order of work and by profile', total('hoursInOrder'), total('hours')),
     byRoom('Price', 'priceByRoom', 'price'),
-    agrees('Stick lengths here and on Cutting', total('lengthBought'), () => cells.boughtOnCutting),
-    agrees('Lumber here and on Cutting', total('lumber'), () => cells.lumberOnCutting),
-    agrees('Price here and on Client', total('price'), () => cells.priceOnClient),
+    agrees('Stick lengths here and on Cutting', total('lengthBought'), () =>
+      acrossSheets.at('allLengthOnCutting'),
+    ),
+    agrees('Lumber here and on Cutting', total('lumber'), () =>
+      acrossSheets.at('allLumberOnCutting'),
+    ),
+    agrees('Price here and on Client', total('price'), () => acrossSheets.at('priceOnClient')),
   ];
 }

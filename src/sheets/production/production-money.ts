@@ -1,115 +1,122 @@
 /** Passes, hours and money by profile, then tax. */
 import { hoursOf, type JobPlan, type ProfilePlan } from '../../planning/job-plan.ts';
-import { quoteSheet } from '../../core/cells/cell-range.ts';
-import { money, SHEET_NAMES, sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
-import { rateCell, type ProductionCells, type TotalName } from './production-cells.ts';
+import { money, total } from '../grammar/figures.ts';
+import {
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import { MONEY } from './production-columns.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost and price, a row a profile; then tax. */
 export function addMoney(
   draft: SheetDraft,
   plan: JobPlan,
-  cells: PlanCells,
-  own: ProductionCells,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
 ): void {
   const { profiles, totals } = plan;
   draft.spread(`By profile: passes, hours and money (${totals.currency})`, 'section');
-  draft.add(
-    cell('No.', 'headingRight'),
-    cell('Profile', 'heading'),
-    cell(null, 'heading'),
-    ...['Passes', 'Hours', 'Lumber', 'Offcut credit', 'Labor', 'Overhead', 'Cost', 'Price'].map(
-      (text) => cell(text, 'headingRight'),
-    ),
-  );
-  draft.merge(draft.next - 1, 1, 2);
+  draft.put(MONEY.headings(plan.job.shop));
   const first = draft.next;
-  profiles.forEach((one, index) => addRow(draft, one, index, cells, own));
+  profiles.forEach((planned, index) => {
+    const row = draft.next;
+    onThisSheet.place('moneyRow', row, planned);
+    const lumber = onSheet('production', MONEY.at('lumber', row));
+    acrossSheets.place('lumberOnProduction', lumber, planned);
+    draft.put(profileRow(planned, index + 1, row, onThisSheet));
+  });
   if (profiles.length === 0) draft.add(null, cell('Nothing is left to pay for.', 'row'));
-  addTotals(draft, plan, first, own);
+  addTotals(draft, plan, first, onThisSheet);
   draft.blank();
 }
 
-function addRow(
-  draft: SheetDraft,
-  { profile, tally, money: lines }: ProfilePlan,
-  index: number,
-  cells: PlanCells,
-  own: ProductionCells,
-): void {
-  const row = draft.next;
-  const rate = (name: Parameters<typeof rateCell>[1]): string => rateCell(own, name);
-  own.moneyRows[index] = row;
-  cells.lumber[index] = `${quoteSheet(SHEET_NAMES.production)}!F${row}`;
-  draft.merge(row, 1, 2);
-  draft.add(
-    cell(index + 1, 'rowWhole'),
-    cell(profile.name, 'rowStrong'),
-    null,
-    profile.make === 'buy'
-      ? cell(null, 'rowWhole')
-      : sum(() => own.passes[index] ?? '0', tally.passes, 'rowWhole'),
-    sum(() => (own.hours[index] ?? []).join('+') || '0', hoursOf(tally.hours), 'rowDecimal'),
-    sum(() => own.lumber[index] ?? '0', money(lines.lumberCents), 'rowDecimal'),
-    cell(0 - money(lines.offcutCreditCents), 'rowDecimal'),
-    sum(`ROUND(E${row}*${rate('hourlyRate')},2)`, money(lines.laborCents), 'rowDecimal'),
-    sum(
-      `ROUND(SUM(F${row}:H${row})*${rate('overhead')}/100,2)`,
-      money(lines.overheadCents),
+function profileRow(
+  planned: ProfilePlan,
+  number: number,
+  row: number,
+  onThisSheet: ProductionAnchors,
+): SheetRow {
+  const { profile, tally, money: lines } = planned;
+  const labor = `${MONEY.at('hours', row)}*${onThisSheet.at('hourlyRate')}`;
+  const overhead = `SUM(${MONEY.across('lumber', 'labor', row)})*${onThisSheet.at('overhead')}/100`;
+  const cost = `SUM(${MONEY.across('lumber', 'overhead', row)})`;
+  const price = `${MONEY.at('cost', row)}/(1-${onThisSheet.at('margin')}/100)`;
+  const inCents = (formula: string, cents: number): DraftCell =>
+    sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');
+  return MONEY.row({
+    number: cell(number, 'rowWhole'),
+    profile: cell(profile.name, 'rowStrong'),
+    passes:
+      profile.make === 'buy'
+        ? cell(null, 'rowWhole')
+        : sum(() => onThisSheet.at('passesInOrder', planned), tally.passes, 'rowWhole'),
+    hours: sum(() => onThisSheet.at('hoursInOrder', planned), hoursOf(tally.hours), 'rowDecimal'),
+    lumber: sum(
+      () => onThisSheet.at('lumberBorne', planned),
+      money(lines.lumberCents),
       'rowDecimal',
     ),
-    sum(`SUM(F${row}:I${row})`, money(lines.costCents), 'rowDecimal'),
-    sum(`ROUND(J${row}/(1-${rate('margin')}/100),2)`, money(lines.priceCents), 'rowDecimal'),
-  );
+    offcutCredit: cell(0 - money(lines.offcutCreditCents), 'rowDecimal'),
+    labor: inCents(labor, lines.laborCents),
+    overhead: inCents(overhead, lines.overheadCents),
+    cost: sum(cost, money(lines.costCents), 'rowDecimal'),
+    price: inCents(price, lines.priceCents),
+  });
 }
 
 function addTotals(
   draft: SheetDraft,
   { profiles, totals }: JobPlan,
   first: number,
-  own: ProductionCells,
+  onThisSheet: ProductionAnchors,
 ): void {
-  const last = draft.next - 1;
   const row = draft.next;
   const added = (
-    letter: string,
-    value: (one: ProfilePlan) => number,
+    column:
+      'passes' | 'hours' | 'lumber' | 'offcutCredit' | 'labor' | 'overhead' | 'cost' | 'price',
+    value: number,
     name?: TotalName,
-    style: 'total' | 'totalWhole' = 'total',
+    style: StyleName = 'total',
   ): DraftCell => {
-    if (name !== undefined) own.totals.set(name, `${letter}${row}`);
-    return sum(sumOf(letter, first, last), total(profiles.map(value)), style);
+    if (name !== undefined) onThisSheet.place(`total ${name}`, MONEY.at(column, row));
+    return MONEY.sumCell(column, [first, row - 1], value, style);
   };
-  const cents = (name: keyof ProfilePlan['money']) => (one: ProfilePlan) => one.money[name];
-  const paid = (name: keyof ProfilePlan['money']): number =>
-    money(total(profiles.map(cents(name))));
-  const sums = (letter: string, value: number, name?: TotalName): DraftCell => {
-    if (name !== undefined) own.totals.set(name, `${letter}${row}`);
-    return sum(sumOf(letter, first, last), value, 'total');
+  const all = (value: (one: ProfilePlan) => number): number => total(profiles.map(value));
+  const paid = (name: keyof ProfilePlan['money']): number => money(all((one) => one.money[name]));
+  const label = cell(null, 'totalLabel');
+  const together = {
+    profile: cell('Together', 'totalLabel'),
+    passes: added(
+      'passes',
+      all(({ tally }) => tally.passes),
+      'passes',
+      'totalWhole',
+    ),
+    hours: added(
+      'hours',
+      all(({ tally }) => hoursOf(tally.hours)),
+      'hours',
+    ),
+    lumber: added('lumber', paid('lumberCents'), 'lumber'),
+    offcutCredit: added('offcutCredit', 0 - paid('offcutCreditCents')),
+    labor: added('labor', paid('laborCents')),
+    overhead: added('overhead', paid('overheadCents')),
+    cost: added('cost', paid('costCents'), 'cost'),
+    price: added('price', paid('priceCents'), 'price'),
   };
-  draft.add(
-    cell(null, 'totalLabel'),
-    cell('Together', 'totalLabel'),
-    cell(null, 'totalLabel'),
-    added('D', ({ tally }) => tally.passes, 'passes', 'totalWhole'),
-    added('E', ({ tally }) => hoursOf(tally.hours), 'hours'),
-    sums('F', paid('lumberCents'), 'lumber'),
-    sums('G', 0 - paid('offcutCreditCents')),
-    sums('H', paid('laborCents')),
-    sums('I', paid('overheadCents')),
-    sums('J', paid('costCents'), 'cost'),
-    sums('K', paid('priceCents'), 'price'),
-  );
-  const price = money(totals.priceCents);
-  const tax = money(totals.taxCents);
-  const none = Array.from({ length: 8 }, () => null);
-  const taxRate = rateCell(own, 'tax');
-  draft.add(null, cell('Tax'), ...none, sum(`ROUND(K${row}*${taxRate}/100,2)`, tax, 'money'));
-  const all = draft.add(
-    cell(null, 'totalLabel'),
-    cell('Price with tax', 'totalLabel'),
-    ...none.map(() => cell(null, 'totalLabel')),
-    sum(`K${row}+K${row + 1}`, price + tax, 'total'),
-  );
-  own.totals.set('priceWithTax', `K${all}`);
+  draft.put(MONEY.loose(together, label));
+  const [price, tax] = [money(totals.priceCents), money(totals.taxCents)];
+  const priceCell = MONEY.at('price', row);
+  const taxed = sum(`ROUND(${priceCell}*${onThisSheet.at('tax')}/100,2)`, tax, 'money');
+  const taxRow = draft.put(MONEY.loose({ profile: cell('Tax'), price: taxed }));
+  const withTax = sum(`${priceCell}+${MONEY.at('price', taxRow)}`, price + tax, 'total');
+  const last = { profile: cell('Price with tax', 'totalLabel'), price: withTax };
+  const lastRow = draft.put(MONEY.loose(last, label));
+  onThisSheet.place('total priceWithTax', MONEY.at('price', lastRow));
 }

@@ -1,22 +1,22 @@
 /** The order of work: what is done after what, how much of it, how long it takes, a box to tick. */
-import type { JobPlan } from '../../planning/job-plan.ts';
-import type { PlanCells } from '../plan-cells.ts';
-import { sumOf } from '../plan-cells.ts';
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../words/standing-cautions.ts';
 import { listCoveSteps, WHY_THIS_ORDER } from './cove-steps.ts';
 import { listCrosscutSteps } from './crosscut-steps.ts';
 import { listLumberSteps } from './lumber-steps.ts';
 import type { OrderFacts, Step } from './order-step.ts';
-import type { ProductionCells } from './production-cells.ts';
+import type { ProductionAnchors } from './production-anchors.ts';
+import { ORDER } from './production-columns.ts';
 
 export function addOrder(
   draft: SheetDraft,
   plan: JobPlan,
-  cells: PlanCells,
-  own: ProductionCells,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
 ): void {
-  const facts: OrderFacts = { plan, cells, own };
+  const facts: OrderFacts = { plan, acrossSheets, onThisSheet };
   const coves = listCoveSteps(facts);
   const steps = [...listLumberSteps(facts), ...coves, ...listCrosscutSteps(facts)];
   draft.spread('Order of work', 'section');
@@ -24,67 +24,55 @@ export function addOrder(
     draft.spread(MANUAL_CAUTION, 'caution');
     draft.spread(`${WHY_THIS_ORDER} ${JUDGMENT_CAUTION}`, 'note');
   }
-  const heads = draft.add(
-    cell('Step', 'headingRight'),
-    cell('Work', 'heading'),
-    cell(null, 'heading'),
-    cell('How', 'heading'),
-    cell(null, 'heading'),
-    cell(null, 'heading'),
-    cell(`Passes each; outline (${plan.job.shop.unit})`, 'headingRight'),
-    cell('How many', 'headingRight'),
-    cell('of what', 'heading'),
-    cell('Passes or cuts', 'headingRight'),
-    cell('Hours', 'headingRight'),
-    cell('See', 'heading'),
-    cell('Done', 'heading'),
-  );
-  mergeWords(draft, heads);
+  draft.put(ORDER.headings(plan.job.shop));
   const first = draft.next;
-  steps.forEach((step, at) => addStep(draft, step, at + 1));
+  const rows = steps.map((step, at) => draft.put(stepRow(step, at + 1, draft.next)));
   if (steps.length === 0) {
-    mergeWords(draft, draft.add(null, cell('Nothing is left to do.', 'row')));
+    draft.put({ cells: [null, cell('Nothing is left to do.', 'row')], joins: ORDER.joins() });
   }
+  placeSteps(steps, rows, onThisSheet);
   const hours = steps.reduce((all, step) => all + (step.hours?.(0).value ?? 0), 0);
-  const none = cell(null, 'totalLabel');
-  const row = draft.add(
-    none,
-    cell('Together', 'totalLabel'),
-    ...Array.from({ length: 8 }, () => none),
-    sum(sumOf('K', first, draft.next - 1), hours, 'total'),
-    none,
-    none,
-  );
-  own.totals.set('hoursInOrder', `K${row}`);
+  const row = draft.next;
+  const added = ORDER.sumCell('hours', [first, row - 1], hours, 'total');
+  const together = { work: cell('Together', 'totalLabel'), hours: added };
+  draft.put(ORDER.loose(together, cell(null, 'totalLabel')));
+  onThisSheet.place('total hoursInOrder', ORDER.at('hours', row));
   draft.blank();
 }
 
-function addStep(draft: SheetDraft, step: Step, number: number): void {
-  const row = draft.next;
-  step.placed?.(row);
+function stepRow(step: Step, number: number, row: number) {
   const figure = (one: Step['hours'], style: 'rowDecimal' | 'rowWhole'): DraftCell => {
     const made = one?.(row);
     return made === undefined ? cell(null, style) : sum(made.formula, made.value, style);
   };
-  draft.add(
-    cell(number, 'rowWhole'),
-    cell(step.work, 'rowStrong'),
-    null,
-    cell(step.how, 'row'),
-    null,
-    null,
-    step.each ?? cell(null, 'rowWhole'),
-    step.count(row),
-    cell(step.of, 'row'),
-    figure(step.cuts, 'rowWhole'),
-    figure(step.hours, 'rowDecimal'),
-    cell(step.see, 'row'),
-    cell(null, 'tick'),
-  );
-  mergeWords(draft, row);
+  return ORDER.row({
+    step: cell(number, 'rowWhole'),
+    work: cell(step.work, 'rowStrong'),
+    how: cell(step.how, 'row'),
+    each: step.each ?? cell(null, 'rowWhole'),
+    count: step.count(row),
+    of: cell(step.of, 'row'),
+    cuts: figure(step.cuts, 'rowWhole'),
+    hours: figure(step.hours, 'rowDecimal'),
+    see: cell(step.see, 'row'),
+    done: cell(null, 'tick'),
+  });
 }
 
-function mergeWords(draft: SheetDraft, row: number): void {
-  draft.merge(row, 1, 2);
-  draft.merge(row, 3, 5);
+/** Where each profile's passes and hours stand; its hours stand on several rows. */
+function placeSteps(
+  steps: readonly Step[],
+  rows: readonly number[],
+  onThisSheet: ProductionAnchors,
+): void {
+  const hours = new Map<ProfilePlan, string[]>();
+  steps.forEach(({ planned, isCove = false }, at) => {
+    const row = rows[at];
+    if (planned === undefined || row === undefined) return;
+    if (isCove) onThisSheet.place('passesInOrder', ORDER.at('cuts', row), planned);
+    hours.set(planned, [...(hours.get(planned) ?? []), ORDER.at('hours', row)]);
+  });
+  for (const [planned, cells] of hours) {
+    onThisSheet.place('hoursInOrder', cells.join('+'), planned);
+  }
 }

@@ -1,48 +1,45 @@
 /** What is to make, by profile: pieces, sticks, lengths and board feet. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey } from '../../planning/job.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { soldThickness } from '../../planning/tally.ts';
+import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
-import { sumOf, total, type PlanCells } from '../plan-cells.ts';
+import {
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
+import type { StyleName } from '../grammar/styles.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printTotal } from '../words/print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
-import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
-import type { ProductionCells, TotalName } from './production-cells.ts';
+import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import { QUANTITIES, ROOMS } from './production-columns.ts';
+import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './production-rooms.ts';
 
 const MADE = { cove: 'cove, cut here', 'crown cove': 'crown, cut here', buy: 'bought' };
-const NOTHING = 'Nothing is left to make.';
+
+type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
 export function addProfiles(
   draft: SheetDraft,
   plan: JobPlan,
-  cells: PlanCells,
-  own: ProductionCells,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
 ): void {
-  const { unit } = plan.job.shop;
-  const { profiles } = plan;
   draft.spread('By profile: pieces, lengths and board feet', 'section');
-  draft.add(
-    cell('No.', 'headingRight'),
-    cell('Profile', 'heading'),
-    cell('Made or bought', 'heading'),
-    ...[
-      'Pieces',
-      'Sticks, blanks',
-      'Net length',
-      `Net length (${unit})`,
-      `Sticks, length (${unit})`,
-      `Thickness as sold (${unit})`,
-      `Blank width (${unit})`,
-      'Board feet, net',
-      'Allowance, %',
-      'with allowance',
-    ].map((text) => cell(text, 'headingRight')),
-  );
+  draft.put(QUANTITIES.headings(plan.job.shop));
   const first = draft.next;
   const styles = stylesOf(plan);
-  profiles.forEach((one, index) => addRow(draft, plan, one, index, styles, cells, own));
-  if (profiles.length === 0) draft.add(null, cell(NOTHING, 'row'));
-  addTotals(draft, plan, first, styles, own);
+  plan.profiles.forEach((planned, index) => {
+    onThisSheet.place('quantityRow', draft.next, planned);
+    draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
+  });
+  if (plan.profiles.length === 0) draft.add(null, cell('Nothing is left to make.', 'row'));
+  addTotals(draft, plan, first, styles, onThisSheet);
   for (const line of notMade(plan)) draft.spread(line, 'note', 1);
   draft.blank();
 }
@@ -76,46 +73,55 @@ function stylesOf({ profiles, pieces, job }: JobPlan): Styles {
   };
 }
 
-function addRow(
-  draft: SheetDraft,
+function profileRow(
   plan: JobPlan,
-  { profile, tally }: ProfilePlan,
-  index: number,
+  planned: ProfilePlan,
+  number: number,
   styles: Styles,
-  cells: PlanCells,
-  own: ProductionCells,
-): void {
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): SheetRow {
   const { unit } = plan.job.shop;
-  const row = draft.next;
-  own.quantityRows[index] = row;
+  const { profile, tally } = planned;
+  const at = (column: 'profile' | QuantityFactor): string =>
+    QUANTITIES.at(column, onThisSheet.at('quantityRow', planned));
   /** Sums a column of the lines by room over those of this profile: names count as they are written. */
-  const ofLines = (column: string) => (): string => {
-    const [first, last] = own.rooms;
-    const range = (letter: string): string => `${letter}$${first}:${letter}$${last}`;
-    return `SUMPRODUCT(EXACT(${range('C')},B${row})*(${range('A')}>0),${range(column)})`;
+  const ofLines = (column: 'pieces' | 'length') => (): string => {
+    const rows = onThisSheet.at('roomRows');
+    const same = `EXACT(${ROOMS.rowsOf('profile', ...rows)},${at('profile')})`;
+    const isLine = `(${ROOMS.rowsOf('line', ...rows)}>0)`;
+    return `SUMPRODUCT(${same}*${isLine},${ROOMS.rowsOf(column, ...rows)})`;
   };
-  const thickness = soldThickness(profile);
-  const { blankWidth } = profile;
-  const net = tally.boardFeetNet;
-  draft.add(
-    cell(index + 1, 'rowWhole'),
-    cell(profile.name, 'rowStrong'),
-    cell(MADE[profile.make], 'row'),
-    sum(ofLines('D'), tally.pieces, 'rowWhole'),
-    sum(() => cells.sticks[index] ?? '0', tally.sticks, 'rowWhole'),
-    cell(printTotal(tally.lengthNet, plan.job.shop), 'rowRight'),
-    sum(ofLines('G'), numberIn(tally.lengthNet, unit), styles.net.row),
-    sum(() => cells.bought[index] ?? '0', numberIn(tally.lengthBought, unit), styles.sticks.row),
-    cell(thickness === undefined ? UNKNOWN : numberIn(thickness, unit), styles.thickness.row),
-    cell(blankWidth === undefined ? UNKNOWN : numberIn(blankWidth, unit), styles.width.row),
-    net === undefined
-      ? cell(UNKNOWN, 'rowDecimal')
-      : sum(`I${row}*J${row}*G${row}/${CUBIC_PER_BOARD_FOOT[unit]}`, net, 'rowDecimal'),
-    cell(tally.offcutAllowancePercent, 'rowNumber'),
-    tally.boardFeetWithAllowance === undefined
-      ? cell(UNKNOWN, 'rowDecimal')
-      : sum(`K${row}*(1+L${row}/100)`, tally.boardFeetWithAllowance, 'rowDecimal'),
-  );
+  const length = numberIn(tally.lengthBought, unit);
+  return QUANTITIES.row({
+    number: cell(number, 'rowWhole'),
+    profile: cell(profile.name, 'rowStrong'),
+    make: cell(MADE[profile.make], 'row'),
+    pieces: sum(ofLines('pieces'), tally.pieces, 'rowWhole'),
+    sticks: sum(() => acrossSheets.at('sticksOnCutting', planned), tally.sticks, 'rowWhole'),
+    lengthText: cell(printTotal(tally.lengthNet, plan.job.shop), 'rowRight'),
+    length: sum(ofLines('length'), numberIn(tally.lengthNet, unit), styles.net.row),
+    stickLength: sum(() => acrossSheets.at('lengthOnCutting', planned), length, styles.sticks.row),
+    thickness: sizeCell(soldThickness(profile), unit, styles.thickness.row),
+    blankWidth: sizeCell(profile.blankWidth, unit, styles.width.row),
+    boardFeet: figureCell(
+      `${at('thickness')}*${at('blankWidth')}*${at('length')}/${CUBIC_PER_BOARD_FOOT[unit]}`,
+      tally.boardFeetNet,
+    ),
+    allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
+    boardFeetWithAllowance: figureCell(
+      `${at('boardFeet')}*(1+${at('allowance')}/100)`,
+      tally.boardFeetWithAllowance,
+    ),
+  });
+}
+
+function sizeCell(size: ExactInches | undefined, unit: LengthUnit, style: StyleName): DraftCell {
+  return cell(size === undefined ? UNKNOWN : numberIn(size, unit), style);
+}
+
+function figureCell(formula: string, value: number | undefined): DraftCell {
+  return value === undefined ? cell(UNKNOWN, 'rowDecimal') : sum(formula, value, 'rowDecimal');
 }
 
 function addTotals(
@@ -123,36 +129,38 @@ function addTotals(
   { profiles, job }: JobPlan,
   first: number,
   styles: Styles,
-  own: ProductionCells,
+  onThisSheet: ProductionAnchors,
 ): void {
   const { unit } = job.shop;
-  const last = draft.next - 1;
   const row = draft.next;
-  const none = cell(null, 'totalLabel');
   const added = (
-    column: string,
+    column: 'pieces' | 'sticks' | 'length' | 'stickLength' | 'boardFeet' | 'boardFeetWithAllowance',
     name: TotalName,
-    style: 'totalWhole' | 'total' | LengthStyles['total'],
+    style: StyleName,
     value: (tally: ProfilePlan['tally']) => number,
   ): DraftCell => {
-    own.totals.set(name, `${column}${row}`);
-    return sum(sumOf(column, first, last), total(profiles.map((one) => value(one.tally))), style);
+    onThisSheet.place(`total ${name}`, QUANTITIES.at(column, row));
+    const sums = total(profiles.map((one) => value(one.tally)));
+    return QUANTITIES.sumCell(column, [first, row - 1], sums, style);
   };
-  draft.add(
-    none,
-    cell('Together', 'totalLabel'),
-    none,
-    added('D', 'pieces', 'totalWhole', (tally) => tally.pieces),
-    added('E', 'sticks', 'totalWhole', (tally) => tally.sticks),
-    none,
-    added('G', 'lengthNet', styles.net.total, (tally) => numberIn(tally.lengthNet, unit)),
-    added('H', 'lengthBought', styles.sticks.total, (tally) => numberIn(tally.lengthBought, unit)),
-    none,
-    none,
-    added('K', 'boardFeetNet', 'total', (tally) => tally.boardFeetNet ?? 0),
-    none,
-    added('M', 'boardFeetWithAllowance', 'total', (tally) => tally.boardFeetWithAllowance ?? 0),
-  );
+  const { net, sticks } = styles;
+  const together = {
+    profile: cell('Together', 'totalLabel'),
+    pieces: added('pieces', 'pieces', 'totalWhole', (tally) => tally.pieces),
+    sticks: added('sticks', 'sticks', 'totalWhole', (tally) => tally.sticks),
+    length: added('length', 'lengthNet', net.total, (tally) => numberIn(tally.lengthNet, unit)),
+    stickLength: added('stickLength', 'lengthBought', sticks.total, (tally) =>
+      numberIn(tally.lengthBought, unit),
+    ),
+    boardFeet: added('boardFeet', 'boardFeetNet', 'total', (tally) => tally.boardFeetNet ?? 0),
+    boardFeetWithAllowance: added(
+      'boardFeetWithAllowance',
+      'boardFeetWithAllowance',
+      'total',
+      (tally) => tally.boardFeetWithAllowance ?? 0,
+    ),
+  };
+  draft.put(QUANTITIES.loose(together, cell(null, 'totalLabel')));
 }
 
 /** Profiles of the job that nothing is made of, each named once. */

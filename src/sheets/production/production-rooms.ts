@@ -1,21 +1,38 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
-import { sumOf, total, type PlanCells } from '../plan-cells.ts';
-import { printTotal } from '../words/print-length.ts';
-import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import {
+  cell,
+  sum,
+  type DraftCell,
+  type SheetDraft,
+  type SheetRow,
+} from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './board-feet-cells.ts';
-import { rowCell, type ProductionCells, type TotalName } from './production-cells.ts';
-import { linesOf, type Added, type Line } from './room-lines.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
+import { printTotal } from '../words/print-length.ts';
+import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
+import { linesOf, type Figure, type Line } from './room-lines.ts';
 
-const TOTALS: Partial<Readonly<Record<Added, TotalName>>> = {
-  D: 'piecesByRoom',
-  E: 'passesByRoom',
-  G: 'lengthByRoom',
-  H: 'boardFeetByRoom',
-  J: 'hoursByRoom',
-  K: 'priceByRoom',
+/** What 144 cubic inches are in the shop's unit, cubed, at 25.4 mm to the inch; as a formula writes it. */
+export const CUBIC_PER_BOARD_FOOT: Readonly<Record<LengthUnit, string>> = {
+  in: '144',
+  mm: '2359737.216',
+};
+
+/** Of a profile without a blank's width or thickness; sums pass over text. */
+export const UNKNOWN = 'not known';
+
+const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
+  pieces: 'piecesByRoom',
+  passes: 'passesByRoom',
+  length: 'lengthByRoom',
+  boardFeet: 'boardFeetByRoom',
+  hours: 'hoursByRoom',
+  price: 'priceByRoom',
 };
 
 export interface RoomTable {
@@ -28,182 +45,168 @@ export interface RoomTable {
 export function addRooms(
   draft: SheetDraft,
   plan: JobPlan,
-  cells: PlanCells,
-  own: ProductionCells,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
 ): RoomTable {
-  const { unit } = plan.job.shop;
   draft.spread('By room', 'section');
   draft.spread(
     'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.',
     'note',
   );
-  const heads = draft.add(
-    cell('Line', 'headingRight'),
-    cell('Room', 'heading'),
-    cell('Profile', 'heading'),
-    ...[
-      'Pieces',
-      'Passes',
-      'Net length',
-      `Net length (${unit})`,
-      'Board feet, net',
-      'with allowance',
-      'Hours',
-      `Price (${plan.totals.currency})`,
-      `Up to here (${unit})`,
-    ].map((text) => cell(text, 'headingRight')),
-  );
+  const heads = draft.put(ROOMS.headings(plan.job.shop));
   const lines = linesOf(plan);
-  own.rooms = [
-    draft.next,
-    draft.next + lines.length + new Set(lines.map((l) => l.line.room)).size - 1,
-  ];
   const styles = lengthStyles(
     plan.pieces.map(({ cutLength }) => cutLength),
-    unit,
+    plan.job.shop.unit,
   );
-  const rooms = addLines(draft, plan, lines, styles, cells, own);
+  const first = draft.next;
+  const facts: RoomFacts = { plan, styles, acrossSheets, onThisSheet };
+  const rooms = addLines(draft, lines, facts);
+  const rows = [first, draft.next - 1] as const;
+  onThisSheet.place('roomRows', rows);
   if (lines.length === 0) draft.add(null, cell('Nothing is left to make.', 'row'));
-  addTotals(draft, lines, styles, own);
+  addTotals(draft, lines, rows, styles, onThisSheet);
   return { heads, rooms };
 }
 
+/** What rows of lines go by. */
+interface RoomFacts {
+  readonly plan: JobPlan;
+  readonly styles: LengthStyles;
+  readonly acrossSheets: PlanAnchors;
+  readonly onThisSheet: ProductionAnchors;
+}
+
 /** Each room's row, then its lines; gives the rooms' rows. */
-function addLines(
-  draft: SheetDraft,
-  plan: JobPlan,
-  lines: readonly Line[],
-  styles: LengthStyles,
-  cells: PlanCells,
-  own: ProductionCells,
-): number[] {
-  const last = new Map<number, number>();
+function addLines(draft: SheetDraft, lines: readonly Line[], facts: RoomFacts): number[] {
+  const before = new Map<Line['planned'], number>();
   const rooms: number[] = [];
   for (let from = 0; from < lines.length;) {
     const room = lines[from]?.line.room ?? '';
     let to = from;
     while (lines[to]?.line.room === room) to += 1;
     const some = lines.slice(from, to);
-    rooms.push(addRoom(draft, room, some, styles));
+    rooms.push(draft.put(roomRow(room, some, draft.next, facts.styles)));
     for (const line of some) {
-      addLine(draft, plan, line, last.get(line.index), styles, cells, own);
-      last.set(line.index, draft.next - 1);
+      const row = draft.next;
+      draft.put(lineRow(line, row, before.get(line.planned), facts));
+      before.set(line.planned, row);
     }
     from = to;
   }
   return rooms;
 }
 
-function addRoom(
-  draft: SheetDraft,
+/** @param row Its own; its lines follow. */
+function roomRow(
   room: string,
   lines: readonly Line[],
+  row: number,
   styles: LengthStyles,
-): number {
-  const first = draft.next + 1;
-  const last = draft.next + lines.length;
-  const added = (column: Added, style: StyleName): DraftCell =>
-    sum(sumOf(column, first, last), total(lines.map(({ values }) => values[column])), style);
-  const row = draft.add(
-    cell(null, 'stick'),
-    cell(room, 'stick'),
-    cell(null, 'stick'),
-    added('D', 'stickWhole'),
-    lines.every(({ planned }) => planned.profile.make === 'buy')
-      ? cell(null, 'stick')
-      : added('E', 'stickDecimal'),
-    cell(null, 'stick'),
-    added('G', styles.stick),
-    added('H', 'stickDecimal'),
-    added('I', 'stickDecimal'),
-    added('J', 'stickDecimal'),
-    added('K', 'stickDecimal'),
-    cell(null, 'stick'),
-  );
-  draft.merge(row, 1, 2);
-  return row;
+): SheetRow {
+  const added = (figure: Figure, style: StyleName): DraftCell => {
+    const value = total(lines.map(({ values }) => values[figure]));
+    return ROOMS.sumCell(figure, [row + 1, row + lines.length], value, style);
+  };
+  const isBought = lines.every(({ planned }) => planned.profile.make === 'buy');
+  const cells = {
+    room: cell(room, 'stick'),
+    pieces: added('pieces', 'stickWhole'),
+    ...(isBought ? {} : { passes: added('passes', 'stickDecimal') }),
+    length: added('length', styles.stick),
+    boardFeet: added('boardFeet', 'stickDecimal'),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', 'stickDecimal'),
+    hours: added('hours', 'stickDecimal'),
+    price: added('price', 'stickDecimal'),
+  };
+  return {
+    ...ROOMS.loose(cells, cell(null, 'stick')),
+    joins: [[ROOMS.start('room'), ROOMS.end('profile')]],
+  };
 }
 
 /** @param before The row of the same profile's line before. */
-function addLine(
-  draft: SheetDraft,
-  plan: JobPlan,
-  { line, number, index, planned, values, upToHere }: Line,
+function lineRow(
+  { line, number, planned, values, upToHere }: Line,
+  row: number,
   before: number | undefined,
-  styles: LengthStyles,
-  cells: PlanCells,
-  own: ProductionCells,
-): void {
-  const { unit } = plan.job.shop;
-  const row = draft.next;
-  const quantity = (column: string): string => rowCell(own.quantityRows, index, column);
-  const paid = (column: string): string => rowCell(own.moneyRows, index, column);
-  const lengths = quantity('G');
-  const isKnown = planned.tally.boardFeetNet !== undefined;
-  const worth = (at: number): string => `ROUND(${paid('K')}*L${at}/${lengths},2)`;
-  draft.add(
-    cell(number, 'rowWhole'),
-    cell(line.room, 'row'),
-    cell(line.profile, 'row'),
-    sum(() => `COUNTIF(${cells.linesOnPieces},A${row})`, values.D, 'rowWhole'),
-    planned.profile.make === 'buy'
-      ? cell(null, 'rowDecimal')
-      : sum(() => `${paid('D')}*G${row}/${lengths}`, values.E, 'rowDecimal'),
-    cell(printTotal(line.lengthNet, plan.job.shop), 'rowRight'),
-    sum(
-      () => `SUMIF(${cells.linesOnPieces},A${row},${cells.lengthsOnPieces})`,
-      values.G,
+  { plan, styles, acrossSheets, onThisSheet }: RoomFacts,
+): SheetRow {
+  const { shop } = plan.job;
+  const quantity = (column: 'length' | 'thickness' | 'blankWidth' | 'allowance'): string =>
+    QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
+  const paid = (column: 'passes' | 'hours' | 'price'): string =>
+    MONEY.inRow(column, onThisSheet.at('moneyRow', planned));
+  const at = (column: 'line' | 'length' | 'boardFeet'): string => ROOMS.at(column, row);
+  const byLength = (column: 'passes' | 'hours') => (): string =>
+    `${paid(column)}*${at('length')}/${quantity('length')}`;
+  const worth = (on: number): string =>
+    `ROUND(${paid('price')}*${ROOMS.at('upToHere', on)}/${quantity('length')},2)`;
+  const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
+  const figure = (formula: () => string, value: number): DraftCell =>
+    sum(formula, value, 'rowDecimal');
+  // Where its blank is not known.
+  const boardFeet = (formula: () => string, value: number): DraftCell =>
+    planned.tally.boardFeetNet === undefined ? cell(UNKNOWN, 'rowDecimal') : figure(formula, value);
+  const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
+  return ROOMS.row({
+    line: cell(number, 'rowWhole'),
+    room: cell(line.room, 'row'),
+    profile: cell(line.profile, 'row'),
+    pieces: sum(() => `COUNTIF(${linesOnPieces()})`, values.pieces, 'rowWhole'),
+    passes:
+      planned.profile.make === 'buy'
+        ? cell(null, 'rowDecimal')
+        : figure(byLength('passes'), values.passes),
+    lengthText: cell(printTotal(line.lengthNet, shop), 'rowRight'),
+    length: sum(
+      () => `SUMIF(${linesOnPieces()},${acrossSheets.at('lengthsOnPieces')})`,
+      values.length,
       styles.row,
     ),
-    isKnown
-      ? sum(
-          () => `${quantity('I')}*${quantity('J')}*G${row}/${CUBIC_PER_BOARD_FOOT[unit]}`,
-          values.H,
-          'rowDecimal',
-        )
-      : cell(UNKNOWN, 'rowDecimal'),
-    isKnown
-      ? sum(() => `H${row}*(1+${quantity('L')}/100)`, values.I, 'rowDecimal')
-      : cell(UNKNOWN, 'rowDecimal'),
-    sum(() => `${paid('E')}*G${row}/${lengths}`, values.J, 'rowDecimal'),
-    sum(
-      () => (before === undefined ? worth(row) : `${worth(row)}-${worth(before)}`),
-      values.K,
-      'rowDecimal',
+    boardFeet: boardFeet(() => `${cubic()}/${CUBIC_PER_BOARD_FOOT[shop.unit]}`, values.boardFeet),
+    boardFeetWithAllowance: boardFeet(
+      () => `${at('boardFeet')}*(1+${quantity('allowance')}/100)`,
+      values.boardFeetWithAllowance,
     ),
-    sum(before === undefined ? `G${row}` : `L${before}+G${row}`, upToHere, styles.row),
-  );
+    hours: figure(byLength('hours'), values.hours),
+    price: figure(
+      () => (before === undefined ? worth(row) : `${worth(row)}-${worth(before)}`),
+      values.price,
+    ),
+    upToHere: sum(
+      before === undefined ? at('length') : `${ROOMS.at('upToHere', before)}+${at('length')}`,
+      upToHere,
+      styles.row,
+    ),
+  });
 }
 
 function addTotals(
   draft: SheetDraft,
   lines: readonly Line[],
+  rows: readonly [first: number, last: number],
   styles: LengthStyles,
-  own: ProductionCells,
+  onThisSheet: ProductionAnchors,
 ): void {
-  const [first, last] = own.rooms;
   const row = draft.next;
-  const added = (column: Added, style: StyleName): DraftCell => {
-    const name = TOTALS[column];
-    if (name !== undefined) own.totals.set(name, `${column}${row}`);
-    const value = total(lines.map(({ values }) => values[column]));
+  const added = (figure: Figure, style: StyleName): DraftCell => {
+    const name = TOTALS[figure];
+    if (name !== undefined) onThisSheet.place(`total ${name}`, ROOMS.at(figure, row));
+    const value = total(lines.map(({ values }) => values[figure]));
     // Rooms' own sums stand between the lines and have no number.
-    const formula = `SUMIF(A${first}:A${last},">0",${column}${first}:${column}${last})`;
+    const formula = `SUMIF(${ROOMS.range('line', ...rows)},">0",${ROOMS.range(figure, ...rows)})`;
     return sum(lines.length === 0 ? '0' : formula, value, style);
   };
-  const none = cell(null, 'totalLabel');
-  draft.add(
-    none,
-    cell('Together', 'totalLabel'),
-    none,
-    added('D', 'totalWhole'),
-    added('E', 'total'),
-    none,
-    added('G', styles.total),
-    added('H', 'total'),
-    added('I', 'total'),
-    added('J', 'total'),
-    added('K', 'total'),
-    none,
-  );
+  const together = {
+    room: cell('Together', 'totalLabel'),
+    pieces: added('pieces', 'totalWhole'),
+    passes: added('passes', 'total'),
+    length: added('length', styles.total),
+    boardFeet: added('boardFeet', 'total'),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', 'total'),
+    hours: added('hours', 'total'),
+    price: added('price', 'total'),
+  };
+  draft.put(ROOMS.loose(together, cell(null, 'totalLabel')));
 }

@@ -4,9 +4,10 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES, type PlanCells } from '../plan-cells.ts';
+import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
-import { newProductionCells } from './production-cells.ts';
+import { newProductionAnchors } from './production-anchors.ts';
+import { GRID } from './production-columns.ts';
 import { addHeader } from './production-header.ts';
 import { addMoney } from './production-money.ts';
 import { addOrder } from './production-order.ts';
@@ -14,40 +15,37 @@ import { addProfiles } from './production-profiles.ts';
 import { addRooms } from './production-rooms.ts';
 import { addStockTable } from './production-stock.ts';
 
-/** One grid for all tables of the sheet. */
-const COLUMNS = [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13].map((width) => ({ width }));
-
 export interface ProductionDraft {
   readonly finish: () => SheetDescription;
 }
 
 /** The rooms come last: their table alone may take many pages, and its headings are repeated on them. */
-export function draftProduction(plan: JobPlan, cells: PlanCells): ProductionDraft {
+export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): ProductionDraft {
   const { paper } = plan.job.shop;
-  const draft = new SheetDraft(SHEET_NAMES.production, COLUMNS, true);
-  const own = newProductionCells();
+  const draft = new SheetDraft(SHEET_NAMES.production, GRID, true);
+  const onThisSheet = newProductionAnchors();
   const blocks: number[] = [];
   const begin = (): void => {
     blocks.push(draft.next);
   };
   begin();
-  addHeader(draft, plan, cells, own);
+  addHeader(draft, plan, acrossSheets, onThisSheet);
   // Head and order of work are the first page of most jobs, what they come to is the second.
   for (const add of [addOrder, addProfiles, addMoney]) {
     begin();
-    add(draft, plan, cells, own);
+    add(draft, plan, acrossSheets, onThisSheet);
   }
   begin();
-  addStockTable(draft, plan, own);
+  addStockTable(draft, plan, onThisSheet);
   if (plan.cautions.length > 0) {
     begin();
     addCautions(draft, plan);
   }
   begin();
-  const { heads, rooms } = addRooms(draft, plan, cells, own);
+  const { heads, rooms } = addRooms(draft, plan, acrossSheets, onThisSheet);
   // The first room stays with the headings.
   blocks.push(...rooms.slice(1));
-  const room = roomForRows(paper, COLUMNS, 'landscape');
+  const room = roomForRows(paper, GRID, 'landscape');
   layPages(draft, blocks, room, heads);
   return {
     finish: () =>

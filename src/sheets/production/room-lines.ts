@@ -1,30 +1,28 @@
 /** Lines by room, with what each of their cells comes to. */
 import Fraction from 'fraction.js';
 import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine } from '../../planning/job-plan.ts';
-import { money } from '../plan-cells.ts';
+import { money } from '../grammar/figures.ts';
 import { numberIn } from '../words/print-length.ts';
 
-/** Columns that are added up by room and in all. */
-export type Added = 'D' | 'E' | 'G' | 'H' | 'I' | 'J' | 'K';
+/** Figures that are added up by room and in all. */
+export type Figure =
+  'pieces' | 'passes' | 'length' | 'boardFeet' | 'boardFeetWithAllowance' | 'hours' | 'price';
 
 /** A line with all that its row shows. */
 export interface Line {
   readonly line: RoomLine;
   readonly number: number;
-  /** Of its profile, in the order of the plan. */
-  readonly index: number;
   readonly planned: ProfilePlan;
-  readonly values: Readonly<Record<Added, number>>;
+  readonly values: Readonly<Record<Figure, number>>;
   readonly upToHere: number;
 }
 
 export function linesOf(plan: JobPlan): Line[] {
   const { unit } = plan.job.shop;
-  const places = new Map(plan.profiles.map(({ profile }, index) => [profile.name, index]));
+  const plans = new Map(plan.profiles.map((planned) => [planned.profile.name, planned]));
   const running = new Map<string, Fraction>();
   return plan.rooms.map((line, at) => {
-    const index = places.get(line.profile) ?? 0;
-    const planned = plan.profiles[index];
+    const planned = plans.get(line.profile);
     if (planned === undefined) throw new RangeError(`Nothing is planned of ${line.profile}.`);
     const { tally } = planned;
     const upToHere = line.lengthNet.add(running.get(line.profile) ?? new Fraction(0));
@@ -33,17 +31,16 @@ export function linesOf(plan: JobPlan): Line[] {
     return {
       line,
       number: at + 1,
-      index,
       planned,
       upToHere: numberIn(upToHere, unit),
       values: {
-        D: line.pieces,
-        E: tally.passes * share,
-        G: numberIn(line.lengthNet, unit),
-        H: (tally.boardFeetNet ?? 0) * share,
-        I: (tally.boardFeetWithAllowance ?? 0) * share,
-        J: hoursOf(tally.hours) * share,
-        K: money(line.priceCents),
+        pieces: line.pieces,
+        passes: tally.passes * share,
+        length: numberIn(line.lengthNet, unit),
+        boardFeet: (tally.boardFeetNet ?? 0) * share,
+        boardFeetWithAllowance: (tally.boardFeetWithAllowance ?? 0) * share,
+        hours: hoursOf(tally.hours) * share,
+        price: money(line.priceCents),
       },
     };
   });

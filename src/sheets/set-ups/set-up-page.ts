@@ -16,7 +16,7 @@ import { formatInches } from '../../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { nameStyle } from '../grammar/name-style.ts';
-import { SHEET_NAMES } from '../plan-cells.ts';
+import { SHEET_NAMES } from '../plan-anchors.ts';
 import { count, printBoth, printDecimal, printExact } from '../words/print-length.ts';
 import { railMarks } from './rail-marks.ts';
 import { miterGauge } from './miter-gauge.ts';

@@ -5,7 +5,7 @@
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES } from '../plan-cells.ts';
+import { SHEET_NAMES } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { printExact } from '../words/print-length.ts';

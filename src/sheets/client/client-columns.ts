@@ -1,0 +1,31 @@
+/** The tables of a client's sheet, one below the other on one grid, each with its columns. */
+import type { LengthUnit } from '../../core/faults/quantity.ts';
+import { bare, columns, left, right } from '../grammar/columns.ts';
+
+/** As wide as the page of A4 upright; its halves end after the second column and after the last. */
+export const GRID = [33, 14, 10, 12, 12, 13].map((width) => ({ width }));
+
+/** Long lengths are told in feet or metres. */
+export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: number }>> = {
+  in: { name: 'ft', holds: 12 },
+  mm: { name: 'm', holds: 1000 },
+};
+
+/** A room's lines; the room's name stands over the moldings. */
+export const LINES = columns({
+  molding: bare(),
+  length: right('Length each'),
+  quantity: right('Quantity'),
+  together: right(({ unit }) => `Together (${LONG_UNIT[unit].name})`),
+  priceEach: right(({ currency }) => `Price each, about (${currency})`),
+  price: right(({ currency }) => `Price (${currency})`),
+});
+
+/** The price at a glance: names, then pieces or a rate, then amounts. */
+export const PRICE = columns({
+  name: left('Room', 4),
+  pieces: right('Pieces'),
+  amount: right(({ currency }) => `Price (${currency})`),
+});
+
+export const DATE = columns({ label: bare(), date: bare() });

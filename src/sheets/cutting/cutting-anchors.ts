@@ -1,0 +1,14 @@
+/** What formulas of the cutting sheet take from other rows of it. */
+import type { Anchors } from '../grammar/anchors.ts';
+
+interface CuttingPlaces {
+  /** Of a stick: the number of its kept offcut. */
+  readonly kept: string;
+  /** Of a profile's plan: what its sticks come to. */
+  readonly sticks: string;
+  readonly lumber: string;
+  readonly stickLength: string;
+  readonly keptLength: string;
+}
+
+export type CuttingAnchors = Anchors<CuttingPlaces>;

@@ -1,0 +1,58 @@
+/** What formulas of the production sheet take from other rows of it. */
+import { Anchors } from '../grammar/anchors.ts';
+
+/** A rate of the shop that formulas go by. */
+export type RateName =
+  | 'hourlyRate'
+  | 'overhead'
+  | 'margin'
+  | 'tax'
+  | 'setUpMinutes'
+  | 'feed'
+  | 'handling'
+  | 'smoothing'
+  | 'crosscut';
+
+export type TotalName =
+  | 'pieces'
+  | 'sticks'
+  | 'lengthNet'
+  | 'lengthBought'
+  | 'boardFeetNet'
+  | 'boardFeetWithAllowance'
+  | 'passes'
+  | 'hours'
+  | 'hoursInOrder'
+  | 'fromRack'
+  | 'toBuy'
+  | 'lumber'
+  | 'cost'
+  | 'price'
+  | 'priceWithTax'
+  | 'piecesByRoom'
+  | 'lengthByRoom'
+  | 'boardFeetByRoom'
+  | 'passesByRoom'
+  | 'hoursByRoom'
+  | 'priceByRoom';
+
+type Cells = Readonly<Record<RateName | `total ${TotalName}`, string>>;
+
+interface ProductionPlaces extends Cells {
+  /** Of a profile's plan: its row among the quantities, and among the money. */
+  readonly quantityRow: number;
+  readonly moneyRow: number;
+  /** Of a profile's plan, in the order of work: its passes; its hours, the sum of several rows. */
+  readonly passesInOrder: string;
+  readonly hoursInOrder: string;
+  /** Of a profile's plan: the sum of its stock. */
+  readonly lumberBorne: string;
+  /** First and last row of the lines by room. */
+  readonly roomRows: readonly [first: number, last: number];
+}
+
+export type ProductionAnchors = Anchors<ProductionPlaces>;
+
+export function newProductionAnchors(): ProductionAnchors {
+  return new Anchors('Production');
+}

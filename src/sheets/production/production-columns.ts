@@ -1,0 +1,93 @@
+/** The tables of the production sheet, one below the other on one grid, each with its columns. */
+import { bare, columns, left, right } from '../grammar/columns.ts';
+
+/** Widths of the sheet's columns, in characters. */
+export const GRID = [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13].map((width) => ({ width }));
+
+/** The head's three lists, side by side: labels and what belongs to them. */
+export const HEAD = columns({
+  total: bare(2),
+  totalValue: bare(2),
+  besideTotals: bare(),
+  rate: bare(2),
+  rateValue: bare(),
+  besideRates: bare(),
+  agreement: bare(3),
+  agreementValue: bare(),
+});
+
+export const ORDER = columns({
+  step: right('Step'),
+  work: left('Work', 2),
+  how: left('How', 3),
+  each: right(({ unit }) => `Passes each; outline (${unit})`),
+  count: right('How many'),
+  of: left('of what'),
+  cuts: right('Passes or cuts'),
+  hours: right('Hours'),
+  see: left('See'),
+  done: left('Done'),
+});
+
+/** By profile: pieces, lengths and board feet. */
+export const QUANTITIES = columns({
+  number: right('No.'),
+  profile: left('Profile'),
+  make: left('Made or bought'),
+  pieces: right('Pieces'),
+  sticks: right('Sticks, blanks'),
+  lengthText: right('Net length'),
+  length: right(({ unit }) => `Net length (${unit})`),
+  stickLength: right(({ unit }) => `Sticks, length (${unit})`),
+  thickness: right(({ unit }) => `Thickness as sold (${unit})`),
+  blankWidth: right(({ unit }) => `Blank width (${unit})`),
+  boardFeet: right('Board feet, net'),
+  allowance: right('Allowance, %'),
+  boardFeetWithAllowance: right('with allowance'),
+});
+
+/** By profile: passes, hours and money. */
+export const MONEY = columns({
+  number: right('No.'),
+  profile: left('Profile', 2),
+  passes: right('Passes'),
+  hours: right('Hours'),
+  lumber: right('Lumber'),
+  offcutCredit: right('Offcut credit'),
+  labor: right('Labor'),
+  overhead: right('Overhead'),
+  cost: right('Cost'),
+  price: right('Price'),
+});
+
+export const LUMBER = columns({
+  blank: bare(),
+  for: left('For'),
+  stockOf: left('Stock of'),
+  what: left('What', 3),
+  fromRack: right('From the rack'),
+  toBuy: right('To buy'),
+  each: right(({ currency }) => `Each (${currency})`),
+  cost: right(({ currency }) => `Cost (${currency})`),
+  boardFeet: right('Board feet'),
+  pulled: left('Pulled'),
+  bought: left('Bought'),
+});
+
+/** What each profile bears of lumber that several have in common. */
+export const SHARES = columns({ blank: bare(), profile: bare(8), share: bare() });
+
+export const ROOMS = columns({
+  line: right('Line'),
+  room: left('Room'),
+  profile: left('Profile'),
+  pieces: right('Pieces'),
+  passes: right('Passes'),
+  lengthText: right('Net length'),
+  length: right(({ unit }) => `Net length (${unit})`),
+  boardFeet: right('Board feet, net'),
+  boardFeetWithAllowance: right('with allowance'),
+  hours: right('Hours'),
+  price: right(({ currency }) => `Price (${currency})`),
+  upToHere: right(({ unit }) => `Up to here (${unit})`),
+});
