@@ -14,6 +14,7 @@ import {
   type Term,
   type Words,
 } from '../grammar/term.ts';
+import { RESULTS } from './formula-columns.ts';
 
 export type PlannedMark = 'nearFront' | 'nearBack' | 'farFront' | 'farBack';
 
@@ -66,27 +67,29 @@ export class BlockResults {
     const way = sayWay(planned);
     // Whatever is said of the table after it.
     this.#apart.push({
-      formula: `LEFT(E${row},${way.length})<>"${way}"`,
+      formula: `LEFT(${RESULTS.at('note', row)},${way.length})<>"${way}"`,
       value: !side.value.startsWith(way),
     });
   }
 
   /** What is next to nothing, in more digits. */
   fine(label: string, term: Term): void {
-    this.#draft.add(
-      cell(`${label} (${this.#unit})`, 'label'),
-      result(this.#sound, term, 'quiet'),
-      null,
-      null,
-      cell('next to nothing where a set-up holds', 'wrapped'),
+    this.#draft.put(
+      RESULTS.row({
+        label: cell(`${label} (${this.#unit})`, 'label'),
+        value: result(this.#sound, term, 'quiet'),
+        note: cell('next to nothing where a set-up holds', 'wrapped'),
+      }),
     );
   }
 
   /** Shown even where there is no set-up. */
   always(label: string, term: Term): void {
-    this.#draft.add(
-      cell(`${label} (${this.#unit})`, 'label'),
-      result({ formula: 'TRUE', value: true }, term, this.#style),
+    this.#draft.put(
+      RESULTS.row({
+        label: cell(`${label} (${this.#unit})`, 'label'),
+        value: result({ formula: 'TRUE', value: true }, term, this.#style),
+      }),
     );
   }
 
@@ -105,15 +108,16 @@ export class BlockResults {
   }
 
   #add(label: string, term: Term, style: StyleName, planned: number, note: DraftCell): number {
-    const row = this.#draft.add(
-      cell(label, 'label'),
-      result(this.#sound, term, style),
-      cell(planned, style),
-      null,
-      note,
+    const row = this.#draft.put(
+      RESULTS.row({
+        label: cell(label, 'label'),
+        value: result(this.#sound, term, style),
+        planned: cell(planned, style),
+        note,
+      }),
     );
     this.#apart.push({
-      formula: `ABS(B${row}-C${row})>=${number(SAME).formula}`,
+      formula: `ABS(${RESULTS.at('value', row)}-${RESULTS.at('planned', row)})>=${number(SAME).formula}`,
       value: !(Math.abs(term.value - planned) < SAME),
     });
     return row;

@@ -2,11 +2,10 @@
 import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
-import { cellName, quoteSheet } from '../../core/cells/cell-range.ts';
+import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { numberIn } from '../words/print-length.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
-  at,
   choose,
   cosine,
   minus,
@@ -16,6 +15,7 @@ import {
   type Condition,
   type Term,
 } from '../grammar/term.ts';
+import { SIZES } from './formula-columns.ts';
 
 /** In the shop's unit; what the shop doesn't say is left out. */
 export interface BlockSizes {
@@ -92,8 +92,6 @@ const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
   ['lastPass', 'Last pass, what it takes'],
 ];
 
-const SIZE_COLUMN = 1;
-const PLANNED_COLUMN = 2;
 const TWO = number(2);
 
 /** Adds a marked cell a size, as planned; a near flat that isn't given stands there as a blank one. */
@@ -103,28 +101,25 @@ export function addSizes(
   sizes: BlockSizes,
   unit: LengthUnit,
 ): SizeTerms {
-  draft.add(
-    cell('Sizes', 'heading'),
-    cell(unit === 'mm' ? 'in mm' : 'in inches', 'headingRight'),
-    cell('as planned', 'headingRight'),
-    cell(null, 'heading'),
-    cell(null, 'heading'),
-  );
-  const first = draft.next - 1;
+  draft.put(SIZES.headings(undefined, { value: unit === 'mm' ? 'in mm' : 'in inches' }));
+  const first = draft.next;
+  // The steps stand on another sheet and go by the same terms.
+  const onThisSheet = (at: string): string => `${quoteSheet(sheet)}!${at}`;
   const cells = new Map<keyof BlockSizes, Term>();
   for (const [key, label] of LABELS) {
     const value = sizes[key];
     if (value === undefined && key !== 'nearFlat') continue;
-    const row = draft.add(
-      cell(label, 'label'),
-      cell(value ?? null, 'input'),
-      cell(value ?? null, 'plannedSize'),
+    const row = draft.put(
+      SIZES.row({
+        label: cell(label, 'label'),
+        value: cell(value ?? null, 'input'),
+        planned: cell(value ?? null, 'plannedSize'),
+      }),
     );
-    cells.set(key, at(sheet, row - 1, SIZE_COLUMN, value ?? NaN));
+    cells.set(key, { formula: onThisSheet(SIZES.at('value', row)), value: value ?? NaN });
   }
-  const last = draft.next - 2;
-  const columnOf = (column: number): string =>
-    `${quoteSheet(sheet)}!${cellName(first, column)}:${cellName(last, column)}`;
+  const columnOf = (column: 'value' | 'planned'): string =>
+    onThisSheet(SIZES.range(column, first, draft.next - 1));
   const term = (key: keyof BlockSizes): Term => {
     const found = cells.get(key);
     if (found === undefined) throw new RangeError(`There is no cell for ${key}.`);
@@ -163,7 +158,7 @@ export function addSizes(
     lackNumbers: lackNumbers(cells, nearFlatCell),
     // A blank cell counts as 0 here: what a near flat of 0 changes is compared among the results.
     arePlanned: {
-      formula: `SUMPRODUCT(ABS(${columnOf(SIZE_COLUMN)}-${columnOf(PLANNED_COLUMN)}))<1E-9`,
+      formula: `SUMPRODUCT(ABS(${columnOf('value')}-${columnOf('planned')}))<1E-9`,
       value: true,
     },
   };

@@ -1,10 +1,10 @@
 /** One cove's block on the sheet of formulas: its sizes, what is said of them, its set-up. */
 import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import type { ColumnDescription } from '../grammar/description.ts';
 import { closeHeight } from '../grammar/row-height.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { addSizes, type BlockSizes } from './block-sizes.ts';
+import { FORMULA_GRID, RESULTS, VERDICTS } from './formula-columns.ts';
 import { BlockResults, type PlannedMark } from './block-results.ts';
 import { countPasses } from './count-passes.ts';
 import { addSteps, type Answer } from './newton-steps.ts';
@@ -35,10 +35,6 @@ export interface PlannedNumbers {
   readonly marks?: Readonly<Record<PlannedMark, number>>;
 }
 
-export const FORMULA_COLUMNS: readonly ColumnDescription[] = [41, 13, 13, 2, 44].map((width) => ({
-  width,
-}));
-
 const AS_PLANNED = 'as planned';
 const DIFFERS =
   'differs from the plan: drawings, marks and passes on the other sheets do not follow. Plan again before you cut by it';
@@ -58,16 +54,13 @@ export function addBlock(
   const answer = addSteps(steps, cove.name, terms);
   const passes = countPasses(terms);
   const { saying, texts } = sayOfSizes(terms, answer, passes, reading);
-  draft.add(
-    cell('Set-up', 'heading'),
-    cell('by formula', 'headingRight'),
-    cell('as planned', 'headingRight'),
-    cell(null, 'heading'),
-    cell(null, 'heading'),
-  );
+  draft.put(RESULTS.headings());
   const said = addVerdict(draft, 'What is said of these sizes', texts);
   const against = addVerdict(draft, 'Against the plan', [AS_PLANNED, DIFFERS, NOTHING]);
-  const sound: Condition = { formula: `$B$${said.row}="${FIRM}"`, value: saying.value === FIRM };
+  const sound: Condition = {
+    formula: `${VERDICTS.fixed('words', said.row)}="${FIRM}"`,
+    value: saying.value === FIRM,
+  };
   said.set(saying);
 
   const results = new BlockResults(draft, sound, unit);
@@ -143,17 +136,19 @@ interface Verdict {
 /** A row for one of several texts, high enough for the longest: none is cut off when another comes. */
 function addVerdict(draft: SheetDraft, label: string, texts: readonly string[]): Verdict {
   let words = { formula: '', value: '' };
-  const row = draft.add(cell(label, 'label'), {
-    formula: () => words.formula,
-    get value() {
-      return words.value;
+  const verdict = VERDICTS.row({
+    label: cell(label, 'label'),
+    words: {
+      formula: () => words.formula,
+      get value() {
+        return words.value;
+      },
+      style: 'setting',
     },
-    style: 'setting',
   });
-  draft.merge(row, 1, FORMULA_COLUMNS.length - 1);
-  const joins = [[1, FORMULA_COLUMNS.length - 1]] as const;
+  const row = draft.put(verdict);
   const heights = texts.map((text) =>
-    closeHeight([null, cell(text, 'setting')], FORMULA_COLUMNS, joins),
+    closeHeight([null, cell(text, 'setting')], FORMULA_GRID, VERDICTS.joins()),
   );
   draft.setHeight(row, Math.max(...heights));
   return {

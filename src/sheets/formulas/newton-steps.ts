@@ -26,7 +26,7 @@ import {
   times,
   type Term,
 } from '../grammar/term.ts';
-import { QUANTITIES, stepAt, type Cells, type CoveTerms } from './step-column.ts';
+import { STEP_QUANTITIES, stepAt, type Cells, type CoveTerms } from './step-column.ts';
 
 export const STEPS_SHEET = 'Formula steps';
 const STEPS = 12;
@@ -81,7 +81,7 @@ export function addSteps(draft: SheetDraft, name: string, cove: CoveTerms): Answ
     choose(isUpright, uprightApproach(cove), approach),
     choose(isUpright, ZERO, tilt),
   );
-  QUANTITIES.forEach((text, row) => {
+  STEP_QUANTITIES.forEach((text, row) => {
     draft.add(cell(text, 'quietLabel'), ...columns.map((cells) => cells[row] ?? null));
   });
   // Other sheets go by the sheet's name too.

@@ -10,7 +10,8 @@ import { numberIn } from '../words/print-length.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION, TRIAL_CAUTION } from '../words/standing-cautions.ts';
 import type { BlockSizes } from './block-sizes.ts';
-import { addBlock, FORMULA_COLUMNS, type PlannedNumbers } from './formula-block.ts';
+import { addBlock, type PlannedNumbers } from './formula-block.ts';
+import { FORMULA_GRID } from './formula-columns.ts';
 import { STEP_COLUMNS, STEPS_SHEET } from './newton-steps.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 
@@ -38,7 +39,7 @@ export function describeFormulas(
   look: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'decimalSign' | 'tiltSide'>,
 ): SheetDescription[] {
   const { paper } = look;
-  const draft = new SheetDraft(FORMULAS_SHEET, FORMULA_COLUMNS, true);
+  const draft = new SheetDraft(FORMULAS_SHEET, FORMULA_GRID, true);
   const steps = new SheetDraft(STEPS_SHEET, STEP_COLUMNS, true);
   draft.spread('Set-ups by formula', 'title');
   draft.spread(WHAT_FOR, 'wrapped');

@@ -31,7 +31,7 @@ export interface CoveTerms {
 }
 
 /** What the rows of a step hold, in their order. */
-export const QUANTITIES = [
+export const STEP_QUANTITIES = [
   'approach',
   'tilt',
   'sin approach',
@@ -63,7 +63,7 @@ export const QUANTITIES = [
   'center by tilt',
   'determinant',
 ] as const;
-type Quantity = (typeof QUANTITIES)[number];
+type Quantity = (typeof STEP_QUANTITIES)[number];
 
 /** The cell of a quantity in one step. */
 export type Cells = (name: Quantity) => Term;
@@ -82,7 +82,7 @@ export function stepAt(
   const terms = new Map<string, Term>();
   const cells: DraftCell[] = [];
   const put = (name: Quantity, term: Term): Term => {
-    const row = QUANTITIES.indexOf(name);
+    const row = STEP_QUANTITIES.indexOf(name);
     if (row !== cells.length) throw new RangeError(`${name} is out of its row.`);
     cells.push(termCell(term, 'quiet'));
     // On its own sheet a cell goes by its letters alone; one that comes to an error is blank.

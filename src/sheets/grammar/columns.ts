@@ -2,7 +2,7 @@
  * The columns of a table, each by its name: the one file where a table's columns become letters.
  * Cells, sums and formulas ask a table for its columns, so that a column is put in on one line.
  */
-import { columnLetters } from '../../core/cells/cell-range.ts';
+import { cellName, columnLetters } from '../../core/cells/cell-range.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { cell, sum, type DraftCell, type SheetRow } from './sheet-draft.ts';
 import type { CellValue } from './description.ts';
@@ -15,14 +15,15 @@ export interface HeadingFacts {
 }
 
 export interface Column {
-  readonly heading?: string | ((facts: HeadingFacts) => string);
+  readonly heading?: string | ((facts: HeadingFacts) => string) | null;
   /** Of the heading. */
   readonly style: StyleName;
   /** How many columns of the sheet it is wide; its cells are joined over them. */
   readonly wide: number;
 }
 
-type Heading = NonNullable<Column['heading']>;
+/** Null for a cell that only has the headings' look. */
+type Heading = NonNullable<Column['heading']> | null;
 
 /** A column whose heading stands at its left; `wide` in columns of the sheet. */
 export function left(heading: Heading, wide = 1): Column {
@@ -35,8 +36,8 @@ export function right(heading: Heading, wide = 1): Column {
 }
 
 /** A column of a list within a list: its heading stands out less. */
-export function noted(heading: Heading | null, wide = 1): Column {
-  return { ...(heading === null ? {} : { heading }), style: 'stick', wide };
+export function noted(heading: Heading, wide = 1): Column {
+  return { heading, style: 'stick', wide };
 }
 
 /** A column without a heading. */
@@ -80,12 +81,12 @@ export class Columns<Name extends string> {
 
   /** A cell of a row: `G12`. */
   at(name: Name, row: number): string {
-    return `${this.#letters(name)}${row}`;
+    return `${columnLetters(this.start(name))}${row}`;
   }
 
   /** A cell whose row stays where the formula is copied: `G$12`. */
   inRow(name: Name, row: number): string {
-    return `${this.#letters(name)}$${row}`;
+    return `${columnLetters(this.start(name))}$${row}`;
   }
 
   /** A cell that stays where the formula is copied: `$G$12`. */
@@ -149,12 +150,15 @@ export class Columns<Name extends string> {
   /**
    * The row of headings.
    *
+   * @param facts What the headings name; a table whose headings name nothing needs none.
    * @param given Words for columns whose headings come with the data.
    */
-  headings(facts: HeadingFacts, given?: Readonly<Partial<Record<Name, string>>>): SheetRow {
+  headings(facts?: HeadingFacts, given?: Readonly<Partial<Record<Name, string>>>): SheetRow {
     const headed = this.#columns.map(([name, { heading = null, style }]) => {
-      const text = typeof heading === 'function' ? heading(facts) : heading;
-      return [name, cell(given?.[name] ?? text, style)] as const;
+      const said = given?.[name] ?? heading;
+      if (typeof said !== 'function') return [name, cell(said, style)] as const;
+      if (facts === undefined) throw new RangeError(`The heading of “${name}” lacks its facts.`);
+      return [name, cell(said(facts), style)] as const;
     });
     return this.row(Object.fromEntries(headed) as NamedCells<Name>);
   }
@@ -175,10 +179,6 @@ export class Columns<Name extends string> {
       return [given, ...Array.from({ length: wide - 1 }, () => rest)];
     });
   }
-
-  #letters(name: Name): string {
-    return columnLetters(this.start(name));
-  }
 }
 
 export type ColumnName<Table> = Table extends Columns<infer Name> ? Name : never;
@@ -188,4 +188,10 @@ export function columns<const Name extends string>(
   named: Readonly<Record<Name, Column>>,
 ): Columns<Name> {
   return new Columns(named);
+}
+
+/** Cells of a sheet's column by its place, from 0, from row to row: `C4:C9`; one row is a cell. */
+export function rangeAt(column: number, first: number, last: number): string {
+  const top = cellName(first - 1, column);
+  return first === last ? top : `${top}:${cellName(last - 1, column)}`;
 }

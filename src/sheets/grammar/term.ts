@@ -3,7 +3,6 @@
  * are one definition. What a spreadsheet calls an error is NaN here; a blank text stands for it in a
  * cell, since a cell that goes on with it comes to nothing as well.
  */
-import { cellName, quoteSheet } from '../../core/cells/cell-range.ts';
 import type { CellDescription } from './description.ts';
 import type { StyleName } from './styles.ts';
 
@@ -130,11 +129,6 @@ export function chooseWords(
     ),
     value: cases.find(([when]) => when.value)?.[1] ?? otherwise,
   };
-}
-
-/** A cell that a formula refers to, with what stands in it; row and column from 0. */
-export function at(sheet: string, row: number, column: number, value: number): Term {
-  return { formula: `${quoteSheet(sheet)}!${cellName(row, column)}`, value };
 }
 
 /** A number in a cell; blank where it comes to an error. */

@@ -1,4 +1,5 @@
 /** How the columns of the input sheets look and what may be chosen in them. */
+import { absoluteRange } from '../../core/cells/cell-range.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import { OPENING_HEADINGS } from '../../planning/input/read-openings.ts';
 import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
@@ -35,9 +36,15 @@ export interface InputTable {
 
 /** Profiles that can be chosen on other sheets stand in these rows. */
 export const PROFILE_ROWS = 100;
+const NAMES_COLUMN = PROFILE_HEADINGS.findIndex(({ heading }) => heading === 'Profile');
 const PROFILE_NAMES: Allow = {
   kind: 'list from',
-  formula: `'Profiles'!$A$2:$A$${PROFILE_ROWS + 1}`,
+  formula: absoluteRange('Profiles', {
+    top: 1,
+    left: NAMES_COLUMN,
+    bottom: PROFILE_ROWS,
+    right: NAMES_COLUMN,
+  }),
 };
 
 const list = (values: readonly string[]): Allow => ({ kind: 'list', values });

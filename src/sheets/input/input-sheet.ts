@@ -1,9 +1,10 @@
 /** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
 import type { DecimalSign } from '../../core/units/number.ts';
-import { columnLetters } from '../../core/cells/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import type { RawCell, RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { clipText } from '../grammar/check/clean-text.ts';
+import { rangeAt } from '../grammar/columns.ts';
 import type {
   CellDescription,
   CellValue,
@@ -42,7 +43,6 @@ export function describeInputSheet(
   const columns = placeColumns(table, given);
   const rows = (given?.rows ?? []).map((row) => columns.map(({ from }) => row.cells[from ?? -1]));
   const count = Math.max(table.rows, rows.length + SPARE_ROWS);
-  const lastColumn = columnLetters(columns.length - 1);
   return {
     name: table.name,
     columns: columns.map(({ width, isNumber = false }, place) => ({
@@ -60,7 +60,12 @@ export function describeInputSheet(
         ),
       })),
     ],
-    tables: [{ name: `${table.name}Table`, range: `A1:${lastColumn}${count + 1}` }],
+    tables: [
+      {
+        name: `${table.name}Table`,
+        range: `${cellName(0, 0)}:${cellName(count, columns.length - 1)}`,
+      },
+    ],
     validations: columns.flatMap((column, place) => validation(column, place, count)),
     freeze: { rows: 1, columns: 1 },
     print: {
@@ -135,11 +140,10 @@ function plainValue(value: RawCell): CellValue | null {
 
 function validation(column: PlacedColumn, place: number, count: number): ValidationDescription[] {
   if (column.allow === undefined) return [];
-  const letters = columnLetters(place);
   const { allow, heading } = column;
   return [
     {
-      range: `${letters}2:${letters}${count + 1}`,
+      range: rangeAt(place, 2, count + 1),
       allow,
       strict: false,
       title: heading,

@@ -9,9 +9,17 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../grammar/description.ts';
+import { columns, left } from '../grammar/columns.ts';
 import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
 
-const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'];
+const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'] as const;
+const [SETTING, VALUE, UNIT, NOTE] = HEADINGS;
+const SHOP = columns({
+  [SETTING]: left(SETTING),
+  [VALUE]: left(VALUE),
+  [UNIT]: left(UNIT),
+  [NOTE]: left(NOTE),
+});
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
 const KEYS = Object.keys(SETTINGS) as SettingKey[];
 
@@ -36,7 +44,9 @@ export function describeShopSheet(
       { width: 62 },
     ],
     rows: [{ cells: HEADINGS.map((value) => ({ value, style: 'heading' as const })) }, ...rows],
-    tables: [{ name: 'ShopTable', range: `A1:D${rows.length + 1}` }],
+    tables: [
+      { name: 'ShopTable', range: `${SHOP.at(SETTING, 1)}:${SHOP.at(NOTE, rows.length + 1)}` },
+    ],
     validations: rows.flatMap(({ cells }, index) => validations(cells, index + 2)),
     freeze: { rows: 1, columns: 0 },
     print: {
@@ -97,10 +107,13 @@ function validations(
   const { allowed = [], kind } = settingOf(key);
   const words = allowed.includes(',') ? [] : allowed;
   const units = kind === 'length' ? LENGTH_UNITS : key === 'feed' ? ['ft/min', 'm/min'] : [];
-  const choose = (column: string, values: readonly string[]): ValidationDescription[] => {
+  const choose = (
+    column: typeof VALUE | typeof UNIT,
+    values: readonly string[],
+  ): ValidationDescription[] => {
     if (values.length === 0) return [];
     const allow = { kind: 'list', values } as const;
-    const range = `${column}${row}`;
+    const range = SHOP.at(column, row);
     return [
       {
         range,
@@ -111,5 +124,5 @@ function validations(
       },
     ];
   };
-  return [...choose('B', words), ...choose('C', units)];
+  return [...choose(VALUE, words), ...choose(UNIT, units)];
 }

@@ -1,18 +1,18 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { parseRange, rangesOverlap } from '../../src/core/cells/cell-range.ts';
-import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
+import { parseRange, rangesOverlap } from '../../../src/core/cells/cell-range.ts';
+import { checkDescription } from '../../../src/sheets/grammar/check/check-description.ts';
 import {
   cleanDescription,
   cleanText,
   clipText,
-} from '../../src/sheets/grammar/check/clean-text.ts';
+} from '../../../src/sheets/grammar/check/clean-text.ts';
 import type {
   SheetDescription,
   WorkbookDescription,
-} from '../../src/sheets/grammar/description.ts';
-import { richWorkbook, workbook } from '../hosts/sample-workbook.ts';
+} from '../../../src/sheets/grammar/description.ts';
+import { richWorkbook, workbook } from '../../hosts/sample-workbook.ts';
 
 function wrongWith(sheet: Partial<SheetDescription>): readonly string[] {
   return checkDescription(workbook([{ name: 'S', ...sheet }]));

@@ -1,8 +1,8 @@
 import { expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { rangesOverlap, type CellRange } from '../../src/core/cells/cell-range.ts';
-import { overlappingPairs } from '../../src/sheets/grammar/check/overlapping-pairs.ts';
+import { rangesOverlap, type CellRange } from '../../../src/core/cells/cell-range.ts';
+import { overlappingPairs } from '../../../src/sheets/grammar/check/overlapping-pairs.ts';
 
 const place = fc.nat({ max: 12 });
 const anyRange = fc.option(

@@ -1,10 +1,10 @@
 import { describe, expect, test } from '@jest/globals';
 
-import type { Drawing, Shape } from '../../src/drawings/drawing.ts';
-import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
-import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
-import { workbook } from '../hosts/sample-workbook.ts';
-import { TINY_DRAWING } from '../hosts/tiny-drawing.ts';
+import type { Drawing, Shape } from '../../../src/drawings/drawing.ts';
+import { checkDescription } from '../../../src/sheets/grammar/check/check-description.ts';
+import { cleanDescription } from '../../../src/sheets/grammar/check/clean-text.ts';
+import { workbook } from '../../hosts/sample-workbook.ts';
+import { TINY_DRAWING } from '../../hosts/tiny-drawing.ts';
 
 function wrongWith(change: Partial<Drawing>, at = 'B2'): readonly string[] {
   const drawing = { ...TINY_DRAWING, ...change };

@@ -1,8 +1,8 @@
 import { expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { layPages } from '../../src/sheets/grammar/lay-pages.ts';
-import { cell, SheetDraft } from '../../src/sheets/grammar/sheet-draft.ts';
+import { layPages } from '../../../src/sheets/grammar/lay-pages.ts';
+import { cell, SheetDraft } from '../../../src/sheets/grammar/sheet-draft.ts';
 
 const ROOM = 300;
 /** What layPages leaves to programs that count otherwise. */

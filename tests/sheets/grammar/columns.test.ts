@@ -1,0 +1,91 @@
+import { describe, expect, test } from '@jest/globals';
+import { bare, columns, left, noted, rangeAt, right } from '../../../src/sheets/grammar/columns.ts';
+import { cell } from '../../../src/sheets/grammar/sheet-draft.ts';
+
+/** Letters worked by hand: the name takes B and C, so that pieces stand in D. */
+const LIST = columns({
+  number: right('No.'),
+  name: left('Name', 2),
+  pieces: right(({ unit }) => `Pieces (${unit})`),
+  price: right(({ currency }) => `Price (${currency})`),
+});
+const FACTS = { unit: 'mm', currency: '€' } as const;
+
+describe('The columns of a table', () => {
+  test('have the letters of the columns of the sheet that they take', () => {
+    expect(LIST.width).toBe(5);
+    expect(LIST.at('number', 7)).toBe('A7');
+    expect(LIST.at('name', 7)).toBe('B7');
+    expect(LIST.at('pieces', 7)).toBe('D7');
+    expect([LIST.start('name'), LIST.end('name'), LIST.start('price')]).toEqual([1, 2, 4]);
+  });
+
+  test('keep row or all of a cell where a formula asks for it', () => {
+    expect(LIST.inRow('pieces', 12)).toBe('D$12');
+    expect(LIST.fixed('pieces', 12)).toBe('$D$12');
+    expect(LIST.range('price', 4, 9)).toBe('E4:E9');
+    expect(LIST.rowsOf('price', 4, 9)).toBe('E$4:E$9');
+    expect(LIST.fixedRange('price', 4, 9)).toBe('$E$4:$E$9');
+    expect(LIST.fixedRange('price', 4, 4)).toBe('$E$4');
+    expect(LIST.across('pieces', 'price', 3)).toBe('D3:E3');
+  });
+
+  test('add up to 0 where there is no row', () => {
+    expect(LIST.sum('price', 4, 9)).toBe('SUM(E4:E9)');
+    expect(LIST.sum('price', 4, 3)).toBe('0');
+  });
+
+  test('follow a column that is put in before them, and so does every formula', () => {
+    const more = columns({
+      number: right('No.'),
+      mark: left('Mark'),
+      name: left('Name', 2),
+      pieces: right('Pieces'),
+      price: right('Price'),
+    });
+    expect(more.at('pieces', 7)).toBe('E7');
+    expect(more.sum('price', 4, 9)).toBe('SUM(F4:F9)');
+    expect(more.joins()).toEqual([[2, 3]]);
+  });
+
+  test('reach past Z as a spreadsheet does', () => {
+    const wide = columns({ before: bare(26), after: bare() });
+    expect(wide.at('after', 1)).toBe('AA1');
+  });
+
+  test('give a row by name: what is not given is blank, and the row ends with what is', () => {
+    const pieces = cell(3, 'rowWhole');
+    expect(LIST.row({ pieces })).toEqual({ cells: [null, null, null, pieces], joins: [[1, 2]] });
+    const none = cell(null, 'totalLabel');
+    expect(LIST.loose({ pieces }, none)).toEqual({ cells: [none, none, none, pieces, none] });
+  });
+
+  test('say in their headings what the shop counts in', () => {
+    const { cells } = LIST.headings(FACTS);
+    expect(cells.map((one) => one?.value ?? null)).toEqual([
+      'No.',
+      'Name',
+      null,
+      'Pieces (mm)',
+      'Price (€)',
+    ]);
+    expect(cells[0]).toEqual({ value: 'No.', style: 'headingRight' });
+    expect(cells[1]).toEqual({ value: 'Name', style: 'heading' });
+  });
+
+  test('take headings that come with the data', () => {
+    const rooms = columns({ room: bare(), length: noted('Length') });
+    const { cells } = rooms.headings(undefined, { room: 'Hall' });
+    expect(cells.map((one) => one?.value)).toEqual(['Hall', 'Length']);
+  });
+
+  test('refuse a heading that lacks its facts, and a name that no column has', () => {
+    expect(() => LIST.headings()).toThrow(/heading of “pieces” lacks its facts/u);
+    expect(() => LIST.at('depth' as 'price', 1)).toThrow(/No column is called “depth”/u);
+  });
+});
+
+test('A column by its place gives a range, or a cell where it is one row', () => {
+  expect(rangeAt(2, 4, 9)).toBe('C4:C9');
+  expect(rangeAt(2, 4, 4)).toBe('C4');
+});
