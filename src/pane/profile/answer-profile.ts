@@ -3,14 +3,14 @@ import { fault, rewordFault, type Caution, type Fault } from '../../core/faults/
 import type { Setting } from '../../core/cove/cove.ts';
 import { checkCove } from '../../core/cove/feasibility.ts';
 import { parseLength, type ExactInches } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
-import { planSetUp, type SetUp } from '../../planning/plan-setup.ts';
+import type { CoveProfile } from '../../planning/job.ts';
+import { bladeOf, planSetUp, type SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
 
 export interface ProfileAnswer {
   /** Absent where a size can't be read. */
-  readonly profile: Profile | undefined;
+  readonly profile: CoveProfile | undefined;
   /** The shop's settings with this blade. */
   readonly shop: Shop;
   readonly setUp: SetUp | undefined;
@@ -26,10 +26,9 @@ export interface ProfileAnswer {
 const NO_CELL = { sheet: '', cell: '' };
 
 /** A profile of the job on the shop's saw. */
-export function answerProfile(profile: Profile, shop: Shop): ProfileAnswer {
+export function answerProfile(profile: CoveProfile, shop: Shop): ProfileAnswer {
   const planned = planSetUp(profile, shop);
-  const faults = planned?.faults ?? [];
-  return finish(profile, shop, planned?.setUp, faults, planned?.cautions ?? []);
+  return finish(profile, shop, planned.setUp, planned.faults, planned.cautions);
 }
 
 /** A cove as typed. Each field that can't be read is named; near flat and off-center may be blank. */
@@ -73,7 +72,7 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
   ) {
     return finish(undefined, shop, undefined, faults, []);
   }
-  const profile: Profile = {
+  const profile: CoveProfile = {
     name: 'A cove of your own',
     make: 'cove',
     cove: { width: Number(width), depth: Number(depth), offCenter: Number(offCenter) },
@@ -89,7 +88,7 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
 }
 
 function finish(
-  profile: Profile | undefined,
+  profile: CoveProfile | undefined,
   shop: Shop,
   setUp: SetUp | undefined,
   faults: readonly Fault[],
@@ -113,10 +112,8 @@ function finish(
   };
 }
 
-function settingOf(profile: Profile | undefined, shop: Shop): Setting | undefined {
-  if (profile?.cove === undefined) return undefined;
-  const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
-  return checkCove(profile.cove, blade).setting;
+function settingOf(profile: CoveProfile | undefined, shop: Shop): Setting | undefined {
+  return profile === undefined ? undefined : checkCove(profile.cove, bladeOf(shop)).setting;
 }
 
 /** Sizes and passes may both refuse one depth: once is enough. */

@@ -1,8 +1,8 @@
 /** The fields of a cove of one's own, as typed. */
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
 import { formatNumber } from '../../core/units/format-number.ts';
-import type { LengthReading } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
+import type { ExactInches, LengthReading } from '../../core/units/length.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import type { Shop } from '../../planning/shop.ts';
 
 /** Labels are the words that faults name the sizes by. */
@@ -54,21 +54,18 @@ export function usualCove(shop: Shop): TypedCove {
 }
 
 /** A profile of the job, with the shop's blade, as a person would type it. */
-export function typeProfile(profile: Profile, shop: Shop): TypedCove {
+export function typeProfile(profile: CoveProfile, shop: Shop): TypedCove {
   const { cove, blankWidth, blankThickness, nearFlat } = profile;
-  const type = (inches: number | undefined): string =>
-    inches === undefined ? '' : typeLength(inches, shop);
-  const number = (length: { valueOf: () => unknown } | undefined): number | undefined =>
-    length === undefined ? undefined : Number(length);
+  const type = (length: number | ExactInches): string => typeLength(Number(length), shop);
   return {
-    width: type(cove?.width),
-    depth: type(cove?.depth),
-    offCenter: type(cove?.offCenter),
-    blankWidth: type(number(blankWidth)),
-    blankThickness: type(number(blankThickness)),
-    nearFlat: type(number(nearFlat)),
-    bladeDiameter: type(Number(shop.bladeDiameter)),
-    kerf: type(Number(shop.kerf)),
+    width: type(cove.width),
+    depth: type(cove.depth),
+    offCenter: type(cove.offCenter),
+    blankWidth: type(blankWidth),
+    blankThickness: type(blankThickness),
+    nearFlat: nearFlat === undefined ? '' : type(nearFlat),
+    bladeDiameter: type(shop.bladeDiameter),
+    kerf: type(shop.kerf),
   };
 }
 

@@ -35,25 +35,34 @@ export const PROFILE_HEADINGS = [
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
+/** A row of Profiles: other tables may name it even where its sizes are at fault. */
+export interface ProfileRow {
+  readonly name: string;
+  readonly species: string;
+  /** Absent for a cove without a size that it needs, which has its fault. */
+  readonly profile?: Profile;
+}
+
+/** The rows that have a name, each name once. */
 export function readProfiles(
   table: RawTable,
   reading: LengthReading,
   findings: Findings,
-): Profile[] {
-  const profiles = new Map<string, Profile>();
+): ProfileRow[] {
+  const rows = new Map<string, ProfileRow>();
   for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
-    const profile = readProfile(row);
-    if (profile === undefined) continue;
-    if (profiles.has(nameKey(profile.name))) {
-      row.refuse('Profile', fault('job.profile-twice', 'Profile', profile.name));
+    const read = readProfile(row);
+    if (read === undefined) continue;
+    if (rows.has(nameKey(read.name))) {
+      row.refuse('Profile', fault('job.profile-twice', 'Profile', read.name));
     } else {
-      profiles.set(nameKey(profile.name), profile);
+      rows.set(nameKey(read.name), read);
     }
   }
-  return [...profiles.values()];
+  return [...rows.values()];
 }
 
-function readProfile(row: RowReader): Profile | undefined {
+function readProfile(row: RowReader): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
   const width = row.length('Cove width');
@@ -68,8 +77,7 @@ function readProfile(row: RowReader): Profile | undefined {
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');
   const thicknessClass = row.text('Class');
-  const made = make !== 'buy';
-  if (made) {
+  if (make !== 'buy') {
     const needed = ['Cove width', 'Cove depth', 'Blank width', 'Blank thickness'];
     if (make === 'crown cove') needed.push('Spring');
     for (const heading of needed) {
@@ -83,27 +91,43 @@ function readProfile(row: RowReader): Profile | undefined {
     if (!found.ok) for (const one of found.faults) row.refuse('Class', one);
   }
   if (name === undefined) return undefined;
-  return {
+  const species = row.text('Species');
+  const molding = {
     name,
-    make,
-    ...(made && width !== undefined && depth !== undefined
-      ? {
-          cove: {
-            width: Number(width),
-            depth: Number(depth),
-            offCenter: Number(offCenter ?? 0),
-          },
-        }
-      : {}),
-    ...(blankWidth === undefined ? {} : { blankWidth }),
-    ...(blankThickness === undefined ? {} : { blankThickness }),
-    ...(nearFlat === undefined ? {} : { nearFlat }),
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
-    species: row.text('Species'),
+    species,
     thicknessClass,
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),
     note: row.text('Note'),
     where: row.where('Profile'),
   };
+  if (make === 'buy') {
+    const size = {
+      ...(blankWidth === undefined ? {} : { blankWidth }),
+      ...(blankThickness === undefined ? {} : { blankThickness }),
+    };
+    return { name, species, profile: { ...molding, make, ...size } };
+  }
+  if (
+    width === undefined ||
+    depth === undefined ||
+    blankWidth === undefined ||
+    blankThickness === undefined
+  ) {
+    return { name, species };
+  }
+  const coved = {
+    ...molding,
+    cove: { width: Number(width), depth: Number(depth), offCenter: Number(offCenter ?? 0) },
+    blankWidth,
+    blankThickness,
+    ...(nearFlat === undefined ? {} : { nearFlat }),
+  };
+  // A crown cove whose spring is at fault can still be tried at the saw, as the cove that it is.
+  const profile: Profile =
+    make === 'cove' || spring === undefined
+      ? { ...coved, make: 'cove' }
+      : { ...coved, make, spring: degrees(spring) };
+  return { name, species, profile };
 }

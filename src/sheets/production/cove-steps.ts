@@ -1,8 +1,7 @@
 /** The steps at the saw: each cove on its whole blanks, then smoothed. */
 import { toDegrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
-import type { ProfilePlan } from '../../planning/job-plan.ts';
-import type { SetUp } from '../../planning/plan-setup.ts';
+import { isCovePlan, type CovePlan } from '../../planning/job-plan.ts';
 import { numberIn } from '../words/print-length.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
@@ -17,8 +16,7 @@ const SQUARE_FOOT = { in: '144', mm: '92903.04' } as const;
 const FEED_UNIT = { in: '12', mm: '1000' } as const;
 
 interface Made {
-  readonly planned: ProfilePlan;
-  readonly setUp: SetUp;
+  readonly planned: CovePlan;
   /** In the order of the plan. */
   readonly index: number;
 }
@@ -26,7 +24,7 @@ interface Made {
 export function listCoveSteps(facts: OrderFacts): Step[] {
   const made = listMade(facts);
   const byChange = [...made].sort(
-    ({ setUp: one }, { setUp: other }) =>
+    ({ planned: { setUp: one } }, { planned: { setUp: other } }) =>
       one.setting.tilt - other.setting.tilt || one.setting.approach - other.setting.approach,
   );
   return [
@@ -38,15 +36,14 @@ export function listCoveSteps(facts: OrderFacts): Step[] {
 function listMade({ plan }: OrderFacts): Made[] {
   const made: Made[] = [];
   plan.profiles.forEach((planned, index) => {
-    const { setUp } = planned;
-    if (setUp !== undefined) made.push({ planned, setUp, index });
+    if (isCovePlan(planned)) made.push({ planned, index });
   });
   return made;
 }
 
-function cutStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
+function cutStep({ plan, own }: OrderFacts, { planned, index }: Made): Step {
   const { unit, decimalSign } = plan.job.shop;
-  const { tally, profile } = planned;
+  const { tally, profile, setUp } = planned;
   const { tilt, approach } = setUp.setting;
   const quantities = (column: string): string => rowCell(own.quantityRows, index, column);
   const rate = (name: Parameters<typeof rateCell>[1]): string => rateCell(own, name);
@@ -70,9 +67,9 @@ function cutStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): St
   };
 }
 
-function smoothStep({ plan, own }: OrderFacts, { planned, setUp, index }: Made): Step {
+function smoothStep({ plan, own }: OrderFacts, { planned, index }: Made): Step {
   const { unit } = plan.job.shop;
-  const { tally, profile } = planned;
+  const { tally, profile, setUp } = planned;
   const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
   return {
     work: `Scrape and sand ${profile.name}`,
