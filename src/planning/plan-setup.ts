@@ -2,6 +2,7 @@
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { fault, placeFault } from '../core/faults/fault.ts';
 import type { Blade, Cove, Setting } from '../core/cove/cove.ts';
+import { bladeOf } from '../core/cove/cove-sizes.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
 import { computeLeastRadius } from '../core/cove/least-radius.ts';
@@ -91,10 +92,6 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
   };
   cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));
   return { setUp, faults, cautions };
-}
-
-export function bladeOf(shop: Shop): Blade {
-  return { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
 }
 
 export function coveBlankOf({ blankWidth, blankThickness, nearFlat }: CoveProfile): CoveBlank {

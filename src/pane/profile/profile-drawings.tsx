@@ -1,10 +1,11 @@
 /** The section in the blank and the table from above, to scale. */
 import type { ReactNode } from 'react';
+import { bladeOf } from '../../core/cove/cove-sizes.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
 import { DrawingFigure } from '../look/drawing-figure.tsx';
 import { Section } from '../look/section.tsx';
-import { bladeOf, coveBlankOf } from '../../planning/plan-setup.ts';
+import { coveBlankOf } from '../../planning/plan-setup.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 

@@ -1,4 +1,12 @@
 /** The Profiles table. */
+import {
+  COVE_SIZES,
+  coveOf,
+  isComplete,
+  readSizes,
+  type CoveSize,
+  type SizeKey,
+} from '../../core/cove/cove-sizes.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
@@ -16,15 +24,20 @@ export const PROFILE_ANSWERS = {
   toMind: 'What to mind (the last four columns are worked out live; delete them if you like)',
 } as const;
 
+/** A cove's sizes that have columns here; the blade is the shop's. */
+export const PROFILE_SIZES = [
+  'width',
+  'depth',
+  'offCenter',
+  'blankWidth',
+  'blankThickness',
+  'nearFlat',
+] as const satisfies readonly SizeKey[];
+
 export const PROFILE_HEADINGS = [
   { heading: 'Profile', required: true },
   { heading: 'Make' },
-  { heading: 'Cove width' },
-  { heading: 'Cove depth' },
-  { heading: 'Off-center' },
-  { heading: 'Blank width' },
-  { heading: 'Blank thickness' },
-  { heading: 'Near flat' },
+  ...PROFILE_SIZES.map((key) => ({ heading: COVE_SIZES[key].label })),
   { heading: 'Spring' },
   { heading: 'Miter across' },
   { heading: 'Species' },
@@ -65,12 +78,9 @@ export function readProfiles(
 function readProfile(row: RowReader): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
-  const width = row.length('Cove width');
-  const depth = row.length('Cove depth');
-  const offCenter = row.length('Off-center', true);
-  const blankWidth = row.length('Blank width');
-  const blankThickness = row.length('Blank thickness');
-  const nearFlat = row.length('Near flat', true);
+  const sizes = readSizes(PROFILE_SIZES, ({ label, least }) =>
+    row.length(label, least === 'from 0'),
+  );
   const spring = row.number('Spring', 1, 89);
   const allowance = row.number('Offcut allowance %', 0, 300);
   const miterAcross = row.isBlank('Miter across')
@@ -78,7 +88,9 @@ function readProfile(row: RowReader): ProfileRow | undefined {
     : row.word('Miter across', MITERS_ACROSS, 'face');
   const thicknessClass = row.text('Class');
   if (make !== 'buy') {
-    const needed = ['Cove width', 'Cove depth', 'Blank width', 'Blank thickness'];
+    const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
+      .filter(({ blank }) => blank === 'refused')
+      .map(({ label }) => label);
     if (make === 'crown cove') needed.push('Spring');
     for (const heading of needed) {
       if (row.isBlank(heading)) {
@@ -103,23 +115,18 @@ function readProfile(row: RowReader): ProfileRow | undefined {
     where: row.where('Profile'),
   };
   if (make === 'buy') {
+    const { blankWidth, blankThickness } = sizes;
     const size = {
       ...(blankWidth === undefined ? {} : { blankWidth }),
       ...(blankThickness === undefined ? {} : { blankThickness }),
     };
     return { name, species, profile: { ...molding, make, ...size } };
   }
-  if (
-    width === undefined ||
-    depth === undefined ||
-    blankWidth === undefined ||
-    blankThickness === undefined
-  ) {
-    return { name, species };
-  }
+  if (!isComplete(sizes)) return { name, species };
+  const { blankWidth, blankThickness, nearFlat } = sizes;
   const coved = {
     ...molding,
-    cove: { width: Number(width), depth: Number(depth), offCenter: Number(offCenter ?? 0) },
+    cove: coveOf(sizes),
     blankWidth,
     blankThickness,
     ...(nearFlat === undefined ? {} : { nearFlat }),
