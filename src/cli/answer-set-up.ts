@@ -1,19 +1,32 @@
 /** One row of the set-ups file answered: the saw's set-up, or every reason against it. */
-import { USUAL_BLADE } from '../core/cove/cove.ts';
+import {
+  bladeOf,
+  COVE_SIZES,
+  coveOf,
+  isComplete,
+  readSizes,
+  type SizeKey,
+} from '../core/cove/cove-sizes.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import type { ExactInches } from '../core/units/length.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
+
+const SIZES = [
+  'width',
+  'depth',
+  'offCenter',
+  'bladeDiameter',
+  'kerf',
+] as const satisfies readonly SizeKey[];
 
 export const SET_UP_HEADINGS = [
   { heading: 'Profile', required: true },
-  { heading: 'Cove width', required: true },
-  { heading: 'Cove depth', required: true },
-  { heading: 'Off-center' },
-  { heading: 'Blade diameter' },
-  { heading: 'Kerf' },
+  ...SIZES.map((key) => {
+    const { label, blank } = COVE_SIZES[key];
+    return { heading: label, required: blank === 'refused' };
+  }),
 ];
 
 /** As `setups --json` gives it: angles in degrees and heights in inches, unrounded. */
@@ -35,17 +48,13 @@ export interface SetUpAnswer {
 /** `findings` is where the row reports to: what it reports is taken out of it, into the answer. */
 export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
   const profile = row.requiredText('Profile') ?? null;
-  const width = row.requiredLength('Cove width');
-  const depth = row.requiredLength('Cove depth');
-  const offCenter = inchesOr(0, row.length('Off-center', true));
-  const diameter = inchesOr(USUAL_BLADE.diameter, row.length('Blade diameter'));
-  const kerf = inchesOr(USUAL_BLADE.kerf, row.length('Kerf', true));
+  const sizes = readSizes(SIZES, ({ label, least, blank }) =>
+    blank === 'refused' ? row.requiredLength(label) : row.length(label, least === 'from 0'),
+  );
   const unreadable = findings.faults.splice(0);
-  if (unreadable.length > 0 || width === undefined || depth === undefined) {
-    return refused(profile, unreadable, []);
-  }
-  const cove = { width: Number(width), depth: Number(depth), offCenter };
-  const judged = checkCove(cove, { diameter, kerf });
+  if (unreadable.length > 0 || !isComplete(sizes)) return refused(profile, unreadable, []);
+  const cove = coveOf(sizes);
+  const judged = checkCove(cove, bladeOf(sizes));
   const passes = planPasses(cove.depth);
   const place = (one: Fault): Fault => placeFault(one, row.where(columnOf(one)));
   const faults = [...judged.faults, ...passes.faults].map(place);
@@ -82,10 +91,6 @@ function refused(
     faults,
     cautions,
   };
-}
-
-function inchesOr(usual: number, length: ExactInches | undefined): number {
-  return length === undefined ? usual : Number(length);
 }
 
 /** The column that a fault is about; one about the cove as a whole stands at its profile. */

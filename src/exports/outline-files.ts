@@ -1,6 +1,6 @@
 /** The end of each cove's board at full size, as DXF for template makers. */
 import { outlineToDxf } from '../drawings/to-dxf.ts';
-import type { JobPlan } from '../planning/job-plan.ts';
+import { isCovePlan, type JobPlan } from '../planning/job-plan.ts';
 import type { ExportFile } from './export-file.ts';
 import { newFileNames } from './file-names.ts';
 
@@ -11,17 +11,10 @@ export function outlineFiles(
 ): ExportFile[] {
   const { unit, tiltSide } = job.shop;
   const nameFile = newFileNames();
-  return profiles.flatMap(({ profile, setUp }) => {
-    const { name, blankWidth, blankThickness, nearFlat } = profile;
-    if (setUp === undefined || blankWidth === undefined || blankThickness === undefined) return [];
-    const blank = {
-      width: Number(blankWidth),
-      thickness: Number(blankThickness),
-      ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
-    };
-    const { blade, setting } = setUp;
+  return profiles.filter(isCovePlan).map(({ profile: { name }, setUp }) => {
+    const { blade, setting, blank } = setUp;
     const notes = [name, ...cautions];
     const text = outlineToDxf({ blade, setting, blank, tiltSide, unit, notes });
-    return [{ path: `outlines/${nameFile(name)}.dxf`, text }];
+    return { path: `outlines/${nameFile(name)}.dxf`, text };
   });
 }

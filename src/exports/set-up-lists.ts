@@ -1,7 +1,7 @@
 /** Lists of how the saw is set: a row a cove, a row a pass, a row a mark. */
 import type { RailMark } from '../core/cove/rails.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import type { JobPlan, ProfilePlan } from '../planning/job-plan.ts';
+import { isCovePlan, type CovePlan, type JobPlan } from '../planning/job-plan.ts';
 import type { SetUp } from '../planning/plan-setup.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
 import type { List, ListValue } from './csv-list.ts';
@@ -93,9 +93,7 @@ export function listRailMarks(plan: JobPlan): List {
 
 function eachSetUp(
   { profiles }: JobPlan,
-  rowsOf: (profile: ProfilePlan['profile'], setUp: SetUp) => ListValue[][],
+  rowsOf: (profile: CovePlan['profile'], setUp: SetUp) => ListValue[][],
 ): ListValue[][] {
-  return profiles.flatMap(({ profile, setUp }) =>
-    setUp === undefined ? [] : rowsOf(profile, setUp),
-  );
+  return profiles.filter(isCovePlan).flatMap(({ profile, setUp }) => rowsOf(profile, setUp));
 }

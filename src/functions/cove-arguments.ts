@@ -1,44 +1,43 @@
 /** Arguments that the functions about coves share, and the cove and blade that they make. */
-import { USUAL_BLADE, type Blade, type Cove } from '../core/cove/cove.ts';
+import type { Setting } from '../core/cove/cove.ts';
+import { bladeOf, COVE_SIZES, coveOf, type CoveSize } from '../core/cove/cove-sizes.ts';
 import { checkCove, type Feasibility } from '../core/cove/feasibility.ts';
 import type { CoveStock } from '../core/cove/stock.ts';
 import { fault, failed, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
-import type { Setting } from '../core/cove/cove.ts';
 import type { LengthArgument, Values } from './argument.ts';
 
-export const WIDTH = { name: 'Width', kind: 'length', least: 'above 0', blank: 'refused' } as const;
-export const DEPTH = { name: 'Depth', kind: 'length', least: 'above 0', blank: 'refused' } as const;
+/** A size as an argument, by its own name. */
+export function sizeArgument<Size extends CoveSize>(
+  size: Size,
+): LengthArgument & Pick<Size, 'least' | 'blank'> {
+  return { name: size.label, kind: 'length', least: size.least, blank: size.blank };
+}
+
+export const WIDTH = { ...sizeArgument(COVE_SIZES.width), name: 'Width' } as const;
+export const DEPTH = { ...sizeArgument(COVE_SIZES.depth), name: 'Depth' } as const;
 
 /** Its sign is judged by the core, which says what to do about one. */
-export const OFF_CENTER = { name: 'Off-center', kind: 'length', least: 'any', blank: 0 } as const;
+export const OFF_CENTER = { ...sizeArgument(COVE_SIZES.offCenter), least: 'any' } as const;
 
 export const BLADE = {
-  bladeDiameter: {
-    name: 'Blade diameter',
-    kind: 'length',
-    least: 'above 0',
-    blank: USUAL_BLADE.diameter,
-  },
-  kerf: { name: 'Kerf', kind: 'length', least: 'from 0', blank: USUAL_BLADE.kerf },
-} as const satisfies Readonly<Record<string, LengthArgument>>;
+  bladeDiameter: sizeArgument(COVE_SIZES.bladeDiameter),
+  kerf: sizeArgument(COVE_SIZES.kerf),
+} as const;
 
 export const COVE = { width: WIDTH, depth: DEPTH, offCenter: OFF_CENTER, ...BLADE } as const;
 
 /** The names that a person sees where the core says it in other words. */
 const NAMES: Readonly<Record<string, string>> = {
-  'Cove width': WIDTH.name,
-  'Cove depth': DEPTH.name,
-  'Blank thickness': 'Stock thickness',
+  [COVE_SIZES.width.label]: WIDTH.name,
+  [COVE_SIZES.depth.label]: DEPTH.name,
+  [COVE_SIZES.blankThickness.label]: 'Stock thickness',
 };
 
 export type CoveValues = Values<typeof COVE>;
 
 /** Can it be made? As core/cove/feasibility.ts has it, in the words of the functions' arguments. */
 export function judgeCove(given: CoveValues, stock?: CoveStock): Feasibility {
-  const { width, depth, offCenter, bladeDiameter, kerf } = given;
-  const cove: Cove = { width, depth, offCenter };
-  const blade: Blade = { diameter: bladeDiameter, kerf };
-  const judged = checkCove(cove, blade, {}, stock);
+  const judged = checkCove(coveOf(given), bladeOf(given), {}, stock);
   return { ...judged, faults: judged.faults.map(nameAsHere) };
 }
 

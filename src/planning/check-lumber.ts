@@ -78,9 +78,9 @@ function checkBlanks(plan: JobPlan, group: CuttingGroup): string[] {
       const { item, unit, strip, strips } = stick;
       if (item.kind !== 'board') {
         const { width } = item;
-        const narrow =
-          width !== undefined && profile.make !== 'buy' && profile.blankWidth?.gt(width);
-        if (narrow === true) wrong.push(`${stick.id} comes from a stick too narrow for it.`);
+        const isNarrow =
+          width !== undefined && profile.make !== 'buy' && profile.blankWidth.gt(width);
+        if (isNarrow) wrong.push(`${stick.id} comes from a stick too narrow for it.`);
         if (strip !== 1 || strips !== 1) wrong.push(`${stick.id} is a blank of a stick.`);
         continue;
       }

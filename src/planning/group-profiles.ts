@@ -2,7 +2,6 @@
 import type { ExactInches } from '../core/units/length.ts';
 import type { Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
-import type { SetUp } from './plan-setup.ts';
 import type { StockUnit } from './stock-units.ts';
 
 /** A profile with pieces to cut, and all that its planning needs. */
@@ -10,7 +9,6 @@ export interface PreparedProfile {
   readonly profile: Profile;
   readonly pieces: readonly Piece[];
   readonly units: readonly StockUnit[];
-  readonly setUp?: SetUp;
 }
 
 export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];

@@ -2,7 +2,7 @@
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem.ts';
-import type { Job, Profile, StockItem } from './job.ts';
+import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
 
@@ -120,13 +120,23 @@ export interface Tally {
   readonly pounds?: number;
 }
 
-export interface ProfilePlan {
-  readonly profile: Profile;
-  readonly setUp?: SetUp;
+interface Planned {
   readonly sticks: readonly CutStick[];
   readonly tally: Tally;
   readonly money: Money;
 }
+
+export interface BoughtPlan extends Planned {
+  readonly profile: BoughtProfile;
+  readonly setUp?: undefined;
+}
+
+export interface CovePlan extends Planned {
+  readonly profile: CoveProfile;
+  readonly setUp: SetUp;
+}
+
+export type ProfilePlan = BoughtPlan | CovePlan;
 
 /** One profile in one room: the line that a client sees. */
 export interface RoomLine {
@@ -178,6 +188,10 @@ export function benchHoursOf(hours: Hours): number {
 
 export function hoursOf(hours: Hours): number {
   return hours.setUp + hours.passes + hours.smoothing + hours.crosscuts;
+}
+
+export function isCovePlan(planned: ProfilePlan): planned is CovePlan {
+  return planned.setUp !== undefined;
 }
 
 /** Plans of a group, in the order of its profiles. */

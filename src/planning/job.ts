@@ -67,15 +67,9 @@ export interface Opening {
   readonly where: Where;
 }
 
-export interface Profile {
+interface Molding {
   readonly name: string;
-  readonly make: Make;
-  /** Present for a cove or crown cove cut here. */
-  readonly cove?: Cove;
-  readonly blankWidth?: ExactInches;
-  readonly blankThickness?: ExactInches;
-  readonly nearFlat?: ExactInches;
-  /** From the wall. */
+  /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
   /** Absent: by how a run is measured, see computeCutLength. */
   readonly miterAcross?: (typeof MITERS_ACROSS)[number];
@@ -86,6 +80,35 @@ export interface Profile {
   readonly note: string;
   readonly where: Where;
 }
+
+/** A molding as the yard sells it. Its size is known where Profiles gives it. */
+export interface BoughtProfile extends Molding {
+  readonly make: 'buy';
+  readonly blankWidth?: ExactInches;
+  readonly blankThickness?: ExactInches;
+}
+
+/** A cove that this shop cuts, from blanks of this size. */
+interface Coved extends Molding {
+  readonly cove: Cove;
+  readonly blankWidth: ExactInches;
+  readonly blankThickness: ExactInches;
+  /** Of the blank's face, by the near rail; absent: as wide as the far one. */
+  readonly nearFlat?: ExactInches;
+}
+
+export interface FlatCoveProfile extends Coved {
+  readonly make: 'cove';
+}
+
+/** A cove that stands between wall and ceiling. */
+export interface CrownCoveProfile extends Coved {
+  readonly make: 'crown cove';
+  readonly spring: Degrees;
+}
+
+export type CoveProfile = FlatCoveProfile | CrownCoveProfile;
+export type Profile = BoughtProfile | CoveProfile;
 
 export interface StockItem {
   /** A profile's or a species' name. */

@@ -12,15 +12,15 @@ import {
 } from './cut-sticks.ts';
 import type { PreparedGroup } from './group-profiles.ts';
 import { nameGroup, spareId, stateProblem, type UsedStock } from './group-problem.ts';
-import type { CuttingGroup, ProfilePlan } from './job-plan.ts';
-import { creditProfile, priceProfile, shareLumber } from './money.ts';
+import type { CuttingGroup } from './job-plan.ts';
+import { creditProfile, shareLumber } from './money.ts';
+import type { ProfileCut } from './plan-profile.ts';
 import type { Shop } from './shop.ts';
-import { tallyProfile } from './tally.ts';
 
 export interface GroupPlanning {
   /** Both or neither. */
   readonly group?: CuttingGroup;
-  readonly profiles?: readonly ProfilePlan[];
+  readonly cuts?: readonly ProfileCut[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -46,14 +46,13 @@ export async function planGroup(
   if (answer.plan.unserved.length > 0) {
     return { faults: unservedFaults(prepared, answer), cautions };
   }
-  return { ...readGroup(prepared, { ...stated, answer, used }, shop), faults: [], cautions };
+  return { ...readGroup(prepared, { ...stated, answer, used }), faults: [], cautions };
 }
 
 function readGroup(
   prepared: PreparedGroup,
   answered: AnsweredGroup,
-  shop: Shop,
-): { group: CuttingGroup; profiles: readonly ProfilePlan[] } {
+): { group: CuttingGroup; cuts: readonly ProfileCut[] } {
   const { problem, answer } = answered;
   const profiles = prepared.map(({ profile }) => profile);
   const lumber = shareLumber(profiles, answered);
@@ -70,14 +69,15 @@ function readGroup(
       lumberCents: answer.plan.costCents,
       offcutCreditCents: answer.plan.creditCents,
     },
-    profiles: prepared.map(({ profile, pieces, setUp }): ProfilePlan => {
+    cuts: prepared.map(({ profile, pieces }): ProfileCut => {
       const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-      const sticks = readSticks(profile, answered, byId);
-      const tally = tallyProfile(profile, pieces, sticks, setUp, shop);
-      const credit = creditProfile(profile, answered);
-      const money = priceProfile(lumber.get(profile.name) ?? 0, credit, tally.hours, shop);
-      const planned = { profile, sticks, tally, money };
-      return setUp === undefined ? planned : { ...planned, setUp };
+      return {
+        profile,
+        pieces,
+        sticks: readSticks(profile, answered, byId),
+        lumberCents: lumber.get(profile.name) ?? 0,
+        offcutCreditCents: creditProfile(profile, answered),
+      };
     }),
   };
 }

@@ -4,12 +4,13 @@ import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions } from '../cutting/problem.ts';
 import { nameGroup, spareLength } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
-import { nameKey, sameName, type Job, type StockItem } from './job.ts';
-import type { CuttingGroup, JobPlan, ProfilePlan } from './job-plan.ts';
+import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
+import type { CuttingGroup, JobPlan } from './job-plan.ts';
 import type { Piece } from './piece.ts';
 import { listPieces } from './pieces/list-pieces.ts';
 import { planGroup } from './plan-group.ts';
-import { planSetUp } from './plan-setup.ts';
+import { planProfile, type ProfileCut } from './plan-profile.ts';
+import { planSetUp, type SetUp } from './plan-setup.ts';
 import { shareTime } from './share-time.ts';
 import { findStock } from './stock-units.ts';
 import { shortRestCautions } from './short-rests.ts';
@@ -24,7 +25,7 @@ export interface JobPlanning {
 
 /** A budget in milliseconds is for the whole job; one in steps for each group. */
 export interface PlanJobOptions extends PlanSticksOptions {
-  /** Called before each group is planned, with its profiles' names, and once after the last: so many of so many done. */
+  /** Called with (done, total, next profile) before each group and once at the end. */
   readonly onProfile?: (done: number, of: number, profile: string) => void;
   /** Plans the sticks of a group, in a worker for instance. Absent: here. */
   readonly planSticks?: typeof planSticks;
@@ -51,13 +52,16 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     options,
   );
   faults.push(...planned.faults);
-  cautions.push(...planned.cautions, ...shortRestCautions(planned.profiles, job.shop));
+  cautions.push(...planned.cautions, ...shortRestCautions(planned.cuts, job.shop));
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;
   const { groups } = planned;
-  const byProfile = new Map(planned.profiles.map((one) => [one.profile, one]));
-  const profiles = job.profiles.flatMap((profile) => byProfile.get(profile) ?? []);
+  const cutOf = new Map(planned.cuts.map((one) => [one.profile, one]));
+  const profiles = job.profiles.flatMap((profile) => {
+    const cut = cutOf.get(profile);
+    return cut === undefined ? [] : planProfile(cut, prepared.setUps.get(profile), job.shop);
+  });
   const plan: JobPlan = {
     job,
     pieces: listed.pieces,
@@ -70,31 +74,35 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   return { plan, ...found };
 }
 
-/** Every profile that has pieces to cut and stock to cut them from, with its set-up. */
+/** Every profile that has pieces to cut and stock to cut them from; the set-ups of the coves among them. */
 function prepareProfiles(
   job: Job,
   pieces: readonly Piece[],
-): { profiles: PreparedProfile[]; faults: Fault[]; cautions: Caution[] } {
+): {
+  profiles: PreparedProfile[];
+  setUps: ReadonlyMap<Profile, SetUp>;
+  faults: Fault[];
+  cautions: Caution[];
+} {
   const profiles: PreparedProfile[] = [];
+  const setUps = new Map<Profile, SetUp>();
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
   for (const profile of job.profiles) {
     const live = pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
     if (live.length === 0) continue;
-    const found = planSetUp(profile, job.shop);
+    if (profile.make !== 'buy') {
+      const found = planSetUp(profile, job.shop);
+      faults.push(...found.faults);
+      cautions.push(...found.cautions);
+      if (found.setUp !== undefined) setUps.set(profile, found.setUp);
+    }
     const stock = findStock(profile, job);
-    faults.push(...(found?.faults ?? []), ...stock.faults);
-    cautions.push(...(found?.cautions ?? []), ...stock.cautions);
-    if (stock.units.length === 0) continue;
-    const setUp = found?.setUp;
-    profiles.push({
-      profile,
-      pieces: live,
-      units: stock.units,
-      ...(setUp === undefined ? {} : { setUp }),
-    });
+    faults.push(...stock.faults);
+    cautions.push(...stock.cautions);
+    if (stock.units.length > 0) profiles.push({ profile, pieces: live, units: stock.units });
   }
-  return { profiles, faults, cautions };
+  return { profiles, setUps, faults, cautions };
 }
 
 /** @param isLost There are faults already: the groups are planned only to find the others. */
@@ -105,12 +113,12 @@ async function planGroups(
   { onProfile, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
 ): Promise<{
   groups: CuttingGroup[];
-  profiles: ProfilePlan[];
+  cuts: ProfileCut[];
   faults: Fault[];
   cautions: Caution[];
 }> {
   const groups: CuttingGroup[] = [];
-  const profiles: ProfilePlan[] = [];
+  const cuts: ProfileCut[] = [];
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
   const used = new Map<StockItem, number>();
@@ -126,13 +134,13 @@ async function planGroups(
     cautions.push(...planned.cautions);
     if (planned.group === undefined) continue;
     groups.push(planned.group);
-    profiles.push(...(planned.profiles ?? []));
+    cuts.push(...(planned.cuts ?? []));
     for (const { item, fromRack, bought } of planned.group.stockUse) {
       used.set(item, (used.get(item) ?? 0) + fromRack + bought);
     }
   }
   onProfile?.(prepared.length, prepared.length, '');
-  return { groups, profiles, faults, cautions };
+  return { groups, cuts, faults, cautions };
 }
 
 /** A set-up spare shorter than the shop's least blank is planned as long as that. */

@@ -1,7 +1,8 @@
 /** The set-up of one cove profile on the shop's saw: everything that its page needs. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { fault, placeFault } from '../core/faults/fault.ts';
-import type { Blade, Setting } from '../core/cove/cove.ts';
+import type { Blade, Cove, Setting } from '../core/cove/cove.ts';
+import { bladeOf } from '../core/cove/cove-sizes.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
 import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
 import { computeLeastRadius } from '../core/cove/least-radius.ts';
@@ -11,11 +12,21 @@ import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/c
 import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
 import { computeFlats } from '../core/cove/stock.ts';
 import { degrees } from '../core/units/angle.ts';
-import type { Profile } from './job.ts';
+import type { CoveProfile } from './job.ts';
 import type { Shop } from './shop.ts';
 import { tableSizeOf } from './table-size.ts';
 
+/** The board that a cove is cut on, in inches. */
+export interface CoveBlank {
+  readonly width: number;
+  readonly thickness: number;
+  /** Absent: the cove sits midway. */
+  readonly nearFlat?: number;
+}
+
 export interface SetUp {
+  readonly cove: Cove;
+  readonly blank: CoveBlank;
   readonly blade: Blade;
   readonly setting: Setting;
   readonly cut: CutCove;
@@ -37,17 +48,16 @@ export interface SetUpReading {
   readonly cautions: readonly Caution[];
 }
 
-/** Undefined for a profile that is bought; else the set-up or every reason against it, placed. */
-export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefined {
-  const { cove, blankWidth, blankThickness } = profile;
-  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) {
-    return undefined;
-  }
-  const blade: Blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
+/** The set-up, or every reason against it, placed at the profile's row. */
+export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
+  const { cove } = profile;
+  const blade = bladeOf(shop);
+  const blank = coveBlankOf(profile);
+  const { width: blankWidth, thickness: blankThickness, ...nearFlat } = blank;
   const stock = {
-    blankWidth: Number(blankWidth),
-    blankThickness: Number(blankThickness),
-    ...(profile.nearFlat === undefined ? {} : { nearFlat: Number(profile.nearFlat) }),
+    blankWidth,
+    blankThickness,
+    ...nearFlat,
     leastWeb: Number(shop.leastWeb),
     leastFlat: Number(shop.leastFlat),
   };
@@ -64,6 +74,8 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
   const flats = computeFlats(cove.width, stock);
   const cut = computeCut(blade, setting);
   const setUp: SetUp = {
+    cove,
+    blank,
     blade,
     setting,
     cut,
@@ -73,13 +85,21 @@ export function planSetUp(profile: Profile, shop: Shop): SetUpReading | undefine
       tilt: degrees(shop.tiltScaleStep),
     }),
     flats,
-    web: stock.blankThickness - cove.depth,
+    web: blank.thickness - cove.depth,
     arcLength: computeArcLength(blade, setting),
     leastRadius: computeLeastRadius(blade, setting),
     ...railsOf(setting, cut, flats, shop),
   };
   cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));
   return { setUp, faults, cautions };
+}
+
+export function coveBlankOf({ blankWidth, blankThickness, nearFlat }: CoveProfile): CoveBlank {
+  return {
+    width: Number(blankWidth),
+    thickness: Number(blankThickness),
+    ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
+  };
 }
 
 function sawOf(shop: Shop): SawLimits {

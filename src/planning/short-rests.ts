@@ -30,7 +30,10 @@ export function shortRestOf(
 }
 
 /** A caution for each profile whose spare must stay on, at its row: the cove is cut on the whole stick. */
-export function shortRestCautions(profiles: readonly ProfilePlan[], shop: Limits): Caution[] {
+export function shortRestCautions(
+  profiles: readonly Pick<ProfilePlan, 'profile' | 'sticks'>[],
+  shop: Limits,
+): Caution[] {
   return profiles.flatMap((planned) => {
     const rest = shortRest(planned, shop);
     if (rest === undefined) return [];

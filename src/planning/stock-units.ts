@@ -114,7 +114,7 @@ function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | unde
     );
   }
   const rough = roughThickness(item.thicknessClass);
-  if (rough !== undefined && profile.blankThickness?.gt(rough) === true) {
+  if (rough !== undefined && profile.blankThickness.gt(rough)) {
     return fault(
       'job.board-too-thin',
       'Stock',
@@ -130,8 +130,8 @@ function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | unde
 
 function stripsOf(item: StockItem, profile: Profile, shop: Shop): number {
   const { width: boardWidth } = item;
+  if (profile.make === 'buy' || boardWidth === undefined) return 1;
   const { blankWidth } = profile;
-  if (profile.make === 'buy' || boardWidth === undefined || blankWidth === undefined) return 1;
   if (item.kind === 'stick') return boardWidth.gte(blankWidth) ? 1 : 0;
   const counted = countBlanks({ boardWidth, blankWidth, kerf: shop.kerf });
   return counted.ok ? counted.value : 0;

@@ -19,7 +19,8 @@ const job = jobOf(JOBS['comma']!);
 /** All that the profile's tab says of each cove. */
 function sayCoves(unit: LengthUnit, decimalSign: DecimalSign): unknown[] {
   const shop = { ...job.shop, unit, decimalSign };
-  return job.profiles.map((profile) => {
+  const coves = job.profiles.filter((profile) => profile.make !== 'buy');
+  return coves.map((profile) => {
     const tight = answerProfile(profile, { ...shop, leastWeb: shop.leastWeb.mul(9) });
     const answer = answerProfile(profile, shop);
     return [

@@ -13,9 +13,10 @@ import {
 } from '../units/angle.ts';
 import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
+import { COVE_SIZES } from './cove-sizes.ts';
 import { computeUndercut } from './outline.ts';
 import { greatestTiltFor, offCenterAtTilt, solveSetting } from './set-up.ts';
-import { checkSizes } from './sizes.ts';
+import { checkSizes } from './check-sizes.ts';
 import { checkStock, type CoveStock } from './stock.ts';
 import { computeWidestCove } from './widest.ts';
 
@@ -64,7 +65,7 @@ export function checkCove(
     cautions.push(
       fault(
         'cove.thin-kerf',
-        'Kerf',
+        COVE_SIZES.kerf.label,
         { inches: blade.kerf },
         { limit: { inches: FULL_KERF_INCHES } },
       ),
@@ -87,14 +88,18 @@ function findSetting(
     const given = { inches: cove.depth };
     return {
       faults: [
-        fault('cove.too-deep-for-blade', 'Cove depth', given, { limit: { inches: radius } }),
+        fault('cove.too-deep-for-blade', COVE_SIZES.depth.label, given, {
+          limit: { inches: radius },
+        }),
       ],
     };
   }
   if (cove.width <= blade.kerf) {
     const limit = { inches: blade.kerf };
     return {
-      faults: [fault('cove.no-wider-than-kerf', 'Cove width', { inches: cove.width }, { limit })],
+      faults: [
+        fault('cove.no-wider-than-kerf', COVE_SIZES.width.label, { inches: cove.width }, { limit }),
+      ],
     };
   }
   const setting = solveSetting(cove, blade);
@@ -123,7 +128,7 @@ function findSetting(
     faults: [
       fault(
         'cove.no-tilt-enough',
-        'Off-center',
+        COVE_SIZES.offCenter.label,
         { inches: cove.offCenter },
         {
           limit: { inches: atStop },
@@ -145,7 +150,7 @@ function tooWide(cove: Cove, blade: Blade, mostTilt: Radians): Fault {
   const bladeThatWould = cove.depth + halfChordSquared / cove.depth;
   return fault(
     'cove.too-wide',
-    'Cove width',
+    COVE_SIZES.width.label,
     { inches: cove.width },
     {
       limit: { inches: widest },
@@ -169,7 +174,12 @@ export function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawL
     if (needed <= most + LIMIT_SLACK_INCHES) return [];
     const limit = { inches: Math.max(0, most) };
     return [
-      fault('cove.blade-cannot-rise-unstated-saw', 'Cove depth', { inches: needed }, { limit }),
+      fault(
+        'cove.blade-cannot-rise-unstated-saw',
+        COVE_SIZES.depth.label,
+        { inches: needed },
+        { limit },
+      ),
     ];
   }
   const slope45 = at45 === undefined ? upright : at45 / Math.cos(HALF_RIGHT_ANGLE);
@@ -178,7 +188,7 @@ export function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawL
   return [
     fault(
       'cove.blade-cannot-rise',
-      'Cove depth',
+      COVE_SIZES.depth.label,
       { inches: needed },
       {
         limit: { inches: Math.max(0, most) },

@@ -3,6 +3,7 @@ import { fault, type Caution, type Fault } from '../faults/fault.ts';
 import { inchesGiven } from '../faults/quantity.ts';
 import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
 import type { Blade, Setting } from './cove.ts';
+import { COVE_SIZES } from './cove-sizes.ts';
 import { computeSectionArea } from './outline.ts';
 
 export interface PassRules {
@@ -102,7 +103,7 @@ function checkRules(depth: number, rules: PassRules): { faults: Fault[]; caution
   const cautions: Caution[] = [];
   const limit = { inches: MOST_PASS_INCHES };
   if (!(depth > 0) || !Number.isFinite(depth)) {
-    faults.push(fault('cove.size-missing', 'Cove depth', inchesGiven(depth)));
+    faults.push(fault('cove.size-missing', COVE_SIZES.depth.label, inchesGiven(depth)));
   }
   for (const [argument, inches, least] of [
     ['First pass', rules.first, 'positive'],

@@ -2,6 +2,7 @@
 import { fault, type Fault } from '../faults/fault.ts';
 import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
 import type { Cove } from './cove.ts';
+import { COVE_SIZES } from './cove-sizes.ts';
 
 export interface CoveStock {
   readonly blankWidth: number;
@@ -35,7 +36,7 @@ export function checkStock(cove: Cove, stock: CoveStock): Fault[] {
     faults.push(
       fault(
         'cove.web-too-thin',
-        'Blank thickness',
+        COVE_SIZES.blankThickness.label,
         { inches: web },
         {
           limit: { inches: leastWeb },
@@ -49,7 +50,7 @@ export function checkStock(cove: Cove, stock: CoveStock): Fault[] {
   const widthThatWould =
     cove.width + Math.max(leastFlat, flats.near) + Math.max(leastFlat, flats.far);
   for (const [argument, flat] of [
-    ['Near flat', flats.near],
+    [COVE_SIZES.nearFlat.label, flats.near],
     ['Far flat', flats.far],
   ] as const) {
     if (flat >= leastFlat - LIMIT_SLACK_INCHES) continue;

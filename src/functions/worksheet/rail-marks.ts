@@ -1,3 +1,4 @@
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { computeCut } from '../../core/cove/cut.ts';
 import {
   layOutRails,
@@ -11,7 +12,7 @@ import type { ArgumentTable } from '../argument.ts';
 import { answerOnce } from '../answer.ts';
 import { cellError } from '../cell-error.ts';
 import type { Result } from '../cell.ts';
-import { COVE, settingOf } from '../cove-arguments.ts';
+import { COVE, settingOf, sizeArgument } from '../cove-arguments.ts';
 
 const SIZE = { kind: 'length', least: 'above 0', blank: 'refused' } as const;
 const { width: WIDTH, depth: DEPTH, offCenter: OFF_CENTER, ...BLADE } = COVE;
@@ -20,11 +21,11 @@ export const ARGUMENTS = {
   width: WIDTH,
   depth: DEPTH,
   offCenter: { ...OFF_CENTER, blank: 'refused' },
-  blankWidth: { name: 'Blank width', ...SIZE },
+  blankWidth: sizeArgument(COVE_SIZES.blankWidth),
   tableFront: { name: 'Table front', ...SIZE },
   tableBack: { name: 'Table back', ...SIZE },
   tiltSide: { name: 'Tilt side', kind: 'word', allowed: ['left', 'right'] },
-  nearFlat: { name: 'Near flat', kind: 'length', least: 'from 0', blank: 'absent' },
+  nearFlat: sizeArgument(COVE_SIZES.nearFlat),
   ...BLADE,
 } as const satisfies ArgumentTable;
 

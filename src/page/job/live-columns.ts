@@ -1,5 +1,6 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
 import { PROFILE_ANSWERS, PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { settingOf, type SettingKey } from '../../planning/shop.ts';
@@ -82,12 +83,12 @@ function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetD
   const cells = (row: number): CoveCells => {
     const at = (heading: string): string => `${letter(heading)}${row}`;
     return {
-      width: at('Cove width'),
-      depth: at('Cove depth'),
-      offCenter: at('Off-center'),
+      width: at(COVE_SIZES.width.label),
+      depth: at(COVE_SIZES.depth.label),
+      offCenter: at(COVE_SIZES.offCenter.label),
       blade: blade.join(','),
       unit,
-      stock: `${at('Blank thickness')},${at('Blank width')}`,
+      stock: `${at(COVE_SIZES.blankThickness.label)},${at(COVE_SIZES.blankWidth.label)}`,
     };
   };
   return {

@@ -125,10 +125,9 @@ function judge(
     job: complete ? job : undefined,
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
-    coves: profiles.filter(
-      ({ cove, blankWidth, blankThickness }) =>
-        cove !== undefined && blankWidth !== undefined && blankThickness !== undefined,
-    ),
+    coves: profiles
+      .flatMap(({ profile }) => profile ?? [])
+      .filter((profile) => profile.make !== 'buy'),
     faults,
     // The usual values stand among the shop's settings, each with its own; not in one long sentence.
     cautions:

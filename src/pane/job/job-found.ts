@@ -1,7 +1,7 @@
 /** What the pane knows of the workbook's job after one reading of it. */
 import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
 import type { TablePlace, WorkbookLook } from '../../hosts/host.ts';
-import type { Job, Profile } from '../../planning/job.ts';
+import type { CoveProfile, Job } from '../../planning/job.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { TableChoice } from './choices.ts';
@@ -16,7 +16,7 @@ export interface JobFound {
   readonly shop: Shop;
   readonly settings: readonly SettingRow[];
   /** Profiles cut here whose sizes can be read, also where other tables are at fault. */
-  readonly coves: readonly Profile[];
+  readonly coves: readonly CoveProfile[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
   readonly fingerprint: string;

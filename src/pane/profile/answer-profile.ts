@@ -1,16 +1,24 @@
 /** The set-up of the profile that is being worked on, or every reason against it. */
 import { fault, rewordFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import type { Setting } from '../../core/cove/cove.ts';
+import {
+  bladeOf,
+  COVE_SIZES,
+  coveOf,
+  isComplete,
+  readSizes,
+  type SizeKey,
+} from '../../core/cove/cove-sizes.ts';
 import { checkCove } from '../../core/cove/feasibility.ts';
-import { parseLength, type ExactInches } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
+import { parseLength } from '../../core/units/length.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import { planSetUp, type SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
+import { COVE_FIELDS, type TypedCove } from './cove-fields.ts';
 
 export interface ProfileAnswer {
   /** Absent where a size can't be read. */
-  readonly profile: Profile | undefined;
+  readonly profile: CoveProfile | undefined;
   /** The shop's settings with this blade. */
   readonly shop: Shop;
   readonly setUp: SetUp | undefined;
@@ -19,30 +27,26 @@ export interface ProfileAnswer {
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
   /** Fields that a fault names, with what it says. */
-  readonly atFault: Readonly<Partial<Record<CoveField, string>>>;
+  readonly atFault: Readonly<Partial<Record<SizeKey, string>>>;
 }
 
 /** A cove of one's own stands in no cell. */
 const NO_CELL = { sheet: '', cell: '' };
 
 /** A profile of the job on the shop's saw. */
-export function answerProfile(profile: Profile, shop: Shop): ProfileAnswer {
+export function answerProfile(profile: CoveProfile, shop: Shop): ProfileAnswer {
   const planned = planSetUp(profile, shop);
-  const faults = planned?.faults ?? [];
-  return finish(profile, shop, planned?.setUp, faults, planned?.cautions ?? []);
+  return finish(profile, shop, planned.setUp, planned.faults, planned.cautions);
 }
 
 /** A cove as typed. Each field that can't be read is named; near flat and off-center may be blank. */
 export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
   const faults: Fault[] = [];
-  const read = (
-    field: CoveField,
-    blank: 'may be' | 'is 0' | 'is a fault',
-  ): ExactInches | undefined => {
-    const label = labelOf(field);
+  const sizes = readSizes(COVE_FIELDS, ({ label, blank }, field) => {
     const text = typed[field].trim();
-    if (text === '' && blank === 'may be') return undefined;
-    const parsed = parseLength(text === '' && blank === 'is 0' ? '0' : text, label, shop);
+    // The fields of the blade begin with the shop's own: where one is cleared, it is asked for.
+    if (text === '' && (blank === 'absent' || blank === 0)) return undefined;
+    const parsed = parseLength(text, label, shop);
     if (!parsed.ok) {
       faults.push(...parsed.faults);
       return undefined;
@@ -52,31 +56,15 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
       faults.push(fault('length.negative', label, { inches: Number(parsed.value) }));
     }
     return parsed.value;
-  };
-  const width = read('width', 'is a fault');
-  const depth = read('depth', 'is a fault');
-  const offCenter = read('offCenter', 'is 0');
-  const blankWidth = read('blankWidth', 'is a fault');
-  const blankThickness = read('blankThickness', 'is a fault');
-  const nearFlat = read('nearFlat', 'may be');
-  const bladeDiameter = read('bladeDiameter', 'is a fault');
-  const kerf = read('kerf', 'is a fault');
-  if (
-    faults.length > 0 ||
-    width === undefined ||
-    depth === undefined ||
-    offCenter === undefined ||
-    blankWidth === undefined ||
-    blankThickness === undefined ||
-    bladeDiameter === undefined ||
-    kerf === undefined
-  ) {
+  });
+  if (faults.length > 0 || !isComplete(sizes)) {
     return finish(undefined, shop, undefined, faults, []);
   }
-  const profile: Profile = {
+  const { blankWidth, blankThickness, nearFlat, bladeDiameter, kerf } = sizes;
+  const profile: CoveProfile = {
     name: 'A cove of your own',
     make: 'cove',
-    cove: { width: Number(width), depth: Number(depth), offCenter: Number(offCenter) },
+    cove: coveOf(sizes),
     blankWidth,
     blankThickness,
     ...(nearFlat === undefined ? {} : { nearFlat }),
@@ -89,7 +77,7 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
 }
 
 function finish(
-  profile: Profile | undefined,
+  profile: CoveProfile | undefined,
   shop: Shop,
   setUp: SetUp | undefined,
   faults: readonly Fault[],
@@ -97,9 +85,9 @@ function finish(
 ): ProfileAnswer {
   const say = (one: Fault): Fault => rewordFault(one, shop.unit, shop.decimalSign);
   const said = distinct(faults.map(say));
-  const atFault: Partial<Record<CoveField, string>> = {};
+  const atFault: Partial<Record<SizeKey, string>> = {};
   for (const { argument, message } of said) {
-    const field = COVE_FIELDS.find(({ label }) => label === argument)?.field;
+    const field = COVE_FIELDS.find((one) => COVE_SIZES[one].label === argument);
     if (field !== undefined) atFault[field] ??= message;
   }
   return {
@@ -113,17 +101,11 @@ function finish(
   };
 }
 
-function settingOf(profile: Profile | undefined, shop: Shop): Setting | undefined {
-  if (profile?.cove === undefined) return undefined;
-  const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
-  return checkCove(profile.cove, blade).setting;
+function settingOf(profile: CoveProfile | undefined, shop: Shop): Setting | undefined {
+  return profile === undefined ? undefined : checkCove(profile.cove, bladeOf(shop)).setting;
 }
 
 /** Sizes and passes may both refuse one depth: once is enough. */
 function distinct(faults: readonly Fault[]): Fault[] {
   return [...new Map(faults.map((one) => [one.message, one])).values()];
-}
-
-function labelOf(field: CoveField): string {
-  return COVE_FIELDS.find((one) => one.field === field)?.label ?? field;
 }

@@ -1,5 +1,5 @@
 /** Which profile is being worked on, and what comes of it. */
-import type { Profile } from '../../planning/job.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import { sameName } from '../../planning/job.ts';
 import { readShop } from '../../planning/input/read-shop.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -9,7 +9,7 @@ import { OWN_COVE, usualCove, type TypedCove } from './cove-fields.ts';
 import { answerProfile, answerTyped, type ProfileAnswer } from './answer-profile.ts';
 
 export interface ChosenProfile {
-  readonly coves: readonly Profile[];
+  readonly coves: readonly CoveProfile[];
   /** A profile's name, or OWN_COVE. */
   readonly name: string;
   readonly shop: Shop;

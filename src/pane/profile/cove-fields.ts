@@ -1,24 +1,15 @@
 /** The fields of a cove of one's own, as typed. */
+import { COVE_SIZES, type SizeKey } from '../../core/cove/cove-sizes.ts';
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
 import { formatNumber } from '../../core/units/format-number.ts';
-import type { LengthReading } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
+import type { ExactInches, LengthReading } from '../../core/units/length.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import type { Shop } from '../../planning/shop.ts';
 
-/** Labels are the words that faults name the sizes by. */
-export const COVE_FIELDS = [
-  { field: 'width', label: 'Cove width' },
-  { field: 'depth', label: 'Cove depth' },
-  { field: 'offCenter', label: 'Off-center' },
-  { field: 'blankWidth', label: 'Blank width' },
-  { field: 'blankThickness', label: 'Blank thickness' },
-  { field: 'nearFlat', label: 'Near flat' },
-  { field: 'bladeDiameter', label: 'Blade diameter' },
-  { field: 'kerf', label: 'Kerf' },
-] as const;
+/** In the order in which they are asked for. */
+export const COVE_FIELDS = Object.keys(COVE_SIZES) as SizeKey[];
 
-export type CoveField = (typeof COVE_FIELDS)[number]['field'];
-export type TypedCove = Readonly<Record<CoveField, string>>;
+export type TypedCove = Readonly<Record<SizeKey, string>>;
 
 /** The choice that stands for a cove of one's own; no profile can have it as its name. */
 export const OWN_COVE = '';
@@ -54,21 +45,18 @@ export function usualCove(shop: Shop): TypedCove {
 }
 
 /** A profile of the job, with the shop's blade, as a person would type it. */
-export function typeProfile(profile: Profile, shop: Shop): TypedCove {
+export function typeProfile(profile: CoveProfile, shop: Shop): TypedCove {
   const { cove, blankWidth, blankThickness, nearFlat } = profile;
-  const type = (inches: number | undefined): string =>
-    inches === undefined ? '' : typeLength(inches, shop);
-  const number = (length: { valueOf: () => unknown } | undefined): number | undefined =>
-    length === undefined ? undefined : Number(length);
+  const type = (length: number | ExactInches): string => typeLength(Number(length), shop);
   return {
-    width: type(cove?.width),
-    depth: type(cove?.depth),
-    offCenter: type(cove?.offCenter),
-    blankWidth: type(number(blankWidth)),
-    blankThickness: type(number(blankThickness)),
-    nearFlat: type(number(nearFlat)),
-    bladeDiameter: type(Number(shop.bladeDiameter)),
-    kerf: type(Number(shop.kerf)),
+    width: type(cove.width),
+    depth: type(cove.depth),
+    offCenter: type(cove.offCenter),
+    blankWidth: type(blankWidth),
+    blankThickness: type(blankThickness),
+    nearFlat: nearFlat === undefined ? '' : type(nearFlat),
+    bladeDiameter: type(shop.bladeDiameter),
+    kerf: type(shop.kerf),
   };
 }
 

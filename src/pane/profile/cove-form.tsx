@@ -1,11 +1,12 @@
 /** The sizes of a cove of one's own: what is typed is answered at once. */
 import { Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
+import { COVE_SIZES, type SizeKey } from '../../core/cove/cove-sizes.ts';
 import type { LengthUnit } from '../../core/faults/quantity.ts';
 import { useLook } from '../look/use-look.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
-import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
+import { COVE_FIELDS, type TypedCove } from './cove-fields.ts';
 
 const useStyles = makeStyles({
   grid: {
@@ -18,7 +19,7 @@ const useStyles = makeStyles({
   invalid: { color: tokens.colorStatusDangerForeground3 },
 });
 
-const HINTS: Readonly<Partial<Record<CoveField, string>>> = {
+const HINTS: Readonly<Partial<Record<SizeKey, string>>> = {
   nearFlat: 'blank: midway',
 };
 
@@ -36,14 +37,8 @@ export function CoveForm(props: {
         {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}. Tried here only: what is to be made stands in Profiles.`}
       </p>
       <div className={styles.grid}>
-        {COVE_FIELDS.map(({ field, label }) => (
-          <CoveInput
-            key={field}
-            field={field}
-            label={label}
-            typed={props.typed}
-            answer={props.answer}
-          />
+        {COVE_FIELDS.map((field) => (
+          <CoveInput key={field} field={field} typed={props.typed} answer={props.answer} />
         ))}
       </div>
     </>
@@ -51,8 +46,7 @@ export function CoveForm(props: {
 }
 
 function CoveInput(props: {
-  readonly field: CoveField;
-  readonly label: string;
+  readonly field: SizeKey;
   readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
 }): ReactNode {
@@ -60,12 +54,12 @@ function CoveInput(props: {
   const styles = useStyles();
   const { send } = usePane();
   const id = useId();
-  const { field, label, typed, answer } = props;
+  const { field, typed, answer } = props;
   const wrong = answer.atFault[field];
   const hint = HINTS[field];
   return (
     <div>
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{COVE_SIZES[field].label}</label>
       <Input
         id={id}
         className={styles.input}

@@ -1,26 +1,21 @@
 /** The section in the blank and the table from above, to scale. */
 import type { ReactNode } from 'react';
+import { bladeOf } from '../../core/cove/cove-sizes.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
 import { DrawingFigure } from '../look/drawing-figure.tsx';
 import { Section } from '../look/section.tsx';
+import { coveBlankOf } from '../../planning/plan-setup.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 
 export function ProfileDrawings({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
   const { profile, shop, setting, setUp } = answer;
-  const { blankWidth, blankThickness, nearFlat } = profile ?? {};
-  if (setting === undefined || blankWidth === undefined || blankThickness === undefined) {
-    return null;
-  }
-  const blade = { diameter: Number(shop.bladeDiameter), kerf: Number(shop.kerf) };
+  if (profile === undefined || setting === undefined) return null;
+  const blade = bladeOf(shop);
+  const blank = coveBlankOf(profile);
   const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
-  const blank = {
-    width: Number(blankWidth),
-    thickness: Number(blankThickness),
-    ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
-  };
   return (
     <Section title="Drawings" hiddenTitle>
       <DrawingFigure

@@ -1,13 +1,12 @@
 import type { LengthReading } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import { printBoth, printExact } from '../../sheets/words/print-length.ts';
 
-/** A profile's sizes in a sentence or two. */
+/** A cove's sizes in a sentence or two. */
 export function sayProfile(
-  { cove, blankWidth, blankThickness, species, note }: Profile,
+  { cove, blankWidth, blankThickness, species, note }: CoveProfile,
   reading: LengthReading,
 ): string {
-  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return note;
   const center =
     cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, reading)} off center`;
   const wood = species === '' ? '' : ` of ${species}`;

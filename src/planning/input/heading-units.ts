@@ -2,11 +2,13 @@
  * A person's own column may be headed with a unit (Length (ft)): its bare numbers are read in that
  * unit, and that is said, since in any other they would be cut to the wrong length.
  */
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { guessColumns, type ColumnMap } from './map-columns.ts';
 import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
 import type { JobTableName } from './read-job.ts';
+import { PROFILE_SIZES } from './read-profiles.ts';
 import { headingKey } from './row-reader.ts';
 
 export type HeadingUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
@@ -19,12 +21,7 @@ const LENGTHS = new Set(
     'Height',
     'Reveal',
     'Position',
-    'Cove width',
-    'Cove depth',
-    'Off-center',
-    'Blank width',
-    'Blank thickness',
-    'Near flat',
+    ...PROFILE_SIZES.map((key) => COVE_SIZES[key].label),
   ].map(headingKey),
 );
 

@@ -1,4 +1,5 @@
 /** Reads a table of the person's own as one of ours: which of their columns stands for which. */
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import type { RawCell, RawTable } from './raw-table.ts';
 import type { JobTableName } from './read-job.ts';
 import { headingKey } from './row-reader.ts';
@@ -21,8 +22,8 @@ const OFTEN_HEADED: Readonly<Record<string, readonly string[]>> = {
   Width: ['wide'],
   Height: ['high', 'tall'],
   Casing: ['case', 'trim'],
-  'Blank width': ['face', 'width', 'board width'],
-  'Blank thickness': ['thickness', 'thick', 'board thickness'],
+  [COVE_SIZES.blankWidth.label]: ['face', 'width', 'board width'],
+  [COVE_SIZES.blankThickness.label]: ['thickness', 'thick', 'board thickness'],
   Species: ['wood', 'material', 'timber'],
   For: ['profile', 'species', 'item', 'material'],
   Price: ['cost', 'unit price', 'each', 'rate'],

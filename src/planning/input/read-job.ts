@@ -8,10 +8,10 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import { findSpecies } from '../../core/lumber/species.ts';
-import { nameKey, sameName, type Job, type Profile } from '../job.ts';
+import { nameKey, sameName, type Job } from '../job.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { readOpenings } from './read-openings.ts';
-import { readProfiles } from './read-profiles.ts';
+import { readProfiles, type ProfileRow } from './read-profiles.ts';
 import { readRuns } from './read-runs.ts';
 import { readingOf, readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
@@ -54,15 +54,17 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   );
   const reading = readingOf(shopTable);
   const { shop, left } = readShop(shopTable, reading, findings);
+  const profileRows =
+    profileTable === undefined ? [] : readProfiles(profileTable, reading, findings);
   const job: Job = {
     shop,
-    profiles: profileTable === undefined ? [] : readProfiles(profileTable, reading, findings),
+    profiles: profileRows.flatMap(({ profile }) => profile ?? []),
     runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
     openings: openingTable === undefined ? [] : readOpenings(openingTable, reading, findings),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
-  if (profileTable !== undefined) faults.push(...checkNames(job));
-  cautions.push(...cautionsOf(job, left, faults));
+  if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
+  cautions.push(...cautionsOf(job, profileRows, left, faults));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
   return {
     ...(faults.length === 0 ? { job } : {}),
@@ -72,8 +74,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
 }
 
 /** Every profile that a run or an opening names must stand in Profiles. */
-function checkNames(job: Job): Fault[] {
-  const known = new Map<string, Profile>(job.profiles.map((one) => [nameKey(one.name), one]));
+function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
+  const known = new Set(profiles.map(({ name }) => nameKey(name)));
   const faults: Fault[] = [];
   const check = (argument: string, name: string | undefined, where: Where): void => {
     if (name === undefined || known.has(nameKey(name))) return;
@@ -89,7 +91,12 @@ function checkNames(job: Job): Fault[] {
   return faults;
 }
 
-function cautionsOf(job: Job, left: readonly SettingKey[], faults: readonly Fault[]): Caution[] {
+function cautionsOf(
+  job: Job,
+  profiles: readonly ProfileRow[],
+  left: readonly SettingKey[],
+  faults: readonly Fault[],
+): Caution[] {
   const cautions: Caution[] = [];
   const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
   if (worth.length > 0) {
@@ -102,12 +109,12 @@ function cautionsOf(job: Job, left: readonly SettingKey[], faults: readonly Faul
   const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').name);
   if (job.shop.hourlyRate === 0 && !rateAtFault)
     cautions.push(fault('job.no-hourly-rate', 'Shop', 0));
-  const species = new Set(job.profiles.map((one) => one.species).filter((name) => name !== ''));
+  const species = new Set(profiles.map((one) => one.species).filter((name) => name !== ''));
   for (const name of species) {
     if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'Species', name));
   }
   for (const item of job.stock) {
-    const used = job.profiles.some(
+    const used = profiles.some(
       (one) =>
         sameName(one.name, item.for) || (one.species !== '' && sameName(one.species, item.for)),
     );

@@ -1,4 +1,12 @@
 /** The Profiles table. */
+import {
+  COVE_SIZES,
+  coveOf,
+  isComplete,
+  readSizes,
+  type CoveSize,
+  type SizeKey,
+} from '../../core/cove/cove-sizes.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
@@ -16,15 +24,20 @@ export const PROFILE_ANSWERS = {
   toMind: 'What to mind (the last four columns are worked out live; delete them if you like)',
 } as const;
 
+/** A cove's sizes that have columns here; the blade is the shop's. */
+export const PROFILE_SIZES = [
+  'width',
+  'depth',
+  'offCenter',
+  'blankWidth',
+  'blankThickness',
+  'nearFlat',
+] as const satisfies readonly SizeKey[];
+
 export const PROFILE_HEADINGS = [
   { heading: 'Profile', required: true },
   { heading: 'Make' },
-  { heading: 'Cove width' },
-  { heading: 'Cove depth' },
-  { heading: 'Off-center' },
-  { heading: 'Blank width' },
-  { heading: 'Blank thickness' },
-  { heading: 'Near flat' },
+  ...PROFILE_SIZES.map((key) => ({ heading: COVE_SIZES[key].label })),
   { heading: 'Spring' },
   { heading: 'Miter across' },
   { heading: 'Species' },
@@ -35,42 +48,49 @@ export const PROFILE_HEADINGS = [
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
+/** A row of Profiles: other tables may name it even where its sizes are at fault. */
+export interface ProfileRow {
+  readonly name: string;
+  readonly species: string;
+  /** Absent for a cove without a size that it needs, which has its fault. */
+  readonly profile?: Profile;
+}
+
+/** The rows that have a name, each name once. */
 export function readProfiles(
   table: RawTable,
   reading: LengthReading,
   findings: Findings,
-): Profile[] {
-  const profiles = new Map<string, Profile>();
+): ProfileRow[] {
+  const rows = new Map<string, ProfileRow>();
   for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
-    const profile = readProfile(row);
-    if (profile === undefined) continue;
-    if (profiles.has(nameKey(profile.name))) {
-      row.refuse('Profile', fault('job.profile-twice', 'Profile', profile.name));
+    const read = readProfile(row);
+    if (read === undefined) continue;
+    if (rows.has(nameKey(read.name))) {
+      row.refuse('Profile', fault('job.profile-twice', 'Profile', read.name));
     } else {
-      profiles.set(nameKey(profile.name), profile);
+      rows.set(nameKey(read.name), read);
     }
   }
-  return [...profiles.values()];
+  return [...rows.values()];
 }
 
-function readProfile(row: RowReader): Profile | undefined {
+function readProfile(row: RowReader): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
-  const width = row.length('Cove width');
-  const depth = row.length('Cove depth');
-  const offCenter = row.length('Off-center', true);
-  const blankWidth = row.length('Blank width');
-  const blankThickness = row.length('Blank thickness');
-  const nearFlat = row.length('Near flat', true);
+  const sizes = readSizes(PROFILE_SIZES, ({ label, least }) =>
+    row.length(label, least === 'from 0'),
+  );
   const spring = row.number('Spring', 1, 89);
   const allowance = row.number('Offcut allowance %', 0, 300);
   const miterAcross = row.isBlank('Miter across')
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');
   const thicknessClass = row.text('Class');
-  const made = make !== 'buy';
-  if (made) {
-    const needed = ['Cove width', 'Cove depth', 'Blank width', 'Blank thickness'];
+  if (make !== 'buy') {
+    const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
+      .filter(({ blank }) => blank === 'refused')
+      .map(({ label }) => label);
     if (make === 'crown cove') needed.push('Spring');
     for (const heading of needed) {
       if (row.isBlank(heading)) {
@@ -83,27 +103,38 @@ function readProfile(row: RowReader): Profile | undefined {
     if (!found.ok) for (const one of found.faults) row.refuse('Class', one);
   }
   if (name === undefined) return undefined;
-  return {
+  const species = row.text('Species');
+  const molding = {
     name,
-    make,
-    ...(made && width !== undefined && depth !== undefined
-      ? {
-          cove: {
-            width: Number(width),
-            depth: Number(depth),
-            offCenter: Number(offCenter ?? 0),
-          },
-        }
-      : {}),
-    ...(blankWidth === undefined ? {} : { blankWidth }),
-    ...(blankThickness === undefined ? {} : { blankThickness }),
-    ...(nearFlat === undefined ? {} : { nearFlat }),
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
-    species: row.text('Species'),
+    species,
     thicknessClass,
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),
     note: row.text('Note'),
     where: row.where('Profile'),
   };
+  if (make === 'buy') {
+    const { blankWidth, blankThickness } = sizes;
+    const size = {
+      ...(blankWidth === undefined ? {} : { blankWidth }),
+      ...(blankThickness === undefined ? {} : { blankThickness }),
+    };
+    return { name, species, profile: { ...molding, make, ...size } };
+  }
+  if (!isComplete(sizes)) return { name, species };
+  const { blankWidth, blankThickness, nearFlat } = sizes;
+  const coved = {
+    ...molding,
+    cove: coveOf(sizes),
+    blankWidth,
+    blankThickness,
+    ...(nearFlat === undefined ? {} : { nearFlat }),
+  };
+  // A crown cove whose spring is at fault can still be tried at the saw, as the cove that it is.
+  const profile: Profile =
+    make === 'cove' || spring === undefined
+      ? { ...coved, make: 'cove' }
+      : { ...coved, make, spring: degrees(spring) };
+  return { name, species, profile };
 }

@@ -114,9 +114,9 @@ function readValue(
   reading: LengthReading,
 ): string | number | ExactInches | undefined {
   const { name, kind } = definition;
-  const value = row.raw('Value');
-  // Its fault is in the findings already.
-  if (value === null) return undefined;
+  const read = row.raw('Value');
+  if (!read.ok || read.value === null) return undefined;
+  const { value } = read;
   const refuse = (...faults: readonly Fault[]): undefined => {
     for (const one of faults) row.refuse('Value', one);
     return undefined;

@@ -67,8 +67,9 @@ function readItem(row: RowReader): StockItem | undefined {
 
 /** Yes (or blank) is as many as needed, no is none, a whole number is the most. */
 function readBuy(row: RowReader): number | null {
-  const value = row.raw('Buy');
-  const text = value === null ? 'yes' : String(value).trim().toLowerCase();
+  const buy = row.raw('Buy');
+  if (!buy.ok) return null;
+  const text = buy.value === null ? 'yes' : String(buy.value).trim().toLowerCase();
   if (/^-?\d/u.test(text)) return row.whole('Buy', 0, 0, MOST_ON_RACK);
   if (['yes', 'y', 'true'].includes(text)) return null;
   if (['no', 'n', 'false'].includes(text)) return 0;

@@ -1,9 +1,12 @@
 /** Reads the cells of one row into typed values, collecting every fault with its place. */
 import {
+  failed,
   fault,
+  ok,
   placeFault,
   type Caution,
   type Fault,
+  type Outcome,
   type Where,
 } from '../../core/faults/fault.ts';
 import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
@@ -12,6 +15,8 @@ import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.t
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
 const LONGEST_TEXT = 500;
+
+type CellValue = string | number | boolean;
 
 export interface Findings {
   readonly faults: Fault[];
@@ -57,30 +62,24 @@ export class RowReader {
     this.#findings.cautions.push(placeFault(one, this.where(heading)));
   }
 
-  /** The cell as a value that can be read; blank and unreadable cells are both null, the latter with its fault. */
-  raw(heading: string): string | number | boolean | null {
-    const column = this.#columns.get(headingKey(heading));
-    const cell = column === undefined ? null : (this.#row.cells[column] ?? null);
+  /** The cell's value, null where it is blank. One that holds no value is at fault, which is in the findings. */
+  raw(heading: string): Outcome<CellValue | null> {
+    const cell = this.#cell(heading);
     if (cell === null || typeof cell !== 'object') {
-      return typeof cell === 'string' && cell.trim() === '' ? null : cell;
+      return ok(typeof cell === 'string' && cell.trim() === '' ? null : cell);
     }
-    if (cell.kind === 'error') this.refuse(heading, fault('table.error-cell', heading, cell.text));
-    else if (cell.kind === 'date')
-      this.refuse(heading, fault('table.date-cell', heading, 'a date'));
-    else this.refuse(heading, fault('table.uncalculated', heading, null));
-    return null;
+    return this.#note(heading, failed(whyNoValue(heading, cell)));
   }
 
-  /** Whether the cell holds something that can be read; a cell at fault counts as holding something. */
+  /** Whether nothing is in the cell; one that can't be read holds something. */
   isBlank(heading: string): boolean {
-    const column = this.#columns.get(headingKey(heading));
-    const cell = column === undefined ? null : (this.#row.cells[column] ?? null);
+    const cell = this.#cell(heading);
     return cell === null || (typeof cell === 'string' && cell.trim() === '');
   }
 
   text(heading: string): string {
-    const value = this.raw(heading);
-    const text = value === null ? '' : String(value).trim();
+    const value = this.#given(heading);
+    const text = value === undefined ? '' : String(value).trim();
     if (text.length > LONGEST_TEXT) {
       this.refuse(heading, fault('text.too-long', heading, text.length, { limit: LONGEST_TEXT }));
     }
@@ -97,15 +96,10 @@ export class RowReader {
 
   /** A length above 0 (or from 0, where `orZero`); undefined when blank or at fault. */
   length(heading: string, orZero = false): ExactInches | undefined {
-    if (this.isBlank(heading)) return undefined;
-    const before = this.#findings.faults.length;
-    const value = this.raw(heading);
-    if (this.#findings.faults.length > before) return undefined;
-    const parsed = parseLength(value, heading, this.#reading);
-    if (!parsed.ok) {
-      for (const one of parsed.faults) this.refuse(heading, one);
-      return undefined;
-    }
+    const value = this.#given(heading);
+    if (value === undefined) return undefined;
+    const parsed = this.#note(heading, parseLength(value, heading, this.#reading));
+    if (!parsed.ok) return undefined;
     const inches = Number(parsed.value);
     if (inches < 0 || (inches === 0 && !orZero)) {
       const code = orZero ? 'length.negative' : 'length.not-positive';
@@ -121,15 +115,10 @@ export class RowReader {
 
   /** A number within limits; undefined when blank or at fault. */
   number(heading: string, least: number, most: number): number | undefined {
-    if (this.isBlank(heading)) return undefined;
-    const before = this.#findings.faults.length;
-    const value = this.raw(heading);
-    if (this.#findings.faults.length > before) return undefined;
-    const parsed = parseNumber(value, heading, this.#reading.decimalSign);
-    if (!parsed.ok) {
-      for (const one of parsed.faults) this.refuse(heading, one);
-      return undefined;
-    }
+    const value = this.#given(heading);
+    if (value === undefined) return undefined;
+    const parsed = this.#note(heading, parseNumber(value, heading, this.#reading.decimalSign));
+    if (!parsed.ok) return undefined;
     if (parsed.value < least) {
       const low = fault('number.too-small', heading, parsed.value, { limit: least });
       return this.refuse(heading, low);
@@ -148,10 +137,10 @@ export class RowReader {
     return usual;
   }
 
-  /** One of a few words, without regard to case; the usual one when blank. */
+  /** One of a few words, without regard to case; the usual one when blank or at fault. */
   word<Word extends string>(heading: string, allowed: readonly Word[], usual: Word): Word {
-    const value = this.raw(heading);
-    if (value === null) return usual;
+    const value = this.#given(heading);
+    if (value === undefined) return usual;
     const wanted = String(value).trim().toLowerCase().replace(/\s+/gu, ' ');
     const found = allowed.find((word) => word === wanted);
     if (found !== undefined) return found;
@@ -160,9 +149,10 @@ export class RowReader {
     return usual;
   }
 
+  /** The usual answer when blank or at fault. */
   yesNo(heading: string, usual: boolean): boolean {
-    const value = this.raw(heading);
-    if (value === null) return usual;
+    const value = this.#given(heading);
+    if (value === undefined) return usual;
     if (typeof value === 'boolean') return value;
     const word = String(value).trim().toLowerCase();
     if (['yes', 'y', 'true', '1', 'x'].includes(word)) return true;
@@ -170,5 +160,33 @@ export class RowReader {
     const details = { allowed: 'yes, no' };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
+  }
+
+  #cell(heading: string): RawCell {
+    const column = this.#columns.get(headingKey(heading));
+    return column === undefined ? null : (this.#row.cells[column] ?? null);
+  }
+
+  /** The cell's value; undefined when blank or at fault. */
+  #given(heading: string): CellValue | undefined {
+    const value = this.raw(heading);
+    return value.ok ? (value.value ?? undefined) : undefined;
+  }
+
+  /** The same outcome, its faults among the findings. */
+  #note<T>(heading: string, outcome: Outcome<T>): Outcome<T> {
+    if (!outcome.ok) for (const one of outcome.faults) this.refuse(heading, one);
+    return outcome;
+  }
+}
+
+function whyNoValue(heading: string, cell: Extract<RawCell, object>): Fault {
+  switch (cell.kind) {
+    case 'error':
+      return fault('table.error-cell', heading, cell.text);
+    case 'date':
+      return fault('table.date-cell', heading, 'a date');
+    case 'uncalculated':
+      return fault('table.uncalculated', heading, null);
   }
 }

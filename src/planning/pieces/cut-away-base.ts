@@ -16,8 +16,8 @@ interface Span {
 }
 
 /**
- * The runs with the base cut away: a run on an opening's wall (its room and name) that is neither
- * crown nor set at a spring angle becomes the lengths between the casings where every Position is
+ * The runs with the base cut away: a run on an opening's wall (its room and name) that isn't set at a
+ * spring angle becomes the lengths between the casings where every Position is
  * known, else it is shortened by the total, which is cautioned. Windows cut nothing.
  */
 export function cutAwayBase(
@@ -36,9 +36,7 @@ export function cutAwayBase(
   }
   const cut = runs.flatMap((run) => {
     const profile = profileOf(run.profile);
-    if (profile === undefined || profile.make === 'crown cove' || profile.spring !== undefined) {
-      return [run];
-    }
+    if (profile === undefined || profile.spring !== undefined) return [run];
     const here = onFloor.filter(
       (one) => sameName(one.room, run.room) && sameName(one.wall, run.run),
     );

@@ -1,5 +1,6 @@
 /** From a length as it was measured to the length to cut. */
 import Fraction from 'fraction.js';
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import {
   fault,
   failed,
@@ -57,12 +58,14 @@ export function roundUp(length: ExactInches, precision: ExactInches): ExactInche
 /** How far the molding stands out from the wall: the crown's projection, or the thickness. */
 export function projectionOf(profile: Profile): Outcome<number> {
   if (profile.spring !== undefined) {
-    if (profile.blankWidth === undefined) return failed(sizeNeeded(profile, 'Blank width'));
+    if (profile.blankWidth === undefined)
+      return failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label));
     const faceWidth = Number(profile.blankWidth);
     const size = computeCrownSize({ faceWidth, spring: toRadians(profile.spring) });
     return size.ok ? ok(size.value.projection) : size;
   }
-  if (profile.blankThickness === undefined) return failed(sizeNeeded(profile, 'Blank thickness'));
+  if (profile.blankThickness === undefined)
+    return failed(sizeNeeded(profile, COVE_SIZES.blankThickness.label));
   return ok(Number(profile.blankThickness));
 }
 
@@ -88,7 +91,8 @@ function crossesFace(profile: Profile, around: boolean): boolean {
 }
 
 function widthOf(profile: Profile): Outcome<number> {
-  if (profile.blankWidth === undefined) return failed(sizeNeeded(profile, 'Blank width'));
+  if (profile.blankWidth === undefined)
+    return failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label));
   return ok(Number(profile.blankWidth));
 }
 

@@ -64,28 +64,22 @@ function addPair(
   draft.blank();
 }
 
-/** A cove with its sizes; what is bought as a plain section; undefined where its sizes aren't known. */
+/** A cove with its sizes; what is bought as a plain section, or undefined where its sizes aren't known. */
 function drawMolding(
   { profile, setUp }: ProfilePlan,
   { tiltSide, unit, decimalSign }: Shop,
   width: number,
 ): Drawing | undefined {
-  const { blankWidth, blankThickness, nearFlat } = profile;
-  const size =
-    blankWidth === undefined || blankThickness === undefined
-      ? undefined
-      : { width: Number(blankWidth), thickness: Number(blankThickness) };
   if (setUp === undefined) {
-    return size === undefined ? undefined : drawPlainSection({ size, unit, decimalSign, width });
+    const { blankWidth, blankThickness } = profile;
+    if (blankWidth === undefined || blankThickness === undefined) return undefined;
+    const size = { width: Number(blankWidth), thickness: Number(blankThickness) };
+    return drawPlainSection({ size, unit, decimalSign, width });
   }
-  const blank =
-    size === undefined
-      ? undefined
-      : { ...size, ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }) };
   return drawSection({
     blade: setUp.blade,
     setting: setUp.setting,
-    ...(blank === undefined ? {} : { blank }),
+    blank: setUp.blank,
     tiltSide,
     unit,
     decimalSign,

@@ -1,5 +1,5 @@
 /** How a piece lies when its ends are cut. */
-import type { Profile } from '../../planning/job.ts';
+import type { CoveProfile, Profile } from '../../planning/job.ts';
 
 /** What tells one edge of a cove from the other: one of them goes up the wall, on every piece alike. */
 export type EdgeMark = 'deep side' | 'wide flat';
@@ -23,19 +23,20 @@ export function sayLie(profile: Profile): string {
  * flat of a centered one whose flats differ. Nothing where both edges are alike.
  */
 export function edgeMark(profile: Profile): EdgeMark | undefined {
-  if (profile.cove === undefined) return undefined;
+  if (profile.make === 'buy') return undefined;
   if (profile.cove.offCenter !== 0) return 'deep side';
   return flatsDiffer(profile) === 0 ? undefined : 'wide flat';
 }
 
 /** Where that edge ran at the saw. */
 export function railOf(profile: Profile): 'far' | 'near' {
-  return edgeMark(profile) === 'wide flat' && flatsDiffer(profile) < 0 ? 'near' : 'far';
+  const isNear = profile.make !== 'buy' && profile.cove.offCenter === 0 && flatsDiffer(profile) < 0;
+  return isNear ? 'near' : 'far';
 }
 
 /** Above 0 where the flat by the far rail is the wider one, below 0 where that by the near rail is. */
-function flatsDiffer({ cove, nearFlat, blankWidth }: Profile): number {
-  if (cove === undefined || nearFlat === undefined || blankWidth === undefined) return 0;
+function flatsDiffer({ cove, nearFlat, blankWidth }: CoveProfile): number {
+  if (nearFlat === undefined) return 0;
   const more = Number(blankWidth) - cove.width - 2 * Number(nearFlat);
   return Math.abs(more) < EQUAL_INCHES ? 0 : more;
 }

@@ -2,7 +2,7 @@
  * Set-up numbers as plain formulas, for a workbook that must answer without the add-in: a block a
  * cove, sizes to type over at its top, what they come to below, beside what was planned.
  */
-import type { JobPlan } from '../../planning/job-plan.ts';
+import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { nameStyle } from '../grammar/name-style.ts';
@@ -72,52 +72,48 @@ function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
   const { unit, greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
   const table = tableSizeOf(shop);
   const size = (length: Parameters<typeof numberIn>[0]): number => numberIn(length, unit);
-  return profiles.flatMap(({ profile, setUp }) => {
-    const { cove, blankWidth, blankThickness, nearFlat } = profile;
-    if (setUp === undefined || cove === undefined) return [];
-    if (blankWidth === undefined || blankThickness === undefined) return [];
-    const { blade, setting, passHeights, flats, rails } = setUp;
-    return [
-      {
-        name: profile.name,
-        sizes: {
-          width: size(cove.width),
-          depth: size(cove.depth),
-          offCenter: size(cove.offCenter),
-          diameter: size(blade.diameter),
-          kerf: size(blade.kerf),
-          blankWidth: size(blankWidth),
-          blankThickness: size(blankThickness),
-          ...(nearFlat === undefined ? {} : { nearFlat: size(nearFlat) }),
-          ...(table === undefined ? {} : { front: size(table.front), back: size(table.back) }),
-          ...(table?.width === undefined ? {} : { tableWidth: size(table.width) }),
-          tiltStopDeg: shop.tiltStop,
-          ...(upright === undefined ? {} : { riseUpright: size(upright) }),
-          ...(upright === undefined || at45 === undefined ? {} : { riseAt45: size(at45) }),
-          leastWeb: size(shop.leastWeb),
-          leastFlat: size(shop.leastFlat),
-          firstPass: size(shop.firstPass),
-          step: size(shop.step),
-          lastPass: size(shop.lastPass),
-        },
-        planned: {
-          approachDeg: toDegrees(setting.approach),
-          tiltDeg: toDegrees(setting.tilt),
-          passes: passHeights.length,
-          nearFlat: size(flats.near),
-          farFlat: size(flats.far),
-          ...(rails === undefined
-            ? {}
-            : {
-                marks: {
-                  nearFront: size(rails.near.front.fromBlade),
-                  nearBack: size(rails.near.back.fromBlade),
-                  farFront: size(rails.far.front.fromBlade),
-                  farBack: size(rails.far.back.fromBlade),
-                },
-              }),
-        },
+  return profiles.filter(isCovePlan).map(({ profile, setUp }) => {
+    const { blankWidth, blankThickness, nearFlat } = profile;
+    const { cove, blade, setting, passHeights, flats, rails } = setUp;
+    return {
+      name: profile.name,
+      sizes: {
+        width: size(cove.width),
+        depth: size(cove.depth),
+        offCenter: size(cove.offCenter),
+        diameter: size(blade.diameter),
+        kerf: size(blade.kerf),
+        blankWidth: size(blankWidth),
+        blankThickness: size(blankThickness),
+        ...(nearFlat === undefined ? {} : { nearFlat: size(nearFlat) }),
+        ...(table === undefined ? {} : { front: size(table.front), back: size(table.back) }),
+        ...(table?.width === undefined ? {} : { tableWidth: size(table.width) }),
+        tiltStopDeg: shop.tiltStop,
+        ...(upright === undefined ? {} : { riseUpright: size(upright) }),
+        ...(upright === undefined || at45 === undefined ? {} : { riseAt45: size(at45) }),
+        leastWeb: size(shop.leastWeb),
+        leastFlat: size(shop.leastFlat),
+        firstPass: size(shop.firstPass),
+        step: size(shop.step),
+        lastPass: size(shop.lastPass),
       },
-    ];
+      planned: {
+        approachDeg: toDegrees(setting.approach),
+        tiltDeg: toDegrees(setting.tilt),
+        passes: passHeights.length,
+        nearFlat: size(flats.near),
+        farFlat: size(flats.far),
+        ...(rails === undefined
+          ? {}
+          : {
+              marks: {
+                nearFront: size(rails.near.front.fromBlade),
+                nearBack: size(rails.near.back.fromBlade),
+                farFront: size(rails.far.front.fromBlade),
+                farBack: size(rails.far.back.fromBlade),
+              },
+            }),
+      },
+    };
   });
 }

@@ -1,17 +1,14 @@
 /** What is said over a cove's outline: its sizes, which end it is for, and what to mind. */
 import { formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import type { Profile } from '../../planning/job.ts';
-import type { SetUp } from '../../planning/plan-setup.ts';
+import type { CovePlan } from '../../planning/job-plan.ts';
 import { printBoth, printExact } from '../words/print-length.ts';
 import { cell } from '../grammar/sheet-draft.ts';
 import type { CellDescription } from '../grammar/description.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { MANUAL_CAUTION, TRIAL_CAUTION } from '../words/standing-cautions.ts';
 
-export interface CoveOutline {
-  readonly profile: Profile;
-  readonly setUp: SetUp;
+export interface CoveOutline extends Pick<CovePlan, 'profile' | 'setUp'> {
   readonly reading: LengthReading;
 }
 
@@ -26,7 +23,7 @@ export function outlineWords(
     cell(profile.name, nameStyle(profile.name)),
     cell(`Outline of the board's end at full size${which}, to trace on the wood`, 'subtitle'),
     cell(MANUAL_CAUTION, 'caution'),
-    cell(saySizes(profile, setUp, reading), 'wrapped'),
+    cell(saySizes({ profile, setUp, reading }), 'wrapped'),
     cell(
       'Drawn as the section is: face down, seen from the front of the saw. It is the end that faces you there and enters the blade last; on the end that enters first it lies mirrored.',
       'wrapped',
@@ -47,10 +44,10 @@ export function outlineWords(
 export const TOO_HIGH =
   'This blank is thicker than the page is high, so its outline is not printed here. Set the paper larger, or use the outline saved as a file of its own.';
 
-function saySizes(profile: Profile, { flats }: SetUp, reading: LengthReading): string {
+function saySizes({ profile, setUp, reading }: CoveOutline): string {
   const mark = (inches: number): string => formatMark(inches, reading.unit, reading.decimalSign);
-  const { cove, blankWidth, blankThickness } = profile;
-  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return '';
+  const { blankWidth, blankThickness } = profile;
+  const { cove, flats } = setUp;
   const blank = `${printExact(blankWidth, reading)} wide, ${printExact(blankThickness, reading)} thick`;
   const sides = `${mark(flats.near)} by the near rail, ${mark(flats.far)} by the far rail`;
   return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, in a blank ${blank}. Flats: ${sides}.`;

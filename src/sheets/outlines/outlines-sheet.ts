@@ -1,7 +1,7 @@
 /** The outlines: a page for each cove, its board's end at full size to be traced on the wood. */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawFullSize } from '../../drawings/full-size.ts';
-import type { JobPlan } from '../../planning/job-plan.ts';
+import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import type { PrintDescription, SheetDescription } from '../grammar/description.ts';
 import { columnPoints, columnWithin, POINTS_PER_INCH, roomOnPage } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
@@ -33,9 +33,9 @@ interface LayOut {
  */
 export function describeOutlines(plan: JobPlan): SheetDescription | undefined {
   const { shop } = plan.job;
-  const coves = plan.profiles.flatMap(({ profile, setUp }): CoveOutline[] =>
-    setUp === undefined ? [] : [{ profile, setUp, reading: shop }],
-  );
+  const coves = plan.profiles
+    .filter(isCovePlan)
+    .map(({ profile, setUp }): CoveOutline => ({ profile, setUp, reading: shop }));
   if (coves.length === 0) return undefined;
   const [upright, across] = (['portrait', 'landscape'] as const).map((orientation) =>
     layOut(plan, coves, orientation),
@@ -74,18 +74,10 @@ function layOut({ job }: JobPlan, coves: readonly CoveOutline[], orientation: Or
 }
 
 function drawCove(
-  { profile, setUp, reading: { unit, decimalSign } }: CoveOutline,
+  { setUp: { blade, setting, blank }, reading: { unit, decimalSign } }: CoveOutline,
   tiltSide: JobPlan['job']['shop']['tiltSide'],
   widest: number,
 ): Drawing[] {
-  const { blankWidth, blankThickness, nearFlat } = profile;
-  if (blankWidth === undefined || blankThickness === undefined) return [];
-  const blank = {
-    width: Number(blankWidth),
-    thickness: Number(blankThickness),
-    ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
-  };
-  const { blade, setting } = setUp;
   return drawFullSize({ blade, setting, blank, tiltSide, unit, decimalSign, widest });
 }
 

@@ -1,8 +1,7 @@
 /** The steps at the saw: each cove on its whole blanks, then smoothed. */
 import { toDegrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
-import type { ProfilePlan } from '../../planning/job-plan.ts';
-import type { SetUp } from '../../planning/plan-setup.ts';
+import { isCovePlan, type CovePlan } from '../../planning/job-plan.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { OrderFacts, Step } from './order-step.ts';
@@ -16,29 +15,22 @@ const SQUARE_FOOT = { in: '144', mm: '92903.04' } as const;
 /** What the shop's unit of length is to that of its feed: inches to feet, millimetres to metres. */
 const FEED_UNIT = { in: '12', mm: '1000' } as const;
 
-interface Made {
-  readonly planned: ProfilePlan;
-  readonly setUp: SetUp;
-}
-
 export function listCoveSteps(facts: OrderFacts): Step[] {
-  const made = facts.plan.profiles.flatMap((planned): Made[] => {
-    const { setUp } = planned;
-    return setUp === undefined ? [] : [{ planned, setUp }];
-  });
-  const byChange = made.sort(
-    ({ setUp: one }, { setUp: other }) =>
-      one.setting.tilt - other.setting.tilt || one.setting.approach - other.setting.approach,
-  );
+  const byChange = facts.plan.profiles
+    .filter(isCovePlan)
+    .sort(
+      ({ setUp: one }, { setUp: other }) =>
+        one.setting.tilt - other.setting.tilt || one.setting.approach - other.setting.approach,
+    );
   return [
     ...byChange.map((one) => cutStep(facts, one)),
     ...byChange.map((one) => smoothStep(facts, one)),
   ];
 }
 
-function cutStep({ plan, onThisSheet }: OrderFacts, { planned, setUp }: Made): Step {
+function cutStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step {
   const { unit, decimalSign } = plan.job.shop;
-  const { tally, profile } = planned;
+  const { tally, profile, setUp } = planned;
   const { tilt, approach } = setUp.setting;
   const quantity = (column: 'sticks' | 'stickLength'): string =>
     QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
@@ -68,9 +60,9 @@ function cutStep({ plan, onThisSheet }: OrderFacts, { planned, setUp }: Made): S
   };
 }
 
-function smoothStep({ plan, onThisSheet }: OrderFacts, { planned, setUp }: Made): Step {
+function smoothStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step {
   const { unit } = plan.job.shop;
-  const { tally, profile } = planned;
+  const { tally, profile, setUp } = planned;
   const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
   const lengths = (): string => QUANTITIES.inRow('length', onThisSheet.at('quantityRow', planned));
   return {

@@ -2,7 +2,7 @@
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
-import type { Profile } from '../../planning/job.ts';
+import type { CovePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
@@ -33,15 +33,14 @@ interface Arrangement {
 export function placeDrawings(
   draft: SheetDraft,
   rows: SetUpRows,
-  profile: Profile,
-  setUp: SetUp,
+  { profile, setUp }: CovePlan,
   shop: Shop,
 ): void {
   const words =
     pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
   const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, drawSetUp(profile, setUp, shop, width));
+    arrange(draft, rows, drawSetUp(setUp, shop, width));
   const [widest, ...narrower] = DRAWING_WIDTHS_MM;
   const largest = arranged(widest);
   let chosen = largest;
@@ -58,19 +57,11 @@ export function placeDrawings(
 }
 
 /** The section on the saw, then the table from above. */
-function drawSetUp(profile: Profile, setUp: SetUp, shop: Shop, width: number): Drawing[] {
-  const { blankWidth, blankThickness, nearFlat } = profile;
-  const { blade, setting, flats } = setUp;
+function drawSetUp({ blade, setting, blank, flats }: SetUp, shop: Shop, width: number): Drawing[] {
   const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
   const drawn = { blade, setting, tiltSide, unit, decimalSign, width };
   const onTable = drawTable({ ...drawn, flats, ...(table === undefined ? {} : { table }) });
-  if (blankWidth === undefined || blankThickness === undefined) return [onTable];
-  const blank = {
-    width: Number(blankWidth),
-    thickness: Number(blankThickness),
-    ...(nearFlat === undefined ? {} : { nearFlat: Number(nearFlat) }),
-  };
   return [drawSection({ ...drawn, blank }), onTable];
 }
 

@@ -5,8 +5,8 @@
 import { sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import { CLAMP_LIP_INCHES, feedFor } from '../../core/cove/rails.ts';
 import { toDegrees } from '../../core/units/angle.ts';
-import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
-import type { Profile } from '../../planning/job.ts';
+import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
+import type { CoveProfile, Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
@@ -38,8 +38,7 @@ import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 export function addAtTheSaw(
   draft: SheetDraft,
   plan: JobPlan,
-  { profile, sticks }: ProfilePlan,
-  setUp: SetUp,
+  { profile, setUp, sticks }: CovePlan,
   spacing: Spacing,
   more?: { readonly passes: PassSpan; readonly note: string },
 ): SetUpRows {
@@ -64,8 +63,7 @@ export function addAtTheSaw(
 export function addBelow(
   draft: SheetDraft,
   plan: JobPlan,
-  { profile }: ProfilePlan,
-  setUp: SetUp,
+  { profile, setUp }: CovePlan,
   spacing: Spacing,
 ): void {
   const { shop } = plan.job;
@@ -74,9 +72,8 @@ export function addBelow(
   addOwnCautions(draft, plan, profile);
 }
 
-function sayCove(profile: Profile, blanks: number, reading: LengthReading): string {
+function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
   const { cove, blankWidth, blankThickness, species } = profile;
-  if (cove === undefined || blankWidth === undefined || blankThickness === undefined) return '';
   const center =
     cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, reading)} off center`;
   const wood = species === '' ? '' : ` of ${species}`;

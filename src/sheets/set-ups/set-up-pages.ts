@@ -2,8 +2,7 @@
  * The page of one cove, roomy or, where it would be more than one page so, close; what even a close
  * page can't hold goes on overleaf, and the page says so.
  */
-import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
-import type { SetUp } from '../../planning/plan-setup.ts';
+import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
@@ -30,19 +29,14 @@ export function newSetUpDraft(): SheetDraft {
 }
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
-export function addSetUpPages(
-  draft: SheetDraft,
-  plan: JobPlan,
-  planned: ProfilePlan,
-  setUp: SetUp,
-): void {
+export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePlan): void {
   const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS);
   const addPage = (to: SheetDraft, spacing: Spacing, cautions: Spacing): void => {
-    const rows = addAtTheSaw(to, plan, planned, setUp, spacing);
-    addBelow(to, plan, planned, setUp, spacing);
+    const rows = addAtTheSaw(to, plan, planned, spacing);
+    addBelow(to, plan, planned, spacing);
     // The manual's word stands at the top of the page, before any number.
     addStanding(to, plan, [MANUAL_CAUTION], cautions);
-    placeDrawings(to, rows, planned.profile, setUp, plan.job.shop);
+    placeDrawings(to, rows, planned, plan.job.shop);
   };
   for (const [spacing, cautions] of WAYS) {
     const trial = newSetUpDraft();
@@ -52,7 +46,7 @@ export function addSetUpPages(
     addPage(draft, spacing, cautions);
     return;
   }
-  addOnMorePages(draft, plan, planned, setUp, room);
+  addOnMorePages(draft, plan, planned, room);
 }
 
 /** The standing cautions but those said already: a line each, or close in one paragraph. */
@@ -74,17 +68,11 @@ const OVERLEAF =
   'This set-up takes more than one page: what is not here stands overleaf. Keep all of it at the saw.';
 
 /** The first page down to as many passes as it holds; then the others; then the rest. */
-function addOnMorePages(
-  draft: SheetDraft,
-  plan: JobPlan,
-  planned: ProfilePlan,
-  setUp: SetUp,
-  room: number,
-): void {
+function addOnMorePages(draft: SheetDraft, plan: JobPlan, planned: CovePlan, room: number): void {
   const { shop } = plan.job;
-  const heights = setUp.passHeights;
+  const heights = planned.setUp.passHeights;
   const addFirst = (to: SheetDraft, end: number) =>
-    addAtTheSaw(to, plan, planned, setUp, 'close', {
+    addAtTheSaw(to, plan, planned, 'close', {
       passes: { from: 0, to: end },
       note: OVERLEAF,
     });
@@ -107,14 +95,14 @@ function addOnMorePages(
   const [first, each] = [passesOn(firstPage), passesOn(morePage)];
   draft.breakPage();
   const rows = addFirst(draft, first);
-  placeDrawings(draft, rows, planned.profile, setUp, plan.job.shop);
+  placeDrawings(draft, rows, planned, plan.job.shop);
   for (let from = first; from < heights.length; from += each) {
     draft.breakPage();
     addMore(draft, from, from + each);
   }
   draft.breakPage();
   addHead(draft);
-  addBelow(draft, plan, planned, setUp, 'roomy');
+  addBelow(draft, plan, planned, 'roomy');
   addStanding(draft, plan, [MANUAL_CAUTION], 'roomy');
 }
 

@@ -1,18 +1,16 @@
 /** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
-import type { JobPlan } from '../../planning/job-plan.ts';
+import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { addCrownAlone } from './crown-corners.ts';
 import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const draft = newSetUpDraft();
-  const made = plan.profiles.filter((one) => one.setUp !== undefined);
+  const made = plan.profiles.filter(isCovePlan);
   const sprung = plan.profiles.filter(
     ({ profile, setUp }) => setUp === undefined && profile.spring !== undefined,
   );
-  for (const one of made) {
-    if (one.setUp !== undefined) addSetUpPages(draft, plan, one, one.setUp);
-  }
+  for (const one of made) addSetUpPages(draft, plan, one);
   if (made.length === 0) {
     draft.spread('Set-ups', 'title');
     draft.spread('No cove is to be cut for this job, so there is nothing to set up.', 'wrapped');

@@ -3,6 +3,7 @@ import { fault, type Fault } from '../faults/fault.ts';
 import { inchesGiven } from '../faults/quantity.ts';
 import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
 import type { Blade, Cove } from './cove.ts';
+import { COVE_SIZES } from './cove-sizes.ts';
 
 /** Faults of the sizes alone; none means that the forward and inverse models may be asked. */
 export function checkSizes(cove: Cove, blade: Blade): Fault[] {
@@ -12,17 +13,24 @@ export function checkSizes(cove: Cove, blade: Blade): Fault[] {
       faults.push(fault('cove.size-missing', argument, inchesGiven(inches)));
     }
   };
-  positive('Cove width', cove.width);
-  positive('Cove depth', cove.depth);
-  positive('Blade diameter', blade.diameter);
+  positive(COVE_SIZES.width.label, cove.width);
+  positive(COVE_SIZES.depth.label, cove.depth);
+  positive(COVE_SIZES.bladeDiameter.label, blade.diameter);
   faults.push(...checkKerf(blade));
   if (!(cove.offCenter >= 0)) {
-    faults.push(fault('cove.off-center-negative', 'Off-center', inchesGiven(cove.offCenter)));
+    faults.push(
+      fault('cove.off-center-negative', COVE_SIZES.offCenter.label, inchesGiven(cove.offCenter)),
+    );
   } else if (cove.width > 0 && cove.offCenter > cove.width / 2 + LIMIT_SLACK_INCHES) {
     faults.push(
-      fault('cove.off-center-beyond-half', 'Off-center', inchesGiven(cove.offCenter), {
-        limit: { inches: cove.width / 2 },
-      }),
+      fault(
+        'cove.off-center-beyond-half',
+        COVE_SIZES.offCenter.label,
+        inchesGiven(cove.offCenter),
+        {
+          limit: { inches: cove.width / 2 },
+        },
+      ),
     );
   }
   return faults;
@@ -34,5 +42,5 @@ export function checkKerf(blade: Blade): Fault[] {
   const mostKerf = blade.diameter / 4;
   if (blade.kerf >= 0 && !(blade.diameter > 0 && blade.kerf > mostKerf)) return [];
   const limit = { inches: mostKerf };
-  return [fault('cove.kerf-too-thick', 'Kerf', inchesGiven(blade.kerf), { limit })];
+  return [fault('cove.kerf-too-thick', COVE_SIZES.kerf.label, inchesGiven(blade.kerf), { limit })];
 }
