@@ -1,6 +1,6 @@
 /** Plans within an effort, stops at Ctrl-C, and shows at a terminal how far it is. */
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions } from '../cutting/problem.ts';
+import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { Effort } from './effort.ts';
 import { progressLine } from './progress-line.ts';
 import { planInWorker } from './start-worker.ts';

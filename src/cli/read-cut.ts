@@ -1,5 +1,5 @@
 /** The two tables of `cut`: the pieces that are wanted and the sticks that there are. */
-import { MOST_PIECES, MOST_STICKS } from '../cutting/limits.ts';
+import { MOST_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { fault, type Where } from '../core/faults/fault.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';

@@ -1,10 +1,10 @@
 /** How many sticks of one length a list of pieces takes, at once and by the quick plan alone. */
 import { failed, fault, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
-import { checkPlan } from './check-plan.ts';
-import { MOST_UNITS } from './limits.ts';
-import type { StickPlan, StickProblem } from './problem.ts';
+import { checkPlan } from './check/check-plan.ts';
+import { MOST_UNITS } from './problem/limits.ts';
+import type { StickPlan, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
-import { validateProblem } from './validate-problem.ts';
+import { validateProblem } from './problem/validate-problem.ts';
 import { volumeBound } from './bound/volume-bound.ts';
 import { writePlan } from './write-plan.ts';
 

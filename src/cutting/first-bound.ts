@@ -1,8 +1,8 @@
 import { askSplices, pourSplices } from './ask-splices.ts';
 import { certify } from './master/certify.ts';
 import { makeInstance, type Instance } from './master/instance.ts';
-import { profilesOf } from './offcut-credit.ts';
-import type { StickBound, StickProblem } from './problem.ts';
+import { profilesOf } from './problem/profiles.ts';
+import type { StickBound, StickProblem } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { volumeBound } from './bound/volume-bound.ts';
 

@@ -1,12 +1,12 @@
 import { firstBound } from './first-bound.ts';
-import { profilesOf } from './offcut-credit.ts';
+import { profilesOf } from './problem/profiles.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
   StickBound,
   StickProblem,
   UnservedReason,
-} from './problem.ts';
+} from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { serveMore } from './serve-more.ts';
 import type { WholeStick } from './whole-stick.ts';

@@ -1,13 +1,13 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
-import { checkPlan } from './check-plan.ts';
+import { checkPlan } from './check/check-plan.ts';
 import { stepBudget } from './step-budget.ts';
 import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
-import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem.ts';
+import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
 import { fewerLayouts } from './tidy/fewer-layouts.ts';
 import { longerOffcut } from './tidy/longer-offcut.ts';
-import { validateProblem } from './validate-problem.ts';
+import { validateProblem } from './problem/validate-problem.ts';
 
 /**
  * Plans which pieces are cut from which sticks, for the least cost that is found, with a proven

@@ -1,5 +1,5 @@
 import { gcd } from '../greatest-divisor.ts';
-import type { StickBound, StickProblem } from '../problem.ts';
+import type { StickBound, StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { supplyWorths } from './dual-bound.ts';
 import type { Instance } from './instance.ts';

@@ -1,4 +1,4 @@
-import { offcutCents } from '../offcut-credit.ts';
+import { offcutCents } from '../problem/offcut-credit.ts';
 import { creditOf, type Instance } from './instance.ts';
 
 /** One thing that can be done any whole number of times, as a column over the instance's rows. */

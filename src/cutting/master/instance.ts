@@ -1,5 +1,7 @@
-import { creditCap, profilesOf } from '../offcut-credit.ts';
-import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem.ts';
+import { creditCap } from '../problem/offcut-credit.ts';
+import { blanksOf, profilesOf } from '../problem/profiles.ts';
+import { capacityOf, countOf, ripsFor } from '../problem/supplies.ts';
+import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 
 /** Blocks of one profile and weight: they are interchangeable. */
@@ -120,9 +122,7 @@ export function makeInstance(
   const slots: Slot[] = [];
   const strips = new Map<string, number>();
   const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
-  const blanks = new Set(profiles.map(({ blank }) => blank));
-  const capacityOf = ({ length }: StickSupply): number =>
-    length - 2 * problem.endTrim + problem.kerf;
+  const blanks = blanksOf(problem);
   const stripSlot = (blank: string, capacity: number, capCents: number): number => {
     const key = `${capacity} ${credited ? capCents : 0} ${blank}`;
     const known = strips.get(key);
@@ -134,15 +134,15 @@ export function makeInstance(
   };
   const drafts = problem.supplies
     .map((supply) => ({ supply, count: countOf(supply) }))
-    .filter(({ supply, count }) => count > 0 && capacityOf(supply) > problem.kerf)
+    .filter(({ supply, count }) => count > 0 && capacityOf(problem, supply) > problem.kerf)
     .map(({ supply, count }, at) => {
       const rips: { rip: number; strips: RipStrips[] }[] = [];
-      ripsOf(supply, blanks).forEach(({ rip, strips: given }) => {
+      ripsFor(supply, blanks).forEach(({ rip, strips: given }) => {
         const [only] = given;
         if (only === undefined) return;
         if (given.length === 1 && only.count === 1) {
           const { priceCents } = supply;
-          const capacity = capacityOf(supply);
+          const capacity = capacityOf(problem, supply);
           const capCents = creditCap(supply, rip);
           slots.push({
             blank: only.blank,
@@ -156,7 +156,7 @@ export function makeInstance(
           rips.push({
             rip,
             strips: given.map(({ blank, count: some }) => ({
-              slot: stripSlot(blank, capacityOf(supply), creditCap(supply, rip)),
+              slot: stripSlot(blank, capacityOf(problem, supply), creditCap(supply, rip)),
               count: some,
             })),
           });
@@ -262,27 +262,6 @@ function itemsOf(
       blocks: same,
       most: same.length + (parts.get(weight) ?? 0),
     }));
-}
-
-export function countOf(supply: StickSupply): number {
-  return supply.buyMost === null ? Infinity : supply.have + supply.buyMost;
-}
-
-/** The rips of a supply by their places, cut down to the blanks that are asked for. */
-export function ripsOf(
-  supply: StickSupply,
-  blanks: ReadonlySet<string>,
-): readonly {
-  readonly rip: number;
-  readonly strips: readonly { readonly blank: string; readonly count: number }[];
-}[] {
-  if (supply.rips === undefined) {
-    return [...blanks].map((blank) => ({ rip: 0, strips: [{ blank, count: supply.strips }] }));
-  }
-  return supply.rips.map((strips, rip) => ({
-    rip,
-    strips: strips.filter(({ blank }) => blanks.has(blank)),
-  }));
 }
 
 /** The credit of a profile by its place. */

@@ -1,5 +1,5 @@
 import { gcd } from '../greatest-divisor.ts';
-import { offcutCents } from '../offcut-credit.ts';
+import { offcutCents } from '../problem/offcut-credit.ts';
 import { creditOf, type Instance } from './instance.ts';
 import type { Proof } from './certify.ts';
 

@@ -4,8 +4,8 @@ import {
   longestPartOf,
   spliceParts,
   evenPart,
-} from '../splice-parts.ts';
-import type { SpliceRule, StickProblem } from '../problem.ts';
+} from '../problem/splice-parts.ts';
+import type { SpliceRule, StickProblem } from '../problem/problem.ts';
 
 /** Ways to splice one piece that are offered to the program at most. */
 const MOST_WAYS = 48;

@@ -1,4 +1,5 @@
-import { stripsOf, type WholeStick } from '../whole-stick.ts';
+import { stripsOf } from '../problem/supplies.ts';
+import type { WholeStick } from '../whole-stick.ts';
 import { layoutColumn, type Column } from './column.ts';
 import type { Instance } from './instance.ts';
 

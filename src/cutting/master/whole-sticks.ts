@@ -1,4 +1,4 @@
-import { offcutCents } from '../offcut-credit.ts';
+import { offcutCents } from '../problem/offcut-credit.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { weightOf, type WholeStick } from '../whole-stick.ts';
 import type { Layout } from './column.ts';

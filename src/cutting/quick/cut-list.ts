@@ -1,5 +1,6 @@
-import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem.ts';
-import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../splice-parts.ts';
+import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
+import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../problem/splice-parts.ts';
+import { usableLength } from '../problem/supplies.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** What is cut from one stick together: a piece, a part of one, or a matched group. */
@@ -94,7 +95,7 @@ function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {
 
 /** Why a block can't be cut: by every stick that is listed, be it on hand or not. */
 function refuse(problem: StickProblem, block: Block): StickPlan['unserved'] {
-  const usable = problem.supplies.map((supply) => supply.length - 2 * problem.endTrim);
+  const usable = problem.supplies.map((supply) => usableLength(problem, supply));
   const longest = usable.reduce((most, length) => Math.max(most, length), 0);
   const spliceable =
     problem.splice !== undefined &&

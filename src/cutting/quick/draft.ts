@@ -2,7 +2,7 @@ import type { CutList } from './cut-list.ts';
 import { canServe, exchange, shortestKind, type Need } from './exchange.ts';
 import type { Opening } from './opening.ts';
 import { pack, type Packing } from './pack.ts';
-import type { StickProblem } from '../problem.ts';
+import type { StickProblem } from '../problem/problem.ts';
 import type { StickKind } from '../stick-kind.ts';
 
 /** A plan before it is written out: who shares a stick, and of which kind the stick is. */

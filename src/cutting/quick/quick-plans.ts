@@ -1,10 +1,10 @@
 import { makeCutList, type CutList, type PartLength } from './cut-list.ts';
 import { isBetter, makeDraft, type Draft } from './draft.ts';
-import { MOST_PIECES } from '../limits.ts';
+import { MOST_PIECES } from '../problem/limits.ts';
 import { openings, type Opening } from './opening.ts';
-import type { StickDemand, StickProblem } from '../problem.ts';
+import type { StickDemand, StickProblem } from '../problem/problem.ts';
 import { seededChance } from '../seeded-chance.ts';
-import { evenPart, longestPartOf, fewestParts } from '../splice-parts.ts';
+import { evenPart, longestPartOf, fewestParts } from '../problem/splice-parts.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkBound } from '../../src/cutting/check-bound.ts';
-import type { StickBound, StickPlan } from '../../src/cutting/problem.ts';
-import { piece, pieces, problemOf, stick } from './problem-maker.ts';
+import { checkBound } from '../../../src/cutting/check/check-bound.ts';
+import type { StickBound, StickPlan } from '../../../src/cutting/problem/problem.ts';
+import { piece, pieces, problemOf, stick } from '../problem-maker.ts';
 
 type Dual = StickBound['duals'][number];
 

@@ -1,6 +1,6 @@
 /** What is wrong with a number, a length or a list of ids, as faults. */
-import { fault, type Fault } from '../core/faults/fault.ts';
-import type { Quantity } from '../core/faults/quantity.ts';
+import { fault, type Fault } from '../../core/faults/fault.ts';
+import type { Quantity } from '../../core/faults/quantity.ts';
 import { MOST_UNITS } from './limits.ts';
 
 /** Says a length of planner's units in inches. */

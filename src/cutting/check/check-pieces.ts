@@ -1,5 +1,5 @@
 import { profileOf, type ProblemIndex } from './indexed-problem.ts';
-import type { PlannedPiece, PlannedStick, StickDemand, StickPlan } from './problem.ts';
+import type { PlannedPiece, PlannedStick, StickDemand, StickPlan } from '../problem/problem.ts';
 
 /**
  * Checks that every demand is cut exactly once, whole or in parts, or listed as unserved, and that

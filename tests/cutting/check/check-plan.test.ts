@@ -1,7 +1,11 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
-import type { PlannedPiece, PlannedStick, StickPlan } from '../../src/cutting/problem.ts';
-import { piece, problemOf, stick } from './problem-maker.ts';
+import { checkPlan } from '../../../src/cutting/check/check-plan.ts';
+import type {
+  PlannedPiece,
+  PlannedStick,
+  StickPlan,
+} from '../../../src/cutting/problem/problem.ts';
+import { piece, problemOf, stick } from '../problem-maker.ts';
 
 // A sound plan written by hand: kerf 1, end trim 1, so S gives 20 and each strip of B gives 10.
 const problem = problemOf(

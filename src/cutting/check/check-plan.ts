@@ -10,7 +10,7 @@ import {
   roomOf,
   type ProblemIndex,
 } from './indexed-problem.ts';
-import type { PlannedStick, StickPlan, StickProblem, StickSupply } from './problem.ts';
+import type { PlannedStick, StickPlan, StickProblem, StickSupply } from '../problem/problem.ts';
 
 /**
  * Checks a cutting plan against its problem, from the definitions in problem.ts alone: it shares no

@@ -1,5 +1,5 @@
 import { countOf, profileOf, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
-import type { StickBound, StickDemand, StickPlan } from './problem.ts';
+import type { StickBound, StickDemand, StickPlan } from '../problem/problem.ts';
 
 /** A served piece, or a matched group of them, that is cut in one. */
 export interface ServedBlock {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
+import { checkPlan } from '../../../src/cutting/check/check-plan.ts';
 import type {
   PlannedPiece,
   PlannedStick,
   StickPlan,
   StickProblem,
-} from '../../src/cutting/problem.ts';
-import { piece, problemOf, stick } from './problem-maker.ts';
+} from '../../../src/cutting/problem/problem.ts';
+import { piece, problemOf, stick } from '../problem-maker.ts';
 
 // A sound plan written by hand: kerf 1, no trim. P and R are made from wide blanks, Q from narrow
 // ones. A board B gives one wide and two narrow strips, or two wide ones; a stick S is either; N is

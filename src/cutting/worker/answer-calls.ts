@@ -1,6 +1,6 @@
 /** The worker's side: plans what it is asked to, tells how far it is, and hears when to stop. */
-import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions, StickProgress } from '../cutting/problem.ts';
+import { planSticks } from '../plan-sticks.ts';
+import type { PlanSticksOptions, StickProgress } from '../problem/problem.ts';
 import type { PlanCall, WorkerPort } from './messages.ts';
 
 export interface WorkerMeans {

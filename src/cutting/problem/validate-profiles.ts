@@ -1,13 +1,19 @@
-import { fault, type Fault } from '../core/faults/fault.ts';
+import { fault, type Fault } from '../../core/faults/fault.ts';
 import { MOST_PIECES, MOST_PRICE_CENTS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
-import { countOf, profileOf, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
-import type { OffcutCredit, SpliceRule, StickDemand, StickProfile } from './problem.ts';
+import type {
+  OffcutCredit,
+  SpliceRule,
+  StickDemand,
+  StickProblem,
+  StickProfile,
+} from './problem.ts';
+import { matchedGroups, profileIdOf, profilesOf, spliceRuleOf } from './profiles.ts';
 import { fewestParts, longestPartOf, maySplice } from './splice-parts.ts';
+import { countOf, servesBlank, usableLength } from './supplies.ts';
 
 /** What is wrong with the profiles by themselves. A part of `validateProblem`. */
-export function profileFaults({ problem }: ProblemIndex): readonly Fault[] {
-  const { profiles = [] } = problem;
+export function profileFaults({ profiles = [] }: StickProblem): readonly Fault[] {
   return [
     // A lone profile needs no name.
     ...(profiles.length > 1 ? idFaults('Profile', profiles) : []),
@@ -27,17 +33,17 @@ function creditFaults(name: string, { centsPerUnit, mostCents }: OffcutCredit): 
 }
 
 /** Pieces of profiles that there are not, and matched groups of two. A part of `validateProblem`. */
-export function ofProfileFaults(index: ProblemIndex): readonly Fault[] {
-  const { profiles, problem, groups } = index;
-  const isOne = profiles.size === 1;
+export function ofProfileFaults(problem: StickProblem): readonly Fault[] {
+  const ids = new Set(profilesOf(problem).map(({ id }) => id));
+  const isOne = ids.size === 1;
   return [
     ...problem.demands.flatMap(({ id, profile }) =>
-      (profile === undefined && isOne) || (profile !== undefined && profiles.has(profile))
+      (profile === undefined && isOne) || (profile !== undefined && ids.has(profile))
         ? []
         : [fault('cutting.profile-unknown', `Piece ${id}`, profile ?? '')],
     ),
-    ...[...groups].flatMap(([match, demands]) => {
-      const [first = '', other] = new Set(demands.map((demand) => profileOf(index, demand)));
+    ...[...matchedGroups(problem)].flatMap(([match, demands]) => {
+      const [first = '', other] = new Set(demands.map((demand) => profileIdOf(problem, demand)));
       if (other === undefined) return [];
       const name = `Matched group ${match}`;
       return [fault('cutting.match-of-two-profiles', name, first, { details: { other } })];
@@ -46,8 +52,10 @@ export function ofProfileFaults(index: ProblemIndex): readonly Fault[] {
 }
 
 /** What is wrong with the numbers of splice rules, the common one and those of profiles. */
-export function ruleFaults({ problem }: ProblemIndex, say: SayLength): readonly Fault[] {
-  const { splice, profiles = [] } = problem;
+export function ruleFaults(
+  { splice, profiles = [] }: StickProblem,
+  say: SayLength,
+): readonly Fault[] {
   const ofRule = (rule: SpliceRule | undefined, overlap: string, grid: string): readonly Fault[] =>
     rule === undefined
       ? []
@@ -67,23 +75,25 @@ export function ruleFaults({ problem }: ProblemIndex, say: SayLength): readonly 
  * Splices that no stick allows, or that come to too many parts, judged by the sticks that each
  * profile is cut from. A part of `validateProblem`; every number in the problem must be sound.
  */
-export function spliceFaults(index: ProblemIndex, say: SayLength): readonly Fault[] {
+export function spliceFaults(problem: StickProblem, say: SayLength): readonly Fault[] {
   const demands = new Map<string, StickDemand[]>();
-  for (const demand of index.problem.demands) {
-    const own = demands.get(profileOf(index, demand));
-    if (own === undefined) demands.set(profileOf(index, demand), [demand]);
+  for (const demand of problem.demands) {
+    const id = profileIdOf(problem, demand);
+    const own = demands.get(id);
+    if (own === undefined) demands.set(id, [demand]);
     else own.push(demand);
   }
+  const profiles = profilesOf(problem);
   const faults: Fault[] = [];
   let pieces = 0;
-  for (const profile of index.profiles.values()) {
+  for (const profile of profiles) {
     const asked = demands.get(profile.id) ?? [];
-    const longest = longestPart(index, profile);
-    const rule = profile.splice ?? index.problem.splice;
+    const longest = longestPart(problem, profile);
+    const rule = spliceRuleOf(problem, profile);
     if (rule === undefined || longest === undefined || !asked.some(maySplice)) {
       pieces += asked.length;
     } else if (rule.overlap >= longest) {
-      const name = named('splice overlap', index.profiles.size > 1 ? profile.id : '');
+      const name = named('splice overlap', profiles.length > 1 ? profile.id : '');
       const limit = say(longest);
       faults.push(fault('cutting.splice-too-short', name, say(rule.overlap), { limit }));
     } else {
@@ -100,14 +110,14 @@ export function spliceFaults(index: ProblemIndex, say: SayLength): readonly Faul
 }
 
 /** The longest part of a profile that some stick which can be had gives; undefined where none can. */
-function longestPart(index: ProblemIndex, profile: StickProfile): number | undefined {
-  const rule = profile.splice ?? index.problem.splice;
-  const rooms = index.problem.supplies
+function longestPart(problem: StickProblem, profile: StickProfile): number | undefined {
+  const rule = spliceRuleOf(problem, profile);
+  const rooms = problem.supplies
     .filter((supply) => countOf(supply) > 0 && servesBlank(supply, profile.blank))
-    .map((supply) => roomOf(index, supply));
+    .map((supply) => usableLength(problem, supply));
   if (rooms.length === 0 || rule === undefined) return undefined;
   const longest = rooms.reduce((most, room) => Math.max(most, room), 0);
-  return longestPartOf({ ...index.problem, splice: rule }, longest);
+  return longestPartOf({ ...problem, splice: rule }, longest);
 }
 
 /** `Splice overlap of Cove`, or without the profile where it has no name. */

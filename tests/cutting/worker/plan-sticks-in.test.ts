@@ -1,9 +1,9 @@
 import { describe, expect, test } from '@jest/globals';
-import type { Outcome } from '../../src/core/faults/fault.ts';
-import { planSticks } from '../../src/cutting/plan-sticks.ts';
-import type { PlanSticksOptions, StickAnswer } from '../../src/cutting/problem.ts';
-import { planSticksIn } from '../../src/threads/plan-sticks-in.ts';
-import { pieces, problemOf, stick } from '../cutting/problem-maker.ts';
+import type { Outcome } from '../../../src/core/faults/fault.ts';
+import { planSticks } from '../../../src/cutting/plan-sticks.ts';
+import type { PlanSticksOptions, StickAnswer } from '../../../src/cutting/problem/problem.ts';
+import { planSticksIn } from '../../../src/cutting/worker/plan-sticks-in.ts';
+import { pieces, problemOf, stick } from '../problem-maker.ts';
 import { clock, scriptedWorker, settled, type Clock, type ScriptedWorker } from './ports.ts';
 
 const PROBLEM = problemOf(pieces([50, 40, 30]), [stick(100)]);

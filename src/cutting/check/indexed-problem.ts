@@ -1,4 +1,4 @@
-import type { StickDemand, StickProblem, StickProfile, StickSupply } from './problem.ts';
+import type { StickDemand, StickProblem, StickProfile, StickSupply } from '../problem/problem.ts';
 
 /**
  * A problem as the checks read it, from the definitions in problem.ts alone: the planner reads it by

@@ -1,7 +1,7 @@
-import { fault, type Fault } from '../core/faults/fault.ts';
+import { fault, type Fault } from '../../core/faults/fault.ts';
 import { FINEST_UNITS_PER_INCH, MOST_PIECES, MOST_UNITS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
-import { indexProblem } from './indexed-problem.ts';
+import { blanksOf } from './profiles.ts';
 import type { StickProblem } from './problem.ts';
 import { ofProfileFaults, profileFaults, ruleFaults, spliceFaults } from './validate-profiles.ts';
 import { supplyFaults } from './validate-supply.ts';
@@ -19,8 +19,7 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
   // Without a sound unit a length can't be said in inches, so it is said as the bare count.
   const say: SayLength = (units) =>
     inUnits.length === 0 ? { inches: units / problem.unitsPerInch } : units;
-  const index = indexProblem(problem);
-  const blanks = new Set([...index.profiles.values()].map(({ blank }) => blank));
+  const blanks = blanksOf(problem);
   const ofKerf = lengthFaults('Kerf', problem.kerf, 0, say);
   const ofSticks = [
     ...ofKerf,
@@ -29,8 +28,8 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
   ];
   const isTooMany = problem.demands.length > MOST_PIECES;
   const ofDemands = demandFaults(problem, ofKerf.length === 0, say);
-  const ofProfiles = [...profileFaults(index), ...(isTooMany ? [] : ofProfileFaults(index))];
-  const ofRules = ruleFaults(index, say);
+  const ofProfiles = [...profileFaults(problem), ...(isTooMany ? [] : ofProfileFaults(problem))];
+  const ofRules = ruleFaults(problem, say);
   // Only sound numbers can be weighed against each other.
   const areSound = [ofSticks, ofDemands, ofProfiles, ofRules].every((some) => some.length === 0);
   return [
@@ -41,7 +40,7 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
     ...ofDemands,
     ...ofProfiles,
     ...ofRules,
-    ...(areSound ? spliceFaults(index, say) : []),
+    ...(areSound ? spliceFaults(problem, say) : []),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { bestFills, worthCutAtWill, type Fills, type WorthBlock } from './most-worth.ts';
 import { creditRule, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
-import type { StickBound, StickProfile, StickSupply } from './problem.ts';
+import type { StickBound, StickProfile, StickSupply } from '../problem/problem.ts';
 import { restWorths } from './rest-of-strip.ts';
 import type { Served } from './served-blocks.ts';
 

@@ -1,9 +1,4 @@
-import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from './problem.ts';
-
-/** The profiles of a problem; the one without a name where it lists none. */
-export function profilesOf(problem: StickProblem): readonly StickProfile[] {
-  return problem.profiles ?? [{ id: '', blank: '' }];
-}
+import type { OffcutCredit, StickSupply } from './problem.ts';
 
 /**
  * What an offcut is worth in whole cents: 0 where it is too short to be kept.

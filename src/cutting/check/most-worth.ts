@@ -172,6 +172,7 @@ function join(
   return joined;
 }
 
-function gcd(a: number, b: number): number {
+/** The checks' own, since they share no code with the planner. */
+export function gcd(a: number, b: number): number {
   return b === 0 ? a : gcd(b, a % b);
 }

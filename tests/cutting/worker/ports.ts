@@ -1,6 +1,6 @@
 /** Ports, clocks and workers that a test holds in its hand. */
-import type { CallerMeans } from '../../src/threads/call-worker.ts';
-import type { FromWorker, RunningWorker, ToWorker } from '../../src/threads/messages.ts';
+import type { CallerMeans } from '../../../src/cutting/worker/call-worker.ts';
+import type { FromWorker, RunningWorker, ToWorker } from '../../../src/cutting/worker/messages.ts';
 
 /** Until everything that waits for nothing but its turn is done. */
 export async function settled(): Promise<void> {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import { evenPart, fewestParts, spliceParts } from '../../src/cutting/splice-parts.ts';
+import { evenPart, fewestParts, spliceParts } from '../../../src/cutting/problem/splice-parts.ts';
 
 const splices = fc
   .record({

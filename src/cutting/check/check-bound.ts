@@ -5,7 +5,8 @@ import {
   servesBlank,
   type ProblemIndex,
 } from './indexed-problem.ts';
-import type { StickBound, StickPlan, StickProblem } from './problem.ts';
+import type { StickBound, StickPlan, StickProblem } from '../problem/problem.ts';
+import { gcd } from './most-worth.ts';
 import { readServed, type Served } from './served-blocks.ts';
 import { supplyWorths, type BoundRead } from './supply-worth.ts';
 
@@ -204,8 +205,4 @@ function commonPrice(index: ProblemIndex, served: Served, isWhole: boolean): num
     1,
     serving.reduce((common, { priceCents }) => gcd(common, priceCents), 0),
   );
-}
-
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
 }

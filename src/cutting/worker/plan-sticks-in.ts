@@ -1,5 +1,5 @@
 /** The caller's side: the stick planner as anybody calls it, at work in a worker. */
-import { planSticks } from '../cutting/plan-sticks.ts';
+import { planSticks } from '../plan-sticks.ts';
 import { callWorker, type CallerMeans } from './call-worker.ts';
 import type { RunningWorker } from './messages.ts';
 

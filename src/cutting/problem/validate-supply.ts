@@ -1,4 +1,4 @@
-import { fault, type Fault } from '../core/faults/fault.ts';
+import { fault, type Fault } from '../../core/faults/fault.ts';
 import { MOST_PRICE_CENTS, MOST_STICKS, MOST_STRIPS } from './limits.ts';
 import { lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
 import type { Rip, StickSupply } from './problem.ts';

@@ -1,9 +1,14 @@
 import { describe, expect, test } from '@jest/globals';
-import { MOST_PIECES, MOST_UNITS } from '../../src/cutting/limits.ts';
-import type { OffcutCredit, Rip, StickProblem, StickProfile } from '../../src/cutting/problem.ts';
-import { planSticks } from '../../src/cutting/plan-sticks.ts';
-import { validateProblem } from '../../src/cutting/validate-problem.ts';
-import { piece, problemOf, stick } from './problem-maker.ts';
+import { MOST_PIECES, MOST_UNITS } from '../../../src/cutting/problem/limits.ts';
+import type {
+  OffcutCredit,
+  Rip,
+  StickProblem,
+  StickProfile,
+} from '../../../src/cutting/problem/problem.ts';
+import { planSticks } from '../../../src/cutting/plan-sticks.ts';
+import { validateProblem } from '../../../src/cutting/problem/validate-problem.ts';
+import { piece, problemOf, stick } from '../problem-maker.ts';
 
 const sound = problemOf([piece('a', 40)], [stick(96)], {
   unitsPerInch: 8,

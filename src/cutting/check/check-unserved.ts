@@ -1,5 +1,5 @@
 import { countOf, profileOf, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
-import type { StickDemand, StickPlan, StickSupply } from './problem.ts';
+import type { StickDemand, StickPlan, StickSupply } from '../problem/problem.ts';
 
 /**
  * Checks that the reason why a piece is unserved holds by the sticks that serve its profile, that no

@@ -1,7 +1,7 @@
 /** One call of a worker: what it says is heard, checked and forwarded until it ends or must be ended. */
-import { ok, type Outcome } from '../core/faults/fault.ts';
-import { checkPlan } from '../cutting/check-plan.ts';
-import type { PlanSticksOptions, StickAnswer, StickProblem } from '../cutting/problem.ts';
+import { ok, type Outcome } from '../../core/faults/fault.ts';
+import { checkPlan } from '../check/check-plan.ts';
+import type { PlanSticksOptions, StickAnswer, StickProblem } from '../problem/problem.ts';
 import type { FromWorker, RunningWorker, WorkerProgress } from './messages.ts';
 
 export interface CallerMeans {

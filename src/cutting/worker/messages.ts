@@ -2,13 +2,13 @@
  * What passes between the one who wants sticks planned and the worker who plans them: plain data,
  * so that any port can carry it. Every message names its call, since a worker makes several.
  */
-import type { Outcome } from '../core/faults/fault.ts';
+import type { Outcome } from '../../core/faults/fault.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
   StickProblem,
   StickProgress,
-} from '../cutting/problem.ts';
+} from '../problem/problem.ts';
 
 export type ToWorker = PlanCall | { readonly kind: 'stop'; readonly call: number };
 

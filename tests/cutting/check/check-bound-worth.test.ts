@@ -1,18 +1,18 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import { checkBound } from '../../src/cutting/check-bound.ts';
+import { checkBound } from '../../../src/cutting/check/check-bound.ts';
 import {
   bestFills,
   worthCutAtWill,
   type Fills,
   type WorthBlock,
-} from '../../src/cutting/most-worth.ts';
-import { restWorths } from '../../src/cutting/rest-of-strip.ts';
-import { creditFor } from '../../src/cutting/indexed-problem.ts';
-import type { StickBound, StickProblem } from '../../src/cutting/problem.ts';
-import { seededNumbers } from './problem-maker.ts';
-import { leastCosts } from './every-plan.ts';
-import { tinyJob } from './tiny-jobs.ts';
+} from '../../../src/cutting/check/most-worth.ts';
+import { restWorths } from '../../../src/cutting/check/rest-of-strip.ts';
+import { creditFor } from '../../../src/cutting/check/indexed-problem.ts';
+import type { StickBound, StickProblem } from '../../../src/cutting/problem/problem.ts';
+import { seededNumbers } from '../problem-maker.ts';
+import { leastCosts } from '../every-plan.ts';
+import { tinyJob } from '../tiny-jobs.ts';
 
 /** The most within a room, by every number of every block in turn; -1 where none goes in. */
 function mostByTrying(blocks: readonly WorthBlock[], room: number): number {

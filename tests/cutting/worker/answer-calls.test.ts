@@ -1,9 +1,9 @@
 import { describe, expect, test } from '@jest/globals';
-import { planSticks } from '../../src/cutting/plan-sticks.ts';
-import type { StickProblem } from '../../src/cutting/problem.ts';
-import { answerCalls, type WorkerMeans } from '../../src/threads/answer-calls.ts';
-import type { FromWorker, PlanCall, ToWorker } from '../../src/threads/messages.ts';
-import { pieces, problemOf, seededNumbers, stick } from '../cutting/problem-maker.ts';
+import { planSticks } from '../../../src/cutting/plan-sticks.ts';
+import type { StickProblem } from '../../../src/cutting/problem/problem.ts';
+import { answerCalls, type WorkerMeans } from '../../../src/cutting/worker/answer-calls.ts';
+import type { FromWorker, PlanCall, ToWorker } from '../../../src/cutting/worker/messages.ts';
+import { pieces, problemOf, seededNumbers, stick } from '../problem-maker.ts';
 import { settled } from './ports.ts';
 
 const draw = seededNumbers(3);
