@@ -1,4 +1,5 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
+import { checkBound } from './check/check-bound.ts';
 import { checkPlan } from './check/check-plan.ts';
 import { stepBudget } from './step-budget.ts';
 import { Incumbent } from './incumbent.ts';
@@ -53,6 +54,10 @@ export async function planSticks(
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) {
     throw new RangeError(`The planner made a wrong plan: ${wrong.slice(0, 3).join(' ')}`);
+  }
+  const unproven = checkBound(problem, answer.plan, answer.bound, true);
+  if (unproven.length > 0) {
+    throw new RangeError(`The planner made a wrong bound: ${unproven.slice(0, 3).join(' ')}`);
   }
   return ok(answer);
 }
