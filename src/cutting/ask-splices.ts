@@ -1,5 +1,6 @@
-import type { AskedSplice, Instance, SplicedLength } from './master/instance.ts';
-import { spliceWays } from './master/splice-ways.ts';
+import type { Instance, RelaxedSplice } from './column-generation/instance.ts';
+import type { AskedSplice } from './column-generation/make-instance.ts';
+import { spliceWays } from './column-generation/splice-ways.ts';
 import { profilesOf, spliceRuleOf } from './problem/profiles.ts';
 import { countOf, servesBlank, usableLength } from './problem/supplies.ts';
 import type { SpliceRule, StickProblem } from './problem/problem.ts';
@@ -47,12 +48,12 @@ export function askSplices(
   });
 }
 
-/** What the spliced demands take up at least, poured in at will. */
-export function pourSplices(
+/** What the spliced demands take up at least, of parts of any length. */
+export function relaxSplices(
   problem: StickProblem,
   splices: readonly AskedSplice[],
   instance: Instance,
-): readonly (readonly SplicedLength[])[] {
+): readonly (readonly RelaxedSplice[])[] {
   return instance.profiles.map((own, profile) => {
     const rule = spliceRuleOf(problem, own);
     const longest = (instance.slotsOf[profile] ?? []).reduce(

@@ -64,7 +64,7 @@ export class Incumbent {
   }
 
   /** Everything cheaper was tried, in whole numbers, and is not there. */
-  exhausted(phase: string): void {
+  allTried(phase: string): void {
     if (this.bound === undefined || this.bound.costCents >= this.netCents) return;
     const { costCents: pricesCents } = this.bound;
     this.bound = { ...this.bound, costCents: this.netCents, tried: { pricesCents } };
@@ -83,8 +83,8 @@ export class Incumbent {
   /** Pieces left over that some stick would give, were there enough. */
   leftOver(): number {
     const { best } = this;
-    const hopeless = best.lists.reduce((sum, list) => sum + list.hopeless.length, 0);
-    return best.unserved.size - hopeless;
+    const unservable = best.lists.reduce((sum, list) => sum + list.unservable.length, 0);
+    return best.unserved.size - unservable;
   }
 
   /**

@@ -6,7 +6,7 @@ import {
   type ProblemIndex,
 } from './indexed-problem.ts';
 import type { StickBound, StickPlan, StickProblem } from '../problem/problem.ts';
-import { gcd } from './most-worth.ts';
+import { gcd } from './knapsack.ts';
 import { readServed, type Served } from './served-blocks.ts';
 import { supplyWorths, type BoundRead } from './supply-worth.ts';
 
@@ -109,8 +109,8 @@ function areSumsExact({ index, served, rates, grains }: BoundRead): boolean {
   const asked = [...served.blocks, ...served.splices];
   const pieces = asked.reduce((sum, { cents }) => sum + inGrains(cents), 0n);
   const besides = [...index.profiles.values()].map(({ id, offcutCredit }) => {
-    const poured = inGrains(rates.get(id) ?? 0) * BigInt(longest + index.problem.kerf);
-    return poured + inGrains(offcutCredit?.mostCents ?? 0);
+    const parts = inGrains(rates.get(id) ?? 0) * BigInt(longest + index.problem.kerf);
+    return parts + inGrains(offcutCredit?.mostCents ?? 0);
   });
   const most = besides.reduce((highest, one) => (one > highest ? one : highest), 0n);
   return pieces + most <= BigInt(Number.MAX_SAFE_INTEGER);

@@ -1,4 +1,4 @@
-import { bestFills, worthCutAtWill, type Fills, type WorthBlock } from './most-worth.ts';
+import { bestFills, worthCutAtWill, type Fills, type ValuedBlock } from './knapsack.ts';
 import { creditRule, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
 import type { StickBound, StickProfile, StickSupply } from '../problem/problem.ts';
 import { restWorths } from './rest-of-strip.ts';
@@ -66,7 +66,7 @@ function stripWorth(
   const isSpliced = served.splices.some((splice) => splice.profile === profile.id);
   const rate = isSpliced ? (rates.get(profile.id) ?? 0) * grains : 0;
   const fills = bestFills(blocks, longest);
-  const poured = rate > 0 ? [{ weight: 1, worth: rate, count: longest }] : [];
+  const parts = rate > 0 ? [{ weight: 1, worth: rate, count: longest }] : [];
   const rests = new Map<number, (rest: number) => number>();
   const known = new Map<string, number>();
   const worthOf = (supply: StickSupply, rip: number): number => {
@@ -77,7 +77,7 @@ function stripWorth(
     rests.set(rule.mostCents, restOf);
     let worth = known.get(key) ?? mostOf(fills, capacity, restOf, isSpliced ? rate : -1);
     if (!fills.isExact && rule.mostCents === 0 && !known.has(key)) {
-      worth = Math.min(worth, worthCutAtWill([...blocks, ...poured], capacity));
+      worth = Math.min(worth, worthCutAtWill([...blocks, ...parts], capacity));
     }
     known.set(key, worth);
     return worth;
@@ -102,7 +102,7 @@ function mostOf(
 }
 
 /** Blocks of a profile that are alike, counted. */
-function countBlocks({ blocks }: Served, profile: string, grains: number): readonly WorthBlock[] {
+function countBlocks({ blocks }: Served, profile: string, grains: number): readonly ValuedBlock[] {
   const counted = new Map<string, { weight: number; worth: number; count: number }>();
   for (const { profile: own, weight, cents } of blocks) {
     if (own !== profile) continue;

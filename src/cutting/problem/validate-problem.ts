@@ -1,5 +1,5 @@
 import { fault, type Fault } from '../../core/faults/fault.ts';
-import { FINEST_UNITS_PER_INCH, MOST_PIECES, MOST_UNITS } from './limits.ts';
+import { FINEST_UNITS_PER_INCH, MOST_PLANNED_PIECES, MOST_UNITS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
 import { blanksOf } from './profiles.ts';
 import type { StickProblem } from './problem.ts';
@@ -26,7 +26,7 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
     ...lengthFaults('End trim', problem.endTrim, 0, say),
     ...problem.supplies.flatMap((supply) => supplyFaults(supply, problem.endTrim, blanks, say)),
   ];
-  const isTooMany = problem.demands.length > MOST_PIECES;
+  const isTooMany = problem.demands.length > MOST_PLANNED_PIECES;
   const ofDemands = demandFaults(problem, ofKerf.length === 0, say);
   const ofProfiles = [...profileFaults(problem), ...(isTooMany ? [] : ofProfileFaults(problem))];
   const ofRules = ruleFaults(problem, say);
@@ -61,8 +61,8 @@ function demandFaults(
   if (demands.length > 0 && supplies.length === 0) {
     faults.push(fault('cutting.no-sticks', 'the pieces', null));
   }
-  if (demands.length > MOST_PIECES) {
-    const limit = MOST_PIECES;
+  if (demands.length > MOST_PLANNED_PIECES) {
+    const limit = MOST_PLANNED_PIECES;
     return [...faults, fault('cutting.too-many-pieces', 'Pieces', demands.length, { limit })];
   }
   for (const { id, length } of demands) {

@@ -1,5 +1,5 @@
 import { fault, type Fault } from '../../core/faults/fault.ts';
-import { MOST_PIECES, MOST_PRICE_CENTS } from './limits.ts';
+import { MOST_PLANNED_PIECES, MOST_PRICE_CENTS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
 import type {
   OffcutCredit,
@@ -105,8 +105,11 @@ export function spliceFaults(problem: StickProblem, say: SayLength): readonly Fa
       );
     }
   }
-  if (pieces <= MOST_PIECES) return faults;
-  return [...faults, fault('cutting.too-many-pieces', 'Pieces', pieces, { limit: MOST_PIECES })];
+  if (pieces <= MOST_PLANNED_PIECES) return faults;
+  return [
+    ...faults,
+    fault('cutting.too-many-pieces', 'Pieces', pieces, { limit: MOST_PLANNED_PIECES }),
+  ];
 }
 
 /** The longest part of a profile that some stick which can be had gives; undefined where none can. */

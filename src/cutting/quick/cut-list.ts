@@ -16,7 +16,7 @@ export interface CutList {
   /** Heaviest first. */
   readonly blocks: readonly Block[];
   /** What no stick can give, whatever the plan. */
-  readonly hopeless: StickPlan['unserved'];
+  readonly unservable: StickPlan['unserved'];
   /** The demands that come in parts, by their place in the problem. */
   readonly spliced: ReadonlySet<number>;
 }
@@ -52,7 +52,7 @@ export function makeCutList(
   const tooLong = blocks.filter((block) => block.weight > capacity);
   return {
     blocks: fitting.sort(heaviestFirst),
-    hopeless: tooLong.flatMap((block) => refuse(problem, block)),
+    unservable: tooLong.flatMap((block) => refuse(problem, block)),
     spliced,
   };
 }

@@ -50,7 +50,7 @@ export function makeDraft(
     opening,
     stickOf: packing.stickOf,
     kindOf,
-    unservedCount: unserved.size + list.hopeless.length,
+    unservedCount: unserved.size + list.unservable.length,
     unservedLength: [...unserved].reduce((sum, at) => sum + (problem.demands[at]?.length ?? 0), 0),
     costCents: exchanged.costCents,
     stickCount: packing.used.filter((used) => used > 0).length,

@@ -177,7 +177,7 @@ function readDraft(
   );
   for (const { own: open, supply, rip } of opened) supplies.set(open.id, { supply, rip });
   const sticks = new Map<number, { blocks: Block[]; kind: StickKind }>();
-  const unserved = new Map(draft.list.hopeless.map(({ demandId, why }) => [demandId, why]));
+  const unserved = new Map(draft.list.unservable.map(({ demandId, why }) => [demandId, why]));
   const inPlace = (block: Block): Block => ({
     ...block,
     demands: block.demands.map((at) => places[at] ?? -1),

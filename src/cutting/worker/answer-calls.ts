@@ -3,7 +3,7 @@ import { planSticks } from '../plan-sticks.ts';
 import type { PlanSticksOptions, StickProgress } from '../problem/problem.ts';
 import type { PlanCall, WorkerPort } from './messages.ts';
 
-export interface WorkerMeans {
+export interface WorkerDeps {
   readonly loadSolver?: NonNullable<PlanSticksOptions['loadSolver']>;
   /** A clock in milliseconds. */
   readonly now: () => number;
@@ -16,7 +16,7 @@ const ANSWER_EVERY_MS = 300;
 /** As often as anybody reads a figure that changes. */
 const TELL_EVERY_MS = 80;
 
-export function answerCalls(port: WorkerPort, means: WorkerMeans): void {
+export function answerCalls(port: WorkerPort, deps: WorkerDeps): void {
   const signals = new Map<number, { aborted: boolean }>();
   port.onMessage((message) => {
     if (message.kind === 'stop') {
@@ -26,13 +26,13 @@ export function answerCalls(port: WorkerPort, means: WorkerMeans): void {
     }
     const signal = { aborted: false };
     signals.set(message.call, signal);
-    void answerCall(port, means, message, signal).finally(() => signals.delete(message.call));
+    void answerCall(port, deps, message, signal).finally(() => signals.delete(message.call));
   });
 }
 
 async function answerCall(
   port: WorkerPort,
-  { loadSolver, now, pause }: WorkerMeans,
+  { loadSolver, now, pause }: WorkerDeps,
   { call, problem, budget, seed }: PlanCall,
   signal: { readonly aborted: boolean },
 ): Promise<void> {

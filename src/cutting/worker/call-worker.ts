@@ -4,7 +4,7 @@ import { checkPlan } from '../check/check-plan.ts';
 import type { PlanSticksOptions, StickAnswer, StickProblem } from '../problem/problem.ts';
 import type { FromWorker, RunningWorker, WorkerProgress } from './messages.ts';
 
-export interface CallerMeans {
+export interface CallerDeps {
   /** A clock in milliseconds. */
   readonly now: () => number;
   /** Calls `act` again and again until the function that it returns is called. */
@@ -18,8 +18,8 @@ export interface WorkerCall {
   readonly isFree: boolean;
 }
 
-/** `signal` is only looked at, never told. */
-const LOOK_EVERY_MS = 50;
+/** `signal` tells nobody of a stop: it is polled. */
+const POLL_EVERY_MS = 50;
 /** A stop is answered within a second, whatever the worker is in the midst of. */
 const STOP_WITHIN_MS = 700;
 /** From its start to its first word: its script may come over a slow network. */
@@ -36,7 +36,7 @@ export function callWorker(
   call: number,
   problem: StickProblem,
   options: PlanSticksOptions,
-  { now, every }: CallerMeans,
+  { now, every }: CallerDeps,
 ): Promise<WorkerCall> {
   return new Promise((resolve, reject) => {
     const { budget, seed, signal, onProgress } = options;
@@ -46,7 +46,7 @@ export function callWorker(
     let stopped: number | undefined;
 
     const leave = (): void => {
-      stopLooking();
+      stopPolling();
       worker.onMessage(() => undefined);
       worker.onCrash(() => undefined);
     };
@@ -77,7 +77,7 @@ export function callWorker(
         else settle({ outcome, isFree: true });
       }
     };
-    const look = (): void => {
+    const poll = (): void => {
       const at = now();
       if (stopped === undefined && signal?.aborted === true) {
         stopped = at;
@@ -101,7 +101,7 @@ export function callWorker(
         }
       };
 
-    const stopLooking = every(LOOK_EVERY_MS, guarded(look));
+    const stopPolling = every(POLL_EVERY_MS, guarded(poll));
     worker.onMessage(guarded(hear));
     worker.onCrash(guarded(() => settleForBest(false)));
     try {

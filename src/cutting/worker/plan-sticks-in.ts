@@ -1,6 +1,6 @@
 /** The caller's side: the stick planner as anybody calls it, at work in a worker. */
 import { planSticks } from '../plan-sticks.ts';
-import { callWorker, type CallerMeans } from './call-worker.ts';
+import { callWorker, type CallerDeps } from './call-worker.ts';
 import type { RunningWorker } from './messages.ts';
 
 /**
@@ -13,7 +13,7 @@ import type { RunningWorker } from './messages.ts';
  */
 export function planSticksIn(
   startWorker: () => RunningWorker,
-  means: CallerMeans,
+  deps: CallerDeps,
 ): typeof planSticks {
   let idle: RunningWorker | undefined;
   let calls = 0;
@@ -48,7 +48,7 @@ export function planSticksIn(
     if (worker !== undefined) {
       let isFree = false;
       try {
-        const called = await callWorker(worker, ++calls, problem, options, means);
+        const called = await callWorker(worker, ++calls, problem, options, deps);
         ({ isFree } = called);
         if (called.outcome !== undefined) return called.outcome;
       } finally {
@@ -56,6 +56,6 @@ export function planSticksIn(
         else worker.end();
       }
     }
-    return planSticks(problem, { now: means.now, ...options });
+    return planSticks(problem, { now: deps.now, ...options });
   };
 }

@@ -5,8 +5,8 @@ import {
   bestFills,
   worthCutAtWill,
   type Fills,
-  type WorthBlock,
-} from '../../../src/cutting/check/most-worth.ts';
+  type ValuedBlock,
+} from '../../../src/cutting/check/knapsack.ts';
 import { restWorths } from '../../../src/cutting/check/rest-of-strip.ts';
 import { creditFor } from '../../../src/cutting/check/indexed-problem.ts';
 import type { StickBound, StickProblem } from '../../../src/cutting/problem/problem.ts';
@@ -15,7 +15,7 @@ import { leastCosts } from '../every-plan.ts';
 import { tinyJob } from '../tiny-jobs.ts';
 
 /** The most within a room, by every number of every block in turn; -1 where none goes in. */
-function mostByTrying(blocks: readonly WorthBlock[], room: number): number {
+function mostByTrying(blocks: readonly ValuedBlock[], room: number): number {
   const [first, ...others] = blocks;
   if (first === undefined) return -1;
   let most = mostByTrying(others, room);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { MOST_PIECES, MOST_UNITS } from '../../../src/cutting/problem/limits.ts';
+import { MOST_PLANNED_PIECES, MOST_UNITS } from '../../../src/cutting/problem/limits.ts';
 import type {
   OffcutCredit,
   Rip,
@@ -146,24 +146,28 @@ describe('a stick problem is refused', () => {
   });
 
   test('where it has too many pieces', () => {
-    const demands = Array.from({ length: MOST_PIECES + 1 }, (_, at) => piece(`p${at}`, 1));
+    const demands = Array.from({ length: MOST_PLANNED_PIECES + 1 }, (_, at) => piece(`p${at}`, 1));
     expect(validateProblem({ ...sound, demands })).toMatchObject([
-      { code: 'cutting.too-many-pieces', given: MOST_PIECES + 1, limit: MOST_PIECES },
+      {
+        code: 'cutting.too-many-pieces',
+        given: MOST_PLANNED_PIECES + 1,
+        limit: MOST_PLANNED_PIECES,
+      },
     ]);
   });
 
   test('where its splices come to too many parts', () => {
     // Each part but the last takes the piece 80 - 4 = 76 units on.
-    expect(validateProblem(withPiece(76 * (MOST_PIECES + 1)))).toMatchObject([
-      { code: 'cutting.too-many-pieces', given: MOST_PIECES + 1 },
+    expect(validateProblem(withPiece(76 * (MOST_PLANNED_PIECES + 1)))).toMatchObject([
+      { code: 'cutting.too-many-pieces', given: MOST_PLANNED_PIECES + 1 },
     ]);
   });
 
   test('where the parts of all its profiles together are too many', () => {
-    const half = (MOST_PIECES + 2) / 2;
+    const half = (MOST_PLANNED_PIECES + 2) / 2;
     const demands = ['P', 'Q'].map((profile) => piece(profile, 76 * half, { profile }));
     expect(validateProblem({ ...withProfiles(two), demands })).toMatchObject([
-      { code: 'cutting.too-many-pieces', given: MOST_PIECES + 2 },
+      { code: 'cutting.too-many-pieces', given: MOST_PLANNED_PIECES + 2 },
     ]);
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { planSticks } from '../../../src/cutting/plan-sticks.ts';
 import type { StickProblem } from '../../../src/cutting/problem/problem.ts';
-import { answerCalls, type WorkerMeans } from '../../../src/cutting/worker/answer-calls.ts';
+import { answerCalls, type WorkerDeps } from '../../../src/cutting/worker/answer-calls.ts';
 import type { FromWorker, PlanCall, ToWorker } from '../../../src/cutting/worker/messages.ts';
 import { pieces, problemOf, seededNumbers, stick } from '../problem-maker.ts';
 import { settled } from './ports.ts';
@@ -19,7 +19,7 @@ interface Line {
   readonly ask: (message: ToWorker) => void;
 }
 
-function workerWith(means: Partial<WorkerMeans> = {}): Line {
+function workerWith(deps: Partial<WorkerDeps> = {}): Line {
   const said: FromWorker[] = [];
   let hear: (message: ToWorker) => void = () => undefined;
   let time = 0;
@@ -30,7 +30,7 @@ function workerWith(means: Partial<WorkerMeans> = {}): Line {
         hear = next;
       },
     },
-    { now: () => (time += 1), pause: () => Promise.resolve(), ...means },
+    { now: () => (time += 1), pause: () => Promise.resolve(), ...deps },
   );
   return { said, ask: (message) => hear(structuredClone(message)) };
 }

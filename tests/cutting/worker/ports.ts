@@ -1,5 +1,5 @@
 /** Ports, clocks and workers that a test holds in its hand. */
-import type { CallerMeans } from '../../../src/cutting/worker/call-worker.ts';
+import type { CallerDeps } from '../../../src/cutting/worker/call-worker.ts';
 import type { FromWorker, RunningWorker, ToWorker } from '../../../src/cutting/worker/messages.ts';
 
 /** Until everything that waits for nothing but its turn is done. */
@@ -7,7 +7,7 @@ export async function settled(): Promise<void> {
   await new Promise((resolve) => setImmediate(resolve));
 }
 
-export interface Clock extends CallerMeans {
+export interface Clock extends CallerDeps {
   /** Lets time pass, in the steps in which the caller looks. */
   readonly pass: (milliseconds: number) => void;
   /** How many are still being called again and again. */

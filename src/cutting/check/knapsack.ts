@@ -1,5 +1,5 @@
 /** Blocks of one weight and worth that a strip may hold so many of. */
-export interface WorthBlock {
+export interface ValuedBlock {
   /** What it takes up with its kerfs, in the planner's units, 1 or more. */
   readonly weight: number;
   /** A whole number, 0 or more; all of them together stay a safe one. */
@@ -32,7 +32,7 @@ const MOST_FILLS = 100_000;
  *
  * @param longest what the blocks may weigh together at most, in the planner's units
  */
-export function bestFills(blocks: readonly WorthBlock[], longest: number): Fills {
+export function bestFills(blocks: readonly ValuedBlock[], longest: number): Fills {
   const fitting = blocks.filter(({ weight, count }) => weight <= longest && count > 0);
   const packets = fitting.flatMap((block) => packetsOf(block, longest));
   const unit = fitting.reduce((common, { weight }) => gcd(common, weight), 0);
@@ -53,7 +53,7 @@ export function bestFills(blocks: readonly WorthBlock[], longest: number): Fills
  * by length first: never less than its best fill (G. B. Dantzig, Discrete-Variable Extremum Problems, Operations
  * Research 5, 1957 [M]).
  */
-export function worthCutAtWill(blocks: readonly WorthBlock[], capacity: number): number {
+export function worthCutAtWill(blocks: readonly ValuedBlock[], capacity: number): number {
   const byLength = blocks
     .filter(({ weight }) => weight <= capacity)
     .sort((a, b) => b.worth / b.weight - a.worth / a.weight);
@@ -78,7 +78,7 @@ interface Packet {
 }
 
 /** So many that any number up to the count is a sum of some: 1, 2, 4 and so on, and a rest. */
-function packetsOf({ weight, worth, count }: WorthBlock, longest: number): readonly Packet[] {
+function packetsOf({ weight, worth, count }: ValuedBlock, longest: number): readonly Packet[] {
   const packets: Packet[] = [];
   let left = Math.min(count, Math.floor(longest / weight));
   for (let copies = 1; left > 0; copies *= 2) {

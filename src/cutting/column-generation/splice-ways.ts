@@ -38,7 +38,7 @@ export function spliceWays(
     ways.set([...parts].sort((a, b) => b - a).join(), parts);
   };
   const addLongest = (part: number): void => {
-    // A part that is little but overlap would come in hopeless numbers.
+    // A part that is little but overlap would come in absurd numbers.
     if (part <= 2 * overlap || part > longest || part >= length) return;
     add(spliceParts(length, part, overlap, least, grid));
   };

@@ -1,96 +1,18 @@
 import { creditCap } from '../problem/offcut-credit.ts';
+import type { StickProblem } from '../problem/problem.ts';
 import { blanksOf, profilesOf } from '../problem/profiles.ts';
 import { capacityOf, countOf, ripsFor } from '../problem/supplies.ts';
-import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
-
-/** Blocks of one profile and weight: they are interchangeable. */
-export interface Item {
-  readonly profile: number;
-  /** The length with its kerfs, in the planner's units. */
-  readonly weight: number;
-  readonly blocks: readonly Block[];
-  /** How many there can be: its blocks, and the parts that splices might be cut into. */
-  readonly most: number;
-}
-
-/** Spliced demands of one profile and length, and the ways to cut one of them into parts. */
-export interface SpliceChoice {
-  readonly profile: number;
-  /** Their places in the problem. */
-  readonly demands: readonly number[];
-  readonly row: number;
-  readonly ways: readonly SpliceWay[];
-}
-
-export interface SpliceWay {
-  /** The parts' lengths, in order. */
-  readonly parts: readonly number[];
-  /** The item of each part. */
-  readonly items: readonly number[];
-}
-
-/** A place for pieces: a stick of one supply, or any strip of one blank and length. */
-export interface Slot {
-  readonly blank: string;
-  /** What the pieces, each with a kerf, may sum to. */
-  readonly capacity: number;
-  /** Of a stick that is bought by itself; 0 for a strip, whose board is paid for. */
-  readonly priceCents: number;
-  /** The supply of a stick, by its place in `supplies`; -1 for a strip. */
-  readonly supply: number;
-  /** What an offcut of it is credited at most, see `creditCap`; strips that differ in it are other slots. */
-  readonly capCents: number;
-  /** The row that strips are counted in, or -1. */
-  readonly stripRow: number;
-}
-
-export interface MasterSupply {
-  readonly supply: StickSupply;
-  /** Infinity where any number may be bought. */
-  readonly count: number;
-  /** The row that its count is kept in, or -1. */
-  readonly row: number;
-  /** Its rips that are boards', as strips of slots. */
-  readonly rips: readonly { readonly rip: number; readonly strips: readonly RipStrips[] }[];
-}
-
-export interface RipStrips {
-  readonly slot: number;
-  readonly count: number;
-}
-
-export interface SplicedLength {
-  readonly length: number;
-  readonly units: number;
-  readonly count: number;
-}
-
-/** A problem as rows that are to be covered: what the linear program and the pricing work on. */
-export interface Instance {
-  readonly problem: StickProblem;
-  readonly profiles: readonly StickProfile[];
-  readonly items: readonly Item[];
-  readonly slots: readonly Slot[];
-  readonly supplies: readonly MasterSupply[];
-  /** The slots that a profile's pieces can lie in. */
-  readonly slotsOf: readonly (readonly number[])[];
-  /**
-   * For each profile the units that its spliced pieces take up at least, where they are poured in at
-   * will (for a bound); 0 where the parts are items. Its row follows the items' rows.
-   */
-  readonly poured: readonly number[];
-  /** Of each profile the lengths that are poured in, each once, with the units that one takes up. */
-  readonly spliced: readonly (readonly SplicedLength[])[];
-  /** Poured units stand in their rows divided by it, so that figures in the program are of one size. */
-  readonly pouredScale: number;
-  /** What splices are chosen from, along with the plan. */
-  readonly choices: readonly SpliceChoice[];
-  /** The least of each row: items, poured lengths, strips, splices, then supplies (less their count). */
-  readonly rowLeast: Float64Array;
-  /** Rows of supplies that run out: the last ones. */
-  readonly supplyRows: number;
-}
+import {
+  demandRows,
+  rowOfRelaxed,
+  type Instance,
+  type Item,
+  type RelaxedSplice,
+  type RipStrips,
+  type Slot,
+  type SpliceChoice,
+} from './instance.ts';
 
 /** Spliced demands of one profile and length with the part lengths that come into question. */
 export interface AskedSplice {
@@ -100,25 +22,27 @@ export interface AskedSplice {
 }
 
 /**
- * @param splices the demands whose parts are chosen along with the plan; their parts are in no list
+ * States what is to be cut as rows to be covered.
  *
- * @param lists the blocks of each profile, in the order of the profiles; those that are to be cut
- * @param spliced for each profile the spliced lengths that are poured in instead of their parts
+ * @param lists the blocks that are to be cut, of each profile in the order of the profiles
+ * @param relaxedSplices for each profile the spliced lengths whose parts may be of any length; for a
+ *   bound
+ * @param splices the demands whose parts are chosen along with the plan; their parts are in no list
  */
 export function makeInstance(
   problem: StickProblem,
   lists: readonly (readonly Block[])[],
-  spliced: readonly (readonly SplicedLength[])[],
+  relaxedSplices: readonly (readonly RelaxedSplice[])[],
   splices: readonly AskedSplice[] = [],
 ): Instance {
   const profiles = profilesOf(problem);
-  const poured = spliced.map((lengths) =>
+  const relaxedUnits = relaxedSplices.map((lengths) =>
     lengths.reduce((sum, { units, count }) => sum + units * count, 0),
   );
   const items = lists.flatMap((blocks, profile) =>
     itemsOf(blocks, profile, partsOf(problem, splices, profile)),
   );
-  const stripBase = items.length + profiles.length;
+  const stripBase = demandRows({ items, profiles });
   const slots: Slot[] = [];
   const strips = new Map<string, number>();
   const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
@@ -166,15 +90,18 @@ export function makeInstance(
     });
   const spliceBase = stripBase + strips.size;
   const choices = choicesOf(problem, items, splices, spliceBase);
-  let row = spliceBase + choices.length;
+  const firstSupplyRow = spliceBase + choices.length;
+  let row = firstSupplyRow;
   const supplies = drafts.map((draft) => ({
     ...draft,
     row: Number.isFinite(draft.count) ? row++ : -1,
   }));
   const rowLeast = new Float64Array(row);
   items.forEach((item, at) => (rowLeast[at] = item.blocks.length));
-  const pouredScale = slots.reduce((most, { capacity }) => Math.max(most, capacity), 1);
-  poured.forEach((units, at) => (rowLeast[items.length + at] = units / pouredScale));
+  const relaxedScale = slots.reduce((most, { capacity }) => Math.max(most, capacity), 1);
+  relaxedUnits.forEach((units, at) => {
+    rowLeast[rowOfRelaxed({ items }, at)] = units / relaxedScale;
+  });
   for (const { row: own, count } of supplies) if (own >= 0) rowLeast[own] = -count;
   for (const choice of choices) rowLeast[choice.row] = choice.demands.length;
   const slotsOf = profiles.map(({ blank }) =>
@@ -187,12 +114,12 @@ export function makeInstance(
     slots,
     supplies,
     slotsOf,
-    poured,
-    spliced,
-    pouredScale,
+    relaxedSplices,
+    relaxedUnits,
+    relaxedScale,
     choices,
     rowLeast,
-    supplyRows: supplies.filter(({ row: own }) => own >= 0).length,
+    firstSupplyRow,
   };
 }
 
@@ -262,9 +189,4 @@ function itemsOf(
       blocks: same,
       most: same.length + (parts.get(weight) ?? 0),
     }));
-}
-
-/** The credit of a profile by its place. */
-export function creditOf(instance: Instance, profile: number): OffcutCredit | undefined {
-  return instance.profiles[profile]?.offcutCredit;
 }

@@ -2,7 +2,7 @@ import { gcd } from '../greatest-divisor.ts';
 import type { StickBound, StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { supplyWorths } from './dual-bound.ts';
-import type { Instance } from './instance.ts';
+import { demandRows, rowOfRelaxed, type Instance } from './instance.ts';
 import { LayoutPricer } from './pricing.ts';
 
 /** Figures are whole counts of 1/2^20 cent at the finest. */
@@ -34,7 +34,7 @@ export interface Proof {
 export function certify(instance: Instance, duals: ArrayLike<number>): Proof | undefined {
   const pricer = new LayoutPricer(instance, 'down');
   const counts = instance.items.map(({ most }) => most);
-  const rows = instance.items.length + instance.profiles.length;
+  const rows = demandRows(instance);
   let demanded = 1;
   for (let row = 0; row < rows; row += 1) {
     demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);
@@ -60,17 +60,18 @@ export function certify(instance: Instance, duals: ArrayLike<number>): Proof | u
 interface WholeDuals {
   /** Of each item, in grains. */
   readonly items: Float64Array;
-  /** Of a poured unit of each profile, in grains. */
+  /** Of a unit of each profile's relaxed splices, in grains. */
   readonly rates: Float64Array;
 }
 
 function wholeDuals(instance: Instance, duals: ArrayLike<number>, grain: number): WholeDuals {
-  const count = instance.items.length;
   return {
     items: Float64Array.from(instance.items, (_, at) => Math.floor((duals[at] ?? 0) * grain)),
     rates: Float64Array.from(instance.profiles, (_, profile) =>
-      (instance.poured[profile] ?? 0) > 0
-        ? Math.floor(((duals[count + profile] ?? 0) / instance.pouredScale) * grain)
+      (instance.relaxedUnits[profile] ?? 0) > 0
+        ? Math.floor(
+            ((duals[rowOfRelaxed(instance, profile)] ?? 0) / instance.relaxedScale) * grain,
+          )
         : 0,
     ),
   };
@@ -88,7 +89,7 @@ function rescale(
   const cents = new Float64Array(instance.rowLeast.length);
   whole.items.forEach((value, at) => (cents[at] = value / grain));
   whole.rates.forEach((value, profile) => {
-    cents[instance.items.length + profile] = (value / grain) * instance.pouredScale;
+    cents[rowOfRelaxed(instance, profile)] = (value / grain) * instance.relaxedScale;
   });
   const { worth } = pricer.price(cents, counts);
   const slots = Float64Array.from(worth, (own) => Math.ceil(own * grain));
@@ -117,23 +118,23 @@ function boundOf(
     (sum, { blocks }, at) => sum + blocks.length * (whole.items[at] ?? 0),
     0,
   );
-  const poured = profiles.reduce(
-    (sum, _, profile) => sum + (instance.poured[profile] ?? 0) * (whole.rates[profile] ?? 0),
+  const relaxed = profiles.reduce(
+    (sum, _, profile) => sum + (instance.relaxedUnits[profile] ?? 0) * (whole.rates[profile] ?? 0),
     0,
   );
-  const total = pieces + poured - credits.reduce((sum, one) => sum + one.count * one.excess, 0);
+  const total = pieces + relaxed - credits.reduce((sum, one) => sum + one.count * one.excess, 0);
   const step = commonPrice(instance) * grain;
   const duals = items.flatMap(({ profile, blocks }, at) =>
     sayDuals(profiles[profile]?.id ?? '', blocks, (whole.items[at] ?? 0) / grain, problem),
   );
-  instance.spliced.forEach((lengths, profile) => {
+  instance.relaxedSplices.forEach((lengths, profile) => {
     for (const { length, units } of lengths) {
       const cents = (units * (whole.rates[profile] ?? 0)) / grain;
       duals.push({ length, profile: profiles[profile]?.id ?? '', cents, spliced: true });
     }
   });
   const rates = profiles.flatMap(({ id }, at) =>
-    (instance.poured[at] ?? 0) > 0
+    (instance.relaxedUnits[at] ?? 0) > 0
       ? [{ profile: id, centsPerUnit: (whole.rates[at] ?? 0) / grain }]
       : [],
   );
@@ -184,7 +185,7 @@ function commonPrice(instance: Instance): number {
   const { profiles, items, slots, slotsOf, supplies } = instance;
   if (isCredited(instance)) return 1;
   const lightest = profiles.map((_, profile) =>
-    (instance.poured[profile] ?? 0) > 0
+    (instance.relaxedUnits[profile] ?? 0) > 0
       ? 0
       : items.reduce(
           (least, item) => (item.profile === profile ? Math.min(least, item.weight) : least),

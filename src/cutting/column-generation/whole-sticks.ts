@@ -1,8 +1,7 @@
 import { offcutCents } from '../problem/offcut-credit.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { weightOf, type WholeStick } from '../whole-stick.ts';
-import type { Layout } from './column.ts';
-import type { Dived } from './dive.ts';
+import type { ColumnUses, Layout } from './column.ts';
 import { creditOf, type Instance } from './instance.ts';
 
 /** A stick with its profile by place, and the slot it lies in. */
@@ -17,10 +16,10 @@ interface Draft {
  * the emptiest sticks, every stick exchanged for the cheapest that still holds it, and no more
  * boards opened than the strips need.
  */
-export function wholeSticks(instance: Instance, dived: Dived): readonly WholeStick[] {
-  const drafts = handOut(instance, dived);
+export function wholeSticks(instance: Instance, uses: ColumnUses): readonly WholeStick[] {
+  const drafts = handOut(instance, uses);
   exchangeSticks(instance, drafts);
-  const boards = [...dived].flatMap(([{ what }, times]) =>
+  const boards = [...uses].flatMap(([{ what }, times]) =>
     what.kind === 'rip' ? Array.from({ length: times }, () => what) : [],
   );
   const onBoards = layOnBoards(instance, drafts, boards);
@@ -45,11 +44,11 @@ export function wholeSticks(instance: Instance, dived: Dived): readonly WholeSti
   ];
 }
 
-function handOut(instance: Instance, dived: Dived): Draft[] {
+function handOut(instance: Instance, uses: ColumnUses): Draft[] {
   const waiting = instance.items.map(({ blocks }) => [...blocks]);
-  cutSplices(instance, dived, waiting);
+  cutSplices(instance, uses, waiting);
   const layouts: Layout[] = [];
-  for (const [{ what }, times] of dived) {
+  for (const [{ what }, times] of uses) {
     if (what.kind !== 'layout') continue;
     for (let time = 0; time < times; time += 1) layouts.push(what);
   }
@@ -69,10 +68,10 @@ function handOut(instance: Instance, dived: Dived): Draft[] {
 }
 
 /** Adds the parts of every splice as it was settled. */
-function cutSplices(instance: Instance, dived: Dived, waiting: readonly Block[][]): void {
+function cutSplices(instance: Instance, uses: ColumnUses, waiting: readonly Block[][]): void {
   const { problem, choices } = instance;
   const given = choices.map(() => 0);
-  for (const [{ what }, times] of dived) {
+  for (const [{ what }, times] of uses) {
     if (what.kind !== 'splice') continue;
     const { demands = [], ways = [] } = choices[what.choice] ?? {};
     const way = ways[what.way];

@@ -2,10 +2,10 @@ import type { Highs } from 'highs';
 import type { WholeStick } from '../whole-stick.ts';
 import { seededChance } from '../seeded-chance.ts';
 import type { StepBudget } from '../step-budget.ts';
-import { ripColumns, shortfallColumns, spliceColumns } from './column.ts';
-import { dive, type Dived } from './dive.ts';
-import type { ExhaustOptions } from './exhaust.ts';
-import { growAtRoot } from './grow.ts';
+import { ripColumns, shortfallColumns, spliceColumns, type ColumnUses } from './column.ts';
+import { dive } from './dive.ts';
+import type { EnumerateOptions } from './enumerate-layouts.ts';
+import { generateColumns } from './generate-columns.ts';
 import type { Instance } from './instance.ts';
 import { LinearProgram } from './linear-program.ts';
 import { LayoutPricer } from './pricing.ts';
@@ -25,10 +25,10 @@ const MOST_IDLE_DIVES = 200;
 /** Past so many sticks several are settled at one step of a dive. */
 const STICKS_FOR_SHARES = 50;
 
-type ExhaustSize = Pick<ExhaustOptions, 'mostLayouts' | 'mostLooks' | 'mostBoardSets'>;
+type EnumerationSize = Pick<EnumerateOptions, 'mostLayouts' | 'mostLooks' | 'mostBoardSets'>;
 
 /** Before the dives, and later, when less is left to try. */
-const EXHAUST_SIZES: readonly (ExhaustSize & { readonly dive: number })[] = [
+const ENUMERATION_SIZES: readonly (EnumerationSize & { readonly dive: number })[] = [
   { dive: 0, mostLayouts: 3_000, mostLooks: 60_000, mostBoardSets: 300 },
   { dive: 12, mostLayouts: 20_000, mostLooks: 600_000, mostBoardSets: 3_000 },
   { dive: 60, mostLayouts: 60_000, mostLooks: 4_000_000, mostBoardSets: 20_000 },
@@ -44,7 +44,7 @@ export interface SearchHooks extends StepBudget {
   readonly onSticks: (sticks: readonly WholeStick[], phase: string, cents?: number) => number;
   readonly mostDives?: number;
   /** Tries every plan that could be cheaper, if they are not too many. */
-  readonly exhaust?: (size: ExhaustSize, phase: string) => Promise<number>;
+  readonly enumerateLayouts?: (size: EnumerationSize, phase: string) => Promise<number>;
   readonly onDuals: (duals: Float64Array, phase: string) => number;
 }
 
@@ -59,16 +59,16 @@ export async function boundAlone(
     program.add(shortfallColumns(instance, shortfallCents(instance)));
     program.add(ripColumns(instance));
     const pricer = new LayoutPricer(instance, 'up');
-    const root = await growAtRoot(instance, program, pricer, hooks);
+    const root = await generateColumns(instance, program, pricer, hooks);
     hooks.onDuals(root.bestDuals, 'bound');
   } finally {
     program.dispose();
   }
 }
 
-function centsOf(dived: Dived): number {
+function centsOf(uses: ColumnUses): number {
   let cents = 0;
-  for (const [{ costCents }, times] of dived) cents += costCents * times;
+  for (const [{ costCents }, times] of uses) cents += costCents * times;
   return cents;
 }
 
@@ -101,7 +101,7 @@ export async function searchLeast(
     program.add(spliceColumns(instance));
     program.add(startColumns(instance, start));
     let beatCents = Infinity;
-    const root = await growAtRoot(instance, program, pricer, {
+    const root = await generateColumns(instance, program, pricer, {
       isSpent: hooks.isSpent,
       pause: hooks.pause,
     });
@@ -116,9 +116,9 @@ export async function searchLeast(
     for (let number = 0; number < mostDives && beatCents >= leastCents; number += 1) {
       if (number - lastGain > MOST_IDLE_DIVES) return;
       if (hooks.isSpent()) return;
-      const size = EXHAUST_SIZES.find((one) => one.dive === number);
-      if (size !== undefined && hooks.exhaust !== undefined) {
-        beatCents = await hooks.exhaust(size, 'trying every lay-out');
+      const size = ENUMERATION_SIZES.find((one) => one.dive === number);
+      if (size !== undefined && hooks.enumerateLayouts !== undefined) {
+        beatCents = await hooks.enumerateLayouts(size, 'trying every lay-out');
         if (beatCents < leastCents) return;
       }
       const shake = number === 0 ? 0 : Math.min(1.6, 0.2 + 0.1 * (number % 15));

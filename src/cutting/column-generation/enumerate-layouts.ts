@@ -1,15 +1,14 @@
 import { boardSets } from './board-sets.ts';
 import type { Proof } from './certify.ts';
-import { layoutColumn, ripColumns, type Column } from './column.ts';
+import { layoutColumn, ripColumns, type Column, type ColumnUses } from './column.ts';
 import { CoverSearch, type CoverOptions } from './cover-search.ts';
-import type { Dived } from './dive.ts';
 import type { Instance } from './instance.ts';
 import { spareLayouts, type SpareLayout } from './spare-layouts.ts';
 
 /** For each set of boards, however many there are. */
 const LEAST_LOOKS = 2_000;
 
-export interface ExhaustOptions extends CoverOptions {
+export interface EnumerateOptions extends CoverOptions {
   /** A plan that costs at most this is sought, in whole cents. */
   readonly mostCents: number;
   readonly mostLayouts: number;
@@ -26,11 +25,11 @@ export interface ExhaustOptions extends CoverOptions {
  *
  * @returns a plan as cheap as asked; 'none' where all was tried; 'too many' where it was too much to try
  */
-export async function exhaust(
+export async function enumerateLayouts(
   instance: Instance,
   proof: Proof,
-  options: ExhaustOptions,
-): Promise<Dived | 'none' | 'too many'> {
+  options: EnumerateOptions,
+): Promise<ColumnUses | 'none' | 'too many'> {
   if (instance.choices.length > 0) return 'too many';
   const budget = options.mostCents * proof.grain - proof.total;
   if (budget < 0) return 'none';

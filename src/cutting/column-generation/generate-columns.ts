@@ -6,12 +6,12 @@ import type { LayoutPricer } from './pricing.ts';
 
 /** A gain below this share of a price is rounding, in cents per cent. */
 const HAIR = 1e-9;
-/** How far the prices at which layouts are sought are drawn to the best ones so far. */
+/** How far the duals at which layouts are sought are smoothed toward the best duals so far. */
 const SMOOTHING = 0.6;
 /** Without gain for so many rounds, the program is as good as solved. */
 const MOST_ROUNDS = 5_000;
 
-export interface Growth {
+export interface GeneratedColumns {
   readonly solution: LinearSolution;
   /** The duals with the best bound, and that bound; it is only worked out at the root. */
   readonly bestDuals: Float64Array;
@@ -20,7 +20,7 @@ export interface Growth {
   readonly finished: boolean;
 }
 
-export interface GrowOptions {
+export interface GenerateOptions {
   readonly isSpent: () => boolean;
   readonly pause: () => Promise<void>;
   readonly onBound?: (boundCents: number, duals: Float64Array) => void;
@@ -31,16 +31,16 @@ export interface GrowOptions {
 /**
  * Solves the linear program over all layouts by adding those that make it cheaper, round by round
  * (P. C. Gilmore and R. E. Gomory, A linear programming approach to the cutting-stock problem,
- * Operations Research 9, 1961), with prices drawn to the best so far (P. Wentges, Weighted
+ * Operations Research 9, 1961), with duals smoothed toward the best ones so far (P. Wentges, Weighted
  * Dantzig-Wolfe decomposition for linear mixed-integer programming, Int. Trans. in Operational
  * Research 4, 1997) [M]: without that, thousands of lengths don't settle.
  */
-export async function growAtRoot(
+export async function generateColumns(
   instance: Instance,
   program: LinearProgram,
   pricer: LayoutPricer,
-  options: GrowOptions,
-): Promise<Growth> {
+  options: GenerateOptions,
+): Promise<GeneratedColumns> {
   const counts = instance.items.map(({ most }) => most);
   let solution = program.solve(false);
   let bestDuals = solution.duals;
@@ -72,8 +72,8 @@ export async function growAtRoot(
   return { solution, bestDuals, boundCents, finished: false };
 }
 
-/** A few rounds of the same with what is left to be covered, on the way down a dive. */
-export function growBelow(
+/** A few rounds of the same on the way down a dive, for what is left to be covered. */
+export function generateColumnsBelow(
   instance: Instance,
   program: LinearProgram,
   pricer: LayoutPricer,

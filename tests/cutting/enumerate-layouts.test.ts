@@ -1,10 +1,10 @@
 import { expect, test } from '@jest/globals';
-import { boardSets } from '../../src/cutting/master/board-sets.ts';
-import { certify } from '../../src/cutting/master/certify.ts';
-import { CoverSearch } from '../../src/cutting/master/cover-search.ts';
-import { exhaust } from '../../src/cutting/master/exhaust.ts';
-import { makeInstance } from '../../src/cutting/master/instance.ts';
-import { spareLayouts } from '../../src/cutting/master/spare-layouts.ts';
+import { boardSets } from '../../src/cutting/column-generation/board-sets.ts';
+import { certify } from '../../src/cutting/column-generation/certify.ts';
+import { CoverSearch } from '../../src/cutting/column-generation/cover-search.ts';
+import { enumerateLayouts } from '../../src/cutting/column-generation/enumerate-layouts.ts';
+import { makeInstance } from '../../src/cutting/column-generation/make-instance.ts';
+import { spareLayouts } from '../../src/cutting/column-generation/spare-layouts.ts';
 import type { Block } from '../../src/cutting/quick/cut-list.ts';
 import { pieces, problemOf, stick } from './problem-maker.ts';
 
@@ -48,6 +48,8 @@ test('what can only be seen by trying is seen: three pieces of 60 take three sti
   expect(byVolume.bound.costCents).toBe(200);
   const size = { mostLayouts: 100, mostLooks: 10_000, mostBoardSets: 10, isOver: () => false };
   const options = { ...quiet, ...size };
-  expect(await exhaust(three, byVolume, { ...options, mostCents: 200 })).toBe('none');
-  expect(await exhaust(three, byVolume, { ...options, mostCents: 300 })).toBeInstanceOf(Map);
+  expect(await enumerateLayouts(three, byVolume, { ...options, mostCents: 200 })).toBe('none');
+  expect(await enumerateLayouts(three, byVolume, { ...options, mostCents: 300 })).toBeInstanceOf(
+    Map,
+  );
 });

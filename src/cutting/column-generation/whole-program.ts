@@ -1,8 +1,7 @@
 import type { Highs } from 'highs';
 import type { StepBudget } from '../step-budget.ts';
-import type { Column } from './column.ts';
+import type { Column, ColumnUses } from './column.ts';
 import { columnMatrix } from './column-matrix.ts';
-import type { Dived } from './dive.ts';
 import type { Instance } from './instance.ts';
 
 /** How long the whole-number program may take: branches, counted so that every machine stops alike. */
@@ -26,8 +25,8 @@ export function settleByProgram(
   highs: Highs,
   columns: readonly Column[],
   { beatCents, isOver, secondsLeft }: WholeProgramOptions,
-): Dived | undefined {
-  const some = columns.filter(({ what }) => what.kind !== 'short').slice(-MOST_COLUMNS);
+): ColumnUses | undefined {
+  const some = columns.filter(({ what }) => what.kind !== 'shortfall').slice(-MOST_COLUMNS);
   const rowCount = instance.rowLeast.length;
   const model = highs.createModel({
     numCols: some.length,

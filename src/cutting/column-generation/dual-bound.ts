@@ -1,4 +1,4 @@
-import type { Instance } from './instance.ts';
+import { demandRows, type Instance } from './instance.ts';
 
 export interface DualBound {
   readonly costCents: number;
@@ -22,7 +22,7 @@ export function dualBound(
   duals: ArrayLike<number>,
   worth: ArrayLike<number>,
 ): DualBound {
-  const rows = instance.items.length + instance.profiles.length;
+  const rows = demandRows(instance);
   let demanded = 0;
   for (let row = 0; row < rows; row += 1) {
     demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);

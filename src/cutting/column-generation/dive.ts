@@ -1,6 +1,6 @@
-import type { Column } from './column.ts';
-import { finish, MOST_TO_FINISH, piecesLeft } from './finish.ts';
-import { growBelow } from './grow.ts';
+import type { Column, ColumnUses } from './column.ts';
+import { enumerateRest, MOST_TO_ENUMERATE, piecesLeft } from './enumerate-rest.ts';
+import { generateColumnsBelow } from './generate-columns.ts';
 import type { Instance } from './instance.ts';
 import type { LinearProgram, LinearSolution } from './linear-program.ts';
 import type { LayoutPricer } from './pricing.ts';
@@ -21,9 +21,6 @@ export interface DiveOptions {
   readonly pause: () => Promise<void>;
 }
 
-/** Which columns are used how often; together they cover every row. */
-export type Dived = ReadonlyMap<Column, number>;
-
 /**
  * Goes down from the linear program's answer to whole numbers: settles the columns that are used a
  * whole number of times and the one nearest to one, takes off what they cover, seeks layouts for
@@ -37,7 +34,7 @@ export async function dive(
   program: LinearProgram,
   pricer: LayoutPricer,
   options: DiveOptions,
-): Promise<Dived | undefined> {
+): Promise<ColumnUses | undefined> {
   const left = Float64Array.from(instance.rowLeast);
   const settled = new Map<Column, number>();
   let settledCents = 0;
@@ -55,12 +52,12 @@ export async function dive(
       program.setRows(left);
       const open = counts(instance, left);
       program.close(closedColumns(instance, program, left, open));
-      const solution = growBelow(instance, program, pricer, open, ROUNDS_A_STEP);
+      const solution = generateColumnsBelow(instance, program, pricer, open, ROUNDS_A_STEP);
       if (settledCents + solution.costCents >= options.beatCents - HAIR) return undefined;
       // Strips bought and not yet used would be bought again: only where there are none.
       if (isSmall(instance, left)) {
         const mostCents = Math.floor(options.beatCents - settledCents);
-        const rest = await finish(instance, left, solution.duals, mostCents);
+        const rest = await enumerateRest(instance, left, solution.duals, mostCents);
         if (rest === 'none') return undefined;
         if (rest !== 'too many') {
           for (const [column, times] of rest) settle(column, times);
@@ -83,7 +80,7 @@ function isOpen(left: Float64Array): boolean {
 function isSmall(instance: Instance, left: Float64Array): boolean {
   return (
     instance.slots.every(({ supply }) => supply >= 0) &&
-    piecesLeft(instance, left) <= MOST_TO_FINISH
+    piecesLeft(instance, left) <= MOST_TO_ENUMERATE
   );
 }
 
@@ -116,14 +113,14 @@ function mostUses(
   left: Float64Array,
   open: Float64Array,
 ): number {
-  const supplyBase = instance.rowLeast.length - instance.supplyRows;
   let most = Infinity;
   rows.forEach((row, at) => {
     const value = values[at] ?? 0;
-    if (row >= supplyBase) most = Math.min(most, Math.floor((left[row] ?? 0) / value + HAIR));
+    if (row >= instance.firstSupplyRow)
+      most = Math.min(most, Math.floor((left[row] ?? 0) / value + HAIR));
     else if (value > 0 && row < instance.items.length && what.kind === 'layout') {
       most = Math.min(most, Math.floor((open[row] ?? 0) / value + HAIR));
-    } else if (what.kind === 'short' || (what.kind === 'splice' && value > 0)) {
+    } else if (what.kind === 'shortfall' || (what.kind === 'splice' && value > 0)) {
       most = Math.min(most, Math.floor((left[row] ?? 0) + HAIR));
     }
   });

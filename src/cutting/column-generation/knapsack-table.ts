@@ -4,7 +4,7 @@ import { gcd } from '../greatest-divisor.ts';
 const MOST_CELLS = 48_000_000;
 const MOST_STEPS = 40_000;
 
-export interface FillItem {
+export interface KnapsackItem {
   /** In the planner's units. */
   readonly weight: number;
   readonly count: number;
@@ -25,7 +25,7 @@ export interface Fill {
  * Where capacities are so long that the table would not fit, they are counted in steps of several
  * units: weights rounded up (every fill is real) or down (no fill is missed, so values bound).
  */
-export class FillTable {
+export class KnapsackTable {
   readonly step: number;
   private readonly rounding: 'up' | 'down';
   private readonly steps: number;
@@ -35,7 +35,7 @@ export class FillTable {
   private packets: { item: number; copies: number; weight: number }[] = [];
 
   /** @param longest the longest capacity, in the planner's units */
-  constructor(items: readonly FillItem[], longest: number, rounding: 'up' | 'down') {
+  constructor(items: readonly KnapsackItem[], longest: number, rounding: 'up' | 'down') {
     const packets = items.reduce((sum, { count }) => sum + packetsOf(count), 0);
     const unit = items.reduce((common, { weight }) => gcd(common, weight), 0);
     const most = Math.max(64, Math.min(MOST_STEPS, Math.floor(MOST_CELLS / Math.max(1, packets))));
@@ -59,7 +59,7 @@ export class FillTable {
    * @param onPacket called before each packet joins: `best` holds the fills of the items before it
    */
   run(
-    items: readonly FillItem[],
+    items: readonly KnapsackItem[],
     counts: ArrayLike<number>,
     values: ArrayLike<number>,
     onPacket?: (packet: number, item: number, weight: number, value: number) => void,

@@ -1,5 +1,5 @@
 import { offcutCents } from '../problem/offcut-credit.ts';
-import { creditOf, type Instance } from './instance.ts';
+import { creditOf, rowOfRelaxed, type Instance } from './instance.ts';
 
 /** One thing that can be done any whole number of times, as a column over the instance's rows. */
 export interface Column {
@@ -34,27 +34,27 @@ export interface Splice {
 
 /** A piece left over: keeps every program solvable. */
 export interface Shortfall {
-  readonly kind: 'short';
+  readonly kind: 'shortfall';
 }
 
-/** @param pouredUnits units of spliced pieces that are poured into what the items leave */
+/** @param relaxedUnits units of relaxed splices that fill what the items leave, or a part of it */
 export function layoutColumn(
   instance: Instance,
   slotAt: number,
   profile: number,
   items: readonly number[],
-  pouredUnits = 0,
+  relaxedUnits = 0,
 ): Column {
   const slot = instance.slots[slotAt];
   if (slot === undefined) throw new RangeError(`No slot ${slotAt}.`);
   const entries = new Map<number, number>();
-  let used = pouredUnits;
+  let used = relaxedUnits;
   for (const item of items) {
     entries.set(item, (entries.get(item) ?? 0) + 1);
     used += instance.items[item]?.weight ?? 0;
   }
-  if (pouredUnits > 0)
-    entries.set(instance.items.length + profile, pouredUnits / instance.pouredScale);
+  if (relaxedUnits > 0)
+    entries.set(rowOfRelaxed(instance, profile), relaxedUnits / instance.relaxedScale);
   if (slot.stripRow >= 0) entries.set(slot.stripRow, -1);
   const supplyRow = instance.supplies[slot.supply]?.row ?? -1;
   if (supplyRow >= 0) entries.set(supplyRow, -1);
@@ -94,16 +94,16 @@ export function spliceColumns(instance: Instance): Column[] {
 }
 
 /**
- * A column for each item, poured length and splice, at a price that no plan would pay; a longer piece
+ * A column for each item, relaxed length and splice, at a price that no plan would pay; a longer piece
  * is dearer, though less so than one more.
  *
  * @param centsEach of one piece
  */
 export function shortfallColumns(instance: Instance, centsEach: number): Column[] {
-  const { items, profiles, poured, pouredScale, choices, problem } = instance;
+  const { items, profiles, relaxedUnits, relaxedScale, choices, problem } = instance;
   const longest = problem.demands.reduce((most, { length }) => Math.max(most, length), 1);
   const short = (row: number, cents: number): Column =>
-    columnOf(cents, new Map([[row, 1]]), { kind: 'short' });
+    columnOf(cents, new Map([[row, 1]]), { kind: 'shortfall' });
   const centsFor = (demands: readonly number[]): number =>
     demands.reduce(
       (sum, at) => sum + centsEach * (1 + (problem.demands[at]?.length ?? 0) / longest / 1000),
@@ -114,13 +114,16 @@ export function shortfallColumns(instance: Instance, centsEach: number): Column[
       blocks.length === 0 ? [] : [short(row, centsFor(blocks[0]?.demands ?? []))],
     ),
     ...profiles.flatMap((_, profile) =>
-      (poured[profile] ?? 0) > 0
-        ? [short(items.length + profile, (centsEach * pouredScale) / longest)]
+      (relaxedUnits[profile] ?? 0) > 0
+        ? [short(rowOfRelaxed(instance, profile), (centsEach * relaxedScale) / longest)]
         : [],
     ),
     ...choices.map(({ row, demands }) => short(row, centsFor(demands.slice(0, 1)))),
   ];
 }
+
+/** How often each column is used; together they cover every row. */
+export type ColumnUses = ReadonlyMap<Column, number>;
 
 function columnOf(
   costCents: number,

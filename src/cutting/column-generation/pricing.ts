@@ -1,6 +1,6 @@
 import { layoutColumn, type Column } from './column.ts';
-import { FillTable } from './fill-table.ts';
-import type { Instance, Item } from './instance.ts';
+import { KnapsackTable } from './knapsack-table.ts';
+import { rowOfRelaxed, type Instance, type Item } from './instance.ts';
 import { restWorth } from './rest-worth.ts';
 
 /** Of each slot, how many layouts are handed over at once at most. */
@@ -38,7 +38,7 @@ export class LayoutPricer {
   private readonly tables: readonly {
     readonly first: number;
     readonly items: readonly { weight: number; count: number }[];
-    readonly table: FillTable;
+    readonly table: KnapsackTable;
   }[];
 
   constructor(instance: Instance, rounding: 'up' | 'down') {
@@ -52,7 +52,7 @@ export class LayoutPricer {
         (most, slot) => Math.max(most, instance.slots[slot]?.capacity ?? 0),
         0,
       );
-      return { first, items, table: new FillTable(items, longest, rounding) };
+      return { first, items, table: new KnapsackTable(items, longest, rounding) };
     });
   }
 
@@ -80,9 +80,9 @@ export class LayoutPricer {
     const entry = this.tables[profile];
     if (entry === undefined) return [];
     const { first, items, table } = entry;
-    const isPoured = (instance.poured[profile] ?? 0) > 0;
-    const rate = isPoured
-      ? (duals[instance.items.length + profile] ?? 0) / instance.pouredScale
+    const isRelaxed = (instance.relaxedUnits[profile] ?? 0) > 0;
+    const rate = isRelaxed
+      ? (duals[rowOfRelaxed(instance, profile)] ?? 0) / instance.relaxedScale
       : 0;
     const places = (instance.slotsOf[profile] ?? []).map((slot) =>
       this.placeOf(profile, slot, table, rate, thresholds?.[slot] ?? Infinity),
@@ -96,18 +96,18 @@ export class LayoutPricer {
     return places.flatMap((place) => {
       worth[place.slot] = Math.max(worth[place.slot] ?? 0, bestWithin(table, place));
       const { capacity, slot } = place;
-      const poured =
+      const relaxed =
         rate * capacity > place.threshold
           ? [layoutColumn(instance, slot, profile, [], capacity)]
           : [];
-      return [...this.choose(place, profile, first, ownCounts, rate > 0), ...poured];
+      return [...this.choose(place, profile, first, ownCounts, rate > 0), ...relaxed];
     });
   }
 
   private placeOf(
     profile: number,
     at: number,
-    table: FillTable,
+    table: KnapsackTable,
     rate: number,
     threshold: number,
   ): Place {
@@ -131,7 +131,7 @@ export class LayoutPricer {
     profile: number,
     first: number,
     counts: readonly number[],
-    pours: boolean,
+    isRelaxed: boolean,
   ): Column[] {
     const { instance } = this;
     const entry = this.tables[profile];
@@ -153,7 +153,7 @@ export class LayoutPricer {
       const used = own.reduce((sum, one) => sum + (instance.items[one]?.weight ?? 0), 0);
       if (used > capacity) throw new RangeError('A layout is longer than its stick.');
       const left = capacity - used;
-      columns.push(layoutColumn(instance, slot, profile, own, pours ? left : 0));
+      columns.push(layoutColumn(instance, slot, profile, own, isRelaxed ? left : 0));
     }
     return columns;
   }
@@ -162,7 +162,7 @@ export class LayoutPricer {
 /** The best fill whose last packet is this one, where it is worth more than the slot costs. */
 function noteCandidate(
   { room, rest, threshold, candidates }: Place,
-  { best }: FillTable,
+  { best }: KnapsackTable,
   { packet, item, weight, value }: { packet: number; item: number; weight: number; value: number },
 ): void {
   if (weight > room) return;
@@ -179,7 +179,7 @@ function noteCandidate(
   if (gain > threshold) candidates.push({ packet, item, room: most - weight, gain });
 }
 
-function bestWithin({ best }: FillTable, { room, rest }: Place): number {
+function bestWithin({ best }: KnapsackTable, { room, rest }: Place): number {
   if (rest === undefined) return best[room] ?? 0;
   let most = 0;
   for (let used = 0; used <= room; used += 1) {

@@ -1,10 +1,10 @@
 import { certify } from './certify.ts';
-import type { Dived } from './dive.ts';
-import { exhaust } from './exhaust.ts';
+import type { ColumnUses } from './column.ts';
+import { enumerateLayouts } from './enumerate-layouts.ts';
 import type { Instance } from './instance.ts';
 
 /** Pieces that are few enough for every set of their lay-outs to be tried. */
-export const MOST_TO_FINISH = 28;
+export const MOST_TO_ENUMERATE = 28;
 const SIZE = { mostLayouts: 4_000, mostLooks: 20_000, mostBoardSets: 200 };
 
 /**
@@ -15,12 +15,12 @@ const SIZE = { mostLayouts: 4_000, mostLooks: 20_000, mostBoardSets: 200 };
  * @param duals of the program for just that
  * @param mostCents what it may come to, whole
  */
-export async function finish(
+export async function enumerateRest(
   instance: Instance,
   left: Float64Array,
   duals: Float64Array,
   mostCents: number,
-): Promise<Dived | 'none' | 'too many'> {
+): Promise<ColumnUses | 'none' | 'too many'> {
   if (instance.choices.length > 0) return 'too many';
   const rest: Instance = {
     ...instance,
@@ -36,7 +36,7 @@ export async function finish(
   const proof = certify(rest, duals);
   if (proof === undefined) return 'too many';
   const quiet = { isSpent: () => false, isOver: () => false, pause: async () => {} };
-  return exhaust(rest, proof, { ...SIZE, ...quiet, mostCents });
+  return enumerateLayouts(rest, proof, { ...SIZE, ...quiet, mostCents });
 }
 
 export function piecesLeft(instance: Instance, left: Float64Array): number {
