@@ -9,6 +9,7 @@ import type {
 } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { serveMore } from './serve-more.ts';
+import { EPSILON_CENTS } from './tolerances.ts';
 import type { WholeStick } from './whole-stick.ts';
 import { costOf, creditOf, offcutOf, writePlan } from './write-plan.ts';
 
@@ -88,14 +89,14 @@ export class Incumbent {
   }
 
   /**
-   * What a plan must cost less than to be of use, a hair added for the solver's rounding; -Infinity
+   * What a plan must cost less than to be of use, a little added for the solver's rounding; -Infinity
    * where none can be.
    *
    * @param leastGain cents that a cheaper plan is cheaper by at least
    */
   beatCents(leastGain: number): number {
     const { netCents } = this;
-    return netCents === this.bound?.costCents ? -Infinity : netCents - leastGain + 1e-3;
+    return netCents === this.bound?.costCents ? -Infinity : netCents - leastGain + EPSILON_CENTS;
   }
 
   /** Nothing is left to gain: all that can be served is, at a cost that can't be less. */

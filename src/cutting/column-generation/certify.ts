@@ -1,6 +1,7 @@
 import { gcd } from '../greatest-divisor.ts';
 import type { StickBound, StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
+import { EPSILON_SCALE_SHARE } from '../tolerances.ts';
 import { supplyWorths } from './dual-bound.ts';
 import { demandRows, rowOfRelaxed, type Instance } from './instance.ts';
 import { LayoutPricer } from './pricing.ts';
@@ -98,7 +99,7 @@ function rescale(
   instance.supplies.forEach(({ supply, count }, at) => {
     const price = supply.priceCents * grain;
     if (Number.isFinite(count) || (worths[at] ?? 0) <= price) return;
-    scale = Math.min(scale, (price / (worths[at] ?? 1)) * (1 - 1e-12));
+    scale = Math.min(scale, (price / (worths[at] ?? 1)) * (1 - EPSILON_SCALE_SHARE));
   });
   return Number.isFinite(scale) ? { scale, worths, slots } : undefined;
 }

@@ -4,8 +4,8 @@ import { generateColumnsBelow } from './generate-columns.ts';
 import type { Instance } from './instance.ts';
 import type { LinearProgram, LinearSolution } from './linear-program.ts';
 import type { LayoutPricer } from './pricing.ts';
+import { EPSILON_DIVE_CENTS, EPSILON_USES } from '../tolerances.ts';
 
-const HAIR = 1e-6;
 /** Layouts sought anew at each step down. */
 const ROUNDS_A_STEP = 3;
 
@@ -53,7 +53,8 @@ export async function dive(
       const open = counts(instance, left);
       program.close(closedColumns(instance, program, left, open));
       const solution = generateColumnsBelow(instance, program, pricer, open, ROUNDS_A_STEP);
-      if (settledCents + solution.costCents >= options.beatCents - HAIR) return undefined;
+      if (settledCents + solution.costCents >= options.beatCents - EPSILON_DIVE_CENTS)
+        return undefined;
       // Strips bought and not yet used would be bought again: only where there are none.
       if (isSmall(instance, left)) {
         const mostCents = Math.floor(options.beatCents - settledCents);
@@ -66,7 +67,7 @@ export async function dive(
       }
       if (!settleSome(instance, program, solution, left, settle, options)) return undefined;
     }
-    return settledCents < options.beatCents - HAIR ? settled : undefined;
+    return settledCents < options.beatCents - EPSILON_DIVE_CENTS ? settled : undefined;
   } finally {
     program.close(new Uint8Array(program.columns.length));
     program.setRows(instance.rowLeast);
@@ -74,7 +75,7 @@ export async function dive(
 }
 
 function isOpen(left: Float64Array): boolean {
-  return left.some((least) => least > HAIR);
+  return left.some((least) => least > EPSILON_USES);
 }
 
 function isSmall(instance: Instance, left: Float64Array): boolean {
@@ -117,11 +118,11 @@ function mostUses(
   rows.forEach((row, at) => {
     const value = values[at] ?? 0;
     if (row >= instance.firstSupplyRow)
-      most = Math.min(most, Math.floor((left[row] ?? 0) / value + HAIR));
+      most = Math.min(most, Math.floor((left[row] ?? 0) / value + EPSILON_USES));
     else if (value > 0 && row < instance.items.length && what.kind === 'layout') {
-      most = Math.min(most, Math.floor((open[row] ?? 0) / value + HAIR));
+      most = Math.min(most, Math.floor((open[row] ?? 0) / value + EPSILON_USES));
     } else if (what.kind === 'shortfall' || (what.kind === 'splice' && value > 0)) {
-      most = Math.min(most, Math.floor((left[row] ?? 0) + HAIR));
+      most = Math.min(most, Math.floor((left[row] ?? 0) + EPSILON_USES));
     }
   });
   return Math.max(0, most);
@@ -158,15 +159,15 @@ function settleSome(
   let done = 0;
   for (const [at, column] of program.columns.entries()) {
     const use = uses[at] ?? 0;
-    if (use < HAIR) continue;
+    if (use < EPSILON_USES) continue;
     all += use;
-    const whole = Math.min(Math.floor(use + HAIR), mostUses(instance, column, left, open));
+    const whole = Math.min(Math.floor(use + EPSILON_USES), mostUses(instance, column, left, open));
     if (whole > 0) {
       settleAs(column, whole);
       done += whole;
     }
-    const part = use - Math.floor(use + HAIR);
-    if (part < HAIR) continue;
+    const part = use - Math.floor(use + EPSILON_USES);
+    if (part < EPSILON_USES) continue;
     parts.push({ column, part, key: part * (1 + shake * (chance() - 0.5)) });
   }
   if (parts.length === 0) return done > 0;

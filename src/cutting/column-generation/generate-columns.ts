@@ -3,9 +3,8 @@ import { dualBound } from './dual-bound.ts';
 import type { Instance } from './instance.ts';
 import type { LinearProgram, LinearSolution } from './linear-program.ts';
 import type { LayoutPricer } from './pricing.ts';
+import { EPSILON_COLUMN_GAIN_SHARE, EPSILON_GAIN_SHARE } from '../tolerances.ts';
 
-/** A gain below this share of a price is rounding, in cents per cent. */
-const HAIR = 1e-9;
 /** How far the duals at which layouts are sought are smoothed toward the best duals so far. */
 const SMOOTHING = 0.6;
 /** Without gain for so many rounds, the program is as good as solved. */
@@ -61,7 +60,7 @@ export async function generateColumns(
       columns = found.columns.filter((column) => isOfUse(column, solution.duals));
       if (columns.length > 0) break;
     }
-    const near = HAIR * Math.max(1, solution.costCents);
+    const near = EPSILON_GAIN_SHARE * Math.max(1, solution.costCents);
     const isDone = columns.length === 0 || solution.costCents - boundCents <= near;
     if (isDone || boundCents >= (options.enoughCents ?? Infinity)) {
       return { solution, bestDuals, boundCents, finished: isDone };
@@ -103,7 +102,7 @@ function priceOnce(
       stripRow >= 0
         ? (duals[stripRow] ?? 0)
         : priceCents + (duals[instance.supplies[supply]?.row ?? -1] ?? 0);
-    return cost + HAIR * Math.max(1, cost);
+    return cost + EPSILON_GAIN_SHARE * Math.max(1, cost);
   });
   return pricer.price(duals, counts, thresholds);
 }
@@ -111,7 +110,7 @@ function priceOnce(
 function isOfUse({ rows, values, costCents }: Column, duals: Float64Array): boolean {
   let worth = 0;
   rows.forEach((row, at) => (worth += (values[at] ?? 0) * (duals[row] ?? 0)));
-  return worth > costCents + HAIR * 10 * Math.max(1, Math.abs(costCents));
+  return worth > costCents + EPSILON_COLUMN_GAIN_SHARE * Math.max(1, Math.abs(costCents));
 }
 
 function blend(center: Float64Array, outer: Float64Array, weight: number): Float64Array {

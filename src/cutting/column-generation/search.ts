@@ -2,6 +2,7 @@ import type { Highs } from 'highs';
 import type { WholeStick } from '../whole-stick.ts';
 import { seededChance } from '../seeded-chance.ts';
 import type { StepBudget } from '../step-budget.ts';
+import { EPSILON_CENTS } from '../tolerances.ts';
 import { ripColumns, shortfallColumns, spliceColumns, type ColumnUses } from './column.ts';
 import { dive } from './dive.ts';
 import type { EnumerateOptions } from './enumerate-layouts.ts';
@@ -13,7 +14,6 @@ import { startColumns } from './start-columns.ts';
 import { wholeSticks } from './whole-sticks.ts';
 import { settleByProgram } from './whole-program.ts';
 
-const HAIR = 1e-3;
 /** Dives at most, whatever the budget. */
 const MOST_DIVES = 600;
 /** After so many dives the whole-number program over all layouts found so far is tried. */
@@ -109,7 +109,7 @@ export async function searchLeast(
     const mostDives = hooks.mostDives ?? MOST_DIVES;
     const chance = seededChance(hooks.seed);
     // Of the splices that are offered here nothing is cheaper, whatever others might be.
-    const leastCents = root.finished ? root.boundCents - HAIR : -Number.MAX_VALUE;
+    const leastCents = root.finished ? root.boundCents - EPSILON_CENTS : -Number.MAX_VALUE;
     const sticks = root.solution.uses.reduce((sum, use) => sum + use, 0);
     const isTooWide = instance.items.length > MOST_ITEMS_FOR_PROGRAM;
     let lastGain = 0;

@@ -1,5 +1,6 @@
 import type { Highs } from 'highs';
 import type { StepBudget } from '../step-budget.ts';
+import { EPSILON_WHOLE_USES } from '../tolerances.ts';
 import type { Column, ColumnUses } from './column.ts';
 import { columnMatrix } from './column-matrix.ts';
 import type { Instance } from './instance.ts';
@@ -73,5 +74,5 @@ function isCovered(instance: Instance, columns: readonly Column[], uses: Float64
       covered[row] = (covered[row] ?? 0) + (values[place] ?? 0) * (uses[at] ?? 0);
     });
   });
-  return covered.every((sum, row) => sum >= (instance.rowLeast[row] ?? 0) - 1e-9);
+  return covered.every((sum, row) => sum >= (instance.rowLeast[row] ?? 0) - EPSILON_WHOLE_USES);
 }
