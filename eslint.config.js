@@ -34,7 +34,6 @@ export default tseslint.config(
       'src/core/**',
       'src/cutting/**',
       'src/planning/**',
-      'src/threads/**',
       'src/drawings/**',
       'src/sheets/**',
       'src/functions/**',

@@ -10,7 +10,6 @@ const source = join(root, 'src');
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   core: [],
   cutting: ['core'],
-  threads: ['core', 'cutting'],
   planning: ['core', 'cutting'],
   drawings: ['core'],
   sheets: ['core', 'cutting', 'planning', 'drawings'],
@@ -18,21 +17,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   hosts: ['core', 'planning', 'drawings', 'sheets'],
   functions: ['core', 'cutting'],
   pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
-  browser: [
-    'core',
-    'cutting',
-    'threads',
-    'planning',
-    'drawings',
-    'sheets',
-    'exports',
-    'hosts',
-    'pane',
-  ],
+  browser: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts', 'pane'],
   page: [
     'core',
     'cutting',
-    'threads',
     'planning',
     'drawings',
     'sheets',
@@ -45,7 +33,6 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   addin: [
     'core',
     'cutting',
-    'threads',
     'planning',
     'drawings',
     'sheets',
@@ -55,7 +42,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'pane',
     'browser',
   ],
-  cli: ['core', 'cutting', 'threads', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
+  cli: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
 };
 
 /** Packages that only one place may know, so that it can be changed there alone. */
@@ -94,12 +81,23 @@ const imports: Import[] = files.flatMap((file) => {
   const text = readFileSync(join(source, file), 'utf8');
   const found = [
     ...text.matchAll(/^(?:import|export)\b[^;']*?from '([^']+)';/gmu),
+    ...text.matchAll(/^import '([^']+)';/gmu),
     ...text.matchAll(/\bimport\(\s*'([^']+)'/gu),
   ];
   return found.map((match) => ({ file, target: match[1] ?? '' }));
 });
 
 const layerOf = (path: string): string => path.split('/')[0] ?? '';
+
+/** What is imported of our own, as paths below src. */
+const ownImports: readonly Import[] = imports
+  .filter(({ target }) => target.startsWith('.'))
+  .map(({ file, target }) => ({
+    file,
+    target: relative(source, resolve(source, dirname(file), target))
+      .split(sep)
+      .join('/'),
+  }));
 
 describe('the layers', () => {
   test('are the folders of src, each with its own tsconfig.json', () => {
@@ -112,14 +110,10 @@ describe('the layers', () => {
   });
 
   test('import in one direction only: core <- cutting <- planning <- sheets <- hosts <- cli, pane', () => {
-    const broken = imports.flatMap(({ file, target }) => {
-      if (!target.startsWith('.')) return [];
-      const path = relative(source, resolve(source, dirname(file), target))
-        .split(sep)
-        .join('/');
-      const [from, to] = [layerOf(file), layerOf(path)];
+    const broken = ownImports.flatMap(({ file, target }) => {
+      const [from, to] = [layerOf(file), layerOf(target)];
       if (from === to || MAY_IMPORT[from]?.includes(to) === true) return [];
-      return [`${file} imports ${path}: the layer ${from} may not know the layer ${to}.`];
+      return [`${file} imports ${target}: the layer ${from} may not know the layer ${to}.`];
     });
     expect(broken).toEqual([]);
   });
@@ -174,6 +168,36 @@ describe('the layers', () => {
     });
     expect(broken).toEqual([]);
   });
+});
+
+describe("the stick planner's checks", () => {
+  const isCheck = (file: string): boolean => file.startsWith('cutting/check/');
+
+  test('share nothing with the planner but the types of its problem', () => {
+    const shared = ownImports.filter(({ file, target }) => isCheck(file) && !isCheck(target));
+    expect(shared).not.toEqual([]);
+    const broken = shared.filter(({ target }) => target !== 'cutting/problem/problem.ts');
+    expect(broken).toEqual([]);
+    const ofProblem = imports.filter(({ file }) => file === 'cutting/problem/problem.ts');
+    expect(ofProblem.filter(({ target }) => target.startsWith('.'))).toEqual([]);
+  });
+
+  test('lend nobody anything but checkPlan and checkBound', () => {
+    const lent = ownImports.filter(({ file, target }) => !isCheck(file) && isCheck(target));
+    expect(lent).not.toEqual([]);
+    const broken = lent.filter(
+      ({ target }) => !/^cutting\/check\/check-(?:plan|bound)\.ts$/u.test(target),
+    );
+    expect(broken).toEqual([]);
+  });
+});
+
+test('The stick planner knows nothing of the worker that runs it', () => {
+  const isWorker = (file: string): boolean => file.startsWith('cutting/worker/');
+  const broken = ownImports.filter(
+    ({ file, target }) => layerOf(file) === 'cutting' && !isWorker(file) && isWorker(target),
+  );
+  expect(broken).toEqual([]);
 });
 
 describe('the files', () => {

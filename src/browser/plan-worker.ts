@@ -4,8 +4,8 @@
  */
 import type { Highs, InitOptions } from 'highs';
 import { breathe } from '../pane/actions/breathe.ts';
-import { answerCalls } from '../threads/answer-calls.ts';
-import type { ToWorker } from '../threads/messages.ts';
+import { answerCalls } from '../cutting/worker/answer-calls.ts';
+import type { ToWorker } from '../cutting/worker/messages.ts';
 
 const now = (): number => performance.now();
 let solver: Promise<Highs> | undefined;

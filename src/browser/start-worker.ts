@@ -1,6 +1,6 @@
 /** The stick planner in a worker of the browser's, kept from call to call. */
-import type { FromWorker, RunningWorker } from '../threads/messages.ts';
-import { planSticksIn } from '../threads/plan-sticks-in.ts';
+import type { FromWorker, RunningWorker } from '../cutting/worker/messages.ts';
+import { planSticksIn } from '../cutting/worker/plan-sticks-in.ts';
 
 export const planInWorker = planSticksIn(startWorker, {
   now: () => performance.now(),

@@ -1,6 +1,6 @@
 /** A cutting plan for machines: lengths in inches, money in the prices' own, nothing rounded. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
-import type { StickAnswer } from '../cutting/problem.ts';
+import type { StickAnswer } from '../cutting/problem/problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 import type { StatedCut } from './state-cut.ts';
 

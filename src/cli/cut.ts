@@ -2,8 +2,8 @@
 import Fraction from 'fraction.js';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
-import { checkPlan } from '../cutting/check-plan.ts';
-import type { StickAnswer } from '../cutting/problem.ts';
+import { checkPlan } from '../cutting/check/check-plan.ts';
+import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';

@@ -1,6 +1,6 @@
 /** Plans within an effort, stops at Ctrl-C, and shows at a terminal how far it is. */
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions } from '../cutting/problem.ts';
+import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { Effort } from './effort.ts';
 import { progressLine } from './progress-line.ts';
 import { planInWorker } from './start-worker.ts';
@@ -14,7 +14,7 @@ export interface Planning {
 }
 
 /** What a planning is handed: which planner, its options, and a place for its profiles' names. */
-export interface PlanMeans {
+export interface PlanDeps {
   readonly planSticks: typeof planSticks;
   readonly options: PlanSticksOptions;
   /** So many of so many profiles done, and which is next. */
@@ -26,7 +26,7 @@ const INTERRUPTED_EXIT = 130;
 
 export async function planWithin<Planned>(
   { effort, isSilent, sayMoney }: Planning,
-  plan: (means: PlanMeans) => Promise<Planned>,
+  plan: (deps: PlanDeps) => Promise<Planned>,
 ): Promise<Planned> {
   const signal = { aborted: false };
   const line = progressLine(isSilent ? undefined : process.stderr, undefined, sayMoney);

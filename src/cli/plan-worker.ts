@@ -1,8 +1,8 @@
 /** The worker of the command line: it plans sticks beside the thread that hears Ctrl-C. */
 import { parentPort } from 'node:worker_threads';
 import type { Highs, InitOptions } from 'highs';
-import { answerCalls } from '../threads/answer-calls.ts';
-import type { ToWorker } from '../threads/messages.ts';
+import { answerCalls } from '../cutting/worker/answer-calls.ts';
+import type { ToWorker } from '../cutting/worker/messages.ts';
 
 const port = parentPort;
 if (port === null) throw new RangeError('This is a worker: it is started by the program.');

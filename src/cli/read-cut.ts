@@ -1,5 +1,5 @@
 /** The two tables of `cut`: the pieces that are wanted and the sticks that there are. */
-import { MOST_PIECES, MOST_STICKS } from '../cutting/limits.ts';
+import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { fault, type Where } from '../core/faults/fault.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
@@ -37,13 +37,13 @@ export interface StickRow {
 export function readPieceRows(rows: readonly RowReader[], findings: Findings): PieceRow[] {
   const pieces = rows.flatMap((row): PieceRow[] => {
     const length = row.requiredLength('Length');
-    const quantity = row.whole('Quantity', 1, 1, MOST_PIECES);
+    const quantity = row.whole('Quantity', 1, 1, MOST_PLANNED_PIECES);
     const label = row.text('Label');
     return length === undefined ? [] : [{ length, quantity, label, where: row.where('Length') }];
   });
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (count > MOST_PIECES) {
-    const limit = MOST_PIECES;
+  if (count > MOST_PLANNED_PIECES) {
+    const limit = MOST_PLANNED_PIECES;
     findings.faults.push(fault('cutting.too-many-pieces', 'Pieces', count, { limit }));
   }
   return pieces;

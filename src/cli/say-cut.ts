@@ -1,7 +1,7 @@
 /** A cutting plan in words: what to get, how each stick is cut, what it costs. */
 import type Fraction from 'fraction.js';
 import { sayQuantity } from '../core/faults/quantity.ts';
-import type { PlannedStick, StickAnswer } from '../cutting/problem.ts';
+import type { PlannedStick, StickAnswer } from '../cutting/problem/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
 import { sayMoney } from '../sheets/words/say-money.ts';
 import { proofOf, sayProof } from '../sheets/words/say-proof.ts';

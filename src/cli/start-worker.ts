@@ -1,7 +1,7 @@
 /** The stick planner in a thread of its own, kept from call to call. */
 import { Worker } from 'node:worker_threads';
-import type { FromWorker, RunningWorker } from '../threads/messages.ts';
-import { planSticksIn } from '../threads/plan-sticks-in.ts';
+import type { FromWorker, RunningWorker } from '../cutting/worker/messages.ts';
+import { planSticksIn } from '../cutting/worker/plan-sticks-in.ts';
 
 export const planInWorker = planSticksIn(startWorker, {
   now: () => performance.now(),

@@ -10,8 +10,8 @@ import {
   type Where,
 } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import { FINEST_UNITS_PER_INCH, MOST_UNITS } from '../cutting/limits.ts';
-import type { StickProblem } from '../cutting/problem.ts';
+import { FINEST_UNITS_PER_INCH, MOST_UNITS } from '../cutting/problem/limits.ts';
+import type { StickProblem } from '../cutting/problem/problem.ts';
 import { commonUnit } from '../planning/group-problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 

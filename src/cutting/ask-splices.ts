@@ -1,10 +1,11 @@
-import type { AskedSplice, Instance, SplicedLength } from './master/instance.ts';
-import { spliceWays } from './master/splice-ways.ts';
-import { profilesOf } from './offcut-credit.ts';
-import type { SpliceRule, StickProblem } from './problem.ts';
+import type { Instance, RelaxedSplice } from './column-generation/instance.ts';
+import type { AskedSplice } from './column-generation/make-instance.ts';
+import { spliceWays } from './column-generation/splice-ways.ts';
+import { profilesOf, spliceRuleOf } from './problem/profiles.ts';
+import { countOf, servesBlank, usableLength } from './problem/supplies.ts';
+import type { SpliceRule, StickProblem } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
-import { fewestParts } from './splice-parts.ts';
-import { capacityOf, stripsOf } from './whole-stick.ts';
+import { fewestParts } from './problem/splice-parts.ts';
 
 /** Lengths that a part is fitted beside, those asked for most first. */
 const MOST_BESIDE = 24;
@@ -19,12 +20,8 @@ export function askSplices(
     const { blank, splice = problem.splice } = profilesOf(problem)[profile] ?? { blank: '' };
     if (splice === undefined || list.spliced.size === 0) return [];
     const usable = problem.supplies
-      .filter(
-        (supply) =>
-          supply.have + (supply.buyMost ?? 1) > 0 &&
-          (supply.rips ?? [[]]).some((_, rip) => stripsOf(supply, rip, blank) > 0),
-      )
-      .map((supply) => capacityOf(problem, supply) - problem.kerf);
+      .filter((supply) => countOf(supply) > 0 && servesBlank(supply, blank))
+      .map((supply) => usableLength(problem, supply));
     const beside = commonest(list);
     const parts = partsOf(list);
     const byLength = new Map<
@@ -51,14 +48,14 @@ export function askSplices(
   });
 }
 
-/** What the spliced demands take up at least, poured in at will. */
-export function pourSplices(
+/** What the spliced demands take up at least, of parts of any length. */
+export function relaxSplices(
   problem: StickProblem,
   splices: readonly AskedSplice[],
   instance: Instance,
-): readonly (readonly SplicedLength[])[] {
+): readonly (readonly RelaxedSplice[])[] {
   return instance.profiles.map((own, profile) => {
-    const rule = own.splice ?? problem.splice;
+    const rule = spliceRuleOf(problem, own);
     const longest = (instance.slotsOf[profile] ?? []).reduce(
       (most, slot) => Math.max(most, (instance.slots[slot]?.capacity ?? 0) - problem.kerf),
       0,

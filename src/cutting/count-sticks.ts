@@ -1,11 +1,12 @@
 /** How many sticks of one length a list of pieces takes, at once and by the quick plan alone. */
 import { failed, fault, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
-import { checkPlan } from './check-plan.ts';
-import { MOST_UNITS } from './limits.ts';
-import type { StickPlan, StickProblem } from './problem.ts';
+import { checkPlan } from './check/check-plan.ts';
+import { MOST_UNITS } from './problem/limits.ts';
+import type { StickPlan, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
-import { validateProblem } from './validate-problem.ts';
+import { validateProblem } from './problem/validate-problem.ts';
 import { volumeBound } from './bound/volume-bound.ts';
+import { EPSILON_UNITS } from './tolerances.ts';
 import { writePlan } from './write-plan.ts';
 
 /** Lengths in inches. */
@@ -38,8 +39,6 @@ export interface StickCount {
  * What lies between them was calculated, and is rounded to the safe side by less than a saw's dust.
  */
 const UNITS_PER_INCH = 203_200;
-/** What a double may be off the length that it stands for, in units. */
-const HAIR = 1e-4;
 const LONGEST_INCHES = Math.floor(MOST_UNITS / UNITS_PER_INCH);
 /** At once, so that a sheet is never kept waiting. */
 export const MOST_PIECES_COUNTED = 20_000;
@@ -141,5 +140,7 @@ function stateProblem({ pieces, stickLength, kerf, endTrim }: StickOrder): Stick
 /** What is needed and what is lost is rounded up, what is had down. */
 function inUnits(inches: number, rounding: 'up' | 'down'): number {
   const units = inches * UNITS_PER_INCH;
-  return rounding === 'up' ? Math.max(0, Math.ceil(units - HAIR)) : Math.floor(units + HAIR);
+  return rounding === 'up'
+    ? Math.max(0, Math.ceil(units - EPSILON_UNITS))
+    : Math.floor(units + EPSILON_UNITS);
 }

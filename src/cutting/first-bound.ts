@@ -1,8 +1,9 @@
-import { askSplices, pourSplices } from './ask-splices.ts';
-import { certify } from './master/certify.ts';
-import { makeInstance, type Instance } from './master/instance.ts';
-import { profilesOf } from './offcut-credit.ts';
-import type { StickBound, StickProblem } from './problem.ts';
+import { askSplices, relaxSplices } from './ask-splices.ts';
+import { certify } from './column-generation/certify.ts';
+import { rowOfRelaxed, type Instance } from './column-generation/instance.ts';
+import { makeInstance } from './column-generation/make-instance.ts';
+import { profilesOf } from './problem/profiles.ts';
+import type { StickBound, StickProblem } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { volumeBound } from './bound/volume-bound.ts';
 
@@ -32,7 +33,7 @@ export function firstBound(
   return proof?.bound ?? { costCents: 0, duals: [], credits: [] };
 }
 
-/** What is served, spliced pieces poured in. */
+/** What is served, the splices relaxed. */
 export function servedInstance(
   problem: StickProblem,
   lists: readonly CutList[],
@@ -48,7 +49,7 @@ export function servedInstance(
   const bare = makeInstance(problem, whole, none);
   return splices.length === 0
     ? bare
-    : makeInstance(problem, whole, pourSplices(problem, splices, bare));
+    : makeInstance(problem, whole, relaxSplices(problem, splices, bare));
 }
 
 /** Duals in proportion to weight: what a unit of each profile's blank costs at the least. */
@@ -75,7 +76,7 @@ function ratesByLength(instance: Instance): Float64Array {
     duals[at] = weight * (rateOf[profile] ?? 0);
   });
   instance.profiles.forEach((_, profile) => {
-    duals[instance.items.length + profile] = (rateOf[profile] ?? 0) * instance.pouredScale;
+    duals[rowOfRelaxed(instance, profile)] = (rateOf[profile] ?? 0) * instance.relaxedScale;
   });
   return duals;
 }

@@ -3,13 +3,14 @@ import type { Highs } from 'highs';
 import { askSplices } from './ask-splices.ts';
 import { servedInstance } from './first-bound.ts';
 import type { Incumbent } from './incumbent.ts';
-import { certify, type Proof } from './master/certify.ts';
-import { exhaust } from './master/exhaust.ts';
-import { makeInstance, type Instance } from './master/instance.ts';
-import { boundAlone, searchLeast, type SearchHooks } from './master/search.ts';
-import { wholeSticks } from './master/whole-sticks.ts';
-import { profilesOf } from './offcut-credit.ts';
-import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem.ts';
+import { certify, type Proof } from './column-generation/certify.ts';
+import { enumerateLayouts } from './column-generation/enumerate-layouts.ts';
+import type { Instance } from './column-generation/instance.ts';
+import { makeInstance } from './column-generation/make-instance.ts';
+import { boundAlone, searchLeast, type SearchHooks } from './column-generation/search.ts';
+import { wholeSticks } from './column-generation/whole-sticks.ts';
+import { profilesOf } from './problem/profiles.ts';
+import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem/problem.ts';
 import type { Block } from './quick/cut-list.ts';
 import type { StepBudget } from './step-budget.ts';
 import type { WholeStick } from './whole-stick.ts';
@@ -63,12 +64,12 @@ async function improveOnce(
   if (splices.length === 0 && whole.every((blocks) => blocks.length === 0)) return false;
   const instance = makeInstance(problem, whole, none, splices);
   if (spliced) {
-    const poured = servedInstance(problem, lists, unserved);
-    await boundAlone(poured, highs, {
+    const relaxed = servedInstance(problem, lists, unserved);
+    await boundAlone(relaxed, highs, {
       ...hooksOf(options),
       onDuals: (duals) => {
-        incumbent.raiseBound(certify(poured, duals)?.bound, 'least possible cost');
-        return incumbent.beatCents(leastGain(poured));
+        incumbent.raiseBound(certify(relaxed, duals)?.bound, 'least possible cost');
+        return incumbent.beatCents(leastGain(relaxed));
       },
     });
   }
@@ -84,12 +85,16 @@ async function improveOnce(
       incumbent.offer({ sticks, unserved, lists }, phase);
       return beat();
     },
-    exhaust: async (size, phase) => {
+    enumerateLayouts: async (size, phase) => {
       if (proof === undefined) return beat();
       for (let isOpen = true; isOpen;) {
         const mostCents = incumbent.netCents - leastGain(instance);
-        const outcome = await exhaust(instance, proof, { ...hooksOf(options), ...size, mostCents });
-        if (outcome === 'none') incumbent.exhausted(phase);
+        const outcome = await enumerateLayouts(instance, proof, {
+          ...hooksOf(options),
+          ...size,
+          mostCents,
+        });
+        if (outcome === 'none') incumbent.allTried(phase);
         isOpen =
           typeof outcome !== 'string' &&
           incumbent.offer({ sticks: wholeSticks(instance, outcome), unserved, lists }, phase) &&
@@ -119,7 +124,7 @@ async function rescue(
   const none = profilesOf(problem).map(() => []);
   const splices = askSplices(problem, lists, () => true);
   const instance = makeInstance(problem, whole, none, splices);
-  const hopeless = lists.flatMap((list) => list.hopeless);
+  const unservable = lists.flatMap((list) => list.unservable);
   let beatCents = Infinity;
   await searchLeast(instance, highs, start, {
     ...hooksOf(options),
@@ -130,7 +135,7 @@ async function rescue(
         lists.flatMap(({ blocks }) => blocks),
         sticks,
       );
-      for (const { demandId, why } of hopeless) unserved.set(demandId, why);
+      for (const { demandId, why } of unservable) unserved.set(demandId, why);
       incumbent.offer({ sticks, unserved, lists }, phase);
       beatCents = Math.min(beatCents, cents);
       return incumbent.leftOver() === 0 ? -Infinity : beatCents;

@@ -1,14 +1,15 @@
 import { firstBound } from './first-bound.ts';
-import { profilesOf } from './offcut-credit.ts';
+import { profilesOf } from './problem/profiles.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
   StickBound,
   StickProblem,
   UnservedReason,
-} from './problem.ts';
+} from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { serveMore } from './serve-more.ts';
+import { EPSILON_CENTS } from './tolerances.ts';
 import type { WholeStick } from './whole-stick.ts';
 import { costOf, creditOf, offcutOf, writePlan } from './write-plan.ts';
 
@@ -64,7 +65,7 @@ export class Incumbent {
   }
 
   /** Everything cheaper was tried, in whole numbers, and is not there. */
-  exhausted(phase: string): void {
+  allTried(phase: string): void {
     if (this.bound === undefined || this.bound.costCents >= this.netCents) return;
     const { costCents: pricesCents } = this.bound;
     this.bound = { ...this.bound, costCents: this.netCents, tried: { pricesCents } };
@@ -83,19 +84,19 @@ export class Incumbent {
   /** Pieces left over that some stick would give, were there enough. */
   leftOver(): number {
     const { best } = this;
-    const hopeless = best.lists.reduce((sum, list) => sum + list.hopeless.length, 0);
-    return best.unserved.size - hopeless;
+    const unservable = best.lists.reduce((sum, list) => sum + list.unservable.length, 0);
+    return best.unserved.size - unservable;
   }
 
   /**
-   * What a plan must cost less than to be of use, a hair added for the solver's rounding; -Infinity
+   * What a plan must cost less than to be of use, a little added for the solver's rounding; -Infinity
    * where none can be.
    *
    * @param leastGain cents that a cheaper plan is cheaper by at least
    */
   beatCents(leastGain: number): number {
     const { netCents } = this;
-    return netCents === this.bound?.costCents ? -Infinity : netCents - leastGain + 1e-3;
+    return netCents === this.bound?.costCents ? -Infinity : netCents - leastGain + EPSILON_CENTS;
   }
 
   /** Nothing is left to gain: all that can be served is, at a cost that can't be less. */

@@ -1,13 +1,14 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
-import { checkPlan } from './check-plan.ts';
+import { checkBound } from './check/check-bound.ts';
+import { checkPlan } from './check/check-plan.ts';
 import { stepBudget } from './step-budget.ts';
 import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
-import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem.ts';
+import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
 import { fewerLayouts } from './tidy/fewer-layouts.ts';
 import { longerOffcut } from './tidy/longer-offcut.ts';
-import { validateProblem } from './validate-problem.ts';
+import { validateProblem } from './problem/validate-problem.ts';
 
 /**
  * Plans which pieces are cut from which sticks, for the least cost that is found, with a proven
@@ -53,6 +54,10 @@ export async function planSticks(
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) {
     throw new RangeError(`The planner made a wrong plan: ${wrong.slice(0, 3).join(' ')}`);
+  }
+  const unproven = checkBound(problem, answer.plan, answer.bound, true);
+  if (unproven.length > 0) {
+    throw new RangeError(`The planner made a wrong bound: ${unproven.slice(0, 3).join(' ')}`);
   }
   return ok(answer);
 }

@@ -1,8 +1,9 @@
-import { profilesOf } from './offcut-credit.ts';
-import type { StickProblem, StickProfile, StickSupply, UnservedReason } from './problem.ts';
+import { profilesOf } from './problem/profiles.ts';
+import type { StickProblem, StickProfile, StickSupply, UnservedReason } from './problem/problem.ts';
 import type { Block } from './quick/cut-list.ts';
-import { isMatched } from './splice-parts.ts';
-import { capacityOf, stripsOf, type WholeStick } from './whole-stick.ts';
+import { isMatched } from './problem/splice-parts.ts';
+import { capacityOf, countOf, stripsOf } from './problem/supplies.ts';
+import type { WholeStick } from './whole-stick.ts';
 import { countBoards } from './write-plan.ts';
 
 interface Served {
@@ -71,8 +72,7 @@ function freshStick(
   const fitting = problem.supplies
     .filter(
       (supply) =>
-        capacityOf(problem, supply) >= block.weight &&
-        (supply.buyMost === null || (used.get(supply) ?? 0) < supply.have + supply.buyMost),
+        capacityOf(problem, supply) >= block.weight && (used.get(supply) ?? 0) < countOf(supply),
     )
     .flatMap((supply) =>
       (supply.rips ?? [[]]).flatMap((_, rip) =>

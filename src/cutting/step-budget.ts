@@ -1,4 +1,4 @@
-import type { PlanSticksOptions } from './problem.ts';
+import type { PlanSticksOptions } from './problem/problem.ts';
 
 export interface StepBudget {
   /** Counts a step, and says whether the steps or the time are spent, or the person has stopped it. */

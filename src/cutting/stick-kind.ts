@@ -1,4 +1,5 @@
-import type { StickProblem, StickSupply } from './problem.ts';
+import type { StickProblem, StickSupply } from './problem/problem.ts';
+import { capacityOf, countOf } from './problem/supplies.ts';
 
 /** A supply that can be had, measured so that pieces with their kerfs simply add up. */
 export interface StickKind {
@@ -22,10 +23,10 @@ export function stickKinds(problem: StickProblem): readonly StickKind[] {
   return problem.supplies
     .map((supply) => ({
       supply,
-      capacity: supply.length - 2 * problem.endTrim + problem.kerf,
+      capacity: capacityOf(problem, supply),
       priceCents: supply.priceCents,
       strips: supply.strips,
-      count: supply.buyMost === null ? Infinity : supply.have + supply.buyMost,
+      count: countOf(supply),
     }))
     .filter((kind) => kind.count > 0)
     .sort(

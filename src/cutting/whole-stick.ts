@@ -1,4 +1,4 @@
-import type { StickProblem, StickSupply } from './problem.ts';
+import type { StickSupply } from './problem/problem.ts';
 import type { Block } from './quick/cut-list.ts';
 
 /** A stick or strip with what is cut from it, before sticks are numbered. */
@@ -12,15 +12,4 @@ export interface WholeStick {
 
 export function weightOf({ blocks }: Pick<WholeStick, 'blocks'>): number {
   return blocks.reduce((sum, { weight }) => sum + weight, 0);
-}
-
-/** What the pieces of a stick, each with a kerf, may sum to. */
-export function capacityOf(problem: StickProblem, supply: StickSupply): number {
-  return supply.length - 2 * problem.endTrim + problem.kerf;
-}
-
-/** Strips of a blank that one board ripped in one way gives. */
-export function stripsOf(supply: StickSupply, rip: number, blank: string): number {
-  if (supply.rips === undefined) return supply.strips;
-  return supply.rips[rip]?.find((one) => one.blank === blank)?.count ?? 0;
 }

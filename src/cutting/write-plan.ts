@@ -1,12 +1,14 @@
-import { creditCap, offcutCents, profilesOf } from './offcut-credit.ts';
+import { creditCap, offcutCents } from './problem/offcut-credit.ts';
+import { profilesOf } from './problem/profiles.ts';
 import type {
   PlannedStick,
   StickPlan,
   StickProblem,
   StickProfile,
   StickSupply,
-} from './problem.ts';
-import { capacityOf, stripsOf, weightOf, type WholeStick } from './whole-stick.ts';
+} from './problem/problem.ts';
+import { stripsOf, usableLength } from './problem/supplies.ts';
+import { weightOf, type WholeStick } from './whole-stick.ts';
 
 /**
  * Writes sticks out as a plan: profile by profile, longest sticks first, like sticks beside each
@@ -149,7 +151,7 @@ function stripsBefore(supply: StickSupply, rip: number, blank: string): number {
 }
 
 export function offcutOf(problem: StickProblem, stick: WholeStick): number {
-  return Math.max(0, capacityOf(problem, stick.supply) - problem.kerf - weightOf(stick));
+  return Math.max(0, usableLength(problem, stick.supply) - weightOf(stick));
 }
 
 // By what they are, so that a reordered stock list gives the same plan; alike ones by their names.

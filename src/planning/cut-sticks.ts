@@ -1,6 +1,11 @@
 /** The stick planner's whole numbers turned back into sticks, pieces, boards and a pick list. */
 import Fraction from 'fraction.js';
-import type { PlannedPiece, PlannedStick, StickAnswer, StickProblem } from '../cutting/problem.ts';
+import type {
+  PlannedPiece,
+  PlannedStick,
+  StickAnswer,
+  StickProblem,
+} from '../cutting/problem/problem.ts';
 import { spareId, type StatedGroup, type UsedStock } from './group-problem.ts';
 import type { Profile, StockItem } from './job.ts';
 import type { CutStick, RippedBoard, RippedStrip, StockUse } from './job-plan.ts';

@@ -1,6 +1,6 @@
 /** A group of profiles for machines: its problem, answer and bound, its boards, its sticks. */
 import type { ExactInches } from '../core/units/length.ts';
-import type { StickBound, StickProblem } from '../cutting/problem.ts';
+import type { StickBound, StickProblem } from '../cutting/problem/problem.ts';
 import {
   plansOf,
   type CutStick,

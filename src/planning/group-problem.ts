@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toRadians, degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { OffcutCredit, StickDemand, StickProblem } from '../cutting/problem.ts';
+import type { OffcutCredit, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
 import { roundUp } from './pieces/cut-length.ts';

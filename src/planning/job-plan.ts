@@ -1,7 +1,7 @@
 /** A planned job: what the sheets, the pane and the command line show. Lengths in inches, money in whole cents. */
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { StickAnswer, StickProblem } from '../cutting/problem.ts';
+import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';

@@ -1,5 +1,5 @@
 /** Money in whole cents, rounded once, at the line. */
-import { creditCap, offcutCents } from '../cutting/offcut-credit.ts';
+import { creditCap, offcutCents } from '../cutting/problem/offcut-credit.ts';
 import { blankOf, stockOf, type AnsweredGroup } from './cut-sticks.ts';
 import type { Profile } from './job.ts';
 import { hoursOf, type Hours, type Money } from './job-plan.ts';

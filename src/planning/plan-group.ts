@@ -1,7 +1,7 @@
 /** One group of profiles from its problem to its sticks, boards and money. */
 import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions, StickAnswer } from '../cutting/problem.ts';
+import type { PlanSticksOptions, StickAnswer } from '../cutting/problem/problem.ts';
 import {
   countLayouts,
   readBoards,

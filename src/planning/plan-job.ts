@@ -1,7 +1,7 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
 import { fault, placeFault, rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions } from '../cutting/problem.ts';
+import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import { nameGroup, spareLength } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
 import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';

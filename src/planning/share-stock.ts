@@ -2,7 +2,7 @@
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import { listRips } from '../core/lumber/rips.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { Rip } from '../cutting/problem.ts';
+import type { Rip } from '../cutting/problem/problem.ts';
 import type { PreparedGroup } from './group-profiles.ts';
 import type { Profile, StockItem } from './job.ts';
 

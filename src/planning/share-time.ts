@@ -1,5 +1,5 @@
 /** A job's time to look for cheaper plans, shared among its groups. */
-import type { PlanSticksOptions } from '../cutting/problem.ts';
+import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 
 /** No group gets less than this part of the time that is left: most small ones need but little of it. */
 const LEAST_SHARE = 1 / 4;

@@ -5,7 +5,7 @@
  * Operations Research 86, 1999) given whole to HiGHS in the same run.
  */
 import loadHighs from 'highs';
-import { checkPlan } from '../../build/cutting/check-plan.js';
+import { checkPlan } from '../../build/cutting/check/check-plan.js';
 import { planSticks } from '../../build/cutting/plan-sticks.js';
 import { solveArcFlow } from './arc-flow.mjs';
 import { areAtHand, makeTriplets, readClass, readHard28 } from './published-cutting.mjs';

@@ -2,7 +2,7 @@
  * The least cost by trying everything, for tiny problems: built on sets of pieces instead of sticks
  * that are filled, and sharing nothing with the planner or the checks.
  */
-import type { StickProblem, StickProfile, StickSupply } from '../../src/cutting/problem.ts';
+import type { StickProblem, StickProfile, StickSupply } from '../../src/cutting/problem/problem.ts';
 
 export interface TinyPiece {
   readonly length: number;

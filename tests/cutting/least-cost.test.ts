@@ -1,6 +1,10 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
-import type { StickAnswer, StickProblem, StickProgress } from '../../src/cutting/problem.ts';
+import { checkPlan } from '../../src/cutting/check/check-plan.ts';
+import type {
+  StickAnswer,
+  StickProblem,
+  StickProgress,
+} from '../../src/cutting/problem/problem.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
 import { ARE_AT_HAND, readClass, triplets, type Instance } from './published.ts';
 import { loadSolver } from './solver.ts';

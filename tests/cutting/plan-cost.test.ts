@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import type { StickAnswer, StickProblem, StickSupply } from '../../src/cutting/problem.ts';
+import type { StickAnswer, StickProblem, StickSupply } from '../../src/cutting/problem/problem.ts';
 import { answerOf, pieces, problemOf, stick } from './problem-maker.ts';
 import { loadSolver } from './solver.ts';
 

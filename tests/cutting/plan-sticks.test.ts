@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
+import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import { planSticks } from '../../src/cutting/plan-sticks.ts';
-import type { StickProblem, StickProgress } from '../../src/cutting/problem.ts';
+import type { StickProblem, StickProgress } from '../../src/cutting/problem/problem.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
 
 function manyPieces(count: number, seed: number): StickProblem {

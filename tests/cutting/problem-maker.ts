@@ -1,13 +1,13 @@
 /** Short ways to write stick problems down; units are the test's own. */
-import { checkBound } from '../../src/cutting/check-bound.ts';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
+import { checkBound } from '../../src/cutting/check/check-bound.ts';
+import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import type {
   PlanSticksOptions,
   StickAnswer,
   StickDemand,
   StickProblem,
   StickSupply,
-} from '../../src/cutting/problem.ts';
+} from '../../src/cutting/problem/problem.ts';
 import { planSticks } from '../../src/cutting/plan-sticks.ts';
 
 export function stick(length: number, more: Partial<StickSupply> = {}): StickSupply {

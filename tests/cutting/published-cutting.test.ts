@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { checkPlan } from '../../src/cutting/check-plan.ts';
+import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import { answerOf, piece, pieces, problemOf, stick } from './problem-maker.ts';
 import { ARE_AT_HAND, readClass, triplets, type Instance } from './published.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from '@jest/globals';
 import { serveMore } from '../../src/cutting/serve-more.ts';
-import type { UnservedReason } from '../../src/cutting/problem.ts';
+import type { UnservedReason } from '../../src/cutting/problem/problem.ts';
 import { answerOf, piece, pieces, problemOf, stick } from './problem-maker.ts';
 import { loadSolver } from './solver.ts';
 

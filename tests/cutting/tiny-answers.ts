@@ -1,6 +1,6 @@
 /** What an answer must be, the true least cost being known. */
 import { expect } from '@jest/globals';
-import type { StickAnswer, StickPlan, StickProblem } from '../../src/cutting/problem.ts';
+import type { StickAnswer, StickPlan, StickProblem } from '../../src/cutting/problem/problem.ts';
 
 /** Plan ≥ optimum ≥ bound, and no gap where it is called proven; all in cents, credits taken off. */
 export function expectAround(

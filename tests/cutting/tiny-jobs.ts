@@ -5,7 +5,7 @@ import type {
   StickProblem,
   StickProfile,
   StickSupply,
-} from '../../src/cutting/problem.ts';
+} from '../../src/cutting/problem/problem.ts';
 import { piece, problemOf, stick } from './problem-maker.ts';
 
 export type Next = (limit: number) => number;

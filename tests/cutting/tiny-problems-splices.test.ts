@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import type { StickPlan, StickProblem, StickProfile } from '../../src/cutting/problem.ts';
+import type { StickPlan, StickProblem, StickProfile } from '../../src/cutting/problem/problem.ts';
 import { everySplice, leastCosts, type TinyPiece } from './every-plan.ts';
 import { answerOf, piece, problemOf, seededNumbers, stick } from './problem-maker.ts';
 import { loadSolver } from './solver.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import type { StickProblem } from '../../src/cutting/problem.ts';
+import type { StickProblem } from '../../src/cutting/problem/problem.ts';
 import { leastCosts } from './every-plan.ts';
 import { answerOf, piece, problemOf, seededNumbers, stick } from './problem-maker.ts';
 import { expectAround, isServable, servedSet } from './tiny-answers.ts';

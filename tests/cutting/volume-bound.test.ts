@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import type { StickAnswer, StickBound, StickProblem } from '../../src/cutting/problem.ts';
+import type { StickAnswer, StickBound, StickProblem } from '../../src/cutting/problem/problem.ts';
 import { volumeBound } from '../../src/cutting/bound/volume-bound.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
 

@@ -1,6 +1,6 @@
 /** Answers written by hand in place of the stick planner's. */
 import type { planSticks } from '../../src/cutting/plan-sticks.ts';
-import type { PlannedStick, StickProblem } from '../../src/cutting/problem.ts';
+import type { PlannedStick, StickProblem } from '../../src/cutting/problem/problem.ts';
 
 /** A stick as a person would write it down; lengths follow from the problem. */
 export interface HandStick {

@@ -1,7 +1,7 @@
 import { gcd } from '../greatest-divisor.ts';
 import { compareRates, marginalRates, rateOf, type Rate } from './pour-volume.ts';
-import type { StickBound, StickDemand, StickProblem } from '../problem.ts';
-import { fewestParts } from '../splice-parts.ts';
+import type { StickBound, StickDemand, StickProblem } from '../problem/problem.ts';
+import { fewestParts } from '../problem/splice-parts.ts';
 import { longestPiece, stickKinds, type StickKind } from '../stick-kind.ts';
 
 /** What is to be cut: the demands that a plan serves, and which of them it splices. */

@@ -1,5 +1,6 @@
-import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem.ts';
-import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../splice-parts.ts';
+import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
+import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../problem/splice-parts.ts';
+import { usableLength } from '../problem/supplies.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** What is cut from one stick together: a piece, a part of one, or a matched group. */
@@ -15,7 +16,7 @@ export interface CutList {
   /** Heaviest first. */
   readonly blocks: readonly Block[];
   /** What no stick can give, whatever the plan. */
-  readonly hopeless: StickPlan['unserved'];
+  readonly unservable: StickPlan['unserved'];
   /** The demands that come in parts, by their place in the problem. */
   readonly spliced: ReadonlySet<number>;
 }
@@ -51,7 +52,7 @@ export function makeCutList(
   const tooLong = blocks.filter((block) => block.weight > capacity);
   return {
     blocks: fitting.sort(heaviestFirst),
-    hopeless: tooLong.flatMap((block) => refuse(problem, block)),
+    unservable: tooLong.flatMap((block) => refuse(problem, block)),
     spliced,
   };
 }
@@ -94,7 +95,7 @@ function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {
 
 /** Why a block can't be cut: by every stick that is listed, be it on hand or not. */
 function refuse(problem: StickProblem, block: Block): StickPlan['unserved'] {
-  const usable = problem.supplies.map((supply) => supply.length - 2 * problem.endTrim);
+  const usable = problem.supplies.map((supply) => usableLength(problem, supply));
   const longest = usable.reduce((most, length) => Math.max(most, length), 0);
   const spliceable =
     problem.splice !== undefined &&

@@ -2,7 +2,7 @@ import type { CutList } from './cut-list.ts';
 import { canServe, exchange, shortestKind, type Need } from './exchange.ts';
 import type { Opening } from './opening.ts';
 import { pack, type Packing } from './pack.ts';
-import type { StickProblem } from '../problem.ts';
+import type { StickProblem } from '../problem/problem.ts';
 import type { StickKind } from '../stick-kind.ts';
 
 /** A plan before it is written out: who shares a stick, and of which kind the stick is. */
@@ -50,7 +50,7 @@ export function makeDraft(
     opening,
     stickOf: packing.stickOf,
     kindOf,
-    unservedCount: unserved.size + list.hopeless.length,
+    unservedCount: unserved.size + list.unservable.length,
     unservedLength: [...unserved].reduce((sum, at) => sum + (problem.demands[at]?.length ?? 0), 0),
     costCents: exchanged.costCents,
     stickCount: packing.used.filter((used) => used > 0).length,

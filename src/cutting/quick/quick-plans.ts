@@ -1,10 +1,10 @@
 import { makeCutList, type CutList, type PartLength } from './cut-list.ts';
 import { isBetter, makeDraft, type Draft } from './draft.ts';
-import { MOST_PIECES } from '../limits.ts';
+import { MOST_PLANNED_PIECES } from '../problem/limits.ts';
 import { openings, type Opening } from './opening.ts';
-import type { StickDemand, StickProblem } from '../problem.ts';
+import type { StickDemand, StickProblem } from '../problem/problem.ts';
 import { seededChance } from '../seeded-chance.ts';
-import { evenPart, longestPartOf, fewestParts } from '../splice-parts.ts';
+import { evenPart, longestPartOf, fewestParts } from '../problem/splice-parts.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */
@@ -93,7 +93,7 @@ function rescueSplices(
       (sum, { length }, at) => sum + fewestParts(length, left.has(at) ? part : longest, overlap),
       0,
     );
-    return count <= MOST_PIECES;
+    return count <= MOST_PLANNED_PIECES;
   });
   return inReason.map((part): PartLength => (demand, index) => {
     if (left.has(index)) return part;
@@ -106,7 +106,7 @@ function shorterParts(
   kinds: readonly StickKind[],
   overlap: number,
 ): readonly number[] {
-  // A part that is little but overlap would come in hopeless numbers.
+  // A part that is little but overlap would come in absurd numbers.
   const least = 2 * overlap;
   return [
     ...new Set(kinds.map((kind) => longestPartOf(problem, kind.capacity - problem.kerf))),

@@ -1,7 +1,13 @@
-import { profilesOf } from '../offcut-credit.ts';
-import type { StickProblem, StickProfile, StickSupply, UnservedReason } from '../problem.ts';
+import { profilesOf, spliceRuleOf } from '../problem/profiles.ts';
+import type {
+  StickProblem,
+  StickProfile,
+  StickSupply,
+  UnservedReason,
+} from '../problem/problem.ts';
 import { stickKinds, type StickKind } from '../stick-kind.ts';
-import { stripsOf, type WholeStick } from '../whole-stick.ts';
+import { stripsOf } from '../problem/supplies.ts';
+import type { WholeStick } from '../whole-stick.ts';
 import { costOf } from '../write-plan.ts';
 import type { Block, CutList } from './cut-list.ts';
 import type { Draft } from './draft.ts';
@@ -78,7 +84,7 @@ function ownProblem(
   opened: readonly OpenStrips[],
 ): StickProblem {
   const { unitsPerInch, kerf, endTrim, keepOffcutsOver, supplies } = problem;
-  const splice = profile.splice ?? problem.splice;
+  const splice = spliceRuleOf(problem, profile);
   const profiles = profilesOf(problem);
   return {
     unitsPerInch,
@@ -171,7 +177,7 @@ function readDraft(
   );
   for (const { own: open, supply, rip } of opened) supplies.set(open.id, { supply, rip });
   const sticks = new Map<number, { blocks: Block[]; kind: StickKind }>();
-  const unserved = new Map(draft.list.hopeless.map(({ demandId, why }) => [demandId, why]));
+  const unserved = new Map(draft.list.unservable.map(({ demandId, why }) => [demandId, why]));
   const inPlace = (block: Block): Block => ({
     ...block,
     demands: block.demands.map((at) => places[at] ?? -1),

@@ -1,6 +1,7 @@
-import type { StickProblem } from '../problem.ts';
+import type { StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
-import { capacityOf, type WholeStick } from '../whole-stick.ts';
+import { capacityOf } from '../problem/supplies.ts';
+import type { WholeStick } from '../whole-stick.ts';
 
 /** Past so many different lay-outs the pairs are too many to go through. */
 const MOST_LAYOUTS = 160;

@@ -1,5 +1,6 @@
-import type { StickProblem } from '../problem.ts';
-import { capacityOf, weightOf, type WholeStick } from '../whole-stick.ts';
+import type { StickProblem } from '../problem/problem.ts';
+import { capacityOf } from '../problem/supplies.ts';
+import { weightOf, type WholeStick } from '../whole-stick.ts';
 
 /**
  * Empties the stick with the most to spare as far as the other sticks have room for its pieces, so

@@ -1,0 +1,210 @@
+import { gcd } from '../greatest-divisor.ts';
+import type { StickBound, StickProblem } from '../problem/problem.ts';
+import type { Block } from '../quick/cut-list.ts';
+import { EPSILON_SCALE_SHARE } from '../tolerances.ts';
+import { supplyWorths } from './dual-bound.ts';
+import { demandRows, rowOfRelaxed, type Instance } from './instance.ts';
+import { LayoutPricer } from './pricing.ts';
+
+/** Figures are whole counts of 1/2^20 cent at the finest. */
+const FINEST = 2 ** 20;
+
+/** A bound with the whole numbers behind it. */
+export interface Proof {
+  readonly bound: StickBound;
+  /** How many grains make a cent: a power of two. */
+  readonly grain: number;
+  /** What one piece of each item is worth, in grains. */
+  readonly items: Float64Array;
+  /** The most that the layouts of each slot are worth, in grains. */
+  readonly slots: Float64Array;
+  /** What one more of each supply would save, in grains; 0 for those that don't run out. */
+  readonly credits: Float64Array;
+  /** The bound before it is rounded up to what prices can make, in grains; can be below 0. */
+  readonly total: number;
+}
+
+/**
+ * A bound from duals, recomputed in whole numbers: the duals rounded down, every slot's best layout
+ * found anew, the credits rounded up. All sums stay below 2^53, so that floating-point numbers hold
+ * them exactly.
+ *
+ * @param duals cents; near the least cost's own for the bound to be near it; any will do
+ * @returns undefined where no whole numbers come to a bound above 0
+ */
+export function certify(instance: Instance, duals: ArrayLike<number>): Proof | undefined {
+  const pricer = new LayoutPricer(instance, 'down');
+  const counts = instance.items.map(({ most }) => most);
+  const rows = demandRows(instance);
+  let demanded = 1;
+  for (let row = 0; row < rows; row += 1) {
+    demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);
+  }
+  const stock = instance.supplies.reduce(
+    (sum, { supply, count }) => sum + (Number.isFinite(count) ? count * supply.priceCents : 0),
+    0,
+  );
+  let grain = FINEST;
+  while (grain > 1 && (demanded + stock) * grain * 4 > Number.MAX_SAFE_INTEGER) grain /= 2;
+  const whole = wholeDuals(instance, duals, grain);
+  for (let attempt = 0; attempt < 4; attempt += 1) {
+    const tooDear = rescale(instance, whole, pricer, counts, grain);
+    if (tooDear === undefined) return undefined;
+    if (tooDear.scale >= 1) return boundOf(instance, whole, tooDear, grain);
+    for (const list of [whole.items, whole.rates]) {
+      list.forEach((value, at) => (list[at] = Math.floor(value * tooDear.scale)));
+    }
+  }
+  return undefined;
+}
+
+interface WholeDuals {
+  /** Of each item, in grains. */
+  readonly items: Float64Array;
+  /** Of a unit of each profile's relaxed splices, in grains. */
+  readonly rates: Float64Array;
+}
+
+function wholeDuals(instance: Instance, duals: ArrayLike<number>, grain: number): WholeDuals {
+  return {
+    items: Float64Array.from(instance.items, (_, at) => Math.floor((duals[at] ?? 0) * grain)),
+    rates: Float64Array.from(instance.profiles, (_, profile) =>
+      (instance.relaxedUnits[profile] ?? 0) > 0
+        ? Math.floor(
+            ((duals[rowOfRelaxed(instance, profile)] ?? 0) / instance.relaxedScale) * grain,
+          )
+        : 0,
+    ),
+  };
+}
+
+/** The worths in grains, and by how much the duals are to shrink: 1 where they stand. */
+function rescale(
+  instance: Instance,
+  whole: WholeDuals,
+  pricer: LayoutPricer,
+  counts: readonly number[],
+  grain: number,
+): { scale: number; worths: Float64Array; slots: Float64Array } | undefined {
+  // Worked in cents of grain-th parts: dividing by a power of two loses nothing.
+  const cents = new Float64Array(instance.rowLeast.length);
+  whole.items.forEach((value, at) => (cents[at] = value / grain));
+  whole.rates.forEach((value, profile) => {
+    cents[rowOfRelaxed(instance, profile)] = (value / grain) * instance.relaxedScale;
+  });
+  const { worth } = pricer.price(cents, counts);
+  const slots = Float64Array.from(worth, (own) => Math.ceil(own * grain));
+  const worths = supplyWorths(instance, slots);
+  let scale = 1;
+  instance.supplies.forEach(({ supply, count }, at) => {
+    const price = supply.priceCents * grain;
+    if (Number.isFinite(count) || (worths[at] ?? 0) <= price) return;
+    scale = Math.min(scale, (price / (worths[at] ?? 1)) * (1 - EPSILON_SCALE_SHARE));
+  });
+  return Number.isFinite(scale) ? { scale, worths, slots } : undefined;
+}
+
+function boundOf(
+  instance: Instance,
+  whole: WholeDuals,
+  { worths, slots }: { readonly worths: Float64Array; readonly slots: Float64Array },
+  grain: number,
+): Proof {
+  const { problem, items, profiles, supplies } = instance;
+  const credits = supplies.flatMap(({ supply, count }, at) => {
+    const excess = (worths[at] ?? 0) - supply.priceCents * grain;
+    return Number.isFinite(count) && excess > 0 ? [{ supply, count, excess }] : [];
+  });
+  const pieces = items.reduce(
+    (sum, { blocks }, at) => sum + blocks.length * (whole.items[at] ?? 0),
+    0,
+  );
+  const relaxed = profiles.reduce(
+    (sum, _, profile) => sum + (instance.relaxedUnits[profile] ?? 0) * (whole.rates[profile] ?? 0),
+    0,
+  );
+  const total = pieces + relaxed - credits.reduce((sum, one) => sum + one.count * one.excess, 0);
+  const step = commonPrice(instance) * grain;
+  const duals = items.flatMap(({ profile, blocks }, at) =>
+    sayDuals(profiles[profile]?.id ?? '', blocks, (whole.items[at] ?? 0) / grain, problem),
+  );
+  instance.relaxedSplices.forEach((lengths, profile) => {
+    for (const { length, units } of lengths) {
+      const cents = (units * (whole.rates[profile] ?? 0)) / grain;
+      duals.push({ length, profile: profiles[profile]?.id ?? '', cents, spliced: true });
+    }
+  });
+  const rates = profiles.flatMap(({ id }, at) =>
+    (instance.relaxedUnits[at] ?? 0) > 0
+      ? [{ profile: id, centsPerUnit: (whole.rates[at] ?? 0) / grain }]
+      : [],
+  );
+  const own = new Float64Array(supplies.length);
+  supplies.forEach((supply, at) => {
+    own[at] = credits.find((one) => one.supply === supply.supply)?.excess ?? 0;
+  });
+  const bound = {
+    // Credits could pay for more than the sticks cost.
+    costCents: roundUp(total, step, isCredited(instance)) * commonPrice(instance),
+    duals,
+    credits: credits.map(({ supply, excess }) => ({ supplyId: supply.id, cents: excess / grain })),
+    ...(rates.length === 0 ? {} : { spliceRates: rates }),
+  };
+  return { bound, grain, items: whole.items, slots, credits: own, total };
+}
+
+/** A line for each length of single pieces, and one for each matched group. */
+function sayDuals(
+  profile: string,
+  blocks: readonly Block[],
+  cents: number,
+  problem: StickProblem,
+): SaidDual[] {
+  const said = new Map<string, SaidDual>();
+  for (const block of blocks) {
+    const demand = problem.demands[block.demands[0] ?? -1];
+    const match = demand?.match ?? '';
+    const length = block.pieces.reduce((sum, piece) => sum + piece.length, 0);
+    const line = { length, profile, cents, ...(match === '' ? {} : { match }) };
+    said.set(`${length} ${match}`, line);
+  }
+  return [...said.values()];
+}
+
+type SaidDual = StickBound['duals'][number];
+
+function roundUp(total: number, step: number, canBeNegative: boolean): number {
+  return total <= 0 && !canBeNegative ? 0 : Math.ceil(total / step) + 0;
+}
+
+function isCredited({ profiles }: Instance): boolean {
+  return profiles.some(({ offcutCredit }) => (offcutCredit?.mostCents ?? 0) > 0);
+}
+
+/** The greatest whole number of cents that every cost is a multiple of. */
+function commonPrice(instance: Instance): number {
+  const { profiles, items, slots, slotsOf, supplies } = instance;
+  if (isCredited(instance)) return 1;
+  const lightest = profiles.map((_, profile) =>
+    (instance.relaxedUnits[profile] ?? 0) > 0
+      ? 0
+      : items.reduce(
+          (least, item) => (item.profile === profile ? Math.min(least, item.weight) : least),
+          Infinity,
+        ),
+  );
+  const ofUse = new Set(
+    profiles.flatMap((_, profile) =>
+      (slotsOf[profile] ?? []).filter(
+        (slot) => (slots[slot]?.capacity ?? 0) >= (lightest[profile] ?? Infinity),
+      ),
+    ),
+  );
+  const common = supplies.reduce((divisor, { supply, rips }, at) => {
+    const serves =
+      rips.some(({ strips }) => strips.some(({ slot }) => ofUse.has(slot))) ||
+      [...ofUse].some((slot) => slots[slot]?.supply === at);
+    return serves ? gcd(divisor, supply.priceCents) : divisor;
+  }, 0);
+  return Math.max(1, common);
+}

@@ -1,0 +1,59 @@
+import {
+  LEAST_PART_INCHES,
+  fewestParts,
+  longestPartOf,
+  spliceParts,
+  evenPart,
+} from '../problem/splice-parts.ts';
+import type { SpliceRule, StickProblem } from '../problem/problem.ts';
+
+/** Ways to splice one piece that are offered to the program at most. */
+const MOST_WAYS = 48;
+
+/**
+ * Ways to cut a spliced piece into parts, all of the fewest parts there can be: whole sticks and a
+ * rest for every stick, even parts, and parts that fill a stick up just so beside a piece that is
+ * asked for.
+ *
+ * @param length the piece, in the planner's units
+ * @param usable what each stick gives at most, in the planner's units
+ * @param beside lengths of other pieces, those asked for most first
+ */
+export function spliceWays(
+  problem: StickProblem,
+  rule: SpliceRule,
+  length: number,
+  usable: readonly number[],
+  beside: readonly number[],
+): readonly (readonly number[])[] {
+  const { overlap, grid = 1 } = rule;
+  const own = { ...problem, splice: rule };
+  const least = LEAST_PART_INCHES * problem.unitsPerInch;
+  const longest = longestPartOf(own, Math.max(0, ...usable));
+  if (longest <= overlap) return [];
+  const ways = new Map<string, readonly number[]>();
+  const add = (parts: readonly number[]): void => {
+    if (parts.length < 2 || ways.size >= MOST_WAYS) return;
+    if (parts.some((part) => part <= overlap || part > longest)) return;
+    ways.set([...parts].sort((a, b) => b - a).join(), parts);
+  };
+  const addLongest = (part: number): void => {
+    // A part that is little but overlap would come in absurd numbers.
+    if (part <= 2 * overlap || part > longest || part >= length) return;
+    add(spliceParts(length, part, overlap, least, grid));
+  };
+  addLongest(longest);
+  addLongest(evenPart(length, longest, overlap, grid));
+  for (const one of usable) addLongest(longestPartOf(own, one));
+  const fewest = fewestParts(length, longest, overlap);
+  if (fewest !== 2) return [...ways.values()];
+  for (const one of usable) {
+    for (const other of beside) {
+      const part = Math.floor((one - other - problem.kerf) / grid) * grid;
+      const rest = length + overlap - part;
+      if (part >= least && rest >= least && part < length)
+        add([Math.max(part, rest), Math.min(part, rest)]);
+    }
+  }
+  return [...ways.values()];
+}
