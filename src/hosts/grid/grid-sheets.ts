@@ -1,7 +1,7 @@
 /** The sheets of the grid's workbook, and whose they are. */
 import type { Worksheet } from '@univerjs/core';
 import { keptOfSheet, type KeptOfSheet } from './kept.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 export interface GridSheet {
   readonly id: string;

@@ -5,7 +5,7 @@ import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
 import type { SheetLook, WorkbookLook } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { placesOf } from './places.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** Cells named of those that point into a sheet of ours. */
 const MOST_NAMED = 10;

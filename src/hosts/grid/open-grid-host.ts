@@ -9,7 +9,7 @@ import { noteOf, withNote } from './kept.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
 import { readTable } from './read-table.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
 

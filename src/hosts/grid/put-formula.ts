@@ -4,7 +4,7 @@ import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import { finishTyping } from './finish-typing.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 const AS_TEXT = '@';
 

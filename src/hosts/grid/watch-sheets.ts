@@ -15,7 +15,7 @@ import {
   SetWorksheetNameMutation,
 } from '@univerjs/sheets';
 import { gridSheet } from './grid-sheets.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** What changes cells: done by a command, a paste, Undo or Redo alike. */
 const CHANGES = new Set(

@@ -13,7 +13,7 @@ import { oneChange } from './one-change.ts';
 import { paintDrawings, type GridTools, type PaintedDrawing } from './paint-drawings.ts';
 import { planWriting, type WritingPlan } from './plan-writing.ts';
 import { defineName, insertSheet, removeSheet } from './sheet-changes.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 const WRITING = 'Writing the sheets';
 

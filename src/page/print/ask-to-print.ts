@@ -1,5 +1,5 @@
 /** Which sheet is to be printed, and its printing by the browser. */
-import type { Grid } from '../../hosts/grid/start-grid.ts';
+import type { Grid } from '../../hosts/grid/grid.ts';
 import { keptOfSheet } from '../../hosts/grid/kept.ts';
 import { ask } from '../shell/ask.ts';
 import { make } from '../shell/element.ts';

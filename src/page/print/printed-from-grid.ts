@@ -2,7 +2,7 @@
 import { CellValueType, type ICellData, type IWorksheetData } from '@univerjs/core';
 import { keptOfSheet } from '../../hosts/grid/kept.ts';
 import { lookOfStyle } from '../../hosts/grid/look-style.ts';
-import type { Grid } from '../../hosts/grid/start-grid.ts';
+import type { Grid } from '../../hosts/grid/grid.ts';
 import { gridPictures } from '../../hosts/grid/to-file/grid-pictures.ts';
 import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';

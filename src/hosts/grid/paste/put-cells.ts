@@ -18,7 +18,7 @@ import {
 import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
 import { cellName } from '../../../core/cells/cell-range.ts';
 import { oneChange, type OneChange } from '../one-change.ts';
-import type { Grid } from '../start-grid.ts';
+import type { Grid } from '../grid.ts';
 import { copiedSize, type CopiedCell, type CopiedCells } from './copied-cells.ts';
 import { MOST_PASTED_CELLS } from './limits.ts';
 import { isDayOrTime, typedMeaning } from './typed-meaning.ts';
