@@ -222,8 +222,8 @@ describe('the files', () => {
     expect(circlesIn(opened)).toEqual([]);
     expect(circlesIn({ ...opened, c: ['a'] })).toEqual([['a', 'b', 'c']]);
     expect(circlesIn({ a: ['b', 'a'], b: ['c', 'd'], c: ['b'], d: [] })).toEqual([
-      ['a'],
       ['b', 'c'],
+      ['a'],
     ]);
   });
 
