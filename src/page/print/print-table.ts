@@ -1,4 +1,5 @@
 /** A sheet as HTML for the printer: tables with the sheet's own widths, heights, joins and looks. */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
@@ -7,7 +8,10 @@ import { lookCell } from './print-look.ts';
 import { keptTogether, partBlock, printBlocks, type Rows } from './print-blocks.ts';
 import type { PrintedPicture, PrintedSheet } from './printed-sheet.ts';
 
-const PAPER_WIDTHS_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
+const PAPER_WIDTHS_INCHES = {
+  letter: [8.5, 11],
+  a4: [210 / MM_PER_INCH, 297 / MM_PER_INCH],
+} as const;
 
 /**
  * @param addressOf An address for a picture's PNG.

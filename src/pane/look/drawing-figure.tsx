@@ -1,6 +1,7 @@
 /** A drawing on the page, as wide as the pane lets it be, its text alternative beside it. */
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { useLayoutEffect, useRef, useState, type ReactNode } from 'react';
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import { PAGE_PALETTE } from '../../drawings/palette.ts';
 import { toSvg } from '../../drawings/to-svg.ts';
@@ -18,7 +19,7 @@ const useStyles = makeStyles({
 });
 
 /** CSS, Values and Units 4: 96 pixels are an inch. */
-const MM_PER_PIXEL = 25.4 / 96;
+const MM_PER_PIXEL = MM_PER_INCH / 96;
 const NARROWEST_PX = 246;
 
 export function DrawingFigure(props: {

@@ -1,7 +1,7 @@
 /** The sizes of a cove of one's own: what is typed is answered at once. */
 import { Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { useLook } from '../look/use-look.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';

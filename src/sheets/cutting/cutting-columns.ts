@@ -1,5 +1,5 @@
 /** The columns of the cutting sheet, the same for its sticks and for the lists before and after them. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 import { cell, type DraftCell } from '../grammar/sheet-draft.ts';
 
