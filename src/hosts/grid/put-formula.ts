@@ -30,8 +30,8 @@ export async function putFormula(
   }
   const style = sheet.getSheet().getComposedCellStyle(row, column);
   // In a cell formatted as text it would stay a text.
-  const look = style.n?.pattern === AS_TEXT ? { s: { ...style, n: null } } : {};
-  const value: ICellData = { f: formula, ...look };
+  const format = style.n?.pattern === AS_TEXT ? { s: { ...style, n: null } } : {};
+  const value: ICellData = { f: formula, ...format };
   await grid.services.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
     unitId: book.getId(),
     subUnitId: sheet.getSheetId(),

@@ -22,7 +22,7 @@ import { findReadsAnew } from './engine/find-reads-anew.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
-import { moveKept } from './move-kept.ts';
+import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader } from './raw-cell.ts';
 import { typedTables } from './typed-tables.ts';
@@ -70,7 +70,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
-  moveKept(services);
+  watchMoves(services);
   typedTables(services);
   return {
     api,

@@ -2,7 +2,7 @@
 import { Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 import { COVE_FIELDS, type CoveField, type TypedCove } from './cove-fields.ts';
@@ -27,12 +27,12 @@ export function CoveForm(props: {
   readonly answer: ProfileAnswer;
   readonly unit: LengthUnit;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const unit = props.unit === 'mm' ? 'millimetres' : 'inches';
   return (
     <>
-      <p className={look.quiet} style={{ marginBlock: '0 6px' }}>
+      <p className={shared.quiet} style={{ marginBlock: '0 6px' }}>
         {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}. Tried here only: what is to be made stands in Profiles.`}
       </p>
       <div className={styles.grid}>
@@ -56,7 +56,7 @@ function CoveInput(props: {
   readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { send } = usePane();
   const id = useId();
@@ -83,7 +83,7 @@ function CoveInput(props: {
           <span className={styles.invalid} aria-hidden="true">
             see below
           </span>
-          <span id={`${id}-wrong`} className={look.hidden}>
+          <span id={`${id}-wrong`} className={shared.hidden}>
             {wrong}
           </span>
         </>

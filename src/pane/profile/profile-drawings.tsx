@@ -2,8 +2,8 @@
 import type { ReactNode } from 'react';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
-import { DrawingFigure } from '../look/drawing-figure.tsx';
-import { Section } from '../look/section.tsx';
+import { DrawingFigure } from '../style/drawing-figure.tsx';
+import { Section } from '../style/section.tsx';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 

@@ -6,7 +6,7 @@ import type { Drawing } from '../../drawings/drawing.ts';
 import { PAGE_PALETTE } from '../../drawings/palette.ts';
 import { toSvg } from '../../drawings/to-svg.ts';
 import { Disclosure } from './disclosure.tsx';
-import { useLook } from './use-look.ts';
+import { useSharedStyles } from './shared-styles.ts';
 
 const useStyles = makeStyles({
   figure: { margin: 0, marginBlockEnd: '12px' },
@@ -27,7 +27,7 @@ export function DrawingFigure(props: {
   /** @param width The drawing's, in millimetres. */
   readonly draw: (width: number) => Drawing;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const frame = useRef<HTMLDivElement>(null);
   const [pixels, setPixels] = useState(NARROWEST_PX);
@@ -52,7 +52,7 @@ export function DrawingFigure(props: {
       />
       <figcaption>
         <Disclosure summary={`${props.name} in words`}>
-          <p className={look.text}>{drawing.alt}</p>
+          <p className={shared.text}>{drawing.alt}</p>
         </Disclosure>
       </figcaption>
     </figure>
