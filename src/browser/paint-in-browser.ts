@@ -1,11 +1,12 @@
 /** Paints a drawing as a PNG at printing resolution, on the browser's own canvas. */
+import { MM_PER_INCH } from '../core/units/length-unit.ts';
 import type { Drawing } from '../drawings/drawing.ts';
 import { PRINT_PALETTE } from '../drawings/palette.ts';
 import { paintDrawing } from '../drawings/paint.ts';
 import { indexedPng } from '../hosts/png/indexed-png.ts';
 
 const DOTS_PER_INCH = 300;
-const PIXELS_PER_MILLIMETRE = DOTS_PER_INCH / 25.4;
+const PIXELS_PER_MILLIMETRE = DOTS_PER_INCH / MM_PER_INCH;
 const EXACT_COLORS = Object.values(PRINT_PALETTE);
 
 export async function paintInBrowser(drawing: Drawing): Promise<Uint8Array> {

@@ -3,7 +3,7 @@
  * the network once it is needed, which is with the first plan that the quick ones don't prove.
  */
 import type { Highs, InitOptions } from 'highs';
-import { breathe } from '../pane/actions/breathe.ts';
+import { yieldNowAndThen } from '../hosts/yield-to-browser.ts';
 import { answerCalls } from '../cutting/worker/answer-calls.ts';
 import type { ToWorker } from '../cutting/worker/messages.ts';
 
@@ -17,7 +17,7 @@ answerCalls(
       onmessage = ({ data }: MessageEvent<ToWorker>) => hear(data);
     },
   },
-  { loadSolver: keepSolver, now, pause: breathe(now) },
+  { loadSolver: keepSolver, now, pause: yieldNowAndThen(now) },
 );
 
 /** Loaded once; where it did not come it is asked for again with the next call. */

@@ -1,7 +1,7 @@
 /** Title and text alternative of a board's end at full size. */
 import type { LengthReading } from '../core/units/length.ts';
 import type { BoardEnd } from './board-end.ts';
-import type { FullSizePart } from './full-size.ts';
+import type { FullSizePart } from './full-size-parts.ts';
 import { sayLength } from './say.ts';
 
 export function titleFullSize(

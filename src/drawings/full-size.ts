@@ -2,14 +2,16 @@
  * The board's end with its cove at full size, to be traced: 1 mm of the drawing is 1 mm of wood, so
  * it is never scaled to a width. What is wider than the paper comes in parts that overlap.
  */
+import { MM_PER_INCH } from '../core/units/length-unit.ts';
 import type { LengthReading } from '../core/units/length.ts';
 import { planBoardEnd, type BoardEnd, type BoardEndView } from './board-end.ts';
 import { compose, line, LINE } from './compose.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 import { sayFullSize, titleFullSize } from './full-size-alt.ts';
+import { AIR, LEAST_FULL_SIZE_MM, partsOf, type FullSizePart } from './full-size-parts.ts';
 import { textAbout, textWidth } from './lettering.ts';
 import { sayLength } from './say.ts';
-import { scaleBars, SCALE_BARS_WIDTH_MM } from './scale-bars.ts';
+import { scaleBars } from './scale-bars.ts';
 import { withinStrip } from './strip.ts';
 
 export interface FullSizeView extends BoardEndView, LengthReading {
@@ -17,27 +19,9 @@ export interface FullSizeView extends BoardEndView, LengthReading {
   readonly widest?: number;
 }
 
-/** What of the board one drawing shows: from and to, in millimetres from the board's left side. */
-export interface FullSizePart {
-  readonly from: number;
-  readonly to: number;
-  /** From 1. */
-  readonly number: number;
-  readonly count: number;
-  /** Where it is laid on its neighbors. */
-  readonly joins: readonly { readonly at: number; readonly name: string }[];
-}
-
-const MM_PER_INCH = 25.4;
 /** A line that a pencil follows. */
 const TRACED = 0.2;
 const LETTERS = 3.2;
-/** At both sides of the board, in millimetres. */
-const AIR = 2;
-/** Of two parts, both of which show it. */
-export const OVERLAP_MM = 20;
-/** Narrower paper has no room for the scale bars. */
-export const LEAST_FULL_SIZE_MM = SCALE_BARS_WIDTH_MM + 2 * AIR;
 /** Long and short dashes: a line through a middle. */
 const CENTER = [2.4, 0.8, 0.5, 0.8];
 const JOIN = [1.2, 1.2];
@@ -63,29 +47,7 @@ export function drawFullSize(view: FullSizeView): Drawing[] {
     throw new RangeError(`Paper ${widest} mm wide has no room for the scale bars.`);
   }
   const end = planBoardEnd(view);
-  return partsOf(end, widest - 2 * AIR).map((part) => drawPart(end, part, view));
-}
-
-/** As few parts as the paper takes, all of one width, each overlapping the next. */
-function partsOf({ width }: BoardEnd, room: number): FullSizePart[] {
-  const all = width * MM_PER_INCH;
-  const count = Math.max(1, Math.ceil((all - OVERLAP_MM) / (room - OVERLAP_MM)));
-  const step = (all - OVERLAP_MM) / count;
-  if (count === 1) return [{ from: 0, to: all, number: 1, count, joins: [] }];
-  const joinAfter = (index: number) => ({
-    at: (index + 1) * step + OVERLAP_MM / 2,
-    name: `joining line ${index + 1}`,
-  });
-  return Array.from({ length: count }, (_, index) => ({
-    from: index * step,
-    to: index * step + step + OVERLAP_MM,
-    number: index + 1,
-    count,
-    joins: [
-      ...(index === 0 ? [] : [joinAfter(index - 1)]),
-      ...(index === count - 1 ? [] : [joinAfter(index)]),
-    ],
-  }));
+  return partsOf(end, widest).map((part) => drawPart(end, part, view));
 }
 
 function drawPart(end: BoardEnd, part: FullSizePart, reading: LengthReading): Drawing {

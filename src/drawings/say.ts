@@ -3,7 +3,7 @@ import { toDegrees, type Radians } from '../core/units/angle.ts';
 import { formatInches, formatMillimetres } from '../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
 import type { LengthReading } from '../core/units/length.ts';
-import type { DecimalSign } from '../core/units/number.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 
 const FINEST_FRACTION = 64;
 /** A solved cove meets its size to less than this, in inches: 3 is 3, not 2.9999999996. */

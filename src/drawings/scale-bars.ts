@@ -1,4 +1,5 @@
 /** Bars of a known length, one for each kind of rule, to check by whether a page was printed true. */
+import { MM_PER_INCH } from '../core/units/length-unit.ts';
 import { area } from './compose.ts';
 import type { Point, Shape } from './drawing.ts';
 import { lineHeight, textAbout, textWidth } from './lettering.ts';
@@ -13,7 +14,7 @@ interface Bar {
 /** In millimetres of paper. */
 const BARS: readonly Bar[] = [
   { length: 100, text: '100 mm', step: 10 },
-  { length: 4 * 25.4, text: '4 in', step: 25.4 / 2 },
+  { length: 4 * MM_PER_INCH, text: '4 in', step: MM_PER_INCH / 2 },
 ];
 const THICK = 0.6;
 const TICK = { thick: 0.2, high: 1.4, endHigh: 2.6 } as const;

@@ -1,6 +1,6 @@
 /** Title and text alternative of a cove's section: every number that the drawing shows. */
 import { sayAngle, sayLength } from './say.ts';
-import type { SectionPlan } from './section.ts';
+import type { SectionPlan } from './section-plan.ts';
 
 export function titleSection({ view, cut }: SectionPlan): string {
   const size = `${sayLength(cut.width, view)} by ${sayLength(cut.depth, view)}`;

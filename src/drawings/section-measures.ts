@@ -10,17 +10,11 @@ import {
   uprightMeasure,
 } from './dimension.ts';
 import type { Shape } from './drawing.ts';
-import { lineHeight, textAbout, textWidth } from './lettering.ts';
-import { sayLength } from './say.ts';
-import type { SectionPlan } from './section.ts';
+import { lineHeight, textAbout } from './lettering.ts';
+import { columnStart, label, MARGIN, type SectionPlan } from './section-plan.ts';
 
 /** An off-center below this, in inches, is none: what is left of solving. */
 const NO_OFF_CENTER = 1e-6;
-const MARGIN = 1;
-/** From the board's edge to its upright measures, past a rail or not, in millimetres. */
-const [BESIDE_RAIL, BESIDE_BOARD] = [5.6, 1.8];
-/** Room for the arrow of a measure whose number stands beside it. */
-const BESIDE_SHORT = TAIL + 0.3;
 /** Lowest middle of a number over the face, as a share of its size. */
 const FROM_FACE = 0.55;
 /** Long and short dashes: a line through a middle. */
@@ -35,34 +29,6 @@ interface FaceMeasure {
   readonly beside: 'left' | 'right';
 }
 
-export interface SectionColumns {
-  readonly left: number;
-  readonly right: number;
-}
-
-/** Room at both sides for numbers beside the board; those of flats too, once a scale is known. */
-export function sectionColumns(
-  plan: Omit<SectionPlan, 'at' | 'scale'>,
-  scale?: number,
-): SectionColumns {
-  const { cut, blank, flats, size } = plan;
-  const room = (text: string): number => textWidth(text, size) + 1.2;
-  const beside = columnStart(plan);
-  const depth = beside + room(label(plan, 'deep', cut.depth));
-  if (blank === undefined) return { left: 3, right: depth };
-  const flat = (inches: number): number => {
-    const text = label(plan, 'flat', inches);
-    if (scale === undefined || inches <= 0 || fitsInLine(inches * scale, text, size)) return 0;
-    return room(text) + BESIDE_SHORT;
-  };
-  const thick = beside + room(label(plan, 'thick', blank.thickness));
-  const web = beside + room(label(plan, 'web', Math.max(0, blank.thickness - cut.depth)));
-  return {
-    left: Math.max(thick, flat(flats.far)),
-    right: Math.max(depth, web, flat(flats.near)),
-  };
-}
-
 /** The paper above which no number and no arrow of the section stands. */
 export function highestNumber({ cut, blank, size, at }: SectionPlan): number {
   const [, face] = at(0, 0);
@@ -71,11 +37,6 @@ export function highestNumber({ cut, blank, size, at }: SectionPlan): number {
   const top = at(0, blank.thickness)[1];
   const isShort = at(0, cut.depth)[1] - top < SHORTEST_WITH_HEADS;
   return Math.min(numbers, isShort ? top - TAIL : top);
-}
-
-/** From the board's edge to its upright measures. */
-function columnStart({ view, blank }: Pick<SectionPlan, 'view' | 'blank'>): number {
-  return view.view === 'face up' || blank === undefined ? BESIDE_BOARD : BESIDE_RAIL;
 }
 
 export function sectionMeasures(plan: SectionPlan): Shape[] {
@@ -174,14 +135,6 @@ function heightMeasures(plan: SectionPlan): Shape[] {
     }
   }
   return [...shapes, ...numbers(nearX + 1, 'start', size, aboveFace(labels, face, size))];
-}
-
-function label(
-  { named, view }: Pick<SectionPlan, 'named' | 'view'>,
-  name: string,
-  inches: number,
-): string {
-  return `${named ? `${name} ` : ''}${sayLength(inches, view)}`;
 }
 
 interface Label {

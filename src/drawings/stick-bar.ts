@@ -2,6 +2,7 @@
  * One stick as a bar to scale, seen from above with its first end at the left: what is trimmed off,
  * the pieces in the order they are cut, each cut, what is left over.
  */
+import { MM_PER_INCH } from '../core/units/length-unit.ts';
 import { area, line, LINE } from './compose.ts';
 import type { Drawing, PathShape, Point, Shape, Tone } from './drawing.ts';
 import { withinStrip } from './strip.ts';
@@ -21,9 +22,9 @@ import {
 const SLANT = { most: 2, share: 0.2 } as const;
 const BAR_HIGH = BAR.bottom - BAR.top;
 /** Whole pixels of 300 to the inch: a row of pixels is then the one above it, moved, and packs well. */
-const HATCH_MM = (13 / 300) * 25.4;
+const HATCH_MM = (13 / 300) * MM_PER_INCH;
 /** Lines over what is no piece stand less close where letters stand between them. */
-const WIDE_HATCH_MM = (28 / 300) * 25.4;
+const WIDE_HATCH_MM = (28 / 300) * MM_PER_INCH;
 
 /**
  * Draws a stick as a bar.

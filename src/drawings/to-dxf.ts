@@ -4,7 +4,7 @@
  * 30 a point, 66 vertices follow, 70 flags (1 a closed polyline), 999 a comment. Checked by a reader
  * of another make in tests/drawings/to-dxf.test.ts.
  */
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import { CHORD_ERROR_INCHES, planBoardEnd, type BoardEnd, type BoardEndView } from './board-end.ts';
 import type { Point } from './drawing.ts';
 

@@ -1,6 +1,6 @@
 /** A list as CSV that any spreadsheet opens (RFC 4180), in the shop's own decimal sign. */
 import { stringify } from 'csv-stringify/browser/esm/sync';
-import type { DecimalSign } from '../core/units/number.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import type { ExportFile } from './export-file.ts';
 
 export type ListValue = string | number | null;

@@ -11,7 +11,7 @@ export interface WorkbookHost {
   readonly kind: 'excel' | 'file' | 'grid';
   readonly can: HostAbilities;
   /** What there is: everything that could be an input table, and every sheet. */
-  look(): Promise<Outcome<WorkbookLook>>;
+  survey(): Promise<Outcome<WorkbookSurvey>>;
   /**
    * Reads the rows under one place's headings. `name` is what the table is taken for (Runs, say).
    * Cells stand from column A on, also where the table begins further right, so that places are true.
@@ -45,15 +45,15 @@ export interface HostAbilities {
   readonly undoWrites: boolean;
 }
 
-export interface WorkbookLook {
+export interface WorkbookSurvey {
   /** The workbook's or file's name; empty where the host tells none. */
   readonly name: string;
   /** Tables proper first, then what stands on sheets without any. */
   readonly places: readonly TablePlace[];
-  readonly sheets: readonly SheetLook[];
+  readonly sheets: readonly SurveyedSheet[];
 }
 
-export interface SheetLook {
+export interface SurveyedSheet {
   readonly name: string;
   /** Made by `write` with owner tool, so that it may be replaced. */
   readonly ours: boolean;

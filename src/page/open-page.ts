@@ -2,7 +2,8 @@
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
 import { openGridHost } from '../hosts/grid/open-grid-host.ts';
 import { repairPaste } from '../hosts/grid/paste/repair-paste.ts';
-import { startGrid, type Grid } from '../hosts/grid/start-grid.ts';
+import type { Grid } from '../hosts/grid/grid.ts';
+import { startGrid } from '../hosts/grid/start-grid.ts';
 import { whenCalculated } from '../hosts/grid/when-calculated.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { StartedPane } from '../pane/start-pane.tsx';

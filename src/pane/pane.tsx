@@ -10,11 +10,11 @@ import { BugNotice } from './bug-notice.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { FunctionsTab } from './functions/functions-tab.tsx';
 import { JobTab } from './job/job-tab.tsx';
-import { Announcer } from './look/announcer.tsx';
-import { Messages } from './look/messages.tsx';
-import { PageColors } from './look/page-colors.tsx';
-import { panelId, TabPanel, Tabs, type TabTitle } from './look/tabs.tsx';
-import { useLook } from './look/use-look.ts';
+import { Announcer } from './style/announcer.tsx';
+import { Messages } from './style/messages.tsx';
+import { PageColors } from './style/page-colors.tsx';
+import { panelId, TabPanel, Tabs, type TabTitle } from './style/tabs.tsx';
+import { useSharedStyles } from './style/shared-styles.ts';
 import { PlanTab } from './plan/plan-tab.tsx';
 import { ProfileTab } from './profile/profile-tab.tsx';
 import type { Tab } from './state/pane-state.ts';
@@ -32,13 +32,13 @@ const TITLES: readonly TabTitle<Tab>[] = [
 export function Pane(): ReactNode {
   const { services } = usePane();
   const dark = useDark(services.darkTheme);
-  const look = useLook();
+  const shared = useSharedStyles();
   // For measuring how soon the pane stands after the page's script began.
   useEffect(() => {
     performance.mark('pane shown');
   }, []);
   return (
-    <FluentProvider theme={dark ? webDarkTheme : webLightTheme} className={look.page}>
+    <FluentProvider theme={dark ? webDarkTheme : webLightTheme} className={shared.page}>
       <PageColors dark={dark} />
       <ErrorBoundary>
         <PaneBody />
@@ -48,7 +48,7 @@ export function Pane(): ReactNode {
 }
 
 function PaneBody(): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state, send, services } = usePane();
   useKeptFocus(panelId(state.tab));
   if (state.bug !== undefined) return <BugNotice what={state.bug} />;
@@ -62,17 +62,17 @@ function PaneBody(): ReactNode {
   const [Header, Main] = isWhole ? (['header', 'main'] as const) : (['div', 'div'] as const);
   return (
     <>
-      <Header className={look.header}>
-        <div className={look.column}>
+      <Header className={shared.header}>
+        <div className={shared.column}>
           {isWhole ? (
-            <div className={look.titleRow}>
-              <h1 className={look.title}>Coveledger</h1>
+            <div className={shared.titleRow}>
+              <h1 className={shared.title}>Coveledger</h1>
             </div>
           ) : null}
           <Tabs label="Parts of the pane" tabs={TITLES} chosen={state.tab} onChoose={choose} />
         </div>
       </Header>
-      <Main className={mergeClasses(look.column, look.main)}>
+      <Main className={mergeClasses(shared.column, shared.main)}>
         <Messages />
         <TabPanel name={state.tab}>
           <TabContent tab={state.tab} />

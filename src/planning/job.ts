@@ -1,6 +1,6 @@
 /** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
 import type { Where } from '../core/faults/fault.ts';
-import type { LengthUnit } from '../core/faults/quantity.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';

@@ -2,12 +2,9 @@
  * The shop's settings as one list: name, kind, usual value and limits. Reading, the blank workbook
  * and the how-to sheet all follow from it, so a new setting is one new line here.
  */
-import {
-  sayQuantity,
-  writeDecimal,
-  type DecimalSign,
-  type LengthUnit,
-} from '../core/faults/quantity.ts';
+import { sayQuantity } from '../core/faults/quantity.ts';
+import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import type {} from '@univerjs/sheets-formula/facade';
 import type { Browser, Page } from 'playwright-core';
 import { CATALOGUE, type CatalogueEntry } from '../../src/functions/catalogue.ts';
-import type { Grid } from '../../src/hosts/grid/start-grid.ts';
+import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { isError } from '../functions/calls.ts';
 import { builtPages } from './built-pages.ts';
 import { bundleScript } from './bundle-script.ts';

@@ -101,7 +101,7 @@ function hostIn(page: () => Page): WorkbookHost {
   return {
     kind: 'grid',
     can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
-    look: call('look'),
+    survey: call('survey'),
     readTable: call('readTable'),
     write: call('write'),
     show: call('show'),

@@ -1,7 +1,7 @@
 import { jest } from '@jest/globals';
 import { inGrid } from '../hosts/grid/persons-in-grid.ts';
 import { testGridAnswers } from '../hosts/grid/answers-suite.ts';
-import { testGridKept } from '../hosts/grid/kept-suite.ts';
+import { testGridKept } from '../hosts/grid/metadata-suite.ts';
 import { testGridPerson } from '../hosts/grid/person-suite.ts';
 import { testGridPlans } from '../hosts/grid/plans-suite.ts';
 import { testGridUndo } from '../hosts/grid/undo-suite.ts';

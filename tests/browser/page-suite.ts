@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 
 import { servePages, type PageServer } from '../../src/cli/page-server.ts';
-import type { Grid } from '../../src/hosts/grid/start-grid.ts';
+import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { builtPages } from './built-pages.ts';
 import { browserTestsRun, startChromium } from './chromium.ts';
 

@@ -8,7 +8,7 @@ import { computeFlats } from '../../src/core/cove/stock.ts';
 import { solveSetting } from '../../src/core/cove/set-up.ts';
 import { radians } from '../../src/core/units/angle.ts';
 import type { Drawing, PathShape, Point, TextShape, Tone } from '../../src/drawings/drawing.ts';
-import type { SectionView } from '../../src/drawings/section.ts';
+import type { SectionView } from '../../src/drawings/section-plan.ts';
 import type { TableView } from '../../src/drawings/table-plan.ts';
 
 export const BLADE: Blade = { diameter: 10, kerf: 1 / 8 };

@@ -4,12 +4,8 @@ import fc from 'fast-check';
 import { computeCut, edgesAt } from '../../src/core/cove/cut.ts';
 import { computeSectionArea } from '../../src/core/cove/outline.ts';
 import type { Drawing, PathShape, Point } from '../../src/drawings/drawing.ts';
-import {
-  drawFullSize,
-  LEAST_FULL_SIZE_MM,
-  OVERLAP_MM,
-  type FullSizeView,
-} from '../../src/drawings/full-size.ts';
+import { LEAST_FULL_SIZE_MM, OVERLAP_MM } from '../../src/drawings/full-size-parts.ts';
+import { drawFullSize, type FullSizeView } from '../../src/drawings/full-size.ts';
 import {
   areaOf,
   areasIn,

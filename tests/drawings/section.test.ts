@@ -5,7 +5,8 @@ import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
 import { computeSectionArea } from '../../src/core/cove/outline.ts';
 import { radians } from '../../src/core/units/angle.ts';
-import { drawSection, type SectionView } from '../../src/drawings/section.ts';
+import { drawSection } from '../../src/drawings/section.ts';
+import type { SectionView } from '../../src/drawings/section-plan.ts';
 import { sayLength } from '../../src/drawings/say.ts';
 import {
   anySection,

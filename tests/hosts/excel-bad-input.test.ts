@@ -27,7 +27,7 @@ async function refusedUntouched(
 }
 
 const everyCall = (host: WorkbookHost): Promise<Outcome<unknown>>[] => [
-  host.look(),
+  host.survey(),
   host.readTable({ key: 'sheet/1', sheet: 'Runs', line: 1, headings: [], rowCount: 0 }, 'Runs'),
   host.write(ONE, WRITE),
   host.show({ sheet: 'Budget', cell: 'A1' }),
@@ -93,7 +93,7 @@ describe('In Excel', () => {
     const { fake, theirs } = personsWorkbook();
     theirs[1]!.isProtected = true;
     const host = hostOf(fake);
-    const [place] = valueOf(await host.look()).places;
+    const [place] = valueOf(await host.survey()).places;
     expect(valueOf(await host.readTable(place!, 'Runs')).rows).toHaveLength(2);
     expect(codesOf(await host.write(ONE, WRITE))).toEqual([]);
   });
@@ -155,8 +155,8 @@ describe('In Excel', () => {
     const { fake, theirs } = personsWorkbook();
     fake.minor = 9;
     const host = hostOf(fake);
-    const look = valueOf(await host.look());
-    valueOf(await host.readTable(look.places[0]!, 'Runs'));
+    const survey = valueOf(await host.survey());
+    valueOf(await host.readTable(survey.places[0]!, 'Runs'));
     valueOf(await host.write(ONE, WRITE));
     valueOf(await host.show({ sheet: 'Budget', cell: 'C9' }));
     valueOf(await host.putFormula('=1'));
@@ -175,7 +175,7 @@ describe('In Excel', () => {
     const fake = inExcel([{ name: 'Runs', rows }]);
     const before = fake.snapshot(fake.workbook.sheets);
     const host = hostOf(fake);
-    const table = valueOf(await host.readTable(valueOf(await host.look()).places[0]!, 'Runs'));
+    const table = valueOf(await host.readTable(valueOf(await host.survey()).places[0]!, 'Runs'));
     const { faults } = readJob([table], 'Maple house.xlsx');
     expect(fake.snapshot(fake.workbook.sheets)).toBe(before);
     return faults

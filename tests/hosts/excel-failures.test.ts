@@ -74,7 +74,7 @@ function expectWritten({ fake, theirs }: Trial, names: readonly string[]): void 
 describe('Writing that fails', () => {
   test('at any request, before or within or after it, changes nothing, and succeeds next time', async () => {
     const requests = await requestsOf(tiny, shared);
-    // Two to look, then the sheets, what is on them, where each sheet's drawings go, and the swap.
+    // Two to survey, then the sheets, what is on them, where each sheet's drawings go, and the swap.
     const drawn = shared.sheets.filter(({ drawings = [] }) => drawings.length > 0);
     expect(requests).toHaveLength(5 + drawn.length);
     for (const [index, operations] of requests.slice(0, -1).entries()) {
@@ -150,8 +150,10 @@ describe('Writing that fails', () => {
       ]);
       trial.fake.recover();
       expect(trial.fake.snapshot(trial.theirs)).toBe(trial.before);
-      const look = valueOf(await hostOf(trial.fake).look());
-      expect(look.sheets.map(({ name }) => name).filter((name) => name.includes('~'))).toEqual([]);
+      const survey = valueOf(await hostOf(trial.fake).survey());
+      expect(survey.sheets.map(({ name }) => name).filter((name) => name.includes('~'))).toEqual(
+        [],
+      );
       valueOf(await hostOf(trial.fake).write(shared, REPLACE_ALL));
       expectWritten(trial, namesOf(shared));
     }
@@ -232,8 +234,8 @@ describe('Replacing', () => {
     const { fake, theirs } = await written(tiny);
     await fake.types(theirs[1]!, 'F9', { formula: '=SUM(Production!C3:C9)*2', value: 0 });
     await fake.types(theirs[1]!, 'F10', { formula: '="Production!C3"', value: 'Production!C3' });
-    const look = valueOf(await hostOf(fake).look());
-    expect(look.sheets.map(({ name, ours, pointedAtBy }) => [name, ours, pointedAtBy])).toEqual([
+    const survey = valueOf(await hostOf(fake).survey());
+    expect(survey.sheets.map(({ name, ours, pointedAtBy }) => [name, ours, pointedAtBy])).toEqual([
       ['Budget', false, []],
       ['Trim list', false, []],
       ['Production', true, ['Budget!D1', 'Trim list!F9']],

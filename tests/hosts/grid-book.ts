@@ -3,7 +3,7 @@ import { LocaleType, type IWorkbookData } from '@univerjs/core';
 
 import { nameResources } from '../../src/hosts/grid/defined-names.ts';
 import { gridStyles } from '../../src/hosts/grid/grid-style.ts';
-import type { SheetOwner } from '../../src/hosts/grid/kept.ts';
+import type { SheetOwner } from '../../src/hosts/grid/sheet-metadata.ts';
 import { sheetData } from '../../src/hosts/grid/sheet-data.ts';
 import { absoluteRange, soundRange } from '../../src/core/cells/cell-range.ts';
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import { CellValueType, type ICellData, type IWorkbookData } from '@univerjs/core';
 
 import { openIntoGrid, type Opened } from '../../src/hosts/grid/from-file/open-into-grid.ts';
-import { keptOfSheet } from '../../src/hosts/grid/kept.ts';
+import { readCustomData } from '../../src/hosts/grid/sheet-metadata.ts';
 import { gridToFile } from '../../src/hosts/grid/to-file/grid-to-file.ts';
 import { makeXlsx, row, type HandMade } from './make-xlsx.ts';
 import { readXlsxBack } from './read-xlsx.ts';
@@ -205,7 +205,7 @@ describe('A workbook opened into the grid', () => {
     expect(opened.cautions).toMatchObject([
       { code: 'grid.table-columns', details: { count: 1, first: 'Sheet!C3' } },
     ]);
-    expect(keptOfSheet(opened.data.sheets['sheet-1']!.custom)?.tables).toEqual([
+    expect(readCustomData(opened.data.sheets['sheet-1']!.custom)?.tables).toEqual([
       { name: 'Runs', range: 'A1:C3' },
     ]);
     // A row typed right below belongs to it, as in other spreadsheets.

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 import { strFromU8, unzipSync } from 'fflate';
 
 import { openIntoGrid, type Opened } from '../../src/hosts/grid/from-file/open-into-grid.ts';
-import { keptOfSheet } from '../../src/hosts/grid/kept.ts';
+import { readCustomData } from '../../src/hosts/grid/sheet-metadata.ts';
 import { gridToFile } from '../../src/hosts/grid/to-file/grid-to-file.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
@@ -69,10 +69,10 @@ describe('What is marked in the file', () => {
     const [first, second] = book.sheetOrder;
     book.sheets[second!]!.name = 'My own now';
     const { data } = await opened(await gridToFile(book));
-    const owners = data.sheetOrder.map((id) => keptOfSheet(data.sheets[id]!.custom)?.owner);
+    const owners = data.sheetOrder.map((id) => readCustomData(data.sheets[id]!.custom)?.owner);
     expect(owners.slice(0, 2)).toEqual(['tool', 'person']);
     expect(new Set(owners.slice(2))).toEqual(new Set(['tool']));
-    expect(keptOfSheet(data.sheets['sheet-1']!.custom)).toMatchObject({
+    expect(readCustomData(data.sheets['sheet-1']!.custom)).toMatchObject({
       name: book.sheets[first!]!.name,
       print: described['demo plan']!.sheets[0]!.print,
     });

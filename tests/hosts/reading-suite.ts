@@ -16,7 +16,7 @@ const RUNS = ['Room', 'Profile', 'Length'];
 
 export function testReading({ name, open }: ReadingHost): void {
   const placesOf = async (host: WorkbookHost): Promise<readonly TablePlace[]> =>
-    valueOf(await host.look()).places;
+    valueOf(await host.survey()).places;
   const read = async (sheets: readonly PersonsSheet[], which = 0): Promise<RawTable> => {
     const host = await open(sheets);
     return valueOf(await host.readTable((await placesOf(host))[which]!, 'Runs'));
@@ -44,15 +44,15 @@ export function testReading({ name, open }: ReadingHost): void {
         { name: 'Empty', rows: [] },
         { name: 'Profiles', rows: [['List of profiles'], ['Profile', 'Make'], ['Base', 'buy']] },
       ]);
-      const look = valueOf(await host.look());
-      expect(look.sheets).toEqual(
+      const survey = valueOf(await host.survey());
+      expect(survey.sheets).toEqual(
         ['How to', 'Trim', 'Empty', 'Profiles'].map((sheet) => ({
           name: sheet,
           ours: false,
           pointedAtBy: [],
         })),
       );
-      expect(look.places.map(({ key, ...place }) => [typeof key, place])).toEqual([
+      expect(survey.places.map(({ key, ...place }) => [typeof key, place])).toEqual([
         [
           'string',
           { sheet: 'Trim', table: 'Lengths', line: 3, headings: [null, ...RUNS], rowCount: 2 },
@@ -70,7 +70,7 @@ export function testReading({ name, open }: ReadingHost): void {
         ['string', { sheet: 'How to', line: 1, headings: ['Fill in the lists'], rowCount: 0 }],
         ['string', { sheet: 'Profiles', line: 2, headings: ['Profile', 'Make'], rowCount: 1 }],
       ]);
-      expect(new Set(look.places.map(({ key }) => key)).size).toBe(4);
+      expect(new Set(survey.places.map(({ key }) => key)).size).toBe(4);
     });
 
     test('reads a table with each row where it stands', async () => {

@@ -25,7 +25,7 @@ describe('Reading in Excel', () => {
   test('takes a table in blocks, as few as their size allows', async () => {
     const fake = inExcel(sheets);
     const host = hostOf(fake);
-    const [place] = valueOf(await host.look()).places;
+    const [place] = valueOf(await host.survey()).places;
     const before = fake.syncs;
     valueOf(await host.readTable(place!, 'Runs'));
     // To find it, to measure it, its 30,003 cells in two, and whether headings are merged.
@@ -36,7 +36,7 @@ describe('Reading in Excel', () => {
     const long = Array.from({ length: 400 }, (_, at) => [`${at}`, 'x'.repeat(30_000)]);
     const fake = inExcel([{ name: 'Runs', rows: [['Room', 'Note'], ...long] }]);
     const host = hostOf(fake);
-    const [place] = valueOf(await host.look()).places;
+    const [place] = valueOf(await host.survey()).places;
     expect(place?.rowCount).toBe(400);
     const table = valueOf(await host.readTable(place!, 'Runs'));
     expect(table.rows.map(({ cells }) => cells[0])).toEqual(long.map(([first]) => first));
@@ -50,7 +50,7 @@ describe('Reading in Excel', () => {
     ]);
     fake.workbook.sheets[1]!.make(1_048_575, 3).value = 'far';
     const host = hostOf(fake);
-    const [runs, far] = valueOf(await host.look()).places;
+    const [runs, far] = valueOf(await host.survey()).places;
     expect(runs?.headings).toHaveLength(256);
     expect(valueOf(await host.readTable(runs!, 'Runs')).rows[0]?.cells).toHaveLength(256);
     expect(codesOf(await host.readTable(far!, 'Stock'))).toEqual(['table.too-many-rows']);
@@ -68,7 +68,7 @@ describe('Reading in Excel', () => {
     const fake = inExcel([merged]);
     fake.minor = 12;
     const host = hostOf(fake);
-    const [place] = valueOf(await host.look()).places;
+    const [place] = valueOf(await host.survey()).places;
     expect(valueOf(await host.readTable(place!, 'Runs')).headings.cells).toEqual([
       'Room',
       'Length',
@@ -90,10 +90,10 @@ describe('Reading in Excel', () => {
     const table = fake.workbook.tables[0]!;
     table.showTotals = true;
     const host = hostOf(fake);
-    const [place] = valueOf(await host.look()).places;
+    const [place] = valueOf(await host.survey()).places;
     expect(valueOf(await host.readTable(place!, 'Runs')).rows).toHaveLength(1);
     table.showHeaders = false;
-    const [bare] = valueOf(await host.look()).places;
+    const [bare] = valueOf(await host.survey()).places;
     expect([bare?.table, bare?.rowCount]).toEqual([undefined, 2]);
     expect(codesOf(await host.readTable(place!, 'Runs'))).toEqual(['host.gone']);
   });
@@ -102,9 +102,9 @@ describe('Reading in Excel', () => {
     const fake = new FakeExcel();
     fake.addSheet('Notes');
     valueOf(await hostOf(fake).write(richWorkbook(), { owner: 'tool', replace: [] }));
-    const look = valueOf(await hostOf(fake).look());
-    expect(look.places).toEqual([]);
-    expect(look.sheets.map(({ ours }) => ours)).toEqual([false, true, true, true]);
+    const survey = valueOf(await hostOf(fake).survey());
+    expect(survey.places).toEqual([]);
+    expect(survey.sheets.map(({ ours }) => ours)).toEqual([false, true, true, true]);
   });
 });
 
@@ -135,7 +135,7 @@ describe('An opened file', () => {
     expect(file?.name).toBe('Maple house-set-ups-the-shop-s-cuts.xlsx');
     expect(readXlsxBack(file!.bytes).sheets.map(({ name }) => name)).toEqual(sheets);
     // The file itself stays as it was opened.
-    expect(valueOf(await host.look()).sheets.map(({ name }) => name)).toEqual(['Runs']);
+    expect(valueOf(await host.survey()).sheets.map(({ name }) => name)).toEqual(['Runs']);
   });
 
   test('says what it can not do, keeps notes while it is open, and never changes', async () => {
@@ -168,7 +168,7 @@ describe('An opened file', () => {
         ['Runs', row(1, 'Room', 'Length')],
       ],
     });
-    const look = valueOf(await valueOf(await open(bytes)).look());
-    expect(look.places.map(({ sheet }) => sheet)).toEqual(['Runs']);
+    const survey = valueOf(await valueOf(await open(bytes)).survey());
+    expect(survey.places.map(({ sheet }) => sheet)).toEqual(['Runs']);
   });
 });

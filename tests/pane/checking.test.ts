@@ -97,7 +97,7 @@ describe('The pane beside a workbook', () => {
     expect(store.get().reading.turn).toBe(turn);
   });
 
-  test.each(['look', 'recall', 'readTable'] as const)(
+  test.each(['survey', 'recall', 'readTable'] as const)(
     'says so in words when the workbook refuses to %s, and reads again when asked',
     async (call) => {
       const host = demoHost();

@@ -82,7 +82,7 @@ describe("The client's copy", () => {
 
   test('a workbook that cannot be read, or a part that does not load, is said and ends the wait', async () => {
     const unread = await plannedPane();
-    unread.host.fails = 'look';
+    unread.host.fails = 'survey';
     await unread.actions.saveClient();
     expect([unread.saved, unread.store.get().trouble]).toEqual([[], [REFUSAL]]);
     const offline = makePane(demoHost(), {

@@ -1,7 +1,7 @@
 /** What the pane says to a shop that writes decimals with a comma. */
 import { describe, expect, test } from '@jest/globals';
-import type { LengthUnit } from '../../src/core/faults/quantity.ts';
-import type { DecimalSign } from '../../src/core/units/number.ts';
+import type { LengthUnit } from '../../src/core/units/length-unit.ts';
+import type { DecimalSign } from '../../src/core/units/format-number.ts';
 import { sayPlan } from '../../src/cli/say-plan.ts';
 import { answerProfile } from '../../src/pane/profile/answer-profile.ts';
 import { sayAnswer } from '../../src/pane/profile/say-answer.ts';

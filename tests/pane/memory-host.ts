@@ -64,8 +64,8 @@ export function memoryHost(
       cells[column] = value;
       for (const changed of watchers) changed(name);
     },
-    look: () =>
-      answer('look', () => ({
+    survey: () =>
+      answer('survey', () => ({
         name: 'House.xlsx',
         places: [...sheets.values()]
           .filter(({ ours, rows }) => ours !== true && rows.length > 0)

@@ -15,7 +15,7 @@ const file = (name: string, bytes: Promise<ArrayBuffer> = Promise.resolve(new Ar
 });
 const named = (name: string): WorkbookHost => {
   const host = memoryHost([], AS_FILE);
-  return { ...host, look: async () => ok({ ...unwrap(await host.look()), name }) };
+  return { ...host, survey: async () => ok({ ...unwrap(await host.survey()), name }) };
 };
 
 function unwrap<T>(outcome: Outcome<T>): T {
@@ -162,7 +162,7 @@ describe('Another file', () => {
     await actions.plan();
     expect(aborted).toEqual([true]);
     expect(store.get().planning).toMatchObject({ running: undefined, result: undefined });
-    expect(store.get().reading.found?.look.name).toBe('other.xlsx');
+    expect(store.get().reading.found?.survey.name).toBe('other.xlsx');
   });
 
   test('chosen last is the one that stays open, however long the one before takes', async () => {
@@ -178,7 +178,7 @@ describe('Another file', () => {
     await actions.openFile(file('quick.xlsx'));
     finish(new ArrayBuffer(1));
     await first;
-    expect(store.get().reading.found?.look.name).toBe('quick.xlsx');
+    expect(store.get().reading.found?.survey.name).toBe('quick.xlsx');
     expect(store.get().busy).toBeUndefined();
   });
 
@@ -197,7 +197,7 @@ describe('Another file', () => {
     open = () => actions.openFile(file('other.xlsx'));
     await actions.askToWrite();
     expect(store.get().writing.kind).toBe('written');
-    expect(store.get().reading.found?.look.name).toBe('House.xlsx');
+    expect(store.get().reading.found?.survey.name).toBe('House.xlsx');
   });
 
   test('that is a folder, or that another program keeps shut, is said and is no bug', async () => {
@@ -254,7 +254,7 @@ describe('A cell that is being typed in', () => {
     let isEditing = true;
     const { store, ready } = makePane({
       ...host,
-      look: () => (isEditing ? Promise.resolve({ ok: false, faults: [editing] }) : host.look()),
+      survey: () => (isEditing ? Promise.resolve({ ok: false, faults: [editing] }) : host.survey()),
     });
     jest.useFakeTimers();
     try {

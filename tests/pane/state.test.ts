@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { fault } from '../../src/core/faults/fault.ts';
-import type { JobFound, TableStanding } from '../../src/pane/job/job-found.ts';
+import type { JobFound, TableMatch } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
@@ -12,7 +12,7 @@ import { usualShop } from '../../src/pane/profile/chosen-profile.ts';
 
 const after = (...events: readonly PaneEvent[]): PaneState => events.reduce(reduce, INITIAL_STATE);
 
-const RUNS: TableStanding = {
+const RUNS: TableMatch = {
   name: 'Runs',
   required: true,
   place: { key: 'Runs', sheet: 'Runs', line: 1, headings: ['Room'], rowCount: 1 },
@@ -20,10 +20,10 @@ const RUNS: TableStanding = {
   choice: undefined,
 };
 
-const STOCK: TableStanding = { ...RUNS, name: 'Stock', place: RUNS.place! };
+const STOCK: TableMatch = { ...RUNS, name: 'Stock', place: RUNS.place! };
 
 const found = (faults: number, print = 'a'): JobFound => ({
-  look: { name: 'House.xlsx', places: [], sheets: [] },
+  survey: { name: 'House.xlsx', places: [], sheets: [] },
   tables: [RUNS],
   job: undefined,
   shop: usualShop(),
@@ -80,14 +80,14 @@ describe('Readings of the workbook', () => {
   });
 
   test('say once that the inputs are no longer those of the sheets that were written', () => {
-    const look = {
+    const survey = {
       name: '',
       places: [],
       sheets: [{ name: 'Cutting', ours: true, pointedAtBy: [] }],
     };
     const read = (turn: number, print: string): PaneEvent[] => [
       { type: 'reading begun' },
-      { type: 'job read', turn, found: { ...found(0, print), look, writtenFrom: 'a' } },
+      { type: 'job read', turn, found: { ...found(0, print), survey, writtenFrom: 'a' } },
     ];
     const same = after(...read(1, 'a'));
     expect(sayStale(same)).toBeUndefined();

@@ -1,13 +1,13 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { fault, placeFault, type Fault } from '../../src/core/faults/fault.ts';
-import type { TablePlace, WorkbookLook } from '../../src/hosts/host.ts';
+import type { TablePlace, WorkbookSurvey } from '../../src/hosts/host.ts';
 import { choiceOf, readChoices, writeChoices, type Choices } from '../../src/pane/job/choices.ts';
 import { listColumnChoices, unfilledColumns } from '../../src/pane/job/column-choices.ts';
 import { groupFindings, MOST_FINDINGS } from '../../src/pane/job/group-findings.ts';
 import { missingSheets } from '../../src/pane/job/input-sheets.ts';
 import { sayFindings, sayList, sayWritten } from '../../src/pane/job/say-findings.ts';
-import { missingTables, standTables, whyNoPlan } from '../../src/pane/job/stand-tables.ts';
+import { missingTables, matchTables, whyNoPlan } from '../../src/pane/job/match-tables.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';
 import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
@@ -27,7 +27,7 @@ const ours = (name: 'Runs' | 'Profiles' | 'Stock'): TablePlace =>
   );
 const stands = (places: readonly TablePlace[], choices: Choices = {}) =>
   Object.fromEntries(
-    standTables(places, choices).map((one) => [one.name, one.place?.sheet ?? one.alike.length]),
+    matchTables(places, choices).map((one) => [one.name, one.place?.sheet ?? one.alike.length]),
   );
 
 describe('What the person said of their tables', () => {
@@ -78,10 +78,10 @@ describe('The places of the tables', () => {
   });
 
   test('say what is missing, and why nothing can be planned yet', () => {
-    const tables = standTables([ours('Runs')], {});
+    const tables = matchTables([ours('Runs')], {});
     expect(missingTables(tables)).toEqual(['Profiles', 'Stock']);
     expect(whyNoPlan(tables, 0)).toBe('Profiles and Stock are not chosen yet: see Job.');
-    const all = standTables([ours('Runs'), ours('Profiles'), ours('Stock')], {});
+    const all = matchTables([ours('Runs'), ours('Profiles'), ours('Stock')], {});
     expect(whyNoPlan(all, 0)).toBeUndefined();
     expect(whyNoPlan(all, 1)).toMatch(/^A problem /u);
     expect(whyNoPlan(all, 7)).toMatch(/^7 problems /u);
@@ -101,29 +101,29 @@ describe('Columns to choose from', () => {
 
 describe('Input sheets that are made beside what is there', () => {
   const whole = describeInput();
-  const look = (...names: string[]): WorkbookLook => ({
+  const survey = (...names: string[]): WorkbookSurvey => ({
     name: '',
     places: [],
     sheets: names.map((name) => ({ name, ours: false, pointedAtBy: [] })),
   });
 
   test('are all of them in an empty workbook', () => {
-    const made = missingSheets(whole, standTables([], {}), look());
+    const made = missingSheets(whole, matchTables([], {}), survey());
     expect(made).toEqual(whole);
   });
 
   test('leave out what stands somewhere already, under whatever name', () => {
     const places = [ours('Runs'), place('My profiles')];
-    const tables = standTables(places, { Profiles: choiceOf(place('My profiles')) });
-    const made = missingSheets(whole, tables, look('Runs', 'My profiles', 'How to'));
+    const tables = matchTables(places, { Profiles: choiceOf(place('My profiles')) });
+    const made = missingSheets(whole, tables, survey('Runs', 'My profiles', 'How to'));
     expect(made.sheets.map(({ name }) => name)).toEqual(['Openings', 'Shop', 'Stock']);
   });
 
   test('offer no list that would stand on a sheet that is not there', () => {
-    const tables = standTables([place('My profiles')], {
+    const tables = matchTables([place('My profiles')], {
       Profiles: choiceOf(place('My profiles')),
     });
-    const made = missingSheets(whole, tables, look('My profiles'));
+    const made = missingSheets(whole, tables, survey('My profiles'));
     const lists = (sheets: typeof whole.sheets): number =>
       sheets
         .flatMap(({ validations = [] }) => validations)
@@ -131,7 +131,7 @@ describe('Input sheets that are made beside what is there', () => {
     expect(lists(whole.sheets)).toBeGreaterThan(0);
     expect(lists(made.sheets)).toBe(0);
     expect(checkDescription(made)).toEqual([]);
-    const beside = missingSheets(whole, tables, look('My profiles', 'Profiles'));
+    const beside = missingSheets(whole, tables, survey('My profiles', 'Profiles'));
     expect(lists(beside.sheets)).toBe(lists(whole.sheets));
   });
 });

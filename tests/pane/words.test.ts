@@ -6,7 +6,7 @@ import {
   showCall,
   showExample,
 } from '../../src/pane/functions/show-example.ts';
-import { nextTab } from '../../src/pane/look/next-tab.ts';
+import { nextTab } from '../../src/pane/style/next-tab.ts';
 import { sayProgress } from '../../src/pane/plan/say-progress.ts';
 import { sayProfiles, sayResult } from '../../src/pane/plan/say-result.ts';
 import { planOf } from '../planning/make-job.ts';

@@ -1,7 +1,7 @@
 /** A shop that writes decimals with a comma reads them so wherever something is said in words. */
 import { beforeAll, describe, expect, test } from '@jest/globals';
 import { exportPlan } from '../../src/exports/export-plan.ts';
-import type { DecimalSign } from '../../src/core/units/number.ts';
+import type { DecimalSign } from '../../src/core/units/format-number.ts';
 import type { Job } from '../../src/planning/job.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { planJob } from '../../src/planning/plan-job.ts';

@@ -14,7 +14,7 @@ import { radians, type Radians } from '../units/angle.ts';
 import { SETUP_RESIDUAL_INCHES } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { computeCut } from './cut.ts';
-import { approachForWidth, computeWidestCove, lastWhere } from './widest.ts';
+import { approachForWidth, computeWidestCove, bisectLast } from './widest.ts';
 
 const QUARTER_TURN = Math.PI / 2;
 const NEWTON_STEPS = 24;
@@ -59,7 +59,7 @@ export function greatestTiltFor(cove: Pick<Cove, 'width' | 'depth'>, blade: Blad
   const cutsLess = (tilt: number): boolean =>
     computeCut(blade, { approach: radians(0), tilt: radians(tilt), height: cove.depth }).width <
     cove.width;
-  return cutsLess(most) ? most : radians(lastWhere(cutsLess, 0, most) - TILT_MARGIN);
+  return cutsLess(most) ? most : radians(bisectLast(cutsLess, 0, most) - TILT_MARGIN);
 }
 
 function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {

@@ -6,6 +6,8 @@ import { computeCut } from './cut.ts';
 const QUARTER_TURN = Math.PI / 2;
 /** Halvings of a quarter turn until a double has no more digits to give. */
 const HALVINGS = 60;
+/** Wide enough that the difference of two widths is none of rounding. */
+const GROWTH_STEP_RADIANS = 1e-6;
 
 /** The approach at which the width is greatest at this height and tilt, at most a quarter turn. */
 function approachOfWidest(blade: Blade, height: number, tilt: Radians): Radians {
@@ -13,9 +15,9 @@ function approachOfWidest(blade: Blade, height: number, tilt: Radians): Radians 
     const chord = computeCut(blade, { approach: radians(QUARTER_TURN), tilt, height }).width;
     return radians(Math.atan2(chord, blade.kerf));
   }
-  const grows = (approach: number): boolean => widthSlope(blade, height, tilt, approach) > 0;
+  const grows = (approach: number): boolean => widthGrows(blade, height, tilt, approach);
   if (grows(QUARTER_TURN - 1e-9)) return radians(QUARTER_TURN);
-  return radians(lastWhere(grows, 0, QUARTER_TURN));
+  return radians(bisectLast(grows, 0, QUARTER_TURN));
 }
 
 /** The widest cove at this height and tilt, whatever the approach. */
@@ -38,25 +40,24 @@ export function approachForWidth(
   const widthAt = (approach: number): number =>
     computeCut(blade, { approach: radians(approach), tilt, height }).width;
   if (width > widthAt(most) || width <= widthAt(0)) return undefined;
-  return radians(lastWhere((approach) => widthAt(approach) < width, 0, most));
+  return radians(bisectLast((approach) => widthAt(approach) < width, 0, most));
 }
 
-/** Derived: by the envelope theorem the edges' own slopes by the approach serve, offsets held still. */
-function widthSlope(blade: Blade, height: number, tilt: Radians, approach: number): number {
-  const step = 1e-6;
-  const at = (angle: number): number =>
+/** Whether the width still grows with the approach: by its central difference. */
+function widthGrows(blade: Blade, height: number, tilt: Radians, approach: number): boolean {
+  const widthAt = (angle: number): number =>
     computeCut(blade, { approach: radians(angle), tilt, height }).width;
-  return at(approach + step / 2) - at(approach - step / 2);
+  const half = GROWTH_STEP_RADIANS / 2;
+  return widthAt(approach + half) - widthAt(approach - half) > 0;
 }
 
-/** The last point of [least, most] at which a condition that holds at first still holds. */
-export function lastWhere(holds: (at: number) => boolean, least: number, most: number): number {
-  let low = least;
-  let high = most;
+/** By halving, the last point of [low, high] at which a condition that holds at first still holds. */
+export function bisectLast(predicate: (at: number) => boolean, low: number, high: number): number {
+  let [holds, fails] = [low, high];
   for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    if (holds(middle)) low = middle;
-    else high = middle;
+    const middle = (holds + fails) / 2;
+    if (predicate(middle)) holds = middle;
+    else fails = middle;
   }
-  return (low + high) / 2;
+  return (holds + fails) / 2;
 }

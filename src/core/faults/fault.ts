@@ -3,13 +3,9 @@
  * The wording lives in one file (wording.ts); nobody else writes a message.
  */
 import { WORDING } from './wording.ts';
-import {
-  sayQuantity,
-  writeDecimal,
-  type DecimalSign,
-  type LengthUnit,
-  type Quantity,
-} from './quantity.ts';
+import { writeDecimal, type DecimalSign } from '../units/format-number.ts';
+import type { LengthUnit } from '../units/length-unit.ts';
+import { sayQuantity, type Quantity } from './quantity.ts';
 
 export type FaultCode = keyof typeof WORDING;
 

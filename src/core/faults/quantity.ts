@@ -1,7 +1,11 @@
 /** Quantities that a fault carries: bare text and counts, or a number that names its unit. */
-export type LengthUnit = 'in' | 'mm';
-
-export type DecimalSign = '.' | ',';
+import {
+  formatNumber,
+  groupThousands,
+  writeMixed,
+  type DecimalSign,
+} from '../units/format-number.ts';
+import { MM_PER_INCH, type LengthUnit } from '../units/length-unit.ts';
 
 export type Quantity =
   string | number | boolean | null | { readonly inches: number } | { readonly degrees: number };
@@ -9,57 +13,38 @@ export type Quantity =
 /** How a blank is said. */
 export const NOTHING = 'nothing';
 
-const MM_PER_INCH = 25.4;
 const FINEST_SAID = 64;
-/** Of a plain number whose digits are parted in threes. */
+/** From this on the digits of a whole number are parted in threes. */
 const LEAST_PARTED = 10_000;
 
-/** Says a quantity in words: inches as a decimal with the nearest fraction, or millimetres. */
+/** Says a quantity in words: inches as a fraction or, off the 64ths, as a decimal; or millimetres. */
 export function sayQuantity(
   quantity: Quantity,
   unit: LengthUnit,
   decimalSign: DecimalSign = '.',
 ): string {
-  const trim = (value: number, decimals: number): string =>
-    writeDecimal(String(Number(value.toFixed(decimals))), decimalSign);
   if (quantity === null || quantity === '') return NOTHING;
   if (typeof quantity === 'string') return `“${clip(quantity)}”`;
-  if (typeof quantity === 'number') return inThrees(quantity, decimalSign) ?? trim(quantity, 6);
+  if (typeof quantity === 'number') return sayNumber(quantity, decimalSign);
   if (typeof quantity === 'boolean') return quantity ? 'yes' : 'no';
-  if ('degrees' in quantity) return `${trim(quantity.degrees, 2)}°`;
-  if (unit === 'mm') return `${trim(quantity.inches * MM_PER_INCH, 1)} mm`;
-  return sayInches(quantity.inches, trim);
+  if ('degrees' in quantity) return `${formatNumber(quantity.degrees, 2, decimalSign)}°`;
+  if (unit === 'mm') return `${formatNumber(quantity.inches * MM_PER_INCH, 1, decimalSign)} mm`;
+  return `${sayInches(quantity.inches, decimalSign)} in`;
 }
 
-function sayInches(inches: number, trim: (value: number, decimals: number) => string): string {
-  const sixtyFourths = inches * FINEST_SAID;
-  if (!Number.isInteger(sixtyFourths)) return `${trim(inches, 4)} in`;
-  const sign = sixtyFourths < 0 ? '-' : '';
-  const whole = Math.floor(Math.abs(sixtyFourths) / FINEST_SAID);
-  let over = Math.abs(sixtyFourths) % FINEST_SAID;
-  let under = FINEST_SAID;
-  if (over === 0) return `${sign}${whole} in`;
-  while (over % 2 === 0) {
-    over /= 2;
-    under /= 2;
-  }
-  return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
+function sayInches(inches: number, decimalSign: DecimalSign): string {
+  const sixtyFourths = Math.abs(inches) * FINEST_SAID;
+  if (!Number.isInteger(sixtyFourths)) return formatNumber(inches, 4, decimalSign);
+  const whole = Math.floor(sixtyFourths / FINEST_SAID);
+  const sign = inches < 0 ? '-' : '';
+  return `${sign}${writeMixed(whole, sixtyFourths % FINEST_SAID, FINEST_SAID)}`;
 }
 
-/** Whole numbers of five digits and more: `30,000`, `30.000`. */
-function inThrees(value: number, decimalSign: DecimalSign): string | undefined {
-  if (!Number.isSafeInteger(value) || Math.abs(value) < LEAST_PARTED) return undefined;
-  return groupThousands(String(value), decimalSign);
-}
-
-/** Whole digits in threes, parted by the sign that is not the decimal one: `1,000`, `1.000`. */
-export function groupThousands(digits: string, decimalSign: DecimalSign): string {
-  return digits.replace(/\B(?=(?:\d{3})+$)/gu, decimalSign === '.' ? ',' : '.');
-}
-
-/** A number's own text, in the sign of who reads it. */
-export function writeDecimal(digits: string, decimalSign: DecimalSign): string {
-  return digits.replace('.', decimalSign);
+/** Whole numbers of five digits and more in threes: `30,000`, `30.000`. */
+function sayNumber(value: number, decimalSign: DecimalSign): string {
+  return Number.isSafeInteger(value) && Math.abs(value) >= LEAST_PARTED
+    ? groupThousands(String(value), decimalSign)
+    : formatNumber(value, 6, decimalSign);
 }
 
 const LONGEST_QUOTE = 60;

@@ -1,7 +1,6 @@
 /** Writing lengths the way the trade reads them. */
-import Fraction from 'fraction.js';
-import type { DecimalSign, LengthUnit } from '../faults/quantity.ts';
-import { formatNumber } from './format-number.ts';
+import { formatNumber, writeMixed, type DecimalSign } from './format-number.ts';
+import type { LengthUnit } from './length-unit.ts';
 import { exactDecimal, type ExactInches } from './length.ts';
 
 export interface FractionStyle {
@@ -30,12 +29,12 @@ export function formatInches(inches: number | ExactInches, style: FractionStyle)
   const over = parts % denominator;
   if (marks !== 'feet and inches') {
     const end = marks === 'none' ? '' : marks === 'in' ? ' in' : '"';
-    return `${sign}${mixed(wholeInches, over, denominator)}${end}`;
+    return `${sign}${writeMixed(wholeInches, over, denominator)}${end}`;
   }
   const feet = Math.floor(wholeInches / 12);
   // Beside feet a bare fraction could be taken for one of a foot, so a zero stands before it.
   const none = feet > 0 && wholeInches % 12 === 0 && over > 0 ? '0 ' : '';
-  const rest = `${none}${mixed(wholeInches % 12, over, denominator)}"`;
+  const rest = `${none}${writeMixed(wholeInches % 12, over, denominator)}"`;
   return `${sign}${feet === 0 ? '' : `${feet}' `}${rest}`;
 }
 
@@ -70,11 +69,4 @@ export function formatLength(
 // The library's own reading of a double searches for a nearby fraction, slow and inexact for some.
 function exact(inches: number | ExactInches): ExactInches {
   return typeof inches === 'number' ? exactDecimal(inches) : inches;
-}
-
-function mixed(whole: number, over: number, under: number): string {
-  if (over === 0) return String(whole);
-  const fraction = new Fraction(over, under);
-  const text = `${fraction.n}/${fraction.d}`;
-  return whole === 0 ? text : `${whole} ${text}`;
 }

@@ -1,7 +1,7 @@
 /** What is read off a tape and off a saw's scales, written alike on drawings, sheets and screens. */
-import type { DecimalSign, LengthUnit } from '../faults/quantity.ts';
 import { formatInches } from './format-length.ts';
-import { formatNumber } from './format-number.ts';
+import { formatNumber, type DecimalSign } from './format-number.ts';
+import type { LengthUnit } from './length-unit.ts';
 
 const FINEST_MARK = 32;
 /** 25.4 mm to the inch, in halves. */

@@ -1,8 +1,9 @@
 /** Reading lengths as people type them, into exact rational inches. */
 import Fraction from 'fraction.js';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
-import type { LengthUnit } from '../faults/quantity.ts';
-import { sayGiven, type DecimalSign } from './number.ts';
+import type { DecimalSign } from './format-number.ts';
+import type { LengthUnit } from './length-unit.ts';
+import { sayGiven } from './number.ts';
 
 /** Inches as an exact rational number: 90 mm is 450/127, not a rounded decimal. */
 export type ExactInches = Fraction;

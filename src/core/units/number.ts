@@ -1,7 +1,6 @@
+/** Reading plain numbers as people type them. */
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
-import type { DecimalSign } from '../faults/quantity.ts';
-
-export type { DecimalSign };
+import type { DecimalSign } from './format-number.ts';
 
 /**
  * Reads a plain number as a person types it into a cell: `3.5`, ` 1200 `, `3,5` where the decimal

@@ -2,7 +2,7 @@
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../host.ts';
 import { runNow, runPatiently, supports, tooOld, type ExcelProgram } from './excel-program.ts';
-import { lookAround } from './look-around.ts';
+import { surveyWorkbook } from './survey-workbook.ts';
 import { putFormula } from './put-formula.ts';
 import { readTable } from './read-table.ts';
 import { attempt } from './refusal.ts';
@@ -35,8 +35,8 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
   return {
     kind: 'excel',
     can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
-    look: () =>
-      during('Looking through the workbook', async (context) => ok(await lookAround(context))),
+    survey: () =>
+      during('Looking through the workbook', async (context) => ok(await surveyWorkbook(context))),
     readTable: (place, name) =>
       during(`Reading ${name}`, (context) =>
         readTable(context, place, name, supports(program, TELLS_MERGES)),

@@ -4,7 +4,7 @@ import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice } from '../host.ts';
 import { nameKey, type Renamed } from '../formulas/formula-parts.ts';
 import { stagedName } from './marks.ts';
-import { pointsAt, type FoundSheet, type Survey } from './survey.ts';
+import { pointsAt, type FoundSheet, type Inventory } from './inventory.ts';
 
 export interface WritingPlan {
   /** Sheets of ours that go, each with where it stands. */
@@ -38,7 +38,7 @@ export interface PlannedName {
 export function planWriting(
   description: WorkbookDescription,
   { owner, replace }: WriteChoice,
-  found: Survey,
+  found: Inventory,
 ): Outcome<WritingPlan> {
   const faults: Fault[] = [];
   const outgoing: FoundSheet[] = [];
@@ -79,7 +79,7 @@ export function planWriting(
   });
 }
 
-function nameSheets(description: WorkbookDescription, { sheets }: Survey): string[] {
+function nameSheets(description: WorkbookDescription, { sheets }: Inventory): string[] {
   // Also not those of leftovers, which go in the same request.
   const taken = new Set(sheets.map(({ name }) => nameKey(name)));
   let number = 0;
@@ -99,9 +99,9 @@ interface NamedTable {
 /** A table keeps its name unless the person has given it to something of their own. */
 function nameTables(
   description: WorkbookDescription,
-  { sheets }: Survey,
+  { sheets }: Inventory,
   outgoing: readonly FoundSheet[],
-  names: Survey['names'],
+  names: Inventory['names'],
 ): NamedTable[] {
   const theirs = sheets.filter((sheet) => !outgoing.includes(sheet) && !sheet.leftover);
   const kept = [...theirs.flatMap(({ tables }) => tables), ...names];
@@ -130,9 +130,9 @@ function nameTables(
 
 function nameNames(
   description: WorkbookDescription,
-  { sheets }: Survey,
+  { sheets }: Inventory,
   outgoing: readonly FoundSheet[],
-  names: Survey['names'],
+  names: Inventory['names'],
 ): PlannedName[] {
   const tables = sheets.flatMap((sheet) => sheet.tables);
   const taken = new Set([...names, ...tables].map(({ name }) => nameKey(name)));

@@ -1,4 +1,5 @@
 /** Puts painted drawings on a staged sheet at their true size, each with its text alternative. */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { PlacedDrawing, SheetDescription } from '../../sheets/grammar/description.ts';
 import { columnPoints, POINTS_PER_INCH, STANDARD_COLUMN } from '../../sheets/grammar/page-size.ts';
@@ -11,7 +12,7 @@ export interface PaintedDrawing {
   readonly image: string;
 }
 
-const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
+const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
 
 /**
  * @param tellsPlaces Whether this Excel tells where a cell lies (ExcelApi 1.10); else it is worked

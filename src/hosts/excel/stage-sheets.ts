@@ -9,7 +9,7 @@ import type { Requests } from './requests.ts';
 import { stageCells, stageTableFormulas } from './stage-cells.ts';
 import { stageDrawings, type PaintedDrawing } from './stage-drawings.ts';
 import { stageLayout, stagePage, stageRules, stageTables } from './stage-layout.ts';
-import { stageLooks } from './stage-looks.ts';
+import { stageStyles } from './stage-styles.ts';
 
 export interface Staging {
   readonly context: Excel.RequestContext;
@@ -40,7 +40,7 @@ export async function stageSheets(staging: Staging): Promise<string[]> {
   for (const [index, { one, sheet }] of each.entries()) {
     const styles = styleGrid(one);
     await stageCells(sheet, one, styles, requests, formulaOf);
-    await stageLooks(sheet, styles, requests);
+    await stageStyles(sheet, styles, requests);
     await stageLayout(sheet, one, requests);
     await stageTables(sheet, one, requests, tableOf);
     onSheet(index + 1);

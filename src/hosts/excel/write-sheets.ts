@@ -11,7 +11,7 @@ import { attempt, refusal } from './refusal.ts';
 import { Requests } from './requests.ts';
 import { base64, type PaintedDrawing } from './stage-drawings.ts';
 import { stageSheets } from './stage-sheets.ts';
-import { survey } from './survey.ts';
+import { takeInventory } from './inventory.ts';
 import { settleFailure, swapSheets, type Swap } from './swap-sheets.ts';
 
 const WRITING = 'Writing the sheets';
@@ -35,7 +35,7 @@ export async function writeSheets(
   if (wrong.length > 0) throw new RangeError(`No workbook can hold this: ${wrong.join(' ')}`);
   return attempt(WRITING, async () => {
     const looked = await runNow(program, async (context) => {
-      const found = await survey(context);
+      const found = await takeInventory(context);
       const before = new Set(
         found.sheets.filter((sheet) => !sheet.leftover).map((sheet) => sheet.id),
       );

@@ -3,13 +3,13 @@ import { createRequire } from 'node:module';
 import { promisify } from 'node:util';
 import { deflate } from 'node:zlib';
 
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import { paintDrawing } from '../../drawings/paint.ts';
 import { PRINT_PALETTE } from '../../drawings/palette.ts';
 import { indexedPng } from '../png/indexed-png.ts';
 
 const DOTS_PER_INCH = 300;
-const MM_PER_INCH = 25.4;
 /** A name of its own: a font of the same name on this machine never stands in for it. */
 const FONT = 'Drawing Sans';
 /** DejaVu's own license is free; narrower than its plain kind, so that labels fit as planned. */

@@ -1,12 +1,12 @@
 /** The sheets of the grid's workbook, and whose they are. */
 import type { Worksheet } from '@univerjs/core';
-import { keptOfSheet, type KeptOfSheet } from './kept.ts';
-import type { Grid } from './start-grid.ts';
+import { readCustomData, type SheetMetadata } from './sheet-metadata.ts';
+import type { Grid } from './grid.ts';
 
 export interface GridSheet {
   readonly id: string;
   readonly name: string;
-  readonly kept: KeptOfSheet | undefined;
+  readonly kept: SheetMetadata | undefined;
   /** Made here, under the name that it still bears: a copy of it is the person's. */
   readonly ours: boolean;
   readonly worksheet: Worksheet;
@@ -18,7 +18,7 @@ export function gridSheets(grid: Grid): GridSheet[] {
 
 export function gridSheet(worksheet: Worksheet): GridSheet {
   const name = worksheet.getName();
-  const kept = keptOfSheet(worksheet.getCustomMetadata());
+  const kept = readCustomData(worksheet.getCustomMetadata());
   const ours = kept?.owner === 'tool' && kept.name === name;
   return { id: worksheet.getSheetId(), name, kept, ours, worksheet };
 }

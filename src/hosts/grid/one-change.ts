@@ -1,6 +1,6 @@
 /** Several changes of the grid that are one step for whoever takes it back. */
 import { ICommandService, IUndoRedoService, type IMutationInfo } from '@univerjs/core';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 export interface OneChange {
   /**

@@ -4,12 +4,12 @@ import { ScrollToRangeOperation } from '@univerjs/sheets-ui';
 import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/fault.ts';
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
-import { lookAround } from './look-around.ts';
-import { noteOf, withNote } from './kept.ts';
+import { surveyWorkbook } from './survey-workbook.ts';
+import { noteOf, withNote } from './sheet-metadata.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
 import { readTable } from './read-table.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
 
@@ -21,7 +21,7 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
   return {
     kind: 'grid',
     can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
-    look: () => Promise.resolve(ok(lookAround(grid))),
+    survey: () => Promise.resolve(ok(surveyWorkbook(grid))),
     readTable: (place, name) => Promise.resolve(readTable(grid, place, name)),
     write: (description, choice) => writeSheets(grid, tools, description, choice),
     show: (where) => Promise.resolve(show(grid, where)),

@@ -13,7 +13,7 @@ import {
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { OneChange } from './one-change.ts';
 import type { PaintedDrawing } from './paint-drawings.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** What the grid shows at the scale of 100 % as an inch. */
 const PIXELS_PER_MM = 96 / 25.4;

@@ -5,7 +5,7 @@ import type { TablePlace } from '../host.ts';
 import { headingsAt } from '../tables/raw-rows.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { rowsOf } from './read-rows.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** A place with the rows of it that aren't blank, headings first. */
 export interface GridPlace {

@@ -5,7 +5,7 @@ import type { SheetDescription, WorkbookDescription } from '../../sheets/grammar
 import { formulaParts, nameKey, renameIn, type Renamed } from '../formulas/formula-parts.ts';
 import type { WriteChoice } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 export interface WritingPlan {
   /** Sheets of ours that go when those of their names stand. */

@@ -4,7 +4,7 @@ import { SetRangeValuesCommand } from '@univerjs/sheets';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import { finishTyping } from './finish-typing.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 const AS_TEXT = '@';
 
@@ -30,8 +30,8 @@ export async function putFormula(
   }
   const style = sheet.getSheet().getComposedCellStyle(row, column);
   // In a cell formatted as text it would stay a text.
-  const look = style.n?.pattern === AS_TEXT ? { s: { ...style, n: null } } : {};
-  const value: ICellData = { f: formula, ...look };
+  const format = style.n?.pattern === AS_TEXT ? { s: { ...style, n: null } } : {};
+  const value: ICellData = { f: formula, ...format };
   await grid.services.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
     unitId: book.getId(),
     subUnitId: sheet.getSheetId(),

@@ -6,7 +6,7 @@ import { isDateFormat } from '../tables/date-format.ts';
 import { MOST_TABLE_COLUMNS } from '../tables/limits.ts';
 import { isBlankRow } from '../tables/raw-rows.ts';
 import type { GridSheet } from './grid-sheets.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 import { cellText } from './to-file/cell-text.ts';
 
 /** As files and the grid itself show it: #N/A, #DIV/0!, #NAME?. */

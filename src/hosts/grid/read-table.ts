@@ -6,7 +6,7 @@ import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
 import { placesOf } from './places.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /**
  * @param name What the table is taken for; faults call it so.

@@ -18,7 +18,7 @@ import type { PaintedDrawing } from './paint-drawings.ts';
 import { placePictures, removePictures } from './place-pictures.ts';
 import type { PlannedName } from './plan-writing.ts';
 import { sheetData } from './sheet-data.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** Puts a sheet behind all others, with its pictures; returns its id. */
 export function insertSheet(

@@ -11,7 +11,7 @@ import type { CellDescription, SheetDescription } from '../../sheets/grammar/des
 import { columnPixels, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { rowHeights, STANDARD_POINTS } from '../../sheets/grammar/row-height.ts';
 import type { StyleName } from '../../sheets/grammar/styles.ts';
-import { keepOfSheet, type SheetOwner } from './kept.ts';
+import { customDataFor, type SheetOwner } from './sheet-metadata.ts';
 
 const PIXELS_PER_POINT = 96 / POINTS_PER_INCH;
 /** Blank rows and columns beyond what is described, for the person to go on in. */
@@ -61,7 +61,7 @@ export function sheetData(sheet: SheetDescription, id: string, owner: SheetOwner
     columnHeader: { height: 20 },
     showGridlines: BooleanNumber.TRUE,
     rightToLeft: BooleanNumber.FALSE,
-    custom: keepOfSheet(sheet, owner),
+    custom: customDataFor(sheet, owner),
   };
 }
 
@@ -90,7 +90,7 @@ function cells(
     }
     made[r] = ofRow;
   });
-  // What a merge hides has its first cell's look, or its border would have gaps.
+  // What a merge hides has its first cell's style, or its border would have gaps.
   for (const { top, left, bottom, right } of merges) {
     const style: StyleName = sheet.rows[top]?.cells[left]?.style ?? 'plain';
     for (let r = top; r <= bottom; r++) {
@@ -102,9 +102,9 @@ function cells(
 }
 
 function cellData({ value, formula, style = 'plain' }: CellDescription): ICellData {
-  const look = { s: style };
-  if (formula !== undefined) return { ...look, f: `=${formula}`, ...held(value) };
-  return value === null || value === '' ? look : { ...look, ...held(value) };
+  const styled = { s: style };
+  if (formula !== undefined) return { ...styled, f: `=${formula}`, ...held(value) };
+  return value === null || value === '' ? styled : { ...styled, ...held(value) };
 }
 
 function held(value: CellDescription['value']): Pick<ICellData, 'v' | 't'> {

@@ -8,7 +8,6 @@ import {
   LogLevel,
   mergeLocales,
   Univer,
-  type Injector,
   type IWorkbookData,
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
@@ -17,27 +16,16 @@ import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
-import type { FWorkbook } from '@univerjs/sheets/facade';
 import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
 import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
+import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
-import { moveKept } from './move-kept.ts';
+import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
-import { cellReader, type ReadCell } from './raw-cell.ts';
+import { cellReader } from './raw-cell.ts';
 import { typedTables } from './typed-tables.ts';
-
-export interface Grid {
-  readonly api: FUniver;
-  /** Where the grid's own services are had from. */
-  readonly services: Injector;
-  /** Puts a workbook in the place of the one that is there. */
-  open(data: IWorkbookData): void;
-  book(): FWorkbook;
-  /** What a cell holds, unrounded, spilled cells too. */
-  readonly readCell: ReadCell;
-}
 
 /**
  * Shows the grid in an element of the page, which must have a size.
@@ -82,7 +70,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
-  moveKept(services);
+  watchMoves(services);
   typedTables(services);
   return {
     api,

@@ -15,7 +15,7 @@ import {
   SetWorksheetNameMutation,
 } from '@univerjs/sheets';
 import { gridSheet } from './grid-sheets.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** What changes cells: done by a command, a paste, Undo or Redo alike. */
 const CHANGES = new Set(
@@ -63,7 +63,7 @@ export function watchSheets(grid: Grid, changed: (sheet: string) => void): () =>
   const note = (command: ICommandInfo, going: boolean): void => {
     const { unitId, ...params } = (command.params ?? {}) as ChangeParams;
     const book = grid.book().getWorkbook();
-    if (unitId !== book.getUnitId() || changesLooksAlone(params)) return;
+    if (unitId !== book.getUnitId() || changesStyleAlone(params)) return;
     const ids = [params.subUnitId, params.sheet?.id, params.from?.subUnitId, params.to?.subUnitId];
     for (const id of ids) {
       const found = id === undefined ? null : book.getSheetBySheetId(id);
@@ -90,7 +90,7 @@ export function watchSheets(grid: Grid, changed: (sheet: string) => void): () =>
   };
 }
 
-function changesLooksAlone({ cellValue }: ChangeParams): boolean {
+function changesStyleAlone({ cellValue }: ChangeParams): boolean {
   if (cellValue === undefined) return false;
   return Object.values(cellValue).every((row) =>
     Object.values(row).every(

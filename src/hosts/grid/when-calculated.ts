@@ -1,6 +1,6 @@
 /** When the grid's formulas have been worked out. */
 import type {} from '@univerjs/engine-formula/facade';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** The grid begins with the formulas of a new workbook within about half of that. */
 const LONGEST_START_MS = 1_500;

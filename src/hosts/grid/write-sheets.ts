@@ -7,13 +7,14 @@ import { cleanDescription } from '../../sheets/grammar/check/clean-text.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
 import type { WriteChoice, Written } from '../host.ts';
+import { yieldToBrowser } from '../yield-to-browser.ts';
 import { finishTyping } from './finish-typing.ts';
 import { gridSheets } from './grid-sheets.ts';
 import { oneChange } from './one-change.ts';
 import { paintDrawings, type GridTools, type PaintedDrawing } from './paint-drawings.ts';
 import { planWriting, type WritingPlan } from './plan-writing.ts';
 import { defineName, insertSheet, removeSheet } from './sheet-changes.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 const WRITING = 'Writing the sheets';
 
@@ -70,7 +71,7 @@ async function writePlanned(
       written.push(insertSheet(grid, sheet, owner, painted[index] ?? [], change));
       if (goes !== undefined) removeSheet(grid, goes, change);
       onProgress?.(index + 1, steps);
-      await breath();
+      await yieldToBrowser();
       // It took with it what was written.
       if (grid.book().getId() !== book) return closed(plan);
     }
@@ -94,9 +95,4 @@ function showSheet(grid: Grid, subUnitId: string): void {
   grid.services
     .get(ICommandService)
     .syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId: grid.book().getId(), subUnitId });
-}
-
-/** Lets the page show what has been done, and hear what is asked of it. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }

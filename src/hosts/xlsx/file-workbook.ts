@@ -1,6 +1,6 @@
 /**
  * Any workbook as a file holds it, as plain data: what the grid opens and saves. Our own sheets are
- * described (sheets/description.ts); a person's can hold more kinds of looks than our styles.
+ * described (sheets/description.ts); a person's can hold more styles than ours.
  */
 import type { Sheet } from 'hucre/xlsx';
 
@@ -9,10 +9,10 @@ import type { TableDescription } from '../../sheets/grammar/description.ts';
 
 export interface FileWorkbook {
   readonly title: string;
-  /** Of cells without a look of their own. */
+  /** Of cells without a style of their own. */
   readonly font: FileFont;
   /** Cells name theirs by its place in here. */
-  readonly looks: readonly FileLook[];
+  readonly styles: readonly FileStyle[];
   readonly sheets: readonly FileSheet[];
   readonly names: readonly FileName[];
 }
@@ -63,8 +63,8 @@ export interface FileCell {
   readonly formula?: string;
   /** Where the answers of a formula with several stand, its own cell first; A1 or A1:B3. */
   readonly spill?: string;
-  /** Index into the workbook's looks. */
-  readonly look?: number;
+  /** Index into the workbook's styles. */
+  readonly style?: number;
 }
 
 export interface FileColumn {
@@ -97,7 +97,7 @@ export interface FilePicture {
 }
 
 /** Colors are RRGGBB; what is absent is as the workbook's font and a plain cell have it. */
-export interface FileLook {
+export interface FileStyle {
   readonly font?: string;
   readonly size?: number;
   readonly bold?: boolean;

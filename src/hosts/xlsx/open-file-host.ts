@@ -5,7 +5,7 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
-import type { TablePlace, WorkbookHost, WorkbookLook, Written } from '../host.ts';
+import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
@@ -35,7 +35,7 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   return ok({
     kind: 'file',
     can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
-    look: () => Promise.resolve(ok(look(name, workbook))),
+    survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
     write: (description) => write(file, description),
     show: () => cannot('Showing a cell'),
@@ -69,7 +69,7 @@ interface FilePlace {
   readonly rows: readonly RawRow[];
 }
 
-function look(name: string, workbook: Workbook): WorkbookLook {
+function surveyWorkbook(name: string, workbook: Workbook): WorkbookSurvey {
   return {
     name,
     places: placesOf(workbook).map(({ place }) => place),

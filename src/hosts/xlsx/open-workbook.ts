@@ -18,10 +18,10 @@ import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 /** Everything a sheet can have below its columns that are looked at. */
 const LOOKED_AT = `A1:${columnLetters(MOST_TABLE_COLUMNS - 1)}1048576`;
 
-/** Which cells of the sheets are read, and whether with their looks. */
+/** Which cells of the sheets are read, and whether with their styles. */
 export interface ReadMore {
   readonly range?: string;
-  readonly looks?: boolean;
+  readonly styles?: boolean;
 }
 
 /**
@@ -38,14 +38,14 @@ export async function openWorkbook(
   bytes: Uint8Array,
   fileName: string,
   wanted: (sheet: string) => boolean,
-  { range = LOOKED_AT, looks = false }: ReadMore = {},
+  { range = LOOKED_AT, styles = false }: ReadMore = {},
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
   if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
   try {
     const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
-    return ok(await readXlsx(bytes, { sheets, range, readStyles: looks }));
+    return ok(await readXlsx(bytes, { sheets, range, readStyles: styles }));
   } catch (error) {
     return failed(openFault(error, fileName));
   }

@@ -7,8 +7,8 @@ import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
 import { serialOf } from './date-serial.ts';
 import { fileColor } from './file-colors.ts';
 import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
-import { lookFromFile } from './file-looks.ts';
-import type { FileCell, FileExtras, FileLook, FileSheet } from './file-workbook.ts';
+import { styleFromFile } from './file-styles.ts';
+import type { FileCell, FileExtras, FileStyle, FileSheet } from './file-workbook.ts';
 import { sharedFormulas } from './shared-formulas.ts';
 import { withoutTables, type KnownTables } from '../formulas/table-references.ts';
 
@@ -16,7 +16,7 @@ import { withoutTables, type KnownTables } from '../formulas/table-references.ts
 export interface SheetReading {
   readonly theme: readonly string[] | undefined;
   readonly date1904: boolean;
-  readonly look: (look: FileLook) => number | undefined;
+  readonly placeOfStyle: (style: FileStyle) => number | undefined;
   readonly tables: KnownTables;
   /** Names of the sheets made here. */
   readonly ours: ReadonlySet<string>;
@@ -90,7 +90,7 @@ function extrasOf(sheet: Sheet): FileExtras {
 }
 
 function readCells(sheet: Sheet, reading: SheetReading): FileSheet['cells'] {
-  const look = lookReader(reading);
+  const placeOf = stylePlaces(reading);
   const shared = sharedFormulas(sheet);
   const spilled = spilledCells(sheet);
   const made: Record<number, Record<number, FileCell>> = {};
@@ -100,7 +100,7 @@ function readCells(sheet: Sheet, reading: SheetReading): FileSheet['cells'] {
       const key = `${r},${c}`;
       const details = sheet.cells?.get(key);
       if (details === undefined && (value === null || value === '')) return;
-      const place = details?.style === undefined ? undefined : look(details.style);
+      const place = details?.style === undefined ? undefined : placeOf(details.style);
       const content = spilled.has(key)
         ? { value: null }
         : contentOf(
@@ -111,7 +111,7 @@ function readCells(sheet: Sheet, reading: SheetReading): FileSheet['cells'] {
             reading,
           );
       if (content.value === null && content.formula === undefined && place === undefined) return;
-      row[c] = place === undefined ? content : { ...content, look: place };
+      row[c] = place === undefined ? content : { ...content, style: place };
     });
     if (Object.keys(row).length > 0) made[r] = row;
   });
@@ -162,7 +162,10 @@ function spilledCells(sheet: Sheet): ReadonlySet<string> {
 }
 
 /** The library makes a style anew for each cell, of parts that stay the same. */
-function lookReader({ theme, look }: SheetReading): (style: CellStyle) => number | undefined {
+function stylePlaces({
+  theme,
+  placeOfStyle,
+}: SheetReading): (style: CellStyle) => number | undefined {
   const numbers = new Map<object, number>();
   const places = new Map<string, number | undefined>();
   const number = (part: object | undefined): number => {
@@ -174,7 +177,7 @@ function lookReader({ theme, look }: SheetReading): (style: CellStyle) => number
   return (style) => {
     const { font, fill, border, alignment, numFmt = '' } = style;
     const key = `${[font, fill, border, alignment].map(number).join()},${numFmt}`;
-    if (!places.has(key)) places.set(key, look(lookFromFile(style, theme)));
+    if (!places.has(key)) places.set(key, placeOfStyle(styleFromFile(style, theme)));
     return places.get(key);
   };
 }

@@ -1,4 +1,4 @@
-/** Reads a whole workbook, looks and all, for a grid that shows it. */
+/** Reads a whole workbook, styles and all, for a grid that shows it. */
 import type { Cell, Sheet, Workbook } from 'hucre/xlsx';
 
 import {
@@ -16,7 +16,7 @@ import { readFileSheet, type SheetReading } from './read-file-sheet.ts';
 import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
 import { withoutTables, type KnownTables } from '../formulas/table-references.ts';
 import { knownTables } from './known-tables.ts';
-import { lookList } from './file-looks.ts';
+import { styleList } from './file-styles.ts';
 import type { FileName, FileSheet, FileWorkbook } from './file-workbook.ts';
 import { openWorkbook, partsOf } from './open-workbook.ts';
 import { MADE } from '../excel/marks.ts';
@@ -32,7 +32,7 @@ export interface ReadFile {
 }
 
 /**
- * Reads every sheet of a workbook: values, formulas with their values, looks, widths, heights,
+ * Reads every sheet of a workbook: values, formulas with their values, styles, widths, heights,
  * merges, panes, names, tables, page and rules. Macros are never run and not kept.
  *
  * @param bytes The .xlsx or .xlsm file, at most 50 MB.
@@ -53,7 +53,10 @@ export async function readFileWorkbook(
     const limit = { limit: LARGEST_GRID_SHEETS_MB };
     return failed(fault('grid.too-large', fileName, Math.ceil(sheetBytes / BYTES_PER_MB), limit));
   }
-  const opened = await openWorkbook(bytes, fileName, () => true, { range: LOOKED_AT, looks: true });
+  const opened = await openWorkbook(bytes, fileName, () => true, {
+    range: LOOKED_AT,
+    styles: true,
+  });
   if (!opened.ok) return opened;
   const long = opened.value.sheets.find(({ rows }) => rows.slice(MOST_GRID_ROWS).some(holds));
   if (long !== undefined) {
@@ -65,11 +68,11 @@ export async function readFileWorkbook(
 }
 
 function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): ReadFile {
-  const list = lookList();
+  const list = styleList();
   const reading: SheetReading = {
     theme: opened.themeColors,
     date1904: opened.dateSystem === '1904',
-    look: list.add,
+    placeOfStyle: list.add,
     tables: knownTables(opened.sheets),
     ours: marked(opened),
     otherWorkbooks: [],
@@ -80,7 +83,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
   const workbook: FileWorkbook = {
     title: opened.properties?.title ?? '',
     font: { name, size },
-    looks: list.looks,
+    styles: list.styles,
     sheets,
     names: namesOf(opened, sheets, reading.tables),
   };
@@ -103,8 +106,8 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
 
   function hasDates({ cells }: FileSheet): boolean {
     return Object.values(cells).some((row) =>
-      Object.values(row).some(({ look, value }) => {
-        const format = look === undefined ? '' : (list.looks[look]?.format ?? '');
+      Object.values(row).some(({ style, value }) => {
+        const format = style === undefined ? '' : (list.styles[style]?.format ?? '');
         return (
           typeof value === 'number' && /[dy]/iu.test(format.replace(/"[^"]*"|\[[^\]]*\]/gu, ''))
         );

@@ -19,7 +19,7 @@ import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
 import { MADE, markText } from '../excel/marks.ts';
 import { errorResult, finishFile } from './finish-file.ts';
 import { callsOurs, formulaForFile, reckonsWithRanges } from '../formulas/file-formulas.ts';
-import { lookForFile } from './file-looks.ts';
+import { styleForFile } from './file-styles.ts';
 import type { FileCell, FileSheet, FileWorkbook } from './file-workbook.ts';
 import { soundTables } from './sound-tables.ts';
 import { escapeText, looksLikeError } from './xlsx-sheet.ts';
@@ -36,12 +36,12 @@ const WRITTEN = new Date(Date.UTC(2000, 0, 1));
  * @returns The bytes of an .xlsx file, the same for the same workbook.
  */
 export async function writeFileWorkbook(workbook: FileWorkbook): Promise<Uint8Array> {
-  const { title, font, looks, sheets, names } = workbook;
-  const styles = looks.map((look) => lookForFile(look, font));
+  const { title, font, styles, sheets, names } = workbook;
+  const cellStyles = styles.map((style) => styleForFile(style, font));
   const tables = soundTables(sheets);
   const bytes = await writeXlsx({
     sheets: sheets.map((sheet) => ({
-      ...xlsxSheet(sheet, styles),
+      ...xlsxSheet(sheet, cellStyles),
       tables: tables.get(sheet) ?? [],
     })),
     namedRanges: [
@@ -138,7 +138,7 @@ function xlsxCells(sheet: FileSheet, styles: readonly CellStyle[]): Map<string, 
   const made = new Map<string, XlsxCell>();
   for (const [row, cells] of Object.entries(sheet.cells)) {
     for (const [column, cell] of Object.entries(cells)) {
-      const style = cell.look === undefined ? undefined : styles[cell.look];
+      const style = cell.style === undefined ? undefined : styles[cell.style];
       made.set(`${row},${column}`, {
         ...(style === undefined ? {} : { style }),
         ...content(cell, Number(row), Number(column)),

@@ -96,13 +96,13 @@ function coveredStyles(sheet: SheetDescription): Map<string, StyleName> {
 }
 
 function xlsxCell({ value, formula, style = 'plain' }: CellDescription): XlsxCell {
-  const look = { style: cellStyle(style) };
+  const styled = { style: cellStyle(style) };
   const held = typeof value === 'string' ? escapeText(value) : value;
-  if (formula !== undefined) return { ...look, formula, formulaResult: held };
-  if (typeof held !== 'string') return { ...look, value: held };
-  if (held === '') return { ...look, value: null };
-  if (looksLikeError(held)) return { ...look, value: held, richText: [{ text: held }] };
-  return { ...look, value: held };
+  if (formula !== undefined) return { ...styled, formula, formulaResult: held };
+  if (typeof held !== 'string') return { ...styled, value: held };
+  if (held === '') return { ...styled, value: null };
+  if (looksLikeError(held)) return { ...styled, value: held, richText: [{ text: held }] };
+  return { ...styled, value: held };
 }
 
 /** Text that the writer would take for an error. */

@@ -1,6 +1,6 @@
 /** The workbook that stands on the page: its name, whether it was changed, and how another takes its place. */
 import { CommandType, type IWorkbookData } from '@univerjs/core';
-import type { Grid } from '../../hosts/grid/start-grid.ts';
+import type { Grid } from '../../hosts/grid/grid.ts';
 import type { WorkNow } from '../keep/kept-work.ts';
 
 export interface Desk {

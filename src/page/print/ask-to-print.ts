@@ -1,6 +1,6 @@
 /** Which sheet is to be printed, and its printing by the browser. */
-import type { Grid } from '../../hosts/grid/start-grid.ts';
-import { keptOfSheet } from '../../hosts/grid/kept.ts';
+import type { Grid } from '../../hosts/grid/grid.ts';
+import { readCustomData } from '../../hosts/grid/sheet-metadata.ts';
 import { ask } from '../shell/ask.ts';
 import { make } from '../shell/element.ts';
 import { printedFromGrid } from './printed-from-grid.ts';
@@ -14,7 +14,7 @@ export async function askToPrint(grid: Grid): Promise<void> {
   const book = grid.book();
   const sheets = book.getSheets().filter((sheet) => !sheet.isSheetHidden());
   const isOurs = (sheet: (typeof sheets)[number]): boolean =>
-    keptOfSheet(sheet.getSheet().getCustomMetadata())?.owner === 'tool';
+    readCustomData(sheet.getSheet().getCustomMetadata())?.owner === 'tool';
   const active = book.getActiveSheet().getSheetName();
   const setUps = sheets.find((sheet) => isOurs(sheet) && sheet.getSheetName() === FIRST);
   const isWritten = sheets.some((sheet) => isOurs(sheet) && sheet.getSheetName() === active);

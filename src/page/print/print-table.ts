@@ -1,13 +1,17 @@
-/** A sheet as HTML for the printer: tables with the sheet's own widths, heights, joins and looks. */
+/** A sheet as HTML for the printer: tables with the sheet's own widths, heights, joins and styles. */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { make } from '../shell/element.ts';
-import { lookCell } from './print-look.ts';
+import { styleCell } from './print-style.ts';
 import { keptTogether, partBlock, printBlocks, type Rows } from './print-blocks.ts';
 import type { PrintedPicture, PrintedSheet } from './printed-sheet.ts';
 
-const PAPER_WIDTHS_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
+const PAPER_WIDTHS_INCHES = {
+  letter: [8.5, 11],
+  a4: [210 / MM_PER_INCH, 297 / MM_PER_INCH],
+} as const;
 
 /**
  * @param addressOf An address for a picture's PNG.
@@ -95,7 +99,7 @@ function makeCells(
     }
     const content = rows[row]?.cells[column] ?? null;
     const next = rows[row]?.cells[(merge?.right ?? column) + 1]?.text ?? '';
-    if (content !== null) lookCell(cell, content, { scale, isNextBlank: next === '' });
+    if (content !== null) styleCell(cell, content, { scale, isNextBlank: next === '' });
     for (const picture of pictures) {
       if (picture.row !== row || picture.column !== column) continue;
       const image = make('img', { src: addressOf(picture), alt: picture.alt });

@@ -1,10 +1,10 @@
 /** What the grid shows of a sheet, taken for printing. */
 import { CellValueType, type ICellData, type IWorksheetData } from '@univerjs/core';
-import { keptOfSheet } from '../../hosts/grid/kept.ts';
-import { lookOfStyle } from '../../hosts/grid/look-style.ts';
-import type { Grid } from '../../hosts/grid/start-grid.ts';
+import { readCustomData } from '../../hosts/grid/sheet-metadata.ts';
+import { toFileStyle } from '../../hosts/grid/convert-style.ts';
+import type { Grid } from '../../hosts/grid/grid.ts';
 import { gridPictures } from '../../hosts/grid/to-file/grid-pictures.ts';
-import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
+import type { FileStyle } from '../../hosts/xlsx/file-workbook.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import { POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
@@ -35,16 +35,16 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
   );
   const shown =
     rows === 0 ? [] : sheet.getRange(0, 0, rows, Math.max(columns, 1)).getDisplayValues();
-  const looks = new Map<string, FileLook>();
+  const styles = new Map<string, FileStyle>();
   const cell = (row: number, column: number): PrintedCell | null => {
     const text = shown[row]?.[column] ?? '';
     const style = worksheet.getComposedCellStyle(row, column);
     const key = JSON.stringify(style);
-    const look = looks.get(key) ?? lookOfStyle(style, STANDARD_FONT);
-    looks.set(key, look);
-    if (text === '' && Object.keys(look).length === 0) return null;
+    const printed = styles.get(key) ?? toFileStyle(style, STANDARD_FONT);
+    styles.set(key, printed);
+    if (text === '' && Object.keys(printed).length === 0) return null;
     const isNumber = worksheet.getCell(row, column)?.t === CellValueType.NUMBER;
-    return { text, look, isNumber };
+    return { text, style: printed, isNumber };
   };
   return {
     name,
@@ -63,7 +63,7 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
       right: endColumn,
     })),
     pictures,
-    print: keptOfSheet(data.custom)?.print ?? usualPrint(name),
+    print: readCustomData(data.custom)?.print ?? usualPrint(name),
   };
 }
 
@@ -79,7 +79,7 @@ function picturesOn(grid: Grid, sheet: string): PrintedPicture[] {
   }));
 }
 
-/** As far as anything is written or drawn; a look alone is nothing to be printed. */
+/** As far as anything is written or drawn; a style alone is nothing to be printed. */
 function usedSize(
   data: IWorksheetData,
   pictures: readonly PrintedPicture[],

@@ -1,7 +1,7 @@
 /** A sheet as it is to be printed: sizes in points, texts as they are shown, pictures at their true size. */
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
-import type { FileLook } from '../../hosts/xlsx/file-workbook.ts';
+import type { FileStyle } from '../../hosts/xlsx/file-workbook.ts';
 
 export interface PrintedSheet {
   readonly name: string;
@@ -15,13 +15,13 @@ export interface PrintedSheet {
 
 export interface PrintedRow {
   readonly height: number;
-  /** By column; null for a blank cell without a look. */
+  /** By column; null for a blank cell without a style. */
   readonly cells: readonly (PrintedCell | null)[];
 }
 
 export interface PrintedCell {
   readonly text: string;
-  readonly look: FileLook;
+  readonly style: FileStyle;
   /** Numbers stand at the right where nothing else is said. */
   readonly isNumber: boolean;
 }

@@ -6,7 +6,7 @@ import type { JobFound } from '../job/job-found.ts';
 import type { PaneStore } from '../state/store.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
-import { breathe } from './breathe.ts';
+import { yieldNowAndThen } from '../../hosts/yield-to-browser.ts';
 
 /** While a person types on, the tables aren't read. */
 export const SETTLE_MS = 400;
@@ -33,7 +33,7 @@ export async function checkJob(tools: ActionTools): Promise<JobFound | undefined
     const found = await findJob(
       host,
       loaded,
-      breathe(() => performance.now()),
+      yieldNowAndThen(() => performance.now()),
     );
     if (found.ok) {
       result = found.value;
@@ -77,7 +77,7 @@ export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
 
 function isWrittenHere(store: PaneStore, name: string): boolean {
   const { reading, writing } = store.get();
-  const sheets = reading.found?.look.sheets ?? [];
+  const sheets = reading.found?.survey.sheets ?? [];
   const isLast = writing.kind === 'written' && writing.sheets.includes(name);
   return isLast || sheets.some((sheet) => sheet.ours && sheet.name === name);
 }

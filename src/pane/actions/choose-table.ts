@@ -23,7 +23,7 @@ export interface TableActions {
 export function tableActions(tools: ActionTools): TableActions {
   const { store, accept, run, services } = tools;
   const findPlace = (key: string | undefined): TablePlace | undefined =>
-    store.get().reading.found?.look.places.find((place) => place.key === key);
+    store.get().reading.found?.survey.places.find((place) => place.key === key);
 
   async function keep(change: (choices: Choices) => Choices): Promise<void> {
     const host = openHostOf(store.get());
@@ -32,7 +32,7 @@ export function tableActions(tools: ActionTools): TableActions {
     if (choices === undefined) return;
     const text = writeChoices(change(choices.value));
     if (accept(await host.remember(COLUMNS_NOTE, text)) === undefined) return;
-    const name = store.get().reading.found?.look.name ?? '';
+    const name = store.get().reading.found?.survey.name ?? '';
     if (host.kind === 'file') services.preferences.set(columnsPreference(name), text);
     store.send({ type: 'mapping ended' });
     await checkJob(tools);

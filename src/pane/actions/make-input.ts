@@ -35,10 +35,10 @@ export function inputActions(
   }
 
   async function writeInto(host: WorkbookHost, whole: WorkbookDescription): Promise<void> {
-    const look = accept(await host.look());
-    if (look === undefined) return;
+    const survey = accept(await host.survey());
+    if (survey === undefined) return;
     const tables = store.get().reading.found?.tables ?? [];
-    const description = missingSheets(whole, tables, look.value);
+    const description = missingSheets(whole, tables, survey.value);
     if (description.sheets.length === 0) {
       store.send({ type: 'done', notice: 'Every input sheet is here already.' });
       await checkJob(tools);

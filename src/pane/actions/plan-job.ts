@@ -7,7 +7,7 @@ import { openHostOf } from '../state/open-host.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import type { ActionTools } from './action-tools.ts';
-import { breathe, rest } from './breathe.ts';
+import { yieldNowAndThen, yieldToBrowser } from '../../hosts/yield-to-browser.ts';
 import { checkJob } from './check-job.ts';
 
 export interface PlanActions {
@@ -38,7 +38,7 @@ export function planActions(tools: ActionTools): PlanActions {
     const { turn } = store.get().planning;
     // A plan of a workbook that is no longer open is of no use to anybody.
     const isGone = (): boolean => openHostOf(store.get()) !== host;
-    await rest();
+    await yieldToBrowser();
     const { plan, faults, cautions } = await loaded.planJob(job, {
       signal: {
         get aborted() {
@@ -47,7 +47,7 @@ export function planActions(tools: ActionTools): PlanActions {
       },
       seconds,
       now,
-      pause: breathe(now),
+      pause: yieldNowAndThen(now),
       onProfile: (done, of, profile) =>
         store.send({
           type: 'planning moved',
@@ -56,7 +56,7 @@ export function planActions(tools: ActionTools): PlanActions {
         }),
       onProgress: (progress) => store.send({ type: 'planning moved', turn, progress }),
     });
-    await rest();
+    await yieldToBrowser();
     const result =
       plan === undefined ? undefined : { plan, fingerprint, wrong: loaded.checkJobPlan(plan) };
     if (isGone() || (wasStopped() && !isWorthKeeping(result, store.get().planning.result))) {
@@ -78,7 +78,7 @@ export function planActions(tools: ActionTools): PlanActions {
         stopping.asked = false;
         store.send({ type: 'planning begun', of: before.job.profiles.length });
         const { turn } = store.get().planning;
-        await rest();
+        await yieldToBrowser();
         // What was typed a moment ago belongs to the plan too.
         const found = await checkJob(tools);
         const loaded = await planner();

@@ -4,7 +4,7 @@ import type { Planner } from '../planner.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { load, type ActionTools } from './action-tools.ts';
-import { rest } from './breathe.ts';
+import { yieldToBrowser } from '../../hosts/yield-to-browser.ts';
 import { checkJob } from './check-job.ts';
 
 export interface CopyActions {
@@ -48,8 +48,8 @@ export function copyActions(tools: ActionTools): CopyActions {
     const loaded = await planner();
     if (loaded === undefined) return;
     // A large plan takes a while to be laid out: the screen is drawn before.
-    await rest();
-    const name = nameOf(found.look.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
+    await yieldToBrowser();
+    const name = nameOf(found.survey.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
     const bytes = await load(store, 'What writes files', () => make(loaded, result.plan));
     if (bytes === undefined) return;
     services.saveFile(name, bytes);

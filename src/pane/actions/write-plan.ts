@@ -9,7 +9,7 @@ import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
-import { rest } from './breathe.ts';
+import { yieldToBrowser } from '../../hosts/yield-to-browser.ts';
 
 export interface WriteActions {
   /** Writes at once where nothing is replaced; else asks first. */
@@ -39,7 +39,7 @@ export function writeActions(tools: ActionTools): WriteActions {
     const loaded = await planner();
     if (loaded === undefined) return undefined;
     // A large plan takes a while to be laid out: the screen is drawn before.
-    await rest();
+    await yieldToBrowser();
     const { keepsFormulas } = store.get();
     return { host, result, description: loaded.describePlan(result.plan, { keepsFormulas }) };
   }
@@ -69,14 +69,14 @@ export function writeActions(tools: ActionTools): WriteActions {
       run(async () => {
         if (isOccupied(store.get())) return;
         const ready = await prepare();
-        const look = ready === undefined ? undefined : accept(await ready.host.look());
-        if (ready === undefined || look === undefined) {
+        const survey = ready === undefined ? undefined : accept(await ready.host.survey());
+        if (ready === undefined || survey === undefined) {
           store.send({ type: 'writing dropped' });
           return;
         }
         const question = askWriting(
           ready.description.sheets.map(({ name }) => name),
-          look.value,
+          survey.value,
         );
         if (question.replaced.length > 0 && ready.host.can.writeInPlace) {
           store.send({ type: 'writing asked', question });

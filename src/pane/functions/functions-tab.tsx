@@ -2,10 +2,10 @@
 import { Button, Input, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { count } from '../../sheets/words/print-length.ts';
-import { Disclosure } from '../look/disclosure.tsx';
-import { Section } from '../look/section.tsx';
-import { StandingCautions } from '../look/standing-cautions.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Disclosure } from '../style/disclosure.tsx';
+import { Section } from '../style/section.tsx';
+import { StandingCautions } from '../style/standing-cautions.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { FunctionReference } from '../services.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
@@ -27,7 +27,7 @@ const useStyles = makeStyles({
 });
 
 export function FunctionsTab(): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { state, send, services } = usePane();
   const id = useId();
@@ -35,7 +35,7 @@ export function FunctionsTab(): ReactNode {
   const found = searchFunctions(services.functions, search);
   return (
     <Section title="Worksheet functions">
-      <label htmlFor={id} className={look.quiet}>
+      <label htmlFor={id} className={shared.quiet}>
         Search names, words and arguments
       </label>
       <Input
@@ -45,14 +45,14 @@ export function FunctionsTab(): ReactNode {
         value={search}
         onChange={(_, { value }) => send({ type: 'functions searched', search: value })}
       />
-      <p className={look.quiet} role="status">
+      <p className={shared.quiet} role="status">
         {found.length === 0
           ? 'No function has all of these words.'
           : count(found.length, 'function')}
       </p>
-      <ul className={look.plainList} aria-label="Functions">
+      <ul className={shared.plainList} aria-label="Functions">
         {found.map((one) => (
-          <li key={one.id} className={look.row}>
+          <li key={one.id} className={shared.row}>
             <FunctionEntry reference={one} />
           </li>
         ))}
@@ -63,7 +63,7 @@ export function FunctionsTab(): ReactNode {
 }
 
 function FunctionEntry({ reference }: { readonly reference: FunctionReference }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { state } = usePane();
   const { separator } = state.functions;
@@ -73,12 +73,12 @@ function FunctionEntry({ reference }: { readonly reference: FunctionReference })
       summary={
         <>
           {name}
-          <span className={mergeClasses(look.quiet, styles.gist)}>{gistOf(description)}</span>
+          <span className={mergeClasses(shared.quiet, styles.gist)}>{gistOf(description)}</span>
         </>
       }
     >
-      <p className={look.text}>{description}</p>
-      <p className={look.code}>{showCall(reference, separator)}</p>
+      <p className={shared.text}>{description}</p>
+      <p className={shared.code}>{showCall(reference, separator)}</p>
       <dl className={styles.arguments}>
         {parameters.map((one) => (
           <div key={one.name}>
@@ -89,7 +89,7 @@ function FunctionEntry({ reference }: { readonly reference: FunctionReference })
           </div>
         ))}
       </dl>
-      <code className={mergeClasses(look.code, styles.example)}>
+      <code className={mergeClasses(shared.code, styles.example)}>
         {showExample(example, separator)}
       </code>
       <PutExample reference={reference} />
@@ -98,7 +98,7 @@ function FunctionEntry({ reference }: { readonly reference: FunctionReference })
 }
 
 function PutExample({ reference }: { readonly reference: FunctionReference }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const reasonId = useId();
   const { state, actions } = usePane();
   const can = openHostOf(state)?.can.putFormulas === true;
@@ -114,12 +114,12 @@ function PutExample({ reference }: { readonly reference: FunctionReference }): R
         Put example into the selected cell
       </Button>
       {can ? null : (
-        <p id={reasonId} className={look.quiet}>
+        <p id={reasonId} className={shared.quiet}>
           Only where the workbook itself stands beside this pane.
         </p>
       )}
       {outcome?.id === reference.id ? (
-        <p className={look.text}>{outcome.ok ? outcome.text : `Not done: ${outcome.text}`}</p>
+        <p className={shared.text}>{outcome.ok ? outcome.text : `Not done: ${outcome.text}`}</p>
       ) : null}
     </>
   );

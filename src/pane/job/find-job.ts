@@ -7,7 +7,7 @@ import {
   type Fault,
   type Outcome,
 } from '../../core/faults/fault.ts';
-import type { WorkbookHost, WorkbookLook } from '../../hosts/host.ts';
+import type { WorkbookHost, WorkbookSurvey } from '../../hosts/host.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
 import { readHeadingUnits } from '../../planning/input/heading-units.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
@@ -17,9 +17,9 @@ import { readingOf, readShop } from '../../planning/input/read-shop.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import type { Planner } from '../planner.ts';
 import { readChoices, type Choices } from './choices.ts';
-import type { JobFound, TableStanding } from './job-found.ts';
+import type { JobFound, TableMatch } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
-import { missingTables, standTables } from './stand-tables.ts';
+import { missingTables, matchTables } from './match-tables.ts';
 
 export const COLUMNS_NOTE = 'columns';
 export const WRITTEN_NOTE = 'planned';
@@ -35,13 +35,13 @@ export async function findJob(
   planner: Planner,
   rest: () => Promise<void>,
 ): Promise<Outcome<JobFound>> {
-  const look = await host.look();
-  if (!look.ok) return look;
+  const survey = await host.survey();
+  if (!survey.ok) return survey;
   const kept = await host.recall(COLUMNS_NOTE);
   if (!kept.ok) return kept;
   const written = await host.recall(WRITTEN_NOTE);
   if (!written.ok) return written;
-  const tables = standTables(look.value.places, readChoices(kept.value));
+  const tables = matchTables(survey.value.places, readChoices(kept.value));
   const faults: Fault[] = [];
   const read: Read[] = [];
   for (const standing of tables) {
@@ -58,7 +58,7 @@ export async function findJob(
       : readHeadingUnits(table, columns, readingOf(shop)),
   );
   const raw = units.map(({ table }) => table);
-  const found = judge(planner, look.value, tables, raw, faults, written.value);
+  const found = judge(planner, survey.value, tables, raw, faults, written.value);
   const cautions = [...units.flatMap((one) => one.cautions), ...found.cautions];
   return ok({ ...found, cautions });
 }
@@ -77,7 +77,7 @@ export async function recallChoices(host: WorkbookHost): Promise<Outcome<Choices
 
 async function readStanding(
   host: WorkbookHost,
-  { name, place, choice }: TableStanding,
+  { name, place, choice }: TableMatch,
 ): Promise<Outcome<RawTable> | undefined> {
   if (place === undefined) return undefined;
   const table = await host.readTable(place, name);
@@ -101,13 +101,13 @@ function columnsTwice(table: RawTable, columns: ColumnMap): Fault[] {
 
 function judge(
   planner: Planner,
-  look: WorkbookLook,
-  tables: readonly TableStanding[],
+  survey: WorkbookSurvey,
+  tables: readonly TableMatch[],
   raw: readonly RawTable[],
   unread: readonly Fault[],
   writtenFrom: string | undefined,
 ): JobFound {
-  const source = look.name === '' ? 'this workbook' : look.name;
+  const source = survey.name === '' ? 'this workbook' : survey.name;
   const { job, ...reading } = planner.readJob(raw, source);
   // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
   const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
@@ -120,7 +120,7 @@ function judge(
   const profiles = profileTable === undefined ? [] : readProfiles(profileTable, lengths, unheard);
   const complete = faults.length === 0 && missingTables(tables).length === 0;
   return {
-    look,
+    survey,
     tables,
     job: complete ? job : undefined,
     shop: shop.shop,

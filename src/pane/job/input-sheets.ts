@@ -1,12 +1,12 @@
 /** Which input sheets are to be made beside what a workbook has already. */
-import type { WorkbookLook } from '../../hosts/host.ts';
+import type { WorkbookSurvey } from '../../hosts/host.ts';
 import { sameName } from '../../planning/job.ts';
 import type {
   SheetDescription,
   ValidationDescription,
   WorkbookDescription,
 } from '../../sheets/grammar/description.ts';
-import type { TableStanding } from './job-found.ts';
+import type { TableMatch } from './job-found.ts';
 
 /**
  * Of the whole input workbook only the sheets whose table stands nowhere yet, and the How to where
@@ -14,10 +14,10 @@ import type { TableStanding } from './job-found.ts';
  */
 export function missingSheets(
   whole: WorkbookDescription,
-  tables: readonly TableStanding[],
-  look: WorkbookLook,
+  tables: readonly TableMatch[],
+  survey: WorkbookSurvey,
 ): WorkbookDescription {
-  const has = (name: string): boolean => look.sheets.some((sheet) => sameName(sheet.name, name));
+  const has = (name: string): boolean => survey.sheets.some((sheet) => sameName(sheet.name, name));
   const wanted = whole.sheets.filter(({ name }) => {
     const standing = tables.find((table) => sameName(table.name, name));
     if (standing === undefined) return !has(name);

@@ -1,15 +1,15 @@
 /** What the pane knows of the workbook's job after one reading of it. */
 import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
-import type { TablePlace, WorkbookLook } from '../../hosts/host.ts';
+import type { TablePlace, WorkbookSurvey } from '../../hosts/host.ts';
 import type { CoveProfile, Job } from '../../planning/job.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { TableChoice } from './choices.ts';
 
 export interface JobFound {
-  readonly look: WorkbookLook;
+  readonly survey: WorkbookSurvey;
   /** Runs, Openings, Profiles, Shop and Stock, each with the place that it stands in. */
-  readonly tables: readonly TableStanding[];
+  readonly tables: readonly TableMatch[];
   /** Present where nothing is at fault and no table is missing. */
   readonly job: Job | undefined;
   /** In force: the usual values where Shop leaves them open. */
@@ -24,7 +24,7 @@ export interface JobFound {
   readonly writtenFrom: string | undefined;
 }
 
-export interface TableStanding {
+export interface TableMatch {
   readonly name: JobTableName;
   readonly required: boolean;
   readonly place: TablePlace | undefined;

@@ -1,10 +1,10 @@
 /** The workbook and its tables, what is wrong in them, and the shop's settings in force. */
 import { Button } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import { FindingList } from '../look/finding-list.tsx';
-import { Message } from '../look/messages.tsx';
-import { Section } from '../look/section.tsx';
-import { useLook } from '../look/use-look.ts';
+import { FindingList } from '../style/finding-list.tsx';
+import { Message } from '../style/messages.tsx';
+import { Section } from '../style/section.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { sayStale } from '../plan/say-stale.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound } from './job-found.ts';
@@ -15,19 +15,19 @@ import { SettingsList } from './settings-list.tsx';
 import { TableList } from './table-list.tsx';
 
 export function JobTab(): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { workbook, reading } = usePane().state;
-  if (workbook.kind === 'awaited') return <p className={look.text}>Looking for the workbook…</p>;
+  if (workbook.kind === 'awaited') return <p className={shared.text}>Looking for the workbook…</p>;
   if (workbook.kind === 'none') return <NoWorkbook why={workbook.why} />;
   const { found } = reading;
   const isFile = workbook.host.kind === 'file';
   return (
     <>
       <Section
-        title={found?.look.name === '' || found === undefined ? 'Workbook' : found.look.name}
+        title={found?.survey.name === '' || found === undefined ? 'Workbook' : found.survey.name}
       >
         {isFile ? (
-          <p className={look.text}>
+          <p className={shared.text}>
             Opened here as a file, which stays as it is: what is made goes into new files.
           </p>
         ) : null}
@@ -42,16 +42,16 @@ export function JobTab(): ReactNode {
 
 /** Why nothing is read yet stands here too, since above it may have been put away. */
 function NotRead(): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { reading, trouble } = usePane().state;
   const { failed, busy } = reading;
   if (failed === undefined || busy) {
-    return <p className={look.text}>{busy ? 'Reading the tables…' : 'Not read yet.'}</p>;
+    return <p className={shared.text}>{busy ? 'Reading the tables…' : 'Not read yet.'}</p>;
   }
   const isTooOld = failed.some(({ code }) => code === 'host.too-old');
   return (
     <>
-      <p className={look.text}>
+      <p className={shared.text}>
         {trouble === failed
           ? 'The workbook could not be read.'
           : failed.map(({ message }) => message).join(' ')}
@@ -65,14 +65,14 @@ function Checks(props: {
   readonly found: JobFound | undefined;
   readonly busy: boolean;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { actions, state } = usePane();
   const { found, busy } = props;
   const stale = sayStale(state);
   return (
     <Section title="Checks">
-      <div className={look.spread}>
-        <span className={look.strong}>
+      <div className={shared.spread}>
+        <span className={shared.strong}>
           {found === undefined ? 'Nothing to check yet' : sayChecks(found)}
         </span>
         <Button size="small" disabledFocusable={busy} onClick={() => void actions.checkAgain()}>

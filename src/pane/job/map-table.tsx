@@ -4,15 +4,15 @@ import { useId, type ReactNode } from 'react';
 import type { TablePlace } from '../../hosts/host.ts';
 import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
 import { count } from '../../sheets/words/print-length.ts';
-import { Disclosure } from '../look/disclosure.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Disclosure } from '../style/disclosure.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { MappingState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
-import type { TableStanding } from './job-found.ts';
+import type { TableMatch } from './job-found.ts';
 import { otherUnit, sayUnit } from '../../planning/input/heading-units.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './stand-tables.ts';
+import { sayPlace } from './match-tables.ts';
 
 const useStyles = makeStyles({
   panel: {
@@ -36,10 +36,10 @@ const useStyles = makeStyles({
 export function MapTable(props: {
   readonly mapping: MappingState;
   readonly places: readonly TablePlace[];
-  readonly standing: TableStanding;
+  readonly standing: TableMatch;
   readonly close: () => void;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { actions, state } = usePane();
   const id = useId();
@@ -51,7 +51,7 @@ export function MapTable(props: {
   const unfilled = unfilledColumns(table, columns);
   return (
     <div className={styles.panel} role="group" aria-label={`A table for ${table}`}>
-      <label htmlFor={id} className={look.text}>
+      <label htmlFor={id} className={shared.text}>
         {`Which table is ${table}?`}
       </label>
       <Select
@@ -71,7 +71,7 @@ export function MapTable(props: {
       </Select>
       {place === undefined ? null : (
         <>
-          <p className={look.quiet} style={{ marginBlock: '8px 4px' }}>
+          <p className={shared.quiet} style={{ marginBlock: '8px 4px' }}>
             {`Which of your columns stands for which of ours? Guessed where it can be; your table stays as it is. Bare numbers are lengths in ${shopUnit}, but where a heading names another unit.`}
           </p>
           {headings
@@ -99,11 +99,11 @@ export function MapTable(props: {
               ))}
           </Disclosure>
           {unfilled.length === 0 ? null : (
-            <p className={look.text}>{`${sayList(unfilled)} still needed.`}</p>
+            <p className={shared.text}>{`${sayList(unfilled)} still needed.`}</p>
           )}
         </>
       )}
-      <div className={look.buttons} style={{ marginBlockEnd: 0 }}>
+      <div className={shared.buttons} style={{ marginBlockEnd: 0 }}>
         <Button
           appearance="primary"
           disabledFocusable={place === undefined || unfilled.length > 0}
@@ -127,7 +127,7 @@ function ColumnPair(props: {
   readonly place: TablePlace;
 }): ReactNode {
   const styles = useStyles();
-  const look = useLook();
+  const shared = useSharedStyles();
   const { send, state } = usePane();
   const id = useId();
   const { heading, required, mapping, place } = props;
@@ -151,7 +151,7 @@ function ColumnPair(props: {
         ))}
       </Select>
       {unit === undefined ? null : (
-        <span className={mergeClasses(look.quiet, styles.unit)}>
+        <span className={mergeClasses(shared.quiet, styles.unit)}>
           {`Its bare numbers are read as ${sayUnit(unit)}.`}
         </span>
       )}

@@ -1,7 +1,7 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
 import { useEffect, useState, type DragEvent, type ReactNode } from 'react';
-import { Section } from '../look/section.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Section } from '../style/section.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { NoWorkbook as NoWorkbookReason } from '../services.ts';
 import { usePane } from '../use-pane.ts';
 import { OpenFile } from './open-file.tsx';
@@ -24,7 +24,7 @@ const WHY: Readonly<Record<NoWorkbookReason, string>> = {
 
 /** No workbook stands beside the pane: a file is opened in its place, or made. */
 export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { actions, state } = usePane();
   const [over, setOver] = useState(false);
@@ -47,12 +47,12 @@ export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNo
   return (
     <>
       <Section title="Open your trim list">
-        <p className={look.text}>
+        <p className={shared.text}>
           {WHY[why]} A workbook saved as .xlsx can be opened here: it is read, checked and planned,
           and the sheets come as a file to keep.
         </p>
         {why === 'no library' ? (
-          <div className={look.buttons}>
+          <div className={shared.buttons}>
             <Button size="small" onClick={() => window.location.reload()}>
               Load the pane again
             </Button>
@@ -68,17 +68,17 @@ export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNo
           onDrop={drop}
         >
           <OpenFile label="Open a workbook (.xlsx)" primary />
-          <p className={look.quiet} style={{ margin: 0 }}>
+          <p className={shared.quiet} style={{ margin: 0 }}>
             or drop it here
           </p>
         </div>
       </Section>
       <Section title="Begin with a new one">
-        <p className={look.text}>
+        <p className={shared.text}>
           A workbook with the sheets Runs, Openings, Profiles, Shop and Stock to fill in; or the
           same filled in, the trim of an invented library.
         </p>
-        <div className={look.buttons}>
+        <div className={shared.buttons}>
           <Button disabledFocusable={working} onClick={() => void actions.makeInput('blank')}>
             Save a blank workbook
           </Button>

@@ -1,15 +1,15 @@
 import { Button } from '@fluentui/react-components';
 import { useRef, type ReactNode } from 'react';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
 
 /** A button that asks for an .xlsx and opens it in the pane. */
 export function OpenFile(props: { readonly label: string; readonly primary?: boolean }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { actions } = usePane();
   const input = useRef<HTMLInputElement>(null);
   return (
-    <div className={look.buttons}>
+    <div className={shared.buttons}>
       <input
         ref={input}
         type="file"

@@ -1,8 +1,8 @@
 import { Link, makeStyles, tokens } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import { Disclosure } from '../look/disclosure.tsx';
-import { Section } from '../look/section.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Disclosure } from '../style/disclosure.tsx';
+import { Section } from '../style/section.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound, SettingRow } from './job-found.ts';
@@ -21,20 +21,20 @@ const useStyles = makeStyles({
 
 /** The settings in force. They live in the Shop sheet and are changed there. */
 export function SettingsList({ found }: { readonly found: JobFound }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { settings } = found;
   return (
     <Section title="Shop settings">
-      <p className={look.text}>{sayUsualCount(found)}</p>
+      <p className={shared.text}>{sayUsualCount(found)}</p>
       <Disclosure summary="Settings in force">
-        <ul className={look.plainList}>
+        <ul className={shared.plainList}>
           {settings.map((setting) => (
             <li key={setting.name} className={styles.row}>
               <SettingName setting={setting} />
               <span className={styles.value}>
                 {setting.value}
-                {setting.usual ? <span className={look.quiet}> usual value</span> : null}
+                {setting.usual ? <span className={shared.quiet}> usual value</span> : null}
               </span>
             </li>
           ))}

@@ -3,12 +3,12 @@ import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/reac
 import { useEffect, useId, useRef, type ReactNode } from 'react';
 import { sameName } from '../../planning/job.ts';
 import { count } from '../../sheets/words/print-length.ts';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
-import type { JobFound, TableStanding } from './job-found.ts';
+import type { JobFound, TableMatch } from './job-found.ts';
 import { MapTable } from './map-table.tsx';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './stand-tables.ts';
+import { sayPlace } from './match-tables.ts';
 
 const useStyles = makeStyles({
   // Where letters are large and the pane is narrow, what doesn't fit goes to the next line.
@@ -20,10 +20,10 @@ const useStyles = makeStyles({
 });
 
 export function TableList({ found }: { readonly found: JobFound }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   return (
     <>
-      <ul className={look.plainList} aria-label="Tables of the job">
+      <ul className={shared.plainList} aria-label="Tables of the job">
         {found.tables.map((standing) => (
           <TableRow key={standing.name} standing={standing} found={found} />
         ))}
@@ -33,11 +33,8 @@ export function TableList({ found }: { readonly found: JobFound }): ReactNode {
   );
 }
 
-function TableRow(props: {
-  readonly standing: TableStanding;
-  readonly found: JobFound;
-}): ReactNode {
-  const look = useLook();
+function TableRow(props: { readonly standing: TableMatch; readonly found: JobFound }): ReactNode {
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { state, send, actions } = usePane();
   const opener = useRef<HTMLButtonElement | null>(null);
@@ -45,7 +42,7 @@ function TableRow(props: {
   const { name, place, alike, required } = standing;
   const missing = required && place === undefined;
   const mapping = state.mapping?.table === name ? state.mapping : undefined;
-  const places = found.look.places;
+  const places = found.survey.places;
   const lacking = lackingColumns(standing, found);
   const close = (): void => send({ type: 'mapping ended' });
   // However it is closed, the keyboard goes back to the button that opened it.
@@ -56,10 +53,10 @@ function TableRow(props: {
     wasOpen.current = mapping !== undefined;
   }, [mapping, isClosed]);
   return (
-    <li className={look.row}>
+    <li className={shared.row}>
       <div className={styles.line}>
-        <span className={mergeClasses(look.strong, styles.name)}>{name}</span>
-        <span className={mergeClasses(look.quiet, styles.stand, missing && styles.missing)}>
+        <span className={mergeClasses(shared.strong, styles.name)}>{name}</span>
+        <span className={mergeClasses(shared.quiet, styles.stand, missing && styles.missing)}>
           {sayStand(standing)}
         </span>
         {places.length === 0 ? null : (
@@ -80,7 +77,7 @@ function TableRow(props: {
       </div>
       {alike.length > 0 && place === undefined ? <Alike standing={standing} /> : null}
       {lacking.length > 0 && mapping === undefined ? (
-        <p className={look.quiet} style={{ margin: 0 }}>
+        <p className={shared.quiet} style={{ margin: 0 }}>
           {`Has no column headed ${sayList(lacking)}. Headed otherwise? Say under Change which of its columns is meant.`}
         </p>
       ) : null}
@@ -92,7 +89,7 @@ function TableRow(props: {
 }
 
 /** Needed columns that the table has under no heading of ours, or no longer under the chosen one. */
-function lackingColumns({ place }: TableStanding, { faults }: JobFound): readonly string[] {
+function lackingColumns({ place }: TableMatch, { faults }: JobFound): readonly string[] {
   return faults
     .filter(({ code, where }) => {
       const isHere = where !== undefined && 'sheet' in where && where.sheet === place?.sheet;
@@ -101,7 +98,7 @@ function lackingColumns({ place }: TableStanding, { faults }: JobFound): readonl
     .map(({ argument }) => argument);
 }
 
-function sayStand({ name, required, place, alike, choice }: TableStanding): string {
+function sayStand({ name, required, place, alike, choice }: TableMatch): string {
   if (place !== undefined) {
     const chosen = choice?.columns === undefined ? '' : ', by your choice of columns';
     const rows = count(place.rowCount, 'row');
@@ -113,14 +110,14 @@ function sayStand({ name, required, place, alike, choice }: TableStanding): stri
 }
 
 /** Several tables could be this one: the person says which. */
-function Alike({ standing }: { readonly standing: TableStanding }): ReactNode {
-  const look = useLook();
+function Alike({ standing }: { readonly standing: TableMatch }): ReactNode {
+  const shared = useSharedStyles();
   const { actions } = usePane();
   const id = useId();
   const { name, alike } = standing;
   return (
     <>
-      <label htmlFor={id} className={look.quiet}>
+      <label htmlFor={id} className={shared.quiet}>
         {`${alike.length} tables could be ${name}. Which one is it?`}
       </label>
       <Select
@@ -143,8 +140,8 @@ function Alike({ standing }: { readonly standing: TableStanding }): ReactNode {
 }
 
 /** Offers the sheets that aren't there; the demo only where nothing of the person's own is. */
-function MakeSheets({ tables }: { readonly tables: readonly TableStanding[] }): ReactNode {
-  const look = useLook();
+function MakeSheets({ tables }: { readonly tables: readonly TableMatch[] }): ReactNode {
+  const shared = useSharedStyles();
   const { actions, state } = usePane();
   const absent = tables.filter(({ place, alike }) => place === undefined && alike.length === 0);
   if (absent.length === 0) return null;
@@ -155,13 +152,13 @@ function MakeSheets({ tables }: { readonly tables: readonly TableStanding[] }): 
   return (
     <>
       {needed ? (
-        <p className={look.text} style={{ marginBlockStart: 8 }}>
+        <p className={shared.text} style={{ marginBlockStart: 8 }}>
           {none
             ? 'There are no input tables here yet. Make sheets to fill in, or choose tables that you have.'
             : 'Make the missing sheets, or choose tables that you have.'}
         </p>
       ) : null}
-      <div className={look.buttons}>
+      <div className={shared.buttons}>
         <Button
           appearance={needed ? 'primary' : 'secondary'}
           {...(needed ? {} : { size: 'small' })}

@@ -1,6 +1,6 @@
 import { ProgressBar } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PlanProgress } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { sayProgress } from './say-progress.ts';
@@ -8,14 +8,14 @@ import { sayProgress } from './say-progress.ts';
 const BOUND = { currency: '', decimalSign: '.' } as const;
 
 export function PlanProgressView({ progress }: { readonly progress: PlanProgress }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { found } = usePane().state.reading;
   const { share, phase, cost } = sayProgress(progress, found?.shop ?? BOUND);
   return (
     <div>
-      <p className={look.text}>{phase}</p>
+      <p className={shared.text}>{phase}</p>
       <ProgressBar value={share} max={1} aria-label="Planning" thickness="large" />
-      <p className={look.quiet}>{cost ?? ' '}</p>
+      <p className={shared.quiet}>{cost ?? ' '}</p>
     </div>
   );
 }

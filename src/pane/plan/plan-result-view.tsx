@@ -1,19 +1,19 @@
 import type { ReactNode } from 'react';
 import { printExact } from '../../sheets/words/print-length.ts';
-import { Disclosure } from '../look/disclosure.tsx';
-import { FindingList } from '../look/finding-list.tsx';
-import { Message } from '../look/messages.tsx';
-import { NumberList } from '../look/number-list.tsx';
-import { Section } from '../look/section.tsx';
-import { StandingCautions } from '../look/standing-cautions.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Disclosure } from '../style/disclosure.tsx';
+import { FindingList } from '../style/finding-list.tsx';
+import { Message } from '../style/messages.tsx';
+import { NumberList } from '../style/number-list.tsx';
+import { Section } from '../style/section.tsx';
+import { StandingCautions } from '../style/standing-cautions.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { sayProfiles, sayResult } from './say-result.ts';
 import { WriteSheets } from './write-sheets.tsx';
 
 export function PlanResultView({ result }: { readonly result: PlanResult }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state } = usePane();
   const { plan, fingerprint, wrong } = result;
   const { shop } = plan.job;
@@ -30,17 +30,17 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
   return (
     <Section title="What it comes to">
       {plan.profiles.length === 0 ? (
-        <p className={look.text}>There is nothing left to plan: every run is marked as done.</p>
+        <p className={shared.text}>There is nothing left to plan: every run is marked as done.</p>
       ) : (
         <>
           <NumberList rows={sayResult(plan)} />
           <Disclosure summary="Profile by profile">
-            <ul className={look.plainList}>
+            <ul className={shared.plainList}>
               {sayProfiles(plan).map(({ name, text, bound }) => (
-                <li key={name} className={look.row}>
-                  <div className={look.strong}>{name}</div>
+                <li key={name} className={shared.row}>
+                  <div className={shared.strong}>{name}</div>
                   <div>{text}</div>
-                  <div className={look.quiet}>{bound}</div>
+                  <div className={shared.quiet}>{bound}</div>
                 </li>
               ))}
             </ul>

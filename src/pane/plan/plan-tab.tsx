@@ -2,11 +2,11 @@
 import { Button } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayFault } from '../../core/faults/fault.ts';
-import { whyNoPlan } from '../job/stand-tables.ts';
-import { FindingList } from '../look/finding-list.tsx';
-import { Message } from '../look/messages.tsx';
-import { Section } from '../look/section.tsx';
-import { useLook } from '../look/use-look.ts';
+import { whyNoPlan } from '../job/match-tables.ts';
+import { FindingList } from '../style/finding-list.tsx';
+import { Message } from '../style/messages.tsx';
+import { Section } from '../style/section.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PaneState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { isOccupied } from '../state/is-occupied.ts';
@@ -18,7 +18,7 @@ import { SecondsField } from './seconds-field.tsx';
 import { sayStale } from './say-stale.ts';
 
 export function PlanTab(): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state, actions } = usePane();
   const reasonId = useId();
   const { planning } = state;
@@ -37,7 +37,7 @@ export function PlanTab(): ReactNode {
       <Section title="Plan">
         {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
         <SecondsField isWrong={!typed.ok} />
-        <div className={look.buttons}>
+        <div className={shared.buttons}>
           {/* One button throughout, so that a keyboard stays where it is. */}
           <Button
             appearance={running === undefined ? 'primary' : 'secondary'}
@@ -49,7 +49,7 @@ export function PlanTab(): ReactNode {
           </Button>
         </div>
         {reason === undefined ? null : (
-          <p id={reasonId} className={look.text}>
+          <p id={reasonId} className={shared.text}>
             {reason}
           </p>
         )}

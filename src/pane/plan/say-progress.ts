@@ -1,6 +1,5 @@
 /** How far a planning has come, in words and as a share. */
-import { formatNumber } from '../../core/units/format-number.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
+import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import { sayMoney } from '../../sheets/words/say-money.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { PlanningState, PlanProgress } from '../state/pane-state.ts';

@@ -1,8 +1,7 @@
 /** A plan at a glance, in words. */
 import Fraction from 'fraction.js';
-import { formatFixed } from '../../core/units/format-number.ts';
+import { formatFixed, type DecimalSign } from '../../core/units/format-number.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
 import {
   hoursOf,
   type CuttingGroup,

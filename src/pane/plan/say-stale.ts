@@ -5,8 +5,8 @@ export function sayStale({ reading, planning }: PaneState): string | undefined {
   const { found } = reading;
   const { result } = planning;
   if (found === undefined) return undefined;
-  const { fingerprint, writtenFrom, look } = found;
-  const isWritten = writtenFrom !== undefined && look.sheets.some(({ ours }) => ours);
+  const { fingerprint, writtenFrom, survey } = found;
+  const isWritten = writtenFrom !== undefined && survey.sheets.some(({ ours }) => ours);
   if (isWritten && writtenFrom !== fingerprint) {
     return 'The inputs have changed since the sheets were written: plan and write them again before anybody cuts by them.';
   }

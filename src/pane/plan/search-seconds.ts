@@ -1,6 +1,7 @@
 /** How long the pane looks for a cheaper plan, as it is typed. */
 import { failed, fault, type Outcome } from '../../core/faults/fault.ts';
-import { parseNumber, type DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
+import { parseNumber } from '../../core/units/number.ts';
 
 export const SECONDS_LABEL = 'Seconds to look for a cheaper plan';
 export const USUAL_SECONDS = '20';

@@ -1,6 +1,6 @@
 import { Input, makeStyles } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
 import { SECONDS_LABEL } from './search-seconds.ts';
 
@@ -11,7 +11,7 @@ const useStyles = makeStyles({
 
 /** @param isWrong What is typed is no such number; why not is said under the button. */
 export function SecondsField(props: { readonly isWrong: boolean }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { state, send } = usePane();
   const id = useId();
@@ -30,7 +30,7 @@ export function SecondsField(props: { readonly isWrong: boolean }): ReactNode {
         aria-describedby={`${id}-hint`}
         onChange={(_, { value }) => send({ type: 'planning seconds typed', seconds: value })}
       />
-      <span id={`${id}-hint`} className={look.quiet}>
+      <span id={`${id}-hint`} className={shared.quiet}>
         At most, or until it is proven that none is cheaper; 0 is the quick plan alone.
       </span>
     </div>

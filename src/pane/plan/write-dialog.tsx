@@ -2,8 +2,8 @@
 import { Button } from '@fluentui/react-components';
 import { useState, type ReactNode } from 'react';
 import { sayList } from '../job/say-findings.ts';
-import { Modal } from '../look/modal.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Modal } from '../style/modal.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { WriteQuestion } from '../state/pane-state.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
@@ -37,21 +37,21 @@ export function WriteDialog(): ReactNode {
 }
 
 function Question({ question }: { readonly question: WriteQuestion }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const canUndo = openHostOf(usePane().state)?.can.undoWrites === true;
   const { replaced, added, pointing } = question;
   return (
     <>
-      <p className={look.text}>
+      <p className={shared.text}>
         {`${sayList(replaced)} ${replaced.length === 1 ? 'was' : 'were'} made here before and will be replaced, with anything that was typed there since.`}
         {added.length === 0 ? '' : ` ${sayList(added)} will be added.`}
       </p>
       {pointing.map(({ sheet, cells }) => (
-        <p key={sheet} className={look.text}>
+        <p key={sheet} className={shared.text}>
           {`${sayList(cells)} ${cells.length === 1 ? 'points' : 'point'} into ${sheet} and will lose ${cells.length === 1 ? 'its value' : 'their values'}.`}
         </p>
       ))}
-      <p className={look.text}>
+      <p className={shared.text}>
         {canUndo ? (
           'Undo brings the sheets back as they were.'
         ) : (

@@ -2,8 +2,8 @@
 import { Button, Checkbox, ProgressBar } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayWritten } from '../job/say-findings.ts';
-import { Message } from '../look/messages.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Message } from '../style/messages.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
@@ -17,7 +17,7 @@ export function WriteSheets({
   readonly isOld: boolean;
   readonly hasSetUps: boolean;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state, send, actions } = usePane();
   const { writing, busy, keepsFormulas } = state;
   const reasonId = useId();
@@ -35,7 +35,7 @@ export function WriteSheets({
           label="Keep the set-up numbers as formulas"
         />
       ) : null}
-      <div className={look.buttons}>
+      <div className={shared.buttons}>
         <Button appearance="primary" {...blocked} onClick={() => void actions.askToWrite()}>
           {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
         </Button>
@@ -47,7 +47,7 @@ export function WriteSheets({
         </Button>
       </div>
       {isOld ? (
-        <p id={reasonId} className={look.text}>
+        <p id={reasonId} className={shared.text}>
           This plan is of inputs that have changed since: plan again, then it can be written.
         </p>
       ) : null}

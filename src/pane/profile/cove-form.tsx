@@ -2,8 +2,8 @@
 import { Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { COVE_SIZES, type SizeKey } from '../../core/cove/cove-sizes.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
-import { useLook } from '../look/use-look.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 import { COVE_FIELDS, type TypedCove } from './cove-fields.ts';
@@ -28,12 +28,12 @@ export function CoveForm(props: {
   readonly answer: ProfileAnswer;
   readonly unit: LengthUnit;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const unit = props.unit === 'mm' ? 'millimetres' : 'inches';
   return (
     <>
-      <p className={look.quiet} style={{ marginBlock: '0 6px' }}>
+      <p className={shared.quiet} style={{ marginBlock: '0 6px' }}>
         {`Lengths such as 3 1/2" or 90 mm; a bare number is in ${unit}. Tried here only: what is to be made stands in Profiles.`}
       </p>
       <div className={styles.grid}>
@@ -50,7 +50,7 @@ function CoveInput(props: {
   readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { send } = usePane();
   const id = useId();
@@ -77,7 +77,7 @@ function CoveInput(props: {
           <span className={styles.invalid} aria-hidden="true">
             see below
           </span>
-          <span id={`${id}-wrong`} className={look.hidden}>
+          <span id={`${id}-wrong`} className={shared.hidden}>
             {wrong}
           </span>
         </>

@@ -2,12 +2,12 @@
 import { Button, Select } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { printExact } from '../../sheets/words/print-length.ts';
-import { Disclosure } from '../look/disclosure.tsx';
-import { FindingList } from '../look/finding-list.tsx';
-import { NumberList } from '../look/number-list.tsx';
-import { Section } from '../look/section.tsx';
-import { StandingCautions } from '../look/standing-cautions.tsx';
-import { useLook } from '../look/use-look.ts';
+import { Disclosure } from '../style/disclosure.tsx';
+import { FindingList } from '../style/finding-list.tsx';
+import { NumberList } from '../style/number-list.tsx';
+import { Section } from '../style/section.tsx';
+import { StandingCautions } from '../style/standing-cautions.tsx';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
@@ -47,16 +47,16 @@ function withoutPlace(faults: ProfileAnswer['faults']): ProfileAnswer['faults'] 
 }
 
 function Choice({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state, send } = usePane();
   const id = useId();
   const { coves, name } = chosen;
   return (
-    <div className={look.field}>
+    <div className={shared.field}>
       <label htmlFor={id}>Profile being worked on</label>
       <Select
         id={id}
-        className={look.select}
+        className={shared.select}
         value={name}
         onChange={(_, { value }) =>
           value === OWN_COVE
@@ -81,14 +81,14 @@ function begin({ answer, shop, typed }: ChosenProfile): TypedCove {
 }
 
 function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { state, send, actions } = usePane();
   const { profile, shop } = chosen.answer;
   if (profile === undefined) return null;
   return (
     <>
-      <p className={look.text}>{sayProfile(profile, shop)}</p>
-      <div className={look.buttons}>
+      <p className={shared.text}>{sayProfile(profile, shop)}</p>
+      <div className={shared.buttons}>
         <Button
           size="small"
           onClick={() => send({ type: 'own cove typed', typed: typeProfile(profile, shop) })}
@@ -106,7 +106,7 @@ function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
 }
 
 function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const { setUp, shop } = answer;
   const cautions = (
     <>
@@ -122,7 +122,7 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
   if (setUp === undefined) {
     return (
       <Section title="Set-up">
-        <p className={look.text}>No set-up: this can’t be made as it stands.</p>
+        <p className={shared.text}>No set-up: this can’t be made as it stands.</p>
         {cautions}
       </Section>
     );
@@ -131,20 +131,20 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
   return (
     <Section title="Set-up">
       {cautions}
-      <h3 className={look.minorHeading}>The saw</h3>
+      <h3 className={shared.minorHeading}>The saw</h3>
       <NumberList rows={words.saw} />
-      <h3 className={look.minorHeading}>The rails</h3>
+      <h3 className={shared.minorHeading}>The rails</h3>
       <NumberList rows={words.rails} />
-      <h3 className={look.minorHeading}>The passes</h3>
+      <h3 className={shared.minorHeading}>The passes</h3>
       <Disclosure summary={`Heights of the ${words.passes.length} passes`}>
         <ol style={{ margin: 0, paddingInlineStart: 28 }}>
           {words.passes.map((height, index) => (
             <li key={index}>{height}</li>
           ))}
         </ol>
-        <p className={look.quiet}>Highest tooth above the table.</p>
+        <p className={shared.quiet}>Highest tooth above the table.</p>
       </Disclosure>
-      <h3 className={look.minorHeading}>The blank</h3>
+      <h3 className={shared.minorHeading}>The blank</h3>
       <NumberList rows={words.blank} />
     </Section>
   );

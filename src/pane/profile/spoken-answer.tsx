@@ -1,5 +1,5 @@
 import { useEffect, useState, type ReactNode } from 'react';
-import { useLook } from '../look/use-look.ts';
+import { useSharedStyles } from '../style/shared-styles.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
 import { sayAnswer } from './say-answer.ts';
 
@@ -7,7 +7,7 @@ import { sayAnswer } from './say-answer.ts';
 const REST_MS = 900;
 
 export function SpokenAnswer({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const text = sayAnswer(answer);
   const [spoken, setSpoken] = useState('');
   useEffect(() => {
@@ -15,7 +15,7 @@ export function SpokenAnswer({ answer }: { readonly answer: ProfileAnswer }): Re
     return () => clearTimeout(timer);
   }, [text]);
   return (
-    <div role="status" aria-live="polite" className={look.hidden}>
+    <div role="status" aria-live="polite" className={shared.hidden}>
       {spoken}
     </div>
   );

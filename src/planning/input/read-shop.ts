@@ -1,8 +1,9 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
 import { fault, type Fault, type Where } from '../../core/faults/fault.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
-import { parseNumber, sayGiven, type DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
+import { parseNumber, sayGiven } from '../../core/units/number.ts';
 import { sameName } from '../job.ts';
 import { plannerLength } from '../planner-length.ts';
 import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';

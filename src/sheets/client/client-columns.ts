@@ -1,5 +1,5 @@
 /** The tables of a client's sheet, one below the other on one grid, each with its columns. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { bare, columns, left, right } from '../grammar/columns.ts';
 
 /** As wide as the page of A4 upright; its halves end after the second column and after the last. */

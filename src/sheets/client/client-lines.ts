@@ -1,6 +1,6 @@
 /** Room by room: the lines of a client's sheet, live by their quantities, and each room's own sum. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { money, total } from '../grammar/figures.ts';
 import { numberIn, printExact } from '../words/print-length.ts';

@@ -1,5 +1,5 @@
 /** The rows of a block that show what its sizes come to, each beside what was planned. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import {

@@ -1,7 +1,7 @@
 /** The sizes at the top of a block: marked cells to type over, beside what was planned. */
 import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { numberIn } from '../words/print-length.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';

@@ -3,7 +3,7 @@
  * Cells, sums and formulas ask a table for its columns, so that a column is put in on one line.
  */
 import { cellName, columnLetters } from '../../core/cells/cell-range.ts';
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { cell, sum, type DraftCell, type SheetRow } from './sheet-draft.ts';
 import type { CellValue } from './description.ts';
 import type { StyleName } from './styles.ts';

@@ -1,5 +1,5 @@
 /** How a column of lengths as numbers is shown: as inches with a fraction, or in decimals. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { StyleName } from './styles.ts';
 

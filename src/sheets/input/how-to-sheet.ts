@@ -1,6 +1,5 @@
 /** The short how-to in front of the input sheets. */
-import { formatNumber } from '../../core/units/format-number.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
+import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import type { InputLook } from './input-sheet.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';

@@ -1,5 +1,5 @@
 /** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
-import type { DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import type { RawCell, RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';

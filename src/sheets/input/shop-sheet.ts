@@ -1,5 +1,5 @@
 /** The Shop input sheet: every setting with its value, unit and note. */
-import type { DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { SETTINGS, sayUsual, settingOf, type SettingKey } from '../../planning/shop.ts';

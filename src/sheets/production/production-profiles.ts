@@ -1,5 +1,5 @@
 /** What is to make, by profile: pieces, sticks, lengths and board feet. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey } from '../../planning/job.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';

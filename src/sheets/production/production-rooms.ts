@@ -1,5 +1,5 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';

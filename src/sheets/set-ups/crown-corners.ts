@@ -7,7 +7,7 @@ import { sameName, type Profile } from '../../planning/job.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { count } from '../words/print-length.ts';
 import {

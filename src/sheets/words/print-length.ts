@@ -1,5 +1,5 @@
 /** Lengths and counts as they are printed: text as the shop reads it, and the number beside it. */
-import type { LengthUnit } from '../../core/faults/quantity.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
 import { formatFixed, formatNumber } from '../../core/units/format-number.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';

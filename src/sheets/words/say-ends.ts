@@ -3,7 +3,7 @@ import type { Profile } from '../../planning/job.ts';
 import type { PieceEnd } from '../../planning/piece.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
+import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { EndShape } from '../../drawings/stick-view.ts';
 
 /** What an end is and how the saw stands for it, and the point that the length is measured to. */

@@ -1,6 +1,5 @@
 /** What a plan of sticks costs and how near that is to the least possible, in words for all who show it. */
-import { formatNumber } from '../../core/units/format-number.ts';
-import type { DecimalSign } from '../../core/units/number.ts';
+import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import type { StickAnswer, StickStatus } from '../../cutting/problem/problem.ts';
 
 export interface Proof {

@@ -47,7 +47,7 @@ export function testGridWriting({ page, host, open, saved, settle }: GridPage): 
         book.getSheetByName('B')!.setName('Mine');
         book.duplicateSheet(book.getSheetByName('C')!);
       });
-      const ours = valueOf(await host.look()).sheets.filter((sheet) => sheet.ours);
+      const ours = valueOf(await host.survey()).sheets.filter((sheet) => sheet.ours);
       expect(ours.map(({ name }) => name)).toEqual(['A', 'C']);
     });
 
@@ -73,8 +73,8 @@ export function testGridWriting({ page, host, open, saved, settle }: GridPage): 
       valueOf(await host.write(workbook([one('Cut list', 7), one('Client', 1)]), TOOL));
       await settle();
       expect(savedValue(await saved(), 'Notes', 'B1')).toBe(14);
-      const look = valueOf(await host.look()).sheets.find(({ name }) => name === 'Cut list');
-      expect(look).toEqual({ name: 'Cut list', ours: true, pointedAtBy: ['Notes!B1'] });
+      const survey = valueOf(await host.survey()).sheets.find(({ name }) => name === 'Cut list');
+      expect(survey).toEqual({ name: 'Cut list', ours: true, pointedAtBy: ['Notes!B1'] });
       valueOf(
         await host.write(workbook([one('Cut list', 50)]), { owner: 'tool', replace: ['cut LIST'] }),
       );

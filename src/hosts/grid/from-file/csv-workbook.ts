@@ -66,8 +66,8 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWo
     extras: {},
     pictures: [],
   };
-  const looks = [{ format: '@' }, { format: '@', wrap: true }];
-  return ok({ title: name, font: STANDARD_FONT, looks, sheets: [sheet], names: [] });
+  const styles = [{ format: '@' }, { format: '@', wrap: true }];
+  return ok({ title: name, font: STANDARD_FONT, styles, sheets: [sheet], names: [] });
 }
 
 /** Text gets the format for text, or it would be taken for something else when it is next typed over. */
@@ -75,7 +75,7 @@ function cellOf(typed: string): FileCell {
   const number = plainNumber(typed);
   if (number !== null) return { value: number };
   const value = cleanText(typed);
-  return { value, look: value.includes('\n') ? 1 : 0 };
+  return { value, style: value.includes('\n') ? 1 : 0 };
 }
 
 /** The file's name without what a sheet's can't hold. */

@@ -13,8 +13,8 @@ import { printOf, validationsOf } from '../../xlsx/file-extras.ts';
 import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';
 import { nameResources } from '../defined-names.ts';
 import { gridStyles } from '../grid-style.ts';
-import { customOf } from '../kept.ts';
-import { styleOfLook } from '../look-style.ts';
+import { toCustomData } from '../sheet-metadata.ts';
+import { toGridStyle } from '../convert-style.ts';
 import type { GridSheetData } from '../sheet-data.ts';
 
 const PIXELS_PER_POINT = 96 / POINTS_PER_INCH;
@@ -27,7 +27,7 @@ const STANDARD_PIXELS = 64;
 
 /** @param id What the grid calls the workbook; no other that is open may have it. */
 export function workbookData(workbook: FileWorkbook, id: string): IWorkbookData {
-  const { title, font, looks, sheets, names } = workbook;
+  const { title, font, styles, sheets, names } = workbook;
   const ids = new Map(sheets.map(({ name }, index) => [name, `sheet-${index + 1}`]));
   return {
     id,
@@ -36,7 +36,9 @@ export function workbookData(workbook: FileWorkbook, id: string): IWorkbookData 
     locale: LocaleType.EN_US,
     styles: {
       ...gridStyles(),
-      ...Object.fromEntries(looks.map((look, place) => [styleId(place), styleOfLook(look, font)])),
+      ...Object.fromEntries(
+        styles.map((style, place) => [styleId(place), toGridStyle(style, font)]),
+      ),
     },
     sheetOrder: [...ids.values()],
     sheets: Object.fromEntries(
@@ -116,7 +118,7 @@ function sheetData(sheet: FileSheet, id: string): GridSheetData {
     columnHeader: { height: 20 },
     showGridlines: sheet.gridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     rightToLeft: sheet.rightToLeft ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    custom: customOf({
+    custom: toCustomData({
       owner: ours ? 'tool' : 'person',
       name,
       print: printOf(extras),
@@ -143,10 +145,10 @@ function cellData(sheet: FileSheet): Record<number, Record<number, ICellData>> {
 
 /** Formulas that call our functions, or have an error, come without a value: they are worked out at once. */
 function gridCell(cell: FileCell): ICellData {
-  const look = cell.look === undefined ? {} : { s: styleId(cell.look) };
-  if (cell.formula === undefined) return { ...look, ...held(cell) };
+  const styled = cell.style === undefined ? {} : { s: styleId(cell.style) };
+  if (cell.formula === undefined) return { ...styled, ...held(cell) };
   const anew = cell.error === true || callsOurs(cell.formula);
-  return { ...look, f: `=${cell.formula}`, ...(anew ? {} : held(cell)) };
+  return { ...styled, f: `=${cell.formula}`, ...(anew ? {} : held(cell)) };
 }
 
 function held({ value, error }: FileCell): Pick<ICellData, 'v' | 't'> {

@@ -9,7 +9,7 @@ const NAME = 'keep-formats';
 
 /**
  * When cells are copied within the grid, its paste gives text that it could read as a date a date's
- * format; and writes that into the very style that all cells of that look share. So each cell is
+ * format; and writes that into the very style that all cells that look alike share. So each cell is
  * handed a style of its own, and text one whose format stays the format of text.
  */
 export function keepFormats(clipboard: ISheetClipboardService): void {

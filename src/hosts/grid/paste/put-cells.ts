@@ -18,7 +18,7 @@ import {
 import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
 import { cellName } from '../../../core/cells/cell-range.ts';
 import { oneChange, type OneChange } from '../one-change.ts';
-import type { Grid } from '../start-grid.ts';
+import type { Grid } from '../grid.ts';
 import { copiedSize, type CopiedCell, type CopiedCells } from './copied-cells.ts';
 import { MOST_PASTED_CELLS } from './limits.ts';
 import { isDayOrTime, typedMeaning } from './typed-meaning.ts';
@@ -30,7 +30,7 @@ interface Place {
 
 /**
  * They go from the top left of what is selected on, and again where that is a multiple of them. They
- * take the looks that are there, but number formats come along.
+ * take the style that is there, but number formats come along.
  *
  * @returns Nothing; or one fault, and nothing was changed: grid.paste-too-many, grid.paste-merged.
  */
@@ -218,7 +218,7 @@ function pastedCells(
   return made;
 }
 
-/** A cell's former content goes, its look stays. */
+/** A cell's former content goes, its style stays. */
 const NOTHING = { f: null, si: null, p: null } as const;
 const BLANK: ICellData = { ...NOTHING, v: null };
 
@@ -245,6 +245,6 @@ function asText(text: string): ICellData {
 }
 
 function asNumber(value: number, pattern: Nullable<string>): ICellData {
-  const look = pattern === undefined || pattern === null ? {} : { s: { n: { pattern } } };
-  return { ...NOTHING, v: value, t: CellValueType.NUMBER, ...look };
+  const format = pattern === undefined || pattern === null ? {} : { s: { n: { pattern } } };
+  return { ...NOTHING, v: value, t: CellValueType.NUMBER, ...format };
 }

@@ -1,7 +1,7 @@
 /** Pastes what comes from other programs in our own way; what was copied in the grid, in the grid's. */
 import { ISheetClipboardService, PREDEFINED_HOOK_NAME_PASTE } from '@univerjs/sheets-ui';
 import { fault, type Fault } from '../../../core/faults/fault.ts';
-import type { Grid } from '../start-grid.ts';
+import type { Grid } from '../grid.ts';
 import type { CopiedCells } from './copied-cells.ts';
 import { copiedHtml, countCells } from './copied-html.ts';
 import { keepFormats } from './keep-formats.ts';

@@ -1,4 +1,4 @@
-/** The plain text of a cell in which looks change along the text, or which has several lines. */
+/** The plain text of a cell whose style changes along the text, or which has several lines. */
 import type { IDocumentData } from '@univerjs/core';
 
 /** Lines end in a carriage return there, the whole in one more and a newline. */

@@ -20,8 +20,8 @@ import type {
   FileSheet,
 } from '../../xlsx/file-workbook.ts';
 import { shiftFormula } from '../../formulas/shift-formula.ts';
-import { keptOfSheet } from '../kept.ts';
-import { hexColor } from '../look-style.ts';
+import { readCustomData } from '../sheet-metadata.ts';
+import { hexColor } from '../convert-style.ts';
 import { cellText } from './cell-text.ts';
 
 const POINTS_PER_PIXEL = POINTS_PER_INCH / 96;
@@ -35,8 +35,8 @@ export interface SheetParts {
   readonly spillRanges: Matrix<IRange>;
   readonly spillCells: Matrix<ICellData>;
   readonly pictures: readonly FilePicture[];
-  /** The place of a cell's look, from the styles that apply to it, the first the farthest. */
-  readonly look: (styles: readonly Nullable<IStyleData | string>[]) => number | undefined;
+  /** The place of a cell's style, from the styles that apply to it, the first the farthest. */
+  readonly placeOfStyle: (styles: readonly Nullable<IStyleData | string>[]) => number | undefined;
 }
 
 type Matrix<T> = Nullable<
@@ -46,7 +46,7 @@ type SheetData = Partial<IWorksheetData>;
 
 export function fileSheet(data: SheetData, parts: SheetParts): FileSheet {
   const { name = '', freeze, mergeData = [], custom } = data;
-  const kept = keptOfSheet(custom);
+  const kept = readCustomData(custom);
   const tabColor = hexColor(data.tabColor);
   const cells = fileCells(data, parts);
   const described =
@@ -125,9 +125,14 @@ function fileCells(data: SheetData, parts: SheetParts): FileSheet['cells'] {
       formula === undefined && spilled !== undefined && spilled !== null && isBlank(cell)
         ? fileCell(spilled)
         : fileCell(cell, formula, parts.spillRanges?.[row]?.[column]);
-    const look = parts.look([defaultStyle, rowData[row]?.s, columnData[column]?.s, cell.s]);
-    if (content.value === null && content.formula === undefined && look === undefined) return;
-    put(row, column, look === undefined ? content : { ...content, look });
+    const style = parts.placeOfStyle([
+      defaultStyle,
+      rowData[row]?.s,
+      columnData[column]?.s,
+      cell.s,
+    ]);
+    if (content.value === null && content.formula === undefined && style === undefined) return;
+    put(row, column, style === undefined ? content : { ...content, style });
   });
   forEachCell(parts.spillCells, (row, column, cell) => {
     if (made[row]?.[column] === undefined) put(row, column, fileCell(cell));

@@ -1,11 +1,11 @@
 /** The grid's workbook as the bytes of an .xlsx file, for the person to keep. */
 import type { IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
-import { lookList } from '../../xlsx/file-looks.ts';
+import { styleList } from '../../xlsx/file-styles.ts';
 import type { FileFont } from '../../xlsx/file-workbook.ts';
 import { writeFileWorkbook } from '../../xlsx/write-file-workbook.ts';
 import { namesOfResources } from '../defined-names.ts';
-import { lookOfStyle } from '../look-style.ts';
+import { toFileStyle } from '../convert-style.ts';
 import { fileSheet } from './file-sheet.ts';
 import { gridPictures } from './grid-pictures.ts';
 import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
@@ -14,7 +14,7 @@ type Styles = IWorkbookData['styles'];
 type Style = Nullable<IStyleData | string>;
 
 /**
- * Writes the workbook: values, formulas with their values (ours as Excel stores them), looks, sizes,
+ * Writes the workbook: values, formulas with their values (ours as Excel stores them), styles, sizes,
  * panes, names, tables, page, rules and highlights, pictures at their true size. Sheets made here
  * are marked, so that the file is known again.
  *
@@ -29,33 +29,33 @@ export function gridToFile(
   const { sheetOrder, sheets, styles, resources, name } = data;
   const pictures = gridPictures(resources);
   const font = fontOf(data);
-  const list = lookList();
+  const list = styleList();
   const places = new Map<string, number | undefined>();
-  const look = (given: readonly Style[]): number | undefined => {
+  const placeOfStyle = (given: readonly Style[]): number | undefined => {
     const key = given.map(styleKey).join('\n');
     if (!places.has(key)) {
       const style = Object.assign({}, ...given.map((one) => styleOf(one, styles))) as IStyleData;
-      places.set(key, list.add(lookOfStyle(style, font)));
+      places.set(key, list.add(toFileStyle(style, font)));
     }
     return places.get(key);
   };
   return writeFileWorkbook({
     title: name,
     font,
-    looks: list.looks,
+    styles: list.styles,
     sheets: sheetOrder.map((id) =>
       fileSheet(sheets[id] as Partial<IWorksheetData>, {
         spillRanges: spills.ranges[id],
         spillCells: spills.cells[id],
         pictures: pictures.get(id) ?? [],
-        look,
+        placeOfStyle,
       }),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
   });
 }
 
-/** The one that cells without a look have: what came with the file, else that of our own sheets. */
+/** The one that cells without a style have: what came with the file, else that of our own sheets. */
 function fontOf({ sheetOrder, sheets, styles }: IWorkbookData): FileFont {
   const first = styleOf(sheets[sheetOrder[0] ?? '']?.defaultStyle, styles);
   return { name: first.ff ?? STANDARD_FONT.name, size: first.fs ?? STANDARD_FONT.size };

@@ -6,7 +6,7 @@ import {
   standingCautions,
 } from '../../sheets/words/standing-cautions.ts';
 import { Disclosure } from './disclosure.tsx';
-import { useLook } from './use-look.ts';
+import { useSharedStyles } from './shared-styles.ts';
 
 const useStyles = makeStyles({
   box: {
@@ -23,12 +23,12 @@ const useStyles = makeStyles({
 
 /** What holds for every set-up: the first line always in sight, the others one click away. */
 export function StandingCautions(props: { readonly leastBlank?: string }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const others = standingCautions(props.leastBlank).filter((one) => one !== MANUAL_CAUTION);
   return (
     <aside className={styles.box} aria-label="Cautions for every set-up">
-      <p className={mergeClasses(look.text, look.strong)}>{MANUAL_CAUTION}</p>
+      <p className={mergeClasses(shared.text, shared.strong)}>{MANUAL_CAUTION}</p>
       <Disclosure summary="Before and while you cut">
         <ul className={styles.list}>
           {others
@@ -40,7 +40,7 @@ export function StandingCautions(props: { readonly leastBlank?: string }): React
             ))}
         </ul>
       </Disclosure>
-      <p className={look.text} style={{ marginBlockEnd: 0 }}>
+      <p className={shared.text} style={{ marginBlockEnd: 0 }}>
         {JUDGMENT_CAUTION}
       </p>
     </aside>

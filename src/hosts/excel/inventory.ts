@@ -2,7 +2,7 @@
 import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
 import { isStagedName, MADE, markText, OUTGOING, STAGED } from './marks.ts';
 
-export interface Survey {
+export interface Inventory {
   readonly workbook: string;
   readonly structureProtected: boolean;
   readonly sheets: readonly FoundSheet[];
@@ -34,7 +34,7 @@ export interface FoundName {
 }
 
 /** Looks through the workbook, in two requests. */
-export async function survey(context: Excel.RequestContext): Promise<Survey> {
+export async function takeInventory(context: Excel.RequestContext): Promise<Inventory> {
   const { workbook } = context;
   workbook.load('name');
   workbook.protection.load('protected');

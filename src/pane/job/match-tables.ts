@@ -3,10 +3,10 @@ import type { TablePlace } from '../../hosts/host.ts';
 import { recognizeTables } from '../../planning/input/recognize-tables.ts';
 import { sayList } from './say-findings.ts';
 import { isPlaceOf, type Choices } from './choices.ts';
-import type { TableStanding } from './job-found.ts';
+import type { TableMatch } from './job-found.ts';
 
 /** What the person chose goes first, while it is there; a chosen place is no other table too. */
-export function standTables(places: readonly TablePlace[], choices: Choices): TableStanding[] {
+export function matchTables(places: readonly TablePlace[], choices: Choices): TableMatch[] {
   const chosen = new Map<string, TablePlace>();
   for (const [name, choice] of Object.entries(choices)) {
     const place = places.find((one) => isPlaceOf(choice, one));
@@ -28,17 +28,14 @@ export function sayPlace({ sheet, table }: TablePlace): string {
 }
 
 /** The tables that a job can't do without and that stand nowhere yet. */
-export function missingTables(tables: readonly TableStanding[]): readonly string[] {
+export function missingTables(tables: readonly TableMatch[]): readonly string[] {
   return tables
     .filter(({ required, place }) => required && place === undefined)
     .map(({ name }) => name);
 }
 
 /** Why no plan can be made yet, or undefined when one can. */
-export function whyNoPlan(
-  tables: readonly TableStanding[],
-  faultCount: number,
-): string | undefined {
+export function whyNoPlan(tables: readonly TableMatch[], faultCount: number): string | undefined {
   const missing = missingTables(tables);
   if (missing.length > 0) {
     return `${sayList(missing)} ${missing.length === 1 ? 'is' : 'are'} not chosen yet: see Job.`;

@@ -4,7 +4,7 @@ import { sayWhere, type Fault } from '../../core/faults/fault.ts';
 import { groupFindings, type Finding } from '../job/group-findings.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
-import { useLook } from './use-look.ts';
+import { useSharedStyles } from './shared-styles.ts';
 
 const useStyles = makeStyles({
   list: {
@@ -34,18 +34,21 @@ export function FindingList(props: {
   /** Without the names of sheets: what is said is about one thing that stands right there. */
   readonly bare?: boolean;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { title, faults, problems, bare = false } = props;
   if (faults.length === 0) return null;
   const { groups, more } = groupFindings(faults);
   return (
     <>
-      <h3 className={look.minorHeading}>{`${title} (${faults.length})`}</h3>
+      <h3 className={shared.minorHeading}>{`${title} (${faults.length})`}</h3>
       {groups.map((group) => (
         <div key={group.title}>
           {bare ? null : (
-            <p className={mergeClasses(look.quiet, look.text)} style={{ marginBlock: '4px 2px' }}>
+            <p
+              className={mergeClasses(shared.quiet, shared.text)}
+              style={{ marginBlock: '4px 2px' }}
+            >
               {group.title}
             </p>
           )}
@@ -59,7 +62,7 @@ export function FindingList(props: {
           </ul>
         </div>
       ))}
-      {more === 0 ? null : <p className={look.text}>{`and ${more} more`}</p>}
+      {more === 0 ? null : <p className={shared.text}>{`and ${more} more`}</p>}
     </>
   );
 }

@@ -1,7 +1,7 @@
 /** Tables and rules of a sheet when rows and columns come and go in the grid. */
 import { describe, expect, test } from '@jest/globals';
 
-import { keptOfSheet, type KeptOfSheet } from '../../../src/hosts/grid/kept.ts';
+import { readCustomData, type SheetMetadata } from '../../../src/hosts/grid/sheet-metadata.ts';
 import type { GridPage } from '../../browser/grid-host-page.ts';
 import { valueOf } from '../excel-workbooks.ts';
 import { workbook } from '../sample-workbook.ts';
@@ -28,9 +28,9 @@ const list = workbook([
 ]);
 
 export function testGridKept({ page, host, open, saved, settle }: GridPage): void {
-  const kept = async (): Promise<KeptOfSheet | undefined> => {
+  const kept = async (): Promise<SheetMetadata | undefined> => {
     const { sheets } = await saved();
-    return keptOfSheet(Object.values(sheets).find(({ name }) => name === 'Runs')?.custom);
+    return readCustomData(Object.values(sheets).find(({ name }) => name === 'Runs')?.custom);
   };
   const ranges = async (): Promise<(string | undefined)[]> => {
     const { tables = [], validations = [] } = (await kept()) ?? {};
@@ -71,7 +71,7 @@ export function testGridKept({ page, host, open, saved, settle }: GridPage): voi
       expect(await ranges()).toEqual(['B2:D6', 'D3:D6']);
       await change('deleteRows', 5);
       expect(await ranges()).toEqual(['B2:D5', 'D3:D5']);
-      expect(valueOf(await host.look())).toMatchObject({
+      expect(valueOf(await host.survey())).toMatchObject({
         places: [{ table: 'Runs', line: 2, rowCount: 2 }, {}],
       });
       for (let times = 0; times < 4; times++) await step('undo');

@@ -17,7 +17,7 @@ export type SheetOwner = 'person' | 'tool';
 /** Under this key among a sheet's custom data. */
 const KEY = 'coveledger';
 
-export interface KeptOfSheet {
+export interface SheetMetadata {
   readonly owner: SheetOwner;
   /** The name it was written under: a sheet of ours that was renamed is the person's. */
   readonly name: string;
@@ -29,35 +29,35 @@ export interface KeptOfSheet {
   readonly file?: FileExtras;
 }
 
-export function keepOfSheet(sheet: SheetDescription, owner: SheetOwner): CustomData {
+export function customDataFor(sheet: SheetDescription, owner: SheetOwner): CustomData {
   const { name, print, tables = [], validations = [], highlights = [] } = sheet;
-  return customOf({ owner, name, print, tables, validations, highlights });
+  return toCustomData({ owner, name, print, tables, validations, highlights });
 }
 
-export function customOf(kept: KeptOfSheet): CustomData {
+export function toCustomData(kept: SheetMetadata): CustomData {
   return { [KEY]: kept };
 }
 
 /** Undefined for a sheet that was never written here. */
-export function keptOfSheet(custom: CustomData | undefined): KeptOfSheet | undefined {
-  return (custom as Record<string, KeptOfSheet | undefined> | null | undefined)?.[KEY];
+export function readCustomData(custom: CustomData | undefined): SheetMetadata | undefined {
+  return (custom as Record<string, SheetMetadata | undefined> | null | undefined)?.[KEY];
 }
 
 /** Small notes kept with the workbook, among its own custom data. */
-interface KeptOfBook {
+interface BookMetadata {
   readonly notes: Readonly<Record<string, string>>;
 }
 
 export function noteOf(custom: CustomData | undefined, key: string): string | undefined {
-  const { notes = {} } = keptOfBook(custom);
+  const { notes = {} } = readBookMetadata(custom);
   return Object.hasOwn(notes, key) ? notes[key] : undefined;
 }
 
 export function withNote(custom: CustomData | undefined, key: string, value: string): CustomData {
-  const kept: KeptOfBook = { notes: { ...keptOfBook(custom).notes, [key]: value } };
+  const kept: BookMetadata = { notes: { ...readBookMetadata(custom).notes, [key]: value } };
   return { ...custom, [KEY]: kept };
 }
 
-function keptOfBook(custom: CustomData | undefined): Partial<KeptOfBook> {
-  return (custom as Record<string, KeptOfBook | undefined> | null | undefined)?.[KEY] ?? {};
+function readBookMetadata(custom: CustomData | undefined): Partial<BookMetadata> {
+  return (custom as Record<string, BookMetadata | undefined> | null | undefined)?.[KEY] ?? {};
 }

@@ -1,4 +1,4 @@
-/** Gives a staged sheet's cells their looks: a call for many cells of one style at once. */
+/** Gives a staged sheet's cells their styles: a call for many cells of one style at once. */
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import {
   LINE_COLOR,
@@ -20,7 +20,7 @@ const EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight'] as const;
 type Edge = (typeof EDGES)[number] | 'InsideHorizontal' | 'InsideVertical';
 
 /** Styles by row and column, as `styleGrid` makes them. */
-export async function stageLooks(
+export async function stageStyles(
   sheet: Excel.Worksheet,
   styles: readonly (readonly (StyleName | null)[])[],
   requests: Requests,
@@ -37,13 +37,13 @@ export async function stageLooks(
     if (Object.keys(style).every((key) => key === 'format' || key === 'border')) continue;
     for (const address of addressesOf(ranges)) {
       await requests.need(CALLS_A_STYLE, address.length);
-      setLook(sheet.getRanges(address).format, style);
+      setStyle(sheet.getRanges(address).format, style);
     }
   }
   await stageBorders(sheet, styles, requests);
 }
 
-function setLook(format: Excel.RangeFormat, style: CellStyle): void {
+function setStyle(format: Excel.RangeFormat, style: CellStyle): void {
   if (style.bold !== undefined) format.font.bold = style.bold;
   if (style.italic !== undefined) format.font.italic = style.italic;
   if (style.size !== undefined) format.font.size = style.size;

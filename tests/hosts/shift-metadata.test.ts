@@ -1,10 +1,10 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
-import { movedKept, movedLines } from '../../src/hosts/grid/moved-kept.ts';
-import type { KeptOfSheet } from '../../src/hosts/grid/kept.ts';
+import { shiftMetadata, shiftLines } from '../../src/hosts/grid/shift-metadata.ts';
+import type { SheetMetadata } from '../../src/hosts/grid/sheet-metadata.ts';
 
-const KEPT: KeptOfSheet = {
+const KEPT: SheetMetadata = {
   owner: 'person',
   name: 'Runs',
   print: {
@@ -53,7 +53,7 @@ describe('What is kept with a sheet', () => {
             sheet.splice(at, 0, ...Array.from({ length: count }, () => within));
           }
           const covered = sheet.indexOf(true);
-          expect(movedLines(first, last, { kind, at, count })).toEqual(
+          expect(shiftLines(first, last, { kind, at, count })).toEqual(
             covered < 0 ? null : [covered, sheet.lastIndexOf(true)],
           );
         },
@@ -62,7 +62,7 @@ describe('What is kept with a sheet', () => {
   });
 
   test('goes down with its rows: tables, rules, highlights, titles and breaks', () => {
-    const moved = movedKept(KEPT, { lines: 'rows', kind: 'come', at: 1, count: 2 });
+    const moved = shiftMetadata(KEPT, { lines: 'rows', kind: 'come', at: 1, count: 2 });
     expect(moved.tables).toEqual([{ name: 'Runs', range: 'B5:D11' }]);
     expect(moved.validations[0]?.range).toBe('C6:C11');
     expect(moved.highlights?.[0]?.range).toBe('B6:D11');
@@ -74,7 +74,7 @@ describe('What is kept with a sheet', () => {
   });
 
   test('goes to the right with its columns', () => {
-    const moved = movedKept(KEPT, { lines: 'columns', kind: 'come', at: 0, count: 1 });
+    const moved = shiftMetadata(KEPT, { lines: 'columns', kind: 'come', at: 0, count: 1 });
     expect(moved.tables[0]?.range).toBe('C3:E9');
     expect(moved.file?.dataValidations?.[0]?.range).toBe('D4:D9 F4');
     expect([moved.file?.rowBreaks, moved.file?.colBreaks]).toEqual([[4], [3]]);
@@ -82,12 +82,12 @@ describe('What is kept with a sheet', () => {
   });
 
   test('is no longer kept where its headings or all of its cells go', () => {
-    const headless = movedKept(KEPT, { lines: 'rows', kind: 'go', at: 2, count: 1 });
+    const headless = shiftMetadata(KEPT, { lines: 'rows', kind: 'go', at: 2, count: 1 });
     expect(headless.tables).toEqual([]);
     expect(headless.print).not.toHaveProperty('titleRows');
     expect(headless.file?.pageSetup).toEqual({ paperSize: 'a4' });
     expect(headless.validations[0]?.range).toBe('C3:C8');
-    const gone = movedKept(KEPT, { lines: 'rows', kind: 'go', at: 3, count: 6 });
+    const gone = shiftMetadata(KEPT, { lines: 'rows', kind: 'go', at: 3, count: 6 });
     expect([gone.tables[0]?.range, gone.validations, gone.highlights]).toEqual(['B3:D3', [], []]);
     expect(gone.print.breaksAfter).toEqual([]);
   });

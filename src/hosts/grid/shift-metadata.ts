@@ -2,7 +2,7 @@
 import type { FileExtras } from '../xlsx/file-workbook.ts';
 import { cellName, parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
-import type { KeptOfSheet } from './kept.ts';
+import type { SheetMetadata } from './sheet-metadata.ts';
 
 /** Whole rows or columns, from 0, that come before `at` or go from there on. */
 export interface LineChange {
@@ -13,11 +13,11 @@ export interface LineChange {
 }
 
 /** Tables whose headings go, and rules whose cells all go, go too. */
-export function movedKept(kept: KeptOfSheet, change: LineChange): KeptOfSheet {
+export function shiftMetadata(kept: SheetMetadata, change: LineChange): SheetMetadata {
   const { tables, validations, highlights, print, file } = kept;
   const inPlace = <T extends { readonly range: string }>(all: readonly T[]): T[] =>
     all.flatMap((one) => {
-      const range = movedRanges(one.range, change);
+      const range = shiftRanges(one.range, change);
       return range === null ? [] : [{ ...one, range }];
     });
   const headed = tables.filter(({ range }) => {
@@ -29,13 +29,13 @@ export function movedKept(kept: KeptOfSheet, change: LineChange): KeptOfSheet {
     tables: inPlace(headed),
     validations: inPlace(validations),
     ...(highlights === undefined ? {} : { highlights: inPlace(highlights) }),
-    print: movedPrint(print, change),
-    ...(file === undefined ? {} : { file: movedExtras(file, change, inPlace) }),
+    print: shiftPrint(print, change),
+    ...(file === undefined ? {} : { file: shiftExtras(file, change, inPlace) }),
   };
 }
 
 /** First and last of lines from 0, after the change; null where all of them are gone. */
-export function movedLines(
+export function shiftLines(
   first: number,
   last: number,
   { kind, at, count }: Omit<LineChange, 'lines'>,
@@ -54,17 +54,17 @@ function goes(line: number, { lines, kind, at, count }: LineChange, which: strin
 }
 
 /** One range, or several with blanks between them as rules in a file have them. */
-function movedRanges(text: string, change: LineChange): string | null {
+function shiftRanges(text: string, change: LineChange): string | null {
   const moved = text.split(' ').flatMap((one) => {
     const range = parseRange(one.replaceAll('$', ''));
-    return range === null ? [one] : (movedRange(range, change) ?? []);
+    return range === null ? [one] : (shiftRange(range, change) ?? []);
   });
   return moved.length === 0 ? null : moved.join(' ');
 }
 
-function movedRange({ top, left, bottom, right }: CellRange, change: LineChange): string | null {
+function shiftRange({ top, left, bottom, right }: CellRange, change: LineChange): string | null {
   const isRows = change.lines === 'rows';
-  const lines = isRows ? movedLines(top, bottom, change) : movedLines(left, right, change);
+  const lines = isRows ? shiftLines(top, bottom, change) : shiftLines(left, right, change);
   if (lines === null) return null;
   const [first, last] = lines;
   const from = isRows ? cellName(first, left) : cellName(top, first);
@@ -72,26 +72,26 @@ function movedRange({ top, left, bottom, right }: CellRange, change: LineChange)
   return from === to ? from : `${from}:${to}`;
 }
 
-function movedPrint(print: PrintDescription, change: LineChange): PrintDescription {
+function shiftPrint(print: PrintDescription, change: LineChange): PrintDescription {
   if (change.lines !== 'rows') return print;
   const { titleRows, breaksAfter, ...rest } = print;
   const titles =
-    titleRows === undefined ? null : movedLines(titleRows[0] - 1, titleRows[1] - 1, change);
+    titleRows === undefined ? null : shiftLines(titleRows[0] - 1, titleRows[1] - 1, change);
   return {
     ...rest,
     ...(titles === null ? {} : { titleRows: [titles[0] + 1, titles[1] + 1] as const }),
-    ...(breaksAfter === undefined ? {} : { breaksAfter: movedBreaks(breaksAfter, change) }),
+    ...(breaksAfter === undefined ? {} : { breaksAfter: shiftBreaks(breaksAfter, change) }),
   };
 }
 
 /** A page begins after each of these rows, from 1; it goes where its row goes. */
-function movedBreaks(breaksAfter: readonly number[], change: LineChange): number[] {
+function shiftBreaks(breaksAfter: readonly number[], change: LineChange): number[] {
   return breaksAfter
-    .flatMap((row) => movedLines(row - 1, row - 1, change)?.[0] ?? [])
+    .flatMap((row) => shiftLines(row - 1, row - 1, change)?.[0] ?? [])
     .map((row) => row + 1);
 }
 
-function movedExtras(
+function shiftExtras(
   extras: FileExtras,
   change: LineChange,
   inPlace: <T extends { readonly range: string }>(all: readonly T[]) => T[],
@@ -99,10 +99,10 @@ function movedExtras(
   const { dataValidations, conditionalRules, pageSetup, rowBreaks, colBreaks } = extras;
   const isRows = change.lines === 'rows';
   const moved = (all: readonly number[]): number[] =>
-    all.flatMap((line) => movedLines(line, line, change)?.[0] ?? []);
+    all.flatMap((line) => shiftLines(line, line, change)?.[0] ?? []);
   const titles = /^\$?(\d+):\$?(\d+)$/u.exec(pageSetup?.printTitlesRow ?? '');
   const rows =
-    titles === null ? null : movedLines(Number(titles[1]) - 1, Number(titles[2]) - 1, change);
+    titles === null ? null : shiftLines(Number(titles[1]) - 1, Number(titles[2]) - 1, change);
   const setup = { ...pageSetup };
   delete setup.printTitlesRow;
   return {

@@ -10,7 +10,7 @@ import {
   type ITextDecoration,
   type Nullable,
 } from '@univerjs/core';
-import type { FileFont, FileLine, FileLook, LineSide } from '../xlsx/file-workbook.ts';
+import type { FileFont, FileLine, FileStyle, LineSide } from '../xlsx/file-workbook.ts';
 
 const SIDES = { t: 'top', r: 'right', b: 'bottom', l: 'left' } as const;
 const ALIGNS = {
@@ -41,13 +41,13 @@ const LINES = {
   thick: BorderStyleTypes.THICK,
 } as const satisfies Readonly<Record<FileLine['kind'], BorderStyleTypes>>;
 
-/** @param font The workbook's own, which a look without one has. */
-export function styleOfLook(look: FileLook, font: FileFont): IStyleData {
+/** @param font The workbook's own, which a style without one has. */
+export function toGridStyle(style: FileStyle, font: FileFont): IStyleData {
   const { bold, italic, underline, strike, color, fill, align, vertical, wrap, lines, format } =
-    look;
+    style;
   return {
-    ff: look.font ?? font.name,
-    fs: look.size ?? font.size,
+    ff: style.font ?? font.name,
+    fs: style.size ?? font.size,
     ...(bold === true ? { bl: BooleanNumber.TRUE } : {}),
     ...(italic === true ? { it: BooleanNumber.TRUE } : {}),
     ...(underline === true ? { ul: { s: BooleanNumber.TRUE } } : {}),
@@ -62,7 +62,7 @@ export function styleOfLook(look: FileLook, font: FileFont): IStyleData {
   };
 }
 
-function borderOf(lines: NonNullable<FileLook['lines']>): IBorderData {
+function borderOf(lines: NonNullable<FileStyle['lines']>): IBorderData {
   const border: IBorderData = {};
   for (const [key, side] of Object.entries(SIDES) as ['t' | 'r' | 'b' | 'l', LineSide][]) {
     const line = lines[side];
@@ -74,7 +74,7 @@ function borderOf(lines: NonNullable<FileLook['lines']>): IBorderData {
 }
 
 /** A font or size that is the workbook's own is left out. */
-export function lookOfStyle(style: IStyleData, font: FileFont): FileLook {
+export function toFileStyle(style: IStyleData, font: FileFont): FileStyle {
   const { ff, fs, cl, bg, bd, n } = style;
   const color = hexColor(cl?.rgb);
   const fill = hexColor(bg?.rgb);
@@ -101,7 +101,7 @@ export function lookOfStyle(style: IStyleData, font: FileFont): FileLook {
   };
 }
 
-function linesOf(border: IStyleData['bd']): FileLook['lines'] {
+function linesOf(border: IStyleData['bd']): FileStyle['lines'] {
   const lines = Object.entries(SIDES).flatMap(([key, side]) => {
     const line = border?.[key as keyof typeof SIDES];
     const kind = keyOf(LINES, line?.s);

@@ -1,4 +1,4 @@
-/** The look of a printed cell. */
+/** How a printed cell is styled. */
 import type { FileLine, LineSide } from '../../hosts/xlsx/file-workbook.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import { make } from '../shell/element.ts';
@@ -15,15 +15,15 @@ const LINES: Readonly<Partial<Record<FileLine['kind'], string>>> = {
 const OTHER_LINE = '0.75pt dashed';
 
 /** @param about Whether a text that is too long may run on into the next cell. */
-export function lookCell(
+export function styleCell(
   cell: HTMLElement,
-  { text, look, isNumber }: PrintedCell,
+  { text, style: given, isNumber }: PrintedCell,
   about: { readonly scale: number; readonly isNextBlank: boolean },
 ): void {
   const { style } = cell;
-  const { bold, italic, underline, strike, color, fill, align, vertical, wrap, lines } = look;
-  style.fontFamily = `'${look.font ?? STANDARD_FONT.name}', 'Liberation Sans', sans-serif`;
-  style.fontSize = `${(look.size ?? STANDARD_FONT.size) * about.scale}pt`;
+  const { bold, italic, underline, strike, color, fill, align, vertical, wrap, lines } = given;
+  style.fontFamily = `'${given.font ?? STANDARD_FONT.name}', 'Liberation Sans', sans-serif`;
+  style.fontSize = `${(given.size ?? STANDARD_FONT.size) * about.scale}pt`;
   if (bold === true) style.fontWeight = 'bold';
   if (italic === true) style.fontStyle = 'italic';
   const drawn = [underline === true ? 'underline' : '', strike === true ? 'line-through' : ''];

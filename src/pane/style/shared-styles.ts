@@ -1,7 +1,7 @@
 /** The few looks that the pane's parts share: Fluent's tokens only, so that every theme fits. */
 import { makeStyles, tokens } from '@fluentui/react-components';
 
-export const useLook = makeStyles({
+export const useSharedStyles = makeStyles({
   page: {
     minHeight: '100vh',
     backgroundColor: tokens.colorNeutralBackground1,

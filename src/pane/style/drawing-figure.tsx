@@ -1,11 +1,12 @@
 /** A drawing on the page, as wide as the pane lets it be, its text alternative beside it. */
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { useLayoutEffect, useRef, useState, type ReactNode } from 'react';
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import { PAGE_PALETTE } from '../../drawings/palette.ts';
 import { toSvg } from '../../drawings/to-svg.ts';
 import { Disclosure } from './disclosure.tsx';
-import { useLook } from './use-look.ts';
+import { useSharedStyles } from './shared-styles.ts';
 
 const useStyles = makeStyles({
   figure: { margin: 0, marginBlockEnd: '12px' },
@@ -18,7 +19,7 @@ const useStyles = makeStyles({
 });
 
 /** CSS, Values and Units 4: 96 pixels are an inch. */
-const MM_PER_PIXEL = 25.4 / 96;
+const MM_PER_PIXEL = MM_PER_INCH / 96;
 const NARROWEST_PX = 246;
 
 export function DrawingFigure(props: {
@@ -26,7 +27,7 @@ export function DrawingFigure(props: {
   /** @param width The drawing's, in millimetres. */
   readonly draw: (width: number) => Drawing;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const frame = useRef<HTMLDivElement>(null);
   const [pixels, setPixels] = useState(NARROWEST_PX);
@@ -51,7 +52,7 @@ export function DrawingFigure(props: {
       />
       <figcaption>
         <Disclosure summary={`${props.name} in words`}>
-          <p className={look.text}>{drawing.alt}</p>
+          <p className={shared.text}>{drawing.alt}</p>
         </Disclosure>
       </figcaption>
     </figure>

@@ -1,4 +1,4 @@
-/** Looks of cells from a file and for one. */
+/** Styles of cells from a file and for one. */
 import type { CellStyle } from 'hucre/xlsx';
 
 import { fileColor } from './file-colors.ts';
@@ -6,7 +6,7 @@ import {
   LINE_KINDS,
   type FileFont,
   type FileLine,
-  type FileLook,
+  type FileStyle,
   type LineSide,
 } from './file-workbook.ts';
 
@@ -17,31 +17,31 @@ const SIDES = ['top', 'right', 'bottom', 'left'] as const satisfies readonly Lin
 const ALIGNS = ['left', 'center', 'right', 'justify'] as const;
 const VERTICALS = ['top', 'center', 'bottom'] as const;
 
-/** Looks by their place, each kept once. */
-export interface LookList {
-  readonly looks: readonly FileLook[];
-  /** Undefined for a look that has nothing of its own. */
-  readonly add: (look: FileLook) => number | undefined;
+/** Styles by their place, each kept once. */
+export interface StyleList {
+  readonly styles: readonly FileStyle[];
+  /** Undefined for a style that has nothing of its own. */
+  readonly add: (style: FileStyle) => number | undefined;
 }
 
-export function lookList(): LookList {
-  const looks: FileLook[] = [];
+export function styleList(): StyleList {
+  const styles: FileStyle[] = [];
   const places = new Map<string, number>();
   return {
-    looks,
-    add: (look) => {
-      const key = JSON.stringify(look);
+    styles,
+    add: (style) => {
+      const key = JSON.stringify(style);
       if (key === '{}') return undefined;
       const known = places.get(key);
       if (known !== undefined) return known;
-      looks.push(look);
-      places.set(key, looks.length - 1);
-      return looks.length - 1;
+      styles.push(style);
+      places.set(key, styles.length - 1);
+      return styles.length - 1;
     },
   };
 }
 
-export function lookFromFile(style: CellStyle, theme: readonly string[] | undefined): FileLook {
+export function styleFromFile(style: CellStyle, theme: readonly string[] | undefined): FileStyle {
   const { font, alignment, numFmt } = style;
   const color = fileColor(font?.color, theme);
   const fill = fillFromFile(style, theme);
@@ -78,8 +78,8 @@ function fillFromFile(
 function linesFromFile(
   border: Border | undefined,
   theme: readonly string[] | undefined,
-): FileLook['lines'] {
-  const lines: Mutable<NonNullable<FileLook['lines']>> = {};
+): FileStyle['lines'] {
+  const lines: Mutable<NonNullable<FileStyle['lines']>> = {};
   for (const side of SIDES) {
     const line = border?.[side];
     const kind = LINE_KINDS.find((one) => one === line?.style);
@@ -90,19 +90,19 @@ function linesFromFile(
   return Object.keys(lines).length === 0 ? undefined : lines;
 }
 
-export function lookForFile(look: FileLook, font: FileFont): CellStyle {
-  const { fill, lines, format } = look;
+export function styleForFile(style: FileStyle, font: FileFont): CellStyle {
+  const { fill, lines, format } = style;
   return {
     font: {
-      name: look.font ?? font.name,
-      size: look.size ?? font.size,
-      ...(look.bold === true ? { bold: true } : {}),
-      ...(look.italic === true ? { italic: true } : {}),
-      ...(look.underline === true ? { underline: true } : {}),
-      ...(look.strike === true ? { strikethrough: true } : {}),
-      ...(look.color === undefined ? {} : { color: { rgb: look.color } }),
+      name: style.font ?? font.name,
+      size: style.size ?? font.size,
+      ...(style.bold === true ? { bold: true } : {}),
+      ...(style.italic === true ? { italic: true } : {}),
+      ...(style.underline === true ? { underline: true } : {}),
+      ...(style.strike === true ? { strikethrough: true } : {}),
+      ...(style.color === undefined ? {} : { color: { rgb: style.color } }),
     },
-    ...alignmentForFile(look),
+    ...alignmentForFile(style),
     ...(fill === undefined
       ? {}
       : {
@@ -118,7 +118,7 @@ export function lookForFile(look: FileLook, font: FileFont): CellStyle {
   };
 }
 
-function alignmentForFile({ align, vertical, wrap }: FileLook): Pick<CellStyle, 'alignment'> {
+function alignmentForFile({ align, vertical, wrap }: FileStyle): Pick<CellStyle, 'alignment'> {
   if (align === undefined && vertical === undefined && wrap !== true) return {};
   return {
     alignment: {
@@ -129,7 +129,7 @@ function alignmentForFile({ align, vertical, wrap }: FileLook): Pick<CellStyle, 
   };
 }
 
-function borderForFile(lines: NonNullable<FileLook['lines']>): Border {
+function borderForFile(lines: NonNullable<FileStyle['lines']>): Border {
   const border: Border = {};
   for (const side of SIDES) {
     const line: FileLine | undefined = lines[side];

@@ -14,8 +14,8 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { EffectRefRangId, SheetInterceptorService } from '@univerjs/sheets';
-import { customOf, keptOfSheet } from './kept.ts';
-import { movedKept, type LineChange } from './moved-kept.ts';
+import { toCustomData, readCustomData } from './sheet-metadata.ts';
+import { shiftMetadata, type LineChange } from './shift-metadata.ts';
 
 interface KeepParams {
   readonly unitId: string;
@@ -45,14 +45,14 @@ const CHANGES: Readonly<Record<string, Pick<LineChange, 'lines' | 'kind'>>> = {
 const NOTHING = { redos: [], undos: [] };
 
 /** Part of the same step as the rows or columns themselves, so that Undo puts it back as it was. */
-export function moveKept(services: Injector): void {
+export function watchMoves(services: Injector): void {
   services.get(ICommandService).registerCommand(KEEP);
   services.get(SheetInterceptorService).interceptCommand({
     getMutations: (command) => {
       const change = changeOf(command);
       const sheet = sheetOf(services.get(IUniverInstanceService), command);
       const custom = sheet?.getCustomMetadata();
-      const kept = keptOfSheet(custom);
+      const kept = readCustomData(custom);
       if (change === null || sheet === undefined || kept === undefined) return NOTHING;
       const place = { unitId: sheet.getUnitId(), subUnitId: sheet.getSheetId() };
       const keep = (made: CustomData | undefined): IMutationInfo => ({
@@ -60,7 +60,7 @@ export function moveKept(services: Injector): void {
         params: { ...place, custom: made },
       });
       return {
-        redos: [keep({ ...custom, ...customOf(movedKept(kept, change)) })],
+        redos: [keep({ ...custom, ...toCustomData(shiftMetadata(kept, change)) })],
         undos: [keep(custom)],
       };
     },

@@ -1,9 +1,9 @@
 /** What the workbook holds that could be of use: places for tables, and sheets. */
 import { cellName } from '../../core/cells/cell-range.ts';
-import type { SheetLook, TablePlace, WorkbookLook } from '../host.ts';
+import type { SurveyedSheet, TablePlace, WorkbookSurvey } from '../host.ts';
 import { describePlace, locatePlaces, readRowsOf, type PlaceKey } from './places.ts';
 import { readAreas, type Area } from './read-areas.ts';
-import { pointsAt, survey, type FoundSheet, type Survey } from './survey.ts';
+import { pointsAt, takeInventory, type FoundSheet, type Inventory } from './inventory.ts';
 
 /** Cells of one place that are looked at; rows beyond them count, blank or not. */
 const MOST_LOOKED_AT = 300_000;
@@ -12,13 +12,13 @@ const MOST_SEARCHED = 300_000;
 /** Cells named of those that point into a sheet of ours. */
 const MOST_NAMED = 10;
 
-export async function lookAround(context: Excel.RequestContext): Promise<WorkbookLook> {
-  const found = await survey(context);
+export async function surveyWorkbook(context: Excel.RequestContext): Promise<WorkbookSurvey> {
+  const found = await takeInventory(context);
   const places = await findPlaces(context, found);
-  return { name: found.workbook, places, sheets: await lookAtSheets(context, found) };
+  return { name: found.workbook, places, sheets: await surveySheets(context, found) };
 }
 
-async function findPlaces(context: Excel.RequestContext, found: Survey): Promise<TablePlace[]> {
+async function findPlaces(context: Excel.RequestContext, found: Inventory): Promise<TablePlace[]> {
   const theirs = found.sheets.filter((sheet) => !sheet.ours && !sheet.leftover);
   const headed = (sheet: FoundSheet) => sheet.tables.filter((table) => table.headed);
   const wanted = [
@@ -48,7 +48,10 @@ async function findPlaces(context: Excel.RequestContext, found: Survey): Promise
   });
 }
 
-async function lookAtSheets(context: Excel.RequestContext, found: Survey): Promise<SheetLook[]> {
+async function surveySheets(
+  context: Excel.RequestContext,
+  found: Inventory,
+): Promise<SurveyedSheet[]> {
   const sheets = found.sheets.filter((sheet) => !sheet.leftover);
   const ours = sheets.filter((sheet) => sheet.ours);
   const pointing = ours.length === 0 ? new Map() : await findPointing(context, sheets, ours);

@@ -1,7 +1,7 @@
 /** A question that must be answered first: the browser's own dialog keeps the focus and gives it back. */
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { useEffect, useId, useRef, type ReactNode } from 'react';
-import { useLook } from './use-look.ts';
+import { useSharedStyles } from './shared-styles.ts';
 
 const useStyles = makeStyles({
   modal: {
@@ -28,7 +28,7 @@ export function Modal(props: {
   readonly children: ReactNode;
   readonly buttons: ReactNode;
 }): ReactNode {
-  const look = useLook();
+  const shared = useSharedStyles();
   const styles = useStyles();
   const { title, open, onDrop, children, buttons } = props;
   const id = useId();
@@ -47,11 +47,11 @@ export function Modal(props: {
         onDrop();
       }}
     >
-      <h2 id={id} className={look.heading}>
+      <h2 id={id} className={shared.heading}>
         {title}
       </h2>
       {children}
-      <div className={look.buttons} style={{ marginBlockEnd: 0 }}>
+      <div className={shared.buttons} style={{ marginBlockEnd: 0 }}>
         {buttons}
       </div>
     </dialog>

@@ -2,23 +2,23 @@
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { cellName } from '../../core/cells/cell-range.ts';
 import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
-import type { SheetLook, WorkbookLook } from '../host.ts';
+import type { SurveyedSheet, WorkbookSurvey } from '../host.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { placesOf } from './places.ts';
-import type { Grid } from './start-grid.ts';
+import type { Grid } from './grid.ts';
 
 /** Cells named of those that point into a sheet of ours. */
 const MOST_NAMED = 10;
 
-export function lookAround(grid: Grid): WorkbookLook {
+export function surveyWorkbook(grid: Grid): WorkbookSurvey {
   return {
     name: grid.book().getName(),
     places: placesOf(grid).map(({ place }) => place),
-    sheets: sheetLooks(grid),
+    sheets: surveySheets(grid),
   };
 }
 
-function sheetLooks(grid: Grid): SheetLook[] {
+function surveySheets(grid: Grid): SurveyedSheet[] {
   const sheets = gridSheets(grid);
   const ours = sheets.filter((sheet) => sheet.ours);
   const pointing = new Map(ours.map(({ name }) => [nameKey(name), [] as string[]]));

@@ -1,0 +1,16 @@
+/** The grid as the rest of the page knows it. */
+import type { Injector, IWorkbookData } from '@univerjs/core';
+import type { FUniver } from '@univerjs/core/facade';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import type { ReadCell } from './raw-cell.ts';
+
+export interface Grid {
+  readonly api: FUniver;
+  /** Where the grid's own services are had from. */
+  readonly services: Injector;
+  /** Puts a workbook in the place of the one that is there. */
+  open(data: IWorkbookData): void;
+  book(): FWorkbook;
+  /** What a cell holds, unrounded, spilled cells too. */
+  readonly readCell: ReadCell;
+}
