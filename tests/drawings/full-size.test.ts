@@ -20,6 +20,7 @@ import {
   settingFor,
   textsIn,
 } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 /** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
 const SKEWED: FullSizeView = {
@@ -71,7 +72,7 @@ describe("The board's end at full size", () => {
           0.001 * (cut.width + 2 * cut.depth),
         );
       }),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -106,7 +107,7 @@ describe("The board's end at full size", () => {
           expect(Math.min(...away)).toBeLessThan(1e-6);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: count(40) },
     );
   });
 
@@ -156,7 +157,7 @@ describe("The board's end at full size", () => {
           if (blank.width * 25.4 <= widest - 4) expect(parts).toHaveLength(1);
         },
       ),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -204,7 +205,7 @@ describe("The board's end at full size", () => {
           }
         },
       ),
-      { numRuns: 200 },
+      { numRuns: count(200) },
     );
   });
 
