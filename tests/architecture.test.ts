@@ -1,49 +1,25 @@
 import { describe, expect, test } from '@jest/globals';
-import { readdirSync, readFileSync, existsSync } from 'node:fs';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { WORDING } from '../src/core/faults/wording.ts';
 
 const root = join(import.meta.dirname, '..');
 const source = join(root, 'src');
 
-/** What each layer may import, itself apart. The same as the references in its tsconfig.json. */
-const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
-  core: [],
-  cutting: ['core'],
-  planning: ['core', 'cutting'],
-  drawings: ['core'],
-  sheets: ['core', 'cutting', 'planning', 'drawings'],
-  exports: ['core', 'planning', 'drawings', 'sheets'],
-  hosts: ['core', 'planning', 'drawings', 'sheets'],
-  functions: ['core', 'cutting'],
-  pane: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
-  browser: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts', 'pane'],
-  page: [
-    'core',
-    'cutting',
-    'planning',
-    'drawings',
-    'sheets',
-    'exports',
-    'hosts',
-    'functions',
-    'pane',
-    'browser',
-  ],
-  addin: [
-    'core',
-    'cutting',
-    'planning',
-    'drawings',
-    'sheets',
-    'exports',
-    'hosts',
-    'functions',
-    'pane',
-    'browser',
-  ],
-  cli: ['core', 'cutting', 'planning', 'drawings', 'sheets', 'exports', 'hosts'],
-};
+interface Project {
+  readonly references: readonly { readonly path: string }[];
+}
+
+function referencesOf(...folders: string[]): readonly string[] {
+  const text = readFileSync(join(...folders, 'tsconfig.json'), 'utf8');
+  return (JSON.parse(text) as Project).references.map(({ path }) => basename(path));
+}
+
+/** The layers from the lowest to the highest, as the project lists them. */
+const LAYERS = referencesOf(root);
+
+/** What each layer may import, itself apart: what its own tsconfig.json names. */
+const MAY_IMPORT = new Map(LAYERS.map((layer) => [layer, referencesOf(source, layer)]));
 
 /** Packages that only one place may know, so that it can be changed there alone. */
 const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
@@ -87,14 +63,20 @@ const imports: Import[] = files.flatMap((file) => {
   return found.map((match) => ({ file, target: match[1] ?? '' }));
 });
 
+/** What is imported of our own, as paths below src. */
+const ownImports: readonly Import[] = imports
+  .filter(({ target }) => target.startsWith('.'))
+  .map(({ file, target }) => ({
+    file,
+    target: relative(source, resolve(source, dirname(file), target))
+      .split(sep)
+      .join('/'),
+  }));
+
 /** Files of src by what they import. */
 function importsOf(all: readonly Import[]): Record<string, string[]> {
   const known = Object.fromEntries(files.map((file): [string, string[]] => [file, []]));
-  for (const { file, target } of all) {
-    if (!target.startsWith('.')) continue;
-    const path = relative(source, resolve(source, dirname(file), target));
-    known[file]?.push(path.split(sep).join('/'));
-  }
+  for (const { file, target } of all) known[file]?.push(target);
   return known;
 }
 
@@ -115,33 +97,38 @@ function circlesIn(graph: Readonly<Record<string, readonly string[]>>): string[]
 
 const layerOf = (path: string): string => path.split('/')[0] ?? '';
 
-/** What is imported of our own, as paths below src. */
-const ownImports: readonly Import[] = imports
-  .filter(({ target }) => target.startsWith('.'))
-  .map(({ file, target }) => ({
-    file,
-    target: relative(source, resolve(source, dirname(file), target))
-      .split(sep)
-      .join('/'),
-  }));
-
 describe('the layers', () => {
-  test('are the folders of src, each with its own tsconfig.json', () => {
+  test('are the folders of src', () => {
     const folders = readdirSync(source, { withFileTypes: true })
       .filter((entry) => entry.isDirectory())
       .map((entry) => entry.name);
-    expect(folders.sort()).toEqual(Object.keys(MAY_IMPORT).sort());
-    for (const folder of folders)
-      expect(existsSync(join(source, folder, 'tsconfig.json'))).toBe(true);
+    expect(folders.sort()).toEqual([...LAYERS].sort());
   });
 
-  test('import in one direction only: core <- cutting <- planning <- sheets <- hosts <- cli, pane', () => {
+  test('are listed from the lowest to the highest: each names lower ones alone', () => {
+    const upward = LAYERS.flatMap((layer, place) =>
+      MAY_IMPORT.get(layer)!
+        .filter((named) => !LAYERS.slice(0, place).includes(named))
+        .map((named) => `${layer} names ${named}, which isn't listed before it.`),
+    );
+    expect(upward).toEqual([]);
+  });
+
+  // The compiler is content with what a named layer names in its turn.
+  test('import no layer but those that their own tsconfig.json names', () => {
     const broken = ownImports.flatMap(({ file, target }) => {
       const [from, to] = [layerOf(file), layerOf(target)];
-      if (from === to || MAY_IMPORT[from]?.includes(to) === true) return [];
+      if (from === to || MAY_IMPORT.get(from)?.includes(to) === true) return [];
       return [`${file} imports ${target}: the layer ${from} may not know the layer ${to}.`];
     });
     expect(broken).toEqual([]);
+  });
+
+  test('are the rows of the developers’ table, in the same order', () => {
+    const text = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
+    const table = /^\| layer .*\n\|.*\n((?:\|.*\n)+)/mu.exec(text)?.[1] ?? '';
+    const rows = [...table.matchAll(/^\| (\w+)/gmu)].map((row) => row[1]);
+    expect(rows).toEqual(LAYERS);
   });
 
   test('let the pane know of the hosts no more than what any host offers, and how to yield', () => {
@@ -159,18 +146,6 @@ describe('the layers', () => {
         /\b(?:Excel|Office)\.[a-zA-Z]/u.test(readFileSync(join(source, file), 'utf8')),
     );
     expect(broken).toEqual([]);
-  });
-
-  test('have the references that the compiler enforces', () => {
-    for (const [layer, allowed] of Object.entries(MAY_IMPORT)) {
-      const text = readFileSync(join(source, layer, 'tsconfig.json'), 'utf8');
-      const { references = [] } = JSON.parse(text) as { references?: { path: string }[] };
-      const named = references.map(({ path }) => path.replace('../', ''));
-      expect({ layer, named: named.filter((name) => !allowed.includes(name)) }).toEqual({
-        layer,
-        named: [],
-      });
-    }
   });
 
   test('know nothing of Node but the file host and the command line: the rest runs in a browser', () => {
@@ -238,7 +213,7 @@ describe('the files', () => {
   });
 
   test('import each other in no circle, not even for types', () => {
-    expect(circlesIn(importsOf(imports))).toEqual([]);
+    expect(circlesIn(importsOf(ownImports))).toEqual([]);
   });
 
   test('would be seen in a circle, be it of one file or behind a fork', () => {

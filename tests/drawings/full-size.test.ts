@@ -16,6 +16,7 @@ import {
   settingFor,
   textsIn,
 } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 /** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
 const SKEWED: FullSizeView = {
@@ -67,7 +68,7 @@ describe("The board's end at full size", () => {
           0.001 * (cut.width + 2 * cut.depth),
         );
       }),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -102,7 +103,7 @@ describe("The board's end at full size", () => {
           expect(Math.min(...away)).toBeLessThan(1e-6);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: count(40) },
     );
   });
 
@@ -152,7 +153,7 @@ describe("The board's end at full size", () => {
           if (blank.width * 25.4 <= widest - 4) expect(parts).toHaveLength(1);
         },
       ),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -200,7 +201,7 @@ describe("The board's end at full size", () => {
           }
         },
       ),
-      { numRuns: 200 },
+      { numRuns: count(200) },
     );
   });
 

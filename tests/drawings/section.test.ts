@@ -22,6 +22,7 @@ import {
   settingFor,
   textsIn,
 } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 /** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
 const SKEWED: SectionView = {
@@ -110,7 +111,7 @@ describe('The section of a cove', () => {
           expect(isMeasuredUpright(drawing, level(cut.depth), level(blank.thickness))).toBe(true);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: count(150) },
     );
   });
 
@@ -127,7 +128,7 @@ describe('The section of a cove', () => {
         // 192 straight pieces stand for the outline.
         expect(Math.abs(cutAway - area)).toBeLessThan(area * 1e-3);
       }),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -140,7 +141,7 @@ describe('The section of a cove', () => {
         expect(same).toBe(true);
         for (const [one, other] of texts) expect(one).toBe(other);
       }),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 
@@ -178,7 +179,7 @@ describe('The section of a cove', () => {
       fc.property(anySection, (view) => {
         expect(misplacedIn(drawSection(view))).toEqual([]);
       }),
-      { numRuns: 400 },
+      { numRuns: count(400) },
     );
   });
 
@@ -215,7 +216,7 @@ describe('The section of a cove', () => {
           expect(alt).toContain(length);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: count(100) },
     );
   });
 

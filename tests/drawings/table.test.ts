@@ -19,6 +19,7 @@ import {
   settingFor,
   textsIn,
 } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 const SETTING = settingFor(3, 3 / 4, 1 / 2);
 const NO_TABLE = { blade: BLADE, setting: SETTING, tiltSide: 'left', ...INCHES_AND_POINT } as const;
@@ -88,7 +89,7 @@ describe('The saw table from above', () => {
         const apart = fromLine(near![0]!, far![0]!, far![3]!);
         expect(apart / scale).toBeCloseTo(flats.near + cut.width + flats.far, 6);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -116,7 +117,7 @@ describe('The saw table from above', () => {
           }
         });
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -158,7 +159,7 @@ describe('The saw table from above', () => {
         expect(result.same).toBe(true);
         for (const [one, other] of result.texts) expect(one.replace('left', 'right')).toBe(other);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -203,7 +204,7 @@ describe('The saw table from above', () => {
         const lean = Math.atan2(x, -y) * (view.tiltSide === 'left' ? 1 : -1);
         expect(lean).toBeCloseTo(view.setting.approach, 6);
       }),
-      { numRuns: 40 },
+      { numRuns: count(40) },
     );
   });
 
@@ -242,7 +243,7 @@ describe('The saw table from above', () => {
       fc.property(anyTable, (view) => {
         expect(misplacedIn(drawTable(view))).toEqual([]);
       }),
-      { numRuns: 250 },
+      { numRuns: count(250) },
     );
   });
 
@@ -274,7 +275,7 @@ describe('The saw table from above', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 

@@ -8,6 +8,7 @@ import { radians } from '../../src/core/units/angle.ts';
 import type { Point } from '../../src/drawings/drawing.ts';
 import { outlineToDxf, type DxfView } from '../../src/drawings/to-dxf.ts';
 import { areaOf, BLADE, fittingSection, flatsOf, settingFor } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 /** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
 const SKEWED: DxfView = {
@@ -82,7 +83,7 @@ describe('An outline as DXF', () => {
           ['MIDDLE', false],
         ]);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -131,7 +132,7 @@ describe('An outline as DXF', () => {
         const slack = 0.0005 * 2 * (cut.width + 2 * cut.depth);
         expect(Math.abs(taken - area)).toBeLessThan(slack);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -153,7 +154,7 @@ describe('An outline as DXF', () => {
           expect(Math.min(...away)).toBeLessThanOrEqual(0.0005 + 1e-6);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 
@@ -173,7 +174,7 @@ describe('An outline as DXF', () => {
           }
         });
       }),
-      { numRuns: 40 },
+      { numRuns: count(40) },
     );
   });
 

@@ -7,6 +7,7 @@ import { drawSection } from '../../src/drawings/section.ts';
 import { toSvg } from '../../src/drawings/to-svg.ts';
 import { childOf, childrenOf, parseXml, textOf } from '../hosts/xml.ts';
 import { anySection } from './drawn-coves.ts';
+import { count } from '../deep.ts';
 
 const SMALL: Drawing = {
   title: 'A "cove" & <more>',
@@ -92,7 +93,7 @@ describe('A drawing as SVG', () => {
         const back = parseXml(toSvg(drawing, PRINT_PALETTE));
         expect(textOf(childOf(back, 'text'))).toBe(textOf(childOf(back, 'title')));
       }),
-      { numRuns: 200 },
+      { numRuns: count(200) },
     );
   });
 
@@ -104,7 +105,7 @@ describe('A drawing as SVG', () => {
         expect(parseXml(svg).name).toBe('svg');
         expect(toSvg(drawSection(view), PAGE_PALETTE)).toBe(svg);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 });

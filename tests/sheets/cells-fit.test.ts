@@ -18,6 +18,7 @@ import { lettersAreHere, lettersMustBeHere, measureEms } from './letters.ts';
 import { randomPlans } from './random-jobs.ts';
 import { JOBS } from './sheet-jobs.ts';
 import { shownNumber } from './shown-number.ts';
+import { count } from '../deep.ts';
 
 /** Pixels of 96 to the inch for each point of the font. */
 const PIXELS_PER_POINT = 96 / 72;
@@ -25,7 +26,7 @@ const PIXELS_PER_POINT = 96 / 72;
 const AIR_PIXELS = 2 * 0.35 * (96 / 25.4);
 /** Arial's ascent, descent and gap (its hhea table). */
 const LINE_EMS = 0.905 + 0.212 + 0.033;
-const RANDOM_JOBS = 12;
+const RANDOM_JOBS = count(12);
 
 const sheets = new Map<string, SheetDescription>();
 

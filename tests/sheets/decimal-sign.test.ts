@@ -13,8 +13,9 @@ import { jobOf, readTables, tablesOf } from '../planning/make-job.ts';
 import { pointed, reworded, swapSigns, TYPED, worded } from './decimal-signs.ts';
 import { randomTables } from './random-jobs.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
+import { count } from '../deep.ts';
 
-const RANDOM_JOBS = 15;
+const RANDOM_JOBS = count(15);
 async function planned(job: Job, decimalSign: DecimalSign): Promise<JobPlan> {
   const shop = { ...job.shop, decimalSign };
   const { plan, faults } = await planJob({ ...job, shop }, { budget: { steps: 20 } });

@@ -82,7 +82,7 @@ function inkNearEdge({ width, height, data }: PageRaster): boolean {
     const isEdgeRow = y < edge || y >= height - edge;
     for (let x = 0; x < width; x++) {
       if (!isEdgeRow && x === edge) x = width - edge;
-      const at = (y * width + x) * 4;
+      const at = (y * width + x) * 3;
       if (Math.min(data[at]!, data[at + 1]!, data[at + 2]!) < NEARLY_WHITE) return true;
     }
   }

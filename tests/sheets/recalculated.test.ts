@@ -11,8 +11,9 @@ import type { WorkbookView } from '../hosts/workbook-view.ts';
 import { planOf } from '../planning/make-job.ts';
 import { randomPlans } from './random-jobs.ts';
 import { JOBS } from './sheet-jobs.ts';
+import { count } from '../deep.ts';
 
-const RANDOM_JOBS = 50;
+const RANDOM_JOBS = count(50);
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');

@@ -37,6 +37,7 @@ import {
 } from './formula-blocks.ts';
 import { RANDOM_FLATS, randomCoves, TABLE, type RandomCove } from './formula-coves.ts';
 import { JOBS } from './sheet-jobs.ts';
+import { count } from '../deep.ts';
 
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
@@ -116,10 +117,16 @@ function missesOf(
   });
 }
 
-describe('500 random set-ups by formula', () => {
+const RANDOM_COVES = count(500);
+/** Of each unit. */
+const HALF = RANDOM_COVES / 2;
+const BY_ARITHMETIC = count(1_500);
+const TYPED_OVER = count(40);
+
+describe(`${RANDOM_COVES} random set-ups by formula`, () => {
   const jobs = [
-    { name: 'inches', unit: 'in', side: 'left', coves: randomCoves(250, 1) },
-    { name: 'metric', unit: 'mm', side: 'right', coves: randomCoves(250, 2, MM, 'right') },
+    { name: 'inches', unit: 'in', side: 'left', coves: randomCoves(HALF, 1) },
+    { name: 'metric', unit: 'mm', side: 'right', coves: randomCoves(HALF, 2, MM, 'right') },
   ] as const;
 
   office(
@@ -145,7 +152,7 @@ describe('500 random set-ups by formula', () => {
         const { compared, differing } = recalculatedOtherwise(described[name]!, now);
         expect(differing.slice(0, 5)).toEqual([]);
         // Thirty quantities of thirteen steps each, and the results.
-        expect(compared).toBeGreaterThan(250 * 400);
+        expect(compared).toBeGreaterThan(HALF * 400);
       }
     },
     OFFICE_MS,
@@ -154,8 +161,8 @@ describe('500 random set-ups by formula', () => {
   office(
     'follow when the sizes of another cove are typed over them, and say that the plan is another',
     async () => {
-      const planned = randomCoves(40, 3, MM);
-      const typed = randomCoves(40, 4, MM);
+      const planned = randomCoves(TYPED_OVER, 3, MM);
+      const typed = randomCoves(TYPED_OVER, 4, MM);
       const description = typeOver(
         workbookOf(
           planned.map(({ block }) => block),
@@ -181,8 +188,8 @@ describe('500 random set-ups by formula', () => {
   );
 });
 
-test('the arithmetic of the formulas finds 1,500 more random set-ups as the solver does', () => {
-  const coves = randomCoves(1_500, 5);
+test(`the arithmetic of the formulas finds ${BY_ARITHMETIC} more random set-ups as the solver does`, () => {
+  const coves = randomCoves(BY_ARITHMETIC, 5);
   for (let first = 0; first < coves.length; first += 500) {
     const some = coves.slice(first, first + 500);
     const description = workbookOf(

@@ -10,6 +10,7 @@ import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { anyTable, areasIn } from '../drawings/drawn-coves.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
+import { count } from '../deep.ts';
 
 const OFF_THE_TABLE: Tables = {
   runs: 'Room,Profile,Length\nHall,Steep,90\nHall,Flat,90',
@@ -114,7 +115,7 @@ describe('The miter gauge', () => {
           expect(Math.abs(x * shown[1] - y * shown[0]) / length).toBeLessThan(1e-9);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: count(200) },
     );
   });
 

@@ -13,6 +13,7 @@ import { libreOfficeIsHere, printedPages } from '../hosts/libreoffice.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
+import { count } from '../deep.ts';
 
 const POINTS_PER_MM = 72 / 25.4;
 /** In points of 1/72 in: 8 1/2 × 11 in; 210 × 297 mm (ISO 216). */
@@ -261,7 +262,7 @@ describe('A set-up page', () => {
         expect(pagesOf(sheet)).toHaveLength(1);
         expect(pointsOf(sheet, 0, sheet.rows.length - 1)).toBeLessThanOrEqual(roomOf(sheet));
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
     expect(made).toBeGreaterThan(20);
   });

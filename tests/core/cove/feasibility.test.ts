@@ -5,6 +5,7 @@ import { checkCove } from '../../../src/core/cove/feasibility.ts';
 import { computeScaleEffect } from '../../../src/core/cove/scale-rounding.ts';
 import { solveSetting } from '../../../src/core/cove/set-up.ts';
 import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
+import { count } from '../../deep.ts';
 
 const blade = { diameter: 10, kerf: 0.125 };
 const codesOf = (faults: readonly { code: string }[]): string[] => faults.map((one) => one.code);
@@ -158,7 +159,7 @@ describe('whatever is asked', () => {
         }
         for (const one of faults) expect(one.message).toMatch(/\.$/u);
       }),
-      { numRuns: 400 },
+      { numRuns: count(400) },
     );
   });
 });

@@ -12,6 +12,7 @@ import { layOutRails } from '../../../src/core/cove/rails.ts';
 import { solveNested, solveSetting } from '../../../src/core/cove/set-up.ts';
 import { computeWidestCove } from '../../../src/core/cove/widest.ts';
 import { radians } from '../../../src/core/units/angle.ts';
+import { count } from '../../deep.ts';
 
 const QUARTER_TURN = Math.PI / 2;
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -123,7 +124,7 @@ describe('the forward model', () => {
           expect(inner.far).toBeLessThanOrEqual(outer.far + 1e-9);
         },
       ),
-      { numRuns: 500 },
+      { numRuns: count(500) },
     );
   });
 
@@ -190,7 +191,7 @@ describe('the inverse', () => {
         expect(Math.abs(again.width - cut.width)).toBeLessThan(1e-9);
         expect(Math.abs(again.offCenter - cut.offCenter)).toBeLessThan(1e-9);
       }),
-      { numRuns: 2000 },
+      { numRuns: count(2000) },
     );
   });
 
@@ -209,7 +210,7 @@ describe('the inverse', () => {
         expect(fast.approach).toBeCloseTo(sure.approach, 6);
         expect(fast.tilt).toBeCloseTo(sure.tilt, 6);
       }),
-      { numRuns: 60 },
+      { numRuns: count(60) },
     );
   });
 

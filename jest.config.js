@@ -1,0 +1,20 @@
+/** The tests run from the sources: swc takes the types off, and a file of React is read as any other. */
+const swc = {
+  jsc: {
+    parser: { syntax: 'typescript', tsx: true },
+    target: 'es2022',
+    transform: { react: { runtime: 'automatic' } },
+  },
+  module: { type: 'es6' },
+};
+
+export default {
+  roots: ['<rootDir>/tests'],
+  testMatch: ['**/*.test.ts'],
+  testEnvironment: 'node',
+  testTimeout: 60_000,
+  maxWorkers: '100%',
+  setupFiles: ['<rootDir>/tests/seed-properties.ts'],
+  extensionsToTreatAsEsm: ['.ts', '.tsx'],
+  transform: { '^.+\\.tsx?$': ['@swc/jest', swc] },
+};
