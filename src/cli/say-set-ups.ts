@@ -1,17 +1,15 @@
 /** Set-ups in words, for the person at the saw. */
 import { MANUAL_CAUTION, standingCautions } from '../sheets/words/standing-cautions.ts';
+import { factLabel, factName } from '../sheets/words/set-up-facts.ts';
 import { drawTable } from './text-table.ts';
 import type { SetUpAnswer } from './answer-set-up.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
 
+const FACTS = ['approach', 'approachFromFront', 'tilt', 'height', 'passes'] as const;
 const COLUMNS = [
   { heading: 'Profile' },
-  { heading: 'Approach from\nthe blade line', align: 'right' },
-  { heading: "Approach from the\ntable's front edge", align: 'right' },
-  { heading: 'Tilt from\nupright', align: 'right' },
-  { heading: 'Blade height\nat the end', align: 'right' },
-  { heading: 'Passes', align: 'right' },
-] as const;
+  ...FACTS.map((name) => ({ heading: inTwoLines(factLabel(name)), align: 'right' as const })),
+];
 
 export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
   const made = answers.filter((one) => one.ok);
@@ -44,10 +42,18 @@ function sayHeights(made: readonly SetUpAnswer[]): string {
     profile ?? '',
     passHeights.map((height) => height.toFixed(3)).join(' '),
   ]);
-  const heading = "The highest tooth's height above the table, pass by pass, in inches";
+  const heading = `${factName('height')}, pass by pass, in inches`;
   return drawTable([{ heading: 'Profile' }, { heading }], lines);
 }
 
 function sayAngle(angle: number | null): string {
   return angle === null ? '' : `${angle.toFixed(2)}°`;
+}
+
+/** Broken at the space nearest its middle. */
+function inTwoLines(text: string): string {
+  const spaces = [...text.matchAll(/ /gu)].map(({ index }) => index);
+  const fromMiddle = (at: number): number => Math.abs(at - text.length / 2);
+  const [best] = spaces.sort((one, other) => fromMiddle(one) - fromMiddle(other));
+  return best === undefined ? text : `${text.slice(0, best)}\n${text.slice(best + 1)}`;
 }

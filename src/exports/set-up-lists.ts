@@ -4,6 +4,7 @@ import { toDegrees } from '../core/units/angle.ts';
 import { isCovePlan, type CovePlan, type JobPlan } from '../planning/job-plan.ts';
 import type { SetUp } from '../planning/plan-setup.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
+import { factLabel, factName, labelInDegrees, labelInUnit } from '../sheets/words/set-up-facts.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listSetUps(plan: JobPlan): List {
@@ -12,17 +13,14 @@ export function listSetUps(plan: JobPlan): List {
     name: 'set-ups',
     headings: [
       'Profile',
-      'Approach from the blade line (degrees)',
-      'Approach from the front edge (degrees)',
-      'Tilt from upright (degrees)',
-      `Height of the highest tooth (${unit})`,
-      'Passes',
-      `Blade diameter (${unit})`,
-      `Kerf (${unit})`,
-      `Flat by the near rail (${unit})`,
-      `Flat by the far rail (${unit})`,
-      `Web (${unit})`,
-      `Along the curve (${unit})`,
+      labelInDegrees('approach'),
+      labelInDegrees('approachFromFront'),
+      labelInDegrees('tilt'),
+      labelInUnit('height', unit),
+      factLabel('passes'),
+      ...(['diameter', 'kerf', 'nearFlat', 'farFlat', 'web', 'arcLength'] as const).map((name) =>
+        labelInUnit(name, unit),
+      ),
       `Tightest radius of the curve (${unit})`,
     ],
     rows: eachSetUp(plan, ({ name }, { blade, setting, flats, ...setUp }) => [
@@ -51,7 +49,7 @@ export function listPasses(plan: JobPlan): List {
   const { unit } = plan.job.shop;
   return {
     name: 'passes',
-    headings: ['Profile', 'Pass', `Height of the highest tooth (${unit})`],
+    headings: ['Profile', 'Pass', `${factName('height')} (${unit})`],
     rows: eachSetUp(plan, ({ name }, { passHeights }) =>
       passHeights.map((height, at) => [name, at + 1, numberIn(height, unit)]),
     ),

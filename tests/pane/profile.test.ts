@@ -33,7 +33,7 @@ describe('A cove of one’s own', () => {
     expect(rows.slice(0, 3)).toEqual([
       ['Approach, from the blade line', '41.83°'],
       ['Approach, from the front edge', '48.17°'],
-      ['Tilt, from upright', '0°'],
+      ['Tilt of the blade, from upright', '0°'],
     ]);
     expect(saySetUp(setUp!, shop).passes).toHaveLength(9);
     expect(sayAnswer(answerTyped(typed, shop))).toBe(
@@ -142,17 +142,17 @@ describe('The numbers of a set-up', () => {
         .rails.slice(0, 4)
         .map(({ label }) => label),
     ).toEqual([
-      'Near rail, on the front edge',
-      'Near rail, on the back edge',
-      'Far rail, on the front edge',
-      'Far rail, on the back edge',
+      'Near rail, front edge',
+      'Near rail, back edge',
+      'Far rail, front edge',
+      'Far rail, back edge',
     ]);
   });
 
   test('have no marks without a table, and say where to give it', () => {
     const { rails } = saySetUp(answerTyped(typed, shop).setUp!, shop);
     expect(rails).toHaveLength(1);
-    expect(rails[0]!.note).toMatch(/table front and table back in Shop$/u);
+    expect(rails[0]!.note).toMatch(/Shop does not say how far .*\(table front, table back\)\.$/u);
   });
 
   test('come with the profile’s sizes in words', () => {

@@ -85,7 +85,7 @@ function missesOf(
     const cut = computeCut(blade, setting);
     const { near, far, spacing } = layOutRails(approach, cut, RANDOM_FLATS, TABLE, tiltSide);
     const lengths = {
-      'Highest tooth above the table, last pass': setting.height,
+      'Highest tooth above table, last pass': setting.height,
       'Flat by the near rail': RANDOM_FLATS.near,
       'Flat by the far rail': RANDOM_FLATS.far,
       'Between the faces of the rails': spacing,

@@ -3,9 +3,9 @@ import { describe, expect, test } from '@jest/globals';
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
-import { sayLeastRadius } from '../../src/sheets/set-ups/set-up-page.ts';
+import { sayLeastRadius } from '../../src/sheets/words/set-up-facts.ts';
 import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
-import { saySide } from '../../src/sheets/set-ups/rail-marks.ts';
+import { saySide } from '../../src/sheets/words/say-marks.ts';
 import { DEMO_FOLDER, folderTables, planOf, type Tables } from '../planning/make-job.ts';
 import { cellAt, JOBS, rowWith, textsOf } from './sheet-jobs.ts';
 
@@ -163,7 +163,7 @@ describe('A set-up page', () => {
     const left = await setUpsOf(demo);
     expect(beside(left.sheet, 'Tilt of the blade, from upright')).toContain('its top to the left');
     expect(beside(left.sheet, 'Feed, front to back')).toBe(
-      'left to right; deep side at the far rail',
+      'left to right, deep side at the far rail',
     );
     const shop = demo.shop!.replace('tilt side,left', 'tilt side,right');
     const right = await setUpsOf({ ...demo, shop });

@@ -12,7 +12,7 @@ import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../sheets/words/say-money.ts';
 import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
-import type { NumberRow } from '../profile/say-set-up.ts';
+import type { Fact } from '../../sheets/words/set-up-facts.ts';
 
 const METRES_PER_INCH = 0.0254;
 
@@ -23,7 +23,7 @@ export interface ProfileLine {
   readonly bound: string;
 }
 
-export function sayResult(plan: JobPlan): NumberRow[] {
+export function sayResult(plan: JobPlan): Fact[] {
   const { totals, job, profiles, groups } = plan;
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);

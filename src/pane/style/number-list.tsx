@@ -1,6 +1,6 @@
 import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
-import type { NumberRow } from '../profile/say-set-up.ts';
+import type { Fact } from '../../sheets/words/set-up-facts.ts';
 
 const useStyles = makeStyles({
   list: { margin: 0 },
@@ -30,7 +30,7 @@ const useStyles = makeStyles({
 const LONGEST_BESIDE = 18;
 
 /** Numbers with what they are, a row each. */
-export function NumberList(props: { readonly rows: readonly NumberRow[] }): ReactNode {
+export function NumberList(props: { readonly rows: readonly Fact[] }): ReactNode {
   const styles = useStyles();
   return (
     <dl className={styles.list}>

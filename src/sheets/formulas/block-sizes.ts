@@ -1,4 +1,5 @@
 /** The sizes at the top of a block: marked cells to type over, beside what was planned. */
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
@@ -71,14 +72,14 @@ export interface SizeTerms {
 }
 
 const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
-  ['width', 'Cove width'],
-  ['depth', 'Cove depth'],
-  ['offCenter', 'Off-center, 0 for none'],
-  ['diameter', 'Blade diameter'],
-  ['kerf', 'Kerf'],
-  ['blankWidth', 'Blank width'],
-  ['blankThickness', 'Blank thickness'],
-  ['nearFlat', 'Near flat; blank: as wide as the far one'],
+  ['width', COVE_SIZES.width.label],
+  ['depth', COVE_SIZES.depth.label],
+  ['offCenter', `${COVE_SIZES.offCenter.label}, 0 for none`],
+  ['diameter', COVE_SIZES.bladeDiameter.label],
+  ['kerf', COVE_SIZES.kerf.label],
+  ['blankWidth', COVE_SIZES.blankWidth.label],
+  ['blankThickness', COVE_SIZES.blankThickness.label],
+  ['nearFlat', `${COVE_SIZES.nearFlat.label}; blank: as wide as the far one`],
   ['front', 'Table, from above the arbor to its front'],
   ['back', 'Table, from above the arbor to its back'],
   ['tableWidth', 'Table, from side to side'],

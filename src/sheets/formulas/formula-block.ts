@@ -3,6 +3,7 @@ import { feedFor, type TiltSide } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { closeHeight } from '../grammar/row-height.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { factLabel, labelInDegrees } from '../words/set-up-facts.ts';
 import { addSizes, type BlockSizes } from './block-sizes.ts';
 import { FORMULA_GRID, RESULTS, VERDICTS } from './formula-columns.ts';
 import { BlockResults, type PlannedMark } from './block-results.ts';
@@ -73,28 +74,23 @@ export function addBlock(
   );
   // A centered cove has no deep side.
   const deepSide = chooseWords([[isUpright, '']], 'the deep side lies toward the far rail');
-  results.degrees('Approach, degrees from the blade line', approachDeg, planned.approachDeg);
+  results.degrees(labelInDegrees('approach'), approachDeg, planned.approachDeg);
   results.degrees(
-    'Approach, degrees from the front edge',
+    labelInDegrees('approachFromFront'),
     minus(number(90), approachDeg),
     90 - planned.approachDeg,
   );
-  results.degrees(
-    'Tilt of the blade, degrees from upright',
-    degreesOf(answer.tilt),
-    planned.tiltDeg,
-    lean,
-  );
-  results.length('Highest tooth above the table, last pass', terms.depth, sizes.depth);
-  results.whole('Passes', passes, planned.passes);
-  results.length('Flat by the near rail', terms.nearFlat, planned.nearFlat);
-  results.length('Flat by the far rail', terms.farFlat, planned.farFlat, deepSide);
+  results.degrees(labelInDegrees('tilt'), degreesOf(answer.tilt), planned.tiltDeg, lean);
+  results.length(factLabel('height'), terms.depth, sizes.depth);
+  results.whole(factLabel('passes'), passes, planned.passes);
+  results.length(factLabel('nearFlat'), terms.nearFlat, planned.nearFlat);
+  results.length(factLabel('farFlat'), terms.farFlat, planned.farFlat, deepSide);
   results.length(
-    'Web over the cove',
+    factLabel('web'),
     minus(terms.blankThickness, terms.depth),
     sizes.blankThickness - sizes.depth,
   );
-  results.length('Between the faces of the rails', terms.blankWidth, sizes.blankWidth);
+  results.length(factLabel('spacing'), terms.blankWidth, sizes.blankWidth);
   if (terms.table !== undefined && planned.marks !== undefined) {
     addRailMarks(results, terms, terms.table, answer, tiltSide, planned.marks);
   }

@@ -2,6 +2,7 @@
 import type { TiltSide } from '../../core/cove/rails.ts';
 import type { BlockResults, PlannedMark } from './block-results.ts';
 import type { SizeTerms } from './block-sizes.ts';
+import { markLabel } from '../words/say-marks.ts';
 import type { Answer } from './newton-steps.ts';
 import { cosine, minus, number, over, plus, sine, times, type Term } from '../grammar/term.ts';
 
@@ -22,12 +23,12 @@ export function addRailMarks(
     return over(right, cosine(approach));
   };
   const before = minus(number(0), front);
-  for (const [label, u, x, key] of [
-    ['Near rail, front edge', nearFace, before, 'nearFront'],
-    ['Near rail, back edge', nearFace, back, 'nearBack'],
-    ['Far rail, front edge', farFace, before, 'farFront'],
-    ['Far rail, back edge', farFace, back, 'farBack'],
+  for (const [rail, edge, u, x, key] of [
+    ['near', 'front', nearFace, before, 'nearFront'],
+    ['near', 'back', nearFace, back, 'nearBack'],
+    ['far', 'front', farFace, before, 'farFront'],
+    ['far', 'back', farFace, back, 'farBack'],
   ] as const) {
-    results.mark(label, mark(u, x), planned[key], halfWidth);
+    results.mark(markLabel(rail, edge), mark(u, x), planned[key], halfWidth);
   }
 }

@@ -1,9 +1,16 @@
 /** Where the two rails go, as marks for a tape on the edges of the table. */
-import type { Rail, RailLayout, RailMark, TableSize } from '../../core/cove/rails.ts';
-import { formatMark } from '../../core/units/format-mark.ts';
+import type { Rail, RailLayout, TableSize } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { leftHalves, leftRow, leftText, type Part } from './set-up-columns.ts';
 import { cell } from '../grammar/sheet-draft.ts';
+import {
+  OFF_TABLE,
+  RAIL_NAMES,
+  RAIL_PLACES,
+  sayAlong,
+  sayWay,
+  type RailName,
+} from '../words/say-marks.ts';
 
 /** A row a mark: front and back edge, from the blade line and, where it is given, from the left miter slot. */
 export function railMarks(
@@ -20,8 +27,8 @@ export function railMarks(
   const isOff = [near, far].some(({ front, back }) => !(front.onTable && back.onTable));
   return [
     table.slotToBlade === undefined ? leftHalves(edge, blade) : leftRow(...heads),
-    ...marksOf('Near rail (before the blade)', near, reading),
-    ...marksOf('Far rail (behind the blade)', far, reading),
+    ...marksOf('near', near, reading),
+    ...marksOf('far', far, reading),
     ...(isOff && table.width === undefined
       ? [
           leftText(
@@ -34,11 +41,12 @@ export function railMarks(
 }
 
 /** A rail that leaves the table at its side is marked there. */
-function marksOf(name: string, rail: Rail, reading: LengthReading): Part[] {
+function marksOf(which: RailName, rail: Rail, reading: LengthReading): Part[] {
+  const name = `${RAIL_NAMES[which]} (${RAIL_PLACES[which]})`;
   const ends = (['front', 'back'] as const).map((edge) => {
     const { fromBlade, fromSlot, onTable } = rail[edge];
     const label = cell(`${name}, ${edge} edge`, 'rowStrong');
-    if (!onTable) return leftHalves(label, cell('off the table at this edge', 'row'));
+    if (!onTable) return leftHalves(label, cell(OFF_TABLE, 'row'));
     const mark = cell(sayWay(fromBlade, reading), 'setting');
     return fromSlot === undefined
       ? leftHalves(label, mark)
@@ -52,37 +60,4 @@ function marksOf(name: string, rail: Rail, reading: LengthReading): Part[] {
     return [leftHalves(label, cell(sayAlong(along, reading), 'row'))];
   });
   return [...ends, ...sides];
-}
-
-export function sayMark(
-  { fromBlade, fromSlot, onTable }: RailMark,
-  reading: LengthReading,
-): string {
-  if (!onTable) return 'off the table at this edge';
-  const blade = saySide(fromBlade, 'the blade line', reading);
-  return fromSlot === undefined
-    ? blade
-    : `${blade}, ${saySide(fromSlot, 'the left miter slot', reading)}`;
-}
-
-/** `7 5/32" left of the blade line`; a mark that rounds to nothing is on it. */
-export function saySide(toTheRight: number, of: string, reading: LengthReading): string {
-  const way = sayWay(toTheRight, reading);
-  return way === ON_IT ? `on ${of}` : `${way} of ${of}`;
-}
-
-const ON_IT = 'on it';
-
-/** `7 5/32" left`, under a heading that says of what. */
-function sayWay(toTheRight: number, reading: LengthReading): string {
-  const size = formatMark(Math.abs(toTheRight), reading.unit, reading.decimalSign);
-  if (/^0\D*$/u.test(size)) return ON_IT;
-  return `${size} ${toTheRight < 0 ? 'left' : 'right'}`;
-}
-
-export function sayAlong(towardTheBack: number, reading: LengthReading): string {
-  const size = formatMark(Math.abs(towardTheBack), reading.unit, reading.decimalSign);
-  if (/^0\D*$/u.test(size)) return 'level with the middle of the blade';
-  const way = towardTheBack < 0 ? 'in front of' : 'behind';
-  return `${size} ${way} the middle of the blade`;
 }
