@@ -50,8 +50,8 @@ export function bestFills(blocks: readonly ValuedBlock[], longest: number): Fill
 
 /**
  * What a strip would be worth at most if blocks that fit it could be cut up at will, those worth most
- * by length first: never less than its best fill (G. B. Dantzig, Discrete-Variable Extremum Problems, Operations
- * Research 5, 1957 [M]).
+ * by length first. That is never less than its best fill (G. B. Dantzig, Discrete-Variable Extremum
+ * Problems, Operations Research 5, 1957 [M]).
  */
 export function worthCutAtWill(blocks: readonly ValuedBlock[], capacity: number): number {
   const byLength = blocks

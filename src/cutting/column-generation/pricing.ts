@@ -7,9 +7,9 @@ import { restWorth } from './rest-worth.ts';
 /** Of each slot, how many layouts are handed over at once at most. */
 const MOST_LAYOUTS_A_SLOT = 24;
 
-/** What a slot's layouts must be worth to be of use, and what was found. */
+/** What was found at given duals. */
 export interface Pricing {
-  /** Cents that the best layout of each slot is worth by the duals it was priced at; -Infinity where it has no pieces. */
+  /** Cents that the best layout of each slot is worth by the duals it was priced at; 0 where there is none. */
   readonly worth: Float64Array;
   readonly columns: readonly Column[];
 }

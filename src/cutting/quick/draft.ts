@@ -59,7 +59,7 @@ export function makeDraft(
   };
 }
 
-/** More pieces served first, and more length of them, then less cost, fewer sticks, and the longest single offcut. */
+/** What serves more pieces is better, then more length of them, less cost, fewer sticks, a longer single offcut. */
 export function isBetter(one: Draft, than: Draft): boolean {
   const differences = [
     one.unservedCount - than.unservedCount,

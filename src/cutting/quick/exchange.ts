@@ -9,7 +9,7 @@ export type Need = number[];
 
 export interface Exchange {
   readonly costCents: number;
-  /** `take[k][j]`: of the sticks that need kind k, how many are cut from kind j; none listed where none need k. */
+  /** `take[k][j]`: of the sticks that need kind k, how many are cut from kind j. Empty where none need k. */
   readonly take: readonly (readonly number[])[];
 }
 
