@@ -1,3 +1,4 @@
+import { entryAt } from './entry-at.ts';
 import type { Instance, RelaxedSplice } from './column-generation/instance.ts';
 import type { AskedSplice } from './column-generation/make-instance.ts';
 import { spliceWays } from './column-generation/splice-ways.ts';
@@ -16,11 +17,13 @@ export function askSplices(
   lists: readonly CutList[],
   isServed: (demandId: string) => boolean,
 ): readonly AskedSplice[] {
+  const profiles = profilesOf(problem);
   return lists.flatMap((list, profile) => {
-    const { blank, splice = problem.splice } = profilesOf(problem)[profile] ?? { blank: '' };
+    const own = entryAt(profiles, profile);
+    const splice = spliceRuleOf(problem, own);
     if (splice === undefined || list.spliced.size === 0) return [];
     const usable = problem.supplies
-      .filter((supply) => countOf(supply) > 0 && servesBlank(supply, blank))
+      .filter((supply) => countOf(supply) > 0 && servesBlank(supply, own.blank))
       .map((supply) => usableLength(problem, supply));
     const beside = commonest(list);
     const parts = partsOf(list);
@@ -40,9 +43,11 @@ export function askSplices(
       };
       byLength.set(length, one);
       one.demands.push(at);
-      const own = parts.get(at) ?? [];
-      const key = sortedKey(own);
-      if (own.length > 1 && !one.ways.some((way) => sortedKey(way) === key)) one.ways.push(own);
+      const asListed = parts.get(at) ?? [];
+      const key = sortedKey(asListed);
+      if (asListed.length > 1 && !one.ways.some((way) => sortedKey(way) === key)) {
+        one.ways.push(asListed);
+      }
     }
     return [...byLength.values()];
   });
@@ -56,14 +61,14 @@ export function relaxSplices(
 ): readonly (readonly RelaxedSplice[])[] {
   return instance.profiles.map((own, profile) => {
     const rule = spliceRuleOf(problem, own);
-    const longest = (instance.slotsOf[profile] ?? []).reduce(
-      (most, slot) => Math.max(most, (instance.slots[slot]?.capacity ?? 0) - problem.kerf),
+    const longest = entryAt(instance.slotsOf, profile).reduce(
+      (most, slot) => Math.max(most, entryAt(instance.slots, slot).capacity - problem.kerf),
       0,
     );
     return splices
       .filter((one) => one.profile === profile)
       .map(({ demands }) => {
-        const length = problem.demands[demands[0] ?? -1]?.length ?? 0;
+        const length = entryAt(problem.demands, entryAt(demands, 0)).length;
         const units = rule === undefined ? 0 : leastUnits(problem, rule, length, longest);
         return { length, units, count: demands.length };
       });

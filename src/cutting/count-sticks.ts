@@ -45,8 +45,8 @@ export const MOST_PIECES_COUNTED = 20_000;
 
 /**
  * Counts the sticks that an order takes, by the quick plans (see plan-sticks.ts).
- * Faults: `cutting.piece-too-long` or `cutting.kerf-longer-than-piece` for each, `cutting.stick-shorter-than-trim`,
- * `cutting.too-many-pieces`, `length.too-long`.
+ * Faults: `cutting.piece-too-long` or `cutting.kerf-longer-than-piece` for each piece,
+ * `cutting.stick-shorter-than-trim`, `cutting.too-many-pieces`, `length.too-long`.
  */
 export function countSticks(order: StickOrder): Outcome<StickCount> {
   const faults = checkOrder(order);

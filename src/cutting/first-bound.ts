@@ -1,3 +1,4 @@
+import { entryAt } from './entry-at.ts';
 import { askSplices, relaxSplices } from './ask-splices.ts';
 import { certify } from './column-generation/certify.ts';
 import { rowOfRelaxed, type Instance } from './column-generation/instance.ts';
@@ -55,8 +56,8 @@ export function servedInstance(
 /** Duals in proportion to weight: what a unit of each profile's blank costs at the least. */
 function ratesByLength(instance: Instance): Float64Array {
   const rateOf = instance.profiles.map((_, profile) => {
-    const rates = (instance.slotsOf[profile] ?? []).map((at) => {
-      const { capacity = 1, priceCents = 0, supply = -1 } = instance.slots[at] ?? {};
+    const rates = entryAt(instance.slotsOf, profile).map((at) => {
+      const { capacity, priceCents, supply } = entryAt(instance.slots, at);
       if (supply >= 0) return priceCents / capacity;
       // A board's price shared among its strips alike; the scaling sets right what that misses.
       const shares = instance.supplies.flatMap(({ supply: own, rips }) =>
@@ -73,10 +74,10 @@ function ratesByLength(instance: Instance): Float64Array {
   });
   const duals = new Float64Array(instance.rowLeast.length);
   instance.items.forEach(({ profile, weight }, at) => {
-    duals[at] = weight * (rateOf[profile] ?? 0);
+    duals[at] = weight * entryAt(rateOf, profile);
   });
   instance.profiles.forEach((_, profile) => {
-    duals[rowOfRelaxed(instance, profile)] = (rateOf[profile] ?? 0) * instance.relaxedScale;
+    duals[rowOfRelaxed(instance, profile)] = entryAt(rateOf, profile) * instance.relaxedScale;
   });
   return duals;
 }

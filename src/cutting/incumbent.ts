@@ -44,7 +44,12 @@ export class Incumbent {
     this.options = options;
   }
 
-  /** @returns whether it is better than what there was: more served, then cheaper, fewer sticks, fewer lay-outs, a longer offcut */
+  /**
+   * Takes a plan that is better than what there was: it serves more, then it is cheaper, has fewer
+   * sticks, fewer lay-outs, a longer offcut.
+   *
+   * @returns whether it is
+   */
   offer(offered: Offer, phase: string): boolean {
     const offer = serveMore(this.problem, offered);
     const rank = rankOf(this.problem, offer);

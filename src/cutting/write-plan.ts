@@ -1,3 +1,4 @@
+import { entryAt } from './entry-at.ts';
 import { creditCap, offcutCents } from './problem/offcut-credit.ts';
 import { profilesOf } from './problem/profiles.ts';
 import type {
@@ -165,6 +166,6 @@ function longestPiecesFirst(a: WholeStick, b: WholeStick): number {
   const one = a.blocks.flatMap(({ pieces }) => pieces);
   const other = b.blocks.flatMap(({ pieces }) => pieces);
   const differing = one.findIndex(({ length }, at) => length !== other[at]?.length);
-  if (differing >= 0) return (other[differing]?.length ?? 0) - (one[differing]?.length ?? 0);
+  if (differing >= 0) return (other[differing]?.length ?? 0) - entryAt(one, differing).length;
   return other.length - one.length;
 }

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { StickKind } from '../stick-kind.ts';
 
 /** A price of length as an exact fraction: `cents` for each `units`, more than 0 of them. */
@@ -39,7 +40,7 @@ export function marginalRates(kinds: readonly StickKind[], volumes: readonly num
     changed = false;
     kinds.forEach((_, volume) => {
       for (let kind = volume; kind < kinds.length; kind += 1) {
-        const ways = (room[kind] ?? 0) > 0 ? [rates[kind]] : displaced(poured, marginal, kind);
+        const ways = entryAt(room, kind) > 0 ? [rates[kind]] : displaced(poured, marginal, kind);
         for (const way of ways) {
           const now = marginal[volume];
           if (way === undefined || (now !== undefined && compareRates(way, now) >= 0)) continue;
@@ -71,13 +72,13 @@ function pour(
     .sort((a, b) => compareRates(a.rate, b.rate) || a.place - b.place);
   const poured = kinds.map(() => kinds.map(() => 0));
   for (let volume = kinds.length - 1; volume >= 0; volume -= 1) {
-    let left = volumes[volume] ?? 0;
+    let left = entryAt(volumes, volume);
     for (const { place } of cheapestFirst) {
       if (place < volume) continue;
-      const some = Math.min(left, room[place] ?? 0);
+      const some = Math.min(left, entryAt(room, place));
       const row = poured[volume];
       if (row !== undefined) row[place] = some;
-      room[place] = (room[place] ?? 0) - some;
+      room[place] = entryAt(room, place) - some;
       left -= some;
     }
   }

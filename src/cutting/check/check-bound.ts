@@ -20,14 +20,14 @@ const MOST_GRAINS = 2 ** 40;
  *
  * @param problem a sound problem
  * @param plan a plan that checkPlan finds nothing wrong with
- * @param isLenient leaves out what may be wrong only because lengths had to be rounded
+ * @param isQuick leaves supplies out whose worth would take long, or can't be worked out exactly
  * @returns one sentence for each thing that is wrong, naming the supply or the figure; none if nothing is
  */
 export function checkBound(
   problem: StickProblem,
   plan: StickPlan,
   bound: StickBound,
-  isLenient = false,
+  isQuick = false,
 ): readonly string[] {
   const index = indexProblem(problem);
   const wrong = checkFigures(index, bound);
@@ -38,9 +38,9 @@ export function checkBound(
   const rates = new Map(
     (bound.spliceRates ?? []).map(({ profile, centsPerUnit }) => [profile, centsPerUnit]),
   );
-  const read = { index, bound, served, rates, grains };
+  const read = { index, bound, served, rates, grains, isQuick };
   if (!areSumsExact(read)) return ['The figures of the bound are too large to be added exactly.'];
-  return [...checkSplices(read), ...checkSupplies(read, isLenient), ...checkCost(read, plan)];
+  return [...checkSplices(read), ...checkSupplies(read), ...checkCost(read, plan)];
 }
 
 /** Figures are 0 or more, each said once and of something that there is. */
@@ -127,14 +127,14 @@ function checkSplices({ served, rates, grains }: BoundRead): readonly string[] {
 }
 
 /** No stick or board is worth more than its price and its credit, however it is ripped and cut. */
-function checkSupplies(read: BoundRead, isLenient: boolean): readonly string[] {
-  const { index, bound, grains } = read;
+function checkSupplies(read: BoundRead): readonly string[] {
+  const { index, bound, grains, isQuick } = read;
   const credits = new Map(bound.credits.map(({ supplyId, cents }) => [supplyId, cents]));
   const usable = index.problem.supplies.filter((supply) => countOf(supply) > 0);
   return supplyWorths(read, usable).flatMap(({ supply: { id, priceCents }, most, isExact }) => {
     const credit = credits.get(id) ?? 0;
     const allowed = BigInt(priceCents) * BigInt(grains) + BigInt(credit * grains);
-    if (most <= allowed || (isLenient && !isExact)) return [];
+    if (most <= allowed || (isQuick && !isExact)) return [];
     const [worth, limit] = [Number(most) / grains, Number(allowed) / grains];
     return isExact
       ? [`Supply ${id} is worth ${worth} cents, more than its price and credit, ${limit}.`]

@@ -33,7 +33,7 @@ export function indexProblem(problem: StickProblem): ProblemIndex {
   };
 }
 
-/** The profile's id that a piece is of: its own, or the first that there is, which is then the only one. */
+/** The id of the profile that a piece is of. A piece that names none is of the only one there is. */
 export function profileOf(index: ProblemIndex, demand: StickDemand): string {
   return demand.profile ?? [...index.profiles.keys()][0] ?? '';
 }

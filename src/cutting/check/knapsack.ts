@@ -13,7 +13,7 @@ export interface Fills {
   readonly weights: ArrayLike<number>;
   /** Rising but for the first two, which may be alike. */
   readonly worths: ArrayLike<number>;
-  /** False where weights had to be rounded down, so that a fill may be heavier than it says. */
+  /** False where weights had to be rounded down, so that a fill may be heavier than it says, or nothing was worked out. */
   readonly isExact: boolean;
 }
 
@@ -21,8 +21,9 @@ export interface Fills {
 const EASY_CELLS = 20_000_000;
 const MOST_CELLS = 300_000_000;
 const MOST_STEPS = 8_000_000;
-/** Fills that are kept side by side. */
+/** Fills that are kept side by side; the fewer where there is no time. */
 const MOST_FILLS = 100_000;
+const QUICK_FILLS = 4_000;
 
 /**
  * Every fill that matters of a strip, for all lengths up to the longest: a bounded knapsack, worked
@@ -31,8 +32,9 @@ const MOST_FILLS = 100_000;
  * Capital Allocation, Management Science 15, 1969 [M]).
  *
  * @param longest what the blocks may weigh together at most, in the planner's units
+ * @param isQuick works out nothing that would take long
  */
-export function bestFills(blocks: readonly ValuedBlock[], longest: number): Fills {
+export function bestFills(blocks: readonly ValuedBlock[], longest: number, isQuick = false): Fills {
   const fitting = blocks.filter(({ weight, count }) => weight <= longest && count > 0);
   const packets = fitting.flatMap((block) => packetsOf(block, longest));
   const unit = fitting.reduce((common, { weight }) => gcd(common, weight), 0);
@@ -41,8 +43,9 @@ export function bestFills(blocks: readonly ValuedBlock[], longest: number): Fill
   const steps = Math.floor(longest / unit) + 1;
   if (steps * packets.length <= EASY_CELLS)
     return fromTable(packets, longest, unit, lightest, true);
-  const listed = fromList(packets, longest, lightest);
+  const listed = fromList(packets, longest, lightest, isQuick ? QUICK_FILLS : MOST_FILLS);
   if (listed !== undefined) return listed;
+  if (isQuick) return { weights: [], worths: [], isExact: false };
   const most = Math.min(MOST_STEPS, Math.floor(MOST_CELLS / packets.length));
   const coarse = unit * Math.ceil(steps / most);
   return fromTable(packets, longest, coarse, lightest, coarse === unit);
@@ -50,8 +53,8 @@ export function bestFills(blocks: readonly ValuedBlock[], longest: number): Fill
 
 /**
  * What a strip would be worth at most if blocks that fit it could be cut up at will, those worth most
- * by length first: never less than its best fill (G. B. Dantzig, Discrete-Variable Extremum Problems, Operations
- * Research 5, 1957 [M]).
+ * by length first. That is never less than its best fill (G. B. Dantzig, Discrete-Variable Extremum
+ * Problems, Operations Research 5, 1957 [M]).
  */
 export function worthCutAtWill(blocks: readonly ValuedBlock[], capacity: number): number {
   const byLength = blocks
@@ -122,12 +125,13 @@ function fromList(
   packets: readonly Packet[],
   longest: number,
   lightest: number,
+  mostFills: number,
 ): Fills | undefined {
   let weights: readonly number[] = [0];
   let worths: readonly number[] = [0];
   for (const packet of packets) {
     const joined = join(weights, worths, packet, longest);
-    if (joined.weights.length > MOST_FILLS) return undefined;
+    if (joined.weights.length > mostFills) return undefined;
     ({ weights, worths } = joined);
   }
   // The empty fill is none, though it may have struck a lightest block that is worth nothing.

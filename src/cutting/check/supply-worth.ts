@@ -13,13 +13,15 @@ export interface BoundRead {
   readonly rates: ReadonlyMap<string, number>;
   /** How many of what all is counted in make a cent: a power of two. */
   readonly grains: number;
+  /** What would take long, or can't be worked out exactly, is left out. */
+  readonly isQuick: boolean;
 }
 
 export interface SupplyWorth {
   readonly supply: StickSupply;
   /** Grains that the most which can be cut from one stick or board is worth, in its best rip. */
   readonly most: bigint;
-  /** False where lengths had to be rounded, so that it may be less. */
+  /** False where lengths had to be rounded, so that it may be less, or it was not worked out. */
   readonly isExact: boolean;
 }
 
@@ -53,7 +55,7 @@ interface StripWorth {
 }
 
 function stripWorth(
-  { index, served, rates, grains }: BoundRead,
+  { index, served, rates, grains, isQuick }: BoundRead,
   profile: StickProfile,
   usable: readonly StickSupply[],
 ): StripWorth {
@@ -65,7 +67,7 @@ function stripWorth(
   const blocks = countBlocks(served, profile.id, grains);
   const isSpliced = served.splices.some((splice) => splice.profile === profile.id);
   const rate = isSpliced ? (rates.get(profile.id) ?? 0) * grains : 0;
-  const fills = bestFills(blocks, longest);
+  const fills = bestFills(blocks, longest, isQuick);
   const parts = rate > 0 ? [{ weight: 1, worth: rate, count: longest }] : [];
   const rests = new Map<number, (rest: number) => number>();
   const known = new Map<string, number>();

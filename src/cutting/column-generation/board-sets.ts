@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { Proof } from './certify.ts';
 import type { Instance } from './instance.ts';
 
@@ -30,7 +31,7 @@ export function boardSets(
 ): readonly BoardSet[] | undefined {
   const { supplies, slots } = instance;
   const needed = instance.items.reduce(
-    (sum, { blocks }, at) => sum + blocks.length * (proof.items[at] ?? 0),
+    (sum, { blocks }, at) => sum + blocks.length * entryAt(proof.items, at),
     0,
   );
   // Credit is no part of what pieces are worth: strips may be worth that much less to them. By length
@@ -38,13 +39,16 @@ export function boardSets(
   const hasSticks = slots.some(({ supply }) => supply >= 0);
   const rate = mostRate(instance);
   const creditShare = (slot: number): number =>
-    hasSticks ? mostCredit(instance, slot) : rate * (slots[slot]?.capacity ?? 0);
+    hasSticks ? mostCredit(instance, slot) : rate * entryAt(slots, slot).capacity;
   const weight = instance.items.reduce((sum, one) => sum + one.blocks.length * one.weight, 0);
   const uncredited = hasSticks ? 0 : Math.floor(rate * weight * proof.grain);
   const kinds = supplies.flatMap(({ supply, rips }, at) =>
     rips.map(({ strips }, rip) => {
-      const worth = strips.reduce((sum, one) => sum + one.count * (proof.slots[one.slot] ?? 0), 0);
-      const spare = supply.priceCents * proof.grain + (proof.credits[at] ?? 0) - worth;
+      const worth = strips.reduce(
+        (sum, one) => sum + one.count * entryAt(proof.slots, one.slot),
+        0,
+      );
+      const spare = supply.priceCents * proof.grain + entryAt(proof.credits, at) - worth;
       const credit = strips.reduce(
         (sum, one) => sum + one.count * Math.ceil(creditShare(one.slot) * proof.grain),
         0,
@@ -71,21 +75,21 @@ export function boardSets(
     if (kind === undefined) {
       if (worth < leastWorth) return;
       const boards = useful.flatMap(({ supply, rip }, at) => {
-        const count = counts[at] ?? 0;
+        const count = entryAt(counts, at);
         return count === 0 ? [] : [{ supply, rip, count }];
       });
       sets.push({ boards, strips: [...strips], stock: [...stock], spare });
       return;
     }
     const add = (by: 1 | -1): void => {
-      counts[place] = (counts[place] ?? 0) + by;
-      stock[kind.supply] = (stock[kind.supply] ?? 0) - by;
-      for (const { slot, count } of kind.strips) strips[slot] = (strips[slot] ?? 0) + by * count;
+      counts[place] = entryAt(counts, place) + by;
+      stock[kind.supply] = entryAt(stock, kind.supply) - by;
+      for (const { slot, count } of kind.strips) strips[slot] = entryAt(strips, slot) + by * count;
     };
     let added = 0;
     // What costs nothing and bars nothing else is there as often as it could be wanted.
     const isFree = kind.worth === 0 && kind.spare === 0 && ripsOf[kind.supply] === 1;
-    for (; isFree && added < pieces && (stock[kind.supply] ?? 0) >= 1; added += 1) add(1);
+    for (; isFree && added < pieces && entryAt(stock, kind.supply) >= 1; added += 1) add(1);
     for (;;) {
       visit(
         place + 1,
@@ -93,7 +97,7 @@ export function boardSets(
         sure + added * kind.sure,
         spare + added * kind.spare,
       );
-      if (isFree || (stock[kind.supply] ?? 0) < 1 || added >= pieces) break;
+      if (isFree || entryAt(stock, kind.supply) < 1 || added >= pieces) break;
       const next = added + 1;
       if (spare + next * kind.spare > budget) break;
       const most = needed - uncredited + budget - spare - next * kind.spare;
@@ -114,7 +118,7 @@ function mostRate({ profiles }: Instance): number {
 
 /** The most that an offcut of a slot is credited, in cents. */
 function mostCredit({ slots, profiles }: Instance, at: number): number {
-  const { blank, capCents } = slots[at] ?? { blank: '', capCents: 0 };
+  const { blank, capCents } = entryAt(slots, at);
   return profiles
     .filter((profile) => profile.blank === blank)
     .reduce((most, one) => Math.max(most, Math.min(capCents, one.offcutCredit?.mostCents ?? 0)), 0);

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { gcd } from '../greatest-divisor.ts';
 import type { StickBound, StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
@@ -38,7 +39,7 @@ export function certify(instance: Instance, duals: ArrayLike<number>): Proof | u
   const rows = demandRows(instance);
   let demanded = 1;
   for (let row = 0; row < rows; row += 1) {
-    demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);
+    demanded += entryAt(duals, row) * entryAt(instance.rowLeast, row);
   }
   const stock = instance.supplies.reduce(
     (sum, { supply, count }) => sum + (Number.isFinite(count) ? count * supply.priceCents : 0),
@@ -67,11 +68,11 @@ interface WholeDuals {
 
 function wholeDuals(instance: Instance, duals: ArrayLike<number>, grain: number): WholeDuals {
   return {
-    items: Float64Array.from(instance.items, (_, at) => Math.floor((duals[at] ?? 0) * grain)),
+    items: Float64Array.from(instance.items, (_, at) => Math.floor(entryAt(duals, at) * grain)),
     rates: Float64Array.from(instance.profiles, (_, profile) =>
-      (instance.relaxedUnits[profile] ?? 0) > 0
+      entryAt(instance.relaxedUnits, profile) > 0
         ? Math.floor(
-            ((duals[rowOfRelaxed(instance, profile)] ?? 0) / instance.relaxedScale) * grain,
+            (entryAt(duals, rowOfRelaxed(instance, profile)) / instance.relaxedScale) * grain,
           )
         : 0,
     ),
@@ -98,8 +99,8 @@ function rescale(
   let scale = 1;
   instance.supplies.forEach(({ supply, count }, at) => {
     const price = supply.priceCents * grain;
-    if (Number.isFinite(count) || (worths[at] ?? 0) <= price) return;
-    scale = Math.min(scale, (price / (worths[at] ?? 1)) * (1 - EPSILON_SCALE_SHARE));
+    if (Number.isFinite(count) || entryAt(worths, at) <= price) return;
+    scale = Math.min(scale, (price / entryAt(worths, at)) * (1 - EPSILON_SCALE_SHARE));
   });
   return Number.isFinite(scale) ? { scale, worths, slots } : undefined;
 }
@@ -112,36 +113,37 @@ function boundOf(
 ): Proof {
   const { problem, items, profiles, supplies } = instance;
   const credits = supplies.flatMap(({ supply, count }, at) => {
-    const excess = (worths[at] ?? 0) - supply.priceCents * grain;
+    const excess = entryAt(worths, at) - supply.priceCents * grain;
     return Number.isFinite(count) && excess > 0 ? [{ supply, count, excess }] : [];
   });
   const pieces = items.reduce(
-    (sum, { blocks }, at) => sum + blocks.length * (whole.items[at] ?? 0),
+    (sum, { blocks }, at) => sum + blocks.length * entryAt(whole.items, at),
     0,
   );
   const relaxed = profiles.reduce(
-    (sum, _, profile) => sum + (instance.relaxedUnits[profile] ?? 0) * (whole.rates[profile] ?? 0),
+    (sum, _, profile) =>
+      sum + entryAt(instance.relaxedUnits, profile) * entryAt(whole.rates, profile),
     0,
   );
   const total = pieces + relaxed - credits.reduce((sum, one) => sum + one.count * one.excess, 0);
   const step = commonPrice(instance) * grain;
   const duals = items.flatMap(({ profile, blocks }, at) =>
-    sayDuals(profiles[profile]?.id ?? '', blocks, (whole.items[at] ?? 0) / grain, problem),
+    sayDuals(entryAt(profiles, profile).id, blocks, entryAt(whole.items, at) / grain, problem),
   );
   instance.relaxedSplices.forEach((lengths, profile) => {
     for (const { length, units } of lengths) {
-      const cents = (units * (whole.rates[profile] ?? 0)) / grain;
-      duals.push({ length, profile: profiles[profile]?.id ?? '', cents, spliced: true });
+      const cents = (units * entryAt(whole.rates, profile)) / grain;
+      duals.push({ length, profile: entryAt(profiles, profile).id, cents, spliced: true });
     }
   });
   const rates = profiles.flatMap(({ id }, at) =>
-    (instance.relaxedUnits[at] ?? 0) > 0
-      ? [{ profile: id, centsPerUnit: (whole.rates[at] ?? 0) / grain }]
+    entryAt(instance.relaxedUnits, at) > 0
+      ? [{ profile: id, centsPerUnit: entryAt(whole.rates, at) / grain }]
       : [],
   );
-  const own = new Float64Array(supplies.length);
+  const ownCredits = new Float64Array(supplies.length);
   supplies.forEach((supply, at) => {
-    own[at] = credits.find((one) => one.supply === supply.supply)?.excess ?? 0;
+    ownCredits[at] = credits.find((one) => one.supply === supply.supply)?.excess ?? 0;
   });
   const bound = {
     // Credits could pay for more than the sticks cost.
@@ -150,7 +152,7 @@ function boundOf(
     credits: credits.map(({ supply, excess }) => ({ supplyId: supply.id, cents: excess / grain })),
     ...(rates.length === 0 ? {} : { spliceRates: rates }),
   };
-  return { bound, grain, items: whole.items, slots, credits: own, total };
+  return { bound, grain, items: whole.items, slots, credits: ownCredits, total };
 }
 
 /** A line for each length of single pieces, and one for each matched group. */
@@ -162,8 +164,8 @@ function sayDuals(
 ): SaidDual[] {
   const said = new Map<string, SaidDual>();
   for (const block of blocks) {
-    const demand = problem.demands[block.demands[0] ?? -1];
-    const match = demand?.match ?? '';
+    const demand = entryAt(problem.demands, entryAt(block.demands, 0));
+    const match = demand.match ?? '';
     const length = block.pieces.reduce((sum, piece) => sum + piece.length, 0);
     const line = { length, profile, cents, ...(match === '' ? {} : { match }) };
     said.set(`${length} ${match}`, line);
@@ -186,7 +188,7 @@ function commonPrice(instance: Instance): number {
   const { profiles, items, slots, slotsOf, supplies } = instance;
   if (isCredited(instance)) return 1;
   const lightest = profiles.map((_, profile) =>
-    (instance.relaxedUnits[profile] ?? 0) > 0
+    entryAt(instance.relaxedUnits, profile) > 0
       ? 0
       : items.reduce(
           (least, item) => (item.profile === profile ? Math.min(least, item.weight) : least),
@@ -195,8 +197,8 @@ function commonPrice(instance: Instance): number {
   );
   const ofUse = new Set(
     profiles.flatMap((_, profile) =>
-      (slotsOf[profile] ?? []).filter(
-        (slot) => (slots[slot]?.capacity ?? 0) >= (lightest[profile] ?? Infinity),
+      entryAt(slotsOf, profile).filter(
+        (slot) => entryAt(slots, slot).capacity >= entryAt(lightest, profile),
       ),
     ),
   );

@@ -1,5 +1,6 @@
+import { entryAt } from '../entry-at.ts';
 import { offcutCents } from '../problem/offcut-credit.ts';
-import { creditOf, rowOfRelaxed, type Instance } from './instance.ts';
+import { creditOf, rowOfRelaxed, supplyOf, type Instance } from './instance.ts';
 
 /** One thing that can be done any whole number of times, as a column over the instance's rows. */
 export interface Column {
@@ -45,18 +46,17 @@ export function layoutColumn(
   items: readonly number[],
   relaxedUnits = 0,
 ): Column {
-  const slot = instance.slots[slotAt];
-  if (slot === undefined) throw new RangeError(`No slot ${slotAt}.`);
+  const slot = entryAt(instance.slots, slotAt);
   const entries = new Map<number, number>();
   let used = relaxedUnits;
   for (const item of items) {
     entries.set(item, (entries.get(item) ?? 0) + 1);
-    used += instance.items[item]?.weight ?? 0;
+    used += entryAt(instance.items, item).weight;
   }
   if (relaxedUnits > 0)
     entries.set(rowOfRelaxed(instance, profile), relaxedUnits / instance.relaxedScale);
   if (slot.stripRow >= 0) entries.set(slot.stripRow, -1);
-  const supplyRow = instance.supplies[slot.supply]?.row ?? -1;
+  const supplyRow = supplyOf(instance, slot)?.row ?? -1;
   if (supplyRow >= 0) entries.set(supplyRow, -1);
   const { keepOffcutsOver, kerf } = instance.problem;
   const offcut = Math.max(0, slot.capacity - kerf - used);
@@ -74,7 +74,7 @@ export function ripColumns(instance: Instance): Column[] {
     rips.map(({ strips }, rip) => {
       const entries = new Map<number, number>();
       for (const { slot, count } of strips) {
-        const stripRow = instance.slots[slot]?.stripRow ?? -1;
+        const stripRow = entryAt(instance.slots, slot).stripRow;
         entries.set(stripRow, (entries.get(stripRow) ?? 0) + count);
       }
       if (row >= 0) entries.set(row, -1);
@@ -106,15 +106,15 @@ export function shortfallColumns(instance: Instance, centsEach: number): Column[
     columnOf(cents, new Map([[row, 1]]), { kind: 'shortfall' });
   const centsFor = (demands: readonly number[]): number =>
     demands.reduce(
-      (sum, at) => sum + centsEach * (1 + (problem.demands[at]?.length ?? 0) / longest / 1000),
+      (sum, at) => sum + centsEach * (1 + entryAt(problem.demands, at).length / longest / 1000),
       0,
     );
   return [
     ...items.flatMap(({ blocks }, row) =>
-      blocks.length === 0 ? [] : [short(row, centsFor(blocks[0]?.demands ?? []))],
+      blocks.length === 0 ? [] : [short(row, centsFor(entryAt(blocks, 0).demands))],
     ),
     ...profiles.flatMap((_, profile) =>
-      (relaxedUnits[profile] ?? 0) > 0
+      entryAt(relaxedUnits, profile) > 0
         ? [short(rowOfRelaxed(instance, profile), (centsEach * relaxedScale) / longest)]
         : [],
     ),

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { Column, ColumnUses } from './column.ts';
 import { enumerateRest, MOST_TO_ENUMERATE, piecesLeft } from './enumerate-rest.ts';
 import { generateColumnsBelow } from './generate-columns.ts';
@@ -42,7 +43,7 @@ export async function dive(
     settled.set(column, (settled.get(column) ?? 0) + times);
     settledCents += times * column.costCents;
     column.rows.forEach((row, at) => {
-      left[row] = (left[row] ?? 0) - times * (column.values[at] ?? 0);
+      left[row] = entryAt(left, row) - times * entryAt(column.values, at);
     });
   };
   try {
@@ -89,7 +90,7 @@ function isSmall(instance: Instance, left: Float64Array): boolean {
 function counts(instance: Instance, left: Float64Array): Float64Array {
   const most = left.slice(0, instance.items.length).map((least) => Math.round(least));
   for (const { row, ways } of instance.choices) {
-    const open = Math.max(0, Math.round(left[row] ?? 0));
+    const open = Math.max(0, Math.round(entryAt(left, row)));
     if (open === 0) continue;
     const inOne = new Map<number, number>();
     for (const { items } of ways) {
@@ -97,7 +98,7 @@ function counts(instance: Instance, left: Float64Array): Float64Array {
       for (const item of items) own.set(item, (own.get(item) ?? 0) + 1);
       for (const [item, count] of own) inOne.set(item, Math.max(inOne.get(item) ?? 0, count));
     }
-    for (const [item, count] of inOne) most[item] = (most[item] ?? 0) + open * count;
+    for (const [item, count] of inOne) most[item] = entryAt(most, item) + open * count;
   }
   return most.map((count) => Math.max(0, count));
 }
@@ -153,12 +154,12 @@ function settleSome(
   const settleAs = (column: Column, times: number): void => {
     settle(column, times);
     if (instance.choices.length > 0) open = counts(instance, left);
-    else for (const row of column.rows) if (row < open.length) open[row] = left[row] ?? 0;
+    else for (const row of column.rows) if (row < open.length) open[row] = entryAt(left, row);
   };
   let all = 0;
   let done = 0;
   for (const [at, column] of program.columns.entries()) {
-    const use = uses[at] ?? 0;
+    const use = entryAt(uses, at);
     if (use < EPSILON_USES) continue;
     all += use;
     const whole = Math.min(Math.floor(use + EPSILON_USES), mostUses(instance, column, left, open));

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { demandRows, type Instance } from './instance.ts';
 
 export interface DualBound {
@@ -25,12 +26,12 @@ export function dualBound(
   const rows = demandRows(instance);
   let demanded = 0;
   for (let row = 0; row < rows; row += 1) {
-    demanded += (duals[row] ?? 0) * (instance.rowLeast[row] ?? 0);
+    demanded += entryAt(duals, row) * entryAt(instance.rowLeast, row);
   }
   // A splice is worth what its parts are, cut in the way that is worth least.
   for (const { demands, ways } of instance.choices) {
     const worths = ways.map(({ items }) =>
-      items.reduce((sum, item) => sum + (duals[item] ?? 0), 0),
+      items.reduce((sum, item) => sum + entryAt(duals, item), 0),
     );
     demanded += worths.length === 0 ? 0 : demands.length * Math.min(...worths);
   }
@@ -38,15 +39,15 @@ export function dualBound(
   const credits = mostCredits(instance);
   let scale = 1;
   instance.supplies.forEach(({ supply, count }, at) => {
-    const own = supplies[at] ?? 0;
+    const own = entryAt(supplies, at);
     if (Number.isFinite(count) || own <= supply.priceCents) return;
     // Credit does not shrink with the duals: worth at a scale s is at most s · worth + (1 - s) · credit.
-    const credit = Math.min(credits[at] ?? 0, supply.priceCents);
+    const credit = Math.min(entryAt(credits, at), supply.priceCents);
     scale = Math.min(scale, own > credit ? (supply.priceCents - credit) / (own - credit) : 1);
   });
   const excess = instance.supplies.reduce((sum, { supply, count }, at) => {
     if (!Number.isFinite(count)) return sum;
-    const scaled = scale * (supplies[at] ?? 0) + (1 - scale) * (credits[at] ?? 0);
+    const scaled = scale * entryAt(supplies, at) + (1 - scale) * entryAt(credits, at);
     return sum + count * Math.max(0, scaled - supply.priceCents);
   }, 0);
   return { costCents: scale * demanded - excess, scale };
@@ -56,12 +57,15 @@ export function dualBound(
 export function supplyWorths(instance: Instance, worth: ArrayLike<number>): Float64Array {
   const most = new Float64Array(instance.supplies.length);
   instance.slots.forEach(({ supply }, slot) => {
-    if (supply >= 0) most[supply] = Math.max(most[supply] ?? 0, worth[slot] ?? 0);
+    if (supply >= 0) most[supply] = Math.max(entryAt(most, supply), entryAt(worth, slot));
   });
   instance.supplies.forEach(({ rips }, at) => {
     for (const { strips } of rips) {
-      const together = strips.reduce((sum, { slot, count }) => sum + count * (worth[slot] ?? 0), 0);
-      most[at] = Math.max(most[at] ?? 0, together);
+      const together = strips.reduce(
+        (sum, { slot, count }) => sum + count * entryAt(worth, slot),
+        0,
+      );
+      most[at] = Math.max(entryAt(most, at), together);
     }
   });
   return most;

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { boardSets } from './board-sets.ts';
 import type { Proof } from './certify.ts';
 import { layoutColumn, ripColumns, type Column, type ColumnUses } from './column.ts';
@@ -61,7 +62,7 @@ export async function enumerateLayouts(
 function columnsOf(instance: Instance, layouts: readonly SpareLayout[]): Map<Column, number> {
   const columns = new Map<string, { readonly column: Column; count: number }>();
   for (const { slot, items, key } of layouts) {
-    const profile = instance.items[items[0] ?? 0]?.profile ?? 0;
+    const profile = entryAt(instance.items, entryAt(items, 0)).profile;
     const one = columns.get(key) ?? {
       column: layoutColumn(instance, slot, profile, items),
       count: 0,

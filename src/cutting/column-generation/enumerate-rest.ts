@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { certify } from './certify.ts';
 import type { ColumnUses } from './column.ts';
 import { enumerateLayouts } from './enumerate-layouts.ts';
@@ -25,11 +26,11 @@ export async function enumerateRest(
   const rest: Instance = {
     ...instance,
     items: instance.items.map((item, at) => {
-      const blocks = item.blocks.slice(0, Math.max(0, Math.round(left[at] ?? 0)));
+      const blocks = item.blocks.slice(0, Math.max(0, Math.round(entryAt(left, at))));
       return { ...item, blocks, most: blocks.length };
     }),
     supplies: instance.supplies.map((supply) =>
-      supply.row < 0 ? supply : { ...supply, count: -Math.round(left[supply.row] ?? 0) },
+      supply.row < 0 ? supply : { ...supply, count: -Math.round(entryAt(left, supply.row)) },
     ),
     rowLeast: left,
   };
@@ -41,6 +42,6 @@ export async function enumerateRest(
 
 export function piecesLeft(instance: Instance, left: Float64Array): number {
   let pieces = 0;
-  for (let at = 0; at < instance.items.length; at += 1) pieces += Math.max(0, left[at] ?? 0);
+  for (let at = 0; at < instance.items.length; at += 1) pieces += Math.max(0, entryAt(left, at));
   return Math.round(pieces);
 }

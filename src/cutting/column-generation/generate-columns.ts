@@ -1,6 +1,7 @@
+import { entryAt } from '../entry-at.ts';
 import type { Column } from './column.ts';
 import { dualBound } from './dual-bound.ts';
-import type { Instance } from './instance.ts';
+import { supplyOf, type Instance } from './instance.ts';
 import type { LinearProgram, LinearSolution } from './linear-program.ts';
 import type { LayoutPricer } from './pricing.ts';
 import { EPSILON_COLUMN_GAIN_SHARE, EPSILON_GAIN_SHARE } from '../tolerances.ts';
@@ -97,11 +98,9 @@ function priceOnce(
   duals: Float64Array,
   counts: ArrayLike<number>,
 ): ReturnType<LayoutPricer['price']> {
-  const thresholds = Float64Array.from(instance.slots, ({ priceCents, supply, stripRow }) => {
-    const cost =
-      stripRow >= 0
-        ? (duals[stripRow] ?? 0)
-        : priceCents + (duals[instance.supplies[supply]?.row ?? -1] ?? 0);
+  const thresholds = Float64Array.from(instance.slots, (slot) => {
+    const row = slot.stripRow >= 0 ? slot.stripRow : (supplyOf(instance, slot)?.row ?? -1);
+    const cost = slot.priceCents + (row < 0 ? 0 : entryAt(duals, row));
     return cost + EPSILON_GAIN_SHARE * Math.max(1, cost);
   });
   return pricer.price(duals, counts, thresholds);

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 
@@ -101,7 +102,12 @@ export function demandRows({ items, profiles }: Pick<Instance, 'items' | 'profil
   return items.length + profiles.length;
 }
 
+/** The supply that a slot is a stick of; undefined where it is a strip of boards. */
+export function supplyOf(instance: Instance, { supply }: Slot): InstanceSupply | undefined {
+  return supply < 0 ? undefined : entryAt(instance.supplies, supply);
+}
+
 /** The credit of a profile by its place. */
 export function creditOf(instance: Instance, profile: number): OffcutCredit | undefined {
-  return instance.profiles[profile]?.offcutCredit;
+  return entryAt(instance.profiles, profile).offcutCredit;
 }

@@ -10,20 +10,13 @@ export interface KnapsackItem {
   readonly count: number;
 }
 
-/** A stick's best fill by value: which items, how often. */
-export interface Fill {
-  readonly value: number;
-  /** Places of items, each as often as it is taken. */
-  readonly items: readonly number[];
-}
-
 /**
  * The bounded knapsack over a list of items, solved for every capacity at once by the textbook
- * recursion over items and capacities (R. Bellman, Dynamic Programming, 1957 [M]), an item of which
- * n are asked for standing as packets of 1, 2, 4 and so on that sum to n.
+ * recursion over items and capacities (R. Bellman, Dynamic Programming, 1957 [M]). An item of which n
+ * are asked for stands as packets of 1, 2, 4 and so on that sum to n.
  *
  * Where capacities are so long that the table would not fit, they are counted in steps of several
- * units: weights rounded up (every fill is real) or down (no fill is missed, so values bound).
+ * units. Weights are then rounded up (every fill is real) or down (no fill is missed, so values bound).
  */
 export class KnapsackTable {
   readonly step: number;
@@ -94,7 +87,7 @@ export class KnapsackTable {
     });
   }
 
-  /** The items of the best fill of `room` steps from the packets before `before`. */
+  /** The items of the best fill of `room` steps from the packets before `before`, each as often as it is taken. */
   trace(room: number, before = this.packets.length): number[] {
     const items: number[] = [];
     let left = room;

@@ -164,7 +164,11 @@ function choicesOf(
     row: firstRow + at,
     ways: ways.map((parts) => ({
       parts,
-      items: parts.map((part) => place.get(`${profile} ${part + problem.kerf}`) ?? -1),
+      items: parts.map((part) => {
+        const item = place.get(`${profile} ${part + problem.kerf}`);
+        if (item === undefined) throw new RangeError(`No item for a part of ${part}.`);
+        return item;
+      }),
     })),
   }));
 }

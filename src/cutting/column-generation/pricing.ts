@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { layoutColumn, type Column } from './column.ts';
 import { KnapsackTable } from './knapsack-table.ts';
 import { rowOfRelaxed, type Instance, type Item } from './instance.ts';
@@ -6,9 +7,9 @@ import { restWorth } from './rest-worth.ts';
 /** Of each slot, how many layouts are handed over at once at most. */
 const MOST_LAYOUTS_A_SLOT = 24;
 
-/** What a slot's layouts must be worth to be of use, and what was found. */
+/** What was found at given duals. */
 export interface Pricing {
-  /** Cents that the best layout of each slot is worth by the duals it was priced at; -Infinity where it has no pieces. */
+  /** Cents that the best layout of each slot is worth by the duals it was priced at; 0 where there is none. */
   readonly worth: Float64Array;
   readonly columns: readonly Column[];
 }
@@ -48,8 +49,8 @@ export class LayoutPricer {
       const items = instance.items
         .filter((item) => item.profile === profile)
         .map((item: Item) => ({ weight: item.weight, count: item.most }));
-      const longest = (instance.slotsOf[profile] ?? []).reduce(
-        (most, slot) => Math.max(most, instance.slots[slot]?.capacity ?? 0),
+      const longest = entryAt(instance.slotsOf, profile).reduce(
+        (most, slot) => Math.max(most, entryAt(instance.slots, slot).capacity),
         0,
       );
       return { first, items, table: new KnapsackTable(items, longest, rounding) };
@@ -80,21 +81,21 @@ export class LayoutPricer {
     const entry = this.tables[profile];
     if (entry === undefined) return [];
     const { first, items, table } = entry;
-    const isRelaxed = (instance.relaxedUnits[profile] ?? 0) > 0;
+    const isRelaxed = entryAt(instance.relaxedUnits, profile) > 0;
     const rate = isRelaxed
-      ? (duals[rowOfRelaxed(instance, profile)] ?? 0) / instance.relaxedScale
+      ? entryAt(duals, rowOfRelaxed(instance, profile)) / instance.relaxedScale
       : 0;
-    const places = (instance.slotsOf[profile] ?? []).map((slot) =>
+    const places = entryAt(instance.slotsOf, profile).map((slot) =>
       this.placeOf(profile, slot, table, rate, thresholds?.[slot] ?? Infinity),
     );
-    const ownCounts = Array.from(items, (_, at) => counts[first + at] ?? 0);
-    const ownValues = Array.from(items, (_, at) => duals[first + at] ?? 0);
+    const ownCounts = Array.from(items, (_, at) => entryAt(counts, first + at));
+    const ownValues = Array.from(items, (_, at) => entryAt(duals, first + at));
     const note = (packet: number, item: number, weight: number, value: number): void => {
       for (const place of places) noteCandidate(place, table, { packet, item, weight, value });
     };
     table.run(items, ownCounts, ownValues, thresholds === undefined ? undefined : note);
     return places.flatMap((place) => {
-      worth[place.slot] = Math.max(worth[place.slot] ?? 0, bestWithin(table, place));
+      worth[place.slot] = Math.max(entryAt(worth, place.slot), bestWithin(table, place));
       const { capacity, slot } = place;
       const relaxed =
         rate * capacity > place.threshold
@@ -143,14 +144,14 @@ export class LayoutPricer {
     for (const { packet, item, room } of candidates) {
       if (columns.length >= MOST_LAYOUTS_A_SLOT || looked >= 4 * MOST_LAYOUTS_A_SLOT) break;
       looked += 1;
-      if ((taken.get(item) ?? 0) >= (counts[item] ?? 0)) continue;
+      if ((taken.get(item) ?? 0) >= entryAt(counts, item)) continue;
       const items = entry.table.trace(room, packet);
       for (let copy = entry.table.copiesOf(packet); copy > 0; copy -= 1) items.push(item);
-      if (columns.length > 0 && items.some((one) => (taken.get(one) ?? 0) > (counts[one] ?? 0)))
+      if (columns.length > 0 && items.some((one) => (taken.get(one) ?? 0) > entryAt(counts, one)))
         continue;
       for (const one of items) taken.set(one, (taken.get(one) ?? 0) + 1);
       const own = items.map((one) => first + one);
-      const used = own.reduce((sum, one) => sum + (instance.items[one]?.weight ?? 0), 0);
+      const used = own.reduce((sum, one) => sum + entryAt(instance.items, one).weight, 0);
       if (used > capacity) throw new RangeError('A layout is longer than its stick.');
       const left = capacity - used;
       columns.push(layoutColumn(instance, slot, profile, own, isRelaxed ? left : 0));

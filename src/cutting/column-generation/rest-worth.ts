@@ -2,7 +2,8 @@ import { creditOf, type Instance, type Slot } from './instance.ts';
 
 /**
  * What the rest of a stick is worth in cents beside its pieces, by how many units are left of its
- * capacity: filled with parts of relaxed splices at their rate, or kept as an offcut for its credit, or both.
+ * capacity. It is filled with parts of relaxed splices at their rate, or kept as an offcut for its
+ * credit, or both.
  *
  * @param relaxedCentsPerUnit 0 where no splice is relaxed
  * @returns undefined where a rest is never worth anything

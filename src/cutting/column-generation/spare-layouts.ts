@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { gcd } from '../greatest-divisor.ts';
 import { offcutCents } from '../problem/offcut-credit.ts';
 import { creditOf, type Instance } from './instance.ts';
@@ -35,7 +36,7 @@ export function spareLayouts(
     const own = instance.items.flatMap((item, at) => (item.profile === profile ? [at] : []));
     const table = stillToHave(instance, proof, own, profile);
     if (table === undefined) return undefined;
-    for (const slot of instance.slotsOf[profile] ?? []) {
+    for (const slot of entryAt(instance.slotsOf, profile)) {
       looks = list(
         instance,
         proof,

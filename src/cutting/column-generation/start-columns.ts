@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { stripsOf } from '../problem/supplies.ts';
 import type { WholeStick } from '../whole-stick.ts';
 import { layoutColumn, type Column } from './column.ts';
@@ -30,9 +31,9 @@ function slotOf(
   const supply = instance.supplies.findIndex((one) => one.supply.id === supplyId);
   const own = instance.supplies[supply];
   if (own === undefined) return undefined;
-  const slots = instance.slotsOf[profile] ?? [];
+  const slots = entryAt(instance.slotsOf, profile);
   const single = slots.find((slot) => instance.slots[slot]?.supply === supply);
-  const blank = instance.profiles[profile]?.blank ?? '';
+  const blank = entryAt(instance.profiles, profile).blank;
   if (single !== undefined && stripsOf(own.supply, rip, blank) === 1) return single;
   const { strips = [] } =
     own.rips.find(

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { Highs } from 'highs';
 import type { StepBudget } from '../step-budget.ts';
 import { EPSILON_WHOLE_USES } from '../tolerances.ts';
@@ -56,10 +57,10 @@ export function settleByProgram(
     const { colValue } = model.getSolution();
     const uses = Float64Array.from(colValue, (use) => Math.round(use));
     if (uses.length !== some.length || !isCovered(instance, some, uses)) return undefined;
-    const cost = some.reduce((sum, { costCents }, at) => sum + costCents * (uses[at] ?? 0), 0);
+    const cost = some.reduce((sum, { costCents }, at) => sum + costCents * entryAt(uses, at), 0);
     if (cost >= beatCents) return undefined;
     return new Map(
-      some.flatMap((column, at) => ((uses[at] ?? 0) > 0 ? [[column, uses[at] ?? 0]] : [])),
+      some.flatMap((column, at) => (entryAt(uses, at) > 0 ? [[column, entryAt(uses, at)]] : [])),
     );
   } finally {
     model.dispose();
@@ -71,8 +72,8 @@ function isCovered(instance: Instance, columns: readonly Column[], uses: Float64
   const covered = new Float64Array(instance.rowLeast.length);
   columns.forEach(({ rows, values }, at) => {
     rows.forEach((row, place) => {
-      covered[row] = (covered[row] ?? 0) + (values[place] ?? 0) * (uses[at] ?? 0);
+      covered[row] = entryAt(covered, row) + entryAt(values, place) * entryAt(uses, at);
     });
   });
-  return covered.every((sum, row) => sum >= (instance.rowLeast[row] ?? 0) - EPSILON_WHOLE_USES);
+  return covered.every((sum, row) => sum >= entryAt(instance.rowLeast, row) - EPSILON_WHOLE_USES);
 }

@@ -1,8 +1,9 @@
+import { entryAt } from '../entry-at.ts';
 import { offcutCents } from '../problem/offcut-credit.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { weightOf, type WholeStick } from '../whole-stick.ts';
 import type { ColumnUses, Layout } from './column.ts';
-import { creditOf, type Instance } from './instance.ts';
+import { creditOf, supplyOf, type Instance } from './instance.ts';
 
 /** A stick with its profile by place, and the slot it lies in. */
 interface Draft {
@@ -25,15 +26,15 @@ export function wholeSticks(instance: Instance, uses: ColumnUses): readonly Whol
   const onBoards = layOnBoards(instance, drafts, boards);
   return [
     ...drafts.flatMap(({ profile, slot, blocks }) => {
-      const supply = instance.supplies[instance.slots[slot]?.supply ?? -1]?.supply;
+      const supply = supplyOf(instance, entryAt(instance.slots, slot))?.supply;
       if (supply === undefined) return [];
-      const blank = instance.profiles[profile]?.blank ?? '';
+      const blank = entryAt(instance.profiles, profile).blank;
       const rip = supply.rips?.findIndex(
         (strips) => strips.length === 1 && strips[0]?.count === 1 && strips[0].blank === blank,
       );
       return [
         {
-          profile: instance.profiles[profile]?.id ?? '',
+          profile: entryAt(instance.profiles, profile).id,
           supply,
           rip: Math.max(0, rip ?? 0),
           blocks,
@@ -54,15 +55,15 @@ function handOut(instance: Instance, uses: ColumnUses): Draft[] {
   }
   const room = ({ slot, items }: Layout): number =>
     items.reduce(
-      (left, item) => left - (instance.items[item]?.weight ?? 0),
-      instance.slots[slot]?.capacity ?? 0,
+      (left, item) => left - entryAt(instance.items, item).weight,
+      entryAt(instance.slots, slot).capacity,
     );
   return layouts
     .map((layout) => ({ layout, room: room(layout) }))
     .sort((a, b) => a.room - b.room)
     .flatMap(({ layout }) => {
       const blocks = layout.items.flatMap((item) => waiting[item]?.pop() ?? []);
-      const profile = instance.items[layout.items[0] ?? 0]?.profile ?? 0;
+      const profile = entryAt(instance.items, entryAt(layout.items, 0)).profile;
       return blocks.length === 0 ? [] : [{ profile, slot: layout.slot, blocks }];
     });
 }
@@ -73,16 +74,16 @@ function cutSplices(instance: Instance, uses: ColumnUses, waiting: readonly Bloc
   const given = choices.map(() => 0);
   for (const [{ what }, times] of uses) {
     if (what.kind !== 'splice') continue;
-    const { demands = [], ways = [] } = choices[what.choice] ?? {};
-    const way = ways[what.way];
-    for (let time = 0; time < times && way !== undefined; time += 1) {
-      const demand = demands[given[what.choice] ?? 0] ?? -1;
+    const { demands, ways } = entryAt(choices, what.choice);
+    const way = entryAt(ways, what.way);
+    for (let time = 0; time < times; time += 1) {
+      const demand = demands[entryAt(given, what.choice)] ?? -1;
       const demandId = problem.demands[demand]?.id;
       if (demandId === undefined) continue;
-      given[what.choice] = (given[what.choice] ?? 0) + 1;
+      given[what.choice] = entryAt(given, what.choice) + 1;
       way.parts.forEach((length, part) => {
         const pieces = [{ demandId, length, part }];
-        waiting[way.items[part] ?? -1]?.push({
+        entryAt(waiting, entryAt(way.items, part)).push({
           weight: length + problem.kerf,
           pieces,
           demands: [demand],
@@ -95,7 +96,7 @@ function cutSplices(instance: Instance, uses: ColumnUses, waiting: readonly Bloc
 /** Fullest first, each stick bought by itself takes the cheapest slot that still holds it and can be had. */
 function exchangeSticks(instance: Instance, drafts: readonly Draft[]): void {
   const left = instance.supplies.map(({ count }) => count);
-  const single = drafts.filter(({ slot }) => (instance.slots[slot]?.supply ?? -1) >= 0);
+  const single = drafts.filter(({ slot }) => entryAt(instance.slots, slot).supply >= 0);
   for (const { slot } of single) take(instance, left, slot, -1);
   const fullestFirst = single
     .map((draft) => ({ draft, weight: weightOf(draft) }))
@@ -103,9 +104,9 @@ function exchangeSticks(instance: Instance, drafts: readonly Draft[]): void {
   for (const { draft, weight } of fullestFirst) {
     take(instance, left, draft.slot, 1);
     const cost = (slot: number): number => netCents(instance, draft.profile, slot, weight);
-    for (const slot of instance.slotsOf[draft.profile] ?? []) {
-      const { capacity = 0, supply = -1 } = instance.slots[slot] ?? {};
-      if (supply < 0 || capacity < weight || (left[supply] ?? 0) < 1) continue;
+    for (const slot of entryAt(instance.slotsOf, draft.profile)) {
+      const { capacity, supply } = entryAt(instance.slots, slot);
+      if (supply < 0 || capacity < weight || entryAt(left, supply) < 1) continue;
       if (cost(slot) < cost(draft.slot)) draft.slot = slot;
     }
     take(instance, left, draft.slot, -1);
@@ -113,12 +114,12 @@ function exchangeSticks(instance: Instance, drafts: readonly Draft[]): void {
 }
 
 function take(instance: Instance, left: number[], slot: number, by: number): void {
-  const supply = instance.slots[slot]?.supply ?? -1;
-  if (supply >= 0) left[supply] = (left[supply] ?? 0) + by;
+  const supply = entryAt(instance.slots, slot).supply;
+  if (supply >= 0) left[supply] = entryAt(left, supply) + by;
 }
 
 function netCents(instance: Instance, profile: number, slot: number, weight: number): number {
-  const { capacity = 0, priceCents = 0, capCents = 0 } = instance.slots[slot] ?? {};
+  const { capacity, priceCents, capCents } = entryAt(instance.slots, slot);
   const { kerf, keepOffcutsOver } = instance.problem;
   const offcut = Math.max(0, capacity - kerf - weight);
   return priceCents - offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile), capCents);
@@ -136,7 +137,7 @@ function layOnBoards(
   boards: readonly Board[],
 ): readonly WholeStick[] {
   const strips = drafts
-    .filter(({ slot }) => (instance.slots[slot]?.supply ?? -1) < 0)
+    .filter(({ slot }) => entryAt(instance.slots, slot).supply < 0)
     .sort((a, b) => weightOf(b) - weightOf(a));
   if (strips.length === 0) return [];
   let kept = [...boards].sort((a, b) => priceOf(instance, b) - priceOf(instance, a));
@@ -154,7 +155,7 @@ function layOnBoards(
 }
 
 function priceOf(instance: Instance, board: Board): number {
-  return instance.supplies[board.supply]?.supply.priceCents ?? 0;
+  return entryAt(instance.supplies, board.supply).supply.priceCents;
 }
 
 /** Longest sticks first, each on the shortest strip of its blank that holds it. */
@@ -167,7 +168,7 @@ function lay(
   for (const board of boards) {
     const rip = instance.supplies[board.supply]?.rips[board.rip];
     for (const { slot, count } of rip?.strips ?? []) {
-      const { blank = '', capacity = 0 } = instance.slots[slot] ?? {};
+      const { blank, capacity } = entryAt(instance.slots, slot);
       const list = free.get(blank) ?? [];
       free.set(blank, list);
       for (let strip = 0; strip < count; strip += 1) list.push({ capacity, board });
@@ -176,13 +177,13 @@ function lay(
   for (const list of free.values()) list.sort((a, b) => a.capacity - b.capacity);
   const laid: WholeStick[] = [];
   for (const { profile, blocks } of strips) {
-    const { blank = '', id = '' } = instance.profiles[profile] ?? {};
+    const { blank, id } = entryAt(instance.profiles, profile);
     const list = free.get(blank) ?? [];
     const at = list.findIndex(({ capacity }) => capacity >= weightOf({ blocks }));
     const [strip] = at < 0 ? [] : list.splice(at, 1);
     const supply = instance.supplies[strip?.board.supply ?? -1];
     if (strip === undefined || supply === undefined) return undefined;
-    const rip = supply.rips[strip.board.rip]?.rip ?? 0;
+    const rip = entryAt(supply.rips, strip.board.rip).rip;
     laid.push({ profile: id, supply: supply.supply, rip, blocks });
   }
   return laid;

@@ -24,10 +24,12 @@ export interface StickProblem {
    */
   readonly profiles?: readonly StickProfile[];
   /**
-   * Of every profile that has no rule of its own. Absent: a piece longer than every stick is left unserved. Present: it is cut as two parts or
-   * more, whose lengths sum to the piece's length and one `overlap` a joint, each longer than
-   * `overlap`. A piece that fits only sticks that are used up may be spliced too. Never one-piece
-   * demands, nor matched ones.
+   * How every profile that has no rule of its own is spliced. Absent: not at all. A piece longer than
+   * every stick is then left unserved.
+   *
+   * A spliced piece is cut as two parts or more, each longer than `overlap`. Their lengths sum to the
+   * piece's length and one `overlap` a joint. A piece that fits only sticks that are used up may be
+   * spliced too. One-piece demands and matched ones never are.
    */
   readonly splice?: SpliceRule;
   /** Offcuts at least this long are kept and listed. */
@@ -36,7 +38,10 @@ export interface StickProblem {
 
 export interface SpliceRule {
   readonly overlap: number;
-  /** Parts are whole multiples of it where pieces and overlap are: the shop's precision. 1 where absent. */
+  /**
+   * The shop's precision: parts are whole multiples of it where the piece and the overlap are. 1 where
+   * absent.
+   */
   readonly grid?: number;
 }
 
@@ -98,7 +103,10 @@ export interface StickSupply {
 export type Rip = readonly { readonly blank: string; readonly count: number }[];
 
 export interface StickPlan {
-  /** Profile by profile; longest sticks first, sticks cut alike together, pieces in the order they are cut. */
+  /**
+   * Profile by profile, the longest sticks of each first. Sticks cut alike stand together, and pieces in
+   * the order in which they are cut.
+   */
   readonly sticks: readonly PlannedStick[];
   /** In the order of the demands. */
   readonly unserved: readonly { readonly demandId: string; readonly why: UnservedReason }[];
@@ -140,26 +148,30 @@ export interface PlannedPiece {
 }
 
 /**
- * A proven lower limit on what any plan costs, its credits taken off, that serves the same demands
- * (those that the plan lists as unserved are left out) and splices the same ones, into however many
- * parts; with the prices (duals) from which anyone can recompute it:
+ * A proven lower limit on what a plan costs, its credits taken off. It holds for every plan that serves
+ * the same demands (those that the plan lists as unserved are left out) and splices the same ones, into
+ * however many parts. With it stand the prices (duals) from which anyone can recompute it:
  *
  * 1. A strip is worth the most that can be cut from it: served lengths of one profile that it is
- *    ripped for, together with what its offcut is credited. A stick or board is worth the most that the strips of any one of its rips are
- *    worth together. It is never more than its price and its supply's `credits` together.
+ *    ripped for, together with what its offcut is credited. A stick or board is worth the most that
+ *    the strips of any one of its rips are worth together. It is never worth more than its price and
+ *    its supply's `credits` together.
  * 2. So no plan costs less than Σ duals over the served demands, less Σ credits times the supply's
  *    count (have + buyMost). Where no offcut is credited a cost is a whole multiple of the greatest
  *    common divisor of the prices of all sticks that some served piece can be cut from; else of 1.
  *
- * `costCents` is step 2's figure rounded up to that multiple. The figures are multiples of a power
- * of two, rounded to the safe side, so that adding them as floating-point numbers is exact.
+ * `costCents` is step 2's figure rounded up to that multiple. The figures are whole multiples of a
+ * power of two (2^-20, say), rounded to the safe side, so that floating-point numbers add them exactly.
  *
- * A spliced length counts in step 1 as what its parts take up: `spliceRate` cents for each unit of a
- * part and its kerf, any length of it; its dual is that of its fewest parts.
+ * The parts of a spliced length may be of any length in step 1: each unit of a part and its kerf is
+ * worth the `spliceRates` of its profile. Its dual is what its fewest parts are worth so.
  */
 export interface StickBound {
   readonly costCents: number;
-  /** Cents that a piece of each served length and profile is worth, 0 or more; a splice's is its parts' together. */
+  /**
+   * Cents that a piece of each served length and profile is worth, 0 or more. A spliced piece is worth
+   * what its parts are together.
+   */
   readonly duals: readonly {
     readonly length: number;
     readonly profile: string;
@@ -197,10 +209,10 @@ export interface StickAnswer {
 
 export interface StickProgress {
   readonly phase: string;
+  /** What the best plan so far costs, the credits of its offcuts taken off; so it is with the bound. */
   readonly costCents: number;
-  /** The cost shown is of plan.costCents less plan.creditCents, as the bound is. */
   readonly boundCents: number;
-  /** The best so far, written out; asked for only where wanted, for it takes time. */
+  /** Writes the best plan so far out. It takes time, so it is called only where it is wanted. */
   readonly answer: () => StickAnswer;
 }
 

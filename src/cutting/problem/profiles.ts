@@ -9,7 +9,7 @@ export function profilesOf({
   return profiles;
 }
 
-/** The id of the profile that a piece is of: its own, or the first that there is, which is then the only one. */
+/** The id of the profile that a piece is of. A piece that names none is of the only one there is. */
 export function profileIdOf(problem: StickProblem, { profile }: StickDemand): string {
   return profile ?? profilesOf(problem)[0]?.id ?? '';
 }

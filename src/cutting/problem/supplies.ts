@@ -30,7 +30,7 @@ export function servesBlank(supply: StickSupply, blank: string): boolean {
   return (supply.rips ?? [[]]).some((_, rip) => stripsOf(supply, rip, blank) > 0);
 }
 
-/** The ways to rip a supply, each with its place among `rips` and its strips of the blanks that are asked for. */
+/** The ways to rip a supply, by their places: of each the strips whose blanks are asked for. */
 export function ripsFor(
   { rips, strips }: StickSupply,
   blanks: ReadonlySet<string>,

@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
 import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../problem/splice-parts.ts';
 import { usableLength } from '../problem/supplies.ts';
@@ -68,7 +69,7 @@ function heaviestFirst(a: Block, b: Block): number {
 
 function wholeBlock(problem: StickProblem, indices: readonly number[]): Block {
   const pieces = indices
-    .flatMap((index) => problem.demands[index] ?? [])
+    .map((index) => entryAt(problem.demands, index))
     .map(({ id, length }) => ({ demandId: id, length }));
   return { weight: weigh(problem, pieces), pieces, demands: indices };
 }

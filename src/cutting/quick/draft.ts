@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { CutList } from './cut-list.ts';
 import { canServe, exchange, shortestKind, type Need } from './exchange.ts';
 import type { Opening } from './opening.ts';
@@ -39,7 +40,7 @@ export function makeDraft(
   const kindOf = handOut(packing.used, kinds, exchanged.take);
   const unserved = new Set<number>();
   list.blocks.forEach((block, at) => {
-    if ((packing.stickOf[at] ?? -1) < 0) for (const demand of block.demands) unserved.add(demand);
+    if (entryAt(packing.stickOf, at) < 0) for (const demand of block.demands) unserved.add(demand);
   });
   const offcuts = packing.used.map((used, stick) => {
     const kind = kinds[kindOf[stick] ?? -1];
@@ -51,14 +52,14 @@ export function makeDraft(
     stickOf: packing.stickOf,
     kindOf,
     unservedCount: unserved.size + list.unservable.length,
-    unservedLength: [...unserved].reduce((sum, at) => sum + (problem.demands[at]?.length ?? 0), 0),
+    unservedLength: [...unserved].reduce((sum, at) => sum + entryAt(problem.demands, at).length, 0),
     costCents: exchanged.costCents,
     stickCount: packing.used.filter((used) => used > 0).length,
     longestOffcut: offcuts.reduce((most, offcut) => Math.max(most, offcut), 0),
   };
 }
 
-/** More pieces served first, and more length of them, then less cost, fewer sticks, and the longest single offcut. */
+/** What serves more pieces is better, then more length of them, less cost, fewer sticks, a longer single offcut. */
 export function isBetter(one: Draft, than: Draft): boolean {
   const differences = [
     one.unservedCount - than.unservedCount,
@@ -74,14 +75,14 @@ export function isBetter(one: Draft, than: Draft): boolean {
 function dropBrokenSplices(list: CutList, { stickOf, used }: Packing): void {
   const broken = new Set<number>();
   list.blocks.forEach((block, at) => {
-    if ((stickOf[at] ?? -1) < 0) for (const demand of block.demands) broken.add(demand);
+    if (entryAt(stickOf, at) < 0) for (const demand of block.demands) broken.add(demand);
   });
   if (broken.size === 0) return;
   list.blocks.forEach((block, at) => {
-    const stick = stickOf[at] ?? -1;
+    const stick = entryAt(stickOf, at);
     if (stick < 0 || !block.demands.some((demand) => broken.has(demand))) return;
     stickOf[at] = -1;
-    used[stick] = (used[stick] ?? 0) - block.weight;
+    used[stick] = entryAt(used, stick) - block.weight;
   });
 }
 
@@ -114,7 +115,7 @@ function placeLeftovers(
     return false;
   };
   list.blocks.forEach((block, at) => {
-    if ((stickOf[at] ?? -1) >= 0 || block.demands.some((demand) => list.spliced.has(demand)))
+    if (entryAt(stickOf, at) >= 0 || block.demands.some((demand) => list.spliced.has(demand)))
       return;
     const begun = used.length;
     let stick = begun;
@@ -127,7 +128,7 @@ function placeLeftovers(
 }
 
 function addNeed(need: Need, place: number, by: number): void {
-  need[place] = (need[place] ?? 0) + by;
+  need[place] = entryAt(need, place) + by;
 }
 
 /** Names each stick's kind: of sticks that need the same, the fullest get the shortest. */
@@ -143,9 +144,9 @@ function handOut(
     .sort((a, b) => b.weight - a.weight || a.stick - b.stick);
   const left = take.map((row) => [...row]);
   for (const { weight, stick } of fullestFirst) {
-    const row = left[shortestKind(kinds, weight)] ?? [];
+    const row = entryAt(left, shortestKind(kinds, weight));
     const place = row.findIndex((count) => count > 0);
-    row[place] = (row[place] ?? 0) - 1;
+    row[place] = entryAt(row, place) - 1;
     kindOf[stick] = place;
   }
   return kindOf;

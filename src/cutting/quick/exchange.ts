@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import { sticksToHave, type StickKind } from '../stick-kind.ts';
 
 /**
@@ -8,7 +9,7 @@ export type Need = number[];
 
 export interface Exchange {
   readonly costCents: number;
-  /** `take[k][j]`: of the sticks that need kind k, how many are cut from kind j; none listed where none need k. */
+  /** `take[k][j]`: of the sticks that need kind k, how many are cut from kind j. Empty where none need k. */
   readonly take: readonly (readonly number[])[];
 }
 
@@ -21,8 +22,7 @@ export function shortestKind(kinds: readonly StickKind[], weight: number): numbe
 export function canServe(kinds: readonly StickKind[], need: Need): boolean {
   let spare = 0;
   for (let place = kinds.length - 1; place >= 0; place -= 1) {
-    const kind = kinds[place];
-    spare += (kind === undefined ? 0 : sticksToHave(kind)) - (need[place] ?? 0);
+    spare += sticksToHave(entryAt(kinds, place)) - entryAt(need, place);
     if (spare < 0) return false;
   }
   return true;
@@ -76,13 +76,13 @@ function* changes(
   for (const from of [undefined, ...boards]) {
     for (const to of [undefined, ...boards]) {
       if (from === to || (!swaps && from !== undefined && to !== undefined)) continue;
-      for (const step of [...BOARDS_AT_ONCE, opened[from ?? -1] ?? 0]) {
+      for (const step of [...BOARDS_AT_ONCE, from === undefined ? 0 : entryAt(opened, from)]) {
         const tried = opened.map(
           (count, place) => count - (place === from ? step : 0) + (place === to ? step : 0),
         );
         const possible = boards.every((place) => {
-          const count = tried[place] ?? 0;
-          return count >= 0 && count <= (kinds[place]?.count ?? 0);
+          const count = entryAt(tried, place);
+          return count >= 0 && count <= entryAt(kinds, place).count;
         });
         if (step > 0 && possible) yield tried;
       }
@@ -97,12 +97,12 @@ function withBoards(
   opened: readonly number[],
 ): Exchange | undefined {
   const stock = kinds.map((kind, place) =>
-    kind.strips > 1 ? (opened[place] ?? 0) * kind.strips : kind.count,
+    kind.strips > 1 ? entryAt(opened, place) * kind.strips : kind.count,
   );
   const one = allot(kinds, need, stock, (kind) => (kind.strips > 1 ? 0 : kind.priceCents));
   if (one === undefined) return undefined;
   const boardCents = kinds.reduce(
-    (sum, kind, place) => sum + (kind.strips > 1 ? (opened[place] ?? 0) * kind.priceCents : 0),
+    (sum, kind, place) => sum + (kind.strips > 1 ? entryAt(opened, place) * kind.priceCents : 0),
     0,
   );
   return { costCents: one.costCents + boardCents, take: one.take };
@@ -127,16 +127,16 @@ function allot(
   const take: number[][] = kinds.map(() => []);
   let costCents = 0;
   for (let needed = kinds.length - 1; needed >= 0; needed -= 1) {
-    let open = need[needed] ?? 0;
+    let open = entryAt(need, needed);
     if (open === 0) continue;
     const row = kinds.map(() => 0);
     take[needed] = row;
     for (const { place, cents } of cheapestFirst) {
       if (open === 0) break;
       if (place < needed) continue;
-      const some = Math.min(open, left[place] ?? 0);
+      const some = Math.min(open, entryAt(left, place));
       row[place] = some;
-      left[place] = (left[place] ?? 0) - some;
+      left[place] = entryAt(left, place) - some;
       open -= some;
       costCents += some * cents;
     }

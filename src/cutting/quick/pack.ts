@@ -1,3 +1,4 @@
+import { entryAt } from '../entry-at.ts';
 import type { Block } from './cut-list.ts';
 import { blockPool } from './fullest-stick.ts';
 import { bestFit, firstFit } from './open-sticks.ts';
@@ -30,7 +31,7 @@ export function pack(
   const rack = rackOf(blocks, kinds, opening);
   const put = (at: number, stick: number): void => {
     packing.stickOf[at] = stick;
-    packing.used[stick] = (packing.used[stick] ?? 0) + (blocks[at]?.weight ?? 0);
+    packing.used[stick] = (packing.used[stick] ?? 0) + entryAt(blocks, at).weight;
   };
   if (opening.fit === 'fullest') fillSticks(blocks, rack, put);
   else placePieces(blocks, order, rack, opening.fit, put);
@@ -51,18 +52,18 @@ function rackOf(blocks: readonly Block[], kinds: readonly StickKind[], opening: 
   const left = kinds.map(sticksToHave);
   const total = blocks.reduce((sum, block) => sum + block.weight, 0);
   const begunFirst = opening.begunFirst.flatMap((place) => {
-    const capacity = kinds[place]?.capacity ?? 1;
+    const capacity = entryAt(kinds, place).capacity;
     // As many as could be of use: twice what would hold everything.
-    const most = Math.min(left[place] ?? 0, blocks.length, Math.ceil((2 * total) / capacity));
-    left[place] = (left[place] ?? 0) - most;
+    const most = Math.min(entryAt(left, place), blocks.length, Math.ceil((2 * total) / capacity));
+    left[place] = entryAt(left, place) - most;
     return Array.from({ length: most }, () => capacity);
   });
   const begin = (weight: number): number | undefined => {
     const place = opening.preference.find(
-      (kind) => (kinds[kind]?.capacity ?? 0) >= weight && (left[kind] ?? 0) > 0,
+      (kind) => entryAt(kinds, kind).capacity >= weight && entryAt(left, kind) > 0,
     );
     if (place === undefined) return undefined;
-    left[place] = (left[place] ?? 0) - 1;
+    left[place] = entryAt(left, place) - 1;
     return kinds[place]?.capacity;
   };
   return { begunFirst, begin };
@@ -79,7 +80,7 @@ function placePieces(
   const open = fit === 'first' ? firstFit(most) : bestFit();
   for (const capacity of rack.begunFirst) open.open(capacity);
   for (const at of order) {
-    const weight = blocks[at]?.weight ?? 0;
+    const weight = entryAt(blocks, at).weight;
     let stick = open.take(weight);
     if (stick < 0) {
       const capacity = rack.begin(weight);

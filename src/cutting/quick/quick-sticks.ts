@@ -1,4 +1,5 @@
-import { profilesOf, spliceRuleOf } from '../problem/profiles.ts';
+import { entryAt } from '../entry-at.ts';
+import { profileIdOf, profilesOf, spliceRuleOf } from '../problem/profiles.ts';
 import type {
   StickProblem,
   StickProfile,
@@ -58,7 +59,7 @@ function* partsOf(
   seed: number,
 ): Generator<Part, void> {
   const places = problem.demands.flatMap((demand, at) =>
-    (demand.profile ?? profilesOf(problem)[0]?.id) === profile.id ? [at] : [],
+    profileIdOf(problem, demand) === profile.id ? [at] : [],
   );
   const taken = before.flatMap(({ sticks }) => sticks);
   const opened = openStrips(taken, profilesOf(problem), profile.blank);
@@ -92,7 +93,7 @@ function ownProblem(
     endTrim,
     keepOffcutsOver,
     ...(splice === undefined ? {} : { splice }),
-    demands: places.flatMap((at) => problem.demands[at] ?? []),
+    demands: places.map((at) => entryAt(problem.demands, at)),
     supplies: [
       ...opened.map(({ own }) => own),
       ...supplies.flatMap((supply) => {
@@ -180,7 +181,7 @@ function readDraft(
   const unserved = new Map(draft.list.unservable.map(({ demandId, why }) => [demandId, why]));
   const inPlace = (block: Block): Block => ({
     ...block,
-    demands: block.demands.map((at) => places[at] ?? -1),
+    demands: block.demands.map((at) => entryAt(places, at)),
   });
   const blocks = draft.list.blocks.map(inPlace);
   draft.list.blocks.forEach((block, at) => {
@@ -189,7 +190,7 @@ function readDraft(
     const placed = blocks[at];
     if (stick < 0 || kind === undefined || placed === undefined) {
       for (const demand of block.demands) {
-        unserved.set(own.demands[demand]?.id ?? '', 'stock used up');
+        unserved.set(entryAt(own.demands, demand).id, 'stock used up');
       }
       return;
     }
@@ -201,7 +202,7 @@ function readDraft(
     const lies = supplies.get(kind.supply.id);
     return lies === undefined ? [] : [{ profile: profile.id, ...lies, blocks: cut }];
   });
-  const spliced = new Set([...draft.list.spliced].map((at) => places[at] ?? -1));
+  const spliced = new Set([...draft.list.spliced].map((at) => entryAt(places, at)));
   return { sticks: whole, unserved, list: { ...draft.list, blocks, spliced } };
 }
 

@@ -35,6 +35,19 @@ function mostWithin({ weights, worths }: Fills, room: number): number {
 }
 
 describe('the fills of a strip', () => {
+  test('are not worked out where that takes long and there is no time', () => {
+    const blocks = Array.from({ length: 40 }, (_, at) => {
+      const weight = 8_000_000 + 500_009 * at + at ** 3;
+      return { weight, worth: weight, count: 1 };
+    });
+    expect(bestFills(blocks, 100_000_000, true)).toEqual({
+      weights: [],
+      worths: [],
+      isExact: false,
+    });
+    expect(bestFills(blocks.slice(0, 8), 100_000_000, true).isExact).toBe(true);
+  });
+
   test.each([
     ['of few units, by a table', 1],
     ['of very many units, by a list', 99_999_989],

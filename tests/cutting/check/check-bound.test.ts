@@ -264,6 +264,28 @@ describe('what the duals prove', () => {
   });
 });
 
+describe('a quick check', () => {
+  test('finds what is wrong wherever that can be told at once', () => {
+    const problem = problemOf(pieces([50, 50, 50, 50]), [stick(100)]);
+    expect(checkBound(problem, dear(300), boundOf(300, [dual(50, 50.5)]), true)).toEqual([
+      'Supply s100 is worth 101 cents, more than its price and credit, 100.',
+    ]);
+  });
+
+  test('says nothing of a supply that would take long to work out, but of all the rest', () => {
+    // Forty lengths without a common divisor, worth what they measure, fill a hundred million units in
+    // more ways than are gone through.
+    const lengths = Array.from({ length: 40 }, (_, at) => 8_000_000 + 500_009 * at + at ** 3);
+    const problem = problemOf(pieces(lengths), [stick(100_000_000, { priceCents: 1 })]);
+    const duals = lengths.map((length) => dual(length, length));
+    const all = lengths.reduce((sum, length) => sum + length, 0);
+    expect(checkBound(problem, dear(all), boundOf(all, duals), true)).toEqual([]);
+    expect(checkBound(problem, dear(all), boundOf(all - 1, duals), true)).toEqual([
+      `The duals prove ${all} cents, not ${all - 1}.`,
+    ]);
+  });
+});
+
 describe('figures that no bound can have are found', () => {
   const problem = problemOf(pieces([50]), [stick(100), stick(90, { have: 1, buyMost: 0 })]);
   const credit = (supplyId: string, cents: number): Partial<StickBound> => ({
