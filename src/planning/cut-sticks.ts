@@ -159,7 +159,7 @@ export function countLayouts({ plan }: StickAnswer): number {
 /**
  * Board feet of the opened boards and sticks, and of the pieces cut from them: a stick's own, times
  * the part of its width that the blank takes and the part of its length that the pieces take.
- * Derived. Neither where the board feet of an opened one are not known.
+ * Derived. Both are absent where the board feet of an opened one aren't known.
  */
 export function sumBoardFeet(group: AnsweredGroup): {
   boardFeetBought?: number;

@@ -11,7 +11,7 @@ import type { Shop } from './shop.ts';
 import { countStrips, planRips, shareStock, type Blank, type SharedStock } from './share-stock.ts';
 import type { StockUnit } from './stock-units.ts';
 
-/** A trial cut is a cove too: its blank is never shorter than the shop's least. None where it is 0. */
+/** A trial cut is a cove too: its blank is never shorter than the shop's least. No spare where the shop's is 0. */
 export function spareLength(shop: Shop): ExactInches | undefined {
   if (shop.setUpSpare.lte(0)) return undefined;
   const least = shop.setUpSpare.lt(shop.leastBlankLength) ? shop.leastBlankLength : shop.setUpSpare;
@@ -151,7 +151,7 @@ function stateDemands(
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
     profile: profile.name,
-    // A group of two profiles is refused by name elsewhere; here each has its own.
+    // A matched group of two profiles is refused by name elsewhere; here each has its own.
     ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
   }));
   if (spare === undefined) return demands;
@@ -160,10 +160,10 @@ function stateDemands(
 }
 
 /**
- * What an offcut of a profile is worth to its plan: the shop's percent of what a unit of its blank
- * costs where it is cheapest, at most half of what one of its blanks costs where that is cheapest,
- * so that no offcut is worth a stick of its own: the planner would hoard else. Derived. None at 0 %,
- * or where some stock is free.
+ * What an offcut of a profile is worth to its plan: for each unit of length, the shop's percent of
+ * what it costs in the cheapest stock. It is worth at most half a blank of the cheapest stock, so that
+ * no offcut is worth a stick of its own: else the planner would hoard. Derived. None at 0 %, or where
+ * some stock is free.
  */
 function creditOf(
   units: readonly StockUnit[],

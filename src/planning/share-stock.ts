@@ -9,9 +9,9 @@ import type { Profile, StockItem } from './job.ts';
 /** More ways to rip one board than this help no plan and make it slow. */
 export const MOST_RIPS = 2_000;
 
-/** A row of Stock at one price; a row without Class may cost profiles of two thicknesses two prices. */
+/** A row of Stock at one price. A row without Class may have two prices, for profiles of two thicknesses. */
 export interface SharedStock {
-  /** Its supply's in the problem. */
+  /** Of its supply in the problem. */
   readonly id: string;
   readonly item: StockItem;
   /** Of one stick or one whole board, in whole cents. */
@@ -26,7 +26,7 @@ export interface SharedStock {
 export interface Blank {
   /** In the problem. */
   readonly id: string;
-  /** Absent for a molding that is bought, and where none is given. */
+  /** Absent where Profiles gives none for a molding that is bought. */
   readonly width?: ExactInches;
   readonly profiles: readonly Profile[];
 }
