@@ -4,10 +4,10 @@ import type { ExactInches } from '../core/units/length.ts';
 
 /** Denominators up to this were typed; finer ones were calculated (=2440/25.4). */
 const FINEST_TYPED = 10_000n;
-/** A step goes whole times into 1/32 in, 1/20 in and 1/100 mm: 20320 = 2^5 · 5 · 127. */
+/** Divides 1/32 in, 0.2 mm and hundredths of either's tenfold: 20320 = 2^5 · 5 · 127. */
 const GRID_PER_INCH = 20_320;
-/** How far off a calculated decimal may be, in steps of the grid. */
-const HAIR_STEPS = new Fraction(1, 1_000_000);
+/** What a calculated decimal may be off, in grid steps. */
+const HAIR = new Fraction(1, 1_000_000);
 
 /**
  * A typed length as it is; a calculated one on the planner's grid, `down` for what is had (a stick)
@@ -16,6 +16,6 @@ const HAIR_STEPS = new Fraction(1, 1_000_000);
 export function plannerLength(length: ExactInches, rounding: 'down' | 'up'): ExactInches {
   if (length.d <= FINEST_TYPED) return length;
   const steps = length.mul(GRID_PER_INCH);
-  const whole = rounding === 'down' ? steps.add(HAIR_STEPS).floor() : steps.sub(HAIR_STEPS).ceil();
+  const whole = rounding === 'down' ? steps.add(HAIR).floor() : steps.sub(HAIR).ceil();
   return whole.div(GRID_PER_INCH);
 }

@@ -50,7 +50,7 @@ export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcom
   return ok({ cutLength, left: left.value, right: right.value });
 }
 
-/** The least whole multiple of `precision` that isn't shorter than `length` by more than arithmetic's own hair. */
+/** The next whole multiple of `precision` that is shorter by no more than arithmetic's own hair. */
 export function roundUp(length: ExactInches, precision: ExactInches): ExactInches {
   return length.sub(ROUNDING_HAIR).div(precision).ceil().mul(precision);
 }
