@@ -3,14 +3,21 @@ import Fraction from 'fraction.js';
 import type {
   PlannedPiece,
   PlannedStick,
+  Rip,
   StickAnswer,
   StickProblem,
 } from '../cutting/problem/problem.ts';
-import { spareId, type StatedGroup, type UsedStock } from './group-problem.ts';
+import {
+  behind,
+  spareId,
+  type StatedGroup,
+  type StatedSupply,
+  type UsedStock,
+} from './group-problem.ts';
 import type { Profile, StockItem } from './job.ts';
 import type { CutStick, RippedBoard, RippedStrip, StockUse } from './job-plan.ts';
 import type { Piece } from './piece.ts';
-import type { Blank, SharedStock } from './share-stock.ts';
+import type { Blank } from './share-stock.ts';
 
 /** A group's problem, its answer, and what stands behind them. */
 export interface AnsweredGroup extends StatedGroup {
@@ -37,7 +44,7 @@ export function readSticks(
       item,
       unit,
       strip: stick.strip + 1,
-      strips: ripOf(problem, stick).reduce((sum, { count }) => sum + count, 0),
+      strips: ripOf(group, stick).reduce((sum, { count }) => sum + count, 0),
       fromRack: unit <= item.have,
       length: item.length,
       pieces: inSawOrder(stick.pieces, profile, problem).map(({ demandId, length, part }) => {
@@ -88,7 +95,7 @@ export function readStockUse(group: AnsweredGroup): StockUse[] {
     const fromRack = [...units.keys()].filter((unit) => first + unit < item.have).length;
     const unusedBlanks = [...units.values()].reduce((sum, sticks) => {
       const [stick] = sticks;
-      const rip = stick === undefined ? [] : ripOf(group.problem, stick);
+      const rip = stick === undefined ? [] : ripOf(group, stick);
       return sum + rip.reduce((all, { count }) => all + count, 0) - sticks.length;
     }, 0);
     return [
@@ -121,15 +128,18 @@ export function readBoards(group: AnsweredGroup): RippedBoard[] {
 }
 
 function readStrips(
-  { problem, blanks }: AnsweredGroup,
+  group: AnsweredGroup,
   item: StockItem,
   sticks: readonly PlannedStick[],
 ): RippedStrip[] {
   const [first] = sticks;
-  const rip = first === undefined ? [] : ripOf(problem, first);
+  const rip = first === undefined ? [] : ripOf(group, first);
   const profileOf = new Map(sticks.map(({ strip, profile }) => [strip, profile]));
   const widths = rip.flatMap(({ blank, count }) =>
-    Array.from({ length: count }, () => blanks[Number(blank)]?.width ?? item.width),
+    Array.from(
+      { length: count },
+      () => behind(group.blanks, blank, `blank ${blank}`).width ?? item.width,
+    ),
   );
   return widths.map((width = item.length, strip) => {
     const profile = profileOf.get(strip);
@@ -149,7 +159,7 @@ export function countLayouts({ plan }: StickAnswer): number {
 /**
  * Board feet of the opened boards and sticks, and of the pieces cut from them: a stick's own, times
  * the part of its width that the blank takes and the part of its length that the pieces take.
- * Derived. Neither where the board feet of an opened one are not known.
+ * Derived. Both are absent where the board feet of an opened one aren't known.
  */
 export function sumBoardFeet(group: AnsweredGroup): {
   boardFeetBought?: number;
@@ -204,18 +214,16 @@ function unitsBefore(group: AnsweredGroup): ReadonlyMap<string, number> {
 
 /** The blank that a profile is made from. */
 export function blankOf({ problem, blanks }: StatedGroup, profile: string): Blank {
-  const id = problem.profiles?.find((one) => one.id === profile)?.blank;
-  const blank = blanks[Number(id)];
-  if (blank === undefined) throw new RangeError(`No blank stands behind ${profile}.`);
-  return blank;
+  const stated = problem.profiles?.find((one) => one.id === profile);
+  return behind(blanks, stated?.blank ?? '', `the blank of ${profile}`);
 }
 
-export function stockOf({ supplies }: StatedGroup, supplyId: string): SharedStock {
-  const stock = supplies[Number(supplyId)];
-  if (stock === undefined) throw new RangeError(`No stock stands behind supply ${supplyId}.`);
-  return stock;
+export function stockOf({ supplies }: StatedGroup, supplyId: string): StatedSupply {
+  return behind(supplies, supplyId, `supply ${supplyId}`);
 }
 
-function ripOf(problem: StickProblem, { supplyId, rip }: PlannedStick) {
-  return problem.supplies[Number(supplyId)]?.rips?.[rip] ?? [];
+function ripOf(group: StatedGroup, { supplyId, rip: place }: PlannedStick): Rip {
+  const rip = stockOf(group, supplyId).rips[place];
+  if (rip === undefined) throw new RangeError(`Supply ${supplyId} has no rip ${place}.`);
+  return rip;
 }

@@ -1,6 +1,7 @@
 /** A group of profiles for machines: its problem, answer and bound, its boards, its sticks. */
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickBound, StickProblem } from '../cutting/problem/problem.ts';
+import { behind } from './group-problem.ts';
 import {
   plansOf,
   type CutStick,
@@ -56,15 +57,16 @@ function suppliesOf({ supplies, unitsPerInch }: StickProblem) {
   }));
 }
 
-/** Splice rates are left out where nothing is spliced. */
+/** A supply is its place in the list of supplies. Splice rates are left out where nothing is spliced. */
 function boundOf(
-  { unitsPerInch }: StickProblem,
+  { unitsPerInch, supplies }: StickProblem,
   { duals, credits, spliceRates, tried }: StickBound,
 ) {
   const rates = spliceRates?.map(({ profile, centsPerUnit }) => ({
     profile,
     moneyPerInch: money(centsPerUnit * unitsPerInch),
   }));
+  const places = new Map(supplies.map(({ id }, place) => [id, place]));
   return {
     duals: duals.map(({ length, profile, cents, spliced, match }) => ({
       profile,
@@ -76,7 +78,7 @@ function boundOf(
     // The duals alone come to this; the rest of the bound is from trying all that they leave room for.
     ...(tried === undefined ? {} : { tried: { prices: money(tried.pricesCents) } }),
     credits: credits.map(({ supplyId, cents }) => ({
-      supply: Number(supplyId),
+      supply: behind(places, supplyId, `supply ${supplyId}`),
       money: money(cents),
     })),
     ...(rates === undefined ? {} : { spliceRates: rates }),

@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toRadians, degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { OffcutCredit, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
+import type { OffcutCredit, Rip, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
 import { roundUp } from './pieces/cut-length.ts';
@@ -11,7 +11,7 @@ import type { Shop } from './shop.ts';
 import { countStrips, planRips, shareStock, type Blank, type SharedStock } from './share-stock.ts';
 import type { StockUnit } from './stock-units.ts';
 
-/** A trial cut is a cove too: its blank is never shorter than the shop's least. None where it is 0. */
+/** A trial cut is a cove too: its blank is never shorter than the shop's least. No spare where the shop's is 0. */
 export function spareLength(shop: Shop): ExactInches | undefined {
   if (shop.setUpSpare.lte(0)) return undefined;
   const least = shop.setUpSpare.lt(shop.leastBlankLength) ? shop.leastBlankLength : shop.setUpSpare;
@@ -24,13 +24,18 @@ export const FINEST_UNIT = 1_000_000;
 /** What has been used of each row of Stock by the groups planned before. */
 export type UsedStock = ReadonlyMap<StockUnit['item'], number>;
 
+export interface StatedSupply extends SharedStock {
+  /** As the problem has them. */
+  readonly rips: readonly Rip[];
+}
+
 /** A problem for the stick planner, and what stands behind its ids. */
 export interface StatedGroup {
   readonly problem: StickProblem;
-  /** Behind supply '0' the first. */
-  readonly supplies: readonly SharedStock[];
-  /** Behind blank '0' the first. */
-  readonly blanks: readonly Blank[];
+  /** By the ids of the problem's supplies. */
+  readonly supplies: ReadonlyMap<string, StatedSupply>;
+  /** By the ids of the problem's blanks. */
+  readonly blanks: ReadonlyMap<string, Blank>;
   readonly cautions: readonly Caution[];
 }
 
@@ -40,8 +45,8 @@ export function spareId(profile: Profile): string {
 }
 
 /**
- * Supplies, blanks and profiles carry ids of their own: places in their lists, and the profile's
- * name. Offcuts earn the shop's credit, see `creditOf`.
+ * A profile's id is its name; supplies and blanks have the ids that shareStock gives them. Offcuts
+ * earn the shop's credit, see `creditOf`.
  *
  * @param used what earlier groups have used of each row of Stock
  */
@@ -50,7 +55,7 @@ export function stateProblem(
   used: UsedStock,
   shop: Shop,
 ): { stated: StatedGroup } | { fault: Fault } {
-  const { supplies, blanks } = shareStock(group);
+  const { supplies: shared, blanks } = shareStock(group);
   const overlaps = new Map(group.map(({ profile }) => [profile, spliceOverlap(profile, shop)]));
   const unitsPerInch = commonUnit(lengthsOf(group, [...overlaps.values()], shop));
   if (unitsPerInch > FINEST_UNIT) {
@@ -59,23 +64,28 @@ export function stateProblem(
   }
   const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
   const cautions: Caution[] = [];
+  const supplies = shared.map((stock): StatedSupply => {
+    const { rips, caution } = planRips(stock, blanks, shop.kerf);
+    if (caution !== undefined) cautions.push(caution);
+    return { ...stock, rips };
+  });
+  const blankIds = new Map(blanks.flatMap(({ id, profiles }) => profiles.map((one) => [one, id])));
   const problem: StickProblem = {
     unitsPerInch,
     kerf: whole(shop.crosscutKerf),
     endTrim: whole(shop.endTrim),
     demands: group.flatMap((one) => stateDemands(one, shop, whole)),
-    supplies: supplies.map((stock, index) => {
-      const { rips, caution } = planRips(stock, blanks, shop.kerf);
-      if (caution !== undefined) cautions.push(caution);
+    supplies: supplies.map((stock) => {
+      const { id, item, priceCents, rips } = stock;
       // Where one row stands twice, at two prices, its rack is counted once; it is never limited.
-      const isFirst = supplies.findIndex(({ item }) => item === stock.item) === index;
+      const isFirst = supplies.find((one) => one.item === item) === stock;
       return {
-        id: String(index),
-        length: whole(stock.item.length),
-        priceCents: stock.priceCents,
+        id,
+        length: whole(item.length),
+        priceCents,
         strips: Math.max(...rips.map(countStrips)),
         rips,
-        ...remaining(stock.item, isFirst ? (used.get(stock.item) ?? 0) : Infinity),
+        ...remaining(item, isFirst ? (used.get(item) ?? 0) : Infinity),
       };
     }),
     profiles: group.map((one) => {
@@ -83,14 +93,26 @@ export function stateProblem(
       const grid = whole(shop.lengthPrecision);
       return {
         id: one.profile.name,
-        blank: String(blanks.findIndex(({ profiles }) => profiles.includes(one.profile))),
+        blank: behind(blankIds, one.profile, `the blank of ${one.profile.name}`),
         ...(overlap === undefined ? {} : { splice: { overlap: whole(overlap), grid } }),
         ...creditOf(one.units, shop.offcutCredit, whole),
       };
     }),
     keepOffcutsOver: whole(shop.keepOffcutsOver),
   };
-  return { stated: { problem, supplies, blanks, cautions } };
+  const stated = { problem, supplies: byId(supplies), blanks: byId(blanks), cautions };
+  return { stated };
+}
+
+function byId<One extends { readonly id: string }>(list: readonly One[]): ReadonlyMap<string, One> {
+  return new Map(list.map((one) => [one.id, one]));
+}
+
+/** @throws RangeError where nothing stands behind an id */
+export function behind<Key, One>(map: ReadonlyMap<Key, One>, id: Key, name: string): One {
+  const found = map.get(id);
+  if (found === undefined) throw new RangeError(`Nothing stands behind ${name}.`);
+  return found;
 }
 
 /** `Cove`, or `Cove, Crown`. */
@@ -129,7 +151,7 @@ function stateDemands(
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
     profile: profile.name,
-    // A group of two profiles is refused by name elsewhere; here each has its own.
+    // A matched group of two profiles is refused by name elsewhere; here each has its own.
     ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
   }));
   if (spare === undefined) return demands;
@@ -138,10 +160,10 @@ function stateDemands(
 }
 
 /**
- * What an offcut of a profile is worth to its plan: the shop's percent of what a unit of its blank
- * costs where it is cheapest, at most half of what one of its blanks costs where that is cheapest,
- * so that no offcut is worth a stick of its own: the planner would hoard else. Derived. None at 0 %,
- * or where some stock is free.
+ * What an offcut of a profile is worth to its plan: for each unit of length, the shop's percent of
+ * what it costs in the cheapest stock. It is worth at most half a blank of the cheapest stock, so that
+ * no offcut is worth a stick of its own: else the planner would hoard. Derived. None at 0 %, or where
+ * some stock is free.
  */
 function creditOf(
   units: readonly StockUnit[],

@@ -18,8 +18,8 @@ export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];
  * problem where that can matter: the row is limited, or one of its boards is wide enough for a blank
  * of each. Any number of the same sticks can be bought for each by itself.
  *
- * A limited row that costs one profile other than another (no Class, priced by the board foot) can't
- * be shared within a problem: such profiles are kept apart, and the later takes what is left.
+ * A limited row without Class that is priced by the board foot may cost two profiles two prices. Such
+ * profiles can't share it within a problem: they are kept apart, and the later takes what is left.
  *
  * @param kerf of the ripping blade, inches
  * @returns groups in the order of their first profiles, profiles in theirs
@@ -40,7 +40,7 @@ function connect(prepared: readonly PreparedProfile[], kerf: ExactInches): Prepa
   for (const first of prepared) {
     if (!left.delete(first)) continue;
     const found = new Set([first]);
-    // What is added while it is gone through is gone through too.
+    // The loop also reaches what is added to the set while it runs.
     for (const one of found) {
       for (const other of left) {
         if (!sharesStock(one, other, kerf)) continue;
@@ -75,7 +75,10 @@ function liesBeside(
   return one.add(other).add(kerf).lte(item.width);
 }
 
-/** One part a price of the first limited row whose prices differ; those that don't use it go with its first. */
+/**
+ * Splits by the prices of the first limited row that has several, a part each. Profiles that don't
+ * use that row go with its first price.
+ */
 function splitByPrice(group: PreparedGroup): readonly (readonly PreparedProfile[])[] {
   const seen = new Map<StockItem, number>();
   for (const { units } of group) {

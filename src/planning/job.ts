@@ -139,7 +139,7 @@ export interface ShopLengths {
   readonly precision: ExactInches;
 }
 
-/** Names are the same without regard to case and outer spaces where one table looks up another. */
+/** Where one table looks up another, case and the number of spaces don't matter. */
 export function sameName(one: string, other: string): boolean {
   return nameKey(one) === nameKey(other);
 }

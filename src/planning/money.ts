@@ -24,10 +24,10 @@ export function priceProfile(
 }
 
 /**
- * Shares what a group pays for lumber among its profiles, row by row of Stock: what is paid for the
- * boards of a row goes by the area of the strips used of them, width times length (all of a row are
- * as long), and what is paid for its sticks by their number. Blanks that nothing is cut from are so
- * paid by those who opened the boards of their row. Derived; shares sum to the group's lumber.
+ * Shares what a group pays for lumber among its profiles, row by row of Stock. Boards are paid by the
+ * area of the strips used of them: by their widths, since all of a row are as long. Sticks are paid by
+ * their number. So the profiles that opened a row's boards also pay for its blanks that nothing is cut
+ * from. Derived; shares sum to the group's lumber.
  *
  * @returns cents by the profile's name
  */

@@ -9,8 +9,10 @@ import type { Profile, StockItem } from './job.ts';
 /** More ways to rip one board than this help no plan and make it slow. */
 export const MOST_RIPS = 2_000;
 
-/** A row of Stock at one price; a row without Class may cost profiles of two thicknesses two prices. */
+/** A row of Stock at one price. A row without Class may have two prices, for profiles of two thicknesses. */
 export interface SharedStock {
+  /** Of its supply in the problem. */
+  readonly id: string;
   readonly item: StockItem;
   /** Of one stick or one whole board, in whole cents. */
   readonly priceCents: number;
@@ -22,7 +24,9 @@ export interface SharedStock {
 
 /** What is ripped for one profile, or for several of one blank width that the same rows serve. */
 export interface Blank {
-  /** Absent for a molding that is bought, and where none is given. */
+  /** In the problem. */
+  readonly id: string;
+  /** Absent where Profiles gives none for a molding that is bought. */
   readonly width?: ExactInches;
   readonly profiles: readonly Profile[];
 }
@@ -39,7 +43,7 @@ export function shareStock(group: PreparedGroup): {
       rows.set(item, ofRow);
       let stock = ofRow.find((one) => one.priceCents === priceCents);
       if (stock === undefined) {
-        stock = { item, priceCents, strips: new Map() };
+        stock = { id: String(shared.length), item, priceCents, strips: new Map() };
         ofRow.push(stock);
         shared.push(stock);
       }
@@ -47,12 +51,17 @@ export function shareStock(group: PreparedGroup): {
       if (boardFeet !== undefined) stock.boardFeet = Math.max(stock.boardFeet ?? 0, boardFeet);
     }
   }
-  const blanks = new Map<string, { width?: ExactInches; profiles: Profile[] }>();
+  const blanks = new Map<string, Blank & { profiles: Profile[] }>();
   for (const { profile } of group) {
-    const places = shared.flatMap(({ strips }, index) => (strips.has(profile) ? [index] : []));
+    const serve = shared.filter(({ strips }) => strips.has(profile)).map(({ id }) => id);
     const { blankWidth: width } = profile;
-    const key = `${width?.toFraction() ?? profile.name} from ${places.join(', ')}`;
-    const blank = blanks.get(key) ?? { ...(width === undefined ? {} : { width }), profiles: [] };
+    const key = `${width?.toFraction() ?? profile.name} from ${serve.join(', ')}`;
+    const id = String(blanks.size);
+    const blank = blanks.get(key) ?? {
+      id,
+      ...(width === undefined ? {} : { width }),
+      profiles: [],
+    };
     blanks.set(key, blank);
     blank.profiles.push(profile);
   }
@@ -63,7 +72,7 @@ export function shareStock(group: PreparedGroup): {
  * The ways to rip a board for these blanks, none within another; a stick is one strip of any one of
  * them. A caution where there are so many ways that some are left out.
  *
- * @param blanks those of the whole group; a blank's id is its place
+ * @param blanks those of the whole group
  */
 export function planRips(
   stock: SharedStock,
@@ -71,9 +80,9 @@ export function planRips(
   kerf: ExactInches,
 ): { readonly rips: readonly Rip[]; readonly caution?: Caution } {
   const { item, strips } = stock;
-  const fitting = blanks.flatMap(({ width, profiles: [first] }, place) => {
+  const fitting = blanks.flatMap(({ id, width, profiles: [first] }) => {
     const count = first === undefined ? undefined : strips.get(first);
-    return count === undefined ? [] : [{ blank: String(place), width, count }];
+    return count === undefined ? [] : [{ blank: id, width, count }];
   });
   const widths = fitting.flatMap(({ width }) => width ?? []);
   const boardWidth = item.kind === 'board' ? item.width : undefined;

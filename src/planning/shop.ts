@@ -167,7 +167,7 @@ export const SETTINGS = {
   overhead: percent('overhead %', '0', 'On lumber and labor', 1000),
   margin: percent('margin %', '0', 'Share of the price', 99),
   tax: percent('tax %', '0', 'On the price'),
-  // [C] a month
+  // A price commonly holds for a month. Common practice [C].
   priceHoldsDays: {
     name: 'price holds days',
     kind: 'number',

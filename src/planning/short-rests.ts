@@ -1,4 +1,4 @@
-/** What is left of a stick once its set-up spare is crosscut off: it is coved next, so it must be long enough. */
+/** What is left of a stick once its set-up spare is crosscut off. It is coved next, so it must be long enough. */
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { CutStick, ProfilePlan } from './job-plan.ts';
@@ -7,9 +7,9 @@ import type { Shop } from './shop.ts';
 type Limits = Pick<Shop, 'endTrim' | 'crosscutKerf' | 'leastBlankLength'>;
 
 /**
- * The rest of the stick that the spare comes from where it would be a shorter blank than the shop's least:
- * the stick less the end trimmed off, the spare and one cut. Nothing where it is long enough, or where no
- * piece is cut from it, so that it is never coved.
+ * The rest of the stick that the spare comes from, where it is a shorter blank than the shop's least:
+ * the stick less the end trimmed off, the spare and one cut. Undefined where it is long enough, or
+ * where no piece is cut from it, so that it is never coved.
  */
 export function shortRest(
   { sticks }: Pick<ProfilePlan, 'sticks'>,

@@ -29,8 +29,9 @@ const INCHES_PER_METRE = new Fraction(5000, 127);
 
 /**
  * Bought profiles are served by rows for the profile alone; coves also by rows for their species,
- * of their class where both name one. Blanks shorter than the shop's least and boards narrower or
- * thinner than the blank are left out, each with a caution.
+ * of their class where both name one. What is unfit is left out, each with a caution: a stick no
+ * longer than its trims, a board for what is bought, a blank shorter than the shop's least, a board or
+ * stick narrower or thinner than the blank.
  */
 export function findStock(profile: Profile, job: Job): StockReading {
   const faults: Fault[] = [];

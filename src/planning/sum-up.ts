@@ -8,9 +8,9 @@ import type { Piece } from './piece.ts';
 
 /**
  * A line for each room and profile with pieces to cut, rooms in the order in which they first come up,
- * profiles in that of Profiles. A profile's price is shared by net length: a line has what its pieces
- * and those of the lines before come to, to the cent, less what those before came to. So the shares
- * sum to the price, each within a cent of its part (derived).
+ * profiles in that of Profiles. A profile's price is shared by net length. The running sum of the
+ * shares is rounded to the cent, and a line has what it adds to that sum. So the shares sum to the
+ * price, each within a cent of its part (derived).
  */
 export function roomLines(pieces: readonly Piece[], profiles: readonly ProfilePlan[]): RoomLine[] {
   const rooms = new Map<string, Map<string, { pieces: number; lengthNet: ExactInches }>>();

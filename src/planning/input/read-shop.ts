@@ -31,9 +31,9 @@ const BY_NAME = new Map<string, SettingKey>(
   (Object.keys(SETTINGS) as SettingKey[]).map((key) => [headingKey(SETTINGS[key].name), key]),
 );
 
-/** Settings that the person left to their usual value, by name. */
 export interface ShopReading {
   readonly shop: Shop;
+  /** Settings that the person left to their usual values. */
   readonly left: readonly SettingKey[];
 }
 

@@ -12,10 +12,12 @@ const MITER: RunEnd = { kind: 'outside miter', corner: degrees(90) };
 
 /**
  * The runs around one opening, measured as the opening is, for each cased side: two legs and a head,
- * mitered where they meet. A window with neither stool nor apron is cased all round; with either the
- * legs stand square on it. Apron and stool belong to the first side alone: the apron is as long as the casing
- * is wide from outside to outside, the stool reaches a horn further at each end.
- * `name` names the opening within its room; `casing` is the profile found for it.
+ * mitered where they meet. A window with neither stool nor apron is cased all round; with either, the
+ * legs stand square on it. Apron and stool belong to the first side alone: the apron is as long as the
+ * casing is wide from outside to outside, and the stool reaches a horn further at each end.
+ *
+ * @param name of the opening, within its room
+ * @param casing the profile found for it
  */
 export function casingRuns(opening: Opening, name: string, casing: Profile | undefined): Run[] {
   const { width, height, kind, sidesCased, stool, apron } = opening;

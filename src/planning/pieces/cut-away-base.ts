@@ -17,8 +17,8 @@ interface Span {
 
 /**
  * The runs with the base cut away: a run on an opening's wall (its room and name) that isn't set at a
- * spring angle becomes the lengths between the casings where every Position is
- * known, else it is shortened by the total, which is cautioned. Windows cut nothing.
+ * spring angle becomes the lengths between the casings where every Position is known. Else it is
+ * shortened by the total, which is cautioned. Windows cut nothing.
  */
 export function cutAwayBase(
   runs: readonly Run[],

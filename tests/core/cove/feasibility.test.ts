@@ -114,6 +114,17 @@ describe('a cove that cannot be made', () => {
     expect(checkCove(cove, blade, {}, better).faults).toEqual([]);
   });
 
+  // By hand: 3 for the cove, 1/2 as it is by the near rail, 1/8 by the far one.
+  test('the blank that it names leaves a wide flat as wide as it is', () => {
+    const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
+    const stock = { blankThickness: 2, nearFlat: 1 / 2 };
+    const { faults } = checkCove(cove, blade, {}, { ...stock, blankWidth: 3.55 });
+    expect(faults.map(({ code, argument, details }) => [code, argument, details])).toEqual([
+      ['cove.flat-too-narrow', 'Far flat', { widthThatWould: { inches: 3.625 } }],
+    ]);
+    expect(checkCove(cove, blade, {}, { ...stock, blankWidth: 3.625 }).faults).toEqual([]);
+  });
+
   test("the saw's rise is interpolated along the slope between upright and 45°", () => {
     // Upright 3 1/8, at 45° 2 1/8 [M, a user's input]: slope heights 3.125 and 3.005.
     const saw = { greatestHeightUpright: 3.125, greatestHeightAt45: 2.125 };

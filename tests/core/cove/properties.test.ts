@@ -260,6 +260,25 @@ describe('the inverse', () => {
     );
   });
 
+  // 8 3/8 in with a 3/4 in dado: the forward model cuts this cove at 89.221° with 0.346° of tilt too.
+  test('of two settings that cut a cove is the one of the smaller approach', () => {
+    const blade = { diameter: 8.375, kerf: 0.75 };
+    const cove = { width: 3.486, depth: 0.38, offCenter: 0.005 };
+    const degree = Math.PI / 180;
+    const larger = computeCut(blade, {
+      approach: radians(89.2207 * degree),
+      tilt: radians(0.3464 * degree),
+      height: cove.depth,
+    });
+    expect(larger.width).toBeCloseTo(cove.width, 4);
+    expect(larger.offCenter).toBeCloseTo(cove.offCenter, 4);
+    const setting = solveSetting(cove, blade)!;
+    const cut = computeCut(blade, setting);
+    expect(cut.width).toBeCloseTo(cove.width, 9);
+    expect(cut.offCenter).toBeCloseTo(cove.offCenter, 9);
+    expect(setting.approach / degree).toBeLessThan(70);
+  });
+
   test('is upright when nothing is off center, and none beyond the widest cove', () => {
     fc.assert(
       fc.property(
