@@ -171,7 +171,7 @@ describe('the layers', () => {
     for (const [layer, allowed] of Object.entries(MAY_IMPORT)) {
       const text = readFileSync(join(source, layer, 'tsconfig.json'), 'utf8');
       const { references = [] } = JSON.parse(text) as { references?: { path: string }[] };
-      const named = references.map(({ path }) => path.replace('../', ''));
+      const named = references.map(({ path }) => layerOf(path.replace('../', '')));
       expect({ layer, named: named.filter((name) => !allowed.includes(name)) }).toEqual({
         layer,
         named: [],
@@ -187,7 +187,13 @@ describe('the layers', () => {
       .map(
         ({ file, target }) => `${file} imports ${target}: only hosts/file and cli may know Node.`,
       );
-    expect(broken).toEqual([]);
+    // The types of the grid's packages bring Node's along, so that the compiler doesn't see these.
+    const globals = files.filter(
+      (file) =>
+        !/^(?:hosts\/file|cli)\//u.test(file) &&
+        /\b(?:Buffer|process)\.[a-z]/u.test(readFileSync(join(source, file), 'utf8')),
+    );
+    expect([...broken, ...globals]).toEqual([]);
   });
 
   test('keep each package behind its own place', () => {
