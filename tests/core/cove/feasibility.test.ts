@@ -113,6 +113,18 @@ describe('a cove that cannot be made', () => {
     expect(checkCove(cove, blade, {}, better).faults).toEqual([]);
   });
 
+  test('the width that it names leaves the flat that is wide enough as wide as it is', () => {
+    // By hand: 4 - 3 - 0.95 leaves 0.05 at the far rail; 3 + 0.95 + 1/8 would do.
+    const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
+    const stock = { blankWidth: 4, blankThickness: 1.5, nearFlat: 0.95 };
+    const [fault, ...others] = checkCove(cove, blade, {}, stock).faults;
+    expect(others).toEqual([]);
+    expect(fault).toMatchObject({ code: 'cove.flat-too-narrow', argument: 'Far flat' });
+    const { inches } = fault!.details!['widthThatWould'] as { inches: number };
+    expect(inches).toBeCloseTo(4.075, 12);
+    expect(checkCove(cove, blade, {}, { ...stock, blankWidth: inches }).faults).toEqual([]);
+  });
+
   test("the saw's rise is interpolated along the slope between upright and 45°", () => {
     // Upright 3 1/8, at 45° 2 1/8 [M, a user's input]: slope heights 3.125 and 3.005.
     const saw = { greatestHeightUpright: 3.125, greatestHeightAt45: 2.125 };
