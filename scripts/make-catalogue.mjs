@@ -63,7 +63,7 @@ export async function makeFunctionsJson({ origin }) {
 
 /** functions.html: the help that functions.json points to. Needs the build of src/sheets. */
 export async function makeFunctionsPage({ support } = {}) {
-  const built = join(root, 'build', 'sheets', 'standing-cautions.js');
+  const built = join(root, 'build', 'sheets', 'words', 'standing-cautions.js');
   const { standingCautions } = await import(pathToFileURL(built).href);
   return describePage(await readFunctions(), {
     namespace: NAMESPACE,
