@@ -13,7 +13,7 @@ export default tseslint.config(
     extends: [tseslint.configs.strictTypeChecked],
     languageOptions: {
       parserOptions: {
-        project: ['src/*/tsconfig.json', 'tests/tsconfig.json'],
+        project: ['src/*/tsconfig.json', 'src/hosts/*/tsconfig.json', 'tests/tsconfig.json'],
         tsconfigRootDir: import.meta.dirname,
       },
     },

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The program. Everything but the process itself is in run-program.ts. */
+import { sayError } from '../core/faults/say-error.ts';
 import { BUG_EXIT } from './command.ts';
 import { onOneLine } from './report.ts';
 import { runProgram } from './run-program.ts';
@@ -15,7 +16,7 @@ try {
   process.stderr.write(errors);
   process.exitCode = exit;
 } catch (error) {
-  const what = error instanceof Error ? error.message : String(error);
+  const what = sayError(error);
   process.stderr.write(`This is a bug in coveledger: ${onOneLine(what)}\n`);
   process.exitCode = BUG_EXIT;
 }

@@ -4,17 +4,16 @@ import { formatInches, formatMillimetres } from '../core/units/format-length.ts'
 import { formatDegrees, formatMark } from '../core/units/format-mark.ts';
 import type { LengthReading } from '../core/units/length.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
+import { SOLVED_NOISE_INCHES } from './tolerance.ts';
 
 const FINEST_FRACTION = 64;
-/** A solved cove meets its size to less than this, in inches: 3 is 3, not 2.9999999996. */
-const NOISE_INCHES = 1e-6;
 
 /** A size: `3 1/2"`, with `≈` before it where it is the nearest 64th of an inch only; or `76.2 mm`. */
 export function sayLength(inches: number, { unit, decimalSign }: LengthReading): string {
   if (unit === 'mm') return formatMillimetres(inches, 1, decimalSign);
   const parts = inches * FINEST_FRACTION;
   const nearest = Math.round(parts);
-  const isExact = Math.abs(parts - nearest) < NOISE_INCHES * FINEST_FRACTION;
+  const isExact = Math.abs(parts - nearest) < SOLVED_NOISE_INCHES * FINEST_FRACTION;
   if (nearest === 0 && !isExact) return `under 1/${FINEST_FRACTION}"`;
   const said = formatInches(inches, { denominator: FINEST_FRACTION, marks: 'inch mark' });
   return isExact ? said : `≈ ${said}`;

@@ -12,9 +12,8 @@ import {
 import type { Shape } from './drawing.ts';
 import { lineHeight, textAbout } from './lettering.ts';
 import { columnStart, label, MARGIN, type SectionPlan } from './section-plan.ts';
+import { SOLVED_NOISE_INCHES } from './tolerance.ts';
 
-/** An off-center below this, in inches, is none: what is left of solving. */
-const NO_OFF_CENTER = 1e-6;
 /** Lowest middle of a number over the face, as a share of its size. */
 const FROM_FACE = 0.55;
 /** Long and short dashes: a line through a middle. */
@@ -91,7 +90,7 @@ function faceRows(plan: SectionPlan): FaceMeasure[][] {
   }
   const inOneRow = fitsInLine(cut.width * scale, label(plan, 'cove', cut.width), size);
   const rows = inOneRow ? [[...edges, cove]] : [[cove], edges];
-  if (cut.offCenter > NO_OFF_CENTER) {
+  if (cut.offCenter > SOLVED_NOISE_INCHES) {
     const middle = (cut.near + cut.far) / 2;
     rows.unshift([{ name: 'off center', from: cut.peakLine, to: middle, beside: 'right' }]);
   }

@@ -6,6 +6,7 @@ import { MM_PER_INCH } from '../core/units/length-unit.ts';
 import { area, line, LINE } from './compose.ts';
 import type { Drawing, PathShape, Point, Shape, Tone } from './drawing.ts';
 import { withinStrip } from './strip.ts';
+import { SUM_NOISE_SHARE } from './tolerance.ts';
 import { sayStick, titleStick } from './stick-bar-alt.ts';
 import { labelOffcut, labelPiece } from './stick-bar-labels.ts';
 import {
@@ -80,14 +81,12 @@ function layOut({ length, endTrim, kerf, pieces, offcut, longest }: StickView): 
     at += cut;
   }
   const isSound =
-    length <= longest * (1 + NOISE) && Math.abs(at + offcut.length - end) <= NOISE * length;
+    length <= longest * (1 + SUM_NOISE_SHARE) &&
+    Math.abs(at + offcut.length - end) <= SUM_NOISE_SHARE * length;
   if (!isSound) throw new RangeError(`The pieces of a stick come to ${at}, not to its ${end}.`);
   const trims = endTrim === 0 ? [] : [stretchOf(0, endTrim), stretchOf(end, length)];
   return { trims, lengths, cuts, rest: stretchOf(end - offcut.length, end) };
 }
-
-/** Sums of doubles. */
-const NOISE = 1e-9;
 
 function stretchOf(from: number, to: number): Stretch {
   return { from, to };

@@ -1,4 +1,5 @@
 /** The page's entry: its bar at once, then the grid, then the pane beside it; each in chunks of its own. */
+import { sayError } from '../core/faults/say-error.ts';
 import './shell/page.css';
 import { startBar } from './shell/bar.ts';
 import { startLayout } from './shell/layout.ts';
@@ -13,7 +14,7 @@ async function showPage(): Promise<void> {
     const { openPage } = await import('./open-page.ts');
     await openPage();
   } catch (error) {
-    const what = error instanceof Error ? error.message : String(error);
+    const what = sayError(error);
     showNotice('start', {
       kind: 'problem',
       says: [

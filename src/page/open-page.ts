@@ -1,4 +1,5 @@
 /** Opens the grid with what was kept or with the demo, then starts the pane beside it. */
+import { sayError } from '../core/faults/say-error.ts';
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
 import { openGridHost } from '../hosts/grid/open-grid-host.ts';
 import { repairPaste } from '../hosts/grid/paste/repair-paste.ts';
@@ -90,7 +91,7 @@ async function tried(id: string, deed: () => Promise<unknown>): Promise<void> {
     await deed();
     dropNotice(id);
   } catch (error) {
-    const what = error instanceof Error ? error.message : String(error);
+    const what = sayError(error);
     const says = [`It could not be done (${what}). The workbook is as it was. Try again.`];
     showNotice(id, { kind: 'problem', says });
   }

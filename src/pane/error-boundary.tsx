@@ -1,5 +1,5 @@
 import { Component, type ReactNode } from 'react';
-import { sayError } from './actions/action-tools.ts';
+import { sayError } from '../core/faults/say-error.ts';
 import { BugNotice } from './bug-notice.tsx';
 
 interface Props {

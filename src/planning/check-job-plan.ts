@@ -1,14 +1,12 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other part,
- * check-lumber.ts, only types are imported, and everything is added up again from the pieces and the
- * sticks, in plain inches.
+ * check-lumber.ts, only types and tolerances are imported. Everything is added up again from the
+ * pieces and the sticks, in plain inches.
  */
 import { checkLumber } from './check-lumber.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { Piece } from './piece.ts';
-
-/** A hair for sums of doubles, far below the finest precision of a shop. */
-const HAIR_INCHES = 1e-6;
+import { CHECK_SLACK_INCHES } from './tolerance.ts';
 
 /** What is wrong with a plan, a sentence each; none when it stands. */
 export function checkJobPlan(plan: JobPlan): string[] {
@@ -44,7 +42,7 @@ function checkPieces(plan: JobPlan): string[] {
     if (ids.has(piece.id)) wrong.push(`${piece.id} is the id of two pieces.`);
     ids.add(piece.id);
     const steps = Number(piece.cutLength) / precision;
-    if (!(steps > 0) || Math.abs(steps - Math.round(steps)) > HAIR_INCHES) {
+    if (!(steps > 0) || Math.abs(steps - Math.round(steps)) > CHECK_SLACK_INCHES) {
       wrong.push(`${piece.id} is not a whole number of the shop's precision long.`);
     }
     wrong.push(...checkCuts(piece, cuts.get(piece.id) ?? [], plan));
@@ -58,7 +56,7 @@ function checkPieces(plan: JobPlan): string[] {
     const spares = cuts.get(`${profile.name} / set-up spare`) ?? [];
     const planned = spares.length;
     for (const spare of spares) {
-      if (spare.length >= Number(plan.job.shop.leastBlankLength) - HAIR_INCHES) continue;
+      if (spare.length >= Number(plan.job.shop.leastBlankLength) - CHECK_SLACK_INCHES) continue;
       wrong.push(`The set-up spare of ${profile.name} is shorter than the shop's least blank.`);
     }
     if (planned !== wanted) wrong.push(`${profile.name} has ${planned} set-up spares.`);
@@ -81,7 +79,7 @@ function checkRest(plan: JobPlan, { profile, setUp, sticks }: ProfilePlan): stri
   const short = sticks.some(({ length, pieces }) => {
     const spare = pieces.find(({ id }) => id === `${profile.name} / set-up spare`);
     if (spare === undefined || pieces.length < 2) return false;
-    return Number(length) - trim - Number(spare.length) - kerf < least - HAIR_INCHES;
+    return Number(length) - trim - Number(spare.length) - kerf < least - CHECK_SLACK_INCHES;
   });
   return short === told
     ? []
@@ -99,7 +97,7 @@ function checkCuts(
   if (first === undefined) return [`${piece.id} is never cut.`];
   if (first.whole) {
     if (cuts.length > 1) return [`${piece.id} is cut ${cuts.length} times.`];
-    return Math.abs(first.length - wanted) < HAIR_INCHES
+    return Math.abs(first.length - wanted) < CHECK_SLACK_INCHES
       ? []
       : [`${piece.id} is cut to another length.`];
   }
@@ -110,13 +108,13 @@ function checkCuts(
   const precision = Number(plan.job.shop.lengthPrecision);
   for (const { length } of cuts) {
     const steps = length / precision;
-    if (Math.abs(steps - Math.round(steps)) < HAIR_INCHES) continue;
+    if (Math.abs(steps - Math.round(steps)) < CHECK_SLACK_INCHES) continue;
     return [`A part of ${piece.id} is not a whole number of the shop's precision long.`];
   }
   const sum = cuts.reduce((all, cut) => all + cut.length, 0);
   const least = wanted + (cuts.length - 1) * overlap;
-  const slack = (cuts.length - 1) * Number(plan.job.shop.lengthPrecision) + HAIR_INCHES;
-  const adds = sum >= least - HAIR_INCHES && sum <= least + slack;
+  const slack = (cuts.length - 1) * Number(plan.job.shop.lengthPrecision) + CHECK_SLACK_INCHES;
+  const adds = sum >= least - CHECK_SLACK_INCHES && sum <= least + slack;
   return adds ? [] : [`The parts of ${piece.id} with their overlaps do not make its length.`];
 }
 
@@ -128,12 +126,14 @@ function checkStick(plan: JobPlan, { profile }: ProfilePlan, stick: CutStick): s
   const used = pieces + kerf * (stick.pieces.length - 1);
   const wrong: string[] = [];
   if (stick.pieces.length === 0) wrong.push(`${stick.id} is used for nothing.`);
-  if (used > room + HAIR_INCHES) wrong.push(`${stick.id} is too short for its pieces.`);
+  if (used > room + CHECK_SLACK_INCHES) wrong.push(`${stick.id} is too short for its pieces.`);
   const left = Math.max(0, room - used - kerf);
-  if (Math.abs(Number(stick.offcut) - left) > HAIR_INCHES) {
+  if (Math.abs(Number(stick.offcut) - left) > CHECK_SLACK_INCHES) {
     wrong.push(`${stick.id} leaves another offcut than it says.`);
   }
-  if (stick.offcutKept !== (left > 0 && left >= Number(shop.keepOffcutsOver) - HAIR_INCHES)) {
+  if (
+    stick.offcutKept !== (left > 0 && left >= Number(shop.keepOffcutsOver) - CHECK_SLACK_INCHES)
+  ) {
     wrong.push(`The offcut of ${stick.id} is not kept or wasted as the shop has it.`);
   }
   if (profile.make !== 'buy' && Number(stick.length) < Number(shop.leastBlankLength)) {
@@ -206,7 +206,7 @@ function checkTotals(plan: JobPlan): string[] {
     ['pieces by room', totals.pieces, sum(plan.rooms.map((line) => line.pieces))],
   ];
   return expected
-    .filter(([, said, counted]) => !(Math.abs(said - counted) < HAIR_INCHES))
+    .filter(([, said, counted]) => !(Math.abs(said - counted) < CHECK_SLACK_INCHES))
     .map(
       ([name, said, counted]) => `The total of ${name} says ${said} where ${counted} is counted.`,
     );

@@ -1,12 +1,10 @@
 /**
  * The part of the independent look at a plan that counts lumber: boards and what they are ripped
- * into, stock, credit and money. Only types are imported, and all is worked out again in plain inches.
+ * into, stock, credit and money. Only types and tolerances are imported; all is worked out again in plain inches.
  */
 import type { CuttingGroup, JobPlan, ProfilePlan, RippedBoard, StockUse } from './job-plan.ts';
 import type { StockItem } from './job.ts';
-
-/** A hair for sums of doubles, far below the finest precision of a shop. */
-const HAIR_INCHES = 1e-6;
+import { CHECK_SLACK_BOARD_FEET, CHECK_SLACK_CENTS, CHECK_SLACK_INCHES } from './tolerance.ts';
 
 /** What is wrong with the lumber of a plan, a sentence each. */
 export function checkLumber(plan: JobPlan): string[] {
@@ -49,7 +47,7 @@ function checkBoard(plan: JobPlan, group: CuttingGroup, board: RippedBoard): str
   const kerf = Number(plan.job.shop.kerf);
   const widths = board.strips.reduce((sum, { width }) => sum + Number(width), 0);
   const needed = widths + kerf * (board.strips.length - 1);
-  if (needed > Number(board.item.width ?? 0) + HAIR_INCHES) {
+  if (needed > Number(board.item.width ?? 0) + CHECK_SLACK_INCHES) {
     wrong.push(`${name} is too narrow for its blanks.`);
   }
   if (board.fromRack !== board.unit <= board.item.have) {
@@ -58,7 +56,10 @@ function checkBoard(plan: JobPlan, group: CuttingGroup, board: RippedBoard): str
   board.strips.forEach(({ width, profile }, at) => {
     if (profile === undefined) return;
     const { blankWidth } = group.profiles.find((one) => one.name === profile) ?? {};
-    if (blankWidth === undefined || Math.abs(Number(width) - Number(blankWidth)) > HAIR_INCHES) {
+    if (
+      blankWidth === undefined ||
+      Math.abs(Number(width) - Number(blankWidth)) > CHECK_SLACK_INCHES
+    ) {
       wrong.push(`Blank ${at + 1} of ${name} is not as wide as ${profile} asks.`);
     }
   });
@@ -177,7 +178,14 @@ function checkGroupMoney(plan: JobPlan, group: CuttingGroup): string[] {
   const feet = stockUse.map(({ boardFeet }) => boardFeet ?? Number.NaN);
   const opened = feet.reduce((all, one) => all + one, 0);
   const known = bought !== undefined && used !== undefined;
-  if (known ? !(Math.abs(bought - opened) < 1e-6 && used < bought + 1e-6) : opened >= 0) {
+  if (
+    known
+      ? !(
+          Math.abs(bought - opened) < CHECK_SLACK_BOARD_FEET &&
+          used < bought + CHECK_SLACK_BOARD_FEET
+        )
+      : opened >= 0
+  ) {
     wrong.push(`The board feet of ${name} do not add up.`);
   }
   return wrong;
@@ -238,9 +246,9 @@ function checkCredit(plan: JobPlan, { problem, profiles, name, stockUse }: Cutti
         return Math.min(most, ownMost, Number(offcut) * perInch * (percent / 100));
       });
     const credit = own.money.offcutCreditCents;
-    // Each is rounded down to the cent, and may be a hair off a whole one.
-    const highest = worth.reduce((sum, cents) => sum + Math.floor(cents + 1e-6), 0);
-    const lowest = worth.reduce((sum, cents) => sum + Math.floor(cents - 1e-6), 0);
+    // Each is rounded down to the cent, and may be a little off a whole one.
+    const highest = worth.reduce((sum, cents) => sum + Math.floor(cents + CHECK_SLACK_CENTS), 0);
+    const lowest = worth.reduce((sum, cents) => sum + Math.floor(cents - CHECK_SLACK_CENTS), 0);
     if (credit > highest || credit < Math.max(0, lowest)) {
       wrong.push(`The offcut credit of ${profile.name} is not what its kept offcuts are worth.`);
     }

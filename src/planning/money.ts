@@ -4,6 +4,7 @@ import { blankOf, stockOf, type AnsweredGroup } from './cut-sticks.ts';
 import type { Profile } from './job.ts';
 import { hoursOf, type Hours, type Money } from './job-plan.ts';
 import type { Shop } from './shop.ts';
+import { HALF_CENT_SLACK_CENTS } from './tolerance.ts';
 
 /**
  * One profile's lines: overhead comes on lumber and labor; the margin is a share of the price:
@@ -83,7 +84,7 @@ export function shareCents(total: number, weights: readonly number[]): number[] 
   return shares;
 }
 
-/** Halves up; a hair below a half, from arithmetic, counts as the half. */
+/** Whole cents, halves up; what is below a half by arithmetic alone counts as the half. */
 export function cents(amount: number): number {
-  return Math.floor(amount + 0.5 + 1e-7);
+  return Math.floor(amount + 0.5 + HALF_CENT_SLACK_CENTS);
 }

@@ -6,8 +6,8 @@ import type { ExactInches } from '../core/units/length.ts';
 const FINEST_TYPED = 10_000n;
 /** Divides 1/32 in, 0.2 mm and hundredths of either's tenfold: 20320 = 2^5 · 5 · 127. */
 const GRID_PER_INCH = 20_320;
-/** What a calculated decimal may be off, in grid steps. */
-const HAIR = new Fraction(1, 1_000_000);
+/** What a calculated decimal may be off. */
+const SLACK_GRID_STEPS = new Fraction(1, 1_000_000);
 
 /**
  * A typed length as it is; a calculated one on the planner's grid, `down` for what is had (a stick)
@@ -16,6 +16,7 @@ const HAIR = new Fraction(1, 1_000_000);
 export function plannerLength(length: ExactInches, rounding: 'down' | 'up'): ExactInches {
   if (length.d <= FINEST_TYPED) return length;
   const steps = length.mul(GRID_PER_INCH);
-  const whole = rounding === 'down' ? steps.add(HAIR).floor() : steps.sub(HAIR).ceil();
+  const whole =
+    rounding === 'down' ? steps.add(SLACK_GRID_STEPS).floor() : steps.sub(SLACK_GRID_STEPS).ceil();
   return whole.div(GRID_PER_INCH);
 }

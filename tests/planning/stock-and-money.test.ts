@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
-import { shareCents } from '../../src/planning/money.ts';
+import { cents, shareCents } from '../../src/planning/money.ts';
 import { planJob } from '../../src/planning/plan-job.ts';
 import { jobOf, PLAIN, planOf, type Tables } from './make-job.ts';
 
@@ -292,5 +292,29 @@ describe('hours and money', () => {
         },
       ),
     );
+  });
+
+  test.each([
+    // By hand: 14.29, 28.57 and 57.14 leave one cent, and 28.57 is missing most.
+    [100, [1, 2, 4], [14, 29, 57]],
+    [100, [4, 2, 1], [57, 29, 14]],
+    [101, [1, 1], [51, 50]],
+    [7, [0, 0], [0, 0]],
+  ])(
+    'shares %d by %j as %j: the largest remainders get the odd cents',
+    (total, weights, shares) => {
+      expect(shareCents(total, weights)).toEqual(shares);
+    },
+  );
+
+  test.each([
+    [0.5, 1],
+    [0.499, 0],
+    // What is 1.005 dollars by hand is 100.49999999999999 cents by doubles.
+    [1.005 * 100, 101],
+    [100.4999, 100],
+    [7, 7],
+  ])('rounds %d cents to %d', (amount, whole) => {
+    expect(cents(amount)).toBe(whole);
   });
 });

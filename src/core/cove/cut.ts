@@ -81,6 +81,7 @@ export function computeCut(blade: Blade, setting: Setting): CutCove {
   };
 }
 
-function clamp(value: number, least: number, most: number): number {
+/** The value, or the limit that it lies past. */
+export function clamp(value: number, least: number, most: number): number {
   return value < least ? least : value > most ? most : value;
 }

@@ -11,7 +11,7 @@ import {
   type Degrees,
   type Radians,
 } from '../units/angle.ts';
-import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
+import { LIMIT_SLACK_INCHES, STOP_SLACK_RADIANS } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { COVE_SIZES } from './cove-sizes.ts';
 import { computeUndercut } from './outline.ts';
@@ -44,8 +44,6 @@ const HALF_RIGHT_ANGLE = Math.PI / 4;
 const STEEP_APPROACH = degrees(60);
 /** A full kerf. Trade guides give 1/8 full and 3/32 thin. */
 const FULL_KERF_INCHES = 1 / 8;
-/** Scales are read no finer: a tilt this little past the stop is at the stop. */
-const STOP_SLACK = 1e-7;
 
 /** Judges a cove. Lengths in inches; the saw's limits and the board are optional. */
 export function checkCove(
@@ -105,7 +103,7 @@ function findSetting(
   const setting = solveSetting(cove, blade);
   const mostTilt = radians(Math.min(stop, greatestTiltFor(cove, blade)));
   if (setting !== undefined) {
-    if (setting.tilt <= stop + STOP_SLACK) return { setting, faults: [] };
+    if (setting.tilt <= stop + STOP_SLACK_RADIANS) return { setting, faults: [] };
     const atStop = offCenterAtTilt(cove, blade, stop);
     const faults = [
       atStop === undefined

@@ -1,7 +1,7 @@
 /** The heights of the passes, from the first light one to the depth. */
 import { fault, type Caution, type Fault } from '../faults/fault.ts';
 import { inchesGiven } from '../faults/quantity.ts';
-import { LIMIT_SLACK_INCHES } from '../units/tolerance.ts';
+import { LIMIT_SLACK_INCHES, PASS_COUNT_SLACK } from '../units/tolerance.ts';
 import type { Blade, Setting } from './cove.ts';
 import { COVE_SIZES } from './cove-sizes.ts';
 import { computeSectionArea } from './outline.ts';
@@ -70,7 +70,7 @@ export function planEvenLoad(blade: Blade, setting: Setting, rules: PassRules): 
   const rest = areaAt(beforeLast) - start;
   // Removed area per height grows with height, so the first of the equal shares has the tallest step.
   const share = Math.min(rest, areaAt(Math.min(beforeLast, rules.first + rules.step)) - start);
-  const count = Math.ceil(rest / share - 1e-9);
+  const count = Math.ceil(rest / share - PASS_COUNT_SLACK);
   if (count > MOST_PASSES) return { ...even, heights: [], faults: [tooMany(count)] };
   const heights = [rules.first];
   for (let pass = 1; pass < count; pass++) {

@@ -10,17 +10,18 @@
  * blade can cut the same cove at two tilts; either is an answer.)
  * An answer must satisfy the forward model (cut.ts) to SETUP_RESIDUAL_INCHES.
  */
-import { radians, type Radians } from '../units/angle.ts';
-import { SETUP_RESIDUAL_INCHES } from '../units/tolerance.ts';
+import { QUARTER_TURN, radians, type Radians } from '../units/angle.ts';
+import {
+  FLAT_BLADE_MARGIN_RADIANS,
+  SETUP_RESIDUAL_INCHES,
+  TILT_MARGIN_RADIANS,
+} from '../units/tolerance.ts';
+import { bisect, bisectLast } from './bisect.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
-import { computeCut } from './cut.ts';
-import { approachForWidth, computeWidestCove, bisectLast } from './widest.ts';
+import { clamp, computeCut } from './cut.ts';
+import { approachForWidth, computeWidestCove } from './widest.ts';
 
-const QUARTER_TURN = Math.PI / 2;
 const NEWTON_STEPS = 24;
-const HALVINGS = 60;
-/** The blade's middle must stay below the table: tilts closer than this to that limit aren't tried. */
-const TILT_MARGIN = 1e-7;
 
 /**
  * The setting that cuts `cove` with `blade`, of any tilt at which the blade's middle stays below
@@ -46,7 +47,7 @@ export function greatestTilt(blade: Blade, height: number): Radians {
   const radius = blade.diameter / 2;
   const half = blade.kerf / 2;
   const tilt = Math.atan2(half, radius) + Math.acos(height / Math.hypot(radius, half));
-  return radians(Math.min(tilt, QUARTER_TURN - 1e-3) - TILT_MARGIN);
+  return radians(Math.min(tilt, QUARTER_TURN - FLAT_BLADE_MARGIN_RADIANS) - TILT_MARGIN_RADIANS);
 }
 
 /**
@@ -59,7 +60,7 @@ export function greatestTiltFor(cove: Pick<Cove, 'width' | 'depth'>, blade: Blad
   const cutsLess = (tilt: number): boolean =>
     computeCut(blade, { approach: radians(0), tilt: radians(tilt), height: cove.depth }).width <
     cove.width;
-  return cutsLess(most) ? most : radians(bisectLast(cutsLess, 0, most) - TILT_MARGIN);
+  return cutsLess(most) ? most : radians(bisectLast(cutsLess, 0, most) - TILT_MARGIN_RADIANS);
 }
 
 function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
@@ -120,8 +121,8 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
       tilt - (widthByApproach * missCenter - missWidth * centerByApproach) / determinant;
     if (!Number.isFinite(nextApproach) || !Number.isFinite(nextTilt)) return undefined;
     // Never further than halfway to the limits in one step.
-    approach = within(nextApproach, approach / 2, (approach + QUARTER_TURN) / 2);
-    tilt = within(nextTilt, tilt / 2, (tilt + mostTilt) / 2);
+    approach = clamp(nextApproach, approach / 2, (approach + QUARTER_TURN) / 2);
+    tilt = clamp(nextTilt, tilt / 2, (tilt + mostTilt) / 2);
   }
   return undefined;
 }
@@ -131,16 +132,12 @@ export function solveNested(cove: Cove, blade: Blade): Setting | undefined {
   const { width, depth: height, offCenter } = cove;
   const most = greatestTiltFor(cove, blade);
   if (computeWidestCove(blade, height, most) < width) return undefined;
-  let low = 0;
-  let high: number = most;
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const tilt = radians((low + high) / 2);
-    const reached = offCenterAtTilt(cove, blade, tilt);
-    // A tilt too small for the width is too small for the off-center too.
-    if (reached === undefined || reached < offCenter) low = tilt;
-    else high = tilt;
-  }
-  const tilt = radians(high);
+  // A tilt too small for the width is too small for the off-center too.
+  const isTooSmall = (tilt: number): boolean => {
+    const reached = offCenterAtTilt(cove, blade, radians(tilt));
+    return reached === undefined || reached < offCenter;
+  };
+  const tilt = radians(bisect(isTooSmall, 0, most).fails);
   const approach = approachForWidth(blade, height, tilt, width);
   if (approach === undefined) return undefined;
   const setting = { approach, tilt, height };
@@ -158,8 +155,4 @@ export function offCenterAtTilt(
   const approach = approachForWidth(blade, cove.depth, tilt, cove.width);
   if (approach === undefined) return undefined;
   return computeCut(blade, { approach, tilt, height: cove.depth }).offCenter;
-}
-
-function within(value: number, least: number, most: number): number {
-  return value < least ? least : value > most ? most : value;
 }

@@ -1,22 +1,18 @@
 /** What one tilt allows: the widest cove, and the approach that gives a width. */
-import { radians, type Radians } from '../units/angle.ts';
+import { QUARTER_TURN, radians, type Radians } from '../units/angle.ts';
+import { GROWTH_STEP_RADIANS, STRAIGHT_ACROSS_MARGIN_RADIANS } from '../units/tolerance.ts';
+import { bisectLast } from './bisect.ts';
 import type { Blade } from './cove.ts';
 import { computeCut } from './cut.ts';
-
-const QUARTER_TURN = Math.PI / 2;
-/** Halvings of a quarter turn until a double has no more digits to give. */
-const HALVINGS = 60;
-/** Wide enough that the difference of two widths is none of rounding. */
-const GROWTH_STEP_RADIANS = 1e-6;
 
 /** The approach at which the width is greatest at this height and tilt, at most a quarter turn. */
 function approachOfWidest(blade: Blade, height: number, tilt: Radians): Radians {
   if (tilt === 0) {
-    const chord = computeCut(blade, { approach: radians(QUARTER_TURN), tilt, height }).width;
+    const chord = computeCut(blade, { approach: QUARTER_TURN, tilt, height }).width;
     return radians(Math.atan2(chord, blade.kerf));
   }
   const grows = (approach: number): boolean => widthGrows(blade, height, tilt, approach);
-  if (grows(QUARTER_TURN - 1e-9)) return radians(QUARTER_TURN);
+  if (grows(QUARTER_TURN - STRAIGHT_ACROSS_MARGIN_RADIANS)) return QUARTER_TURN;
   return radians(bisectLast(grows, 0, QUARTER_TURN));
 }
 
@@ -49,15 +45,4 @@ function widthGrows(blade: Blade, height: number, tilt: Radians, approach: numbe
     computeCut(blade, { approach: radians(angle), tilt, height }).width;
   const half = GROWTH_STEP_RADIANS / 2;
   return widthAt(approach + half) - widthAt(approach - half) > 0;
-}
-
-/** By halving, the last point of [low, high] at which a condition that holds at first still holds. */
-export function bisectLast(predicate: (at: number) => boolean, low: number, high: number): number {
-  let [holds, fails] = [low, high];
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (holds + fails) / 2;
-    if (predicate(middle)) holds = middle;
-    else fails = middle;
-  }
-  return (holds + fails) / 2;
 }

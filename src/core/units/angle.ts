@@ -6,6 +6,8 @@ export type Radians = number & { readonly [unit]: 'radians' };
 export const degrees = (value: number): Degrees => value as Degrees;
 export const radians = (value: number): Radians => value as Radians;
 
+export const QUARTER_TURN = radians(Math.PI / 2);
+
 const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 export function toRadians(angle: Degrees): Radians {

@@ -1,6 +1,7 @@
 /** What there is in the workbook: sheets, whose they are, tables and names. */
 import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
-import { isStagedName, MADE, markText, OUTGOING, STAGED } from './marks.ts';
+import { MADE, markText } from '../made-mark.ts';
+import { isStagedName, OUTGOING, STAGED } from './marks.ts';
 
 export interface Inventory {
   readonly workbook: string;

@@ -3,7 +3,8 @@
  * nothing back that it has done of a request, so the order is such that at each point it can be told
  * how far it came, and undone until the last staged sheet is no longer marked as such.
  */
-import { mark, MADE, OUTGOING, STAGED, stagedName, unmark } from './marks.ts';
+import { MADE } from '../made-mark.ts';
+import { mark, OUTGOING, STAGED, stagedName, unmark } from './marks.ts';
 import type { PlannedName, WritingPlan } from './plan-writing.ts';
 import type { WriteChoice } from '../host.ts';
 

@@ -1,6 +1,7 @@
 /** Tells when cells of the person's sheets change. */
 import { runPatiently, type ExcelProgram } from './excel-program.ts';
-import { isStagedName, MADE, markText, STAGED } from './marks.ts';
+import { MADE, markText } from '../made-mark.ts';
+import { isStagedName, STAGED } from './marks.ts';
 
 /** Calls `changed` with a sheet's name, once for changes that come together; returns what ends it. */
 export function watchSheets(program: ExcelProgram, changed: (sheet: string) => void): () => void {

@@ -4,7 +4,7 @@
  */
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
 
-import { MADE } from '../excel/marks.ts';
+import { MADE } from '../made-mark.ts';
 import { ownSizes } from './xlsx-pictures.ts';
 
 /** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */

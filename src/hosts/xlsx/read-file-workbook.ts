@@ -19,7 +19,7 @@ import { knownTables } from './known-tables.ts';
 import { styleList } from './file-styles.ts';
 import type { FileName, FileSheet, FileWorkbook } from './file-workbook.ts';
 import { openWorkbook, partsOf } from './open-workbook.ts';
-import { MADE } from '../excel/marks.ts';
+import { MADE } from '../made-mark.ts';
 
 const BYTES_PER_MB = 1_000_000;
 /** One row and one column more than are taken, so that more than that is seen. */

@@ -16,7 +16,7 @@ import {
 } from '../../core/cells/cell-range.ts';
 import { cleanText, MOST_CELL_TEXT } from '../../sheets/grammar/check/clean-text.ts';
 import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
-import { MADE, markText } from '../excel/marks.ts';
+import { MADE, markText } from '../made-mark.ts';
 import { errorResult, finishFile } from './finish-file.ts';
 import { callsOurs, formulaForFile, reckonsWithRanges } from '../formulas/file-formulas.ts';
 import { styleForFile } from './file-styles.ts';

@@ -5,7 +5,7 @@ import { gridStyles } from '../../hosts/grid/grid-style.ts';
 import { sheetData } from '../../hosts/grid/sheet-data.ts';
 import { describeInput } from '../../sheets/describe-input.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
-import { withLiveColumns } from './live-columns.ts';
+import { withLiveColumns } from '../../sheets/input/live-columns.ts';
 
 const NAMES = { demo: 'Demo job', blank: 'New job' } as const;
 

@@ -1,6 +1,7 @@
 /** Opens a person's file in the place of the workbook that is there, which stays until the new one is read. */
 import type { IWorkbookData } from '@univerjs/core';
 import { failed, fault, ok, sayFault, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { sayError } from '../../core/faults/say-error.ts';
 import type { Opened } from '../../hosts/grid/from-file/open-into-grid.ts';
 import { ask } from '../shell/ask.ts';
 import { dropNotice, showNotice } from '../shell/notices.ts';
@@ -88,8 +89,4 @@ function sayFaults(faults: readonly Fault[]): string[] {
 
 function nameOf(fileName: string): string {
   return fileName.replace(/\.[^.]*$/u, '') || fileName;
-}
-
-function sayError(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,5 +1,6 @@
 /** Keeps the work in the browser: a moment after each change, and when the page is left. */
 import { fault } from '../../core/faults/fault.ts';
+import { sayError } from '../../core/faults/say-error.ts';
 import type { BrowserStore } from './browser-store.ts';
 import { KEPT_VERSION, type KeptWork, type WorkNow } from './kept-work.ts';
 
@@ -119,6 +120,6 @@ export function keepWork(parts: KeeperParts): WorkKeeper {
 export function sayNotKept(error: unknown): string {
   const name = error instanceof DOMException ? error.name : '';
   const isFull = name === 'QuotaExceededError';
-  const why = error instanceof Error ? error.message : String(error);
+  const why = sayError(error);
   return fault(isFull ? 'page.storage-full' : 'page.not-kept', 'work', why).message;
 }

@@ -1,5 +1,6 @@
 /** What every action is given, and how it tells of what went wrong. */
 import type { Outcome } from '../../core/faults/fault.ts';
+import { sayError } from '../../core/faults/say-error.ts';
 import type { Planner } from '../planner.ts';
 import type { PaneServices } from '../services.ts';
 import type { PaneStore } from '../state/store.ts';
@@ -50,8 +51,4 @@ export async function load<T>(
     store.send({ type: 'trouble', faults: [one] });
     return undefined;
   }
-}
-
-export function sayError(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

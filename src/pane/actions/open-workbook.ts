@@ -1,10 +1,11 @@
 /** Finds the workbook beside the pane, or opens a file in its place. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
+import { sayError } from '../../core/faults/say-error.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import { COLUMNS_NOTE } from '../job/find-job.ts';
 import { columnsPreference } from '../job/choices.ts';
 import { openHostOf } from '../state/open-host.ts';
-import { sayError, type ActionTools } from './action-tools.ts';
+import type { ActionTools } from './action-tools.ts';
 import { checkJob, watchJob } from './check-job.ts';
 
 export interface WorkbookActions {

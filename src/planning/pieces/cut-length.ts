@@ -16,6 +16,7 @@ import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
 import type { Profile, Run, RunEnd } from '../job.ts';
 import type { MeasurePoint, PieceEnd } from '../piece.ts';
 import type { Shop } from '../shop.ts';
+import { CUT_LENGTH_SLACK_INCHES } from '../tolerance.ts';
 
 export interface CutLength {
   readonly cutLength: ExactInches;
@@ -24,8 +25,7 @@ export interface CutLength {
 }
 
 const ZERO = new Fraction(0);
-/** Twice the grid of irrational additions: what they may be off, so that 19 mm doesn't become 20. */
-const ROUNDING_HAIR = new Fraction(2 * IRRATIONAL_GRID_INCHES);
+const SLACK = new Fraction(CUT_LENGTH_SLACK_INCHES);
 
 /**
  * The cut length of a run, from long point to long point. Derived: a miter across a thickness or
@@ -50,9 +50,9 @@ export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcom
   return ok({ cutLength, left: left.value, right: right.value });
 }
 
-/** The next whole multiple of `precision` that is shorter by no more than arithmetic's own hair. */
+/** The next whole multiple of `precision` that is shorter by no more than arithmetic may be off. */
 export function roundUp(length: ExactInches, precision: ExactInches): ExactInches {
-  return length.sub(ROUNDING_HAIR).div(precision).ceil().mul(precision);
+  return length.sub(SLACK).div(precision).ceil().mul(precision);
 }
 
 /** How far the molding stands out from the wall: the crown's projection, or the thickness. */

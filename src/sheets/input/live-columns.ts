@@ -8,8 +8,8 @@ import type {
   CellDescription,
   SheetDescription,
   WorkbookDescription,
-} from '../../sheets/grammar/description.ts';
-import type { StyleName } from '../../sheets/grammar/styles.ts';
+} from '../grammar/description.ts';
+import type { StyleName } from '../grammar/styles.ts';
 
 interface LiveColumn {
   readonly heading: string;
