@@ -14,6 +14,8 @@ export default {
   testEnvironment: 'node',
   testTimeout: 60_000,
   maxWorkers: '100%',
+  testSequencer: '<rootDir>/tests/run/long-suites-first.js',
+  reporters: ['default', '<rootDir>/tests/run/say-skipped.js'],
   setupFiles: ['<rootDir>/tests/seed-properties.ts'],
   extensionsToTreatAsEsm: ['.ts', '.tsx'],
   transform: { '^.+\\.tsx?$': ['@swc/jest', swc] },

@@ -9,6 +9,7 @@ import { bundleScript } from './bundle-script.ts';
 import { browserTestsRun, startChromium } from './chromium.ts';
 import { errorFormula, randomCalls, type ArgumentCell, type Call } from './grid-calls.ts';
 import { serveFolder, type Served } from './serve-folder.ts';
+import { count } from '../deep.ts';
 
 declare global {
   // The page's own handle on its grid.
@@ -16,7 +17,7 @@ declare global {
   var catalogue: readonly CatalogueEntry[];
 }
 
-const CALLS = 1_000;
+const CALLS = count(1_000);
 const SUITE_MS = 120_000;
 
 /** A cell as the grid holds it: its value, and that it is a boolean. */
@@ -41,7 +42,7 @@ type Held = readonly [value: string | number | boolean | null, isBoolean: boolea
   });
 
   test.each(CATALOGUE.map((entry) => [entry.name, entry] as const))(
-    '%s answers 1,000 random calls as the core does, to the last bit',
+    `%s answers ${CALLS} random calls as the core does, to the last bit`,
     async (_, entry) => {
       const calls = randomCalls(entry, CALLS);
       const { answers, asked } = await askGrid(page, entry, calls);

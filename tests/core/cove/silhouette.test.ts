@@ -4,7 +4,7 @@
  * Axes of the saw here: X to the operator's right, Y to the back, Z up.
  */
 import { beforeAll, describe, expect, test } from '@jest/globals';
-import Module, { type ManifoldToplevel } from 'manifold-3d';
+import Module, { type Manifold, type ManifoldToplevel } from 'manifold-3d';
 import { computeCut } from '../../../src/core/cove/cut.ts';
 import { feedFor, layOutRails, type TiltSide } from '../../../src/core/cove/rails.ts';
 import { degrees, toRadians } from '../../../src/core/units/angle.ts';
@@ -44,26 +44,40 @@ function cases(): Case[] {
   });
 }
 
+/** A disc around the arbor as the blade stands in the saw, seen along the feed. */
+function seeAlongFeed(one: Case, thickness: number): [number, number][] {
+  const lean = one.side === 'left' ? -1 : 1;
+  const radius = one.diameter / 2;
+  const moves = [
+    (blade: Manifold) => blade.rotate([0, 90, 0]),
+    (blade: Manifold) => blade.translate([0, 0, one.slope - radius]),
+    (blade: Manifold) => blade.rotate([0, lean * one.tiltDeg, 0]),
+    // Turn the feed (front to back, toward the right on a left-tilt saw) into the view, then stand it up.
+    (blade: Manifold) => blade.rotate([0, 0, -lean * one.approachDeg]),
+    (blade: Manifold) => blade.trimByPlane([0, 0, 1], 0),
+    (blade: Manifold) => blade.rotate([90, 0, 0]),
+  ];
+  // Each move makes a solid of its own, which the library keeps until it is told.
+  let blade = solid.Manifold.cylinder(thickness, radius, radius, SEGMENTS, true);
+  for (const move of moves) {
+    const moved = move(blade);
+    blade.delete();
+    blade = moved;
+  }
+  const seen = blade.project();
+  const points = seen.toPolygons().flat();
+  blade.delete();
+  seen.delete();
+  return points;
+}
+
 /** Width at the table, greatest depth, and both edges, measured toward the far rail. */
 function measureSolid(one: Case): { near: number; far: number; depth: number; peakLine: number } {
-  const { Manifold } = solid;
   const lean = one.side === 'left' ? -1 : 1;
-  const rise = one.slope - one.diameter / 2;
-  const place = (disc: InstanceType<typeof Manifold>): InstanceType<typeof Manifold> =>
-    disc
-      .rotate([0, 90, 0])
-      .translate([0, 0, rise])
-      .rotate([0, lean * one.tiltDeg, 0])
-      // Turn the feed (front to back, toward the right on a left-tilt saw) into the view, then stand it up.
-      .rotate([0, 0, -lean * one.approachDeg])
-      .trimByPlane([0, 0, 1], 0)
-      .rotate([90, 0, 0]);
-  const disc = Manifold.cylinder(one.kerf, one.diameter / 2, one.diameter / 2, SEGMENTS, true);
-  const seen = place(disc).project().toPolygons().flat();
+  const seen = seeAlongFeed(one, one.kerf);
   // Far is to the left and back of a left-tilt saw, to the right and back of a right-tilt one.
   const atTable = seen.filter(([, y]) => Math.abs(y) < 1e-7).map(([x]) => lean * x);
-  const middle = Manifold.cylinder(1e-7, one.diameter / 2, one.diameter / 2, SEGMENTS, true);
-  const plane = place(middle).project().toPolygons().flat();
+  const plane = seeAlongFeed(one, 1e-7);
   const highest = Math.min(...plane.map(([, y]) => y));
   const peak = plane.filter(([, y]) => y < highest + 1e-7).map(([x]) => lean * x);
   return {
