@@ -1,7 +1,7 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
 import { PROFILE_ANSWERS, PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
-import { columnLetters } from '../../core/cells/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { settingOf, type SettingKey } from '../../planning/shop.ts';
 import type {
@@ -9,6 +9,7 @@ import type {
   SheetDescription,
   WorkbookDescription,
 } from '../grammar/description.ts';
+import { SHOP } from './shop-sheet.ts';
 import type { StyleName } from '../grammar/styles.ts';
 
 interface LiveColumn {
@@ -70,18 +71,16 @@ export function withLiveColumns(description: WorkbookDescription): WorkbookDescr
 
 function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetDescription {
   const [head, ...rows] = sheet.rows;
-  const letters = new Map(
-    (head?.cells ?? []).map((cell, column) => [
-      headingKey(cell?.value ?? null),
-      columnLetters(column),
-    ]),
-  );
-  const letter = (heading: (typeof PROFILE_HEADINGS)[number]['heading']): string =>
-    letters.get(headingKey(heading)) ?? 'A';
+  const headings = (head?.cells ?? []).map((cell) => headingKey(cell?.value ?? null));
+  const columnOf = (heading: (typeof PROFILE_HEADINGS)[number]['heading']): number => {
+    const column = headings.indexOf(headingKey(heading));
+    if (column < 0) throw new RangeError(`The sheet Profiles has no column ${heading}.`);
+    return column;
+  };
   const blade = (['bladeDiameter', 'kerf'] as const).map((key) => withUnit(rowOf(shop, key)));
-  const unit = settingCell('B', rowOf(shop, 'unit'));
+  const unit = settingCell('value', rowOf(shop, 'unit'));
   const cells = (row: number): CoveCells => {
-    const at = (heading: string): string => `${letter(heading)}${row}`;
+    const at = (heading: string): string => cellName(row - 1, columnOf(heading));
     return {
       width: at(COVE_SIZES.width.label),
       depth: at(COVE_SIZES.depth.label),
@@ -116,18 +115,23 @@ function liveCell({ formula, style }: LiveColumn, cells: CoveCells): CellDescrip
 
 /** Row of a setting, from 1. */
 function rowOf({ rows }: SheetDescription, key: SettingKey): number {
-  const wanted = headingKey(settingOf(key).name);
-  return 1 + rows.findIndex(({ cells }) => headingKey(cells[0]?.value ?? null) === wanted);
+  const { name } = settingOf(key);
+  const named = SHOP.start('setting');
+  const row = rows.findIndex(
+    ({ cells }) => headingKey(cells[named]?.value ?? null) === headingKey(name),
+  );
+  if (row < 0) throw new RangeError(`The sheet Shop has no row ${name}.`);
+  return row + 1;
 }
 
-function settingCell(column: 'B' | 'C', row: number): string {
-  return `Shop!$${column}$${row}`;
+function settingCell(column: 'value' | 'unit', row: number): string {
+  return `Shop!${SHOP.fixed(column, row)}`;
 }
 
 /** A length with its unit, as one text; nothing where it is left open. */
 function withUnit(row: number): string {
-  const value = settingCell('B', row);
-  return `IF(${value}="","",${value}&" "&${settingCell('C', row)})`;
+  const value = settingCell('value', row);
+  return `IF(${value}="","",${value}&" "&${settingCell('unit', row)})`;
 }
 
 function whole({ width, depth, offCenter, blade, stock }: CoveCells): string {

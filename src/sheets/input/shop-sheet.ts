@@ -12,14 +12,13 @@ import type {
 import { columns, left } from '../grammar/columns.ts';
 import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
 
-const HEADINGS = ['Setting', 'Value', 'Unit', 'Note'] as const;
-const [SETTING, VALUE, UNIT, NOTE] = HEADINGS;
-const SHOP = columns({
-  [SETTING]: left(SETTING),
-  [VALUE]: left(VALUE),
-  [UNIT]: left(UNIT),
-  [NOTE]: left(NOTE),
+export const SHOP = columns({
+  setting: left('Setting'),
+  value: left('Value'),
+  unit: left('Unit'),
+  note: left('Note'),
 });
+const HEADINGS = SHOP.headings().cells.map((cell) => String(cell?.value));
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
 const KEYS = Object.keys(SETTINGS) as SettingKey[];
 
@@ -45,7 +44,7 @@ export function describeShopSheet(
     ],
     rows: [{ cells: HEADINGS.map((value) => ({ value, style: 'heading' as const })) }, ...rows],
     tables: [
-      { name: 'ShopTable', range: `${SHOP.at(SETTING, 1)}:${SHOP.at(NOTE, rows.length + 1)}` },
+      { name: 'ShopTable', range: `${SHOP.at('setting', 1)}:${SHOP.at('note', rows.length + 1)}` },
     ],
     validations: rows.flatMap(({ cells }, index) => validations(cells, index + 2)),
     freeze: { rows: 1, columns: 0 },
@@ -107,10 +106,7 @@ function validations(
   const { allowed = [], kind } = settingOf(key);
   const words = allowed.includes(',') ? [] : allowed;
   const units = kind === 'length' ? LENGTH_UNITS : key === 'feed' ? ['ft/min', 'm/min'] : [];
-  const choose = (
-    column: typeof VALUE | typeof UNIT,
-    values: readonly string[],
-  ): ValidationDescription[] => {
+  const choose = (column: 'value' | 'unit', values: readonly string[]): ValidationDescription[] => {
     if (values.length === 0) return [];
     const allow = { kind: 'list', values } as const;
     const range = SHOP.at(column, row);
@@ -124,5 +120,5 @@ function validations(
       },
     ];
   };
-  return [...choose(VALUE, words), ...choose(UNIT, units)];
+  return [...choose('value', words), ...choose('unit', units)];
 }
