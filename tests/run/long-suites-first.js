@@ -5,12 +5,14 @@
 import Sequencer from '@jest/test-sequencer';
 
 const LONGEST = [
+  'browser/grid-host',
   'sheets/printed-plan',
-  'browser/page',
-  'browser/grid-functions',
-  'sheets/set-up-formulas',
-  'sheets/recalculated',
   'cli/cli',
+  'browser/pane-looks',
+  'browser/grid-functions',
+  'sheets/recalculated',
+  'browser/pane-failures',
+  'browser/page',
 ];
 
 const placeOf = ({ path }) => {
