@@ -71,7 +71,7 @@ export async function readRowsOf(
 }
 
 /** What a place is said to be, from its rows; undefined where it has none. */
-export function describePlace(
+export function tablePlaceOf(
   { key }: LocatedPlace,
   names: { readonly sheet: string; readonly table?: string },
   rows: readonly RawRow[],

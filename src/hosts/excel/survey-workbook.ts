@@ -1,7 +1,7 @@
 /** What the workbook holds that could be of use: places for tables, and sheets. */
 import { cellName } from '../../core/cells/cell-range.ts';
 import type { SurveyedSheet, TablePlace, WorkbookSurvey } from '../host.ts';
-import { describePlace, locatePlaces, readRowsOf, type PlaceKey } from './places.ts';
+import { tablePlaceOf, locatePlaces, readRowsOf, type PlaceKey } from './places.ts';
 import { readAreas, type Area } from './read-areas.ts';
 import { pointsAt, takeInventory, type FoundSheet, type Inventory } from './inventory.ts';
 
@@ -43,7 +43,7 @@ async function findPlaces(context: Excel.RequestContext, found: Inventory): Prom
   return located.flatMap((place, index) => {
     const names = wanted.find(({ key }) => key === place.key)?.names;
     const more = place.area.bottom - (clipped[index]?.bottom ?? place.area.bottom);
-    const described = names && describePlace(place, names, rows[index] ?? [], more);
+    const described = names && tablePlaceOf(place, names, rows[index] ?? [], more);
     return described === undefined ? [] : [described];
   });
 }

@@ -1,6 +1,5 @@
 /** A group of profiles on the cutting sheet: its boards, then profile by profile its sticks and their sums. */
 import type { ExactInches } from '../../core/units/length.ts';
-import { formatFixed } from '../../core/units/format-number.ts';
 import {
   plansOf,
   type CuttingGroup,
@@ -9,8 +8,6 @@ import {
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
-import { shortRest } from '../../planning/short-rests.ts';
-import type { Shop } from '../../planning/shop.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money, total } from '../grammar/figures.ts';
 import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
@@ -22,22 +19,13 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
-import { count, numberIn, printExact } from '../words/print-length.ts';
-import { sayMoney } from '../words/say-money.ts';
-import { proofOf, sayCost, sayProof } from '../words/say-proof.ts';
+import { numberIn } from '../words/print-length.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { boardRows } from './cutting-boards.ts';
 import { ALL, CHOICE, COST, PIECES, STICKS, SUMS } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
-import { edgeMark, railOf, type EdgeMark } from './how-it-lies.ts';
-
-const COVE_FIRST = 'Cut the cove on the whole blanks, and crosscut them afterwards.';
-const SPARE_FIRST =
-  'Crosscut the set-up spare off first, for trial cuts; then cut the cove on the whole blanks, and crosscut the rest afterwards.';
-
-/** Beside a profile whose spare stays on. */
-const OTHERS_FIRST =
-  'Where it is not said otherwise below, crosscut the set-up spare off first, for trial cuts. Then cut the coves on the whole blanks, and crosscut them afterwards.';
+import { sayEdgeChoice, sayGroup, sayStays } from './cutting-words.ts';
+import { edgeMark, type EdgeMark } from './how-it-lies.ts';
 
 /** What is drafted, and what later rows of it, and other sheets, point to. */
 export interface CuttingDraft {
@@ -75,14 +63,12 @@ function continued(name: string): SheetRow {
 
 /** Boxes for what the shop decides once. */
 function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
-  const what = mark === 'deep side' ? 'Deep side' : 'Wide flat';
-  const text = `${what} on the wall: upper edge or lower edge? Tick one, decide once, and lay every stick of ${profile.name} the same way. It is the edge that ran along the ${railOf(profile)} rail.`;
   return CHOICE.row({
     tickUpper: cell(null, 'tick'),
     upper: cell('upper edge', 'fact'),
     tickLower: cell(null, 'tick'),
     lower: cell('lower edge', 'fact'),
-    words: cell(text, 'caution'),
+    words: cell(sayEdgeChoice(profile, mark), 'caution'),
   });
 }
 
@@ -148,48 +134,6 @@ function sumsRow(
       kept.map(({ offcut }) => offcut),
     ),
   });
-}
-
-/** What it costs, how near the least possible that is, how it is cut, and what is done first. */
-function sayGroup(
-  { answer, layouts, boardFeetBought, boardFeetUsed }: CuttingGroup,
-  plans: readonly ProfilePlan[],
-  shop: Shop,
-): string {
-  const { currency, decimalSign } = shop;
-  const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
-  const feet = (value: number): string => formatFixed(value, 1, decimalSign);
-  const proof = proofOf(answer);
-  const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
-  const area =
-    boardFeetBought === undefined || boardFeetUsed === undefined
-      ? []
-      : [
-          `${feet(boardFeetBought)} board feet bought or from the rack, ${feet(boardFeetUsed)} used.`,
-        ];
-  const isMade = plans.some(({ profile }) => profile.make !== 'buy');
-  return [
-    `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
-    `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
-    ...area,
-    ...(isMade ? [sayFirst(plans, shop)] : []),
-  ].join(' ');
-}
-
-function sayFirst(plans: readonly ProfilePlan[], shop: Shop): string {
-  if (!shop.setUpSpare.gt(0)) return COVE_FIRST;
-  const made = plans.filter(({ profile }) => profile.make !== 'buy');
-  const short = made.filter((planned) => shortRest(planned, shop) !== undefined);
-  if (short.length === 0) return SPARE_FIRST;
-  return short.length === made.length ? COVE_FIRST : OTHERS_FIRST;
-}
-
-/** A spare that would leave too short a blank behind stays on its stick. */
-function sayStays(plans: readonly ProfilePlan[], shop: Shop): string | undefined {
-  const short = plans.filter((planned) => shortRest(planned, shop) !== undefined);
-  if (short.length === 0) return undefined;
-  const names = short.map(({ profile }) => profile.name).join(', ');
-  return `Don't crosscut the set-up spare of ${names} off first: the rest would be a shorter blank than this shop's least of ${printExact(shop.leastBlankLength, shop)}. Make trial cuts in other scrap, and cut the cove on the whole stick, spare and all.`;
 }
 
 export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {

@@ -1,26 +1,20 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
 import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
-import type { Shop } from '../../planning/shop.ts';
 import { Anchors } from '../grammar/anchors.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
-import { printExact } from '../words/print-length.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
+import { BARS, CROSSCUT_CAUTION, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
 import { addPickList } from './pick-list.ts';
 import { lettersOf, listLots } from './stock-lots.ts';
-
-const CROSSCUT_CAUTION =
-  'Read the manual of the saw that cuts to length first. Never hold a short piece by hand: cut it off while the stick is long, or hold it in a clamp or a jig, and let the blade stop before you reach for it. Guard eyes, ears and lungs.';
-const BARS =
-  'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut. A slanted end shows which side runs long: above, the side to the wall or the outer edge; below, the face. How far it slants is not to scale.';
 
 /**
  * As many pictures as a workbook still opens and prints with in reasonable time. Measured: LibreOffice
@@ -42,7 +36,7 @@ export function draftCutting(
   pages.add([
     spreadRow(CROSSCUT_CAUTION, 'caution', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
-    spreadRow(`${BARS}${sayMost(sticks.length)}`, 'note', ALL),
+    spreadRow(`${BARS}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
     { cells: [] },
   ]);
   const lots = listLots(plan);
@@ -81,17 +75,6 @@ export function draftCutting(
         { rows: heads, columns: 0 },
       ),
   };
-}
-
-function sayHow(shop: Shop): string {
-  const { endTrim, crosscutKerf } = shop;
-  const trim = `Each stick loses ${printExact(endTrim, shop)} at either end; ${printExact(crosscutKerf, shop)} goes with each cut.`;
-  return `${trim} Pieces stand in the order they are cut, short ones first while the stick is long. Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
-}
-
-function sayMost(sticks: number): string {
-  if (sticks <= MOST_BARS) return '';
-  return ` The first ${MOST_BARS} sticks have a bar; with all ${sticks} drawn, programs could hardly open this workbook. The rows of each stick say all that its bar would.`;
 }
 
 /** Into how many parts each spliced piece is cut. */

@@ -45,7 +45,7 @@ export function addStick(
   longest: number,
   again: readonly SheetRow[],
 ): number {
-  const pieces = stick.pieces.map((piece) => describePiece(piece, stick, profile, facts));
+  const pieces = stick.pieces.map((piece) => wordsOfPiece(piece, stick, profile, facts));
   const isDrawn = draft.drawn < facts.bars;
   const rows = [
     stickRow(stick, facts),
@@ -67,7 +67,7 @@ interface PieceWords {
   readonly lie: string;
 }
 
-function describePiece(
+function wordsOfPiece(
   cut: CutPiece,
   stick: CutStick,
   profile: Profile,

@@ -7,9 +7,6 @@ import { numberIn } from '../words/print-length.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import { ORDER, QUANTITIES } from './production-columns.ts';
 
-export const WHY_THIS_ORDER =
-  'Coves stand by blade tilt (from upright), then by approach (from the blade line), the smallest first: so each change of the saw is the least.';
-
 /** 144 square inches, and at 25.4 mm to the inch. */
 const SQUARE_FOOT = { in: '144', mm: '92903.04' } as const;
 /** What the shop's unit of length is to that of its feed: inches to feet, millimetres to metres. */

@@ -10,10 +10,11 @@ import {
   type SheetDraft,
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
-import type { PlanAnchors } from '../plan-anchors.ts';
-import { count, numberIn, printExact } from '../words/print-length.ts';
+import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
+import { sayHead } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
 /** Finer than any figure shown, coarser than what adding in another order changes. */
@@ -35,14 +36,8 @@ export function addHeader(
   acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): void {
-  const { shop } = plan.job;
-  const rooms = new Set(plan.pieces.map((piece) => piece.room)).size;
-  const unit = shop.unit === 'mm' ? 'millimetres' : 'inches';
-  draft.spread('Production', 'title');
-  draft.spread(
-    `${count(rooms, 'room')}, ${count(plan.profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop)}, from end to end as Pieces says. Change a rate, and hours and prices follow.`,
-    'note',
-  );
+  draft.spread(SHEET_NAMES.production, 'title');
+  draft.spread(sayHead(plan), 'note');
   draft.blank();
   const lists = [
     totalsOf(plan, acrossSheets, onThisSheet),

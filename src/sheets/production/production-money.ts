@@ -12,6 +12,7 @@ import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY } from './production-columns.ts';
+import { NOTHING, SECTIONS } from './production-words.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost and price, a row a profile; then tax. */
 export function addMoney(
@@ -21,7 +22,7 @@ export function addMoney(
   onThisSheet: ProductionAnchors,
 ): void {
   const { profiles, totals } = plan;
-  draft.spread(`By profile: passes, hours and money (${totals.currency})`, 'section');
+  draft.spread(`${SECTIONS.money} (${totals.currency})`, 'section');
   draft.put(MONEY.headings(plan.job.shop));
   const first = draft.next;
   profiles.forEach((planned, index) => {
@@ -31,7 +32,7 @@ export function addMoney(
     acrossSheets.place('lumberOnProduction', lumber, planned);
     draft.put(profileRow(planned, index + 1, row, onThisSheet));
   });
-  if (profiles.length === 0) draft.add(null, cell('Nothing is left to pay for.', 'row'));
+  if (profiles.length === 0) draft.add(null, cell(NOTHING.pay, 'row'));
   addTotals(draft, plan, first, onThisSheet);
   draft.blank();
 }

@@ -3,12 +3,13 @@ import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../words/standing-cautions.ts';
-import { listCoveSteps, WHY_THIS_ORDER } from './cove-steps.ts';
+import { listCoveSteps } from './cove-steps.ts';
 import { listCrosscutSteps } from './crosscut-steps.ts';
 import { listLumberSteps } from './lumber-steps.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { ORDER } from './production-columns.ts';
+import { NOTHING, SECTIONS, WHY_THIS_ORDER } from './production-words.ts';
 
 export function addOrder(
   draft: SheetDraft,
@@ -19,7 +20,7 @@ export function addOrder(
   const facts: OrderFacts = { plan, acrossSheets, onThisSheet };
   const coves = listCoveSteps(facts);
   const steps = [...listLumberSteps(facts), ...coves, ...listCrosscutSteps(facts)];
-  draft.spread('Order of work', 'section');
+  draft.spread(SECTIONS.order, 'section');
   if (coves.length > 0) {
     draft.spread(MANUAL_CAUTION, 'caution');
     draft.spread(`${WHY_THIS_ORDER} ${JUDGMENT_CAUTION}`, 'note');
@@ -28,7 +29,7 @@ export function addOrder(
   const first = draft.next;
   const rows = steps.map((step, at) => draft.put(stepRow(step, at + 1, draft.next)));
   if (steps.length === 0) {
-    draft.put({ cells: [null, cell('Nothing is left to do.', 'row')], joins: ORDER.joins() });
+    draft.put({ cells: [null, cell(NOTHING.do, 'row')], joins: ORDER.joins() });
   }
   placeSteps(steps, rows, onThisSheet);
   const hours = steps.reduce((all, step) => all + (step.hours?.(0).value ?? 0), 0);

@@ -1,7 +1,6 @@
 /** What is to make, by profile: pieces, sticks, lengths and board feet. */
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import { nameKey } from '../../planning/job.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { soldThickness } from '../../planning/tally.ts';
 import { total } from '../grammar/figures.ts';
@@ -18,9 +17,8 @@ import type { PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printTotal } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
-import { CUBIC_PER_BOARD_FOOT, UNKNOWN } from './production-rooms.ts';
-
-const MADE = { cove: 'cove, cut here', 'crown cove': 'crown, cut here', buy: 'bought' };
+import { MAKES, NOTHING, sayNotMade, SECTIONS, UNKNOWN } from './production-words.ts';
+import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
 
 type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
@@ -30,7 +28,7 @@ export function addProfiles(
   acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): void {
-  draft.spread('By profile: pieces, lengths and board feet', 'section');
+  draft.spread(SECTIONS.quantities, 'section');
   draft.put(QUANTITIES.headings(plan.job.shop));
   const first = draft.next;
   const styles = stylesOf(plan);
@@ -38,9 +36,9 @@ export function addProfiles(
     onThisSheet.place('quantityRow', draft.next, planned);
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
-  if (plan.profiles.length === 0) draft.add(null, cell('Nothing is left to make.', 'row'));
+  if (plan.profiles.length === 0) draft.add(null, cell(NOTHING.make, 'row'));
   addTotals(draft, plan, first, styles, onThisSheet);
-  for (const line of notMade(plan)) draft.spread(line, 'note', 1);
+  for (const line of sayNotMade(plan)) draft.spread(line, 'note', 1);
   draft.blank();
 }
 
@@ -96,7 +94,7 @@ function profileRow(
   return QUANTITIES.row({
     number: cell(number, 'rowWhole'),
     profile: cell(profile.name, 'rowStrong'),
-    make: cell(MADE[profile.make], 'row'),
+    make: cell(MAKES[profile.make], 'row'),
     pieces: sum(ofLines('pieces'), tally.pieces, 'rowWhole'),
     sticks: sum(() => acrossSheets.at('sticksOnCutting', planned), tally.sticks, 'rowWhole'),
     lengthText: cell(printTotal(tally.lengthNet, plan.job.shop), 'rowRight'),
@@ -161,16 +159,4 @@ function addTotals(
     ),
   };
   draft.put(QUANTITIES.loose(together, cell(null, 'totalLabel')));
-}
-
-/** Profiles of the job that nothing is made of, each named once. */
-function notMade({ job, pieces, profiles }: JobPlan): string[] {
-  const planned = new Set(profiles.map(({ profile }) => profile));
-  const asked = new Set(pieces.map(({ profile }) => nameKey(profile)));
-  const rest = job.profiles.filter((profile) => !planned.has(profile));
-  const done = rest.filter(({ name }) => asked.has(nameKey(name)));
-  const unused = rest.filter(({ name }) => !asked.has(nameKey(name)));
-  const say = (start: string, some: typeof rest): string[] =>
-    some.length === 0 ? [] : [`${start}: ${some.map(({ name }) => name).join(', ')}.`];
-  return [...say('Done already', done), ...say('Not used', unused)];
 }

@@ -15,6 +15,7 @@ import type { PlanAnchors } from '../plan-anchors.ts';
 import { printTotal } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
+import { NOTHING, ROOMS_NOTE, SECTIONS, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
 
 /** What 144 cubic inches are in the shop's unit, cubed, at 25.4 mm to the inch; as a formula writes it. */
@@ -22,9 +23,6 @@ export const CUBIC_PER_BOARD_FOOT: Readonly<Record<LengthUnit, string>> = {
   in: '144',
   mm: '2359737.216',
 };
-
-/** Of a profile without a blank's width or thickness; sums pass over text. */
-export const UNKNOWN = 'not known';
 
 const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
   pieces: 'piecesByRoom',
@@ -48,11 +46,8 @@ export function addRooms(
   acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): RoomTable {
-  draft.spread('By room', 'section');
-  draft.spread(
-    'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.',
-    'note',
-  );
+  draft.spread(SECTIONS.rooms, 'section');
+  draft.spread(ROOMS_NOTE, 'note');
   const heads = draft.put(ROOMS.headings(plan.job.shop));
   const lines = linesOf(plan);
   const styles = lengthStyles(
@@ -64,7 +59,7 @@ export function addRooms(
   const rooms = addLines(draft, lines, facts);
   const rows = [first, draft.next - 1] as const;
   onThisSheet.place('roomRows', rows);
-  if (lines.length === 0) draft.add(null, cell('Nothing is left to make.', 'row'));
+  if (lines.length === 0) draft.add(null, cell(NOTHING.make, 'row'));
   addTotals(draft, lines, rows, styles, onThisSheet);
   return { heads, rooms };
 }

@@ -14,6 +14,7 @@ import { addOrder } from './production-order.ts';
 import { addProfiles } from './production-profiles.ts';
 import { addRooms } from './production-rooms.ts';
 import { addStockTable } from './production-stock.ts';
+import { SECTIONS } from './production-words.ts';
 
 export interface ProductionDraft {
   readonly finish: () => SheetDescription;
@@ -53,13 +54,13 @@ export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): Produ
         paper,
         orientation: 'landscape',
         titleRows: [heads, heads],
-        footer: 'Production',
+        footer: SHEET_NAMES.production,
       }),
   };
 }
 
 function addCautions(draft: SheetDraft, plan: JobPlan): void {
-  draft.spread('Cautions', 'section');
+  draft.spread(SECTIONS.cautions, 'section');
   for (const one of plan.cautions) draft.spread(sayFault(one), 'caution');
   draft.blank();
 }

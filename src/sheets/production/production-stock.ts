@@ -11,6 +11,7 @@ import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sayStock } from '../words/say-stock.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { LUMBER, SHARES } from './production-columns.ts';
+import { NOTHING, SECTIONS, SHARES_NOTE, UNKNOWN } from './production-words.ts';
 
 /**
  * A row for each row of Stock that a group of profiles uses, its cost by formula, and the sum of all;
@@ -21,11 +22,11 @@ export function addStockTable(
   plan: JobPlan,
   onThisSheet: ProductionAnchors,
 ): void {
-  draft.spread('Lumber: what to pull from the rack, and what to buy', 'section');
+  draft.spread(SECTIONS.lumber, 'section');
   draft.put(LUMBER.headings(plan.job.shop));
   const first = draft.next;
   const costs = plan.groups.map((group) => addGroup(draft, plan, group));
-  if (plan.groups.length === 0) draft.add(null, cell('Nothing is needed.', 'row'));
+  if (plan.groups.length === 0) draft.add(null, cell(NOTHING.need, 'row'));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
   const all = (value: (use: StockUse) => number): number => total(uses.map(value));
@@ -72,7 +73,7 @@ function addGroup(draft: SheetDraft, plan: JobPlan, { name, stockUse }: CuttingG
         toBuy: cell(use.bought, 'rowWhole'),
         each: cell(money(use.priceCents), 'rowDecimal'),
         cost: sum(cost, money(use.costCents), 'rowDecimal'),
-        boardFeet: cell(use.boardFeet ?? 'not known', 'rowDecimal'),
+        boardFeet: cell(use.boardFeet ?? UNKNOWN, 'rowDecimal'),
         pulled: cell(null, use.fromRack > 0 ? 'tick' : 'row'),
         bought: cell(null, use.bought > 0 ? 'tick' : 'row'),
       }),
@@ -91,11 +92,8 @@ function addShares(
   const isShared = plan.groups.some(({ profiles }) => profiles.length > 1);
   if (isShared) {
     draft.blank();
-    draft.spread('Shares of the lumber that profiles have in common', 'section');
-    draft.spread(
-      'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.',
-      'note',
-    );
+    draft.spread(SECTIONS.shares, 'section');
+    draft.spread(SHARES_NOTE, 'note');
   }
   plan.groups.forEach((group, at) => {
     const cost = costs[at];

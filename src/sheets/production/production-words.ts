@@ -1,0 +1,55 @@
+/** What the production sheet says in sentences; its headings stand in production-columns.ts. */
+import { nameKey } from '../../planning/job.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { count, printExact } from '../words/print-length.ts';
+
+export const SECTIONS = {
+  order: 'Order of work',
+  quantities: 'By profile: pieces, lengths and board feet',
+  money: 'By profile: passes, hours and money',
+  lumber: 'Lumber: what to pull from the rack, and what to buy',
+  shares: 'Shares of the lumber that profiles have in common',
+  cautions: 'Cautions',
+  rooms: 'By room',
+} as const;
+
+/** In place of the rows of a table that has none. */
+export const NOTHING = {
+  do: 'Nothing is left to do.',
+  make: 'Nothing is left to make.',
+  pay: 'Nothing is left to pay for.',
+  need: 'Nothing is needed.',
+} as const;
+
+export const MAKES = { cove: 'cove, cut here', 'crown cove': 'crown, cut here', buy: 'bought' };
+
+/** Of a profile without a blank's width or thickness; sums pass over text. */
+export const UNKNOWN = 'not known';
+
+export const WHY_THIS_ORDER =
+  'Coves stand by blade tilt (from upright), then by approach (from the blade line), the smallest first: so each change of the saw is the least.';
+
+export const SHARES_NOTE =
+  'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
+
+export const ROOMS_NOTE =
+  'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.';
+
+/** How large the job is, and how its lengths are given. */
+export function sayHead({ job: { shop }, pieces, profiles }: JobPlan): string {
+  const rooms = new Set(pieces.map((piece) => piece.room)).size;
+  const unit = shop.unit === 'mm' ? 'millimetres' : 'inches';
+  return `${count(rooms, 'room')}, ${count(profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop)}, from end to end as Pieces says. Change a rate, and hours and prices follow.`;
+}
+
+/** Profiles of the job that nothing is made of, each named once. */
+export function sayNotMade({ job, pieces, profiles }: JobPlan): string[] {
+  const planned = new Set(profiles.map(({ profile }) => profile));
+  const asked = new Set(pieces.map(({ profile }) => nameKey(profile)));
+  const rest = job.profiles.filter((profile) => !planned.has(profile));
+  const done = rest.filter(({ name }) => asked.has(nameKey(name)));
+  const unused = rest.filter(({ name }) => !asked.has(nameKey(name)));
+  const say = (start: string, some: typeof rest): string[] =>
+    some.length === 0 ? [] : [`${start}: ${some.map(({ name }) => name).join(', ')}.`];
+  return [...say('Done already', done), ...say('Not used', unused)];
+}
