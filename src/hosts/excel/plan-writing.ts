@@ -1,8 +1,9 @@
 /** Before anything is written: whether it may be, and under which names. */
-import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice } from '../host.ts';
 import { nameKey, type Renamed } from '../formulas/formula-parts.ts';
+import { freeName, isVariant, sheetsToReplace } from '../may-write.ts';
 import { stagedName } from './marks.ts';
 import { pointsAt, type FoundSheet, type Inventory } from './inventory.ts';
 
@@ -37,25 +38,17 @@ export interface PlannedName {
  */
 export function planWriting(
   description: WorkbookDescription,
-  { owner, replace }: WriteChoice,
+  choice: WriteChoice,
   found: Inventory,
 ): Outcome<WritingPlan> {
-  const faults: Fault[] = [];
-  const outgoing: FoundSheet[] = [];
-  if (found.structureProtected) {
-    faults.push(fault('host.workbook-protected', 'workbook', found.workbook));
-  }
-  const replaceable = new Set(replace.map(nameKey));
-  for (const { name } of description.sheets) {
-    const there = found.sheets.find((sheet) => nameKey(sheet.name) === nameKey(name));
-    if (there === undefined || there.leftover) continue;
-    if (there.isProtected) faults.push(fault('host.sheet-protected', 'sheet', there.name));
-    if (!there.ours || owner === 'person') {
-      faults.push(fault('host.sheet-not-ours', 'sheet', there.name));
-    } else if (!replaceable.has(nameKey(name))) {
-      faults.push(fault('host.sheet-exists', 'sheet', there.name));
-    } else outgoing.push(there);
-  }
+  const standing = found.sheets.filter(({ leftover }) => !leftover);
+  const { outgoing, faults: refused } = sheetsToReplace(description, choice, standing);
+  const faults = [
+    ...(found.structureProtected
+      ? [fault('host.workbook-protected', 'workbook', found.workbook)]
+      : []),
+    ...refused,
+  ];
   if (faults.length > 0) return failed(...faults);
   const leftovers = found.sheets.filter((sheet) => sheet.leftover);
   const staying = found.names.filter(({ formula }) => !pointsAt(formula, leftovers));
@@ -143,16 +136,4 @@ function nameNames(
     taken.add(nameKey(final));
     return { described: name, final };
   });
-}
-
-/** Whether `freeName` may have made it of that name. */
-function isVariant(made: string, name: string): boolean {
-  const [key, of] = [nameKey(made), nameKey(name)];
-  return key === of || (key.startsWith(`${of}_`) && /^\d+$/u.test(key.slice(of.length + 1)));
-}
-
-function freeName(name: string, isTaken: (key: string) => boolean): string {
-  let free = name;
-  for (let number = 2; isTaken(nameKey(free)); number++) free = `${name}_${number}`;
-  return free;
 }

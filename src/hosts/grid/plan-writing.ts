@@ -1,9 +1,10 @@
 /** Before anything is written into the grid: whether it may be, and under which names. */
 import { IDefinedNamesService, type IDefinedNamesServiceParam } from '@univerjs/engine-formula';
-import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { failed, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { SheetDescription, WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { formulaParts, nameKey, renameIn, type Renamed } from '../formulas/formula-parts.ts';
 import type { WriteChoice } from '../host.ts';
+import { freeName, isVariant, sheetsToReplace } from '../may-write.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import type { Grid } from './grid.ts';
 
@@ -30,21 +31,10 @@ export interface PlannedName {
 export function planWriting(
   grid: Grid,
   description: WorkbookDescription,
-  { owner, replace }: WriteChoice,
+  choice: WriteChoice,
 ): Outcome<WritingPlan> {
   const sheets = gridSheets(grid);
-  const replaceable = new Set(replace.map(nameKey));
-  const faults: Fault[] = [];
-  const outgoing: GridSheet[] = [];
-  for (const { name } of description.sheets) {
-    const there = sheets.find((sheet) => nameKey(sheet.name) === nameKey(name));
-    if (there === undefined) continue;
-    if (!there.ours || owner === 'person') {
-      faults.push(fault('host.sheet-not-ours', 'sheet', there.name));
-    } else if (!replaceable.has(nameKey(name))) {
-      faults.push(fault('host.sheet-exists', 'sheet', there.name));
-    } else outgoing.push(there);
-  }
+  const { outgoing, faults } = sheetsToReplace(description, choice, sheets);
   if (faults.length > 0) return failed(...faults);
   const known = Object.values(
     grid.services.get(IDefinedNamesService).getDefinedNameMap(grid.book().getId()) ?? {},
@@ -57,7 +47,7 @@ export function planWriting(
     sheets: new Map(),
     tables: new Map(
       description.sheets.flatMap(({ tables: described = [] }) =>
-        described.map(({ name }) => [nameKey(name), freeName(name, taken)] as const),
+        described.map(({ name }) => [nameKey(name), takeName(name, taken)] as const),
       ),
     ),
     names: new Map(names.map(({ described, planned }) => [nameKey(described), planned.name])),
@@ -85,22 +75,15 @@ function planNames(
     );
     const planned =
       before === undefined
-        ? { ...one, name: freeName(one.name, taken) }
+        ? { ...one, name: takeName(one.name, taken) }
         : { ...one, name: before.name, before };
     return { described: one.name, planned };
   });
 }
 
-/** Whether `freeName` may have made it of that name. */
-function isVariant(made: string, name: string): boolean {
-  const [key, of] = [nameKey(made), nameKey(name)];
-  return key === of || (key.startsWith(`${of}_`) && /^\d+$/u.test(key.slice(of.length + 1)));
-}
-
-/** The name, or the first of name_2, name_3, ... that isn't taken; it is taken then. */
-function freeName(name: string, taken: Set<string>): string {
-  let free = name;
-  for (let number = 2; taken.has(nameKey(free)); number++) free = `${name}_${number}`;
+/** A free name, which is taken then. */
+function takeName(name: string, taken: Set<string>): string {
+  const free = freeName(name, (key) => taken.has(key));
   taken.add(nameKey(free));
   return free;
 }
