@@ -6,7 +6,10 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from '@univerjs/core';
-import { SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import {
+  FormulaExecutedStateType,
+  SetTriggerFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
 import { gridStyles } from '../../src/hosts/grid/grid-style.ts';
 import { openGridHost } from '../../src/hosts/grid/open-grid-host.ts';
 import { startGrid } from '../../src/hosts/grid/start-grid.ts';
@@ -55,6 +58,24 @@ const mayBreak =
 commands.beforeCommandExecuted(mayBreak('before'));
 commands.onCommandExecuted(mayBreak('after'));
 
+/** Until a calculation that begins from now on has ended; one that is stopped begins again. */
+function calculated(begin: () => void): Promise<void> {
+  const formulas = grid.api.getFormula();
+  return new Promise((resolve) => {
+    let hasBegun = false;
+    const start = formulas.calculationStart(() => {
+      hasBegun = true;
+    });
+    const end = formulas.calculationEnd((state) => {
+      if (!hasBegun || state === FormulaExecutedStateType.STOP_EXECUTION) return;
+      start.dispose();
+      end.dispose();
+      resolve();
+    });
+    begin();
+  });
+}
+
 const gridTest = {
   grid,
   commands,
@@ -64,13 +85,17 @@ const gridTest = {
     grid.open(bookOf(JSON.parse(sheets) as Partial<IWorksheetData>[]));
   },
   /** Takes every formula's answer away, and has all worked out. */
-  blankAnswers: (): void => {
+  blankAnswers: async (): Promise<void> => {
+    // What was written is worked out before: a calculation that comes between would stop this one.
+    await gridTest.settle();
     for (const sheet of grid.book().getWorkbook().getSheets()) {
       sheet.getCellMatrix().forValue((_, __, cell) => {
         if (cell?.f !== undefined) cell.v = 'blanked';
       });
     }
-    grid.api.getFormula().executeCalculation();
+    await calculated(() => {
+      grid.api.getFormula().executeCalculation();
+    });
   },
   /** From now on, until `left` is 0. */
   breakAt: (when: 'before' | 'after', of: string, left: number): void => {
@@ -85,26 +110,23 @@ const gridTest = {
     endWatching = gridTest.host.watch((sheet) => told.push(sheet));
   },
   endWatching: (): void => endWatching(),
-  /** Names of sheets; changes that came together are told of before this. */
+  /**
+   * Names of sheets, each once, however many calculations a slow machine makes of one change; changes
+   * that came together are told of before this.
+   */
   told: async (): Promise<string[]> => {
     await new Promise((resolve) => setTimeout(resolve, 10));
-    return told.splice(0);
+    return [...new Set(told.splice(0))];
   },
   /** Until formulas have been worked out: the engine gathers changes before it begins. */
-  settle: async (): Promise<void> => {
-    const done = new Promise<void>((resolve) => {
-      const listener = grid.api.getFormula().calculationEnd(() => {
-        listener.dispose();
-        resolve();
-      });
-    });
-    await commands.executeCommand(
-      SetTriggerFormulaCalculationStartMutation.id,
-      {},
-      { onlyLocal: true },
-    );
-    await done;
-  },
+  settle: (): Promise<void> =>
+    calculated(() => {
+      void commands.executeCommand(
+        SetTriggerFormulaCalculationStartMutation.id,
+        {},
+        { onlyLocal: true },
+      );
+    }),
 };
 
 export type GridTest = typeof gridTest;
