@@ -18,7 +18,7 @@ import type {
 } from './argument.ts';
 import type { Cell } from './cell.ts';
 
-/** What is thinner than this, in inches, is nothing: a slip of a formula that should give 0. */
+/** What is thinner than this is nothing: a slip of a formula that should give 0. */
 const LEAST_INCHES = 1e-6;
 
 type AnyValue = number | string | ExactInches | undefined;

@@ -131,7 +131,9 @@ export function setUpSuite(): void {
       expect(out).toMatch(/^Read your saw's manual first\./);
       expect(out).toMatch(/^ {2}Unplug the saw/m);
       expect(out).toMatch(/Never draw the board back over a turning blade/);
-      expect(out).toMatch(/Approach, from +Approach, from +Tilt of the blade, +Highest tooth above/);
+      expect(out).toMatch(
+        /Approach, from +Approach, from +Tilt of the blade, +Highest tooth above/,
+      );
       expect(out).toMatch(/the blade line +the front edge +from upright +table, last pass/);
       expect(out).toMatch(/^A +\d+\.\d\d° +\d+\.\d\d° +\d+\.\d\d° +3\/4 in +13$/m);
       expect(out).toMatch(/^B +can't be made$/m);

@@ -1,11 +1,9 @@
 /** How far a planning has come, in words and as a share. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import { sayMoney } from '../../sheets/words/say-money.ts';
+import { gapPercent } from '../../sheets/words/say-proof.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { PlanningState, PlanProgress } from '../state/pane-state.ts';
-
-/** A gap this little over a tenth of a percent, from arithmetic, is that tenth. */
-const GAP_SLACK_TENTHS = 1e-9;
 
 export interface ProgressWords {
   /** From 0 to 1. */
@@ -41,8 +39,7 @@ function sayLeast(
 ): string {
   if (boundCents >= costCents) return 'it can’t be less';
   if (boundCents <= 0) return 'how much less it can be is not known yet';
-  // Rounded up, so that it never says too little.
-  const share = Math.ceil(((costCents - boundCents) / boundCents) * 1000 - GAP_SLACK_TENTHS) / 10;
+  const share = gapPercent(costCents - boundCents, boundCents);
   return `it can’t be less than ${money(boundCents)} (a gap of ${formatNumber(share, 1, decimalSign)} %)`;
 }
 

@@ -4,10 +4,9 @@ import { drawPlainSection } from '../../drawings/plain-section.ts';
 import { drawSection } from '../../drawings/section.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { POINTS_PER_INCH } from '../grammar/page-size.ts';
+import { POINTS_PER_MM } from '../grammar/page-size.ts';
 import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
-const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 /** Programs round each row to pixels of their own. */
 const ROUNDING_POINTS = 6;
 const SIDE_BY_SIDE = 2;

@@ -1,4 +1,5 @@
 /** The tables of the cutting sheet, one below the other on one grid, each with its columns. */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { bare, columns, left, noted, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
@@ -13,7 +14,8 @@ const AIR_MM = 1.5;
 
 /** Width of a drawing over all columns, in millimetres. */
 export const BAR_WIDTH_MM =
-  (WIDTHS.reduce((all, width) => all + columnPoints(width), 0) / POINTS_PER_INCH) * 25.4 - AIR_MM;
+  (WIDTHS.reduce((all, width) => all + columnPoints(width), 0) / POINTS_PER_INCH) * MM_PER_INCH -
+  AIR_MM;
 
 /** What is cut from a stick; the sheet's own headings, which stand for its stick's row too. */
 export const PIECES = columns({

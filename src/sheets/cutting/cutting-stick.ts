@@ -5,6 +5,7 @@ import type { CutPiece, CutStick } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import { shortRestOf } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
 import type { LengthStyles } from '../grammar/length-styles.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
@@ -28,7 +29,7 @@ export interface StickFacts {
 }
 
 /** Air over and under a bar. */
-const BAR_POINTS = Math.ceil((STICK_BAR_MM / 25.4) * POINTS_PER_INCH + 2);
+const BAR_POINTS = Math.ceil((STICK_BAR_MM / MM_PER_INCH) * POINTS_PER_INCH + 2);
 
 /**
  * Adds a stick, with its bar while there are bars left; all of it stays on one page.

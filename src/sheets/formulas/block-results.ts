@@ -14,12 +14,12 @@ import {
   type Term,
   type Words,
 } from '../grammar/term.ts';
+import { SAME_AS_PLANNED_OF_A_UNIT } from '../tolerance.ts';
 import { RESULTS } from './formula-columns.ts';
 
 export type PlannedMark = 'nearFront' | 'nearBack' | 'farFront' | 'farBack';
 
-/** Degrees, inches or millimetres that agree to this are the planned ones. */
-const SAME = 1e-6;
+const SAME = SAME_AS_PLANNED_OF_A_UNIT;
 const NONE = 'none';
 
 export class BlockResults {

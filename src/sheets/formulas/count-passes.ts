@@ -1,4 +1,5 @@
 /** How many passes a depth takes, as core/cove/passes.ts plans them in even steps. */
+import { LIMIT_SLACK_OF_A_UNIT } from '../tolerance.ts';
 import type { SizeTerms } from './block-sizes.ts';
 import {
   choose,
@@ -15,8 +16,7 @@ import {
 
 const ZERO = number(0);
 const ONE = number(1);
-/** A step counts as kept when it is missed by less. */
-const SLACK = number(1e-9);
+const SLACK = number(LIMIT_SLACK_OF_A_UNIT);
 
 /** A first pass, even steps, a light last one where the shop makes one. */
 export function countPasses({ depth, firstPass, step, lastPass }: SizeTerms): Term {

@@ -5,6 +5,7 @@
  * kerfs to 1/4 in, tilts to 45°) none strayed and none took more than 12 steps, all but 37 no more
  * than 7: a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
  */
+import { TILT_MARGIN_RADIANS } from '../../core/units/tolerance.ts';
 import { quoteSheet } from '../../core/cells/cell-range.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
@@ -127,7 +128,7 @@ function limitsOf({ depth, diameter, kerf }: CoveTerms): {
   const corner = root(plus(times(radius, radius), times(half, half)));
   const lean = plus(arctangent(radius, half), arccosine(over(depth, corner)));
   const nearlyFlat = minus(over(PI, number(2)), number(0.001));
-  return { radius, half, mostTilt: minus(least(lean, nearlyFlat), number(1e-7)) };
+  return { radius, half, mostTilt: minus(least(lean, nearlyFlat), number(TILT_MARGIN_RADIANS)) };
 }
 
 /** As if the blade stood upright, and leaned as one without thickness would. */

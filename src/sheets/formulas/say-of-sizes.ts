@@ -3,6 +3,7 @@ import { MOST_PASSES, MOST_PASS_INCHES } from '../../core/cove/passes.ts';
 import { formatMillimetres } from '../../core/units/format-length.ts';
 import { groupThousands } from '../../core/units/format-number.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { LIMIT_SLACK_OF_A_UNIT, MOST_MISSED_OF_A_UNIT, STOP_SLACK_DEGREES } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { SizeTerms } from './block-sizes.ts';
 import type { Answer } from './newton-steps.ts';
@@ -31,12 +32,9 @@ import {
 
 /** What is said where the numbers hold. */
 export const FIRM = 'There is a set-up.';
-/** Of width and off-center together: what a setting may miss of them, in inches or millimetres. */
-const MOST_MISSED = number(1e-9);
-/** A limit counts as kept when it is missed by less. */
-const SLACK = number(1e-9);
-/** Scales are read no finer, see core/cove/feasibility.ts. */
-const STOP_SLACK_DEG = number(5.7e-6);
+const MOST_MISSED = number(MOST_MISSED_OF_A_UNIT);
+const SLACK = number(LIMIT_SLACK_OF_A_UNIT);
+const STOP_SLACK = number(STOP_SLACK_DEGREES);
 const ZERO = number(0);
 const TOO_WIDE =
   'No set-up: the cove is wider than this blade cuts at that depth. Lessen the width, or take a larger blade.';
@@ -79,7 +77,11 @@ export function sayOfSizes(
       'No set-up: off-center, kerf and last pass must be 0 or more.',
     ],
     [
-      either(...[firstPass, step, lastPass].map((one) => more(one, number(mostPass + 1e-9)))),
+      either(
+        ...[firstPass, step, lastPass].map((one) =>
+          more(one, number(mostPass + LIMIT_SLACK_OF_A_UNIT)),
+        ),
+      ),
       `No set-up: a pass takes 1/8 in (${mostMetric}) at most. Lessen first pass, step or last pass.`,
     ],
     [
@@ -111,7 +113,7 @@ export function sayOfSizes(
       NOT_FOUND,
     ],
     [
-      more(degreesOf(answer.tilt), plus(terms.tiltStopDeg, STOP_SLACK_DEG)),
+      more(degreesOf(answer.tilt), plus(terms.tiltStopDeg, STOP_SLACK)),
       'No set-up: the tilt is beyond the stop of the saw. Lessen the off-center.',
     ],
     [

@@ -1,10 +1,6 @@
 /** Where a sheet's pages begin, so that no part that has room on one page is torn in two. */
+import { FILLED_SHARE, MOST_BREAKS } from './page-size.ts';
 import type { SheetDraft } from './sheet-draft.ts';
-
-/** Programs differ a little in the heights of rows: so much of a page is left to them. */
-const FILLED = 0.97;
-/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
-const MOST_BREAKS = 1_000;
 
 /**
  * Breaks pages before blocks of rows that would not fit on the page begun; a block longer than a page
@@ -20,7 +16,7 @@ export function layPages(
   room: number,
   repeated?: number,
 ): void {
-  const most = room * FILLED;
+  const most = room * FILLED_SHARE;
   const again = repeated === undefined ? 0 : draft.pointsOf(repeated);
   let used = 0;
   let breaks = 0;

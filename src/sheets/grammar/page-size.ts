@@ -1,4 +1,5 @@
 /** What any host makes of a page and of a column: margins, and the widths of columns. */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { ColumnDescription, PrintDescription } from './description.ts';
 
 /** In inches, on every side of every sheet's pages; header and footer from the paper's edge. */
@@ -12,6 +13,12 @@ export const MARGIN_INCHES = {
 } as const;
 
 export const POINTS_PER_INCH = 72;
+export const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
+
+/** Programs differ a little in the heights of rows: so much of a page is left to them. */
+export const FILLED_SHARE = 0.97;
+/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
+export const MOST_BREAKS = 1_000;
 
 /** Pixels of the standard font's widest digit, and of a cell's padding, at 96 to the inch [M]. */
 export const DIGIT_PIXELS = 7;
@@ -19,7 +26,7 @@ const PADDING_PIXELS = 5;
 export const PIXELS_PER_INCH = 96;
 
 /** Upright, in inches: ANSI/ASME Y14.1 size A; ISO 216. */
-const PAPER_INCHES = { letter: [8.5, 11], a4: [210 / 25.4, 297 / 25.4] } as const;
+const PAPER_INCHES = { letter: [8.5, 11], a4: [210 / MM_PER_INCH, 297 / MM_PER_INCH] } as const;
 
 /** Width of a column without one, in characters (ECMA-376 part 1, 18.3.1.81). */
 export const STANDARD_COLUMN = 8.43;

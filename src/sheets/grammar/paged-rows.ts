@@ -3,14 +3,10 @@
  * where a page begins within that, its first row says so again.
  */
 import type { CellDescription, ColumnDescription } from './description.ts';
+import { FILLED_SHARE, MOST_BREAKS } from './page-size.ts';
 import { closeHeight } from './row-height.ts';
 import { cell, type DraftCell, type SheetDraft, type SheetRow } from './sheet-draft.ts';
 import type { StyleName } from './styles.ts';
-
-/** Programs differ a little in the heights of rows: so much of a page is left to them. */
-const FILLED = 0.97;
-/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
-const MOST_BREAKS = 1_000;
 
 export class PagedRows {
   readonly #draft: SheetDraft;
@@ -26,7 +22,7 @@ export class PagedRows {
   constructor(draft: SheetDraft, columns: readonly ColumnDescription[], room: number) {
     this.#draft = draft;
     this.#columns = columns;
-    this.#most = room * FILLED;
+    this.#most = room * FILLED_SHARE;
   }
 
   /** How many pages the rows take so far. */

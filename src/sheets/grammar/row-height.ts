@@ -14,6 +14,8 @@ export const STANDARD_POINTS = 15;
 const MOST_POINTS = 409;
 /** Excel's rows are whole pixels of 3/4 point. */
 const STEPS_PER_POINT = 4 / 3;
+/** A height this little over whole pixels, from arithmetic, is these pixels. */
+const STEP_SLACK_PIXELS = 1e-9;
 
 /** Points of a line for each point of the font, and points besides. */
 interface LineRoom {
@@ -66,7 +68,7 @@ export function closeHeight(
 
 /** The least height of whole pixels that holds so many points: any other comes back changed. */
 export function wholePixels(points: number): number {
-  return Math.ceil(points * STEPS_PER_POINT - 1e-9) / STEPS_PER_POINT;
+  return Math.ceil(points * STEPS_PER_POINT - STEP_SLACK_PIXELS) / STEPS_PER_POINT;
 }
 
 function pointsNeeded(

@@ -3,12 +3,11 @@ import type { Drawing } from '../../drawings/drawing.ts';
 import { drawFullSize } from '../../drawings/full-size.ts';
 import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import type { PrintDescription, SheetDescription } from '../grammar/description.ts';
-import { columnPoints, columnWithin, POINTS_PER_INCH, roomOnPage } from '../grammar/page-size.ts';
+import { columnPoints, columnWithin, POINTS_PER_MM, roomOnPage } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
 import { outlineWords, TOO_HIGH, type CoveOutline } from './outline-words.ts';
 
-const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 /** Programs differ by as much in how wide a column is: so narrow, none needs a second page for it. */
 const SHARE_OF_PAGE = 0.97;
 /** Programs round each row to pixels of their own: what the rows may gain on the way down. */

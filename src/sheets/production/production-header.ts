@@ -11,14 +11,13 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
 import { sayHead } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
-/** Finer than any figure shown, coarser than what adding in another order changes. */
-const AGREES_WITHIN = '0.0005';
 
 /** A line of one of the three columns: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
@@ -142,7 +141,7 @@ function agreements(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): 
   const agrees = (label: string, one: () => string, other: () => string): Line => [
     label,
     sum(
-      () => `IF(ABS(${one()}-${other()})<${AGREES_WITHIN},"agrees","differs")`,
+      () => `IF(ABS(${one()}-${other()})<${AGREES_WITHIN_OF_A_FIGURE},"agrees","differs")`,
       'agrees',
       'center',
     ),

@@ -1,16 +1,15 @@
 /** The heights of the passes, to tick off, in columns of passes beside each other. */
 import { formatInches } from '../../core/units/format-length.ts';
 import { formatFixed } from '../../core/units/format-number.ts';
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { PASS_NOISE_INCHES } from '../tolerance.ts';
 import { printDecimal } from '../words/print-length.ts';
 import { leftCells, leftText, PASS_COLUMNS, type Part, type Spacing } from './set-up-columns.ts';
 import { cell, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 
-const MM_PER_INCH = 25.4;
 const FINEST_FRACTION = 64;
-/** In inches: 1/64 after arithmetic. */
-const NOISE = 1e-9;
 
 /** Passes beside each other: two with every height in decimals too, or four. */
 export const PASSES_ACROSS: Readonly<Record<Spacing, number>> = { roomy: 2, close: 4 };
@@ -66,7 +65,7 @@ export function passList(
 /** Whether passes lie closer than the fractions tell apart. */
 function isFine(heights: readonly number[]): boolean {
   return heights.some(
-    (height, at) => height - (heights[at - 1] ?? 0) < 1 / FINEST_FRACTION - NOISE,
+    (height, at) => height - (heights[at - 1] ?? 0) < 1 / FINEST_FRACTION - PASS_NOISE_INCHES,
   );
 }
 

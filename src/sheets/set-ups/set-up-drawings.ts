@@ -6,11 +6,10 @@ import type { CovePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
-import { POINTS_PER_INCH, roomForRows } from '../grammar/page-size.ts';
+import { POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
 import { DRAWING_COLUMN, DRAWING_WIDTHS_MM, SET_UP_COLUMNS } from './set-up-columns.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 
-const POINTS_PER_MM = POINTS_PER_INCH / 25.4;
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
 const ROUNDING_POINTS = 3;
 

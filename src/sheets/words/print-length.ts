@@ -1,5 +1,5 @@
 /** Lengths and counts as they are printed: text as the shop reads it, and the number beside it. */
-import type { LengthUnit } from '../../core/units/length-unit.ts';
+import { MM_PER_INCH, type LengthUnit } from '../../core/units/length-unit.ts';
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
 import { formatFixed, formatNumber } from '../../core/units/format-number.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';
@@ -41,7 +41,7 @@ export function printTotal(length: ExactInches, reading: LengthReading): string 
 
 /** The same length as the number beside its text, in the shop's unit. */
 export function numberIn(length: number | ExactInches, unit: LengthUnit): number {
-  if (typeof length === 'number') return unit === 'mm' ? length * 25.4 : length;
+  if (typeof length === 'number') return unit === 'mm' ? length * MM_PER_INCH : length;
   return Number(unit === 'mm' ? length.mul(127, 5) : length);
 }
 

@@ -1,5 +1,6 @@
 /** What a plan of sticks costs and how near that is to the least possible, in words for all who show it. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
+import { GAP_SLACK_TENTHS } from '../tolerance.ts';
 import type { StickAnswer, StickStatus } from '../../cutting/problem/problem.ts';
 
 export interface Proof {
@@ -53,10 +54,15 @@ export function sayProof(
   if (status === 'proven') return 'proven least cost';
   const gap = lumberCents - creditCents - boundCents;
   const most = `(at most ${say(gap)} more might be saved)`;
-  const share = Math.ceil((gap / boundCents) * 1000 - 1e-9) / 10;
+  const share = gapPercent(gap, boundCents);
   const near =
     boundCents > 0
       ? `within ${formatNumber(share, 1, decimalSign)} % of the least possible`
       : 'how near the least possible is not known';
   return `${status === 'unfinished' ? 'bound not finished: ' : ''}${near} ${most}`;
+}
+
+/** A gap as percent of the least possible cost, rounded up to a tenth so that it never says too little. */
+export function gapPercent(gapCents: number, boundCents: number): number {
+  return Math.ceil((gapCents / boundCents) * 1000 - GAP_SLACK_TENTHS) / 10;
 }

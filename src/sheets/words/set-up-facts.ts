@@ -7,7 +7,7 @@ import { CLAMP_LIP_INCHES, feedFor, type RailLayout } from '../../core/cove/rail
 import { toDegrees } from '../../core/units/angle.ts';
 import { formatInches } from '../../core/units/format-length.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
-import type { LengthUnit } from '../../core/units/length-unit.ts';
+import { MM_PER_INCH, type LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -129,7 +129,7 @@ function railLength({ railLength: inches }: RailLayout, mark: (inches: number) =
 /** Rounded down, so that what is no rounder reaches everywhere: to 1/16 in, or to a millimetre. */
 export function sayLeastRadius(inches: number, unit: LengthUnit): string {
   if (unit === 'mm') {
-    const whole = Math.floor(inches * 25.4);
+    const whole = Math.floor(inches * MM_PER_INCH);
     return whole === 0 ? 'under 1 mm' : `${whole} mm`;
   }
   if (inches < 1 / 16) return 'under 1/16"';
