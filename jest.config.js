@@ -1,3 +1,5 @@
+import { availableParallelism } from 'node:os';
+
 /** The tests run from the sources: swc takes the types off, and a file of React is read as any other. */
 const swc = {
   jsc: {
@@ -8,12 +10,15 @@ const swc = {
   module: { type: 'es6' },
 };
 
+/** One more than there are cores: suites wait for browsers and LibreOffice half of the time. */
+const workers = availableParallelism() + 1;
+
 export default {
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts'],
   testEnvironment: 'node',
   testTimeout: 60_000,
-  maxWorkers: '100%',
+  maxWorkers: workers,
   testSequencer: '<rootDir>/tests/run/long-suites-first.js',
   reporters: ['default', '<rootDir>/tests/run/say-skipped.js'],
   setupFiles: ['<rootDir>/tests/seed-properties.ts'],
