@@ -1,9 +1,6 @@
 /** The tables of a client's sheet, one below the other on one grid, each with its columns. */
 import type { LengthUnit } from '../../core/units/length-unit.ts';
-import { bare, columns, left, right } from '../grammar/columns.ts';
-
-/** As wide as the page of A4 upright; its halves end after the second column and after the last. */
-export const GRID = [33, 14, 10, 12, 12, 13].map((width) => ({ width }));
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 
 /** Long lengths are told in feet or metres. */
 export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: number }>> = {
@@ -29,3 +26,6 @@ export const PRICE = columns({
 });
 
 export const DATE = columns({ label: bare(), date: bare() });
+
+/** As wide as the page of A4 upright; its halves end after the second column and after the last. */
+export const GRID = gridFor([33, 14, 10, 12, 12, 13], [LINES, PRICE, DATE]);

@@ -1,21 +1,7 @@
 /** The tables of the cutting sheet, one below the other on one grid, each with its columns. */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import { bare, columns, left, noted, right } from '../grammar/columns.ts';
+import { bare, columns, gridFor, left, noted, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
-
-const WIDTHS = [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5] as const;
-export const GRID = WIDTHS.map((width) => ({ width }));
-
-/** First and last column of the sheet, from 0. */
-export const ALL = [0, WIDTHS.length - 1] as const;
-
-/** Programs round the widths of columns; a drawing that reached past the last would shrink the page. */
-const AIR_MM = 1.5;
-
-/** Width of a drawing over all columns, in millimetres. */
-export const BAR_WIDTH_MM =
-  (WIDTHS.reduce((all, width) => all + columnPoints(width), 0) / POINTS_PER_INCH) * MM_PER_INCH -
-  AIR_MM;
 
 /** What is cut from a stick; the sheet's own headings, which stand for its stick's row too. */
 export const PIECES = columns({
@@ -107,3 +93,19 @@ export const SUMMARY = columns({
   stickLength: right(({ unit }) => `Sticks (${unit})`),
   keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
 });
+
+export const GRID = gridFor(
+  [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5],
+  [PIECES, STICKS, SUMS, COST, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
+);
+
+/** First and last column of the sheet, from 0. */
+export const ALL = [0, GRID.length - 1] as const;
+
+/** Programs round the widths of columns; a drawing that reached past the last would shrink the page. */
+const AIR_MM = 1.5;
+
+const WIDTH_POINTS = GRID.reduce((all, { width }) => all + columnPoints(width), 0);
+
+/** Width of a drawing over all columns, in millimetres. */
+export const BAR_WIDTH_MM = (WIDTH_POINTS / POINTS_PER_INCH) * MM_PER_INCH - AIR_MM;

@@ -1,7 +1,5 @@
 /** The columns of the sheet of formulas: a label, the number by formula, the planned one, words. */
-import { bare, columns, left, right } from '../grammar/columns.ts';
-
-export const FORMULA_GRID = [41, 13, 13, 2, 44].map((width) => ({ width }));
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 
 /** Sizes to type over, beside what was planned; their unit stands over them. */
 export const SIZES = columns({
@@ -23,3 +21,5 @@ export const RESULTS = columns({
 
 /** A label, and words over all the other columns. */
 export const VERDICTS = columns({ label: bare(), words: bare(4) });
+
+export const FORMULA_GRID = gridFor([41, 13, 13, 2, 44], [SIZES, RESULTS, VERDICTS]);

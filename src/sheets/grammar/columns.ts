@@ -5,7 +5,7 @@
 import { cellName, columnLetters } from '../../core/cells/cell-range.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { cell, sum, type DraftCell, type SheetRow } from './sheet-draft.ts';
-import type { CellValue } from './description.ts';
+import type { CellValue, ColumnDescription } from './description.ts';
 import type { StyleName } from './styles.ts';
 
 /** What a heading may name besides its words. */
@@ -188,6 +188,19 @@ export function columns<const Name extends string>(
   named: Readonly<Record<Name, Column>>,
 ): Columns<Name> {
   return new Columns(named);
+}
+
+/**
+ * The columns of a sheet that bears these tables, one below the other. Where a table is wider than
+ * there are widths, in characters, the columns beyond them are as wide as the last.
+ */
+export function gridFor(
+  widths: readonly [number, ...number[]],
+  tables: readonly { readonly width: number }[],
+): ColumnDescription[] {
+  const count = Math.max(widths.length, ...tables.map(({ width }) => width));
+  const last = widths.at(-1) ?? widths[0];
+  return Array.from({ length: count }, (_, column) => ({ width: widths[column] ?? last }));
 }
 
 /** Cells of a sheet's column by its place, from 0, from row to row: `C4:C9`; one row is a cell. */

@@ -2,7 +2,7 @@
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
-import { columns, left, right } from '../grammar/columns.ts';
+import { columns, gridFor, left, right } from '../grammar/columns.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
@@ -10,8 +10,6 @@ import { numberIn, printExact } from '../words/print-length.ts';
 import { sayEnd } from '../words/say-ends.ts';
 import { cell, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-
-const GRID = [7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7].map((width) => ({ width }));
 
 const PIECES = columns({
   line: right('Line'),
@@ -29,6 +27,8 @@ const PIECES = columns({
   note: left('Note'),
   done: left('Done'),
 });
+
+const GRID = gridFor([7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7], [PIECES]);
 
 const SUBTITLE =
   'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Sort and filter as you like: every sum goes by Line.';

@@ -1,8 +1,5 @@
 /** The tables of the production sheet, one below the other on one grid, each with its columns. */
-import { bare, columns, left, right } from '../grammar/columns.ts';
-
-/** Widths of the sheet's columns, in characters. */
-export const GRID = [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13].map((width) => ({ width }));
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 
 /** The head's three lists, side by side: labels and what belongs to them. */
 export const HEAD = columns({
@@ -91,3 +88,8 @@ export const ROOMS = columns({
   price: right(({ currency }) => `Price (${currency})`),
   upToHere: right(({ unit }) => `Up to here (${unit})`),
 });
+
+export const GRID = gridFor(
+  [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13],
+  [HEAD, ORDER, QUANTITIES, MONEY, LUMBER, SHARES, ROOMS],
+);

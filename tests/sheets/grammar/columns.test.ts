@@ -1,5 +1,13 @@
 import { describe, expect, test } from '@jest/globals';
-import { bare, columns, left, noted, rangeAt, right } from '../../../src/sheets/grammar/columns.ts';
+import {
+  bare,
+  columns,
+  gridFor,
+  left,
+  noted,
+  rangeAt,
+  right,
+} from '../../../src/sheets/grammar/columns.ts';
 import { cell } from '../../../src/sheets/grammar/sheet-draft.ts';
 
 /** Letters worked by hand: the name takes B and C, so that pieces stand in D. */
@@ -88,4 +96,11 @@ describe('The columns of a table', () => {
 test('A column by its place gives a range, or a cell where it is one row', () => {
   expect(rangeAt(2, 4, 9)).toBe('C4:C9');
   expect(rangeAt(2, 4, 4)).toBe('C4');
+});
+
+test('A grid has a width for every column of its tables, the last given for those beyond', () => {
+  const widths = (tables: Parameters<typeof gridFor>[1]): number[] =>
+    gridFor([7, 22, 9], tables).map(({ width }) => width);
+  expect(widths([columns({ one: bare() })])).toEqual([7, 22, 9]);
+  expect(widths([LIST, columns({ one: bare(2) })])).toEqual([7, 22, 9, 9, 9]);
 });
