@@ -1,9 +1,9 @@
 /** The tables of the cutting sheet, one below the other on one grid, each with its columns. */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import { bare, columns, gridFor, left, noted, right } from '../grammar/columns.ts';
+import { bare, columns, columnsOver, gridFor, left, noted, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
-/** What is cut from a stick; the sheet's own headings, which stand for its stick's row too. */
+/** The pieces of a stick. Their headings are the sheet's own, and name the columns of the stick's row too. */
 export const PIECES = columns({
   cut: left('Cut'),
   number: left('No.'),
@@ -18,30 +18,30 @@ export const PIECES = columns({
   lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
 });
 
-/** A stick's own row, over its pieces. */
-export const STICKS = columns({
-  tick: bare(),
-  id: bare(2),
-  lengthText: bare(),
-  besideText: bare(),
-  length: bare(),
-  which: bare(2),
-  rest: bare(2),
-  kept: bare(),
+/** A stick's own row, over its pieces; sums take both by the same columns. */
+export const STICKS = columnsOver(PIECES, {
+  tick: ['cut'],
+  id: ['number', 'piece'],
+  lengthText: ['lengthText'],
+  besideText: ['length'],
+  length: ['part'],
+  which: ['leftEnd', 'leftPoint'],
+  rest: ['rightEnd', 'rightPoint'],
+  kept: ['lie'],
 });
 
 /** What the sticks and pieces of a profile come to. */
-export const SUMS = columns({
-  tick: bare(),
-  label: bare(2),
-  cuts: bare(),
-  pieceLength: bare(),
-  stickLength: bare(),
-  sticksLabel: bare(),
-  sticks: bare(),
-  keptLabel: bare(),
-  kept: bare(),
-  keptLength: bare(),
+export const SUMS = columnsOver(PIECES, {
+  tick: ['cut'],
+  label: ['number', 'piece'],
+  cuts: ['lengthText'],
+  pieceLength: ['length'],
+  stickLength: ['part'],
+  sticksLabel: ['leftEnd'],
+  sticks: ['leftPoint'],
+  keptLabel: ['rightEnd'],
+  kept: ['rightPoint'],
+  keptLength: ['lie'],
 });
 
 /** What the lumber of a profile costs. */

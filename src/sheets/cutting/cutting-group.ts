@@ -82,7 +82,7 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     return row;
   });
   const lumber = money(lines.lumberCents);
-  const cost = COST.row({
+  const cost = COST.sparseRow({
     label: cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
     lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
   });

@@ -23,6 +23,7 @@ export function addSummary(cutting: CuttingDraft): void {
   pages.hold(spreadRow('All profiles', 'section', ALL), heads);
   const rows = figures.map(({ planned, sticks, lumber, stickLength, keptLength }) =>
     SUMMARY.row({
+      tick: null,
       profile: cell(planned.profile.name, 'row'),
       sticks: sum(onThisSheet.at('sticks', planned), sticks, 'rowWhole'),
       lumber: sum(onThisSheet.at('lumber', planned), lumber, 'rowDecimal'),
@@ -30,7 +31,7 @@ export function addSummary(cutting: CuttingDraft): void {
       keptLength: sum(onThisSheet.at('keptLength', planned), keptLength, styles.row),
     }),
   );
-  const none = SUMMARY.row({ profile: cell('Nothing is left to cut.', 'row') });
+  const none = SUMMARY.sparseRow({ profile: cell('Nothing is left to cut.', 'row') });
   let places: readonly number[] = [];
   const added = (
     column: 'sticks' | 'lumber' | 'stickLength' | 'keptLength',

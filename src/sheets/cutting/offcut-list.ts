@@ -80,7 +80,7 @@ function addList(
 ): void {
   if (pages.fitOnPage([heads, ...rows])) {
     const [top = 1] = pages.add([heads, ...rows]);
-    draft.addTable('Offcuts', top, top + rows.length);
+    draft.addTable('Offcuts', top, top + rows.length, OFFCUTS.width);
     return;
   }
   pages.hold(heads);

@@ -75,7 +75,7 @@ export class BlockResults {
   /** What is next to nothing, in more digits. */
   fine(label: string, term: Term): void {
     this.#draft.put(
-      RESULTS.row({
+      RESULTS.sparseRow({
         label: cell(`${label} (${this.#unit})`, 'label'),
         value: result(this.#sound, term, 'quiet'),
         note: cell('next to nothing where a set-up holds', 'wrapped'),
@@ -86,7 +86,7 @@ export class BlockResults {
   /** Shown even where there is no set-up. */
   always(label: string, term: Term): void {
     this.#draft.put(
-      RESULTS.row({
+      RESULTS.sparseRow({
         label: cell(`${label} (${this.#unit})`, 'label'),
         value: result({ formula: 'TRUE', value: true }, term, this.#style),
       }),
@@ -109,7 +109,7 @@ export class BlockResults {
 
   #add(label: string, term: Term, style: StyleName, planned: number, note: DraftCell): number {
     const row = this.#draft.put(
-      RESULTS.row({
+      RESULTS.sparseRow({
         label: cell(label, 'label'),
         value: result(this.#sound, term, style),
         planned: cell(planned, style),

@@ -111,7 +111,7 @@ export function addSizes(
     const value = sizes[key];
     if (value === undefined && key !== 'nearFlat') continue;
     const row = draft.put(
-      SIZES.row({
+      SIZES.sparseRow({
         label: cell(label, 'label'),
         value: cell(value ?? null, 'input'),
         planned: cell(value ?? null, 'plannedSize'),

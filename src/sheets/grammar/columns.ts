@@ -4,8 +4,8 @@
  */
 import { cellName, columnLetters } from '../../core/cells/cell-range.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
-import { cell, sum, type DraftCell, type SheetRow } from './sheet-draft.ts';
 import type { CellValue, ColumnDescription } from './description.ts';
+import { cell, sum, type DraftCell, type SheetRow } from './sheet-draft.ts';
 import type { StyleName } from './styles.ts';
 
 /** What a heading may name besides its words. */
@@ -14,16 +14,18 @@ export interface HeadingFacts {
   readonly currency: string;
 }
 
+/** Null for a cell that only has the headings' style. */
+type Heading = string | ((facts: HeadingFacts) => string) | null;
+
 export interface Column {
-  readonly heading?: string | ((facts: HeadingFacts) => string) | null;
+  readonly heading: Heading;
   /** Of the heading. */
   readonly style: StyleName;
   /** How many columns of the sheet it is wide; its cells are joined over them. */
   readonly wide: number;
+  /** Its width, where the table has a sheet for itself. */
+  readonly characters?: number;
 }
-
-/** Null for a cell that only has the headings' look. */
-type Heading = NonNullable<Column['heading']> | null;
 
 /** A column whose heading stands at its left; `wide` in columns of the sheet. */
 export function left(heading: Heading, wide = 1): Column {
@@ -42,46 +44,47 @@ export function noted(heading: Heading, wide = 1): Column {
 
 /** A column without a heading. */
 export function bare(wide = 1): Column {
-  return { style: 'heading', wide };
+  return { heading: null, style: 'heading', wide };
 }
 
-/** Cells by the names of their columns. */
-export type NamedCells<Name extends string> = Readonly<Partial<Record<Name, DraftCell>>>;
+/** A column with its width in characters, for a table that has a sheet for itself. */
+export function sized(characters: number, column: Column): Column {
+  return { ...column, characters };
+}
+
+interface PlacedColumn extends Column {
+  /** From 0. */
+  readonly start: number;
+}
+
+/** A cell for every column, null where it is blank: none is forgotten when a column comes in. */
+export type AllCells<Name extends string> = Readonly<Record<Name, DraftCell>>;
+export type SomeCells<Name extends string> = Readonly<Partial<Record<Name, DraftCell>>>;
 
 export class Columns<Name extends string> {
-  readonly #columns: readonly (readonly [Name, Column])[];
-  readonly #starts: ReadonlyMap<Name, number>;
+  readonly #columns: ReadonlyMap<Name, PlacedColumn>;
   /** How many columns of the sheet the table takes. */
   readonly width: number;
 
-  constructor(named: Readonly<Record<Name, Column>>) {
-    this.#columns = Object.entries(named) as [Name, Column][];
-    const starts = new Map<Name, number>();
-    let next = 0;
-    for (const [name, { wide }] of this.#columns) {
-      starts.set(name, next);
-      next += wide;
-    }
-    this.#starts = starts;
-    this.width = next;
+  constructor(columns: ReadonlyMap<Name, PlacedColumn>, width: number) {
+    this.#columns = columns;
+    this.width = width;
   }
 
   /** Where a column begins on the sheet, from 0. */
   start(name: Name): number {
-    const start = this.#starts.get(name);
-    if (start === undefined) throw new RangeError(`No column is called “${name}”.`);
-    return start;
+    return this.#column(name).start;
   }
 
   /** The last column of the sheet that it takes, from 0. */
   end(name: Name): number {
-    const wide = this.#columns.find(([one]) => one === name)?.[1].wide ?? 1;
-    return this.start(name) + wide - 1;
+    const { start, wide } = this.#column(name);
+    return start + wide - 1;
   }
 
   /** A cell of a row: `G12`. */
   at(name: Name, row: number): string {
-    return `${columnLetters(this.start(name))}${row}`;
+    return cellName(row - 1, this.start(name));
   }
 
   /** A cell whose row stays where the formula is copied: `G$12`. */
@@ -110,11 +113,6 @@ export class Columns<Name extends string> {
     return `${this.fixed(name, first)}:${this.fixed(name, last)}`;
   }
 
-  /** Cells of one row from column to column: `F12:H12`. */
-  across(from: Name, to: Name, row: number): string {
-    return `${this.at(from, row)}:${this.at(to, row)}`;
-  }
-
   /** `SUM(G4:G9)`, or 0 where there is no row. */
   sum(name: Name, first: number, last: number): string {
     return last < first ? '0' : `SUM(${this.range(name, first, last)})`;
@@ -130,21 +128,35 @@ export class Columns<Name extends string> {
     return sum(this.sum(name, first, last), value, style);
   }
 
-  /**
-   * A row of the table, up to the last cell given; columns of the sheet that belong to one of the
-   * table are joined.
-   */
-  row(cells: NamedCells<Name>): SheetRow {
-    const all = this.#spread(cells, null);
-    return {
-      cells: all.slice(0, all.findLastIndex((one) => one !== null) + 1),
-      joins: this.joins(),
-    };
+  /** These columns of one row, added up: `SUM(F12:H12)`, or `SUM(F12,H12)` where another is between. */
+  sumOfRow(names: readonly [Name, Name, ...Name[]], row: number): string {
+    const cells = names.map((name) => this.at(name, row));
+    const isRun = names.every((name, at) => {
+      const next = names[at + 1];
+      return next === undefined || this.start(next) === this.end(name) + 1;
+    });
+    return isRun ? `SUM(${cells[0] ?? ''}:${cells.at(-1) ?? ''})` : `SUM(${cells.join(',')})`;
   }
 
-  /** A row of the whole table in which nothing is joined; `rest` stands where no cell is given. */
-  loose(cells: NamedCells<Name>, rest: DraftCell = null): SheetRow {
-    return { cells: this.#spread(cells, rest) };
+  /** A row of the table. A column several columns of the sheet wide becomes one joined cell. */
+  row(cells: AllCells<Name>): SheetRow {
+    return { ...this.loose(cells), joins: this.joins() };
+  }
+
+  /** A row of the table in which some columns stay blank, joined as any other. */
+  sparseRow(cells: SomeCells<Name>): SheetRow {
+    return { ...this.loose(cells), joins: this.joins() };
+  }
+
+  /** A row in which nothing is joined; `rest` stands where no cell is given. */
+  loose(cells: SomeCells<Name>, rest: DraftCell = null): SheetRow {
+    const all = Array.from({ length: this.width }, () => rest);
+    for (const [name, { start }] of this.#columns) {
+      const { [name]: given } = cells;
+      if (given !== undefined) all[start] = given;
+    }
+    // What is blank at the end is left out.
+    return { cells: all.slice(0, all.findLastIndex((one) => one !== null) + 1) };
   }
 
   /**
@@ -154,18 +166,18 @@ export class Columns<Name extends string> {
    * @param given Words for columns whose headings come with the data.
    */
   headings(facts?: HeadingFacts, given?: Readonly<Partial<Record<Name, string>>>): SheetRow {
-    const headed = this.#columns.map(([name, { heading = null, style }]) => {
+    const headed = [...this.#columns].map(([name, { heading, style }]) => {
       const said = given?.[name] ?? heading;
       if (typeof said !== 'function') return [name, cell(said, style)] as const;
       if (facts === undefined) throw new RangeError(`The heading of “${name}” lacks its facts.`);
       return [name, cell(said(facts), style)] as const;
     });
-    return this.row(Object.fromEntries(headed) as NamedCells<Name>);
+    return this.row(Object.fromEntries(headed) as Record<Name, DraftCell>);
   }
 
   /** The columns that are joined in a row: first and last, from 0. */
   joins(): readonly (readonly [from: number, to: number])[] {
-    return this.#columns.flatMap(([name, { wide }]) => (wide === 1 ? [] : [this.join(name)]));
+    return [...this.#columns].flatMap(([name, { wide }]) => (wide === 1 ? [] : [this.join(name)]));
   }
 
   /** The columns of the sheet that one takes: first and last, from 0. */
@@ -173,11 +185,18 @@ export class Columns<Name extends string> {
     return [this.start(name), this.end(name)];
   }
 
-  #spread(cells: NamedCells<Name>, rest: DraftCell): DraftCell[] {
-    return this.#columns.flatMap(([name, { wide }]) => {
-      const { [name]: given = rest } = cells;
-      return [given, ...Array.from({ length: wide - 1 }, () => rest)];
+  /** The columns of the sheet that the table has for itself, each as wide as it says. */
+  grid(): ColumnDescription[] {
+    return [...this.#columns].map(([name, { characters }]) => {
+      if (characters === undefined) throw new RangeError(`“${name}” has no width.`);
+      return { width: characters };
     });
+  }
+
+  #column(name: Name): PlacedColumn {
+    const column = this.#columns.get(name);
+    if (column === undefined) throw new RangeError(`No column is called “${name}”.`);
+    return column;
   }
 }
 
@@ -187,12 +206,38 @@ export type ColumnName<Table> = Table extends Columns<infer Name> ? Name : never
 export function columns<const Name extends string>(
   named: Readonly<Record<Name, Column>>,
 ): Columns<Name> {
-  return new Columns(named);
+  const placed = new Map<Name, PlacedColumn>();
+  let next = 0;
+  for (const [name, column] of Object.entries(named) as [Name, Column][]) {
+    placed.set(name, { ...column, start: next });
+    next += column.wide;
+  }
+  return new Columns(placed, next);
 }
 
 /**
- * The columns of a sheet that bears these tables, one below the other. Where a table is wider than
- * there are widths, in characters, the columns beyond them are as wide as the last.
+ * A table whose rows stand among those of another: each of its columns lies over one of that table,
+ * or from one to another. It moves with them.
+ */
+export function columnsOver<const Name extends string, Under extends string>(
+  table: Columns<Under>,
+  named: Readonly<Record<Name, readonly [first: Under, last?: Under]>>,
+): Columns<Name> {
+  const placed = new Map<Name, PlacedColumn>();
+  for (const [name, [first, last = first]] of Object.entries(named) as [
+    Name,
+    readonly [Under, Under?],
+  ][]) {
+    const start = table.start(first);
+    placed.set(name, { ...bare(table.end(last) - start + 1), start });
+  }
+  return new Columns(placed, table.width);
+}
+
+/**
+ * The columns of a sheet that bears several tables, one below the other. A width, in characters,
+ * belongs to a place on the sheet, whatever stands there. Where a table is wider than there are
+ * widths, the columns beyond them are as wide as the last.
  */
 export function gridFor(
   widths: readonly [number, ...number[]],

@@ -87,7 +87,7 @@ export class SheetDraft {
     this.add();
   }
 
-  /** Gives a row its height, in points; the next that is whole pixels. */
+  /** Gives a row its height, in points, rounded up to whole pixels. */
   setHeight(row: number, points: number): void {
     this.#heights.set(row, wholePixels(points));
   }
@@ -121,14 +121,14 @@ export class SheetDraft {
     return this.#drawings.length;
   }
 
-  /** Puts a drawing at a cell, row from 1 and column from 0; rows of enough height follow. */
+  /** Puts a drawing at a cell, row from 1 and column from 0. The caller makes its rows high enough. */
   draw(row: number, column: number, drawing: Drawing, name?: string): void {
     const at = cellName(row - 1, column);
     this.#drawings.push({ at, drawing, ...(name === undefined ? {} : { name }) });
   }
 
   /** Makes a table proper, which can be sorted and filtered, of rows from that of its headings (from 1) on. */
-  addTable(name: string, heads: number, last: number, columns = this.#columns.length): void {
+  addTable(name: string, heads: number, last: number, columns: number): void {
     this.#tables.push({
       name,
       range: `${cellName(heads - 1, 0)}:${cellName(last - 1, columns - 1)}`,

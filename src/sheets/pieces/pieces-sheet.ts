@@ -2,7 +2,7 @@
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
-import { columns, gridFor, left, right } from '../grammar/columns.ts';
+import { columns, left, right, sized } from '../grammar/columns.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
@@ -12,23 +12,24 @@ import { cell, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 
 const PIECES = columns({
-  line: right('Line'),
-  room: left('Room'),
-  run: left('Run'),
-  piece: left('Piece'),
-  profile: left('Profile'),
-  length: right('Cut length'),
-  toCut: right(({ unit }) => `To cut (${unit})`),
-  leftEnd: left('Left end'),
-  leftPoint: left('Left, measured to'),
-  rightEnd: left('Right end'),
-  rightPoint: left('Right, measured to'),
-  stick: left('From stick'),
-  note: left('Note'),
-  done: left('Done'),
+  line: sized(7, right('Line')),
+  room: sized(15, left('Room')),
+  run: sized(21, left('Run')),
+  piece: sized(8, left('Piece')),
+  profile: sized(15, left('Profile')),
+  length: sized(12, right('Cut length')),
+  toCut: sized(
+    12,
+    right(({ unit }) => `To cut (${unit})`),
+  ),
+  leftEnd: sized(15, left('Left end')),
+  leftPoint: sized(16, left('Left, measured to')),
+  rightEnd: sized(15, left('Right end')),
+  rightPoint: sized(16, left('Right, measured to')),
+  stick: sized(16, left('From stick')),
+  note: sized(18, left('Note')),
+  done: sized(7, left('Done')),
 });
-
-const GRID = gridFor([7, 15, 21, 8, 15, 12, 12, 15, 16, 15, 16, 16, 18, 7], [PIECES]);
 
 const SUBTITLE =
   'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Sort and filter as you like: every sum goes by Line.';
@@ -39,7 +40,7 @@ const SUBTITLE =
  */
 export function describePieces(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
   const { unit, paper } = plan.job.shop;
-  const draft = new SheetDraft(SHEET_NAMES.pieces, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.pieces, PIECES.grid(), true);
   draft.spread('Pieces', 'title');
   draft.spread(SUBTITLE, 'note');
   draft.blank();
@@ -53,8 +54,9 @@ export function describePieces(plan: JobPlan, acrossSheets: PlanAnchors): SheetD
     sticks: sticksByPiece(plan),
   };
   for (const piece of sortPieces(plan)) draft.put(pieceRow(piece, facts));
-  if (plan.pieces.length === 0) draft.add(null, cell('No piece is listed.', 'row'));
-  else draft.addTable('Pieces', heads, draft.next - 1);
+  if (plan.pieces.length === 0)
+    draft.put(PIECES.sparseRow({ room: cell('No piece is listed.', 'row') }));
+  else draft.addTable('Pieces', heads, draft.next - 1, PIECES.width);
   const listed = (column: 'line' | 'toCut'): string =>
     onSheet('pieces', PIECES.fixedRange(column, heads + 1, draft.next - 1));
   acrossSheets.place('linesOnPieces', listed('line'));

@@ -32,7 +32,7 @@ export function addMoney(
     acrossSheets.place('lumberOnProduction', lumber, planned);
     draft.put(profileRow(planned, index + 1, row, onThisSheet));
   });
-  if (profiles.length === 0) draft.add(null, cell(NOTHING.pay, 'row'));
+  if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NOTHING.pay, 'row') }));
   addTotals(draft, plan, first, onThisSheet);
   draft.blank();
 }
@@ -45,8 +45,9 @@ function profileRow(
 ): SheetRow {
   const { profile, tally, money: lines } = planned;
   const labor = `${MONEY.at('hours', row)}*${onThisSheet.at('hourlyRate')}`;
-  const overhead = `SUM(${MONEY.across('lumber', 'labor', row)})*${onThisSheet.at('overhead')}/100`;
-  const cost = `SUM(${MONEY.across('lumber', 'overhead', row)})`;
+  const spent = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor'], row);
+  const overhead = `${spent}*${onThisSheet.at('overhead')}/100`;
+  const cost = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor', 'overhead'], row);
   const price = `${MONEY.at('cost', row)}/(1-${onThisSheet.at('margin')}/100)`;
   const inCents = (formula: string, cents: number): DraftCell =>
     sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');

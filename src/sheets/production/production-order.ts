@@ -29,7 +29,7 @@ export function addOrder(
   const first = draft.next;
   const rows = steps.map((step, at) => draft.put(stepRow(step, at + 1, draft.next)));
   if (steps.length === 0) {
-    draft.put({ cells: [null, cell(NOTHING.do, 'row')], joins: ORDER.joins() });
+    draft.put(ORDER.sparseRow({ work: cell(NOTHING.do, 'row') }));
   }
   placeSteps(steps, rows, onThisSheet);
   const hours = steps.reduce((all, step) => all + (step.hours?.(0).value ?? 0), 0);

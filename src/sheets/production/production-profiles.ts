@@ -36,7 +36,8 @@ export function addProfiles(
     onThisSheet.place('quantityRow', draft.next, planned);
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
-  if (plan.profiles.length === 0) draft.add(null, cell(NOTHING.make, 'row'));
+  if (plan.profiles.length === 0)
+    draft.put(QUANTITIES.loose({ profile: cell(NOTHING.make, 'row') }));
   addTotals(draft, plan, first, styles, onThisSheet);
   for (const line of sayNotMade(plan)) draft.spread(line, 'note', 1);
   draft.blank();

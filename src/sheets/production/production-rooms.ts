@@ -59,7 +59,7 @@ export function addRooms(
   const rooms = addLines(draft, lines, facts);
   const rows = [first, draft.next - 1] as const;
   onThisSheet.place('roomRows', rows);
-  if (lines.length === 0) draft.add(null, cell(NOTHING.make, 'row'));
+  if (lines.length === 0) draft.put(ROOMS.loose({ room: cell(NOTHING.make, 'row') }));
   addTotals(draft, lines, rows, styles, onThisSheet);
   return { heads, rooms };
 }

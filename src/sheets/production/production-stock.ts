@@ -26,7 +26,7 @@ export function addStockTable(
   draft.put(LUMBER.headings(plan.job.shop));
   const first = draft.next;
   const costs = plan.groups.map((group) => addGroup(draft, plan, group));
-  if (plan.groups.length === 0) draft.add(null, cell(NOTHING.need, 'row'));
+  if (plan.groups.length === 0) draft.put(LUMBER.loose({ for: cell(NOTHING.need, 'row') }));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
   const all = (value: (use: StockUse) => number): number => total(uses.map(value));

@@ -2,11 +2,13 @@ import { describe, expect, test } from '@jest/globals';
 import {
   bare,
   columns,
+  columnsOver,
   gridFor,
   left,
   noted,
   rangeAt,
   right,
+  sized,
 } from '../../../src/sheets/grammar/columns.ts';
 import { cell } from '../../../src/sheets/grammar/sheet-draft.ts';
 
@@ -35,7 +37,6 @@ describe('The columns of a table', () => {
     expect(LIST.rowsOf('price', 4, 9)).toBe('E$4:E$9');
     expect(LIST.fixedRange('price', 4, 9)).toBe('$E$4:$E$9');
     expect(LIST.fixedRange('price', 4, 4)).toBe('$E$4');
-    expect(LIST.across('pieces', 'price', 3)).toBe('D3:E3');
   });
 
   test('add up to 0 where there is no row', () => {
@@ -63,7 +64,12 @@ describe('The columns of a table', () => {
 
   test('give a row by name: what is not given is blank, and the row ends with what is', () => {
     const pieces = cell(3, 'rowWhole');
-    expect(LIST.row({ pieces })).toEqual({ cells: [null, null, null, pieces], joins: [[1, 2]] });
+    expect(LIST.sparseRow({ pieces })).toEqual({
+      cells: [null, null, null, pieces],
+      joins: [[1, 2]],
+    });
+    const all = LIST.row({ number: null, name: null, pieces, price: null });
+    expect(all).toEqual(LIST.sparseRow({ pieces }));
     const none = cell(null, 'totalLabel');
     expect(LIST.loose({ pieces }, none)).toEqual({ cells: [none, none, none, pieces, none] });
   });
@@ -103,4 +109,32 @@ test('A grid has a width for every column of its tables, the last given for thos
     gridFor([7, 22, 9], tables).map(({ width }) => width);
   expect(widths([columns({ one: bare() })])).toEqual([7, 22, 9]);
   expect(widths([LIST, columns({ one: bare(2) })])).toEqual([7, 22, 9, 9, 9]);
+});
+
+describe('The sum of some columns of a row', () => {
+  const paid = columns({ wood: bare(), credit: bare(), hours: bare(), work: bare() });
+
+  test('is that of a range where they stand side by side', () => {
+    expect(paid.sumOfRow(['wood', 'credit'], 7)).toBe('SUM(A7:B7)');
+  });
+
+  test('leaves out what stands between them', () => {
+    expect(paid.sumOfRow(['wood', 'credit', 'work'], 7)).toBe('SUM(A7,B7,D7)');
+  });
+});
+
+test('A table over another moves with it, whatever column comes in there', () => {
+  const over = (before: number): string[] => {
+    const pieces = columns({ first: bare(before), piece: bare(), length: bare(), end: bare() });
+    const sticks = columnsOver(pieces, { name: ['first', 'piece'], length: ['length'] });
+    return [sticks.at('name', 3), sticks.at('length', 3), String(sticks.width)];
+  };
+  expect(over(1)).toEqual(['A3', 'C3', '4']);
+  expect(over(2)).toEqual(['A3', 'D3', '5']);
+});
+
+test('A table with a sheet for itself says each width in its column’s line', () => {
+  const alone = columns({ room: sized(15, left('Room')), note: sized(18, left('Note')) });
+  expect(alone.grid()).toEqual([{ width: 15 }, { width: 18 }]);
+  expect(() => LIST.grid()).toThrow('“number” has no width.');
 });
