@@ -8,7 +8,7 @@ import {
   type CellRange,
 } from '../../core/cells/cell-range.ts';
 import { cleanText } from '../../sheets/grammar/check/clean-text.ts';
-import type { FileSheet } from './file-workbook.ts';
+import type { PlainSheet } from '../workbook/plain-workbook.ts';
 import { escapeText } from './xlsx-sheet.ts';
 
 type XlsxTable = NonNullable<WriteSheet['tables']>[number];
@@ -17,9 +17,9 @@ type XlsxTable = NonNullable<WriteSheet['tables']>[number];
  * The tables of each sheet that a file can hold: names and headings once each, headings of text, no
  * merge, no other table and no spilled answers in them. Rows typed right below belong to the table.
  */
-export function soundTables(sheets: readonly FileSheet[]): ReadonlyMap<FileSheet, XlsxTable[]> {
+export function soundTables(sheets: readonly PlainSheet[]): ReadonlyMap<PlainSheet, XlsxTable[]> {
   const names = new Set<string>();
-  const sound = new Map<FileSheet, XlsxTable[]>();
+  const sound = new Map<PlainSheet, XlsxTable[]>();
   for (const sheet of sheets) {
     const taken: CellRange[] = [...sheet.merges, ...spills(sheet)];
     const tables: XlsxTable[] = [];
@@ -44,7 +44,7 @@ export function soundTables(sheets: readonly FileSheet[]): ReadonlyMap<FileSheet
 }
 
 /** Null where they are not all text, or one stands there twice. */
-function headings(sheet: FileSheet, { top, left, right }: CellRange): string[] | null {
+function headings(sheet: PlainSheet, { top, left, right }: CellRange): string[] | null {
   const found: string[] = [];
   for (let column = left; column <= right; column++) {
     const { value = null, formula } = sheet.cells[top]?.[column] ?? {};
@@ -56,7 +56,7 @@ function headings(sheet: FileSheet, { top, left, right }: CellRange): string[] |
 
 /** As a spreadsheet lets a table grow when a row is typed right below it. */
 function withRowsBelow(
-  { cells }: FileSheet,
+  { cells }: PlainSheet,
   table: CellRange,
   taken: readonly CellRange[],
 ): CellRange {
@@ -74,7 +74,7 @@ function withRowsBelow(
   }
 }
 
-function spills({ cells }: FileSheet): CellRange[] {
+function spills({ cells }: PlainSheet): CellRange[] {
   return Object.values(cells).flatMap((row) =>
     Object.values(row).flatMap(({ spill }) => {
       const range = spill === undefined ? null : parseRange(spill);

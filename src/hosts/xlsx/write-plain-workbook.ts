@@ -1,4 +1,4 @@
-/** Writes any workbook that is plain data (file-workbook.ts) as an .xlsx file's bytes. */
+/** Writes any workbook that is plain data (plain-workbook.ts) as an .xlsx file's bytes. */
 import {
   writeXlsx,
   type Cell,
@@ -20,12 +20,15 @@ import { MADE, markText } from '../made-mark.ts';
 import { errorResult, finishFile } from './finish-file.ts';
 import { callsOurs, formulaForFile, reckonsWithRanges } from '../formulas/file-formulas.ts';
 import { styleForFile } from './file-styles.ts';
-import type { FileCell, FileSheet, FileWorkbook } from './file-workbook.ts';
+import { extrasForFile } from './page-for-file.ts';
+import type { PlainCell, PlainSheet, PlainWorkbook } from '../workbook/plain-workbook.ts';
 import { soundTables } from './sound-tables.ts';
 import { escapeText, looksLikeError } from './xlsx-sheet.ts';
 
 type Names = NonNullable<WriteOptions['namedRanges']>;
 type XlsxCell = Partial<Cell>;
+/** By the names that cells call them. */
+type CellStyles = ReadonlyMap<string, CellStyle>;
 
 /** The same workbook gives the same bytes, and they tell nothing of when or where. */
 const WRITTEN = new Date(Date.UTC(2000, 0, 1));
@@ -35,9 +38,11 @@ const WRITTEN = new Date(Date.UTC(2000, 0, 1));
  *
  * @returns The bytes of an .xlsx file, the same for the same workbook.
  */
-export async function writeFileWorkbook(workbook: FileWorkbook): Promise<Uint8Array> {
+export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8Array> {
   const { title, font, styles, sheets, names } = workbook;
-  const cellStyles = styles.map((style) => styleForFile(style, font));
+  const cellStyles = new Map(
+    Object.entries(styles).map(([key, style]) => [key, styleForFile(style, font)]),
+  );
   const tables = soundTables(sheets);
   const bytes = await writeXlsx({
     sheets: sheets.map((sheet) => ({
@@ -59,8 +64,8 @@ export async function writeFileWorkbook(workbook: FileWorkbook): Promise<Uint8Ar
 }
 
 /** Names that the library would write without the quotes that a sheet's name may need; and our mark. */
-function sheetNames({ name, ours, extras }: FileSheet): Names {
-  const { printTitlesRow, printTitlesColumn, printArea } = extras.pageSetup ?? {};
+function sheetNames({ name, ours, page }: PlainSheet): Names {
+  const { printTitlesRow, printTitlesColumn, printArea } = extrasForFile(page).pageSetup ?? {};
   const titles = [printTitlesColumn, printTitlesRow].filter((one) => one !== undefined);
   const area = parseRange((printArea ?? '').replaceAll('$', ''));
   const quoted = quoteSheet(name);
@@ -81,8 +86,9 @@ function sheetNames({ name, ours, extras }: FileSheet): Names {
   ];
 }
 
-function xlsxSheet(sheet: FileSheet, styles: readonly CellStyle[]): WriteSheet {
-  const { extras, columns, rows, freeze } = sheet;
+function xlsxSheet(sheet: PlainSheet, styles: CellStyles): WriteSheet {
+  const { columns, rows, freeze } = sheet;
+  const extras = extrasForFile(sheet.page);
   const widest = Math.max(-1, ...Object.keys(columns).map(Number));
   // eslint-disable-next-line @typescript-eslint/no-unused-vars -- they are written as names
   const { printTitlesRow, printTitlesColumn, printArea, ...pageSetup } = extras.pageSetup ?? {};
@@ -134,11 +140,11 @@ function xlsxSheet(sheet: FileSheet, styles: readonly CellStyle[]): WriteSheet {
   };
 }
 
-function xlsxCells(sheet: FileSheet, styles: readonly CellStyle[]): Map<string, XlsxCell> {
+function xlsxCells(sheet: PlainSheet, styles: CellStyles): Map<string, XlsxCell> {
   const made = new Map<string, XlsxCell>();
   for (const [row, cells] of Object.entries(sheet.cells)) {
     for (const [column, cell] of Object.entries(cells)) {
-      const style = cell.style === undefined ? undefined : styles[cell.style];
+      const style = styles.get(cell.style ?? '');
       made.set(`${row},${column}`, {
         ...(style === undefined ? {} : { style }),
         ...content(cell, Number(row), Number(column)),
@@ -149,7 +155,7 @@ function xlsxCells(sheet: FileSheet, styles: readonly CellStyle[]): Map<string, 
 }
 
 function content(
-  { value, error, formula, spill }: FileCell,
+  { value, error, formula, spill }: PlainCell,
   row: number,
   column: number,
 ): XlsxCell {
@@ -180,7 +186,7 @@ function content(
 }
 
 /** Errors that files know; newer ones, and a grid's own, are written as the one that stands for any. */
-function errorCode(value: FileCell['value']): string {
+function errorCode(value: PlainCell['value']): string {
   const code = String(value);
   return /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)$/u.test(code) ? code : '#VALUE!';
 }
