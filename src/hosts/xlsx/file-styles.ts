@@ -92,30 +92,41 @@ function linesFromFile(
 }
 
 export function styleForFile(style: PlainStyle, font: PlainFont): CellStyle {
-  const { fill, lines, format } = style;
   return {
     font: {
       name: style.font ?? font.name,
       size: style.size ?? font.size,
-      ...(style.bold === true ? { bold: true } : {}),
-      ...(style.italic === true ? { italic: true } : {}),
-      ...(style.underline === true ? { underline: true } : {}),
-      ...(style.strike === true ? { strikethrough: true } : {}),
-      ...(style.color === undefined ? {} : { color: { rgb: style.color } }),
+      ...ink(style),
     },
     ...alignmentForFile(style),
-    ...(fill === undefined
+    ...fillAndBorder(style),
+    ...(style.format === undefined ? {} : { numFmt: style.format }),
+  };
+}
+
+/** What a highlight changes on a cell: Excel takes no font name, size or alignment there. */
+export function highlightForFile(style: PlainStyle): CellStyle {
+  const font = ink(style);
+  return { ...(Object.keys(font).length === 0 ? {} : { font }), ...fillAndBorder(style) };
+}
+
+function ink(style: PlainStyle): NonNullable<CellStyle['font']> {
+  return {
+    ...(style.bold === true ? { bold: true } : {}),
+    ...(style.italic === true ? { italic: true } : {}),
+    ...(style.underline === true ? { underline: true } : {}),
+    ...(style.strike === true ? { strikethrough: true } : {}),
+    ...(style.color === undefined ? {} : { color: { rgb: style.color } }),
+  };
+}
+
+function fillAndBorder({ fill: rgb, lines }: PlainStyle): Pick<CellStyle, 'fill' | 'border'> {
+  return {
+    // Cells show a solid fill's foreground, highlights its background: both are given.
+    ...(rgb === undefined
       ? {}
-      : {
-          fill: {
-            type: 'pattern',
-            pattern: 'solid',
-            fgColor: { rgb: fill },
-            bgColor: { rgb: fill },
-          },
-        }),
+      : { fill: { type: 'pattern', pattern: 'solid', fgColor: { rgb }, bgColor: { rgb } } }),
     ...(lines === undefined ? {} : { border: borderForFile(lines) }),
-    ...(format === undefined ? {} : { numFmt: format }),
   };
 }
 

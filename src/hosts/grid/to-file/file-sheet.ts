@@ -20,6 +20,7 @@ import {
   type PlainRow,
   type PlainSheet,
 } from '../../workbook/plain-workbook.ts';
+import { callsOurs, reckonsWithRanges } from '../../formulas/file-formulas.ts';
 import { shiftFormula } from '../../formulas/shift-formula.ts';
 import { readCustomData } from '../sheet-metadata.ts';
 import { hexColor } from '../convert-style.ts';
@@ -122,7 +123,7 @@ function fileCells(data: SheetData, parts: SheetParts): PlainSheet['cells'] {
     const content =
       formula === undefined && spilled !== undefined && spilled !== null && isBlank(cell)
         ? fileCell(spilled)
-        : fileCell(cell, formula, parts.spillRanges?.[row]?.[column]);
+        : fileCell(cell, formula, spillOf(formula, row, column, parts));
     const style = parts.styleName([defaultStyle, rowData[row]?.s, columnData[column]?.s, cell.s]);
     if (content.value === null && content.formula === undefined && style === undefined) return;
     put(row, column, style === undefined ? content : { ...content, style });
@@ -133,7 +134,7 @@ function fileCells(data: SheetData, parts: SheetParts): PlainSheet['cells'] {
   return made;
 }
 
-function fileCell(cell: ICellData, formula?: string, range?: Nullable<IRange>): PlainCell {
+function fileCell(cell: ICellData, formula?: string, spill?: string): PlainCell {
   const value = valueOf(cell);
   const looksSo = typeof value === 'string' && ERROR.test(value);
   const error = looksSo && (formula !== undefined || cell.t === undefined || cell.t === null);
@@ -141,12 +142,24 @@ function fileCell(cell: ICellData, formula?: string, range?: Nullable<IRange>): 
     value,
     ...(error ? { error } : {}),
     ...(formula === undefined ? {} : { formula }),
-    ...(range === undefined || range === null || formula === undefined
-      ? {}
-      : {
-          spill: `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}`,
-        }),
+    ...(spill === undefined ? {} : { spill }),
   };
+}
+
+/** A spreadsheet that takes one cell of each range must be told of a formula that may take them whole. */
+function spillOf(
+  formula: string | undefined,
+  row: number,
+  column: number,
+  { spillRanges }: SheetParts,
+): string | undefined {
+  if (formula === undefined) return undefined;
+  const range = spillRanges?.[row]?.[column];
+  if (range !== undefined && range !== null) {
+    const last = cellName(range.endRow, range.endColumn);
+    return `${cellName(range.startRow, range.startColumn)}:${last}`;
+  }
+  return callsOurs(formula) || reckonsWithRanges(formula) ? cellName(row, column) : undefined;
 }
 
 function valueOf({ v, t, p }: ICellData): PlainCell['value'] {

@@ -9,6 +9,7 @@ import { toFileStyle } from '../convert-style.ts';
 import { fileSheet } from './file-sheet.ts';
 import { gridPictures } from './grid-pictures.ts';
 import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
+import { withSoundTables } from './sound-tables.ts';
 
 type Styles = IWorkbookData['styles'];
 type Style = Nullable<IStyleData | string>;
@@ -43,13 +44,15 @@ export function gridToFile(
     title: name,
     font,
     styles: list.styles,
-    sheets: sheetOrder.map((id) =>
-      fileSheet(sheets[id] as Partial<IWorksheetData>, {
-        spillRanges: spills.ranges[id],
-        spillCells: spills.cells[id],
-        pictures: pictures.get(id) ?? [],
-        styleName,
-      }),
+    sheets: withSoundTables(
+      sheetOrder.map((id) =>
+        fileSheet(sheets[id] as Partial<IWorksheetData>, {
+          spillRanges: spills.ranges[id],
+          spillCells: spills.cells[id],
+          pictures: pictures.get(id) ?? [],
+          styleName,
+        }),
+      ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
   });

@@ -1,57 +1,47 @@
 /** Tables proper as files take them: a person may have typed over headings, or moved rows, since. */
-import type { WriteSheet } from 'hucre/xlsx';
-
 import {
   cellName,
   parseRange,
   rangesOverlap,
   type CellRange,
-} from '../../core/cells/cell-range.ts';
-import { cleanText } from '../../sheets/grammar/check/clean-text.ts';
-import type { PlainSheet } from '../workbook/plain-workbook.ts';
-import { escapeText } from './xlsx-sheet.ts';
-
-type XlsxTable = NonNullable<WriteSheet['tables']>[number];
+} from '../../../core/cells/cell-range.ts';
+import type { TableDescription } from '../../../sheets/grammar/description.ts';
+import { cleanText } from '../../../sheets/grammar/check/clean-text.ts';
+import type { PlainSheet } from '../../workbook/plain-workbook.ts';
 
 /**
- * The tables of each sheet that a file can hold: names and headings once each, headings of text, no
- * merge, no other table and no spilled answers in them. Rows typed right below belong to the table.
+ * The sheets with those of their tables that a file can hold: names and headings once each, headings of
+ * text, no merge, no other table and no spilled answers in them. Rows typed right below belong to the
+ * table.
  */
-export function soundTables(sheets: readonly PlainSheet[]): ReadonlyMap<PlainSheet, XlsxTable[]> {
+export function withSoundTables(sheets: readonly PlainSheet[]): PlainSheet[] {
   const names = new Set<string>();
-  const sound = new Map<PlainSheet, XlsxTable[]>();
-  for (const sheet of sheets) {
+  return sheets.map((sheet) => {
     const taken: CellRange[] = [...sheet.merges, ...spills(sheet)];
-    const tables: XlsxTable[] = [];
+    const tables: TableDescription[] = [];
     for (const { name, range } of sheet.tables) {
       const where = parseRange(range);
-      const columns = where === null ? null : headings(sheet, where);
-      if (where === null || columns === null || names.has(name.toLowerCase())) continue;
+      if (where === null || !hasHeadings(sheet, where) || names.has(name.toLowerCase())) continue;
       const grown = withRowsBelow(sheet, where, taken);
       if (taken.some((one) => rangesOverlap(one, grown))) continue;
       names.add(name.toLowerCase());
       taken.push(grown);
-      tables.push({
-        name,
-        range: `${cellName(grown.top, grown.left)}:${cellName(grown.bottom, grown.right)}`,
-        columns: columns.map((one) => ({ name: escapeText(one) })),
-        style: 'TableStyleLight1',
-      });
+      const last = cellName(grown.bottom, grown.right);
+      tables.push({ name, range: `${cellName(grown.top, grown.left)}:${last}` });
     }
-    sound.set(sheet, tables);
-  }
-  return sound;
+    return { ...sheet, tables };
+  });
 }
 
-/** Null where they are not all text, or one stands there twice. */
-function headings(sheet: PlainSheet, { top, left, right }: CellRange): string[] | null {
-  const found: string[] = [];
+/** All of them text, and none twice. */
+function hasHeadings(sheet: PlainSheet, { top, left, right }: CellRange): boolean {
+  const found = new Set<string>();
   for (let column = left; column <= right; column++) {
     const { value = null, formula } = sheet.cells[top]?.[column] ?? {};
-    if (typeof value !== 'string' || value === '' || formula !== undefined) return null;
-    found.push(cleanText(value));
+    if (typeof value !== 'string' || value === '' || formula !== undefined) return false;
+    found.add(cleanText(value).toLowerCase());
   }
-  return new Set(found.map((one) => one.toLowerCase())).size === found.length ? found : null;
+  return found.size === right - left + 1;
 }
 
 /** As a spreadsheet lets a table grow when a row is typed right below it. */
