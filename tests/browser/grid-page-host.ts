@@ -10,7 +10,7 @@ import {
   FormulaExecutedStateType,
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
-import { gridStyles } from '../../src/hosts/grid/grid-style.ts';
+import { describedGridStyles } from '../../src/hosts/grid/convert-style.ts';
 import { openGridHost } from '../../src/hosts/grid/open-grid-host.ts';
 import { startGrid } from '../../src/hosts/grid/start-grid.ts';
 import { gridFunctions } from '../../src/page/grid-functions.ts';
@@ -33,7 +33,7 @@ function bookOf(sheets: readonly Partial<IWorksheetData>[]): IWorkbookData {
     name: 'Maple house',
     appVersion: '',
     locale: LocaleType.EN_US,
-    styles: gridStyles(),
+    styles: describedGridStyles(),
     sheetOrder: whole.map(({ id }) => id),
     sheets: Object.fromEntries(whole.map((sheet) => [sheet.id, sheet])),
   };

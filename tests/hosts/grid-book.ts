@@ -2,9 +2,10 @@
 import { LocaleType, type IWorkbookData } from '@univerjs/core';
 
 import { nameResources } from '../../src/hosts/grid/defined-names.ts';
-import { gridStyles } from '../../src/hosts/grid/grid-style.ts';
+import { describedGridStyles } from '../../src/hosts/grid/convert-style.ts';
 import type { SheetOwner } from '../../src/hosts/grid/sheet-metadata.ts';
 import { sheetData } from '../../src/hosts/grid/sheet-data.ts';
+import { describedSheet } from '../../src/hosts/workbook/described-workbook.ts';
 import { absoluteRange, soundRange } from '../../src/core/cells/cell-range.ts';
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
@@ -47,10 +48,13 @@ export async function gridBook(
     name: title,
     appVersion: '',
     locale: LocaleType.EN_US,
-    styles: gridStyles(),
+    styles: describedGridStyles(),
     sheetOrder: ids,
     sheets: Object.fromEntries(
-      sheets.map((sheet, index) => [`s${index}`, sheetData(sheet, `s${index}`, owner)] as const),
+      sheets.map((sheet, index) => {
+        const described = describedSheet(sheet, { ours: owner === 'tool' });
+        return [`s${index}`, sheetData(described, `s${index}`)] as const;
+      }),
     ),
     resources: [
       ...nameResources(

@@ -10,7 +10,15 @@ import {
   type ITextDecoration,
   type Nullable,
 } from '@univerjs/core';
-import type { FileFont, FileLine, FileStyle, LineSide } from '../xlsx/file-workbook.ts';
+import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
+import { DESCRIBED_STYLES } from '../workbook/described-styles.ts';
+import type {
+  LineSide,
+  PlainFont,
+  PlainLine,
+  PlainStyle,
+  PlainWorkbook,
+} from '../workbook/plain-workbook.ts';
 
 const SIDES = { t: 'top', r: 'right', b: 'bottom', l: 'left' } as const;
 const ALIGNS = {
@@ -39,15 +47,30 @@ const LINES = {
   mediumDashDotDot: BorderStyleTypes.MEDIUM_DASH_DOT_DOT,
   slantDashDot: BorderStyleTypes.SLANT_DASH_DOT,
   thick: BorderStyleTypes.THICK,
-} as const satisfies Readonly<Record<FileLine['kind'], BorderStyleTypes>>;
+} as const satisfies Readonly<Record<PlainLine['kind'], BorderStyleTypes>>;
+
+/** Those of all that is described, by their names. */
+export function describedGridStyles(): Record<string, IStyleData> {
+  return toGridStyles(DESCRIBED_STYLES, STANDARD_FONT);
+}
 
 /** @param font The workbook's own, which a style without one has. */
-export function toGridStyle(style: FileStyle, font: FileFont): IStyleData {
+export function toGridStyles(
+  styles: PlainWorkbook['styles'],
+  font: PlainFont,
+): Record<string, IStyleData> {
+  return Object.fromEntries(
+    Object.entries(styles).map(([name, style]) => [name, toGridStyle(style, font)]),
+  );
+}
+
+function toGridStyle(style: PlainStyle, font: PlainFont): IStyleData {
   const { bold, italic, underline, strike, color, fill, align, vertical, wrap, lines, format } =
     style;
   return {
     ff: style.font ?? font.name,
     fs: style.size ?? font.size,
+    ...(vertical === undefined ? {} : { vt: VERTICALS[vertical] }),
     ...(bold === true ? { bl: BooleanNumber.TRUE } : {}),
     ...(italic === true ? { it: BooleanNumber.TRUE } : {}),
     ...(underline === true ? { ul: { s: BooleanNumber.TRUE } } : {}),
@@ -55,14 +78,13 @@ export function toGridStyle(style: FileStyle, font: FileFont): IStyleData {
     ...(color === undefined ? {} : { cl: { rgb: `#${color}` } }),
     ...(fill === undefined ? {} : { bg: { rgb: `#${fill}` } }),
     ...(align === undefined ? {} : { ht: ALIGNS[align] }),
-    ...(vertical === undefined ? {} : { vt: VERTICALS[vertical] }),
     ...(wrap === true ? { tb: WrapStrategy.WRAP } : {}),
     ...(lines === undefined ? {} : { bd: borderOf(lines) }),
     ...(format === undefined ? {} : { n: { pattern: format } }),
   };
 }
 
-function borderOf(lines: NonNullable<FileStyle['lines']>): IBorderData {
+function borderOf(lines: NonNullable<PlainStyle['lines']>): IBorderData {
   const border: IBorderData = {};
   for (const [key, side] of Object.entries(SIDES) as ['t' | 'r' | 'b' | 'l', LineSide][]) {
     const line = lines[side];
@@ -74,7 +96,7 @@ function borderOf(lines: NonNullable<FileStyle['lines']>): IBorderData {
 }
 
 /** A font or size that is the workbook's own is left out. */
-export function toFileStyle(style: IStyleData, font: FileFont): FileStyle {
+export function toFileStyle(style: IStyleData, font: PlainFont): PlainStyle {
   const { ff, fs, cl, bg, bd, n } = style;
   const color = hexColor(cl?.rgb);
   const fill = hexColor(bg?.rgb);
@@ -101,7 +123,7 @@ export function toFileStyle(style: IStyleData, font: FileFont): FileStyle {
   };
 }
 
-function linesOf(border: IStyleData['bd']): FileStyle['lines'] {
+function linesOf(border: IStyleData['bd']): PlainStyle['lines'] {
   const lines = Object.entries(SIDES).flatMap(([key, side]) => {
     const line = border?.[key as keyof typeof SIDES];
     const kind = keyOf(LINES, line?.s);

@@ -1,6 +1,6 @@
 /** Names of ranges as the grid keeps them, among its resources. */
 import type { IResources } from '@univerjs/core';
-import type { FileName } from '../xlsx/file-workbook.ts';
+import type { PlainName } from '../workbook/plain-workbook.ts';
 
 const RESOURCE = 'SHEET_DEFINED_NAME_PLUGIN';
 /** In the place of a sheet's id, for a name known in all of them. */
@@ -18,7 +18,7 @@ const RANGES = /^(?:(?:'(?:[^']|'')+'|[^'!(),=]+)!\$?[A-Z]*\$?\d*(?::\$?[A-Z]*\$
 
 /** @param idOf A sheet's id by its name. */
 export function nameResources(
-  names: readonly FileName[],
+  names: readonly PlainName[],
   idOf: (sheet: string) => string | undefined,
 ): IResources {
   const kept = names.map(({ name, refersTo, sheet }, index): [string, GridName] => {
@@ -36,7 +36,7 @@ export function nameResources(
 export function namesOfResources(
   resources: IResources | undefined,
   nameOf: (id: string) => string | undefined,
-): FileName[] {
+): PlainName[] {
   return Object.values(resourceOf<GridName>(resources, RESOURCE)).map(
     ({ name, formulaOrRefString, localSheetId }) => {
       const sheet = localSheetId === undefined ? undefined : nameOf(localSheetId);

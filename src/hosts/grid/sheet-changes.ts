@@ -11,8 +11,9 @@ import {
 import { absoluteRange, soundRange } from '../../core/cells/cell-range.ts';
 import type { SheetDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice } from '../host.ts';
+import { describedSheet } from '../workbook/described-workbook.ts';
+import { describedGridStyles } from './convert-style.ts';
 import type { GridSheet } from './grid-sheets.ts';
-import { gridStyles } from './grid-style.ts';
 import type { OneChange } from './one-change.ts';
 import type { PaintedDrawing } from './paint-drawings.ts';
 import { placePictures, removePictures } from './place-pictures.ts';
@@ -30,11 +31,12 @@ export function insertSheet(
 ): string {
   const book = grid.book().getWorkbook();
   const id = generateRandomId();
+  const described = describedSheet(sheet, { ours: owner === 'tool' });
   const params = {
     unitId: book.getUnitId(),
     index: book.getSheets().length,
-    sheet: mergeWorksheetSnapshotWithDefault(sheetData(sheet, id, owner)),
-    styles: gridStyles(),
+    sheet: mergeWorksheetSnapshotWithDefault(sheetData(described, id)),
+    styles: describedGridStyles(),
   };
   change.make(
     { id: InsertSheetMutation.id, params },

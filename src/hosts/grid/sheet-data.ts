@@ -1,4 +1,4 @@
-/** One described sheet as the grid holds it. */
+/** One sheet of a plain workbook as the grid holds it. */
 import {
   BooleanNumber,
   CellValueType,
@@ -6,15 +6,13 @@ import {
   type IRange,
   type IWorksheetData,
 } from '@univerjs/core';
-import { soundRange } from '../../core/cells/cell-range.ts';
-import type { CellDescription, SheetDescription } from '../../sheets/grammar/description.ts';
-import { columnPixels, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
-import { rowHeights, STANDARD_POINTS } from '../../sheets/grammar/row-height.ts';
-import type { StyleName } from '../../sheets/grammar/styles.ts';
-import { customDataFor, type SheetOwner } from './sheet-metadata.ts';
+import { POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { STANDARD_POINTS } from '../../sheets/grammar/row-height.ts';
+import type { PlainCell, PlainSheet } from '../workbook/plain-workbook.ts';
+import { toCustomData } from './sheet-metadata.ts';
 
 const PIXELS_PER_POINT = 96 / POINTS_PER_INCH;
-/** Blank rows and columns beyond what is described, for the person to go on in. */
+/** Blank rows and columns beyond what is there, for the person to go on in. */
 const SPARE_ROWS = 200;
 const SPARE_COLUMNS = 8;
 const LEAST_COLUMNS = 26;
@@ -22,94 +20,120 @@ const LEAST_COLUMNS = 26;
 /** A sheet as the grid takes it in: what is left out is the grid's own usual value. */
 export type GridSheetData = Partial<IWorksheetData>;
 
-/** A description that was cleaned and checked. Styles are those of gridStyles. */
-export function sheetData(sheet: SheetDescription, id: string, owner: SheetOwner): GridSheetData {
-  const merges = (sheet.merges ?? []).map(soundRange);
-  const widest = Math.max(
-    sheet.columns.length,
-    ...sheet.rows.map(({ cells }) => cells.length),
-    ...merges.map(({ right }) => right + 1),
-  );
-  const { rows = 0, columns = 0 } = sheet.freeze ?? {};
+/** The sheet without its pictures; its cells' styles go by the names that the workbook gives them. */
+export function sheetData(sheet: PlainSheet, id: string): GridSheetData {
+  const { name, ours, freeze, merges, tables, tabColor = '' } = sheet;
+  const { print, validations, ...rules } = sheet.page;
+  const { bottom, right } = farthest(sheet);
   return {
     id,
-    name: sheet.name,
-    tabColor: '',
-    hidden: BooleanNumber.FALSE,
+    name,
+    tabColor: tabColor === '' ? '' : `#${tabColor}`,
+    hidden: flag(sheet.hidden),
     freeze: {
-      xSplit: columns,
-      ySplit: rows,
-      startRow: rows === 0 ? -1 : rows,
-      startColumn: columns === 0 ? -1 : columns,
+      xSplit: freeze.columns,
+      ySplit: freeze.rows,
+      startRow: freeze.rows === 0 ? -1 : freeze.rows,
+      startColumn: freeze.columns === 0 ? -1 : freeze.columns,
     },
-    rowCount: sheet.rows.length + SPARE_ROWS,
-    columnCount: Math.max(LEAST_COLUMNS, widest + SPARE_COLUMNS),
-    defaultColumnWidth: 73,
+    rowCount: bottom + 1 + SPARE_ROWS,
+    columnCount: Math.max(LEAST_COLUMNS, right + 1 + SPARE_COLUMNS),
+    defaultColumnWidth: sheet.otherPixels,
     defaultRowHeight: STANDARD_POINTS * PIXELS_PER_POINT,
-    mergeData: merges.map(({ top, left, bottom, right }): IRange => ({
-      startRow: top,
-      startColumn: left,
-      endRow: bottom,
-      endColumn: right,
+    mergeData: merges.map((one): IRange => ({
+      startRow: one.top,
+      startColumn: one.left,
+      endRow: one.bottom,
+      endColumn: one.right,
     })),
-    cellData: cells(sheet, merges),
-    rowData: rowData(sheet),
+    cellData: cellData(sheet),
+    rowData: Object.fromEntries(
+      Object.entries(sheet.rows).map(([row, { points, hidden }]) => [
+        row,
+        {
+          ...(points === undefined
+            ? {}
+            : { h: points * PIXELS_PER_POINT, ia: BooleanNumber.FALSE }),
+          ...(hidden === true ? { hd: BooleanNumber.TRUE } : {}),
+        },
+      ]),
+    ),
     columnData: Object.fromEntries(
-      sheet.columns.map(({ width }, column) => [column, { w: columnPixels(width) }]),
+      Object.entries(sheet.columns).map(([column, { pixels, hidden }]) => [
+        column,
+        {
+          ...(pixels === undefined ? {} : { w: pixels }),
+          ...(hidden === true ? { hd: BooleanNumber.TRUE } : {}),
+        },
+      ]),
     ),
     rowHeader: { width: 46 },
     columnHeader: { height: 20 },
-    showGridlines: BooleanNumber.TRUE,
-    rightToLeft: BooleanNumber.FALSE,
-    custom: customDataFor(sheet, owner),
+    showGridlines: flag(sheet.gridLines),
+    rightToLeft: flag(sheet.rightToLeft),
+    custom: toCustomData({
+      owner: ours ? 'tool' : 'person',
+      name,
+      print,
+      tables,
+      validations,
+      ...rules,
+    }),
   };
 }
 
-function rowData(sheet: SheetDescription): IWorksheetData['rowData'] {
-  return Object.fromEntries(
-    Array.from(rowHeights(sheet), ([row, { height }]) => [
-      row,
-      { h: height * PIXELS_PER_POINT, ia: BooleanNumber.FALSE },
-    ]),
-  );
+function flag(is: boolean): BooleanNumber {
+  return is ? BooleanNumber.TRUE : BooleanNumber.FALSE;
 }
 
-function cells(
-  sheet: SheetDescription,
-  merges: readonly ReturnType<typeof soundRange>[],
-): IWorksheetData['cellData'] {
+/** The last row and column, from 0, of which the sheet says anything. */
+function farthest({ cells, columns, merges, freeze }: PlainSheet): {
+  readonly bottom: number;
+  readonly right: number;
+} {
+  const widest = Object.values(cells).map((row) => highest(Object.keys(row).map(Number)));
+  return {
+    bottom: highest([
+      ...Object.keys(cells).map(Number),
+      ...merges.map((one) => one.bottom),
+      freeze.rows,
+    ]),
+    right: highest([
+      ...widest,
+      ...Object.keys(columns).map(Number),
+      ...merges.map((one) => one.right),
+      freeze.columns,
+    ]),
+  };
+}
+
+function highest(numbers: readonly number[]): number {
+  return numbers.reduce((most, one) => Math.max(most, one), -1);
+}
+
+function cellData({ cells }: PlainSheet): IWorksheetData['cellData'] {
   const made: Record<number, Record<number, ICellData>> = {};
-  sheet.rows.forEach(({ cells: row }, r) => {
-    const ofRow: Record<number, ICellData> = {};
-    const count = Math.max(row.length, sheet.columns.length);
-    for (let c = 0; c < count; c++) {
-      const cell = row[c] ?? null;
-      const style = cell === null ? sheet.columns[c]?.style : undefined;
-      if (cell !== null) ofRow[c] = cellData(cell);
-      else if (style !== undefined) ofRow[c] = { s: style };
-    }
-    made[r] = ofRow;
-  });
-  // What a merge hides has its first cell's style, or its border would have gaps.
-  for (const { top, left, bottom, right } of merges) {
-    const style: StyleName = sheet.rows[top]?.cells[left]?.style ?? 'plain';
-    for (let r = top; r <= bottom; r++) {
-      const ofRow = (made[r] ??= {});
-      for (let c = left; c <= right; c++) if (r !== top || c !== left) ofRow[c] = { s: style };
-    }
+  for (const [row, ofRow] of Object.entries(cells)) {
+    made[Number(row)] = Object.fromEntries(
+      Object.entries(ofRow).map(([column, cell]) => [column, gridCell(cell)]),
+    );
   }
   return made;
 }
 
-function cellData({ value, formula, style = 'plain' }: CellDescription): ICellData {
-  const styled = { s: style };
-  if (formula !== undefined) return { ...styled, f: `=${formula}`, ...held(value) };
-  return value === null || value === '' ? styled : { ...styled, ...held(value) };
+function gridCell(cell: PlainCell): ICellData {
+  const { style, formula } = cell;
+  return {
+    ...(style === undefined ? {} : { s: style }),
+    ...(formula === undefined ? {} : { f: `=${formula}` }),
+    ...held(cell),
+  };
 }
 
-function held(value: CellDescription['value']): Pick<ICellData, 'v' | 't'> {
-  if (typeof value === 'string') return { v: value, t: CellValueType.STRING };
+function held({ value, error }: PlainCell): Pick<ICellData, 'v' | 't'> {
   if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  return {};
+  if (typeof value !== 'string') return {};
+  // An error's code as text is told from the error by its type.
+  return error === true ? { v: value } : { v: value, t: CellValueType.STRING };
 }

@@ -3,35 +3,19 @@
  * It goes wherever the sheet goes: through undo, into the browser's storage, into a saved file.
  */
 import type { CustomData } from '@univerjs/core';
-import type {
-  HighlightDescription,
-  PrintDescription,
-  SheetDescription,
-  TableDescription,
-  ValidationDescription,
-} from '../../sheets/grammar/description.ts';
-import type { FileExtras } from '../xlsx/file-workbook.ts';
+import type { TableDescription } from '../../sheets/grammar/description.ts';
+import type { SheetPage } from '../xlsx/sheet-page.ts';
 
 export type SheetOwner = 'person' | 'tool';
 
 /** Under this key among a sheet's custom data. */
 const KEY = 'coveledger';
 
-export interface SheetMetadata {
+export interface SheetMetadata extends SheetPage {
   readonly owner: SheetOwner;
   /** The name it was written under: a sheet of ours that was renamed is the person's. */
   readonly name: string;
-  readonly print: PrintDescription;
   readonly tables: readonly TableDescription[];
-  readonly validations: readonly ValidationDescription[];
-  readonly highlights?: readonly HighlightDescription[];
-  /** Of a sheet that came with a file: page, rules and highlights as they stood there, for saving. */
-  readonly file?: FileExtras;
-}
-
-export function customDataFor(sheet: SheetDescription, owner: SheetOwner): CustomData {
-  const { name, print, tables = [], validations = [], highlights = [] } = sheet;
-  return toCustomData({ owner, name, print, tables, validations, highlights });
 }
 
 export function toCustomData(kept: SheetMetadata): CustomData {

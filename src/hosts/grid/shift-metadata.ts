@@ -1,5 +1,5 @@
 /** What is kept with a sheet, after rows or columns have come or gone in it. */
-import type { FileExtras } from '../xlsx/file-workbook.ts';
+import type { FileExtras } from '../xlsx/sheet-page.ts';
 import { cellName, parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import type { SheetMetadata } from './sheet-metadata.ts';

@@ -4,11 +4,11 @@ import type { CellStyle } from 'hucre/xlsx';
 import { fileColor } from './file-colors.ts';
 import {
   LINE_KINDS,
-  type FileFont,
-  type FileLine,
-  type FileStyle,
+  type PlainFont,
+  type PlainLine,
+  type PlainStyle,
   type LineSide,
-} from './file-workbook.ts';
+} from '../workbook/plain-workbook.ts';
 
 type Border = NonNullable<CellStyle['border']>;
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
@@ -17,31 +17,32 @@ const SIDES = ['top', 'right', 'bottom', 'left'] as const satisfies readonly Lin
 const ALIGNS = ['left', 'center', 'right', 'justify'] as const;
 const VERTICALS = ['top', 'center', 'bottom'] as const;
 
-/** Styles by their place, each kept once. */
+/** Styles by names that none of our own has, each kept once. */
 export interface StyleList {
-  readonly styles: readonly FileStyle[];
-  /** Undefined for a style that has nothing of its own. */
-  readonly add: (style: FileStyle) => number | undefined;
+  readonly styles: Readonly<Record<string, PlainStyle>>;
+  /** What it is called; undefined for a style that has nothing of its own. */
+  readonly add: (style: PlainStyle) => string | undefined;
 }
 
 export function styleList(): StyleList {
-  const styles: FileStyle[] = [];
-  const places = new Map<string, number>();
+  const styles: Record<string, PlainStyle> = {};
+  const names = new Map<string, string>();
   return {
     styles,
     add: (style) => {
       const key = JSON.stringify(style);
       if (key === '{}') return undefined;
-      const known = places.get(key);
+      const known = names.get(key);
       if (known !== undefined) return known;
-      styles.push(style);
-      places.set(key, styles.length - 1);
-      return styles.length - 1;
+      const name = `file-${names.size}`;
+      styles[name] = style;
+      names.set(key, name);
+      return name;
     },
   };
 }
 
-export function styleFromFile(style: CellStyle, theme: readonly string[] | undefined): FileStyle {
+export function styleFromFile(style: CellStyle, theme: readonly string[] | undefined): PlainStyle {
   const { font, alignment, numFmt } = style;
   const color = fileColor(font?.color, theme);
   const fill = fillFromFile(style, theme);
@@ -78,8 +79,8 @@ function fillFromFile(
 function linesFromFile(
   border: Border | undefined,
   theme: readonly string[] | undefined,
-): FileStyle['lines'] {
-  const lines: Mutable<NonNullable<FileStyle['lines']>> = {};
+): PlainStyle['lines'] {
+  const lines: Mutable<NonNullable<PlainStyle['lines']>> = {};
   for (const side of SIDES) {
     const line = border?.[side];
     const kind = LINE_KINDS.find((one) => one === line?.style);
@@ -90,35 +91,46 @@ function linesFromFile(
   return Object.keys(lines).length === 0 ? undefined : lines;
 }
 
-export function styleForFile(style: FileStyle, font: FileFont): CellStyle {
-  const { fill, lines, format } = style;
+export function styleForFile(style: PlainStyle, font: PlainFont): CellStyle {
   return {
     font: {
       name: style.font ?? font.name,
       size: style.size ?? font.size,
-      ...(style.bold === true ? { bold: true } : {}),
-      ...(style.italic === true ? { italic: true } : {}),
-      ...(style.underline === true ? { underline: true } : {}),
-      ...(style.strike === true ? { strikethrough: true } : {}),
-      ...(style.color === undefined ? {} : { color: { rgb: style.color } }),
+      ...ink(style),
     },
     ...alignmentForFile(style),
-    ...(fill === undefined
-      ? {}
-      : {
-          fill: {
-            type: 'pattern',
-            pattern: 'solid',
-            fgColor: { rgb: fill },
-            bgColor: { rgb: fill },
-          },
-        }),
-    ...(lines === undefined ? {} : { border: borderForFile(lines) }),
-    ...(format === undefined ? {} : { numFmt: format }),
+    ...fillAndBorder(style),
+    ...(style.format === undefined ? {} : { numFmt: style.format }),
   };
 }
 
-function alignmentForFile({ align, vertical, wrap }: FileStyle): Pick<CellStyle, 'alignment'> {
+/** What a highlight changes on a cell: Excel takes no font name, size or alignment there. */
+export function highlightForFile(style: PlainStyle): CellStyle {
+  const font = ink(style);
+  return { ...(Object.keys(font).length === 0 ? {} : { font }), ...fillAndBorder(style) };
+}
+
+function ink(style: PlainStyle): NonNullable<CellStyle['font']> {
+  return {
+    ...(style.bold === true ? { bold: true } : {}),
+    ...(style.italic === true ? { italic: true } : {}),
+    ...(style.underline === true ? { underline: true } : {}),
+    ...(style.strike === true ? { strikethrough: true } : {}),
+    ...(style.color === undefined ? {} : { color: { rgb: style.color } }),
+  };
+}
+
+function fillAndBorder({ fill: rgb, lines }: PlainStyle): Pick<CellStyle, 'fill' | 'border'> {
+  return {
+    // Cells show a solid fill's foreground, highlights its background: both are given.
+    ...(rgb === undefined
+      ? {}
+      : { fill: { type: 'pattern', pattern: 'solid', fgColor: { rgb }, bgColor: { rgb } } }),
+    ...(lines === undefined ? {} : { border: borderForFile(lines) }),
+  };
+}
+
+function alignmentForFile({ align, vertical, wrap }: PlainStyle): Pick<CellStyle, 'alignment'> {
   if (align === undefined && vertical === undefined && wrap !== true) return {};
   return {
     alignment: {
@@ -129,10 +141,10 @@ function alignmentForFile({ align, vertical, wrap }: FileStyle): Pick<CellStyle,
   };
 }
 
-function borderForFile(lines: NonNullable<FileStyle['lines']>): Border {
+function borderForFile(lines: NonNullable<PlainStyle['lines']>): Border {
   const border: Border = {};
   for (const side of SIDES) {
-    const line: FileLine | undefined = lines[side];
+    const line: PlainLine | undefined = lines[side];
     if (line !== undefined) border[side] = { style: line.kind, color: { rgb: line.color } };
   }
   return border;

@@ -6,9 +6,15 @@ import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
 import { serialOf } from './date-serial.ts';
 import { fileColor } from './file-colors.ts';
-import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
+import { callsOurs, formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
 import { styleFromFile } from './file-styles.ts';
-import type { FileCell, FileExtras, FileStyle, FileSheet } from './file-workbook.ts';
+import {
+  STANDARD_PIXELS,
+  type PlainCell,
+  type PlainSheet,
+  type PlainStyle,
+} from '../workbook/plain-workbook.ts';
+import { pageFromFile, type FileExtras } from './sheet-page.ts';
 import { sharedFormulas } from './shared-formulas.ts';
 import { withoutTables, type KnownTables } from '../formulas/table-references.ts';
 
@@ -16,7 +22,7 @@ import { withoutTables, type KnownTables } from '../formulas/table-references.ts
 export interface SheetReading {
   readonly theme: readonly string[] | undefined;
   readonly date1904: boolean;
-  readonly placeOfStyle: (style: FileStyle) => number | undefined;
+  readonly styleName: (style: PlainStyle) => string | undefined;
   readonly tables: KnownTables;
   /** Names of the sheets made here. */
   readonly ours: ReadonlySet<string>;
@@ -26,7 +32,7 @@ export interface SheetReading {
   readonly tableColumns: string[];
 }
 
-export function readFileSheet(sheet: Sheet, reading: SheetReading): FileSheet {
+export function readFileSheet(sheet: Sheet, reading: SheetReading): PlainSheet {
   const tabColor = fileColor(sheet.view?.tabColor, reading.theme);
   return {
     name: sheet.name,
@@ -43,6 +49,7 @@ export function readFileSheet(sheet: Sheet, reading: SheetReading): FileSheet {
         },
       ]),
     ),
+    otherPixels: STANDARD_PIXELS,
     rows: Object.fromEntries(
       [...(sheet.rowDefs ?? [])]
         .filter(([row]) => row < MOST_GRID_ROWS)
@@ -73,7 +80,7 @@ export function readFileSheet(sheet: Sheet, reading: SheetReading): FileSheet {
       if (bottom <= where.top) return [];
       return [{ name: displayName ?? name, range: rangeName({ ...where, bottom }) }];
     }),
-    extras: extrasOf(sheet),
+    page: pageFromFile(extrasOf(sheet)),
     pictures: [],
   };
 }
@@ -89,18 +96,18 @@ function extrasOf(sheet: Sheet): FileExtras {
   return Object.fromEntries(Object.entries(all).filter(([, one]) => one !== undefined));
 }
 
-function readCells(sheet: Sheet, reading: SheetReading): FileSheet['cells'] {
-  const placeOf = stylePlaces(reading);
+function readCells(sheet: Sheet, reading: SheetReading): PlainSheet['cells'] {
+  const nameOf = styleNames(reading);
   const shared = sharedFormulas(sheet);
   const spilled = spilledCells(sheet);
-  const made: Record<number, Record<number, FileCell>> = {};
+  const made: Record<number, Record<number, PlainCell>> = {};
   sheet.rows.slice(0, MOST_GRID_ROWS).forEach((values, r) => {
-    const row: Record<number, FileCell> = {};
+    const row: Record<number, PlainCell> = {};
     values.slice(0, MOST_GRID_COLUMNS).forEach((value, c) => {
       const key = `${r},${c}`;
       const details = sheet.cells?.get(key);
       if (details === undefined && (value === null || value === '')) return;
-      const place = details?.style === undefined ? undefined : placeOf(details.style);
+      const style = details?.style === undefined ? undefined : nameOf(details.style);
       const content = spilled.has(key)
         ? { value: null }
         : contentOf(
@@ -110,8 +117,8 @@ function readCells(sheet: Sheet, reading: SheetReading): FileSheet['cells'] {
             { sheet: sheet.name, row: r, column: c },
             reading,
           );
-      if (content.value === null && content.formula === undefined && place === undefined) return;
-      row[c] = place === undefined ? content : { ...content, style: place };
+      if (content.value === null && content.formula === undefined && style === undefined) return;
+      row[c] = style === undefined ? content : { ...content, style };
     });
     if (Object.keys(row).length > 0) made[r] = row;
   });
@@ -124,7 +131,7 @@ function contentOf(
   sharedFormula: string | undefined,
   where: { readonly sheet: string; readonly row: number; readonly column: number },
   reading: SheetReading,
-): FileCell {
+): PlainCell {
   const held = value instanceof Date ? serialOf(value) : value === '' ? null : value;
   const error = details?.type === 'error' ? { error: true } : {};
   const stored = sharedFormula ?? details?.formula;
@@ -137,9 +144,10 @@ function contentOf(
   if (namedColumns)
     reading.tableColumns.push(`${where.sheet}!${cellName(where.row, where.column)}`);
   const spill = details?.formulaType === 'array' ? details.formulaRef : undefined;
+  // Those that call our functions, or have an error, come without a value: they are worked out at once.
+  const anew = details?.type === 'error' || callsOurs(formula);
   return {
-    value: held,
-    ...error,
+    value: anew ? null : held,
     formula,
     ...(spill === undefined ? {} : { spill }),
   };
@@ -162,12 +170,9 @@ function spilledCells(sheet: Sheet): ReadonlySet<string> {
 }
 
 /** The library makes a style anew for each cell, of parts that stay the same. */
-function stylePlaces({
-  theme,
-  placeOfStyle,
-}: SheetReading): (style: CellStyle) => number | undefined {
+function styleNames({ theme, styleName }: SheetReading): (style: CellStyle) => string | undefined {
   const numbers = new Map<object, number>();
-  const places = new Map<string, number | undefined>();
+  const names = new Map<string, string | undefined>();
   const number = (part: object | undefined): number => {
     if (part === undefined) return 0;
     const known = numbers.get(part) ?? numbers.size + 1;
@@ -177,7 +182,7 @@ function stylePlaces({
   return (style) => {
     const { font, fill, border, alignment, numFmt = '' } = style;
     const key = `${[font, fill, border, alignment].map(number).join()},${numFmt}`;
-    if (!places.has(key)) places.set(key, placeOfStyle(styleFromFile(style, theme)));
-    return places.get(key);
+    if (!names.has(key)) names.set(key, styleName(styleFromFile(style, theme)));
+    return names.get(key);
   };
 }

@@ -17,7 +17,7 @@ import { formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.t
 import { withoutTables, type KnownTables } from '../formulas/table-references.ts';
 import { knownTables } from './known-tables.ts';
 import { styleList } from './file-styles.ts';
-import type { FileName, FileSheet, FileWorkbook } from './file-workbook.ts';
+import type { PlainName, PlainSheet, PlainWorkbook } from '../workbook/plain-workbook.ts';
 import { openWorkbook, partsOf } from './open-workbook.ts';
 import { MADE } from '../made-mark.ts';
 
@@ -26,7 +26,7 @@ const BYTES_PER_MB = 1_000_000;
 const LOOKED_AT = `A1:${columnLetters(MOST_GRID_COLUMNS)}${MOST_GRID_ROWS + 1}`;
 
 export interface ReadFile {
-  readonly workbook: FileWorkbook;
+  readonly workbook: PlainWorkbook;
   /** What was left out, or stands differently. */
   readonly cautions: readonly Caution[];
 }
@@ -72,7 +72,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
   const reading: SheetReading = {
     theme: opened.themeColors,
     date1904: opened.dateSystem === '1904',
-    placeOfStyle: list.add,
+    styleName: list.add,
     tables: knownTables(opened.sheets),
     ours: marked(opened),
     otherWorkbooks: [],
@@ -80,7 +80,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
   };
   const sheets = opened.sheets.map((sheet) => readFileSheet(sheet, reading));
   const { name = STANDARD_FONT.name, size = STANDARD_FONT.size } = opened.defaultFont ?? {};
-  const workbook: FileWorkbook = {
+  const workbook: PlainWorkbook = {
     title: opened.properties?.title ?? '',
     font: { name, size },
     styles: list.styles,
@@ -104,7 +104,7 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
   ];
   return { workbook, cautions };
 
-  function hasDates({ cells }: FileSheet): boolean {
+  function hasDates({ cells }: PlainSheet): boolean {
     return Object.values(cells).some((row) =>
       Object.values(row).some(({ style, value }) => {
         const format = style === undefined ? '' : (list.styles[style]?.format ?? '');
@@ -128,9 +128,9 @@ function marked({ namedRanges = [] }: Workbook): ReadonlySet<string> {
 /** Names that begin with _xlnm. are a program's own, as is our mark. */
 function namesOf(
   { namedRanges = [] }: Workbook,
-  sheets: readonly FileSheet[],
+  sheets: readonly PlainSheet[],
   tables: KnownTables,
-): FileName[] {
+): PlainName[] {
   const there = new Set(sheets.map(({ name }) => name));
   return namedRanges
     .filter(

@@ -2,16 +2,13 @@
  * Drawings as pictures in a workbook. The library stretches a picture from cell to cell, so that its
  * size would follow the columns; its anchors are rewritten to say the picture's own size.
  */
-import type { WriteSheet } from 'hucre/xlsx';
-
 import type { Drawing } from '../../drawings/drawing.ts';
 import { soundRange } from '../../core/cells/cell-range.ts';
-import type { PlacedDrawing, SheetDescription } from '../../sheets/grammar/description.ts';
+import type { PlacedDrawing } from '../../sheets/grammar/description.ts';
+import type { PlainPicture } from '../workbook/plain-workbook.ts';
 
 /** A drawing as the bytes of a PNG, at least 300 dots to the inch. */
 export type Paint = (drawing: Drawing) => Promise<Uint8Array>;
-
-type XlsxImage = NonNullable<WriteSheet['images']>[number];
 
 /** ECMA-376 part 1, 20.1.2.1: English Metric Units to the millimetre; and to a pixel of 96 dpi. */
 const EMU_PER_MM = 36_000;
@@ -23,11 +20,11 @@ const PNG = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 const PAINTED_AT_ONCE = 4;
 
 /** @throws RangeError where `paint` gives no PNG (a bug of the caller's). */
-export async function pictures(
-  { drawings = [] }: SheetDescription,
+export async function paintPictures(
+  drawings: readonly PlacedDrawing[],
   paint: Paint,
-): Promise<XlsxImage[]> {
-  const painted: XlsxImage[] = [];
+): Promise<PlainPicture[]> {
+  const painted: PlainPicture[] = [];
   const rest = drawings.entries();
   const paintSome = async (): Promise<void> => {
     for (const [index, placed] of rest) painted[index] = await picture(placed, paint);
@@ -36,21 +33,20 @@ export async function pictures(
   return painted;
 }
 
-async function picture({ at, drawing }: PlacedDrawing, paint: Paint): Promise<XlsxImage> {
-  const data = await paint(drawing);
-  if (!PNG.every((byte, index) => data[index] === byte)) {
+async function picture({ at, drawing }: PlacedDrawing, paint: Paint): Promise<PlainPicture> {
+  const png = await paint(drawing);
+  if (!PNG.every((byte, index) => png[index] === byte)) {
     throw new RangeError(`The drawing "${drawing.title}" was painted as no PNG.`);
   }
   const { top, left } = soundRange(at);
   return {
-    data,
-    type: 'png',
-    // The library wants an end, of which nothing is left when the anchors are rewritten.
-    anchor: { from: { row: top, col: left }, to: { row: top + 1, col: left + 1 } },
+    png,
+    row: top,
+    column: left,
     width: (drawing.width * EMU_PER_MM) / EMU_PER_PIXEL,
     height: (drawing.height * EMU_PER_MM) / EMU_PER_PIXEL,
     title: drawing.title,
-    altText: drawing.alt,
+    alt: drawing.alt,
   };
 }
 

@@ -1,11 +1,11 @@
 /** How a printed cell is styled. */
-import type { FileLine, LineSide } from '../../hosts/xlsx/file-workbook.ts';
+import type { PlainLine, LineSide } from '../../hosts/workbook/plain-workbook.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 import { make } from '../shell/element.ts';
 import type { PrintedCell } from './printed-sheet.ts';
 
 /** Of lines as they are drawn on paper; dashes and dots of all kinds are one. */
-const LINES: Readonly<Partial<Record<FileLine['kind'], string>>> = {
+const LINES: Readonly<Partial<Record<PlainLine['kind'], string>>> = {
   thin: '0.75pt solid',
   hair: '0.25pt solid',
   double: '2.25pt double',
@@ -32,7 +32,7 @@ export function styleCell(
   if (fill !== undefined) style.backgroundColor = `#${fill}`;
   style.textAlign = align ?? (isNumber ? 'right' : 'left');
   style.verticalAlign = vertical === 'center' ? 'middle' : (vertical ?? 'bottom');
-  for (const [side, line] of Object.entries(lines ?? {}) as [LineSide, FileLine][]) {
+  for (const [side, line] of Object.entries(lines ?? {}) as [LineSide, PlainLine][]) {
     style.setProperty(`border-${side}`, `${LINES[line.kind] ?? OTHER_LINE} #${line.color}`);
   }
   if (text === '') return;

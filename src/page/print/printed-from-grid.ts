@@ -4,7 +4,7 @@ import { readCustomData } from '../../hosts/grid/sheet-metadata.ts';
 import { toFileStyle } from '../../hosts/grid/convert-style.ts';
 import type { Grid } from '../../hosts/grid/grid.ts';
 import { gridPictures } from '../../hosts/grid/to-file/grid-pictures.ts';
-import type { FileStyle } from '../../hosts/xlsx/file-workbook.ts';
+import type { PlainStyle } from '../../hosts/workbook/plain-workbook.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import { POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
@@ -35,7 +35,7 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
   );
   const shown =
     rows === 0 ? [] : sheet.getRange(0, 0, rows, Math.max(columns, 1)).getDisplayValues();
-  const styles = new Map<string, FileStyle>();
+  const styles = new Map<string, PlainStyle>();
   const cell = (row: number, column: number): PrintedCell | null => {
     const text = shown[row]?.[column] ?? '';
     const style = worksheet.getComposedCellStyle(row, column);

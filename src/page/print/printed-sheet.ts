@@ -1,7 +1,7 @@
 /** A sheet as it is to be printed: sizes in points, texts as they are shown, pictures at their true size. */
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
-import type { FileStyle } from '../../hosts/xlsx/file-workbook.ts';
+import type { PlainStyle } from '../../hosts/workbook/plain-workbook.ts';
 
 export interface PrintedSheet {
   readonly name: string;
@@ -21,7 +21,7 @@ export interface PrintedRow {
 
 export interface PrintedCell {
   readonly text: string;
-  readonly style: FileStyle;
+  readonly style: PlainStyle;
   /** Numbers stand at the right where nothing else is said. */
   readonly isNumber: boolean;
 }

@@ -4,10 +4,21 @@ import { cleanText } from '../../../sheets/grammar/check/clean-text.ts';
 import { columnPixels } from '../../../sheets/grammar/page-size.ts';
 import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { readRecords } from '../../csv/csv-records.ts';
+import { pageFromFile } from '../../xlsx/sheet-page.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../../tables/limits.ts';
-import type { FileCell, FileSheet, FileWorkbook } from '../../xlsx/file-workbook.ts';
+import {
+  STANDARD_PIXELS,
+  type PlainCell,
+  type PlainSheet,
+  type PlainWorkbook,
+} from '../../workbook/plain-workbook.ts';
 import { plainNumber } from '../paste/plain-number.ts';
 
+/** By names that none of our own styles has. */
+const STYLES = {
+  'file-text': { format: '@' },
+  'file-lines': { format: '@', wrap: true },
+} as const satisfies PlainWorkbook['styles'];
 const LONGEST_SHEET_NAME = 31;
 /** In characters. */
 const [NARROWEST, WIDEST] = [9, 40];
@@ -19,8 +30,8 @@ const [NARROWEST, WIDEST] = [9, 40];
  * @returns The workbook, its sheet named as the file; or one fault: file.too-large, file.not-text,
  *   file.not-csv, grid.too-many-rows, grid.no-sheet.
  */
-export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWorkbook> {
-  const cells: Record<number, Record<number, FileCell>> = {};
+export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<PlainWorkbook> {
+  const cells: Record<number, Record<number, PlainCell>> = {};
   const widths: number[] = [];
   let rows = 0;
   let last = -1;
@@ -30,7 +41,7 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWo
       if (texts.some((text) => text.trim() !== '')) last = row;
       return;
     }
-    const ofRow: Record<number, FileCell> = {};
+    const ofRow: Record<number, PlainCell> = {};
     texts.slice(0, MOST_GRID_COLUMNS).forEach((text, column) => {
       if (text === '') return;
       ofRow[column] = cellOf(text);
@@ -46,7 +57,7 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWo
     return failed(fault('grid.too-many-rows', fileName, last + 1, { limit: MOST_GRID_ROWS }));
   }
   const name = sheetName(fileName);
-  const sheet: FileSheet = {
+  const sheet: PlainSheet = {
     name,
     hidden: false,
     ours: false,
@@ -57,25 +68,25 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<FileWo
         { pixels: columnPixels(widths[column] ?? NARROWEST) },
       ]),
     ),
+    otherPixels: STANDARD_PIXELS,
     rows: {},
     merges: [],
     freeze: { rows: 0, columns: 0 },
     gridLines: true,
     rightToLeft: false,
     tables: [],
-    extras: {},
+    page: pageFromFile({}),
     pictures: [],
   };
-  const styles = [{ format: '@' }, { format: '@', wrap: true }];
-  return ok({ title: name, font: STANDARD_FONT, styles, sheets: [sheet], names: [] });
+  return ok({ title: name, font: STANDARD_FONT, styles: STYLES, sheets: [sheet], names: [] });
 }
 
 /** Text gets the format for text, or it would be taken for something else when it is next typed over. */
-function cellOf(typed: string): FileCell {
+function cellOf(typed: string): PlainCell {
   const number = plainNumber(typed);
   if (number !== null) return { value: number };
   const value = cleanText(typed);
-  return { value, style: value.includes('\n') ? 1 : 0 };
+  return { value, style: value.includes('\n') ? 'file-lines' : 'file-text' };
 }
 
 /** The file's name without what a sheet's can't hold. */

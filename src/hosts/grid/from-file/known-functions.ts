@@ -17,7 +17,7 @@ import {
   functionUniver,
   functionWeb,
 } from '@univerjs/engine-formula';
-import type { FileWorkbook } from '../../xlsx/file-workbook.ts';
+import type { PlainWorkbook } from '../../workbook/plain-workbook.ts';
 import { callsOurs, functionsOf } from '../../formulas/file-formulas.ts';
 import { cellName } from '../../../core/cells/cell-range.ts';
 
@@ -50,7 +50,7 @@ export interface UnknownFunctions {
 }
 
 /** Null where the grid knows every function of every formula. */
-export function unknownFunctions({ sheets }: FileWorkbook): UnknownFunctions | null {
+export function unknownFunctions({ sheets }: PlainWorkbook): UnknownFunctions | null {
   const names = new Set<string>();
   let first: string | null = null;
   for (const sheet of sheets) {

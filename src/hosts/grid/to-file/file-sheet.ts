@@ -11,22 +11,22 @@ import {
 } from '@univerjs/core';
 import { cellName } from '../../../core/cells/cell-range.ts';
 import { POINTS_PER_INCH } from '../../../sheets/grammar/page-size.ts';
-import { describedExtras } from '../../xlsx/file-extras.ts';
-import type {
-  FileCell,
-  FileColumn,
-  FilePicture,
-  FileRow,
-  FileSheet,
-} from '../../xlsx/file-workbook.ts';
+import { pageFromFile } from '../../xlsx/sheet-page.ts';
+import {
+  STANDARD_PIXELS,
+  type PlainCell,
+  type PlainColumn,
+  type PlainPicture,
+  type PlainRow,
+  type PlainSheet,
+} from '../../workbook/plain-workbook.ts';
+import { callsOurs, reckonsWithRanges } from '../../formulas/file-formulas.ts';
 import { shiftFormula } from '../../formulas/shift-formula.ts';
 import { readCustomData } from '../sheet-metadata.ts';
 import { hexColor } from '../convert-style.ts';
 import { cellText } from './cell-text.ts';
 
 const POINTS_PER_PIXEL = POINTS_PER_INCH / 96;
-/** What a file's column has that says nothing of its width (ECMA-376 part 1, 18.3.1.81). */
-const STANDARD_PIXELS = 64;
 const STANDARD_ROW_PIXELS = 20;
 const ERROR = /^#[A-Z/0-9]+[!?]?$/u;
 
@@ -34,9 +34,9 @@ const ERROR = /^#[A-Z/0-9]+[!?]?$/u;
 export interface SheetParts {
   readonly spillRanges: Matrix<IRange>;
   readonly spillCells: Matrix<ICellData>;
-  readonly pictures: readonly FilePicture[];
-  /** The place of a cell's style, from the styles that apply to it, the first the farthest. */
-  readonly placeOfStyle: (styles: readonly Nullable<IStyleData | string>[]) => number | undefined;
+  readonly pictures: readonly PlainPicture[];
+  /** What a cell's style is called, from the styles that apply to it, the first the farthest. */
+  readonly styleName: (styles: readonly Nullable<IStyleData | string>[]) => string | undefined;
 }
 
 type Matrix<T> = Nullable<
@@ -44,19 +44,18 @@ type Matrix<T> = Nullable<
 >;
 type SheetData = Partial<IWorksheetData>;
 
-export function fileSheet(data: SheetData, parts: SheetParts): FileSheet {
+export function fileSheet(data: SheetData, parts: SheetParts): PlainSheet {
   const { name = '', freeze, mergeData = [], custom } = data;
   const kept = readCustomData(custom);
   const tabColor = hexColor(data.tabColor);
   const cells = fileCells(data, parts);
-  const described =
-    kept === undefined ? {} : describedExtras({ ...kept, highlights: kept.highlights ?? [] });
   return {
     name,
     hidden: data.hidden === BooleanNumber.TRUE,
     ours: kept?.owner === 'tool' && kept.name === name,
     cells,
     columns: fileColumns(data, cells),
+    otherPixels: data.defaultColumnWidth ?? STANDARD_PIXELS,
     rows: fileRows(data),
     merges: mergeData.map(({ startRow, startColumn, endRow, endColumn }) => ({
       top: startRow,
@@ -69,19 +68,19 @@ export function fileSheet(data: SheetData, parts: SheetParts): FileSheet {
     rightToLeft: data.rightToLeft === BooleanNumber.TRUE,
     ...(tabColor === undefined ? {} : { tabColor }),
     tables: kept?.tables ?? [],
-    extras: kept?.file ?? described,
+    page: kept ?? pageFromFile({}),
     pictures: parts.pictures,
   };
 }
 
-function fileColumns(data: SheetData, cells: FileSheet['cells']): Record<number, FileColumn> {
+function fileColumns(data: SheetData, cells: PlainSheet['cells']): Record<number, PlainColumn> {
   const { columnData = {}, defaultColumnWidth = STANDARD_PIXELS } = data;
   const used = Object.values(cells).map((row) => Math.max(...Object.keys(row).map(Number)));
   const widest = [...used, ...Object.keys(columnData).map(Number)].reduce(
     (most, one) => Math.max(most, one),
     -1,
   );
-  const columns: Record<number, FileColumn> = {};
+  const columns: Record<number, PlainColumn> = {};
   for (let column = 0; column <= widest; column++) {
     const { w, hd } = columnData[column] ?? {};
     const said = w !== undefined || defaultColumnWidth !== STANDARD_PIXELS;
@@ -94,8 +93,8 @@ function fileColumns(data: SheetData, cells: FileSheet['cells']): Record<number,
 }
 
 /** A row that the grid fits to its text is left to the program that opens the file, unless it is higher. */
-function fileRows({ rowData = {} }: SheetData): Record<number, FileRow> {
-  const rows: Record<number, FileRow> = {};
+function fileRows({ rowData = {} }: SheetData): Record<number, PlainRow> {
+  const rows: Record<number, PlainRow> = {};
   const given: Readonly<Record<number, Partial<IRowData>>> = rowData;
   for (const [row, { h, ah, ia, hd }] of Object.entries(given)) {
     const fitted = ia === BooleanNumber.TRUE || h === undefined;
@@ -111,11 +110,11 @@ function fileRows({ rowData = {} }: SheetData): Record<number, FileRow> {
   return rows;
 }
 
-function fileCells(data: SheetData, parts: SheetParts): FileSheet['cells'] {
+function fileCells(data: SheetData, parts: SheetParts): PlainSheet['cells'] {
   const { cellData = {}, rowData = {}, columnData = {}, defaultStyle } = data;
   const shared = sharedFormulas(cellData);
-  const made: Record<number, Record<number, FileCell>> = {};
-  const put = (row: number, column: number, cell: FileCell): void => {
+  const made: Record<number, Record<number, PlainCell>> = {};
+  const put = (row: number, column: number, cell: PlainCell): void => {
     (made[row] ??= {})[column] = cell;
   };
   forEachCell(cellData, (row, column, cell) => {
@@ -124,13 +123,8 @@ function fileCells(data: SheetData, parts: SheetParts): FileSheet['cells'] {
     const content =
       formula === undefined && spilled !== undefined && spilled !== null && isBlank(cell)
         ? fileCell(spilled)
-        : fileCell(cell, formula, parts.spillRanges?.[row]?.[column]);
-    const style = parts.placeOfStyle([
-      defaultStyle,
-      rowData[row]?.s,
-      columnData[column]?.s,
-      cell.s,
-    ]);
+        : fileCell(cell, formula, spillOf(formula, row, column, parts));
+    const style = parts.styleName([defaultStyle, rowData[row]?.s, columnData[column]?.s, cell.s]);
     if (content.value === null && content.formula === undefined && style === undefined) return;
     put(row, column, style === undefined ? content : { ...content, style });
   });
@@ -140,7 +134,7 @@ function fileCells(data: SheetData, parts: SheetParts): FileSheet['cells'] {
   return made;
 }
 
-function fileCell(cell: ICellData, formula?: string, range?: Nullable<IRange>): FileCell {
+function fileCell(cell: ICellData, formula?: string, spill?: string): PlainCell {
   const value = valueOf(cell);
   const looksSo = typeof value === 'string' && ERROR.test(value);
   const error = looksSo && (formula !== undefined || cell.t === undefined || cell.t === null);
@@ -148,15 +142,27 @@ function fileCell(cell: ICellData, formula?: string, range?: Nullable<IRange>): 
     value,
     ...(error ? { error } : {}),
     ...(formula === undefined ? {} : { formula }),
-    ...(range === undefined || range === null || formula === undefined
-      ? {}
-      : {
-          spill: `${cellName(range.startRow, range.startColumn)}:${cellName(range.endRow, range.endColumn)}`,
-        }),
+    ...(spill === undefined ? {} : { spill }),
   };
 }
 
-function valueOf({ v, t, p }: ICellData): FileCell['value'] {
+/** A spreadsheet that takes one cell of each range must be told of a formula that may take them whole. */
+function spillOf(
+  formula: string | undefined,
+  row: number,
+  column: number,
+  { spillRanges }: SheetParts,
+): string | undefined {
+  if (formula === undefined) return undefined;
+  const range = spillRanges?.[row]?.[column];
+  if (range !== undefined && range !== null) {
+    const last = cellName(range.endRow, range.endColumn);
+    return `${cellName(range.startRow, range.startColumn)}:${last}`;
+  }
+  return callsOurs(formula) || reckonsWithRanges(formula) ? cellName(row, column) : undefined;
+}
+
+function valueOf({ v, t, p }: ICellData): PlainCell['value'] {
   if (p !== undefined && p !== null) return cellText(p);
   if (v === undefined || v === null || v === '') return null;
   if (t === CellValueType.BOOLEAN) return v === true || v === 1 || v === '1' || v === 'TRUE';

@@ -1,6 +1,6 @@
 /** Pictures on the grid's sheets as a file takes them. */
 import type { IResources } from '@univerjs/core';
-import type { FilePicture } from '../../xlsx/file-workbook.ts';
+import type { PlainPicture } from '../../workbook/plain-workbook.ts';
 import { resourceOf } from '../defined-names.ts';
 
 const RESOURCE = 'SHEET_DRAWING_PLUGIN';
@@ -25,7 +25,7 @@ interface SheetPictures {
 /** PNGs of each sheet by its id, the lowest first; what is no PNG in the workbook itself is left out. */
 export function gridPictures(
   resources: IResources | undefined,
-): ReadonlyMap<string, FilePicture[]> {
+): ReadonlyMap<string, PlainPicture[]> {
   const all = resourceOf<SheetPictures>(resources, RESOURCE);
   return new Map(
     Object.entries(all).map(([sheet, { data = {}, order = Object.keys(data) }]) => [
@@ -35,7 +35,7 @@ export function gridPictures(
   );
 }
 
-function picture(one: GridPicture | undefined): FilePicture[] {
+function picture(one: GridPicture | undefined): PlainPicture[] {
   const { source = '', title = '', description = '', transform, sheetTransform } = one ?? {};
   const { width = 0, height = 0 } = transform ?? {};
   if (sheetTransform === undefined || !source.startsWith(PNG) || width <= 0 || height <= 0)

@@ -2,13 +2,14 @@
 import type { IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { styleList } from '../../xlsx/file-styles.ts';
-import type { FileFont } from '../../xlsx/file-workbook.ts';
-import { writeFileWorkbook } from '../../xlsx/write-file-workbook.ts';
+import type { PlainFont } from '../../workbook/plain-workbook.ts';
+import { writePlainWorkbook } from '../../xlsx/write-plain-workbook.ts';
 import { namesOfResources } from '../defined-names.ts';
 import { toFileStyle } from '../convert-style.ts';
 import { fileSheet } from './file-sheet.ts';
 import { gridPictures } from './grid-pictures.ts';
 import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
+import { withSoundTables } from './sound-tables.ts';
 
 type Styles = IWorkbookData['styles'];
 type Style = Nullable<IStyleData | string>;
@@ -30,33 +31,35 @@ export function gridToFile(
   const pictures = gridPictures(resources);
   const font = fontOf(data);
   const list = styleList();
-  const places = new Map<string, number | undefined>();
-  const placeOfStyle = (given: readonly Style[]): number | undefined => {
+  const names = new Map<string, string | undefined>();
+  const styleName = (given: readonly Style[]): string | undefined => {
     const key = given.map(styleKey).join('\n');
-    if (!places.has(key)) {
+    if (!names.has(key)) {
       const style = Object.assign({}, ...given.map((one) => styleOf(one, styles))) as IStyleData;
-      places.set(key, list.add(toFileStyle(style, font)));
+      names.set(key, list.add(toFileStyle(style, font)));
     }
-    return places.get(key);
+    return names.get(key);
   };
-  return writeFileWorkbook({
+  return writePlainWorkbook({
     title: name,
     font,
     styles: list.styles,
-    sheets: sheetOrder.map((id) =>
-      fileSheet(sheets[id] as Partial<IWorksheetData>, {
-        spillRanges: spills.ranges[id],
-        spillCells: spills.cells[id],
-        pictures: pictures.get(id) ?? [],
-        placeOfStyle,
-      }),
+    sheets: withSoundTables(
+      sheetOrder.map((id) =>
+        fileSheet(sheets[id] as Partial<IWorksheetData>, {
+          spillRanges: spills.ranges[id],
+          spillCells: spills.cells[id],
+          pictures: pictures.get(id) ?? [],
+          styleName,
+        }),
+      ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
   });
 }
 
 /** The one that cells without a style have: what came with the file, else that of our own sheets. */
-function fontOf({ sheetOrder, sheets, styles }: IWorkbookData): FileFont {
+function fontOf({ sheetOrder, sheets, styles }: IWorkbookData): PlainFont {
   const first = styleOf(sheets[sheetOrder[0] ?? '']?.defaultStyle, styles);
   return { name: first.ff ?? STANDARD_FONT.name, size: first.fs ?? STANDARD_FONT.size };
 }

@@ -1,36 +1,36 @@
-/** Page, rules and highlights of a described sheet as a file has them, and back as far as they say the same. */
+/**
+ * How a sheet prints, what may be typed into it, and what is highlighted: in our own words, which
+ * descriptions and the grid have, and as a file has it.
+ */
+import type { Sheet } from 'hucre/xlsx';
+
 import type {
   HighlightDescription,
   PrintDescription,
   ValidationDescription,
 } from '../../sheets/grammar/description.ts';
-import type { FileExtras } from './file-workbook.ts';
-import { xlsxHighlights, xlsxPage, xlsxValidation } from './xlsx-sheet.ts';
 
-export interface DescribedExtras {
+export interface SheetPage {
   readonly print: PrintDescription;
   readonly validations: readonly ValidationDescription[];
-  readonly highlights: readonly HighlightDescription[];
+  /** Of a sheet that was described. */
+  readonly highlights?: readonly HighlightDescription[];
+  /** Of a sheet that came with a file: all of it as it stood there, for saving. */
+  readonly file?: FileExtras;
 }
 
-export function describedExtras({ print, validations, highlights }: DescribedExtras): FileExtras {
-  const { pageSetup, ...page } = xlsxPage(print);
-  const [first, last] = print.titleRows ?? [];
-  return {
-    ...page,
-    pageSetup: {
-      ...pageSetup,
-      ...(first === undefined || last === undefined
-        ? {}
-        : { printTitlesRow: `$${first}:$${last}` }),
-    },
-    dataValidations: validations.map(xlsxValidation),
-    conditionalRules: xlsxHighlights(highlights),
-  };
+/** Nothing but whoever reads and writes files looks in. */
+export type FileExtras = Pick<
+  Sheet,
+  'dataValidations' | 'conditionalRules' | 'pageSetup' | 'headerFooter' | 'rowBreaks' | 'colBreaks'
+>;
+
+export function pageFromFile(file: FileExtras): SheetPage {
+  return { print: printOf(file), validations: validationsOf(file), file };
 }
 
-/** How a sheet from a file prints, in our own few words: letter where it says no paper that we know. */
-export function printOf({
+/** In our own few words: letter where it says no paper that we know. */
+function printOf({
   pageSetup = {},
   headerFooter = {},
   rowBreaks = [],
@@ -47,8 +47,8 @@ export function printOf({
   };
 }
 
-/** The validations that our descriptions know, for a sheet that shows what may be typed. */
-export function validationsOf({ dataValidations = [] }: FileExtras): ValidationDescription[] {
+/** Those that our descriptions know, for a sheet that shows what may be typed. */
+function validationsOf({ dataValidations = [] }: FileExtras): ValidationDescription[] {
   return dataValidations.flatMap((one): ValidationDescription[] => {
     const allow = allowedBy(one);
     if (allow === null || /\s/u.test(one.range)) return [];

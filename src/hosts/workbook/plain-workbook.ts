@@ -1,47 +1,53 @@
 /**
- * Any workbook as a file holds it, as plain data: what the grid opens and saves. Our own sheets are
- * described (sheets/description.ts); a person's can hold more styles than ours.
+ * Any workbook as plain data: what is described becomes one, and so does a person's file or grid, which
+ * can hold more styles than ours. From it alone the grid is filled and .xlsx files are written.
  */
-import type { Sheet } from 'hucre/xlsx';
-
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { TableDescription } from '../../sheets/grammar/description.ts';
+import type { SheetPage } from '../xlsx/sheet-page.ts';
 
-export interface FileWorkbook {
+/** Width of a column of which a file says nothing (ECMA-376 part 1, 18.3.1.81). */
+export const STANDARD_PIXELS = 64;
+
+export interface PlainWorkbook {
   readonly title: string;
   /** Of cells without a style of their own. */
-  readonly font: FileFont;
-  /** Cells name theirs by its place in here. */
-  readonly styles: readonly FileStyle[];
-  readonly sheets: readonly FileSheet[];
-  readonly names: readonly FileName[];
+  readonly font: PlainFont;
+  /** By the names that cells call them. */
+  readonly styles: Readonly<Record<string, PlainStyle>>;
+  readonly sheets: readonly PlainSheet[];
+  readonly names: readonly PlainName[];
+  /** What its file says of itself besides the title. */
+  readonly properties?: Readonly<Record<string, number>>;
 }
 
-export interface FileFont {
+export interface PlainFont {
   readonly name: string;
   /** Points. */
   readonly size: number;
 }
 
 /** A name for a range or a formula: Species, Lists!$A$2:$A$9. */
-export interface FileName {
+export interface PlainName {
   readonly name: string;
   readonly refersTo: string;
   /** The sheet in which alone it is known. */
   readonly sheet?: string;
 }
 
-export interface FileSheet {
+export interface PlainSheet {
   readonly name: string;
   readonly hidden: boolean;
   /** Made here, under the name that it still bears. */
   readonly ours: boolean;
-  /** By row and column from 0; what is missing is blank. */
-  readonly cells: Readonly<Record<number, Readonly<Record<number, FileCell>>>>;
+  /** By row and column from 0; what is missing is blank. A row that is there counts, be it empty. */
+  readonly cells: Readonly<Record<number, Readonly<Record<number, PlainCell>>>>;
   /** By column from 0. */
-  readonly columns: Readonly<Record<number, FileColumn>>;
+  readonly columns: Readonly<Record<number, PlainColumn>>;
+  /** Width of the columns that it says nothing of, where the grid shows them. */
+  readonly otherPixels: number;
   /** By row from 0. */
-  readonly rows: Readonly<Record<number, FileRow>>;
+  readonly rows: Readonly<Record<number, PlainRow>>;
   readonly merges: readonly CellRange[];
   readonly freeze: { readonly rows: number; readonly columns: number };
   readonly gridLines: boolean;
@@ -49,42 +55,36 @@ export interface FileSheet {
   /** RRGGBB. */
   readonly tabColor?: string;
   readonly tables: readonly TableDescription[];
-  readonly extras: FileExtras;
+  readonly page: SheetPage;
   /** Only written: pictures of an opened file are left out. */
-  readonly pictures: readonly FilePicture[];
+  readonly pictures: readonly PlainPicture[];
 }
 
-export interface FileCell {
+export interface PlainCell {
   /** With a formula, its cached value. */
   readonly value: string | number | boolean | null;
   /** The value is an error's code: #N/A. */
   readonly error?: boolean;
   /** As a person writes it, without the equals sign. */
   readonly formula?: string;
-  /** Where the answers of a formula with several stand, its own cell first; A1 or A1:B3. */
+  /** Where the answers of a formula that may have several stand, its own cell first; A1 or A1:B3. */
   readonly spill?: string;
-  /** Index into the workbook's styles. */
-  readonly style?: number;
+  /** Among the workbook's styles. */
+  readonly style?: string;
 }
 
-export interface FileColumn {
+export interface PlainColumn {
   readonly pixels?: number;
   readonly hidden?: boolean;
 }
 
-export interface FileRow {
+export interface PlainRow {
   readonly points?: number;
   readonly hidden?: boolean;
 }
 
-/** Page, rules and highlights as the file has them: nothing but whoever reads and writes files looks in. */
-export type FileExtras = Pick<
-  Sheet,
-  'dataValidations' | 'conditionalRules' | 'pageSetup' | 'headerFooter' | 'rowBreaks' | 'colBreaks'
->;
-
 /** A picture at its true size, its top left corner at that of a cell. */
-export interface FilePicture {
+export interface PlainPicture {
   /** A PNG's bytes. */
   readonly png: Uint8Array;
   readonly row: number;
@@ -97,7 +97,7 @@ export interface FilePicture {
 }
 
 /** Colors are RRGGBB; what is absent is as the workbook's font and a plain cell have it. */
-export interface FileStyle {
+export interface PlainStyle {
   readonly font?: string;
   readonly size?: number;
   readonly bold?: boolean;
@@ -109,7 +109,7 @@ export interface FileStyle {
   readonly align?: 'left' | 'center' | 'right' | 'justify';
   readonly vertical?: 'top' | 'center' | 'bottom';
   readonly wrap?: boolean;
-  readonly lines?: Readonly<Partial<Record<LineSide, FileLine>>>;
+  readonly lines?: Readonly<Partial<Record<LineSide, PlainLine>>>;
   /** A number format. */
   readonly format?: string;
 }
@@ -132,7 +132,7 @@ export const LINE_KINDS = [
   'thick',
 ] as const;
 
-export interface FileLine {
+export interface PlainLine {
   readonly kind: (typeof LINE_KINDS)[number];
   readonly color: string;
 }
