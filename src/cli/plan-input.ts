@@ -35,7 +35,7 @@ export async function planInput(path: string, planning: Planning): Promise<Input
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
   const planned = await planWithin(
     { ...planning, sayMoney: say },
-    ({ planSticks, options, onProfile }) => planJob(job, { ...options, planSticks, onProfile }),
+    ({ planSticks, options, onGroup }) => planJob(job, { ...options, planSticks, onGroup }),
   );
   const cautions = [...read.cautions, ...planned.cautions];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };

@@ -18,7 +18,7 @@ export interface PlanDeps {
   readonly planSticks: typeof planSticks;
   readonly options: PlanSticksOptions;
   /** So many of so many profiles done, and which is next. */
-  readonly onProfile: (done: number, of: number, profile: string) => void;
+  readonly onGroup: (done: number, of: number, group: string) => void;
 }
 
 /** As a shell has it of a program that an interrupt ended. */
@@ -46,7 +46,7 @@ export async function planWithin<Planned>(
         onProgress: line.show,
         ...(isQuick(effort) ? { pause: hearSignals } : limitsOf(effort)),
       },
-      onProfile: line.name,
+      onGroup: line.name,
     });
   } finally {
     process.off('SIGINT', interrupt);

@@ -1,14 +1,21 @@
 /** Set-ups in words, for the person at the saw. */
 import { MANUAL_CAUTION, standingCautions } from '../sheets/words/standing-cautions.ts';
-import { factLabel, factName } from '../sheets/words/set-up-facts.ts';
+import { factLabel, factName, type FactName } from '../sheets/words/set-up-facts.ts';
 import { drawTable } from './text-table.ts';
 import type { SetUpAnswer } from './answer-set-up.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
 
-const FACTS = ['approach', 'approachFromFront', 'tilt', 'height', 'passes'] as const;
+/** Each column with its value. */
+const FACTS: readonly (readonly [FactName, (one: SetUpAnswer) => string])[] = [
+  ['approach', ({ approachDeg }) => sayAngle(approachDeg)],
+  ['approachFromFront', ({ approachFromFrontDeg }) => sayAngle(approachFromFrontDeg)],
+  ['tilt', ({ tiltDeg }) => sayAngle(tiltDeg)],
+  ['height', ({ passHeights }) => sayQuantity({ inches: passHeights.at(-1) ?? 0 }, 'in')],
+  ['passes', ({ passCount }) => String(passCount)],
+];
 const COLUMNS = [
   { heading: 'Profile' },
-  ...FACTS.map((name) => ({ heading: inTwoLines(factLabel(name)), align: 'right' as const })),
+  ...FACTS.map(([name]) => ({ heading: inTwoLines(factLabel(name)), align: 'right' as const })),
 ];
 
 export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
@@ -26,15 +33,8 @@ export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
 
 function cellsOf(one: SetUpAnswer): string[] {
   const name = one.profile ?? '(no name)';
-  if (!one.ok) return [name, "can't be made", '', '', '', ''];
-  return [
-    name,
-    sayAngle(one.approachDeg),
-    sayAngle(one.approachFromFrontDeg),
-    sayAngle(one.tiltDeg),
-    sayQuantity({ inches: one.passHeights.at(-1) ?? 0 }, 'in'),
-    String(one.passCount),
-  ];
+  if (!one.ok) return [name, "can't be made", ...FACTS.slice(1).map(() => '')];
+  return [name, ...FACTS.map(([, say]) => say(one))];
 }
 
 function sayHeights(made: readonly SetUpAnswer[]): string {

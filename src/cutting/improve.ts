@@ -20,7 +20,7 @@ const RESCUE_DIVES = 40;
 
 export type ImproveOptions = PlanSticksOptions & { readonly stepBudget: StepBudget };
 
-/** A plan that serves more is looked for anew so often. */
+/** Rounds of the search at most; each follows a plan that serves more. */
 const MOST_ROUNDS = 4;
 
 /**

@@ -1,48 +1,48 @@
 /** Lists of how the saw is set: a row a cove, a row a pass, a row a mark. */
 import type { RailMark } from '../core/cove/rails.ts';
 import { toDegrees } from '../core/units/angle.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import { isCovePlan, type CovePlan, type JobPlan } from '../planning/job-plan.ts';
 import type { SetUp } from '../planning/plan-setup.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
-import { factLabel, factName, labelInDegrees, labelInUnit } from '../sheets/words/set-up-facts.ts';
+import {
+  factLabel,
+  factName,
+  labelInDegrees,
+  labelInUnit,
+  type FactName,
+} from '../sheets/words/set-up-facts.ts';
 import type { List, ListValue } from './csv-list.ts';
 
 export function listSetUps(plan: JobPlan): List {
-  const { unit } = plan.job.shop;
+  const columns = setUpColumns(plan.job.shop.unit);
   return {
     name: 'set-ups',
-    headings: [
-      'Profile',
-      labelInDegrees('approach'),
-      labelInDegrees('approachFromFront'),
-      labelInDegrees('tilt'),
-      labelInUnit('height', unit),
-      factLabel('passes'),
-      ...(['diameter', 'kerf', 'nearFlat', 'farFlat', 'web', 'arcLength'] as const).map((name) =>
-        labelInUnit(name, unit),
-      ),
-      `Tightest radius of the curve (${unit})`,
-    ],
-    rows: eachSetUp(plan, ({ name }, { blade, setting, flats, ...setUp }) => [
-      [
-        name,
-        toDegrees(setting.approach),
-        90 - toDegrees(setting.approach),
-        toDegrees(setting.tilt),
-        numberIn(setting.height, unit),
-        setUp.passHeights.length,
-        ...[
-          blade.diameter,
-          blade.kerf,
-          flats.near,
-          flats.far,
-          setUp.web,
-          setUp.arcLength,
-          setUp.leastRadius,
-        ].map((inches) => numberIn(inches, unit)),
-      ],
-    ]),
+    headings: ['Profile', ...columns.map(([heading]) => heading)],
+    rows: eachSetUp(plan, ({ name }, setUp) => [[name, ...columns.map(([, of]) => of(setUp))]]),
   };
+}
+
+/** Each column with its heading and its value. */
+function setUpColumns(
+  unit: LengthUnit,
+): readonly (readonly [heading: string, of: (setUp: SetUp) => ListValue])[] {
+  const length = (name: FactName, of: (setUp: SetUp) => number) =>
+    [labelInUnit(name, unit), (setUp: SetUp) => numberIn(of(setUp), unit)] as const;
+  return [
+    [labelInDegrees('approach'), ({ setting }) => toDegrees(setting.approach)],
+    [labelInDegrees('approachFromFront'), ({ setting }) => 90 - toDegrees(setting.approach)],
+    [labelInDegrees('tilt'), ({ setting }) => toDegrees(setting.tilt)],
+    length('height', ({ setting }) => setting.height),
+    [factLabel('passes'), ({ passHeights }) => passHeights.length],
+    length('diameter', ({ blade }) => blade.diameter),
+    length('kerf', ({ blade }) => blade.kerf),
+    length('nearFlat', ({ flats }) => flats.near),
+    length('farFlat', ({ flats }) => flats.far),
+    length('web', ({ web }) => web),
+    length('arcLength', ({ arcLength }) => arcLength),
+    [`Tightest radius of the curve (${unit})`, ({ leastRadius }) => numberIn(leastRadius, unit)],
+  ];
 }
 
 export function listPasses(plan: JobPlan): List {

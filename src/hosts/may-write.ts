@@ -7,7 +7,7 @@ import type { WriteChoice } from './host.ts';
 /** A sheet that the workbook has already. */
 export interface SheetThere {
   readonly name: string;
-  /** Made by an earlier writing with owner tool. */
+  /** Written by us before, with owner `tool`. */
   readonly ours: boolean;
   /** The person has protected it. */
   readonly isProtected?: boolean;

@@ -1,6 +1,5 @@
 /** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
 import type { Where } from '../core/faults/fault.ts';
-import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
@@ -131,12 +130,6 @@ export interface Job {
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
   readonly stock: readonly StockItem[];
-}
-
-/** How this shop's lengths are read and written. */
-export interface ShopLengths {
-  readonly unit: LengthUnit;
-  readonly precision: ExactInches;
 }
 
 /** Where one table looks up another, case and the number of spaces don't matter. */

@@ -26,7 +26,7 @@ export interface JobPlanning {
 /** A budget in milliseconds is for the whole job; one in steps for each group. */
 export interface PlanJobOptions extends PlanSticksOptions {
   /** Called with (done, total, next profile) before each group and once at the end. */
-  readonly onProfile?: (done: number, of: number, profile: string) => void;
+  readonly onGroup?: (done: number, of: number, group: string) => void;
   /** Plans the sticks of a group, in a worker for instance. Absent: here. */
   readonly planSticks?: typeof planSticks;
   /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
@@ -110,7 +110,7 @@ async function planGroups(
   prepared: readonly PreparedGroup[],
   job: Job,
   isLost: boolean,
-  { onProfile, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
+  { onGroup, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
 ): Promise<{
   groups: CuttingGroup[];
   cuts: ProfileCut[];
@@ -126,7 +126,7 @@ async function planGroups(
   const milliseconds = seconds === undefined ? undefined : seconds * 1000;
   const budgetOf = shareTime(milliseconds, pieces, options);
   for (const [place, group] of prepared.entries()) {
-    onProfile?.(place, prepared.length, nameGroup(group));
+    onGroup?.(place, prepared.length, nameGroup(group));
     const isQuick = isLost || faults.length > 0;
     const budget = isQuick ? { budget: { steps: 1 } } : budgetOf(place);
     const planned = await planGroup(group, used, job.shop, plan, { ...options, ...budget });
@@ -139,7 +139,7 @@ async function planGroups(
       used.set(item, (used.get(item) ?? 0) + fromRack + bought);
     }
   }
-  onProfile?.(prepared.length, prepared.length, '');
+  onGroup?.(prepared.length, prepared.length, '');
   return { groups, cuts, faults, cautions };
 }
 

@@ -17,14 +17,14 @@ export interface SheetChoice {
 
 /**
  * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting and
- * Client: all totals as plain formulas with what they come to, lengths as they are planned, nothing
- * of the person's in it but the job's words.
+ * Client: all totals as plain formulas with what they come to, lengths as they are planned, it holds
+ * nothing of the person's but the job's own words.
  *
  * @param plan A plan that was made; see checkJobPlan.
  */
 export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
   const acrossSheets = newPlanAnchors();
-  // Each of these points to cells of the others, so all are placed before any is finished.
+  // Production and Cutting point to cells of sheets described after them, so they are finished last.
   const production = draftProduction(plan, acrossSheets);
   const pieces = describePieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);

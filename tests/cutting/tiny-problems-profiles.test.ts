@@ -43,13 +43,13 @@ const QUICK = count(1_500);
 const SOLVED = count(600);
 
 describe('against every plan there is, with profiles, rips, matched groups and credits', () => {
-  test(`quick plans alone: plan ≥ least cost ≥ bound on ${QUICK} tiny problems`, async () => {
+  test(`Quick plans cost no less than the least, and bounds no more, on ${QUICK} tiny problems`, async () => {
     const { credited, servable } = await compareAll(QUICK, 11, 6, {});
     expect(credited / QUICK).toBeGreaterThan(150 / 1500);
     expect(servable / QUICK).toBeGreaterThan(500 / 1500);
   }, 60_000);
 
-  test(`with the solver: plan ≥ least cost ≥ bound on ${SOLVED} tiny problems, nearly all proven`, async () => {
+  test(`Plans with the solver cost no less than the least, bounds no more, on ${SOLVED} tiny problems, nearly all proven`, async () => {
     const tally = await compareAll(SOLVED, 12, 6, { loadSolver, budget: { steps: 2000 } });
     // Regression values.
     expect(tally.least / SOLVED).toBeGreaterThanOrEqual(590 / 600);

@@ -105,14 +105,14 @@ const QUICK = count(100);
 const SOLVED = count(50, 15);
 
 describe('splices against every way to cut them', () => {
-  test(`quick plans alone: plan ≥ least cost ≥ bound on ${QUICK} tiny problems`, async () => {
+  test(`Quick plans cost no less than the least, and bounds no more, on ${QUICK} tiny problems`, async () => {
     const { spliced, servable, served } = await compareAll(QUICK, 3, {});
     expect(spliced / QUICK).toBeGreaterThan(60 / 100);
     // Regression value: where so few inches are left, the parts are not sought by trial.
     expect(served).toBeGreaterThanOrEqual(servable - 2);
   }, 60_000);
 
-  test(`with the solver: plan ≥ least cost ≥ bound on ${SOLVED} tiny problems`, async () => {
+  test(`Plans with the solver cost no less than the least, and bounds no more, on ${SOLVED} tiny problems`, async () => {
     const { least, spliced } = await compareAll(SOLVED, 4, { loadSolver, budget: { steps: 500 } });
     expect(spliced / SOLVED).toBeGreaterThan(30 / 50);
     // Regression value: so many of these plans were the cheapest there is.

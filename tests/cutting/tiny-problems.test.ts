@@ -56,7 +56,7 @@ function tightProblem(next: Next): StickProblem {
 const RUNS = count(1_500);
 
 describe('against every plan there is', () => {
-  test(`plan ≥ least cost ≥ bound on ${RUNS} tiny problems, and all is served that can be`, async () => {
+  test(`Plans cost no less than the least, bounds no more, on ${RUNS} tiny problems, and all is served that can be`, async () => {
     const next = seededNumbers(1);
     let least = 0;
     for (let run = 0; run < RUNS; run += 1) {

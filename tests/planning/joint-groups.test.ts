@@ -180,7 +180,7 @@ describe('Profiles are planned apart', () => {
 describe('A group', () => {
   test('is called by the names of its profiles as it is begun', async () => {
     const told: unknown[] = [];
-    await planOf(SHARED, { onProfile: (...one) => told.push(one) });
+    await planOf(SHARED, { onGroup: (...one) => told.push(one) });
     expect(told).toEqual([
       [0, 1, 'Wide, Narrow'],
       [1, 1, ''],

@@ -62,7 +62,7 @@ describe('a cove at fault', () => {
   };
   const HEADINGS = 'Profile,Make,Cove width,Cove depth,Blank width,Blank thickness,Spring\n';
 
-  test('in a size that it needs is still a name that runs and openings know', () => {
+  test('keeps its name known to runs and openings when a needed size is wrong', () => {
     const { rows } = read(`${HEADINGS}C,cove,3,x,4 1/2,1,\nD,cove,3,1/2,,1,`);
     expect(rows).toEqual([
       { name: 'C', species: '' },
@@ -70,7 +70,7 @@ describe('a cove at fault', () => {
     ]);
   });
 
-  test('in its spring alone is the cove that it is, and refused', () => {
+  test('is refused for its spring alone, and still read as a cove', () => {
     const { rows, faults } = read(`${HEADINGS}C,crown cove,3,1/2,4 1/2,1,90`);
     expect(rows[0]?.profile).toMatchObject({ make: 'cove', cove: { width: 3, depth: 0.5 } });
     expect(faults.map(({ code }) => code)).toEqual(['number.too-large']);

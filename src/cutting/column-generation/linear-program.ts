@@ -79,9 +79,9 @@ export class LinearProgram {
     return this.closed[column] === 1;
   }
 
-  /** @param grown columns came since the last time, and nothing else changed: the basis is still feasible */
-  solve(grown: boolean): LinearSolution {
-    this.model.options.set({ simplex_strategy: grown ? 4 : 1 });
+  /** @param onlyAdded only columns were added since the last solve, so that the basis is still feasible */
+  solve(onlyAdded: boolean): LinearSolution {
+    this.model.options.set({ simplex_strategy: onlyAdded ? 4 : 1 });
     this.model.run();
     const { colValue, rowDual } = this.model.getSolution();
     const duals = Float64Array.from(rowDual, (dual) => Math.max(0, dual));

@@ -48,7 +48,7 @@ export function planActions(tools: ActionTools): PlanActions {
       seconds,
       now,
       pause: yieldNowAndThen(now),
-      onProfile: (done, of, profile) =>
+      onGroup: (done, of, profile) =>
         store.send({
           type: 'planning moved',
           turn,

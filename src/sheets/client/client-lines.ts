@@ -10,13 +10,13 @@ import { LINES, LONG_UNIT } from './client-columns.ts';
 import type { ClientLine, ClientRoom } from './client-rooms.ts';
 import { LIVE_NOTE, sayDone } from './client-words.ts';
 
-/** More lines than these go on under headings of their own, so that no page is without. */
+/** After so many lines the headings are repeated, so that every page has some. */
 const LINES_UNDER_HEADINGS = 36;
 
 export interface LinesAdded {
   /** First row of each part that should stay on one page. */
   readonly blocks: readonly number[];
-  /** First and last row of the lines; nothing is listed where the last comes before the first. */
+  /** From the first room's headings to the last room's end; nothing is listed where that comes before. */
   readonly span: readonly [first: number, last: number];
 }
 

@@ -9,7 +9,8 @@ import type { ClientRoom } from './client-rooms.ts';
 import { sayHolds } from './client-words.ts';
 
 /**
- * Adds a row for each room, then the sums, each rounded so that no tax is reckoned from a stray hair.
+ * Adds a row for each room, then the sums. Each is rounded to the cent, so that the tax is computed from
+ * the figure shown.
  *
  * @param rooms Those in the price.
  */

@@ -15,6 +15,7 @@ import {
   type Words,
 } from '../grammar/term.ts';
 import { SAME_AS_PLANNED_OF_A_UNIT } from '../tolerance.ts';
+import { OFF_TABLE } from '../words/say-marks.ts';
 import { RESULTS } from './formula-columns.ts';
 
 export type PlannedMark = 'nearFront' | 'nearBack' | 'farFront' | 'farBack';
@@ -136,7 +137,7 @@ function sayWay(toTheRight: number): string {
 /** `left of the blade line`, and whether that is beyond the table's side. */
 function sideOf(toTheRight: Term, halfTable: Term): Words {
   const far = more(absolute(toTheRight), halfTable);
-  const off = ', off the table at this edge';
+  const off = `, ${OFF_TABLE}`;
   return chooseWords(
     [
       [less(absolute(toTheRight), number(SAME)), ON_IT],

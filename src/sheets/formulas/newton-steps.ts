@@ -31,7 +31,7 @@ import { STEP_QUANTITIES, stepAt, type Cells, type CoveTerms } from './step-colu
 
 export const STEPS_SHEET = 'Formula steps';
 const STEPS = 12;
-/** A first guess no steeper than where a width of this share of the widest is reached. */
+/** The first guess's approach gives at most this share of the widest cove. */
 const STEEPEST_GUESS = number(0.95);
 const LEAST_GUESS = number(0.001);
 

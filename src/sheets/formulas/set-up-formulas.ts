@@ -33,12 +33,12 @@ export function describeSetUpFormulas(plan: JobPlan): SheetDescription[] {
   return coves.length === 0 ? [] : describeFormulas(coves, plan.job.shop);
 }
 
-/** @param look of the shop: its paper, how it reads lengths, the side to which its blade leans */
+/** @param shop its paper, how it reads lengths, the side to which its blade leans */
 export function describeFormulas(
   coves: readonly FormulaCove[],
-  look: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'decimalSign' | 'tiltSide'>,
+  shop: Pick<JobPlan['job']['shop'], 'paper' | 'unit' | 'decimalSign' | 'tiltSide'>,
 ): SheetDescription[] {
-  const { paper } = look;
+  const { paper } = shop;
   const draft = new SheetDraft(FORMULAS_SHEET, FORMULA_GRID, true);
   const steps = new SheetDraft(STEPS_SHEET, STEP_COLUMNS, true);
   draft.spread('Set-ups by formula', 'title');
@@ -58,7 +58,7 @@ export function describeFormulas(
     for (const line of [MANUAL_CAUTION, TRIAL_CAUTION, JUDGMENT_CAUTION]) {
       draft.spread(line, 'caution');
     }
-    addBlock(draft, steps, FORMULAS_SHEET, cove, look);
+    addBlock(draft, steps, FORMULAS_SHEET, cove, shop);
   });
   const footer = FORMULAS_SHEET;
   return [

@@ -17,7 +17,7 @@ export const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
 
 /** Programs differ a little in the heights of rows: so much of a page is left to them. */
 export const FILLED_SHARE = 0.97;
-/** Excel takes no more (check-sheet.ts); a sheet of more pages goes on without ours. */
+/** A little below the 1,026 that Excel takes (check-sheet.ts). Pages beyond them break where the program likes. */
 export const MOST_BREAKS = 1_000;
 
 /** Pixels of the standard font's widest digit, and of a cell's padding, at 96 to the inch [M]. */

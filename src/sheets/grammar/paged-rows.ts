@@ -1,6 +1,6 @@
 /**
- * Rows that are kept together on a page: whoever adds a block of them says what it belongs to, and
- * where a page begins within that, its first row says so again.
+ * Rows that stay together on a page. Who adds a block also gives rows that say what it belongs to; they
+ * are put first where a page begins inside it.
  */
 import type { CellDescription, ColumnDescription } from './description.ts';
 import { FILLED_SHARE, MOST_BREAKS } from './page-size.ts';

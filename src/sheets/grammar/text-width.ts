@@ -3,7 +3,7 @@
 /**
  * Advance widths in thousandths of the font's size, from the space (32) to the tilde (126). Adobe,
  * font metrics of Helvetica and Helvetica-Bold (1989); Arial and Liberation Sans are as wide, against
- * which tests/sheets/text-width.test.ts measures them.
+ * which tests/sheets/cells-fit.test.ts measures them.
  */
 const REGULAR =
   '278 278 355 556 556 889 667 191 333 333 389 584 278 333 278 278 556 556 556 556 556 556 556 556 ' +

@@ -8,7 +8,7 @@ import { SHEET_NAMES } from '../plan-anchors.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
 import { outlineWords, TOO_HIGH, type CoveOutline } from './outline-words.ts';
 
-/** Programs differ by as much in how wide a column is: so narrow, none needs a second page for it. */
+/** Programs differ in column widths. A column this much narrower than the page never spills onto a second one. */
 const SHARE_OF_PAGE = 0.97;
 /** Programs round each row to pixels of their own: what the rows may gain on the way down. */
 const ROUNDING_POINTS = 6;

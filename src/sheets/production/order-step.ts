@@ -26,7 +26,7 @@ export interface Step {
   readonly of: string;
   readonly cuts?: FigureOnRow;
   readonly hours?: FigureOnRow;
-  /** The sheet that says more. */
+  /** Where more is said: a sheet, or a table below. */
   readonly see: string;
   /** The profile that its hours belong to. */
   readonly planned?: ProfilePlan;

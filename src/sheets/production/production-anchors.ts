@@ -45,7 +45,7 @@ interface ProductionPlaces extends Cells {
   /** Of a profile's plan, in the order of work: its passes; its hours, the sum of several rows. */
   readonly passesInOrder: string;
   readonly hoursInOrder: string;
-  /** Of a profile's plan: the sum of its stock. */
+  /** Of a profile's plan, what lumber it bears: all of its group's, or its share of it. */
   readonly lumberBorne: string;
   /** First and last row of the lines by room. */
   readonly roomRows: readonly [first: number, last: number];

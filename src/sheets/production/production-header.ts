@@ -19,10 +19,10 @@ import { sayHead } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
 
-/** A line of one of the three columns: a label and its cell, or a heading alone. */
+/** A line of one of the three lists: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
 
-/** The three columns: where their labels stand, and what belongs to them. */
+/** The three lists: where their labels stand, and what belongs to them. */
 const PLACES = [
   ['total', 'totalValue'],
   ['rate', 'rateValue'],

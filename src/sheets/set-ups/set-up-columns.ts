@@ -2,6 +2,7 @@
  * The columns of the Set-ups sheet: what is read at the saw at the left, the drawings at the right.
  * Below the drawings their columns hold facts too. All of it prints on one page's width.
  */
+import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
@@ -26,7 +27,7 @@ const RIGHT_POINTS = WIDTHS.slice(RIGHT.first).reduce((all, width) => all + colu
 
 /** As wide as the columns at the right, and the narrower ones for a page with much to say. */
 export const DRAWING_WIDTHS_MM = [
-  (RIGHT_POINTS / POINTS_PER_INCH) * 25.4 - DRAWING_AIR_MM,
+  (RIGHT_POINTS / POINTS_PER_INCH) * MM_PER_INCH - DRAWING_AIR_MM,
   76,
   70,
   65,

@@ -1,8 +1,10 @@
 /**
  * What a set-up says, each fact once: how it is called, from what it is measured, its value in words.
  * The Set-ups sheet, the sheet of formulas, the pane, the lists for other programs and the command
- * line pick from here, so that a shop reads one word for one thing.
+ * line pick from here, so that a shop reads one word for one thing. A fact that comes in is shown by
+ * none of them before it picks it.
  */
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { CLAMP_LIP_INCHES, feedFor, type RailLayout } from '../../core/cove/rails.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 import { formatInches } from '../../core/units/format-length.ts';
@@ -20,8 +22,8 @@ const NAMES = {
   tilt: ['Tilt of the blade', 'from upright'],
   height: ['Highest tooth above table', 'last pass'],
   passes: ['Passes'],
-  diameter: ['Blade diameter'],
-  kerf: ['Kerf'],
+  diameter: [COVE_SIZES.bladeDiameter.label],
+  kerf: [COVE_SIZES.kerf.label],
   feed: ['Feed', 'front to back'],
   spacing: ['Between the faces of the rails'],
   railLength: ['Rail length'],
@@ -71,7 +73,7 @@ export function labelInUnit(name: FactName, unit: LengthUnit): string {
   return `${factLabel(name)} (${unit})`;
 }
 
-/** Every fact of a set-up but its rails' marks, in words as this shop reads lengths. */
+/** Every fact of a set-up but its rails' marks and the heights of its passes, in words as this shop reads lengths. */
 export function setUpFacts(setUp: SetUp, shop: Shop): SetUpFacts {
   const { setting, blade, rails, flats, cut } = setUp;
   const approach = toDegrees(setting.approach);

@@ -115,7 +115,7 @@ describe('a cove that cannot be made', () => {
   });
 
   // By hand: 3 for the cove, 1/2 as it is by the near rail, 1/8 by the far one.
-  test('the blank that it names leaves a wide flat as wide as it is', () => {
+  test('names a blank that leaves a wide flat as wide as it is', () => {
     const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
     const stock = { blankThickness: 2, nearFlat: 1 / 2 };
     const { faults } = checkCove(cove, blade, {}, { ...stock, blankWidth: 3.55 });

@@ -261,7 +261,7 @@ describe('the inverse', () => {
   });
 
   // 8 3/8 in with a 3/4 in dado: the forward model cuts this cove at 89.221° with 0.346° of tilt too.
-  test('of two settings that cut a cove is the one of the smaller approach', () => {
+  test('takes the smaller approach of two settings that cut the cove', () => {
     const blade = { diameter: 8.375, kerf: 0.75 };
     const cove = { width: 3.486, depth: 0.38, offCenter: 0.005 };
     const degree = Math.PI / 180;
