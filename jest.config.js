@@ -10,8 +10,8 @@ const swc = {
   module: { type: 'es6' },
 };
 
-/** Two more than there are cores: suites wait for browsers and LibreOffice much of their time. */
-const workers = availableParallelism() + 2;
+/** One more than there are cores: suites wait for browsers and LibreOffice much of their time. */
+const workers = availableParallelism() + 1;
 
 export default {
   roots: ['<rootDir>/tests'],
