@@ -149,6 +149,12 @@ describe('The numbers of a set-up', () => {
     ]);
   });
 
+  test('say by the feed itself that it runs front to back only', () => {
+    const { setUp } = answerTyped(typed, shop);
+    const feed = saySetUp(setUp!, shop).saw.find(({ label }) => label.startsWith('Feed'));
+    expect(feed?.note).toMatch(/^front to back only; /u);
+  });
+
   test('have no marks without a table, and say where to give it', () => {
     const { rails } = saySetUp(answerTyped(typed, shop).setUp!, shop);
     expect(rails).toHaveLength(1);

@@ -25,7 +25,9 @@ export interface SetUpWords {
 
 export function saySetUp(setUp: SetUp, shop: Shop): SetUpWords {
   const facts = setUpFacts(setUp, shop);
-  const { approach, approachFromFront, tilt, height, feed, passes, diameter, kerf } = facts;
+  const { approach, approachFromFront, tilt, height, passes, diameter, kerf } = facts;
+  // The cautions above are folded away: this one stands by its number.
+  const feed = { ...facts.feed, note: `front to back only; ${facts.feed.note}` };
   const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
   return {
     saw: [
