@@ -48,8 +48,10 @@ export interface SetUpAnswer {
 /** `findings` is where the row reports to: what it reports is taken out of it, into the answer. */
 export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
   const profile = row.requiredText('Profile') ?? null;
-  const sizes = readSizes(SIZES, ({ label, least, blank }) =>
-    blank === 'refused' ? row.requiredLength(label) : row.length(label, least === 'from 0'),
+  const sizes = readSizes(SIZES, ({ label, least, blank, most }) =>
+    blank === 'refused'
+      ? row.requiredLength(label, most)
+      : row.length(label, least === 'from 0', most),
   );
   const unreadable = findings.faults.splice(0);
   if (unreadable.length > 0 || !isComplete(sizes)) return refused(profile, unreadable, []);

@@ -15,6 +15,8 @@ export interface LengthArgument extends Named {
   readonly least: 'above 0' | 'from 0' | 'any';
   /** Inches for a blank cell; a blank is refused, or stays absent. */
   readonly blank: 'refused' | 'absent' | number;
+  /** More than any shop has; inches. Absent: any length. */
+  readonly most?: number;
 }
 
 /** Degrees. Without limits the core is the judge. */

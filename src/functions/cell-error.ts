@@ -15,6 +15,8 @@ export const CELL_ERRORS = {
   'length.zero-denominator': BAD_INPUT,
   'length.too-long': BAD_INPUT,
   'length.date': BAD_INPUT,
+  'length.date-number': BAD_INPUT,
+  'length.beyond-shop': BAD_INPUT,
   'length.not-positive': BAD_INPUT,
   'length.negative': BAD_INPUT,
   'number.unreadable': BAD_INPUT,

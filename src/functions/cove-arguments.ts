@@ -9,8 +9,9 @@ import type { LengthArgument, Values } from './argument.ts';
 /** A size as an argument, by its own name. */
 export function sizeArgument<Size extends CoveSize>(
   size: Size,
-): LengthArgument & Pick<Size, 'least' | 'blank'> {
-  return { name: size.label, kind: 'length', least: size.least, blank: size.blank };
+): LengthArgument & Pick<Size, 'least' | 'blank' | 'most'> {
+  const { label: name, least, blank, most } = size;
+  return { name, kind: 'length', least, blank, most };
 }
 
 export const WIDTH = { ...sizeArgument(COVE_SIZES.width), name: 'Width' } as const;

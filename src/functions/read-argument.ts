@@ -8,6 +8,7 @@ import {
   type ExactInches,
 } from '../core/units/length.ts';
 import { parseNumber, sayGiven } from '../core/units/number.ts';
+import { checkShopSize } from '../core/units/plausible-length.ts';
 import type {
   AngleArgument,
   Argument,
@@ -26,7 +27,7 @@ type AnyValue = number | string | ExactInches | undefined;
 /**
  * Reads a cell; what is blank in any way (nothing, null, "" or spaces) is the same.
  * Faults: `table.error-cell`, those of core's parseLength and parseNumber, `length.not-positive`,
- * `length.negative`, `text.missing`, `number.not-whole`, `number.too-small`, `number.too-large`,
+ * `length.negative`, `length.beyond-shop`, `length.date-number`, `text.missing`, `number.not-whole`, `number.too-small`, `number.too-large`,
  * `angle.out-of-range`, `word.unknown`; each by the argument's name.
  */
 export function readArgument<One extends Argument>(argument: One, cell: Cell): Outcome<Value<One>> {
@@ -76,7 +77,7 @@ function blankNumber({ blank, name }: AngleArgument | WholeArgument): Outcome<nu
 function readLength(argument: LengthArgument, cell: Cell): Outcome<number> {
   // A number is taken as it is: ten thousand rows needn't pass through fractions.
   if (typeof cell === 'number' && Math.abs(cell) <= LONGEST_INCHES) {
-    const wrong = checkSign(argument, cell);
+    const wrong = checkLimits(argument, cell, cell);
     return wrong === undefined ? ok(cell) : failed(wrong);
   }
   const exact = readExact(argument, cell);
@@ -86,18 +87,22 @@ function readLength(argument: LengthArgument, cell: Cell): Outcome<number> {
 function readExact(argument: LengthArgument, cell: Cell): Outcome<ExactInches> {
   const parsed = parseLength(sayable(cell), argument.name);
   if (!parsed.ok) return parsed;
-  const wrong = checkSign(argument, Number(parsed.value));
+  const wrong = checkLimits(argument, cell, Number(parsed.value));
   return wrong === undefined ? parsed : failed(wrong);
 }
 
-function checkSign({ name, least }: LengthArgument, inches: number): Fault | undefined {
+function checkLimits(
+  { name, least, most }: LengthArgument,
+  given: Cell,
+  inches: number,
+): Fault | undefined {
   if (least === 'above 0' && !(inches >= LEAST_INCHES)) {
     return fault('length.not-positive', name, inchesGiven(inches));
   }
   if (least === 'from 0' && !(inches >= 0)) {
     return fault('length.negative', name, inchesGiven(inches));
   }
-  return undefined;
+  return most === undefined ? undefined : checkShopSize(name, given, inches, most);
 }
 
 function readAngle({ name, from, limits }: AngleArgument, cell: Cell): Outcome<number> {

@@ -1,17 +1,17 @@
 /** A cove's arguments with those of the blank that it is cut on. */
+import { COVE_SIZES } from '../core/cove/cove-sizes.ts';
 import type { CoveStock } from '../core/cove/stock.ts';
 import type { LengthArgument, Values } from './argument.ts';
-import { COVE } from './cove-arguments.ts';
+import { COVE, sizeArgument } from './cove-arguments.ts';
 
 export const COVE_AND_STOCK = {
   ...COVE,
   stockThickness: {
+    ...sizeArgument(COVE_SIZES.blankThickness),
     name: 'Stock thickness',
-    kind: 'length',
-    least: 'above 0',
     blank: 'absent',
   },
-  stockWidth: { name: 'Stock width', kind: 'length', least: 'above 0', blank: 'absent' },
+  stockWidth: { ...sizeArgument(COVE_SIZES.blankWidth), name: 'Stock width', blank: 'absent' },
 } as const satisfies Readonly<Record<string, LengthArgument>>;
 
 /** The blank as far as it is given: of a size that isn't, nothing is asked. */

@@ -9,6 +9,7 @@ const source = join(import.meta.dirname, '..', '..', 'src');
 
 /** Faults that stand in files which the functions use, but that no function can give, and why. */
 const NEVER_GIVEN: Readonly<Record<string, string>> = {
+  'length.asked-about': 'a function can’t ask: what no shop has is refused',
   'cove.blade-cannot-rise': 'no function is told how high the saw’s blade rises',
   'cove.undercut': 'a caution',
   'cove.steep-approach': 'a caution',

@@ -101,4 +101,12 @@ describe('A trim list of the person’s own', () => {
     const { table: read } = readHeadingUnits(mapped, columns, INCHES_AND_POINT);
     expect(read.rows[0]?.cells).toEqual(['Hall', 'Base', '7 ft']);
   });
+
+  test('leaves the number of a date bare, so that it is asked about in any unit', () => {
+    const given = table(['Room', 'Profile', 'Feet'], ['Hall', 'Base', 45708]);
+    const columns = guessHeadings(given.headings.cells, 'Runs');
+    const mapped = mapColumns(given, 'Runs', columns);
+    const { table: read } = readHeadingUnits(mapped, columns, INCHES_AND_POINT);
+    expect(read.rows[0]?.cells).toEqual(['Hall', 'Base', 45708]);
+  });
 });

@@ -224,3 +224,69 @@ describe('names', () => {
     );
   });
 });
+
+describe('a length that is hardly meant', () => {
+  const doubtful = (tables: Parameters<typeof readTables>[0]): string[] =>
+    readTables(tables).faults.map(({ code, where }) => [code, ...Object.values(where!)].join(' '));
+
+  test.each<[string, Parameters<typeof readTables>[0], string[]]>([
+    [
+      "a wall that is a date's number",
+      { runs: 'Room,Profile,Length\nHall,Base,45708' },
+      ['length.date-number runs.csv 2 3'],
+    ],
+    [
+      'the same in a shop of millimetres',
+      { runs: 'Room,Profile,Length\nHall,Base,45708', shop: 'Setting,Value\nunit,mm' },
+      ['length.date-number runs.csv 2 3'],
+    ],
+    [
+      'a wall of more than 200 feet',
+      { runs: 'Room,Profile,Length\nHall,Base,3000' },
+      ['length.asked-about runs.csv 2 3'],
+    ],
+    [
+      'sizes of a profile in millimetres',
+      { profiles: 'Profile,Blank width,Blank thickness\nBase,140,19' },
+      ['length.asked-about profiles.csv 2 2', 'length.asked-about profiles.csv 2 3'],
+    ],
+    [
+      'the thickness that a spreadsheet made a date',
+      { profiles: 'Profile,Blank width,Blank thickness\nBase,5,46085' },
+      ['length.date-number profiles.csv 2 3'],
+    ],
+    [
+      "a stick's length and a board's width",
+      { stock: 'For,Kind,Width,Length,Price\nBase,stick,,4877,30\nPoplar,board,203,144,30' },
+      ['length.asked-about stock.csv 2 4', 'length.asked-about stock.csv 3 3'],
+    ],
+    [
+      'an opening',
+      { openings: 'Room,Kind,Width,Height\nHall,door,45720,45721' },
+      ['length.date-number openings.csv 2 3', 'length.date-number openings.csv 2 4'],
+    ],
+    [
+      'a setting, whose unit is the sheet’s own',
+      { shop: 'Setting,Value,Unit\ntable width,45720,in\nend trim,2500,in' },
+      ['length.date-number shop.csv 2 2', 'length.asked-about shop.csv 3 2'],
+    ],
+  ])('is asked about: %s', (_, tables, expected) => {
+    expect(doubtful(tables)).toEqual(expected);
+  });
+
+  test('is taken where its unit stands with it', () => {
+    expect(doubtful({ runs: 'Room,Profile,Length\nHall,Base,45708 in\nHall,Base,250 ft' })).toEqual(
+      [],
+    );
+    expect(
+      doubtful({ profiles: 'Profile,Blank width,Blank thickness\nBase,140 mm,13 in' }),
+    ).toEqual([]);
+  });
+
+  test('says what it may be, in the shop’s unit', () => {
+    expect(said({ runs: 'Room,Profile,Length\nHall,Base,46085\nHall,Base,3000' })).toEqual([
+      'runs.csv, line 2, column 3: Length: 46,085 is what a spreadsheet stores for the date 2026-03-04, which it may have made of 3/4. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.',
+      "runs.csv, line 3, column 3: Length is 3000 in, more than any shop or house has (2400 in). Check the unit: bare numbers are read in the shop's. Where it is meant, write the unit with the number.",
+    ]);
+  });
+});

@@ -5,6 +5,7 @@
  */
 import Fraction from 'fraction.js';
 import type { ExactInches } from '../units/length.ts';
+import { THICKEST_INCHES, WIDEST_INCHES } from '../units/plausible-length.ts';
 import { USUAL_BLADE, type Blade, type Cove } from './cove.ts';
 
 export interface CoveSize {
@@ -13,17 +14,29 @@ export interface CoveSize {
   readonly least: 'above 0' | 'from 0';
   /** Of a blank: it is asked for, it stays absent, or it stands for so many inches. */
   readonly blank: 'refused' | 'absent' | number;
+  /** More than any shop has; inches. */
+  readonly most: number;
 }
 
 export const COVE_SIZES = {
-  width: { label: 'Cove width', least: 'above 0', blank: 'refused' },
-  depth: { label: 'Cove depth', least: 'above 0', blank: 'refused' },
-  offCenter: { label: 'Off-center', least: 'from 0', blank: 0 },
-  blankWidth: { label: 'Blank width', least: 'above 0', blank: 'refused' },
-  blankThickness: { label: 'Blank thickness', least: 'above 0', blank: 'refused' },
-  nearFlat: { label: 'Near flat', least: 'from 0', blank: 'absent' },
-  bladeDiameter: { label: 'Blade diameter', least: 'above 0', blank: USUAL_BLADE.diameter },
-  kerf: { label: 'Kerf', least: 'from 0', blank: USUAL_BLADE.kerf },
+  width: { label: 'Cove width', least: 'above 0', blank: 'refused', most: WIDEST_INCHES },
+  depth: { label: 'Cove depth', least: 'above 0', blank: 'refused', most: THICKEST_INCHES },
+  offCenter: { label: 'Off-center', least: 'from 0', blank: 0, most: WIDEST_INCHES },
+  blankWidth: { label: 'Blank width', least: 'above 0', blank: 'refused', most: WIDEST_INCHES },
+  blankThickness: {
+    label: 'Blank thickness',
+    least: 'above 0',
+    blank: 'refused',
+    most: THICKEST_INCHES,
+  },
+  nearFlat: { label: 'Near flat', least: 'from 0', blank: 'absent', most: WIDEST_INCHES },
+  bladeDiameter: {
+    label: 'Blade diameter',
+    least: 'above 0',
+    blank: USUAL_BLADE.diameter,
+    most: WIDEST_INCHES,
+  },
+  kerf: { label: 'Kerf', least: 'from 0', blank: USUAL_BLADE.kerf, most: THICKEST_INCHES },
 } as const satisfies Readonly<Record<string, CoveSize>>;
 
 export type SizeKey = keyof typeof COVE_SIZES;

@@ -27,6 +27,12 @@ export const WORDING = wordings({
   'length.too-long': (f) => `${f.argument}: ${f.given} is longer than ${f.limit}. Check the unit.`,
   'length.date': (f) =>
     `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
+  'length.date-number': (f) =>
+    `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
+  'length.asked-about': (f) =>
+    `${f.argument} is ${f.given}, more than any shop or house has (${f.limit}). Check the unit: bare numbers are read in the shop's. Where it is meant, write the unit with the number.`,
+  'length.beyond-shop': (f) =>
+    `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
   'number.unreadable': (f) =>

@@ -1,13 +1,14 @@
 import { failed, ok } from '../../core/faults/fault.ts';
 import { computeBoardFeet } from '../../core/lumber/board-feet.ts';
+import { THICKEST_INCHES, WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerEach } from '../answer.ts';
 
 const SIZE = { kind: 'exact length', least: 'above 0', blank: 'refused' } as const;
 
 export const ARGUMENTS = {
-  thickness: { name: 'Thickness', ...SIZE },
-  width: { name: 'Width', ...SIZE },
+  thickness: { name: 'Thickness', ...SIZE, most: THICKEST_INCHES },
+  width: { name: 'Width', ...SIZE, most: WIDEST_INCHES },
   length: { name: 'Length', ...SIZE },
   quantity: { name: 'Quantity', kind: 'whole number', least: 0, most: 1_000_000, blank: 1 },
 } as const satisfies ArgumentTable;

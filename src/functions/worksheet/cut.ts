@@ -1,6 +1,7 @@
 import { computeCut } from '../../core/cove/cut.ts';
 import { computeArcLength, computeSectionArea, computeUndercut } from '../../core/cove/outline.ts';
 import { degrees, toRadians } from '../../core/units/angle.ts';
+import { THICKEST_INCHES } from '../../core/units/plausible-length.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerRows } from '../answer.ts';
 import { checkSetting } from '../check-setting.ts';
@@ -22,7 +23,13 @@ export const ARGUMENTS = {
     limits: { least: 0, most: 60 },
     blank: 'refused',
   },
-  height: { name: 'Height', kind: 'length', least: 'above 0', blank: 'refused' },
+  height: {
+    name: 'Height',
+    kind: 'length',
+    least: 'above 0',
+    blank: 'refused',
+    most: THICKEST_INCHES,
+  },
   ...BLADE,
 } as const satisfies ArgumentTable;
 

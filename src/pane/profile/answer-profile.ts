@@ -11,6 +11,7 @@ import {
 } from '../../core/cove/cove-sizes.ts';
 import { checkCove } from '../../core/cove/feasibility.ts';
 import { parseLength } from '../../core/units/length.ts';
+import { askAboutLength } from '../../core/units/plausible-length.ts';
 import type { CoveProfile } from '../../planning/job.ts';
 import { planSetUp, type SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -42,7 +43,7 @@ export function answerProfile(profile: CoveProfile, shop: Shop): ProfileAnswer {
 /** A cove as typed. Each field that can't be read is named; near flat and off-center may be blank. */
 export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
   const faults: Fault[] = [];
-  const sizes = readSizes(COVE_FIELDS, ({ label, blank }, field) => {
+  const sizes = readSizes(COVE_FIELDS, ({ label, blank, most }, field) => {
     const text = typed[field].trim();
     // The fields of the blade begin with the shop's own: where one is cleared, it is asked for.
     if (text === '' && (blank === 'absent' || blank === 0)) return undefined;
@@ -55,6 +56,8 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
     if (field === 'nearFlat' && parsed.value.compare(0) < 0) {
       faults.push(fault('length.negative', label, { inches: Number(parsed.value) }));
     }
+    const asked = askAboutLength(label, text, Number(parsed.value), most);
+    if (asked !== undefined) faults.push(asked);
     return parsed.value;
   });
   if (faults.length > 0 || !isComplete(sizes)) {

@@ -5,6 +5,7 @@
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { isDateNumber } from '../../core/units/plausible-length.ts';
 import { guessColumns, type ColumnMap } from './map-columns.ts';
 import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
 import type { JobTableName } from './read-job.ts';
@@ -114,7 +115,8 @@ const DIGITS = 15;
 const BARE = /^\s*-?[\d\s.,/¼-¾⅐-⅞⁄-]*[\d¼-¾⅐-⅞]\s*$/u;
 
 function withUnit(cell: RawCell, unit: HeadingUnit | undefined, reading: LengthReading): RawCell {
-  if (unit === undefined) return cell;
+  // A date's number stays one in any unit: left bare, it is asked about.
+  if (unit === undefined || isDateNumber(cell)) return cell;
   if (typeof cell === 'string') return BARE.test(cell) ? `${cell.trim()} ${unit}` : cell;
   if (typeof cell !== 'number') return cell;
   const digits = String(Number(cell.toPrecision(DIGITS))).replace('.', reading.decimalSign);

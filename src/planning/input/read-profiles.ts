@@ -78,8 +78,8 @@ export function readProfiles(
 function readProfile(row: RowReader): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
-  const sizes = readSizes(PROFILE_SIZES, ({ label, least }) =>
-    row.length(label, least === 'from 0'),
+  const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
+    row.length(label, least === 'from 0', most),
   );
   const spring = row.number('Spring', 1, 89);
   const allowance = row.number('Offcut allowance %', 0, 300);

@@ -3,6 +3,7 @@ import { fault, type Fault, type Where } from '../../core/faults/fault.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
+import { askAboutLength } from '../../core/units/plausible-length.ts';
 import { parseNumber, sayGiven } from '../../core/units/number.ts';
 import { sameName } from '../job.ts';
 import { plannerLength } from '../planner-length.ts';
@@ -180,6 +181,8 @@ function readLength(
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', name, { inches }));
   }
+  const asked = askAboutLength(name, value, inches);
+  if (asked !== undefined) return refuse(asked);
   return LOST_LENGTHS.has(name) ? plannerLength(parsed.value, 'up') : parsed.value;
 }
 

@@ -1,6 +1,7 @@
 /** The Stock table. */
 import { fault } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
 import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
@@ -38,7 +39,7 @@ function readItem(row: RowReader): StockItem | undefined {
     ? row.refuse('Price', fault('cutting.price-missing', 'Stock', null))
     : row.number('Price', 0, MOST_PRICE);
   const kind = row.word('Kind', STOCK_KINDS, 'stick');
-  const width = row.length('Width');
+  const width = row.length('Width', false, WIDEST_INCHES);
   const thicknessClass = row.text('Class');
   if (thicknessClass !== '') {
     const found = findThicknessClass(thicknessClass, 'Class');

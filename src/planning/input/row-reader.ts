@@ -10,6 +10,7 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
+import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import { parseNumber, sayGiven } from '../../core/units/number.ts';
 import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
 
@@ -94,8 +95,16 @@ export class RowReader {
     return text === '' ? undefined : text;
   }
 
-  /** A length above 0 (or from 0, where `orZero`); undefined when blank or at fault. */
-  length(heading: string, orZero = false): ExactInches | undefined {
+  /**
+   * A length above 0 (or from 0, where `orZero`); undefined when blank or at fault.
+   *
+   * @param most inches: a bare number that comes to more is asked about
+   */
+  length(
+    heading: string,
+    orZero = false,
+    most: number = LONGEST_RUN_INCHES,
+  ): ExactInches | undefined {
     const value = this.#given(heading);
     if (value === undefined) return undefined;
     const parsed = this.#note(heading, parseLength(value, heading, this.#reading));
@@ -105,11 +114,12 @@ export class RowReader {
       const code = orZero ? 'length.negative' : 'length.not-positive';
       return this.refuse(heading, fault(code, heading, { inches }));
     }
-    return parsed.value;
+    const asked = askAboutLength(heading, value, inches, most);
+    return asked === undefined ? parsed.value : this.refuse(heading, asked);
   }
 
-  requiredLength(heading: string): ExactInches | undefined {
-    if (!this.isBlank(heading)) return this.length(heading);
+  requiredLength(heading: string, most: number = LONGEST_RUN_INCHES): ExactInches | undefined {
+    if (!this.isBlank(heading)) return this.length(heading, false, most);
     return this.refuse(heading, fault('length.missing', heading, null));
   }
 

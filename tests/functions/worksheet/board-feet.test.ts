@@ -29,6 +29,19 @@ describe('COVE.BOARDFEET', () => {
     expect(answer('BOARDFEET', '25.4 mm', '304.8 mm', '1 m')).toBeCloseTo(1000 / 304.8, 12);
   });
 
+  test('refuses a thickness or a width that no shop has, and knows the number of a date', () => {
+    // 46,085 is 4 March 2026: a spreadsheet makes it of 3/4.
+    expect(said(answer('BOARDFEET', 46085, 6, 96))).toMatch(
+      /^#VALUE! Thickness: 46,085 is what a spreadsheet stores for the date 2026-03-04, .* of 3\/4\./u,
+    );
+    expect(said(answer('BOARDFEET', 19, 90, 96))).toBe(
+      "#VALUE! Thickness is 19 in; no shop's is more than 12 in. Check the unit: bare numbers are inches. " +
+        "Width is 90 in; no shop's is more than 60 in. Check the unit: bare numbers are inches.",
+    );
+    expect(said(answer('BOARDFEET', '400 mm', 6, 96))).toContain("no shop's is more than 12 in");
+    expect(answer('BOARDFEET', 12, 60, 144)).toBe(720);
+  });
+
   test('refuses sizes and quantities by name', () => {
     expect(said(answer('BOARDFEET', 0, 6, 96))).toContain('#VALUE! Thickness is 0 in');
     expect(said(answer('BOARDFEET', 1, 6, 96, 1.5))).toBe(

@@ -1,0 +1,72 @@
+/**
+ * Lengths that can be read and are hardly meant: the number of a date that a spreadsheet made of a
+ * fraction, or one in another unit. Whoever means it writes the unit with it.
+ */
+import { fault, type Fault } from '../faults/fault.ts';
+import { LIMIT_SLACK_INCHES } from './tolerance.ts';
+
+/** No wall, run or stick is longer: 200 ft. Common practice [C]. */
+export const LONGEST_RUN_INCHES = 2400;
+/** No board, blank or cove in a shop is wider. Common practice [C]. */
+export const WIDEST_INCHES = 60;
+/** No lumber in a shop is thicker, and no cove deeper. Common practice [C]. */
+export const THICKEST_INCHES = 12;
+
+/** Spreadsheets count days from the end of 1899: these are 2000 to 2049. */
+const FIRST_DATE_NUMBER = 36_526;
+const LAST_DATE_NUMBER = 54_788;
+const DAY_MILLISECONDS = 86_400_000;
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+
+/** Whether a cell says no unit: a number, or a text of digits and fraction signs alone. */
+export function isBareNumber(given: unknown): boolean {
+  return typeof given === 'number' || (typeof given === 'string' && !HAS_UNIT.test(given));
+}
+const HAS_UNIT = /[\p{L}'"′″’”‘“`´]/u;
+
+/** Whether a cell holds what a spreadsheet stores for a date of our years: a whole number, without a unit. */
+export function isDateNumber(given: unknown): boolean {
+  if (!isBareNumber(given)) return false;
+  const text = String(given).trim();
+  const value = /^\d{5}$/u.test(text) ? Number(text) : Number.NaN;
+  return value >= FIRST_DATE_NUMBER && value <= LAST_DATE_NUMBER;
+}
+
+/**
+ * The fault of a bare number that a person is asked about; undefined for any other, and where the
+ * unit stands with it.
+ *
+ * @param given as it stands in the cell
+ * @param inches what it was read as
+ * @param most what no shop or house has more of
+ */
+export function askAboutLength(
+  argument: string,
+  given: unknown,
+  inches: number,
+  most: number = LONGEST_RUN_INCHES,
+): Fault | undefined {
+  if (!isBareNumber(given)) return undefined;
+  if (isDateNumber(given)) return dateNumber(argument, Number(given));
+  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
+  return fault('length.asked-about', argument, { inches }, { limit: { inches: most } });
+}
+
+/** The fault of a size that no shop has, with its unit or without; undefined for any other. */
+export function checkShopSize(
+  argument: string,
+  given: unknown,
+  inches: number,
+  most: number,
+): Fault | undefined {
+  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
+  if (isDateNumber(given)) return dateNumber(argument, Number(given));
+  return fault('length.beyond-shop', argument, { inches }, { limit: { inches: most } });
+}
+
+function dateNumber(argument: string, days: number): Fault {
+  const date = new Date(DAY_ZERO + days * DAY_MILLISECONDS);
+  const fraction = `${date.getUTCMonth() + 1}/${date.getUTCDate()}`;
+  const details = { date: date.toISOString().slice(0, 10), fraction };
+  return fault('length.date-number', argument, days, { details });
+}
