@@ -8,6 +8,7 @@ import {
   type CuttingGroup,
   type JobPlan,
   type ProfilePlan,
+  type Totals,
 } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
@@ -20,7 +21,9 @@ const COLUMNS = [
   { heading: 'Pieces', align: 'right' },
   { heading: 'Sticks', align: 'right' },
   { heading: 'Net length', align: 'right' },
-  { heading: 'Board feet', align: 'right' },
+  { heading: 'Board feet net', align: 'right' },
+  { heading: 'allowed', align: 'right' },
+  { heading: 'bought', align: 'right' },
   { heading: 'Passes', align: 'right' },
   { heading: 'Hours', align: 'right' },
   { heading: 'Price', align: 'right' },
@@ -49,7 +52,9 @@ function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
     String(tally.pieces),
     String(tally.sticks),
     sayLength(tally.lengthNet, shop),
-    tally.boardFeetNet === undefined ? '-' : sayNumber(tally.boardFeetNet, shop),
+    ...[tally.boardFeetNet, tally.boardFeetWithAllowance, tally.boardFeetBought].map((feet) =>
+      feet === undefined ? '-' : sayNumber(feet, shop),
+    ),
     tally.passes === 0 ? '-' : String(tally.passes),
     sayNumber(hoursOf(tally.hours), shop),
     priceOf(shop)(money.priceCents),
@@ -70,10 +75,25 @@ function sayTotals({ totals, job }: JobPlan): string {
   return [
     'In all:',
     `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
-    `  ${sayNumber(totals.boardFeetNet, shop)} board feet net, ${sayNumber(totals.boardFeetWithAllowance, shop)} with the offcut allowance`,
+    ...sayBoardFeet(totals, shop),
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
   ].join('\n');
+}
+
+/** Of what the shop makes; nothing where all is bought ready made. */
+function sayBoardFeet(totals: Totals, shop: Shop): string[] {
+  const { boardFeetNet, boardFeetWithAllowance, boardFeetBought } = totals;
+  if (boardFeetNet === 0) return [];
+  const say = (feet: number): string => sayNumber(feet, shop);
+  const over = ((boardFeetBought ?? 0) / boardFeetNet - 1) * 100;
+  const bought =
+    boardFeetBought === undefined
+      ? 'as bought not known (Stock gives no Class or Width)'
+      : `${say(boardFeetBought)} as bought or pulled, ${formatFixed(over, 0, shop.decimalSign)} % over net`;
+  return [
+    `  ${say(boardFeetNet)} board feet net, ${say(boardFeetWithAllowance)} with the offcut allowance, ${bought}`,
+  ];
 }
 
 function priceOf(shop: Shop): (cents: number) => string {

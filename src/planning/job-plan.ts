@@ -110,9 +110,12 @@ export interface Tally {
   readonly sticks: number;
   readonly lengthNet: ExactInches;
   readonly lengthBought: ExactInches;
-  /** Absent where the profile's blank has no width or thickness given. */
+  /** Of the blanks that the net length takes; absent for what is bought ready made. */
   readonly boardFeetNet?: number;
+  /** The net board feet and the offcut allowance on them. */
   readonly boardFeetWithAllowance?: number;
+  /** Its share of the boards and sticks that the plan opens; absent where those aren't known. */
+  readonly boardFeetBought?: number;
   readonly offcutAllowancePercent: number;
   /** Passes over the blade: those of one blank times the blanks. */
   readonly passes: number;
@@ -155,6 +158,8 @@ export interface Totals {
   readonly lengthBought: ExactInches;
   readonly boardFeetNet: number;
   readonly boardFeetWithAllowance: number;
+  /** Whole boards and sticks, bought or from the rack; undefined where they aren't known of all. */
+  readonly boardFeetBought?: number;
   readonly passes: number;
   readonly hours: number;
   readonly costCents: number;

@@ -38,19 +38,52 @@ export function shareLumber(
 ): ReadonlyMap<string, number> {
   const shares = new Map(profiles.map(({ name }) => [name, 0]));
   for (const { id, priceCents } of group.problem.supplies) {
-    const sticks = group.answer.plan.sticks.filter((stick) => stick.supplyId === id);
-    const isBoard = stockOf(group, id).item.kind === 'board';
-    const weights = profiles.map(({ name }) => {
-      const width = isBoard ? Number(blankOf(group, name).width ?? 1) : 1;
-      return width * sticks.filter((stick) => stick.profile === name).length;
-    });
-    const paid = new Set(sticks.map(({ unit }) => unit)).size * priceCents;
-    shareCents(paid, weights).forEach((share, at) => {
+    const { opened, weights } = usesOf(id, profiles, group);
+    shareCents(opened * priceCents, weights).forEach((share, at) => {
       const name = profiles[at]?.name ?? '';
       shares.set(name, (shares.get(name) ?? 0) + share);
     });
   }
   return shares;
+}
+
+/**
+ * Shares the board feet of a group's opened boards and sticks among its profiles, as shareLumber
+ * shares what they cost.
+ *
+ * @returns board feet by the profile's name; none of one that uses stock of unknown board feet
+ */
+export function shareBoardFeet(
+  profiles: readonly Profile[],
+  group: AnsweredGroup,
+): ReadonlyMap<string, number> {
+  const shares = new Map<string, number>(profiles.map(({ name }) => [name, 0]));
+  for (const { id } of group.problem.supplies) {
+    const { opened, weights } = usesOf(id, profiles, group);
+    const { boardFeet = Number.NaN } = stockOf(group, id);
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    weights.forEach((weight, at) => {
+      const name = profiles[at]?.name ?? '';
+      if (weight > 0)
+        shares.set(name, (shares.get(name) ?? 0) + (opened * boardFeet * weight) / all);
+    });
+  }
+  return new Map([...shares].filter(([, boardFeet]) => !Number.isNaN(boardFeet)));
+}
+
+/** How many boards or sticks of a supply are opened, and how much of them each profile uses. */
+function usesOf(
+  supplyId: string,
+  profiles: readonly Profile[],
+  group: AnsweredGroup,
+): { readonly opened: number; readonly weights: readonly number[] } {
+  const sticks = group.answer.plan.sticks.filter((stick) => stick.supplyId === supplyId);
+  const isBoard = stockOf(group, supplyId).item.kind === 'board';
+  const weights = profiles.map(({ name }) => {
+    const width = isBoard ? Number(blankOf(group, name).width ?? 1) : 1;
+    return width * sticks.filter((stick) => stick.profile === name).length;
+  });
+  return { opened: new Set(sticks.map(({ unit }) => unit)).size, weights };
 }
 
 /** What the kept offcuts of one profile's sticks are worth; those of all profiles make the plan's credit. */

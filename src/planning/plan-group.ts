@@ -13,7 +13,7 @@ import {
 import type { PreparedGroup } from './group-profiles.ts';
 import { nameGroup, spareId, stateProblem, type UsedStock } from './group-problem.ts';
 import type { CuttingGroup } from './job-plan.ts';
-import { creditProfile, shareLumber } from './money.ts';
+import { creditProfile, shareBoardFeet, shareLumber } from './money.ts';
 import type { ProfileCut } from './plan-profile.ts';
 import type { Shop } from './shop.ts';
 
@@ -56,6 +56,7 @@ function readGroup(
   const { problem, answer } = answered;
   const profiles = prepared.map(({ profile }) => profile);
   const lumber = shareLumber(profiles, answered);
+  const boardFeet = shareBoardFeet(profiles, answered);
   return {
     group: {
       name: nameGroup(prepared),
@@ -71,12 +72,14 @@ function readGroup(
     },
     cuts: prepared.map(({ profile, pieces }): ProfileCut => {
       const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+      const boardFeetBought = boardFeet.get(profile.name);
       return {
         profile,
         pieces,
         sticks: readSticks(profile, answered, byId),
         lumberCents: lumber.get(profile.name) ?? 0,
         offcutCreditCents: creditProfile(profile, answered),
+        ...(boardFeetBought === undefined ? {} : { boardFeetBought }),
       };
     }),
   };

@@ -27,6 +27,7 @@ export function planToJson(plan: JobPlan) {
       lengthBought: Number(totals.lengthBought),
       boardFeetNet: totals.boardFeetNet,
       boardFeetWithAllowance: totals.boardFeetWithAllowance,
+      boardFeetBought: totals.boardFeetBought ?? null,
       passes: totals.passes,
       hours: totals.hours,
       cost: money(totals.costCents),
@@ -78,6 +79,7 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     lengthBought: Number(tally.lengthBought),
     boardFeetNet: tally.boardFeetNet ?? null,
     boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
+    boardFeetBought: tally.boardFeetBought ?? null,
     passes: tally.passes,
     hours: {
       ...tally.hours,

@@ -14,6 +14,8 @@ export interface ProfileCut {
   readonly sticks: readonly CutStick[];
   readonly lumberCents: number;
   readonly offcutCreditCents: number;
+  /** Absent for what is bought ready made, and where it isn't known. */
+  readonly boardFeetBought?: number;
 }
 
 /**
@@ -21,8 +23,8 @@ export interface ProfileCut {
  * @throws RangeError for a cove without one: its faults allow no plan
  */
 export function planProfile(cut: ProfileCut, setUp: SetUp | undefined, shop: Shop): ProfilePlan {
-  const { profile, pieces, sticks, lumberCents, offcutCreditCents } = cut;
-  const tally = tallyProfile(profile, pieces, sticks, setUp, shop);
+  const { profile, pieces, sticks, lumberCents, offcutCreditCents, boardFeetBought } = cut;
+  const tally = tallyProfile(profile, pieces, sticks, setUp, shop, boardFeetBought);
   const money = priceProfile(lumberCents, offcutCreditCents, tally.hours, shop);
   const planned = { sticks, tally, money };
   if (profile.make === 'buy') return { profile, ...planned };

@@ -170,5 +170,7 @@ function priceUnit(
     return fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
   }
   const cents = Number(exactDecimal(item.price).mul(count).mul(100).add(1, 2).floor());
-  return { cents, ...(boardFeet === undefined ? {} : { boardFeet: Number(boardFeet) }) };
+  // A mill sells moldings by the foot or the piece: what is bought ready made has no board feet.
+  if (profile.make === 'buy' || boardFeet === undefined) return { cents };
+  return { cents, boardFeet: Number(boardFeet) };
 }

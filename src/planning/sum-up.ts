@@ -49,6 +49,8 @@ export function sumUp(
   const exact = (value: (plan: ProfilePlan) => Fraction): Fraction =>
     profiles.reduce((all, plan) => all.add(value(plan)), new Fraction(0));
   const priceCents = sum(({ money }) => money.priceCents);
+  const made = profiles.filter(({ profile }) => profile.make !== 'buy');
+  const bought = made.reduce((all, { tally }) => all + (tally.boardFeetBought ?? Number.NaN), 0);
   return {
     pieces: sum(({ tally }) => tally.pieces),
     done: pieces.filter((piece) => piece.done).length,
@@ -57,6 +59,7 @@ export function sumUp(
     lengthBought: exact(({ tally }) => tally.lengthBought),
     boardFeetNet: sum(({ tally }) => tally.boardFeetNet ?? 0),
     boardFeetWithAllowance: sum(({ tally }) => tally.boardFeetWithAllowance ?? 0),
+    ...(Number.isNaN(bought) ? {} : { boardFeetBought: bought }),
     passes: sum(({ tally }) => tally.passes),
     hours: sum(({ tally }) => hoursOf(tally.hours)),
     costCents: sum(({ money }) => money.costCents),

@@ -18,6 +18,7 @@ export function tallyProfile(
   sticks: readonly CutStick[],
   setUp: SetUp | undefined,
   shop: Shop,
+  boardFeetBought?: number,
 ): Tally {
   const lengthNet = pieces.reduce((sum, piece) => sum.add(piece.cutLength), ZERO);
   const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
@@ -32,6 +33,7 @@ export function tallyProfile(
     ...(net === undefined
       ? {}
       : { boardFeetNet: net, boardFeetWithAllowance: net * (1 + allowance / 100) }),
+    ...(boardFeetBought === undefined ? {} : { boardFeetBought }),
     offcutAllowancePercent: allowance,
     passes: passCount * sticks.length,
     hours: countHours(Number(lengthNet), sticks, setUp, shop),
@@ -54,11 +56,11 @@ export function soldThickness({
 
 /**
  * Board feet of the blanks that the net length takes: thickness as sold · blank width · length / 144.
- * Navy Engineering Aid manual 6-3.
+ * Navy Engineering Aid manual 6-3. What is bought ready made is sold by the foot or the piece.
  */
 function netBoardFeet(profile: Profile, lengthInches: number): number | undefined {
   const thickness = soldThickness(profile);
-  if (profile.blankWidth === undefined || thickness === undefined) return undefined;
+  if (profile.make === 'buy' || thickness === undefined) return undefined;
   return (Number(thickness) * Number(profile.blankWidth) * lengthInches) / 144;
 }
 

@@ -128,9 +128,9 @@ export function planSuite(): void {
       const { exit, out, err } = await run(folder, ['plan', '.', '--out', 'plan.xlsx']);
       expect([exit, err]).toEqual([0, '']);
       const parts = [
-        /^Profile +Pieces +Sticks +Net length +Board feet +Passes +Hours +Price$/m,
-        /^Cove +1 +1 +7' \d+" +[\d.]+ +9 +[\d.]+ +\$[\d.]+$/m,
-        /^Base +2 +1 +14' 8" +- +- +[\d.]+ +\$[\d.]+$/m,
+        /^Profile +Pieces +Sticks +Net length +Board feet net +allowed +bought +Passes +Hours +Price$/m,
+        /^Cove +1 +1 +7' \d+" +[\d.]+ +[\d.]+ +[\d.]+ +9 +[\d.]+ +\$[\d.]+$/m,
+        /^Base +2 +1 +14' 8" +- +- +- +- +[\d.]+ +\$[\d.]+$/m,
         /^ {2}Base \$24\.50, proven least cost\.$/m,
         /^In all:\n {2}3 pieces from 2 sticks, /m,
         /^Read your saw's manual first/m,

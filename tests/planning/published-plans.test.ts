@@ -27,11 +27,15 @@ describe('published examples', () => {
   test('450 feet from 4 3/4 in blanks under an inch thick are 178.1 board feet net', async () => {
     const plan = await planOf({
       runs: "Room,Profile,Length,Measured as,Quantity\nHall,Trim,15',finished,30",
-      profiles: 'Profile,Blank width,Blank thickness\nTrim,4 3/4,3/4',
+      profiles:
+        'Profile,Make,Cove width,Cove depth,Blank width,Blank thickness\nTrim,cove,3 1/4,3/8,4 3/4,3/4',
       stock: "For,Length,Price,Per\nTrim,16',1,foot",
+      shop: 'Setting,Value\nset-up spare,0',
     });
     expect(Math.abs(plan.totals.boardFeetNet - 178.1)).toBeLessThan(0.05);
     expect(plan.totals.boardFeetWithAllowance).toBeCloseTo(178.125 * 1.1, 9);
+    // 30 sticks of 16 ft, each counted an inch thick and 4 3/4 wide.
+    expect(plan.totals.boardFeetBought).toBeCloseTo((30 * 192 * 4.75) / 144, 9);
   });
 
   // The angles: thisoldhouse.com. The overlaps on 3/4 stock, 0.433 and 0.750, are derived; they are

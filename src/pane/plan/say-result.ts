@@ -46,6 +46,10 @@ export function sayResult(plan: JobPlan): Fact[] {
     },
     { label: 'Board feet, net', value: number(totals.boardFeetNet) },
     { label: 'Board feet, with allowance', value: number(totals.boardFeetWithAllowance) },
+    {
+      label: 'Board feet, as bought',
+      value: totals.boardFeetBought === undefined ? 'not known' : number(totals.boardFeetBought),
+    },
     { label: 'Passes over the blade', value: String(totals.passes) },
     { label: 'Hours', value: number(totals.hours) },
     {

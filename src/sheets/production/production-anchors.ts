@@ -20,6 +20,8 @@ export type TotalName =
   | 'lengthBought'
   | 'boardFeetNet'
   | 'boardFeetWithAllowance'
+  | 'boardFeetBought'
+  | 'boardFeetOfStock'
   | 'passes'
   | 'hours'
   | 'hoursInOrder'
@@ -47,6 +49,8 @@ interface ProductionPlaces extends Cells {
   readonly hoursInOrder: string;
   /** Of a profile's plan, what lumber it bears: all of its group's, or its share of it. */
   readonly lumberBorne: string;
+  /** Of the plan of a profile that is alone in its group: the sum of its stock's board feet. */
+  readonly boardFeetBorne: string;
   /** First and last row of the lines by room. */
   readonly roomRows: readonly [first: number, last: number];
 }

@@ -33,7 +33,6 @@ export const QUANTITIES = columns({
   make: left('Made or bought'),
   pieces: right('Pieces'),
   sticks: right('Sticks, blanks'),
-  lengthText: right('Net length'),
   length: right(({ unit }) => `Net length (${unit})`),
   stickLength: right(({ unit }) => `Sticks, length (${unit})`),
   thickness: right(({ unit }) => `Thickness as sold (${unit})`),
@@ -41,6 +40,7 @@ export const QUANTITIES = columns({
   boardFeet: right('Board feet, net'),
   allowance: right('Allowance, %'),
   boardFeetWithAllowance: right('with allowance'),
+  boardFeetBought: right('as bought'),
 });
 
 /** By profile: passes, hours and money. */
@@ -84,6 +84,7 @@ export const ROOMS = columns({
   length: right(({ unit }) => `Net length (${unit})`),
   boardFeet: right('Board feet, net'),
   boardFeetWithAllowance: right('with allowance'),
+  boardFeetBought: right('as bought'),
   hours: right('Hours'),
   price: right(({ currency }) => `Price (${currency})`),
   upToHere: right(({ unit }) => `Up to here (${unit})`),

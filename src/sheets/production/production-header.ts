@@ -15,7 +15,7 @@ import { AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
-import { sayHead } from './production-words.ts';
+import { sayHead, UNKNOWN } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
 
@@ -41,7 +41,7 @@ export function addHeader(
   const lists = [
     totalsOf(plan, acrossSheets, onThisSheet),
     ratesOf(plan, onThisSheet, draft.next),
-    agreements(acrossSheets, onThisSheet),
+    agreements(plan, acrossSheets, onThisSheet),
   ];
   const most = Math.max(...lists.map((lines) => lines.length));
   const first = draft.next;
@@ -103,6 +103,12 @@ function totalsOf(
       'Board feet with allowance',
       sum(late('boardFeetWithAllowance'), totals.boardFeetWithAllowance, 'decimal'),
     ],
+    [
+      'Board feet as bought',
+      totals.boardFeetBought === undefined
+        ? cell(UNKNOWN, 'decimal')
+        : sum(late('boardFeetBought'), totals.boardFeetBought, 'decimal'),
+    ],
     ['Passes over the blade', sum(late('passes'), totals.passes, 'whole')],
     ['Hours', sum(late('hours'), totals.hours, 'decimal')],
     [`Cost (${totals.currency})`, sum(late('cost'), money(totals.costCents), 'money')],
@@ -136,7 +142,11 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
   return [['Rates of the shop', null], ...rates.map(([, label, value]): Line => [label, value])];
 }
 
-function agreements(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): Line[] {
+function agreements(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): Line[] {
   const total = (name: TotalName) => (): string => onThisSheet.at(`total ${name}`);
   const agrees = (label: string, one: () => string, other: () => string): Line => [
     label,
@@ -169,6 +179,15 @@ function agreements(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): 
     agrees('Stick lengths here and on Cutting', total('lengthBought'), () =>
       acrossSheets.at('allLengthOnCutting'),
     ),
+    ...(plan.totals.boardFeetBought === undefined
+      ? []
+      : [
+          agrees(
+            'Board feet as bought, and of the lumber',
+            total('boardFeetBought'),
+            total('boardFeetOfStock'),
+          ),
+        ]),
     agrees('Lumber here and on Cutting', total('lumber'), () =>
       acrossSheets.at('allLumberOnCutting'),
     ),

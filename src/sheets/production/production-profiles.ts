@@ -14,11 +14,20 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
-import { numberIn, printTotal } from '../words/print-length.ts';
+import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
-import { MAKES, NOTHING, sayNotMade, SECTIONS, UNKNOWN } from './production-words.ts';
+import {
+  MAKES,
+  NOTHING,
+  sayNotMade,
+  SECTIONS,
+  SOLD_BY_LENGTH,
+  UNKNOWN,
+} from './production-words.ts';
 import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
+
+const NONE = cell(null, 'row');
 
 type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
@@ -98,21 +107,46 @@ function profileRow(
     make: cell(MAKES[profile.make], 'row'),
     pieces: sum(ofLines('pieces'), tally.pieces, 'rowWhole'),
     sticks: sum(() => acrossSheets.at('sticksOnCutting', planned), tally.sticks, 'rowWhole'),
-    lengthText: cell(printTotal(tally.lengthNet, plan.job.shop), 'rowRight'),
     length: sum(ofLines('length'), numberIn(tally.lengthNet, unit), styles.net.row),
     stickLength: sum(() => acrossSheets.at('lengthOnCutting', planned), length, styles.sticks.row),
-    thickness: sizeCell(soldThickness(profile), unit, styles.thickness.row),
-    blankWidth: sizeCell(profile.blankWidth, unit, styles.width.row),
-    boardFeet: figureCell(
-      `${at('thickness')}*${at('blankWidth')}*${at('length')}/${CUBIC_PER_BOARD_FOOT[unit]}`,
-      tally.boardFeetNet,
-    ),
-    allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
-    boardFeetWithAllowance: figureCell(
-      `${at('boardFeet')}*(1+${at('allowance')}/100)`,
-      tally.boardFeetWithAllowance,
-    ),
+    ...(profile.make === 'buy'
+      ? {
+          thickness: NONE,
+          blankWidth: NONE,
+          boardFeet: cell(SOLD_BY_LENGTH, 'rowDecimal'),
+          allowance: NONE,
+          boardFeetWithAllowance: NONE,
+          boardFeetBought: NONE,
+        }
+      : {
+          thickness: sizeCell(soldThickness(profile), unit, styles.thickness.row),
+          blankWidth: sizeCell(profile.blankWidth, unit, styles.width.row),
+          boardFeet: figureCell(
+            `${at('thickness')}*${at('blankWidth')}*${at('length')}/${CUBIC_PER_BOARD_FOOT[unit]}`,
+            tally.boardFeetNet,
+          ),
+          allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
+          boardFeetWithAllowance: figureCell(
+            `${at('boardFeet')}*(1+${at('allowance')}/100)`,
+            tally.boardFeetWithAllowance,
+          ),
+          boardFeetBought: boughtCell(plan, planned, onThisSheet),
+        }),
   });
+}
+
+/** A profile with stock of its own has the sum of what is pulled and bought; else its share, a number. */
+function boughtCell(
+  plan: JobPlan,
+  planned: ProfilePlan,
+  onThisSheet: ProductionAnchors,
+): DraftCell {
+  const { boardFeetBought } = planned.tally;
+  const group = plan.groups.find(({ profiles }) => profiles.includes(planned.profile));
+  if (boardFeetBought === undefined || group?.profiles.length !== 1) {
+    return cell(boardFeetBought ?? UNKNOWN, 'rowDecimal');
+  }
+  return sum(() => onThisSheet.at('boardFeetBorne', planned), boardFeetBought, 'rowDecimal');
 }
 
 function sizeCell(size: ExactInches | undefined, unit: LengthUnit, style: StyleName): DraftCell {
@@ -133,7 +167,14 @@ function addTotals(
   const { unit } = job.shop;
   const row = draft.next;
   const added = (
-    column: 'pieces' | 'sticks' | 'length' | 'stickLength' | 'boardFeet' | 'boardFeetWithAllowance',
+    column:
+      | 'pieces'
+      | 'sticks'
+      | 'length'
+      | 'stickLength'
+      | 'boardFeet'
+      | 'boardFeetWithAllowance'
+      | 'boardFeetBought',
     name: TotalName,
     style: StyleName,
     value: (tally: ProfilePlan['tally']) => number,
@@ -157,6 +198,12 @@ function addTotals(
       'boardFeetWithAllowance',
       'total',
       (tally) => tally.boardFeetWithAllowance ?? 0,
+    ),
+    boardFeetBought: added(
+      'boardFeetBought',
+      'boardFeetBought',
+      'total',
+      (tally) => tally.boardFeetBought ?? 0,
     ),
   };
   draft.put(QUANTITIES.loose(together, cell(null, 'totalLabel')));

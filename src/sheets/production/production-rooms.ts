@@ -15,7 +15,7 @@ import type { PlanAnchors } from '../plan-anchors.ts';
 import { printTotal } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
-import { NOTHING, ROOMS_NOTE, SECTIONS, UNKNOWN } from './production-words.ts';
+import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
 
 /** What 144 cubic inches are in the shop's unit, cubed, at 25.4 mm to the inch; as a formula writes it. */
@@ -111,6 +111,7 @@ function roomRow(
     length: added('length', styles.stick),
     boardFeet: added('boardFeet', 'stickDecimal'),
     boardFeetWithAllowance: added('boardFeetWithAllowance', 'stickDecimal'),
+    boardFeetBought: added('boardFeetBought', 'stickDecimal'),
     hours: added('hours', 'stickDecimal'),
     price: added('price', 'stickDecimal'),
   };
@@ -128,8 +129,9 @@ function lineRow(
   { plan, styles, acrossSheets, onThisSheet }: RoomFacts,
 ): SheetRow {
   const { shop } = plan.job;
-  const quantity = (column: 'length' | 'thickness' | 'blankWidth' | 'allowance'): string =>
-    QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
+  const quantity = (
+    column: 'length' | 'thickness' | 'blankWidth' | 'allowance' | 'boardFeetBought',
+  ): string => QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
   const paid = (column: 'passes' | 'hours' | 'price'): string =>
     MONEY.inRow(column, onThisSheet.at('moneyRow', planned));
   const at = (column: 'line' | 'length' | 'boardFeet'): string => ROOMS.at(column, row);
@@ -140,9 +142,7 @@ function lineRow(
   const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
   const figure = (formula: () => string, value: number): DraftCell =>
     sum(formula, value, 'rowDecimal');
-  // Where its blank is not known.
-  const boardFeet = (formula: () => string, value: number): DraftCell =>
-    planned.tally.boardFeetNet === undefined ? cell(UNKNOWN, 'rowDecimal') : figure(formula, value);
+  const { tally, profile } = planned;
   const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
   return ROOMS.row({
     line: cell(number, 'rowWhole'),
@@ -159,11 +159,29 @@ function lineRow(
       values.length,
       styles.row,
     ),
-    boardFeet: boardFeet(() => `${cubic()}/${CUBIC_PER_BOARD_FOOT[shop.unit]}`, values.boardFeet),
-    boardFeetWithAllowance: boardFeet(
-      () => `${at('boardFeet')}*(1+${quantity('allowance')}/100)`,
-      values.boardFeetWithAllowance,
-    ),
+    ...(profile.make === 'buy'
+      ? {
+          boardFeet: cell(SOLD_BY_LENGTH, 'rowDecimal'),
+          boardFeetWithAllowance: cell(null, 'row'),
+          boardFeetBought: cell(null, 'row'),
+        }
+      : {
+          boardFeet: figure(
+            () => `${cubic()}/${CUBIC_PER_BOARD_FOOT[shop.unit]}`,
+            values.boardFeet,
+          ),
+          boardFeetWithAllowance: figure(
+            () => `${at('boardFeet')}*(1+${quantity('allowance')}/100)`,
+            values.boardFeetWithAllowance,
+          ),
+          boardFeetBought:
+            tally.boardFeetBought === undefined
+              ? cell(UNKNOWN, 'rowDecimal')
+              : figure(
+                  () => `${quantity('boardFeetBought')}*${at('length')}/${quantity('length')}`,
+                  values.boardFeetBought,
+                ),
+        }),
     hours: figure(byLength('hours'), values.hours),
     price: figure(
       () => (before === undefined ? worth(row) : `${worth(row)}-${worth(before)}`),
@@ -200,6 +218,7 @@ function addTotals(
     length: added('length', styles.total),
     boardFeet: added('boardFeet', 'total'),
     boardFeetWithAllowance: added('boardFeetWithAllowance', 'total'),
+    boardFeetBought: added('boardFeetBought', 'total'),
     hours: added('hours', 'total'),
     price: added('price', 'total'),
   };

@@ -11,7 +11,7 @@ import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sayStock } from '../words/say-stock.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { LUMBER, SHARES } from './production-columns.ts';
-import { NOTHING, SECTIONS, SHARES_NOTE, UNKNOWN } from './production-words.ts';
+import { NOTHING, SECTIONS, SHARES_NOTE, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 
 /**
  * A row for each row of Stock that a group of profiles uses, its cost by formula, and the sum of all;
@@ -25,7 +25,7 @@ export function addStockTable(
   draft.spread(SECTIONS.lumber, 'section');
   draft.put(LUMBER.headings(plan.job.shop));
   const first = draft.next;
-  const costs = plan.groups.map((group) => addGroup(draft, plan, group));
+  const sums = plan.groups.map((group) => addGroup(draft, plan, group));
   if (plan.groups.length === 0) draft.put(LUMBER.loose({ for: cell(NOTHING.need, 'row') }));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
@@ -50,15 +50,27 @@ export function addStockTable(
     boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, 'total'),
   };
   const row = draft.put(LUMBER.loose(together, cell(null, 'totalLabel')));
+  onThisSheet.place('total boardFeetOfStock', LUMBER.at('boardFeet', row));
   onThisSheet.place('total fromRack', LUMBER.at('fromRack', row));
   onThisSheet.place('total toBuy', LUMBER.at('toBuy', row));
-  addShares(draft, plan, costs, onThisSheet);
+  addShares(draft, plan, sums, onThisSheet);
   draft.blank();
 }
 
-/** Its rows; gives the sum of their costs as a formula. */
-function addGroup(draft: SheetDraft, plan: JobPlan, { name, stockUse }: CuttingGroup): string {
+/** Sums over the rows of a group, as formulas. */
+interface GroupSums {
+  readonly cost: string;
+  readonly boardFeet: string;
+}
+
+/** Its rows; gives their sums. */
+function addGroup(
+  draft: SheetDraft,
+  plan: JobPlan,
+  { name, stockUse, profiles }: CuttingGroup,
+): GroupSums {
   const first = draft.next;
+  const missing = profiles.some(({ make }) => make !== 'buy') ? UNKNOWN : SOLD_BY_LENGTH;
   for (const use of stockUse) {
     const row = draft.next;
     const pulled = LUMBER.at('fromRack', row);
@@ -73,20 +85,21 @@ function addGroup(draft: SheetDraft, plan: JobPlan, { name, stockUse }: CuttingG
         toBuy: cell(use.bought, 'rowWhole'),
         each: cell(money(use.priceCents), 'rowDecimal'),
         cost: sum(cost, money(use.costCents), 'rowDecimal'),
-        boardFeet: cell(use.boardFeet ?? UNKNOWN, 'rowDecimal'),
+        boardFeet: cell(use.boardFeet ?? missing, 'rowDecimal'),
         pulled: cell(null, use.fromRack > 0 ? 'tick' : 'row'),
         bought: cell(null, use.bought > 0 ? 'tick' : 'row'),
       }),
     );
   }
-  return LUMBER.sum('cost', first, draft.next - 1);
+  const sumOf = (column: 'cost' | 'boardFeet'): string => LUMBER.sum(column, first, draft.next - 1);
+  return { cost: sumOf('cost'), boardFeet: sumOf('boardFeet') };
 }
 
 /** A profile alone bears all of its group; of several the last bears what the others leave, so that they add up. */
 function addShares(
   draft: SheetDraft,
   plan: JobPlan,
-  costs: readonly string[],
+  sums: readonly GroupSums[],
   onThisSheet: ProductionAnchors,
 ): void {
   const isShared = plan.groups.some(({ profiles }) => profiles.length > 1);
@@ -96,12 +109,14 @@ function addShares(
     draft.spread(SHARES_NOTE, 'note');
   }
   plan.groups.forEach((group, at) => {
-    const cost = costs[at];
-    if (cost === undefined) throw new RangeError(`The stock of ${group.name} has no cost.`);
+    const own = sums[at];
+    if (own === undefined) throw new RangeError(`The stock of ${group.name} has no cost.`);
     const plans = plansOf(plan, group);
     const [alone] = plans;
-    if (alone !== undefined && plans.length === 1) onThisSheet.place('lumberBorne', cost, alone);
-    else addGroupShares(draft, plans, cost, onThisSheet);
+    if (alone !== undefined && plans.length === 1) {
+      onThisSheet.place('lumberBorne', own.cost, alone);
+      onThisSheet.place('boardFeetBorne', own.boardFeet, alone);
+    } else addGroupShares(draft, plans, own.cost, onThisSheet);
   });
 }
 

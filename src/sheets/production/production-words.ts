@@ -23,8 +23,11 @@ export const NOTHING = {
 
 export const MAKES = { cove: 'cove, cut here', 'crown cove': 'crown, cut here', buy: 'bought' };
 
-/** Of a profile without a blank's width or thickness; sums pass over text. */
+/** Of lumber whose width or thickness isn't given; sums pass over text. */
 export const UNKNOWN = 'not known';
+
+/** In place of the board feet of what is bought ready made. */
+export const SOLD_BY_LENGTH = 'by length';
 
 export const WHY_THIS_ORDER =
   'Coves stand by blade tilt (from upright), then by approach (from the blade line), the smallest first: so each change of the saw is the least.';

@@ -6,7 +6,14 @@ import { numberIn } from '../words/print-length.ts';
 
 /** Figures that are added up by room and in all. */
 export type Figure =
-  'pieces' | 'passes' | 'length' | 'boardFeet' | 'boardFeetWithAllowance' | 'hours' | 'price';
+  | 'pieces'
+  | 'passes'
+  | 'length'
+  | 'boardFeet'
+  | 'boardFeetWithAllowance'
+  | 'boardFeetBought'
+  | 'hours'
+  | 'price';
 
 /** A line with all that its row shows. */
 export interface Line {
@@ -39,6 +46,7 @@ export function linesOf(plan: JobPlan): Line[] {
         length: numberIn(line.lengthNet, unit),
         boardFeet: (tally.boardFeetNet ?? 0) * share,
         boardFeetWithAllowance: (tally.boardFeetWithAllowance ?? 0) * share,
+        boardFeetBought: (tally.boardFeetBought ?? 0) * share,
         hours: hoursOf(tally.hours) * share,
         price: money(line.priceCents),
       },
