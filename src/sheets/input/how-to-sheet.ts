@@ -46,6 +46,30 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
   ],
 ];
 
+/** What the plan's figures are made of. */
+const FIGURES: readonly (readonly [string, string])[] = [
+  [
+    'Board feet',
+    'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, not of what is bought), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
+  ],
+  [
+    'Hours',
+    'Set-up minutes for each cove; for each pass its blank’s length at the feed, and handling; smoothing minutes for each square foot of the cove’s curve along the net length; crosscut seconds for each piece, and once more for each stick, whose end is trimmed.',
+  ],
+  [
+    'Money',
+    'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Margin is a share of the price: price = cost / (1 - margin). Tax is on the price. Each line is rounded to the cent once.',
+  ],
+  [
+    'Offcut credit',
+    'An offcut that is kept earns its length at the percent of the cheapest price, rounded down to the cent offcut by offcut, and never more than half of its stick.',
+  ],
+  [
+    'By room',
+    'A profile’s price, passes and hours are shared among the rooms by net length: a short return costs as much a foot as a long wall. Of a board that several profiles are cut from each bears its strips’ width.',
+  ],
+];
+
 const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string])[] => [
   [
     'Lengths',
@@ -81,6 +105,8 @@ export function describeHowTo(
     draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Measured as', 'section');
   for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('What the figures are', 'section');
+  for (const [name, text] of FIGURES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Every time a cove is cut', 'section');
   const cautions = standingCautions(leastBlank);
   cautions.forEach((line, index) => draft.spread(`${index + 1}. ${line}`, 'wrapped'));
