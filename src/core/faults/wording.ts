@@ -146,6 +146,8 @@ export const WORDING = wordings({
   'job.no-hourly-rate': (f) =>
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
+  'job.reveal-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
   'job.wall-unknown': (f) =>
     `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
   'job.opening-outside-wall': (f) =>
