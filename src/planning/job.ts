@@ -39,7 +39,7 @@ export interface Run {
   readonly profile: string;
   readonly length: ExactInches;
   readonly measuredAs: MeasuredAs;
-  /** Added at each mitered end of a run measured as an opening. */
+  /** Between the opening and the molding, at each mitered end of a run measured as an opening. */
   readonly reveal: ExactInches;
   readonly quantity: number;
   readonly left: RunEnd;

@@ -80,17 +80,17 @@ describe('The blank input workbook', () => {
     for (const table of [runs, openings, profiles, stock]) expect(table!.rows).toEqual([]);
     // As formats.md lists them.
     expect(runs!.headings.cells).toEqual(
-      'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,One piece,Match,Done,Note'.split(
+      'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,Reveal,One piece,Match,Done,Note'.split(
         ',',
       ),
     );
     expect(openings!.headings.cells).toEqual(
-      'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity'.split(
+      'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity,Sill,Horn,Other room,Other wall,Other position'.split(
         ',',
       ),
     );
     expect(profiles!.headings.cells).toEqual(
-      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Miter across,Species,Class,Offcut allowance %,Note'.split(
+      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Miter across,Where,Height,Species,Class,Offcut allowance %,Note'.split(
         ',',
       ),
     );
@@ -121,6 +121,9 @@ describe('The blank input workbook', () => {
       ['Runs', 'Length'],
       ['Openings', 'Width'],
       ['Openings', 'Position'],
+      ['Openings', 'Sill'],
+      ['Profiles', 'Height'],
+      ['Runs', 'Reveal'],
       ['Profiles', 'Cove depth'],
       ['Profiles', 'Class'],
       ['Stock', 'Length'],
@@ -156,6 +159,7 @@ describe('The blank input workbook', () => {
     ]);
     expect(choices('Openings')).toContain('Kind: door window cased opening');
     expect(choices('Openings')).toContain('Casing: list from');
+    expect(choices('Profiles')).toContain('Where: floor ceiling height opening');
     expect(choices('Profiles')).toContain('Make: cove crown cove buy');
     expect(choices('Stock')).toEqual([
       'Kind: stick board',

@@ -37,7 +37,7 @@ export class CutAwayNotes {
     const { place, name } = profile;
     if (verdict.is === 'unknown') {
       const details = { profile: name, needed: verdict.needed };
-      const code = side.opening.kind === 'window' ? 'job.window-cuts-unknown' : 'job.cuts-unknown';
+      const code = verdict.needed === 'Height' ? 'job.cuts-unknown' : 'job.window-cuts-unknown';
       const one = fault(code, saySide(side), run.run, { details });
       this.#once(placeFault(one, verdict.cell), verdict.needed, JSON.stringify(verdict.cell));
     } else if (verdict.is === 'lapped') {
