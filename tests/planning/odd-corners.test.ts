@@ -3,7 +3,7 @@ import { listPieces } from '../../src/planning/pieces/list-pieces.ts';
 import { count } from '../deep.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 import { jobOf } from './make-job.ts';
-import { beside, meet, reach, turned, type Line } from './plane-geometry.ts';
+import { beside, meet, reach, turned, type Line } from './houses/plane-geometry.ts';
 
 const HEAD =
   'Room,Run,Profile,Length,Measured as,Left end,Right end,Left corner,Right corner,Reveal';

@@ -7,22 +7,25 @@ import type { Verdict } from './what-it-cuts.ts';
 interface Cut {
   readonly run: Run;
   readonly profile: Profile;
-  readonly side: OpeningSide;
 }
 
 export class CutAwayNotes {
-  readonly #runs: readonly Run[];
+  readonly #runsOf = new Map<string, Run[]>();
   readonly #sides: readonly OpeningSide[];
   readonly #profileOf: (name: string) => Profile | undefined;
   readonly #said = new Map<string, Caution>();
-  readonly #cuts: Cut[] = [];
+  readonly #cutsOf = new Map<OpeningSide, Cut[]>();
 
   constructor(
     runs: readonly Run[],
     sides: readonly OpeningSide[],
     profileOf: (name: string) => Profile | undefined,
   ) {
-    this.#runs = runs;
+    for (const run of runs) {
+      const known = this.#runsOf.get(nameKey(run.room));
+      if (known === undefined) this.#runsOf.set(nameKey(run.room), [run]);
+      else known.push(run);
+    }
     this.#sides = sides;
     this.#profileOf = profileOf;
     for (const side of sides) this.#noteWall(side);
@@ -59,7 +62,11 @@ export class CutAwayNotes {
 
   /** What openings cut out of a run. */
   noteCut(run: Run, profile: Profile, sides: readonly OpeningSide[]): void {
-    this.#cuts.push(...sides.map((side) => ({ run, profile, side })));
+    for (const side of sides) {
+      const cuts = this.#cutsOf.get(side);
+      if (cuts === undefined) this.#cutsOf.set(side, [{ run, profile }]);
+      else cuts.push({ run, profile });
+    }
     if (run.quantity === 1) return;
     const each = fault('job.opening-in-each', `Run ${run.run} in ${run.room}`, run.quantity);
     this.add(placeFault(each, run.where));
@@ -68,7 +75,7 @@ export class CutAwayNotes {
   /** All of them, what came first said first. */
   cautions(): Caution[] {
     for (const side of this.#sides) {
-      const here = this.#cuts.filter((one) => one.side === side);
+      const here = this.#cutsOf.get(side) ?? [];
       this.#noteSeveralOnFloor(side, here);
       this.#noteSeveralRuns(side, here);
     }
@@ -83,7 +90,7 @@ export class CutAwayNotes {
   /** Whether there is anything to cut on the wall that is named, or that should be. */
   #noteWall(side: OpeningSide): void {
     const { room, wall, opening } = side;
-    const inRoom = this.#runs.filter((run) => sameName(run.room, room));
+    const inRoom = this.#runsOf.get(nameKey(room)) ?? [];
     const isOther = side.side === 2;
     const wallCell = opening.cells[isOther ? 'Other wall' : 'Wall'];
     if (isOther && inRoom.length === 0) {

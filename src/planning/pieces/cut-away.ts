@@ -155,7 +155,7 @@ function refuse(
 
 const sayRun = (run: Run): string => `Run ${run.run} in ${run.room}`;
 
-export function wallKey(room: string, run: string): string {
+function wallKey(room: string, run: string): string {
   return JSON.stringify([nameKey(room), nameKey(run)]);
 }
 
