@@ -3,7 +3,7 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
-import { CUT_AWAYS_TITLE, sayOpening } from '../words/say-cut-aways.ts';
+import { CUT_AWAYS_TITLE } from '../words/say-cut-aways.ts';
 import { CUT_AWAYS } from './production-columns.ts';
 import { CUT_AWAYS_NOTE } from './production-words.ts';
 
@@ -24,7 +24,7 @@ export function addCutAways(draft: SheetDraft, { cutAways, job }: JobPlan): void
         room: cell(room, 'row'),
         wall: cell(wall, 'row'),
         profile: cell(profile, 'row'),
-        opening: cell(sayOpening(opening), 'row'),
+        opening: cell(opening, 'row'),
         takenText: cell(printExact(taken, shop), 'rowRight'),
         taken: cell(numberIn(taken, shop.unit), style),
       }),

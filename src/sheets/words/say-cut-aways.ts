@@ -10,10 +10,7 @@ export function sayCutAway(
   { room, wall, profile, opening, taken }: CutAway,
   shop: LengthReading,
 ): string {
-  return `${room}, ${wall}: ${printExact(taken, shop)} taken out of ${profile} for ${sayOpening(opening)}`;
-}
-
-/** The only one of its kind on a wall has no number. */
-export function sayOpening(opening: string): string {
-  return /\d$/u.test(opening) ? opening : `the ${opening}`;
+  // The only one of its kind on a wall has no number.
+  const said = /\d$/u.test(opening) ? opening : `the ${opening}`;
+  return `${room}, ${wall}: ${printExact(taken, shop)} taken out of ${profile} for ${said}`;
 }
