@@ -250,6 +250,13 @@ describe('Where of a profile', () => {
     ]);
   });
 
+  test('that no one knows is one fault, whatever Height stands beside it', () => {
+    const { faults } = readTables(tablesOf({ profiles: [BASE, CASING, rail('32', 'wall')] }));
+    expect(faults.map((one) => [one.code, one.where])).toEqual([
+      ['word.unknown', { file: 'profiles.csv', line: 4, column: 8 }],
+    ]);
+  });
+
   test('taken for casing since Openings names it leaves its runs on walls whole, which is said', () => {
     const openings = [DOOR, 'Hall,,window,30,50,1,,Casing,,Base,,1,,,,,'];
     const listed = list({ openings });

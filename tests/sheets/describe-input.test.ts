@@ -115,6 +115,21 @@ describe('The blank input workbook', () => {
     expect(cautions.map(({ code }) => code)).toEqual(['job.no-hourly-rate']);
   });
 
+  test('says in How to what Wall matches, what reveal, horn, Sill, Where and Height are', () => {
+    const howTo = textsOf(sheetOf(describeInput(), 'How to')).join('\n');
+    for (const words of [
+      'Wall is the name that the runs of that wall have under Run',
+      'Reveal is what stays in sight',
+      'Horn is how far',
+      'Sill is from the floor to the window’s opening',
+      'its lower edge as far from the floor as Height says',
+      'Usual for a cove, a crown cove and what has a Spring',
+      'Usual for what Openings names',
+    ]) {
+      expect(howTo).toContain(words);
+    }
+  });
+
   test('keeps lengths as text, so that 3/4 becomes no date', () => {
     const blank = describeInput();
     for (const [name, heading] of [

@@ -12,11 +12,10 @@ export function readPlace(row: RowReader, usual: WallPlace['at']): WallPlace {
   const height = row.length('Height', true);
   const isSaid = !row.isBlank('Where');
   const isHeight = !row.isBlank('Height');
-  const at = isSaid
-    ? row.word('Where', PLACES, usual)
-    : isHeight && usual === 'floor'
-      ? 'height'
-      : usual;
+  const said = row.word<WallPlace['at'] | 'unknown'>('Where', PLACES, 'unknown');
+  const unsaid = isHeight && usual === 'floor' ? 'height' : usual;
+  // A word that isn't known has its fault; what Height means beside it can't be told.
+  const at = !isSaid ? unsaid : said === 'unknown' ? (isHeight ? 'height' : usual) : said;
   const cell = row.where(at === 'height' && isSaid ? 'Height' : 'Where');
   if (isHeight && at !== 'height') {
     const given = height === undefined ? null : { inches: Number(height) };

@@ -12,7 +12,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Openings',
-    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in. Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in. Wall is the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (nearly 5 mm). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (about 25 mm). Wall is the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
   ],
   [
     'Profiles',
@@ -35,7 +35,7 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
   ],
   [
     'opening',
-    'The clear opening: the reveal (Reveal on Runs; blank, 3/16 in) and the miters of the casing are added. At a corner that is not square the reveal counts like the width.',
+    'The clear opening: the reveal (Reveal on Runs; blank, 3/16 in, nearly 5 mm) and the miters of the casing are added. At a corner that is not square the reveal counts like the width.',
   ],
   [
     'short point',
