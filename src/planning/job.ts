@@ -81,7 +81,14 @@ export interface Opening {
 }
 
 /** Cells of an opening that must change where something is said about them. */
-export const OPENING_CELLS = ['Wall', 'Sill', 'Position', 'Other room', 'Other wall'] as const;
+export const OPENING_CELLS = [
+  'Wall',
+  'Sill',
+  'Position',
+  'Other room',
+  'Other wall',
+  'Other position',
+] as const;
 export type OpeningCell = (typeof OPENING_CELLS)[number];
 
 /** Where on the wall a molding is. */

@@ -77,6 +77,8 @@ describe('one wall, one name for base, chair rail, cove and crown', () => {
     expect(lengthsOf(listed, 'Chair rail')).toEqual(['101 5/8']);
     expect(cutsOf(listed).map((one) => one[4])).toEqual([42.375, 42.375]);
     expect(codesOf(listed)).toEqual(['job.opening-by-total', 'job.opening-by-total']);
+    const position = { file: 'openings.csv', line: 2, column: 11 };
+    expect(placeOf(listed, 'job.opening-by-total')).toEqual([position, position]);
   });
 
   test('several doors of one row come off together', () => {

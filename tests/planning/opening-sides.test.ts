@@ -57,7 +57,7 @@ describe('the other side of a cased opening', () => {
     const listed = list({ runs, openings: [both('Study,South,')] });
     expect(lengthsOf(listed, 'Base', 'Study')).toEqual(['107 5/8']);
     expect(placeOf(listed, 'job.opening-by-total')).toEqual([
-      { file: 'runs.csv', line: 3, column: 4 },
+      { file: 'openings.csv', line: 2, column: 17 },
     ]);
   });
 

@@ -189,7 +189,7 @@ export const WORDING = wordings({
   'job.openings-overlap': (f) =>
     `${f.argument}: this opening, casing included, begins at ${f.given}, inside the one before it, which ends at ${f.limit}. Check Position.`,
   'job.opening-by-total': (f) =>
-    `${f.argument}: not every opening on its wall has a Position (Other position on its other side) and a row of its own, so ${f.given} is taken off this run of ${f.detail('profile')} as a whole; in truth it is in pieces.`,
+    `${f.argument}: ${f.detail('needed')} of the ${f.detail('opening')} on its wall isn't known, so ${f.given} is taken off this run of ${f.detail('profile')} as a whole; in truth it is in pieces. Fill in ${f.detail('needed')}, and give each opening a row of its own.`,
   'job.match-of-two-profiles': (f) =>
     `${f.argument}: the matched group ${f.given} has pieces of another profile too (${f.detail('other')}). Pieces that come from one stick are of one profile.`,
   'job.base-all-cut-away': (f) =>

@@ -65,10 +65,7 @@ export function cutAway(
       return [run];
     }
     notes.noteCut(run, profile, cutting);
-    const known = cutting.every(
-      ({ position, opening }) => position !== undefined && opening.quantity === 1,
-    );
-    const made = known ? cutByPosition(run, cutting) : cutByTotal(run, cutting);
+    const made = cutting.every(isPlaced) ? cutByPosition(run, cutting) : cutByTotal(run, cutting);
     faults.push(...made.faults);
     notes.add(...made.cautions);
     cutAways.push(...made.cutAways);
@@ -80,6 +77,11 @@ export function cutAway(
 /** Positions count from the wall's corner: a run measured to another point of its miter begins elsewhere. */
 function needsWallLength(run: Run): boolean {
   return run.measuredAs !== 'wall' && run.left.kind.endsWith('miter');
+}
+
+/** Whether it is known where on the wall it is; one row of several has one position at most. */
+function isPlaced({ position, opening }: OpeningSide): boolean {
+  return position !== undefined && opening.quantity === 1;
 }
 
 function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
@@ -125,13 +127,15 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
   if (total.gte(run.length)) {
     return { runs: [], cutAways, faults: [allGone(run, total)], cautions: [] };
   }
-  const details = { profile: run.profile };
+  const open = sides.find((side) => !isPlaced(side));
+  const needed = open?.side === 2 ? 'Other position' : 'Position';
+  const details = { profile: run.profile, opening: open?.name ?? '', needed };
   const byTotal = fault('job.opening-by-total', sayRun(run), inches(total), { details });
   return {
     runs: [{ ...run, length: run.length.sub(total) }],
     cutAways,
     faults: [],
-    cautions: [placeFault(byTotal, run.where)],
+    cautions: [placeFault(byTotal, open?.opening.cells[needed] ?? run.where)],
   };
 }
 
@@ -150,7 +154,8 @@ function refuse(
   given: { readonly inches: number },
   limit: { readonly inches: number },
 ): Fault {
-  return placeFault(fault(code, saySide(side), given, { limit }), side.opening.cells.Position);
+  const cell = side.side === 2 ? 'Other position' : 'Position';
+  return placeFault(fault(code, saySide(side), given, { limit }), side.opening.cells[cell]);
 }
 
 const sayRun = (run: Run): string => `Run ${run.run} in ${run.room}`;
