@@ -44,7 +44,7 @@ export const PLAN: Command = {
   ],
   notes: [
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, rooms, profiles, pieces, groups, cautions, faults, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
+    'With --json: { version, totals, rooms, profiles, pieces, cutAways, groups, cautions, faults, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
   ],
   examples: [
     'job.xlsx --out plan.xlsx',

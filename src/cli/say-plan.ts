@@ -11,6 +11,7 @@ import {
   type Totals,
 } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
+import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../sheets/words/say-money.ts';
 import { proofOf, sayCost, sayProof } from '../sheets/words/say-proof.ts';
@@ -41,6 +42,13 @@ export function sayPlan(plan: JobPlan): string[] {
       plan.profiles.map((one) => cellsOf(one, shop)),
     ),
     `Lumber:\n${lumber.join('\n')}`,
+    ...(plan.cutAways.length === 0
+      ? []
+      : [
+          [`${CUT_AWAYS_TITLE}:`, ...plan.cutAways.map((one) => `  ${sayCutAway(one, shop)}`)].join(
+            '\n',
+          ),
+        ]),
     sayTotals(plan),
     ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];

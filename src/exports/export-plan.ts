@@ -9,11 +9,12 @@ import { drawingFiles } from './drawing-files.ts';
 import type { ExportFile } from './export-file.ts';
 import { outlineFiles } from './outline-files.ts';
 import { listAllPieces, listCuts, listOffcuts } from './piece-lists.ts';
-import { listCautions, listProfiles, listRooms, listStock } from './plan-lists.ts';
+import { listCautions, listCutAways, listProfiles, listRooms, listStock } from './plan-lists.ts';
 import { listPasses, listRailMarks, listSetUps } from './set-up-lists.ts';
 
 const LISTS = [
   listAllPieces,
+  listCutAways,
   listCuts,
   listOffcuts,
   listStock,

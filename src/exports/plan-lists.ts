@@ -89,6 +89,21 @@ export function listStock({ groups, job, totals }: JobPlan): List {
   };
 }
 
+export function listCutAways({ cutAways, job }: JobPlan): List {
+  const { unit } = job.shop;
+  return {
+    name: 'cut-aways',
+    headings: ['Room', 'Wall', 'Out of', 'For', `Taken (${unit})`],
+    rows: cutAways.map(({ room, wall, profile, opening, taken }): ListValue[] => [
+      room,
+      wall,
+      profile,
+      opening,
+      numberIn(taken, unit),
+    ]),
+  };
+}
+
 export function listCautions({ cautions }: JobPlan): List {
   return {
     name: 'cautions',

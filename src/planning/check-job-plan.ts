@@ -1,9 +1,10 @@
 /**
- * An independent look at a whole plan. It shares no code with the planner: but for its other part,
- * check-lumber.ts, only types and tolerances are imported. Everything is added up again from the
+ * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
+ * check-lumber.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
  * pieces and the sticks, in plain inches.
  */
 import { checkLumber } from './check-lumber.ts';
+import { checkRuns } from './check-runs.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { Piece } from './piece.ts';
 import { CHECK_SLACK_INCHES } from './tolerance.ts';
@@ -12,6 +13,7 @@ import { CHECK_SLACK_INCHES } from './tolerance.ts';
 export function checkJobPlan(plan: JobPlan): string[] {
   return [
     ...checkPieces(plan),
+    ...checkRuns(plan),
     ...plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => checkStick(plan, one, stick))),
     ...checkLumber(plan),
     ...checkMatches(plan),

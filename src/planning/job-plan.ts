@@ -4,6 +4,7 @@ import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
+import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
 
 export interface CutPiece {
@@ -172,6 +173,8 @@ export interface JobPlan {
   readonly job: Job;
   /** All of them, done ones too, in the order of the runs. */
   readonly pieces: readonly Piece[];
+  /** What openings take out of runs, in the order of the runs. */
+  readonly cutAways: readonly CutAway[];
   /** In the order of Profiles. */
   readonly profiles: readonly ProfilePlan[];
   /** Every planned profile is in one of them; in the order of their first profiles. */

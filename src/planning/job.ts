@@ -20,6 +20,9 @@ export const MITERS_ACROSS = ['face', 'thickness'] as const;
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
+/** Where on the wall a molding is: what an opening cuts away goes by it. */
+export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
+
 export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
@@ -36,7 +39,7 @@ export interface Run {
   readonly profile: string;
   readonly length: ExactInches;
   readonly measuredAs: MeasuredAs;
-  /** Added at each mitered end of a run measured as an opening. */
+  /** Between the opening and the molding, at each mitered end of a run measured as an opening. */
   readonly reveal: ExactInches;
   readonly quantity: number;
   readonly left: RunEnd;
@@ -50,7 +53,7 @@ export interface Run {
 
 export interface Opening {
   readonly room: string;
-  /** A run of that room; empty where the opening cuts nothing. */
+  /** The wall that the room's runs of this name lie on; empty where the opening cuts nothing. */
   readonly wall: string;
   readonly kind: OpeningKind;
   readonly width: ExactInches;
@@ -62,8 +65,41 @@ export interface Opening {
   readonly stool?: string;
   /** From the wall's left corner to the opening's left edge. */
   readonly position?: ExactInches;
+  /** From the floor to a window's opening; absent for what reaches the floor, and where it isn't known. */
+  readonly sill?: ExactInches;
+  /** How far a stool's ends stand out beyond the casing. */
+  readonly horn: ExactInches;
+  /** The room that its second side is in; absent: that room's list knows nothing of it. */
+  readonly otherRoom?: string;
+  /** As `wall`, in the other room; empty where the opening cuts nothing there. */
+  readonly otherWall: string;
+  /** As `position`, on the other room's wall and seen from there. */
+  readonly otherPosition?: ExactInches;
   readonly quantity: number;
   readonly where: Where;
+  readonly cells: Readonly<Record<OpeningCell, Where>>;
+}
+
+/** Cells of an opening that must change where something is said about them. */
+export const OPENING_CELLS = [
+  'Wall',
+  'Sill',
+  'Position',
+  'Other room',
+  'Other wall',
+  'Other position',
+] as const;
+export type OpeningCell = (typeof OPENING_CELLS)[number];
+
+/** Where on the wall a molding is. */
+export interface WallPlace {
+  readonly at: (typeof PLACES)[number];
+  /** Whether Profiles says it; else it is the usual place of such a molding. */
+  readonly isSaid: boolean;
+  /** From the floor to its lower edge; absent where it isn't known. */
+  readonly height?: ExactInches;
+  /** The cell that says it, or would. */
+  readonly cell: Where;
 }
 
 interface Molding {
@@ -72,6 +108,7 @@ interface Molding {
   readonly spring?: Degrees;
   /** Absent: by how a run is measured, see computeCutLength. */
   readonly miterAcross?: (typeof MITERS_ACROSS)[number];
+  readonly place: WallPlace;
   readonly species: string;
   /** A thickness class such as 5/4, or empty. */
   readonly thicknessClass: string;

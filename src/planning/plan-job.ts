@@ -65,6 +65,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   const plan: JobPlan = {
     job,
     pieces: listed.pieces,
+    cutAways: listed.cutAways,
     profiles,
     groups,
     rooms: roomLines(listed.pieces, profiles),

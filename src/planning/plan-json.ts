@@ -38,6 +38,7 @@ export function planToJson(plan: JobPlan) {
     rooms: roomsOf(plan),
     profiles: plan.profiles.map(profileOf),
     pieces: plan.pieces.map(pieceOf),
+    cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
     cautions: plan.cautions,
     faults: [] as const,

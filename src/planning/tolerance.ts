@@ -9,5 +9,7 @@ export const HALF_CENT_SLACK_CENTS = 1e-7;
 
 /** What the checks of a plan allow to sums of doubles: far below the finest precision of a shop. */
 export const CHECK_SLACK_INCHES = 1e-6;
+/** What a length may be off that was rounded up, for each piece: the slack that it was rounded with, and its ends' grid. */
+export const CHECK_SLACK_ROUNDED_INCHES = 4 * IRRATIONAL_GRID_INCHES;
 export const CHECK_SLACK_BOARD_FEET = 1e-6;
 export const CHECK_SLACK_CENTS = 1e-6;

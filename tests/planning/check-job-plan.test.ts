@@ -34,6 +34,26 @@ describe('the independent check of a plan', () => {
           ...rest,
         ]),
     ],
+    ['a cut-away left out', (plan) => ({ ...plan, cutAways: plan.cutAways.slice(1) })],
+    [
+      'a cut-away of a run that is not there',
+      (plan) => ({
+        ...plan,
+        cutAways: [...plan.cutAways, { ...plan.cutAways[0]!, run: 'no wall' }],
+      }),
+    ],
+    [
+      'a run longer than its pieces',
+      (plan) => ({
+        ...plan,
+        job: {
+          ...plan.job,
+          runs: plan.job.runs.map((run, at) =>
+            at === 0 ? { ...run, length: run.length.add(1) } : run,
+          ),
+        },
+      }),
+    ],
     ['a stick left out', (plan) => withSticks(plan, (sticks) => sticks.slice(1))],
     [
       'a blank used twice',

@@ -80,17 +80,17 @@ describe('The blank input workbook', () => {
     for (const table of [runs, openings, profiles, stock]) expect(table!.rows).toEqual([]);
     // As formats.md lists them.
     expect(runs!.headings.cells).toEqual(
-      'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,One piece,Match,Done,Note'.split(
+      'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,Reveal,One piece,Match,Done,Note'.split(
         ',',
       ),
     );
     expect(openings!.headings.cells).toEqual(
-      'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity'.split(
+      'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity,Sill,Horn,Other room,Other wall,Other position'.split(
         ',',
       ),
     );
     expect(profiles!.headings.cells).toEqual(
-      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Miter across,Species,Class,Offcut allowance %,Note'.split(
+      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Miter across,Where,Height,Species,Class,Offcut allowance %,Note'.split(
         ',',
       ),
     );
@@ -115,12 +115,30 @@ describe('The blank input workbook', () => {
     expect(cautions.map(({ code }) => code)).toEqual(['job.no-hourly-rate']);
   });
 
+  test('says in How to what Wall matches, what reveal, horn, Sill, Where and Height are', () => {
+    const howTo = textsOf(sheetOf(describeInput(), 'How to')).join('\n');
+    for (const words of [
+      'Wall is the name that the runs of that wall have under Run',
+      'Reveal is what stays in sight',
+      'Horn is how far',
+      'Sill is from the floor to the window’s opening',
+      'its lower edge as far from the floor as Height says',
+      'Usual for a cove, a crown cove and what has a Spring',
+      'Usual for what Openings names',
+    ]) {
+      expect(howTo).toContain(words);
+    }
+  });
+
   test('keeps lengths as text, so that 3/4 becomes no date', () => {
     const blank = describeInput();
     for (const [name, heading] of [
       ['Runs', 'Length'],
       ['Openings', 'Width'],
       ['Openings', 'Position'],
+      ['Openings', 'Sill'],
+      ['Profiles', 'Height'],
+      ['Runs', 'Reveal'],
       ['Profiles', 'Cove depth'],
       ['Profiles', 'Class'],
       ['Stock', 'Length'],
@@ -156,6 +174,7 @@ describe('The blank input workbook', () => {
     ]);
     expect(choices('Openings')).toContain('Kind: door window cased opening');
     expect(choices('Openings')).toContain('Casing: list from');
+    expect(choices('Profiles')).toContain('Where: floor ceiling height opening');
     expect(choices('Profiles')).toContain('Make: cove crown cove buy');
     expect(choices('Stock')).toEqual([
       'Kind: stick board',

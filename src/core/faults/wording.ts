@@ -152,8 +152,40 @@ export const WORDING = wordings({
   'job.no-hourly-rate': (f) =>
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
+  'job.reveal-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
+  'job.sill-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since a ${f.detail('kind')} reaches the floor. Leave it blank, or make its Kind window.`,
+  'job.horn-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since only a stool has horns. Leave it blank, or name a profile under Stool.`,
+  'job.cell-needs-another': (f) =>
+    `${f.argument}: ${f.given} says nothing without ${f.detail('needed')}. Fill in ${f.detail('needed')}, or leave ${f.argument} blank.`,
+  'job.height-elsewhere': (f) =>
+    `${f.argument} is ${f.given}, and Where says ${f.detail('at')}: only a rail has a height of its own. Leave Height blank, or write height under Where.`,
+  'job.height-needs-where': (f) =>
+    `${f.argument} is ${f.given}, and such a molding usually stands at the ${f.detail('at')}. Write height under Where if it is a rail with its lower edge that far from the floor; else leave Height blank.`,
   'job.wall-unknown': (f) =>
-    `${f.argument}: no run named ${f.given} in that room, so no base is cut away for this opening.`,
+    `${f.argument}: no run named ${f.given} in that room, so nothing is cut away for this opening. Give the name that the runs of that wall have under Run.`,
+  'job.wall-without-base': (f) =>
+    `${f.argument}: of the runs named ${f.given} in that room none is on the floor (${f.detail('profiles')}), so no base is cut away for this opening. Give the wall's base the same name under Run, or say floor under Where on Profiles.`,
+  'job.other-room-unknown': (f) =>
+    `${f.argument}: no run stands in a room ${f.given}; this side of the opening is listed there all the same, and nothing is cut away. Check Other room.`,
+  'job.other-wall-open': (f) =>
+    `${f.argument}: Other wall is blank, so nothing is cut away in ${f.given} for this opening. Name its wall there under Other wall, as its runs do under Run.`,
+  'job.cuts-unknown': (f) =>
+    `${f.argument}: how high ${f.detail('profile')} is isn't given, so this opening, and any other, cuts nothing out of it. Fill in ${f.detail('needed')}.`,
+  'job.window-cuts-unknown': (f) =>
+    `${f.argument}: ${f.detail('needed')} is not given, so whether this window cuts ${f.detail('profile')} away isn't known, and nothing is cut. Fill in ${f.detail('needed')}.`,
+  'job.window-laps-floor': (f) =>
+    `${f.argument}: with what is under it this window reaches ${f.given} into ${f.detail('profile')} on that wall, which no window cuts. Check Sill; where it reaches the floor, make its Kind cased opening.`,
+  'job.opening-laps-rail': (f) =>
+    `${f.argument}: with what is under it this opening reaches ${f.given} into ${f.detail('profile')} on that wall, though not down to its lower edge, so nothing is cut away. Notch the rail at the wall, or change Sill or the rail's Height.`,
+  'job.taken-for-casing': (f) =>
+    `${f.argument}: ${f.given} is taken to be round openings, since Openings names it, so nothing is cut out of the run ${f.detail('run')} of it. Where it is on the floor, write floor under Where on Profiles; else write opening.`,
+  'job.several-on-floor': (f) =>
+    `${f.argument}: it is cut out of ${f.given} moldings that all count as on the floor (${f.detail('profiles')}). Write height under Where on Profiles, and its Height, for a rail; write floor where several do stand on the floor (${f.detail('unsaid')} is blank there).`,
+  'job.opening-in-several': (f) =>
+    `${f.argument}: it is cut out of ${f.given} runs of ${f.detail('profile')} with that wall's name, out of each. Give each stretch of wall a name of its own.`,
   'job.opening-outside-wall': (f) =>
     `${f.argument}: the opening reaches ${f.given} along a wall of ${f.limit}. Check Position, Width and the wall's Length.`,
   'job.opening-in-each': (f) =>
@@ -163,11 +195,13 @@ export const WORDING = wordings({
   'job.openings-overlap': (f) =>
     `${f.argument}: this opening, casing included, begins at ${f.given}, inside the one before it, which ends at ${f.limit}. Check Position.`,
   'job.opening-by-total': (f) =>
-    `${f.argument}: no Position is given, so ${f.given} is taken off the wall's base as a whole; the true base is two pieces.`,
+    `${f.argument}: ${f.detail('needed')} of the ${f.detail('opening')} on its wall isn't known, so ${f.given} is taken off this run of ${f.detail('profile')} as a whole; in truth it is in pieces. Fill in ${f.detail('needed')}, and give each opening a row of its own.`,
   'job.match-of-two-profiles': (f) =>
     `${f.argument}: the matched group ${f.given} has pieces of another profile too (${f.detail('other')}). Pieces that come from one stick are of one profile.`,
   'job.base-all-cut-away': (f) =>
-    `${f.argument}: the openings leave nothing of this base run (${f.given} of ${f.limit}).`,
+    `${f.argument}: the openings leave nothing of this run of ${f.detail('profile')} (${f.given} of ${f.limit}).`,
+  'job.casing-needs-width': (f) =>
+    `${f.argument}: how wide ${f.given} is isn't given, so what the opening takes out of the wall isn't known. Fill in ${f.detail('needed')} on Profiles.`,
   'job.projection-unknown': (f) =>
     `${f.argument}: profile ${f.given} needs ${f.detail('needed')} for its miters. Fill it in on Profiles.`,
   'job.cove-needs': (f) => `${f.argument}: a cove cut here needs ${f.given} filled in.`,

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { printExact } from '../../sheets/words/print-length.ts';
+import { CUT_AWAYS_TITLE, sayCutAway } from '../../sheets/words/say-cut-aways.ts';
 import { Disclosure } from '../style/disclosure.tsx';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
@@ -46,6 +47,17 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
             </ul>
           </Disclosure>
         </>
+      )}
+      {plan.cutAways.length === 0 ? null : (
+        <Disclosure summary={CUT_AWAYS_TITLE}>
+          <ul className={shared.plainList}>
+            {plan.cutAways.map((one, at) => (
+              <li key={at} className={shared.row}>
+                {sayCutAway(one, shop)}
+              </li>
+            ))}
+          </ul>
+        </Disclosure>
       )}
       {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} /> : null}
       <WriteSheets isOld={isOld} hasSetUps={cuts} />

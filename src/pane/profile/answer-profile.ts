@@ -71,6 +71,7 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
     blankWidth,
     blankThickness,
     ...(nearFlat === undefined ? {} : { nearFlat }),
+    place: { at: 'ceiling', isSaid: false, cell: NO_CELL },
     species: '',
     thicknessClass: '',
     note: '',

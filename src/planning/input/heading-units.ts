@@ -22,6 +22,9 @@ const LENGTHS = new Set(
     'Height',
     'Reveal',
     'Position',
+    'Other position',
+    'Sill',
+    'Horn',
     ...PROFILE_SIZES.map((key) => COVE_SIZES[key].label),
   ].map(headingKey),
 );

@@ -8,7 +8,7 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import { findSpecies } from '../../core/lumber/species.ts';
-import { nameKey, sameName, type Job } from '../job.ts';
+import { nameKey, sameName, type Job, type Opening } from '../job.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { readOpenings } from './read-openings.ts';
 import { readProfiles, type ProfileRow } from './read-profiles.ts';
@@ -16,6 +16,7 @@ import { readRuns } from './read-runs.ts';
 import { readingOf, readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
 import type { RawTable } from './raw-table.ts';
+import type { Findings } from './row-reader.ts';
 
 /** The tables of a job by name, and whether it can do without. Shop has usual values for all. */
 export const JOB_TABLES = [
@@ -54,15 +55,22 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   );
   const reading = readingOf(shopTable);
   const { shop, left } = readShop(shopTable, reading, findings);
+  const inOpenings: Findings = { faults: [], cautions: [] };
+  const openings =
+    openingTable === undefined ? [] : readOpenings(openingTable, reading, inOpenings);
   const profileRows =
-    profileTable === undefined ? [] : readProfiles(profileTable, reading, findings);
+    profileTable === undefined
+      ? []
+      : readProfiles(profileTable, reading, findings, namesIn(openings));
   const job: Job = {
     shop,
     profiles: profileRows.flatMap(({ profile }) => profile ?? []),
     runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
-    openings: openingTable === undefined ? [] : readOpenings(openingTable, reading, findings),
+    openings,
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
+  faults.push(...inOpenings.faults);
+  cautions.push(...inOpenings.cautions);
   if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
@@ -71,6 +79,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     faults: reworded,
     cautions: cautions.map((one) => rewordFault(one, shop.unit, shop.decimalSign)),
   };
+}
+
+/** What stands round openings. */
+function namesIn(openings: readonly Opening[]): ReadonlySet<string> {
+  const names = openings.flatMap(({ casing, apron, stool }) => [casing, apron, stool]);
+  return new Set(names.flatMap((name) => (name === undefined ? [] : nameKey(name))));
 }
 
 /** Every profile that a run or an opening names must stand in Profiles. */

@@ -1,6 +1,8 @@
 /** The Openings table. */
+import Fraction from 'fraction.js';
 import type { LengthReading } from '../../core/units/length.ts';
-import { OPENING_KINDS, type Opening } from '../job.ts';
+import { fault } from '../../core/faults/fault.ts';
+import { OPENING_CELLS, OPENING_KINDS, type Opening, type OpeningCell } from '../job.ts';
 import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
@@ -19,7 +21,15 @@ export const OPENING_HEADINGS = [
   { heading: 'Stool' },
   { heading: 'Position' },
   { heading: 'Quantity' },
+  { heading: 'Sill' },
+  { heading: 'Horn' },
+  { heading: 'Other room' },
+  { heading: 'Other wall' },
+  { heading: 'Other position' },
 ];
+
+/** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
+export const USUAL_HORN = new Fraction(1);
 
 export function readOpenings(
   table: RawTable,
@@ -35,20 +45,74 @@ function readOpening(row: RowReader): Opening | undefined {
   const room = row.requiredText('Room');
   const width = row.requiredLength('Width');
   const height = row.requiredLength('Height');
-  const position = row.length('Position', true);
+  const kind = row.word('Kind', OPENING_KINDS, 'door');
   const rest = {
     wall: row.text('Wall'),
-    kind: row.word('Kind', OPENING_KINDS, 'door'),
+    kind,
     sidesCased: row.whole('Sides cased', 1, 1, 2),
     reveal: row.length('Reveal', true) ?? USUAL_REVEAL,
     ...named(row, 'Casing', 'casing'),
     ...named(row, 'Apron', 'apron'),
     ...named(row, 'Stool', 'stool'),
+    ...lengthFrom0(row, 'Position', 'position'),
     quantity: row.whole('Quantity', 1, 1, MOST_QUANTITY),
+    ...readSill(row, kind),
+    horn: readHorn(row),
+    ...readOtherSide(row),
     where: row.where('Width'),
+    cells: cellsOf(row),
   };
   if (room === undefined || width === undefined || height === undefined) return undefined;
-  return { room, width, height, ...rest, ...(position === undefined ? {} : { position }) };
+  return { room, width, height, ...rest };
+}
+
+/** Doors and cased openings reach the floor: a sill given there is not used, which is said. */
+function readSill(row: RowReader, kind: Opening['kind']): { readonly sill?: Opening['height'] } {
+  const read = lengthFrom0(row, 'Sill', 'sill');
+  if (kind === 'window' || read.sill === undefined) return read;
+  const given = { inches: Number(read.sill) };
+  row.caution('Sill', fault('job.sill-unused', 'Sill', given, { details: { kind } }));
+  return {};
+}
+
+/** Only a stool has horns. */
+function readHorn(row: RowReader): Opening['horn'] {
+  const horn = row.length('Horn', true);
+  if (horn !== undefined && row.isBlank('Stool')) {
+    row.caution('Horn', fault('job.horn-unused', 'Horn', { inches: Number(horn) }));
+  }
+  return horn ?? USUAL_HORN;
+}
+
+/** What says nothing without another cell is refused: it would leave a wall uncut. */
+function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' | 'otherPosition'> {
+  const otherWall = row.text('Other wall');
+  const position = lengthFrom0(row, 'Other position', 'otherPosition');
+  const needs = (heading: string, needed: string): void => {
+    if (row.isBlank(heading) || !row.isBlank(needed)) return;
+    const given = row.raw(heading);
+    const missing = fault('job.cell-needs-another', heading, given.ok ? given.value : null, {
+      details: { needed },
+    });
+    row.refuse(needed, missing);
+  };
+  needs('Other wall', 'Other room');
+  needs('Other position', 'Other wall');
+  return { otherWall, ...named(row, 'Other room', 'otherRoom'), ...position };
+}
+
+function cellsOf(row: RowReader): Opening['cells'] {
+  const cells = OPENING_CELLS.map((heading) => [heading, row.where(heading)] as const);
+  return Object.fromEntries(cells) as Record<OpeningCell, (typeof cells)[number][1]>;
+}
+
+function lengthFrom0<Key extends string>(
+  row: RowReader,
+  heading: string,
+  key: Key,
+): Partial<Record<Key, Opening['height']>> {
+  const length = row.length(heading, true);
+  return length === undefined ? {} : ({ [key]: length } as Record<Key, Opening['height']>);
 }
 
 function named<Key extends string>(

@@ -12,6 +12,7 @@ import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
+import { readPlace } from './read-place.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
@@ -40,6 +41,8 @@ export const PROFILE_HEADINGS = [
   ...PROFILE_SIZES.map((key) => ({ heading: COVE_SIZES[key].label })),
   { heading: 'Spring' },
   { heading: 'Miter across' },
+  { heading: 'Where' },
+  { heading: 'Height' },
   { heading: 'Species' },
   { heading: 'Class' },
   { heading: 'Offcut allowance %' },
@@ -56,15 +59,20 @@ export interface ProfileRow {
   readonly profile?: Profile;
 }
 
-/** The rows that have a name, each name once. */
+/**
+ * The rows that have a name, each name once.
+ *
+ * @param roundOpenings Keys of the names that Openings names as casing, apron or stool.
+ */
 export function readProfiles(
   table: RawTable,
   reading: LengthReading,
   findings: Findings,
+  roundOpenings: ReadonlySet<string> = new Set(),
 ): ProfileRow[] {
   const rows = new Map<string, ProfileRow>();
   for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
-    const read = readProfile(row);
+    const read = readProfile(row, roundOpenings);
     if (read === undefined) continue;
     if (rows.has(nameKey(read.name))) {
       row.refuse('Profile', fault('job.profile-twice', 'Profile', read.name));
@@ -75,7 +83,7 @@ export function readProfiles(
   return [...rows.values()];
 }
 
-function readProfile(row: RowReader): ProfileRow | undefined {
+function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
   const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
@@ -86,6 +94,9 @@ function readProfile(row: RowReader): ProfileRow | undefined {
   const miterAcross = row.isBlank('Miter across')
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');
+  const isRound = name !== undefined && roundOpenings.has(nameKey(name));
+  const isUp = make !== 'buy' || spring !== undefined;
+  const place = readPlace(row, isRound ? 'opening' : isUp ? 'ceiling' : 'floor');
   const thicknessClass = row.text('Class');
   if (make !== 'buy') {
     const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
@@ -108,6 +119,7 @@ function readProfile(row: RowReader): ProfileRow | undefined {
     name,
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
+    place,
     species,
     thicknessClass,
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),

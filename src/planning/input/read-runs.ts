@@ -1,5 +1,6 @@
 /** The Runs table. */
 import Fraction from 'fraction.js';
+import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { END_KINDS, MEASURES, type Run, type RunEnd } from '../job.ts';
@@ -18,6 +19,7 @@ export const RUN_HEADINGS = [
   { heading: 'Right end' },
   { heading: 'Left corner' },
   { heading: 'Right corner' },
+  { heading: 'Reveal' },
   { heading: 'One piece' },
   { heading: 'Match' },
   { heading: 'Done' },
@@ -36,9 +38,10 @@ function readRun(row: RowReader): Run | undefined {
   const room = row.requiredText('Room');
   const profile = row.requiredText('Profile');
   const length = row.requiredLength('Length');
+  const measuredAs = row.word('Measured as', MEASURES, 'wall');
   const rest = {
-    measuredAs: row.word('Measured as', MEASURES, 'wall'),
-    reveal: USUAL_REVEAL,
+    measuredAs,
+    reveal: readReveal(row, measuredAs),
     quantity: row.whole('Quantity', 1, 1, MOST_QUANTITY),
     left: readEnd(row, 'Left'),
     right: readEnd(row, 'Right'),
@@ -51,6 +54,20 @@ function readRun(row: RowReader): Run | undefined {
   const run = row.text('Run');
   if (room === undefined || profile === undefined || length === undefined) return undefined;
   return { room, run: run === '' ? profile : run, profile, length, ...rest };
+}
+
+/** Only an opening has a reveal: on a run measured otherwise it is not used, which is said. */
+function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'] {
+  const reveal = row.length('Reveal', true);
+  if (reveal === undefined || measuredAs === 'opening') return reveal ?? USUAL_REVEAL;
+  const unused = fault(
+    'job.reveal-unused',
+    'Reveal',
+    { inches: Number(reveal) },
+    { details: { measuredAs } },
+  );
+  row.caution('Reveal', unused);
+  return reveal;
 }
 
 function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {

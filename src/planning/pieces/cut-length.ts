@@ -32,8 +32,9 @@ const SLACK = new Fraction(CUT_LENGTH_SLACK_INCHES);
  * width `across`, half a corner C from the wall, moves its long point by across · cot(C / 2).
  * - wall: inside miter, cope, return and square add 0; an outside miter turns past the wall's corner
  *   by across · cot(C / 2). The shop's end allowance comes on at each end, to trim at the wall.
- * - opening: each mitered end adds the reveal and then as a short point.
  * - short point: each mitered end adds across · cot(C / 2).
+ * - opening: each mitered end adds (reveal + across) · cot(C / 2). The molding's far edge lies reveal and
+ *   width outside the opening's, and its corner is where two such edges meet.
  * - long point, finished: nothing.
  * `across` is the profile's projection, but the blank's width where an outside miter crosses the face:
  * where Profiles says so, and else for what lies flat around an opening (measured as one, or by its
@@ -80,9 +81,9 @@ function computeEnd(end: RunEnd, run: Run, profile: Profile, shop: Shop): Outcom
   if (toLongPoint || !turns) return ok({ ...known, added: allowance });
   const across = flat ? widthOf(profile) : projectionOf(profile);
   if (!across.ok) return failed(...across.faults.map((one) => placeFault(one, run.where)));
-  const miter = across.value / Math.tan(toRadians(corner) / 2);
-  const reveal = run.measuredAs === 'opening' ? run.reveal : ZERO;
-  return ok({ ...known, added: allowance.add(reveal).add(snap(miter)) });
+  const cotangent = 1 / Math.tan(toRadians(corner) / 2);
+  const reveal = run.measuredAs === 'opening' ? run.reveal.mul(snap(cotangent)) : ZERO;
+  return ok({ ...known, added: allowance.add(reveal).add(snap(across.value * cotangent)) });
 }
 
 function crossesFace(profile: Profile, around: boolean): boolean {
@@ -111,8 +112,8 @@ function pointOf(kind: RunEnd['kind'], flat: boolean): MeasurePoint {
   }
 }
 
-/** An irrational addition joins exact arithmetic on a grid far below any tape. */
-function snap(inches: number): ExactInches {
+/** An irrational addition, or share, joins exact arithmetic on a grid far below any tape. */
+function snap(inches: number): Fraction {
   return new Fraction(Math.round(inches / IRRATIONAL_GRID_INCHES), 1 / IRRATIONAL_GRID_INCHES);
 }
 

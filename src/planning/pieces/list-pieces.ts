@@ -1,25 +1,21 @@
 /** Every piece of a job, with its id, cut length and ends. */
 import { degrees } from '../../core/units/angle.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
+import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import Fraction from 'fraction.js';
-import {
-  nameKey,
-  sameName,
-  type Job,
-  type Opening,
-  type Profile,
-  type Run,
-  type RunEnd,
-} from '../job.ts';
+import { nameKey, type Job, type Profile, type Run, type RunEnd } from '../job.ts';
 import type { Piece } from '../piece.ts';
 import { casingRuns } from './casing-runs.ts';
-import { cutAwayBase } from './cut-away-base.ts';
+import { cutAway, type CutAway } from './cut-away.ts';
 import { computeCutLength, projectionOf } from './cut-length.ts';
+import { listSides, saySide, type OpeningSide } from './opening-sides.ts';
 
 export const MOST_PIECES = 100_000;
 
 export interface PieceList {
   readonly pieces: readonly Piece[];
+  /** What openings take out of runs, in the order of the runs. */
+  readonly cutAways: readonly CutAway[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -31,14 +27,15 @@ export interface PieceList {
 export function listPieces(job: Job): PieceList {
   const byName = new Map(job.profiles.map((one) => [nameKey(one.name), one]));
   const profileOf = (name: string): Profile | undefined => byName.get(nameKey(name));
-  const cut = cutAwayBase(job.runs, job.openings, profileOf);
-  const faults = [...cut.faults];
-  const openings = job.openings.map((one) => ({ ...one, room: roomAsInRuns(one.room, job.runs) }));
-  const runs = [...cut.runs, ...openingRuns(openings, profileOf)];
+  const sides = listSides(job.openings, job.runs, profileOf);
+  const cut = cutAway(job.runs, sides, profileOf);
+  const { cutAways, cautions } = cut;
+  const faults = [...cut.faults, ...casingWithoutWidth(sides, profileOf)];
+  const runs = [...cut.runs, ...openingRuns(sides)];
   const count = runs.reduce((sum, run) => sum + run.quantity, 0);
   if (count > MOST_PIECES) {
     faults.push(fault('job.quantity-too-large', 'Runs', count, { limit: MOST_PIECES }));
-    return { pieces: [], faults, cautions: cut.cautions };
+    return { pieces: [], cutAways, faults, cautions };
   }
   const pieces: Piece[] = [];
   const numbers = new Map<string, number>();
@@ -75,7 +72,7 @@ export function listPieces(job: Job): PieceList {
       }
     }
   }
-  return { pieces, faults, cautions: cut.cautions };
+  return { pieces, cutAways, faults, cautions };
 }
 
 function describe(run: Run, profile: Profile, number: number) {
@@ -98,25 +95,27 @@ function idPart(name: string): string {
   return name.replaceAll('/', '//');
 }
 
-/** An opening belongs to the room of the runs, however its case is typed. */
-function roomAsInRuns(room: string, runs: readonly Run[]): string {
-  const exact = runs.some((run) => run.room === room);
-  return exact ? room : (runs.find((run) => sameName(run.room, room))?.room ?? room);
+/** Each opening's first side, its second one beside it where that is listed by itself. */
+function openingRuns(sides: readonly OpeningSide[]): Run[] {
+  return sides.flatMap((side, at) => {
+    if (side.side === 2) return [];
+    const next = sides[at + 1];
+    return casingRuns(next?.side === 2 ? [side, next] : [side]);
+  });
 }
 
-/** Openings of one kind on one wall are numbered among themselves, in the order of their rows. */
-function openingRuns(
-  openings: readonly Opening[],
+/** A casing mitered through its thickness has its length without a width; what it takes out of a wall has not. */
+function casingWithoutWidth(
+  sides: readonly OpeningSide[],
   profileOf: (name: string) => Profile | undefined,
-): Run[] {
-  const seen = new Map<string, number>();
-  return openings.flatMap((opening) => {
-    const label = `${opening.wall} ${opening.kind}`.trim();
-    const key = `${nameKey(opening.room)}\u0000${nameKey(label)}`;
-    const number = (seen.get(key) ?? 0) + 1;
-    seen.set(key, number);
-    const casing = opening.casing === undefined ? undefined : profileOf(opening.casing);
-    return casingRuns(opening, number === 1 ? label : `${label} ${number}`, casing);
+): Fault[] {
+  return sides.flatMap((side) => {
+    const casing = side.opening.casing === undefined ? undefined : profileOf(side.opening.casing);
+    if (side.side === 2 || casing?.miterAcross !== 'thickness') return [];
+    if (casing.blankWidth !== undefined) return [];
+    const details = { needed: COVE_SIZES.blankWidth.label };
+    const one = fault('job.casing-needs-width', saySide(side), casing.name, { details });
+    return [placeFault(one, casing.where)];
   });
 }
 

@@ -12,11 +12,11 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Openings',
-    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Wall is a Run of that room; base is cut away there for doors and cased openings, into two pieces where Position (from the left corner of the wall) is given.',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (nearly 5 mm). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (about 25 mm). Wall is the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
   ],
   [
     'Profiles',
-    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line lies from the middle. Spring is in degrees from the wall.',
+    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line lies from the middle. Spring is in degrees from the wall. Where and Height say what openings cut away of it, as below.',
   ],
   [
     'Shop',
@@ -33,7 +33,10 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
     'wall',
     'Usual: along the wall from corner to corner. An outside miter and the end allowance are added for you.',
   ],
-  ['opening', 'The clear opening: reveal and miters of the casing are added.'],
+  [
+    'opening',
+    'The clear opening: the reveal (Reveal on Runs; blank, 3/16 in, nearly 5 mm) and the miters of the casing are added. At a corner that is not square the reveal counts like the width.',
+  ],
   [
     'short point',
     'From short point to short point of a mitered piece: its miters are added, across the face of an outside miter unless Profiles says thickness under Miter across.',
@@ -67,6 +70,26 @@ const FIGURES: readonly (readonly [string, string])[] = [
   [
     'By room',
     'A profile’s price, passes and hours are shared among the rooms by net length: a short return costs as much a foot as a long wall. Of a board that several profiles are cut from each bears its strips’ width.',
+  ],
+];
+
+const CUT_AWAY: readonly (readonly [string, string])[] = [
+  [
+    'floor',
+    'On the floor, such as base: cut away by doors and cased openings on its wall, casing included. Usual for what is none of the others.',
+  ],
+  [
+    'height',
+    'A rail, its lower edge as far from the floor as Height says: cut away by each opening on its wall that spans Height. A door spans from the floor to the top of its casing, a window from the lowest of its casing, stool and apron; Sill is from the floor to the window’s opening. Without Height, or Sill, nothing is cut, and the plan says so. Usual where Height is filled in.',
+  ],
+  ['ceiling', 'At the ceiling: never cut. Usual for a cove, a crown cove and what has a Spring.'],
+  [
+    'opening',
+    'Round openings, as casing, apron or stool: never cut. Usual for what Openings names as one of these.',
+  ],
+  [
+    'Pieces',
+    'A run is cut into the lengths between the casings where every opening on its wall has a Position and a row of its own; else it stays one piece, shorter by all of them, which the plan says. Each cut-away is listed with the plan and on Production.',
   ],
 ];
 
@@ -105,6 +128,8 @@ export function describeHowTo(
     draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Measured as', 'section');
   for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('What openings cut away: Where on Profiles', 'section');
+  for (const [name, text] of CUT_AWAY) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('What the figures are', 'section');
   for (const [name, text] of FIGURES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Every time a cove is cut', 'section');

@@ -71,6 +71,17 @@ export const LUMBER = columns({
   bought: left('Bought'),
 });
 
+/** What openings take out of the runs on their walls. */
+export const CUT_AWAYS = columns({
+  blank: bare(),
+  room: left('Room'),
+  wall: left('Wall', 2),
+  profile: left('Out of', 2),
+  opening: left('For', 2),
+  takenText: right('Taken'),
+  taken: right(({ unit }) => `Taken (${unit})`),
+});
+
 /** What each profile bears of lumber that several have in common. */
 export const SHARES = columns({ blank: bare(), profile: bare(8), share: bare() });
 
@@ -92,5 +103,5 @@ export const ROOMS = columns({
 
 export const GRID = gridFor(
   [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13],
-  [HEAD, ORDER, QUANTITIES, MONEY, LUMBER, SHARES, ROOMS],
+  [HEAD, ORDER, QUANTITIES, MONEY, LUMBER, SHARES, CUT_AWAYS, ROOMS],
 );

@@ -8,6 +8,7 @@ import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionAnchors } from './production-anchors.ts';
 import { GRID } from './production-columns.ts';
+import { addCutAways } from './production-cut-aways.ts';
 import { addHeader } from './production-header.ts';
 import { addMoney } from './production-money.ts';
 import { addOrder } from './production-order.ts';
@@ -38,6 +39,10 @@ export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): Produ
   }
   begin();
   addStockTable(draft, plan, onThisSheet);
+  if (plan.cutAways.length > 0) {
+    begin();
+    addCutAways(draft, plan);
+  }
   if (plan.cautions.length > 0) {
     begin();
     addCautions(draft, plan);

@@ -35,6 +35,9 @@ export const WHY_THIS_ORDER =
 export const SHARES_NOTE =
   'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
 
+export const CUT_AWAYS_NOTE =
+  'Along the wall, casing included, and off the pieces already. Of a run that is asked for several times, out of each.';
+
 export const ROOMS_NOTE =
   'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.';
 

@@ -1,0 +1,151 @@
+/** What must be said about openings on walls: each thing once, at the cell that would change it. */
+import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
+import { nameKey, sameName, type Profile, type Run } from '../job.ts';
+import { saySide, type OpeningSide } from './opening-sides.ts';
+import type { Verdict } from './what-it-cuts.ts';
+
+interface Cut {
+  readonly run: Run;
+  readonly profile: Profile;
+}
+
+export class CutAwayNotes {
+  readonly #runsOf = new Map<string, Run[]>();
+  readonly #sides: readonly OpeningSide[];
+  readonly #profileOf: (name: string) => Profile | undefined;
+  readonly #said = new Map<string, Caution>();
+  readonly #cutsOf = new Map<OpeningSide, Cut[]>();
+
+  constructor(
+    runs: readonly Run[],
+    sides: readonly OpeningSide[],
+    profileOf: (name: string) => Profile | undefined,
+  ) {
+    for (const run of runs) {
+      const known = this.#runsOf.get(nameKey(run.room));
+      if (known === undefined) this.#runsOf.set(nameKey(run.room), [run]);
+      else known.push(run);
+    }
+    this.#sides = sides;
+    this.#profileOf = profileOf;
+    for (const side of sides) this.#noteWall(side);
+  }
+
+  add(...cautions: readonly Caution[]): void {
+    for (const one of cautions) this.#once(one, String(this.#said.size));
+  }
+
+  /** What an opening leaves whole, though it may be meant to cut it. */
+  note(run: Run, profile: Profile, side: OpeningSide, verdict: Verdict): void {
+    const { place, name } = profile;
+    if (verdict.is === 'unknown') {
+      const details = { profile: name, needed: verdict.needed };
+      const code = verdict.needed === 'Height' ? 'job.cuts-unknown' : 'job.window-cuts-unknown';
+      const one = fault(code, saySide(side), run.run, { details });
+      this.#once(placeFault(one, verdict.cell), verdict.needed, JSON.stringify(verdict.cell));
+    } else if (verdict.is === 'lapped') {
+      const details = { profile: name, wall: run.run };
+      const by = { inches: Number(verdict.by) };
+      const code = place.at === 'floor' ? 'job.window-laps-floor' : 'job.opening-laps-rail';
+      const one = fault(code, saySide(side), by, { details });
+      this.#once(placeFault(one, side.opening.cells.Sill), saySide(side), name);
+    } else if (
+      place.at === 'opening' &&
+      !place.isSaid &&
+      side.opening.kind !== 'window' &&
+      run.measuredAs === 'wall'
+    ) {
+      const one = fault('job.taken-for-casing', saySide(side), name, { details: { run: run.run } });
+      this.#once(placeFault(one, place.cell), name);
+    }
+  }
+
+  /** What openings cut out of a run. */
+  noteCut(run: Run, profile: Profile, sides: readonly OpeningSide[]): void {
+    for (const side of sides) {
+      const cuts = this.#cutsOf.get(side);
+      if (cuts === undefined) this.#cutsOf.set(side, [{ run, profile }]);
+      else cuts.push({ run, profile });
+    }
+    if (run.quantity === 1) return;
+    const each = fault('job.opening-in-each', `Run ${run.run} in ${run.room}`, run.quantity);
+    this.add(placeFault(each, run.where));
+  }
+
+  /** All of them, what came first said first. */
+  cautions(): Caution[] {
+    for (const side of this.#sides) {
+      const here = this.#cutsOf.get(side) ?? [];
+      this.#noteSeveralOnFloor(side, here);
+      this.#noteSeveralRuns(side, here);
+    }
+    return [...this.#said.values()];
+  }
+
+  #once(one: Caution, ...key: readonly string[]): void {
+    const whole = JSON.stringify([one.code, ...key]);
+    if (!this.#said.has(whole)) this.#said.set(whole, one);
+  }
+
+  /** Whether there is anything to cut on the wall that is named, or that should be. */
+  #noteWall(side: OpeningSide): void {
+    const { room, wall, opening } = side;
+    const inRoom = this.#runsOf.get(nameKey(room)) ?? [];
+    const isOther = side.side === 2;
+    const wallCell = opening.cells[isOther ? 'Other wall' : 'Wall'];
+    if (isOther && inRoom.length === 0) {
+      const unknown = fault('job.other-room-unknown', saySide(side), room);
+      this.add(placeFault(unknown, opening.cells['Other room']));
+      return;
+    }
+    const placesOf = (runs: readonly Run[]): Profile['place']['at'][] =>
+      runs.flatMap((run) => this.#profileOf(run.profile)?.place.at ?? []);
+    if (wall === '') {
+      const some = placesOf(inRoom).some((at) => at === 'floor' || at === 'height');
+      if (!isOther || !some) return;
+      this.add(placeFault(fault('job.other-wall-open', saySide(side), room), wallCell));
+      return;
+    }
+    const onWall = inRoom.filter((run) => sameName(run.run, wall));
+    if (onWall.length === 0) {
+      this.add(placeFault(fault('job.wall-unknown', saySide(side), wall), wallCell));
+    } else if (
+      opening.kind !== 'window' &&
+      placesOf(inRoom).includes('floor') &&
+      !placesOf(onWall).includes('floor')
+    ) {
+      const details = { profiles: [...new Set(onWall.map((run) => run.profile))].join(', ') };
+      const none = fault('job.wall-without-base', saySide(side), wall, { details });
+      this.add(placeFault(none, wallCell));
+    }
+  }
+
+  /** One profile can stand on the floor, or several where that is said of each. */
+  #noteSeveralOnFloor(side: OpeningSide, here: readonly Cut[]): void {
+    const onFloor = [...new Set(here.map(({ profile }) => profile))].filter(
+      ({ place }) => place.at === 'floor',
+    );
+    const unsaid = onFloor.filter(({ place }) => !place.isSaid);
+    const last = unsaid[unsaid.length - 1];
+    if (onFloor.length < 2 || last === undefined) return;
+    const names = onFloor.map(({ name }) => name);
+    const details = {
+      profiles: names.join(', '),
+      unsaid: unsaid.map((one) => one.name).join(', '),
+    };
+    const several = fault('job.several-on-floor', saySide(side), onFloor.length, { details });
+    this.#once(placeFault(several, last.place.cell), ...names.map(nameKey).sort());
+  }
+
+  /** Runs of one profile and name: the opening is in one of them, and is cut out of each. */
+  #noteSeveralRuns(side: OpeningSide, here: readonly Cut[]): void {
+    for (const profile of new Set(here.map((one) => one.profile))) {
+      const runs = here.filter((one) => one.profile === profile).map(({ run }) => run);
+      const second = runs[1];
+      if (second === undefined) continue;
+      const details = { profile: profile.name };
+      const several = fault('job.opening-in-several', saySide(side), runs.length, { details });
+      this.#once(placeFault(several, second.where), JSON.stringify(second.where));
+    }
+  }
+}
