@@ -90,7 +90,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
       };
       const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'O1:R5');
       expect(head![0]).toBe('Approach (degrees from the blade line)');
-      expect(first!.slice(0, 3)).toEqual([approach('3', '3/4', '1/2'), '37.2°', 'yes']);
+      expect(first!.slice(0, 3)).toEqual([approach('3 5/8', '7/8', '3/8'), '37.2°', 'yes']);
       expect(third!.slice(0, 3)).toEqual([approach('1 1/2', '3/8', ''), '0.0°', 'yes']);
       expect(bought).toEqual(['', '', '', '']);
       // A profile of the person's own below them is answered as it is typed.

@@ -62,7 +62,7 @@ export function setUpSuite(): void {
     });
 
     test('each answer has the fields agreed on, complementary angles and rising heights', async () => {
-      const ran = await setUps(['A,3,3/4,1/2,9 7/8,1/8', 'B,40 mm,10 mm,,,']);
+      const ran = await setUps(['A,3 5/8,7/8,3/8,9 7/8,1/8', 'B,40 mm,10 mm,,,']);
       const answers = answersOf(ran);
       for (const one of answers) {
         expect(Object.keys(one)).toEqual([
@@ -73,7 +73,7 @@ export function setUpSuite(): void {
         expect(one.passHeights).toHaveLength(one.passCount!);
         expect([...one.passHeights].sort((a, b) => a - b)).toEqual(one.passHeights);
       }
-      expect(answers.map((one) => one.passHeights.at(-1))).toEqual([0.75, 10 / 25.4]);
+      expect(answers.map((one) => one.passHeights.at(-1))).toEqual([0.875, 10 / 25.4]);
     });
 
     test('blank and absent columns stand for 0, 10 and 1/8', async () => {
@@ -124,7 +124,7 @@ export function setUpSuite(): void {
     });
 
     test('in words: the manual first, each angle with what it is measured from, faults apart', async () => {
-      const rows = 'A,3,3/4,1/2,,3/32\nB,20,1/2,,,\n';
+      const rows = 'A,3 5/8,7/8,3/8,,3/32\nB,20,1/2,,,\n';
       const folder = folderWith({ 'coves.csv': `${HEADINGS}\n${rows}` });
       const { exit, out, err } = await run(folder, ['setups', 'coves.csv']);
       expect(exit).toBe(1);
@@ -135,7 +135,7 @@ export function setUpSuite(): void {
         /Approach, from +Approach, from +Tilt of the blade, +Highest tooth above/,
       );
       expect(out).toMatch(/the blade line +the front edge +from upright +table, last pass/);
-      expect(out).toMatch(/^A +\d+\.\d\d° +\d+\.\d\d° +\d+\.\d\d° +3\/4 in +13$/m);
+      expect(out).toMatch(/^A +\d+\.\d\d° +\d+\.\d\d° +\d+\.\d\d° +7\/8 in +15$/m);
       expect(out).toMatch(/^B +can't be made$/m);
       expect(out).toMatch(/\n\nCaution: coves\.csv, line 2, column 6: The kerf is 3\/32 in/);
       expect(linesOf(err)).toHaveLength(1);

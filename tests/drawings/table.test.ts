@@ -21,7 +21,7 @@ import {
 } from './drawn-coves.ts';
 import { count } from '../deep.ts';
 
-const SETTING = settingFor(3, 3 / 4, 1 / 2);
+const SETTING = settingFor(2 + 7 / 8, 11 / 16, 3 / 8);
 const NO_TABLE = { blade: BLADE, setting: SETTING, tiltSide: 'left', ...INCHES_AND_POINT } as const;
 const VIEW: TableView = {
   ...NO_TABLE,

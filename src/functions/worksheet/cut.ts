@@ -44,7 +44,7 @@ const NUMBERS = 5;
  * such as 9 7/8 or 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
  * 1/8 in when left out.
- * @example =COVE.CUT(30, 37, "3/4")
+ * @example =COVE.CUT(33, 27, "7/8")
  */
 export function cut(
   approach: any[][],

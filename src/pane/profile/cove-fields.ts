@@ -16,15 +16,15 @@ export const OWN_COVE = '';
 
 const USUAL_SIZES = {
   in: {
-    width: '3"',
-    depth: '3/4"',
+    width: '3 1/2"',
+    depth: '5/8"',
     offCenter: '0"',
     blankWidth: '4 1/2"',
     blankThickness: '1 1/4"',
   },
   mm: {
-    width: '75 mm',
-    depth: '18 mm',
+    width: '90 mm',
+    depth: '16 mm',
     offCenter: '0 mm',
     blankWidth: '115 mm',
     blankThickness: '32 mm',

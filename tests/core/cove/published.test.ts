@@ -93,6 +93,7 @@ describe('coves in print', () => {
 });
 
 describe('regression values of our own, reproduced by two independent programs', () => {
+  // Those of 3 by 3/4, off 1/2, are the check value's [C].
   test.each([
     [10, 0, 3, 1, 0, 30.0, 0],
     [10, 0, 3, 0.5, 0, 43.492, 0],
