@@ -97,7 +97,11 @@ describe('The section of a cove in a client’s words', () => {
   });
 
   test('names no side where both are alike', () => {
-    const drawing = drawSection({ ...view, setting: settingFor(2.875, 0.6875, 0), tiltSide: 'left' });
+    const drawing = drawSection({
+      ...view,
+      setting: settingFor(2.875, 0.6875, 0),
+      tiltSide: 'left',
+    });
     expect(textsIn(drawing).filter((text) => /[a-z]{3}/u.test(text))).toEqual([]);
     expect(drawing.alt).toContain('the same on both sides');
   });

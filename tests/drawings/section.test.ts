@@ -39,7 +39,17 @@ describe('The section of a cove', () => {
   test('letters every measure as a woodworker reads it', () => {
     const texts = said(SKEWED);
     // Flats: 1/2 near, so 4 - 2 7/8 - 1/2 far. Web: 1 - 11/16.
-    for (const text of ['4"', '1"', '2 7/8"', '11/16"', '3/8"', '1/2"', '5/8"', '5/16"', 'near rail']) {
+    for (const text of [
+      '4"',
+      '1"',
+      '2 7/8"',
+      '11/16"',
+      '3/8"',
+      '1/2"',
+      '5/8"',
+      '5/16"',
+      'near rail',
+    ]) {
       expect(texts).toContain(text);
     }
     expect(texts).toContain('far rail (deep side)');
@@ -71,7 +81,13 @@ describe('The section of a cove', () => {
 
   test('names what it measures where it is wide enough', () => {
     expect(said({ ...SKEWED, width: 120 })).toEqual(
-      expect.arrayContaining(['blank 4"', 'cove 2 7/8"', 'deep 11/16"', 'web 5/16"', 'off center 3/8"']),
+      expect.arrayContaining([
+        'blank 4"',
+        'cove 2 7/8"',
+        'deep 11/16"',
+        'web 5/16"',
+        'off center 3/8"',
+      ]),
     );
   });
 

@@ -24,7 +24,9 @@ describe('COVE.APPROACH', () => {
       90 - fromBlade,
     );
     for (const blade of ['blade', 'BLADE', '', null, undefined]) {
-      expect(answer('APPROACH', '3 5/8', '7/8', '3/8', undefined, undefined, blade)).toBe(fromBlade);
+      expect(answer('APPROACH', '3 5/8', '7/8', '3/8', undefined, undefined, blade)).toBe(
+        fromBlade,
+      );
     }
   });
 
