@@ -88,7 +88,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'CUT',
     name: 'COVE.CUT',
-    description: 'The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line lies and the length along its curve, in inches; the area of its section, in square inches; how far its deep side leans past upright, in inches (0 for not at all); and what is to be said in words. Its depth is the height.',
+    description: 'The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line lies and the length along its curve, in inches; the area of its section, in square inches; how far its deep side leans past upright (0 for not at all) and how far off center the middle of the blade tops out, in inches; and what is to be said in words. Its depth is the height.',
     parameters: [
       { name: 'approach', optional: false, description: "Approach angle, a column or one cell: degrees from the blade line, above 0 and at most 90. An angle measured from the table's front edge is 90 less it." },
       { name: 'tilt', optional: false, description: 'Tilt of the blade, a column or one cell: degrees from upright, 0 to 60.' },

@@ -117,7 +117,7 @@ describe('The section of a cove', () => {
         if (flats.near > 0)
           expect(isMeasured(drawing, at(cut.near), at(cut.near - flats.near))).toBe(true);
         if (cut.offCenter > 1e-3) {
-          expect(isMeasured(drawing, at(cut.peakLine), at((cut.near + cut.far) / 2))).toBe(true);
+          expect(isMeasured(drawing, at(cut.deepestLine), at((cut.near + cut.far) / 2))).toBe(true);
         }
         const level = (depth: number): number =>
           farFace[1] + ((farTop[1] - farFace[1]) * depth) / blank.thickness;

@@ -7,6 +7,7 @@ import {
   type CoveSize,
   type SizeKey,
 } from '../../core/cove/cove-sizes.ts';
+import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
@@ -34,6 +35,9 @@ export const PROFILE_SIZES = [
   'nearFlat',
 ] as const satisfies readonly SizeKey[];
 
+/** Which line the off-center leads to; blank stands for the deepest line. */
+export const OFF_CENTER_TO_HEADING = 'Off-center to';
+
 export const PROFILE_HEADINGS = [
   { heading: 'Profile', required: true },
   { heading: 'Make' },
@@ -43,6 +47,7 @@ export const PROFILE_HEADINGS = [
   { heading: 'Species' },
   { heading: 'Class' },
   { heading: 'Offcut allowance %' },
+  { heading: OFF_CENTER_TO_HEADING },
   { heading: 'Note' },
 ];
 
@@ -86,6 +91,7 @@ function readProfile(row: RowReader): ProfileRow | undefined {
   const miterAcross = row.isBlank('Miter across')
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');
+  const offCenterTo = row.word(OFF_CENTER_TO_HEADING, OFF_CENTER_TO, 'deepest line');
   const thicknessClass = row.text('Class');
   if (make !== 'buy') {
     const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
@@ -126,7 +132,7 @@ function readProfile(row: RowReader): ProfileRow | undefined {
   const { blankWidth, blankThickness, nearFlat } = sizes;
   const coved = {
     ...molding,
-    cove: coveOf(sizes),
+    cove: { ...coveOf(sizes), ...(offCenterTo === 'deepest line' ? {} : { offCenterTo }) },
     blankWidth,
     blankThickness,
     ...(nearFlat === undefined ? {} : { nearFlat }),

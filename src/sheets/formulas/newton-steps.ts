@@ -17,6 +17,7 @@ import {
   cosine,
   equals,
   least,
+  less,
   minus,
   most,
   number,
@@ -128,15 +129,19 @@ function limitsOf({ depth, diameter, kerf }: CoveTerms): {
   const corner = root(plus(times(radius, radius), times(half, half)));
   const lean = plus(arctangent(radius, half), arccosine(over(depth, corner)));
   const nearlyFlat = minus(over(PI, number(2)), number(0.001));
-  return { radius, half, mostTilt: minus(least(lean, nearlyFlat), number(TILT_MARGIN_RADIANS)) };
+  // Past this a corner of the blade alone would cut.
+  const cornerAlone = choose(less(depth, half), arcsine(over(depth, half)), nearlyFlat);
+  const lowest = least(least(lean, nearlyFlat), cornerAlone);
+  return { radius, half, mostTilt: minus(lowest, number(TILT_MARGIN_RADIANS)) };
 }
 
-/** As if the blade stood upright, and leaned as one without thickness would. */
+/** As if the blade stood upright, and leaned as one without thickness would to bring its middle there. */
 function firstGuess(cove: CoveTerms, mostTilt: Term): [approach: Term, tilt: Term] {
   const steepest = least(STEEPEST_GUESS, over(cove.width, reachOf(cove)));
   const square = arctangent(chordOf(cove), cove.kerf);
   const approach = most(minus(arcsine(steepest), square), LEAST_GUESS);
-  const lean = arctangent(times(cove.depth, cosine(approach)), cove.offCenter);
+  const middle = plus(cove.offCenter, times(cove.towardCorner, cosine(approach)));
+  const lean = arctangent(times(cove.depth, cosine(approach)), middle);
   return [approach, least(lean, times(mostTilt, number(0.9)))];
 }
 

@@ -191,11 +191,11 @@ describe("the saw's scales", () => {
     const setting = solveSetting({ width: 3.625, depth: 0.875, offCenter: 0.375 }, blade)!;
     const scale = { approach: degrees(1), tilt: degrees(1) };
     const effect = computeScaleEffect(blade, setting, scale);
-    expect(toDegrees(effect.rounded.approach)).toBeCloseTo(37, 9);
-    expect(toDegrees(effect.rounded.tilt)).toBeCloseTo(27, 9);
+    expect(toDegrees(effect.rounded.approach)).toBeCloseTo(36, 9);
+    expect(toDegrees(effect.rounded.tilt)).toBeCloseTo(30, 9);
     // To first order the change is what the half degrees say of what the marks leave over.
-    const turned = toDegrees(setting.approach) - 37;
-    const leaned = toDegrees(setting.tilt) - 27;
+    const turned = toDegrees(setting.approach) - 36;
+    const leaned = toDegrees(setting.tilt) - 30;
     const { approach, tilt } = effect.perHalfDegree;
     const guess = -(turned * approach.width + leaned * tilt.width) / 0.5;
     expect(Math.abs(effect.widthChange - guess)).toBeLessThan(0.02 * Math.abs(guess));
