@@ -2,8 +2,8 @@
  * The steps from a first guess to the setting of a tilted blade, a column a step: Newton's method on
  * approach and tilt with the exact slopes of width and off-center, as core/cove/set-up.ts has it
  * (derived there and in cut.ts). Of 400,000 random coves that a saw can cut (blades of 7 to 12 in,
- * kerfs to 1/4 in, tilts to 45°) none strayed and none took more than 12 steps, all but 37 no more
- * than 7: a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
+ * kerfs to 1/4 in, tilts to 45°) one strayed, none took more than 12 steps, all but 37 no more than 7:
+ * a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
  */
 import { TILT_MARGIN_RADIANS } from '../../core/units/tolerance.ts';
 import { quoteSheet } from '../../core/cells/cell-range.ts';
