@@ -160,11 +160,11 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       await field('Cove width').fill('2');
       await field('Cove depth').fill('1/2');
       await field('Off-center').fill('1/4');
-      await page.getByText('30.16°', { exact: true }).first().waitFor();
-      await page.getByText('59.84°', { exact: true }).first().waitFor();
-      await page.getByText('37.1°', { exact: true }).first().waitFor();
+      await page.getByText('24.15°', { exact: true }).first().waitFor();
+      await page.getByText('65.85°', { exact: true }).first().waitFor();
+      await page.getByText('32.08°', { exact: true }).first().waitFor();
       await field('Cove width').fill('50.8 mm');
-      await page.getByText('30.16°', { exact: true }).first().waitFor();
+      await page.getByText('24.15°', { exact: true }).first().waitFor();
       expect(await page.getByRole('img').count()).toBe(2);
       expect(await page.getByText(/saw's manual|saw’s manual/).count()).toBeGreaterThan(0);
       await field('Cove depth').fill('3 wide');
@@ -172,7 +172,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
         .getByText(/not a length that can be read/)
         .first()
         .waitFor();
-      expect(await page.getByText('30.16°', { exact: true }).count()).toBe(0);
+      expect(await page.getByText('24.15°', { exact: true }).count()).toBe(0);
       await context.close();
     },
     BROWSER_TEST_MS,

@@ -277,15 +277,15 @@ describe('A set-up page', () => {
         ),
       ].join('\n'),
       profiles:
-        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class\n' +
-        'Cove,crown cove,1 1/2,1,Poplar,1,7/16,3/8,38,5/4',
+        'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Off-center to,Spring,Class\n' +
+        'Cove,crown cove,1 1/2,1,Poplar,1,7/16,3/8,blade middle,38,5/4',
       shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
       stock:
         "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
     };
     const widths = async (one: Tables): Promise<number[]> =>
       ((await setUpsOf(one)).drawings ?? []).map(({ drawing }) => drawing.width);
-    const [usual = NaN] = await widths(FULL);
+    const [usual = NaN] = await widths(DEMO);
     const [section = NaN, onTable = NaN] = await widths(tables);
     expect(onTable).toBeLessThan(usual);
     expect(section).toBe(onTable);

@@ -15,7 +15,6 @@
  * line always lies from the corner to the middle of the flat.
  */
 import type { Blade, Cove } from './cove.ts';
-import type { CutCove } from './cut.ts';
 
 /**
  * How far the deepest line lies off center; inches.
@@ -38,7 +37,7 @@ export function towardCorner({ offCenter, offCenterTo }: Cove, { kerf }: Blade):
 
 /** What a cut has off center, led to the line that the cove asks for; inches. */
 export function offCenterAsAsked(
-  cut: Pick<CutCove, 'offCenter' | 'bladeMiddle'>,
+  cut: { readonly offCenter: number; readonly bladeMiddle: number },
   { offCenterTo }: Pick<Cove, 'offCenterTo'>,
 ): number {
   return offCenterTo === 'blade middle' ? cut.bladeMiddle : cut.offCenter;

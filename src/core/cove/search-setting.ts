@@ -143,11 +143,16 @@ function tiltOfWidest(
   wanted = 0,
 ): number | undefined {
   const widths = tilts.map(widest);
-  const best = widths.indexOf(Math.max(...widths));
-  const [before, after] = [best - 1, best + 1].map((at) => widths[at]);
-  if (before === undefined || after === undefined) return undefined;
-  if (wanted - widths[best]! > widths[best]! - Math.min(before, after)) return undefined;
-  return peakOf(widest, tilts[best - 1]!, tilts[best + 1]!);
+  const most = Math.max(...widths);
+  const best = widths.indexOf(most);
+  const [before, after] = [best - 1, best + 1].map((at) => ({
+    tilt: tilts[at],
+    width: widths[at],
+  }));
+  if (before?.tilt === undefined || before.width === undefined) return undefined;
+  if (after?.tilt === undefined || after.width === undefined) return undefined;
+  if (wanted - most > most - Math.min(before.width, after.width)) return undefined;
+  return peakOf(widest, before.tilt, after.tilt);
 }
 
 /** The setting of a tilt on a branch; undefined where the branch has none. */

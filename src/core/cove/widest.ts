@@ -94,7 +94,8 @@ export function computeWidestCove(blade: Blade, height: number, tilt: Radians): 
 
 /** Whether the width grows with the approach all the way from 0 to a setting's own. */
 export function isWhereFirstGrowing(blade: Blade, { approach, tilt, height }: Setting): boolean {
-  return approach <= widthsAt(blade, height, tilt).turns[1]!;
+  const [, firstTurn = QUARTER_TURN] = widthsAt(blade, height, tilt).turns;
+  return approach <= firstTurn;
 }
 
 /**
@@ -109,7 +110,7 @@ export function approachesForWidth(
 ): readonly (Radians | undefined)[] {
   const { at, turns } = widthsAt(blade, height, tilt);
   return turns.slice(1).map((to, stretch) => {
-    const from = turns[stretch]!;
+    const from = turns[stretch] ?? 0;
     const [narrow, wide] = stretch % 2 === 0 ? [from, to] : [to, from];
     if (width > at(wide).width || width <= at(narrow).width) return undefined;
     return radians(rootBetween(at, width, narrow, wide));
