@@ -7,10 +7,13 @@ import {
   readSizes,
   type SizeKey,
 } from '../core/cove/cove-sizes.ts';
+import { OFF_CENTER_TO } from '../core/cove/cove.ts';
+import { computeCut } from '../core/cove/cut.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
+import { OFF_CENTER_TO_HEADING } from '../planning/input/read-profiles.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const SIZES = [
@@ -27,6 +30,7 @@ export const SET_UP_HEADINGS = [
     const { label, blank } = COVE_SIZES[key];
     return { heading: label, required: blank === 'refused' };
   }),
+  { heading: OFF_CENTER_TO_HEADING },
 ];
 
 /** As `setups --json` gives it: angles in degrees and heights in inches, unrounded. */
@@ -41,6 +45,10 @@ export interface SetUpAnswer {
   readonly passCount: number | null;
   /** Of the highest tooth above the table; the last is the cove's depth. */
   readonly passHeights: readonly number[];
+  /** How far the deepest line on the wood lies from the middle of the cove at its face. */
+  readonly deepestLine: number | null;
+  /** The same of the line where the blade's middle plane tops out. */
+  readonly bladeMiddle: number | null;
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -53,15 +61,18 @@ export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
       ? row.requiredLength(label, most)
       : row.length(label, least === 'from 0', most),
   );
+  const offCenterTo = row.word(OFF_CENTER_TO_HEADING, OFF_CENTER_TO, 'deepest line');
   const unreadable = findings.faults.splice(0);
   if (unreadable.length > 0 || !isComplete(sizes)) return refused(profile, unreadable, []);
-  const cove = coveOf(sizes);
-  const judged = checkCove(cove, bladeOf(sizes));
+  const cove = { ...coveOf(sizes), offCenterTo };
+  const blade = bladeOf(sizes);
+  const judged = checkCove(cove, blade);
   const passes = planPasses(cove.depth);
   const place = (one: Fault): Fault => placeFault(one, row.where(columnOf(one)));
   const faults = [...judged.faults, ...passes.faults].map(place);
   const cautions = [...judged.cautions, ...passes.cautions].map(place);
   if (faults.length > 0 || judged.setting === undefined) return refused(profile, faults, cautions);
+  const cut = computeCut(blade, judged.setting);
   const approachDeg = toDegrees(judged.setting.approach);
   return {
     profile,
@@ -71,6 +82,8 @@ export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
     tiltDeg: toDegrees(judged.setting.tilt),
     passCount: passes.heights.length,
     passHeights: passes.heights,
+    deepestLine: cut.offCenter,
+    bladeMiddle: cut.bladeMiddle,
     faults,
     cautions,
   };
@@ -90,6 +103,8 @@ function refused(
     tiltDeg: null,
     passCount: null,
     passHeights: [],
+    deepestLine: null,
+    bladeMiddle: null,
     faults,
     cautions,
   };

@@ -10,6 +10,8 @@ const FACTS: readonly (readonly [FactName, (one: SetUpAnswer) => string])[] = [
   ['approach', ({ approachDeg }) => sayAngle(approachDeg)],
   ['approachFromFront', ({ approachFromFrontDeg }) => sayAngle(approachFromFrontDeg)],
   ['tilt', ({ tiltDeg }) => sayAngle(tiltDeg)],
+  ['deepestLine', ({ deepestLine }) => sayInches(deepestLine)],
+  ['bladeMiddle', ({ bladeMiddle }) => sayInches(bladeMiddle)],
   ['height', ({ passHeights }) => sayQuantity({ inches: passHeights.at(-1) ?? 0 }, 'in')],
   ['passes', ({ passCount }) => String(passCount)],
 ];
@@ -44,6 +46,10 @@ function sayHeights(made: readonly SetUpAnswer[]): string {
   ]);
   const heading = `${factName('height')}, pass by pass, in inches`;
   return drawTable([{ heading: 'Profile' }, { heading }], lines);
+}
+
+function sayInches(inches: number | null): string {
+  return inches === null ? '' : `${inches.toFixed(3)} in`;
 }
 
 function sayAngle(angle: number | null): string {

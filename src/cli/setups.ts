@@ -12,13 +12,13 @@ export const SETUPS: Command = {
   arguments: [
     {
       name: 'FILE.csv',
-      says: 'Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8). One cove a row; bare numbers are inches.',
+      says: 'Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8), Off-center to (deepest line, or blade middle). One cove a row; bare numbers are inches.',
     },
   ],
   options: [JSON_OPTION],
   notes: [
-    "The approach is given twice: from the blade line, and from the table's front edge (what is left to 90°). Off-center is how far the deepest line lies from the middle of the cove; its deep side lies toward the far rail.",
-    'With --json: an array, one object a row (profile, ok, approachDeg from the blade line, approachFromFrontDeg, tiltDeg, passCount, passHeights, faults, cautions), nothing rounded; a caution about the headings stands with the first row. A file that can\'t be read gives { "faults", "cautions" }.',
+    "The approach is given twice: from the blade line, and from the table's front edge (what is left to 90°). Off-center is how far the deepest line on the wood lies from the middle of the cove at its face; its deep side lies toward the far rail.",
+    'With --json: an array, one object a row (profile, ok, approachDeg from the blade line, approachFromFrontDeg, tiltDeg, passCount, passHeights, deepestLine and bladeMiddle from the middle of the cove, faults, cautions), nothing rounded; a caution about the headings stands with the first row. A file that can\'t be read gives { "faults", "cautions" }.',
   ],
   examples: ['coves.csv', 'coves.csv --json'],
   exits: {

@@ -67,7 +67,7 @@ export function planBoardEnd({ blade, setting, blank, tiltSide }: BoardEndView):
     cove,
     board: [[0, 0], ...cove, [width, 0], [width, thickness], [0, thickness]],
     middle: place((cut.near + cut.far) / 2, 0),
-    deepest: place(cut.deepestPoint, cut.depth),
+    deepest: place(cut.deepestLine, cut.depth),
     farSide,
     hasDeepSide: setting.tilt > 0,
   };

@@ -36,7 +36,7 @@ function sayForShop(plan: SectionPlan): string {
       : `Section of the board face down on the saw table, seen from the front of the saw along the feed; the far rail is at the ${far}.`;
   const tilted = view.setting.tilt > 0;
   const center = tilted
-    ? `its peak line ${say(cut.offCenter)} off center toward the far rail (blade tilted ${sayAngle(view.setting.tilt, view.decimalSign)} from upright)`
+    ? `its deepest line ${say(cut.offCenter)} off center toward the far rail (blade tilted ${sayAngle(view.setting.tilt, view.decimalSign)} from upright)`
     : 'centered';
   const cove = `The cove is ${say(cut.width)} wide and ${say(cut.depth)} deep, ${center}.`;
   if (blank === undefined) return `${where} ${cove} The blank is not known.`;

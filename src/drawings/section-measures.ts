@@ -61,7 +61,8 @@ function faceMeasures(plan: SectionPlan): Shape[] {
   const middle = (cut.near + cut.far) / 2;
   const lines = Array.from(lowest, ([u, y]): Shape => {
     const [x] = at(u, 0);
-    if (u === cut.peakLine) return line([at(u, cut.depth), [x, y]], 'measure', LINE.thin, CENTER);
+    if (u === cut.deepestLine)
+      return line([at(u, cut.depth), [x, y]], 'measure', LINE.thin, CENTER);
     if (u === middle)
       return line(
         [
@@ -92,7 +93,7 @@ function faceRows(plan: SectionPlan): FaceMeasure[][] {
   const rows = inOneRow ? [[...edges, cove]] : [[cove], edges];
   if (cut.offCenter > SOLVED_NOISE_INCHES) {
     const middle = (cut.near + cut.far) / 2;
-    rows.unshift([{ name: 'off center', from: cut.peakLine, to: middle, beside: 'right' }]);
+    rows.unshift([{ name: 'off center', from: cut.deepestLine, to: middle, beside: 'right' }]);
   }
   if (blank !== undefined) {
     rows.push([{ name: 'blank', from: farEdge, to: nearEdge, beside: 'right' }]);

@@ -37,6 +37,8 @@ function setUpColumns(
     [factLabel('passes'), ({ passHeights }) => passHeights.length],
     length('diameter', ({ blade }) => blade.diameter),
     length('kerf', ({ blade }) => blade.kerf),
+    length('deepestLine', ({ cut }) => cut.offCenter),
+    length('bladeMiddle', ({ cut }) => cut.bladeMiddle),
     length('nearFlat', ({ flats }) => flats.near),
     length('farFlat', ({ flats }) => flats.far),
     length('web', ({ web }) => web),

@@ -41,13 +41,13 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: 'Approach angle that cuts a cove, in degrees from the blade line (0 is a rip cut); with "front" as the last argument in degrees from the table\'s front edge, which is 90 less it. Not rounded.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
       { name: 'measuredFrom', optional: true, description: "The word front for degrees from the table's front edge; blade, or left out, for degrees from the blade line." },
     ],
-    example: '=COVE.APPROACH(3, "3/4", "1/2")',
+    example: '=COVE.APPROACH("3 5/8", "7/8", "3/8")',
     call: approach,
   },
   {
@@ -88,7 +88,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'CUT',
     name: 'COVE.CUT',
-    description: 'The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line lies and the length along its curve, in inches; the area of its section, in square inches; how far its deep side leans past upright, in inches (0 for not at all); and what is to be said in words. Its depth is the height.',
+    description: 'The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line lies and the length along its curve, in inches; the area of its section, in square inches; how far its deep side leans past upright (0 for not at all) and how far off center the middle of the blade tops out, in inches; and what is to be said in words. Its depth is the height.',
     parameters: [
       { name: 'approach', optional: false, description: "Approach angle, a column or one cell: degrees from the blade line, above 0 and at most 90. An angle measured from the table's front edge is 90 less it." },
       { name: 'tilt', optional: false, description: 'Tilt of the blade, a column or one cell: degrees from upright, 0 to 60.' },
@@ -96,7 +96,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
     ],
-    example: '=COVE.CUT(30, 37, "3/4")',
+    example: '=COVE.CUT(33, 27, "7/8")',
     call: cut,
   },
   {
@@ -105,14 +105,14 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
       { name: 'stockThickness', optional: true, description: 'Thickness of the blank, of which 1/4 in must stay above the cove: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out.' },
       { name: 'stockWidth', optional: true, description: 'Width of the blank, of which 1/8 in must stay flat on each side of the cove: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.' },
     ],
-    example: '=COVE.FEASIBLE(3, "3/4", "1/2", 10, "1/8", "1 1/8", "4 1/2")',
+    example: '=COVE.FEASIBLE("3 5/8", "7/8", "3/8", 10, "1/8", "1 1/4", "4 1/2")',
     call: feasible,
   },
   {
@@ -142,13 +142,13 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: "Points of a cove's outline, one below the other, from the near edge over the deepest line to the far edge, to draw it as a chart: how far across from the near edge, and how deep, in inches.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
       { name: 'points', optional: true, description: 'How many points: a whole number, 4 to 2000; 64 when left out.' },
     ],
-    example: '=COVE.OUTLINE(3, "3/4", "1/2")',
+    example: '=COVE.OUTLINE("3 5/8", "7/8", "3/8")',
     call: outline,
   },
   {
@@ -156,7 +156,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     name: 'COVE.PASSES',
     description: 'How many passes a depth takes: a first one, even steps, and a light last one. A pass takes 1/8 in at most, and no more than 1/16 in is usual.',
     parameters: [
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
       { name: 'firstPass', optional: true, description: 'Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
       { name: 'step', optional: true, description: 'The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
       { name: 'lastPass', optional: true, description: 'What is left for the light last pass: inches, or a text such as 1/32 or 0.8 mm; 1/32 in when left out, 0 for none.' },
@@ -169,7 +169,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     name: 'COVE.PASSHEIGHTS',
     description: 'Heights of the passes, one below the other: the highest tooth above the table, in inches; the last is the depth itself. Takes the same arguments as COVE.PASSES, from single cells.',
     parameters: [
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
       { name: 'firstPass', optional: true, description: 'Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
       { name: 'step', optional: true, description: 'The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in when left out.' },
       { name: 'lastPass', optional: true, description: 'What is left for the light last pass: inches, or a text such as 1/32 or 0.8 mm; 1/32 in when left out, 0 for none.' },
@@ -183,8 +183,8 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 for a blade that stays upright. The deep side lies toward the far rail.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 for a blade that stays upright. The deep side lies toward the far rail.' },
       { name: 'blankWidth', optional: false, description: 'Width of the blank, which is the space between the rails: inches, or a text such as 4 1/2 or 115 mm.' },
       { name: 'tableFront', optional: false, description: "From the middle of the raised blade to the table's front edge: inches, or a text such as 16 1/2 or 420 mm." },
       { name: 'tableBack', optional: false, description: "From the middle of the raised blade to the table's back edge: inches, or a text such as 10 1/2 or 265 mm." },
@@ -193,7 +193,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
     ],
-    example: '=COVE.RAILMARKS(3, "3/4", "1/2", "4 1/2", "16 1/2", "10 1/2", "left")',
+    example: '=COVE.RAILMARKS("3 5/8", "7/8", "3/8", "4 1/2", "16 1/2", "10 1/2", "left")',
     call: railMarks,
   },
   {
@@ -202,14 +202,14 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: 'Says in words why a cove can\'t be made, every reason on a line of its own, then what to be careful of ("Caution: …"); nothing where nothing is to be said. Takes the same arguments as COVE.FEASIBLE.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
       { name: 'stockThickness', optional: true, description: 'Thickness of the blank, of which 1/4 in must stay above the cove: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out.' },
       { name: 'stockWidth', optional: true, description: 'Width of the blank, of which 1/8 in must stay flat on each side of the cove: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.' },
     ],
-    example: '=COVE.REASON(9, "3/4", "1/2", 10, "1/8", "7/8", 9)',
+    example: '=COVE.REASON(9, "7/8", "3/8", 10, "1/8", 1, 9)',
     call: reason,
   },
   {
@@ -218,12 +218,12 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: "The whole set-up of a cove, or of a column of coves in one call, a row each: approach in degrees from the blade line, approach in degrees from the table's front edge, tilt in degrees from upright, how many passes of 1/16 in at most, and what is to be said of it in words. Not rounded. Read your saw's manual first: some forbid this cut.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face, a column or one cell: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 1/2 or 12 mm; 0 when left out.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
     ],
-    example: '=COVE.SETUP(3, "3/4", "1/2")',
+    example: '=COVE.SETUP("3 5/8", "7/8", "3/8")',
     call: setup,
   },
   {
@@ -246,12 +246,12 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description: 'Tilt of the blade that cuts a cove whose deepest line lies off center, in degrees from upright (0 is a blade square to the table). Not rounded.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
-      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },
-      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 1/2 or 12 mm; 0 for a blade that stays upright.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 for a blade that stays upright.' },
       { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out.' },
       { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.' },
     ],
-    example: '=COVE.TILT(3, "3/4", "1/2")',
+    example: '=COVE.TILT("3 5/8", "7/8", "3/8")',
     call: tilt,
   },
 ];

@@ -48,6 +48,7 @@ export const CELL_ERRORS = {
   'cove.no-wider-than-kerf': NO_ANSWER,
   'cove.too-deep-for-blade': NO_ANSWER,
   'cove.no-tilt-enough': NO_ANSWER,
+  'cove.corner-alone': NO_ANSWER,
   'cove.tilt-beyond-stop': NO_ANSWER,
   'cove.blade-cannot-rise-unstated-saw': NO_ANSWER,
   'cove.height-below-corner': NO_ANSWER,

@@ -1,4 +1,5 @@
 /** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
+import { offCenterAsAsked } from '../core/cove/deepest-line.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { groupToJson } from './group-json.ts';
 import {
@@ -110,7 +111,9 @@ function setUpOf(setUp: SetUp) {
     passCount: setUp.passHeights.length,
     passHeights: setUp.passHeights,
     width: cut.width,
-    offCenter: cut.offCenter,
+    offCenter: offCenterAsAsked(cut, setUp.cove),
+    deepestLine: cut.offCenter,
+    bladeMiddle: cut.bladeMiddle,
     web: setUp.web,
     flats: setUp.flats,
     arcLength: setUp.arcLength,
@@ -121,7 +124,9 @@ function setUpOf(setUp: SetUp) {
       approachFromFrontDeg: 90 - toDegrees(scale.rounded.approach),
       tiltDeg: toDegrees(scale.rounded.tilt),
       width: scale.cut.width,
-      offCenter: scale.cut.offCenter,
+      offCenter: scale.offCenter,
+      deepestLine: scale.cut.offCenter,
+      bladeMiddle: scale.cut.bladeMiddle,
     },
   };
 }

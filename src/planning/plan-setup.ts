@@ -80,10 +80,12 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
     setting,
     cut,
     passHeights: passes.heights,
-    scale: computeScaleEffect(blade, setting, {
-      approach: degrees(shop.angleScaleStep),
-      tilt: degrees(shop.tiltScaleStep),
-    }),
+    scale: computeScaleEffect(
+      blade,
+      setting,
+      { approach: degrees(shop.angleScaleStep), tilt: degrees(shop.tiltScaleStep) },
+      cove,
+    ),
     flats,
     web: blank.thickness - cove.depth,
     arcLength: computeArcLength(blade, setting),

@@ -156,15 +156,15 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const { page, context } = await alone();
       await goTo(page, 'Profile');
       const field = (name: string) => page.getByRole('textbox', { name });
-      // Our own computation (design value of the model): 3 wide, 3/4 deep, 1/8 kerf, 10 in blade.
-      await field('Cove width').fill('3');
-      await field('Cove depth').fill('3/4');
-      await field('Off-center').fill('1/2');
-      await page.getByText('30.16°', { exact: true }).first().waitFor();
-      await page.getByText('59.84°', { exact: true }).first().waitFor();
-      await page.getByText('37.1°', { exact: true }).first().waitFor();
-      await field('Cove width').fill('76.2 mm');
-      await page.getByText('30.16°', { exact: true }).first().waitFor();
+      // Regression values of our own: 2 wide, 1/2 deep, 1/8 kerf, 10 in blade.
+      await field('Cove width').fill('2');
+      await field('Cove depth').fill('1/2');
+      await field('Off-center').fill('1/4');
+      await page.getByText('24.15°', { exact: true }).first().waitFor();
+      await page.getByText('65.85°', { exact: true }).first().waitFor();
+      await page.getByText('32.08°', { exact: true }).first().waitFor();
+      await field('Cove width').fill('50.8 mm');
+      await page.getByText('24.15°', { exact: true }).first().waitFor();
       expect(await page.getByRole('img').count()).toBe(2);
       expect(await page.getByText(/saw's manual|saw’s manual/).count()).toBeGreaterThan(0);
       await field('Cove depth').fill('3 wide');
@@ -172,7 +172,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
         .getByText(/not a length that can be read/)
         .first()
         .waitFor();
-      expect(await page.getByText('30.16°', { exact: true }).count()).toBe(0);
+      expect(await page.getByText('24.15°', { exact: true }).count()).toBe(0);
       await context.close();
     },
     BROWSER_TEST_MS,

@@ -18,11 +18,11 @@ import {
 } from './drawn-coves.ts';
 import { count } from '../deep.ts';
 
-/** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
+/** 2 7/8 in wide, 11/16 deep, 3/8 off center in a blank of 4 by 1, near flat 1/2. */
 const SKEWED: FullSizeView = {
   blade: BLADE,
-  setting: settingFor(3, 3 / 4, 1 / 2),
-  blank: { width: 4, thickness: 1, nearFlat: 3 / 8 },
+  setting: settingFor(2 + 7 / 8, 11 / 16, 3 / 8),
+  blank: { width: 4, thickness: 1, nearFlat: 1 / 2 },
   tiltSide: 'left',
   unit: 'in',
   decimalSign: '.',
@@ -80,8 +80,8 @@ describe("The board's end at full size", () => {
       .filter(([, y]) => Math.abs(y - face) < 1e-9)
       .map(([x]) => (x - left) / 25.4)
       .sort((one, other) => one - other);
-    // The far flat is 4 - 3 - 3/8; the line begins and ends at its corner.
-    [0, 0, 0.625, 3.625, 4].forEach((x, at) => expect(onFace[at]).toBeCloseTo(x, 6));
+    // The far flat is 4 - 2 7/8 - 1/2; the line begins and ends at its corner.
+    [0, 0, 0.625, 3.5, 4].forEach((x, at) => expect(onFace[at]).toBeCloseTo(x, 6));
     const texts = textsIn(single(SKEWED));
     const find = (text: string) => texts.find((one) => one.text === text)!;
     expect(find('far rail side (deep side)').at[0]).toBeLessThan(find('near rail side').at[0]);
@@ -207,9 +207,9 @@ describe("The board's end at full size", () => {
 
   test('says in its text alternative where the far rail is and what part it is', () => {
     const drawing = single(SKEWED);
-    expect(drawing.title).toBe('Cove 3" by 3/4" at full size, in the board\'s end');
+    expect(drawing.title).toBe('Cove 2 7/8" by 11/16" at full size, in the board\'s end');
     expect(drawing.alt).toContain('the far rail is at the left');
-    expect(drawing.alt).toContain('3/8" by the near rail and 5/8" by the far rail');
+    expect(drawing.alt).toContain('1/2" by the near rail and 5/8" by the far rail');
     const parts = drawFullSize({ ...SKEWED, blank: { width: 9, thickness: 1 }, widest: 150 });
     expect(parts.map(({ title }) => title.slice(-11))).toEqual(['part 1 of 2', 'part 2 of 2']);
     expect(parts[1]!.alt).toContain('lay joining line 1 on the same line');
@@ -217,7 +217,7 @@ describe("The board's end at full size", () => {
 
   test('refuses paper with no room for the bars, and a cove that does not fit, as bugs', () => {
     expect(() => drawFullSize({ ...SKEWED, widest: 100 })).toThrow(RangeError);
-    expect(() => drawFullSize({ ...SKEWED, blank: { width: 4, thickness: 0.7 } })).toThrow(
+    expect(() => drawFullSize({ ...SKEWED, blank: { width: 4, thickness: 0.6 } })).toThrow(
       RangeError,
     );
   });

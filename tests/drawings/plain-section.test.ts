@@ -67,12 +67,12 @@ describe('The plain section of a molding', () => {
 describe('The section of a cove in a client’s words', () => {
   const view = {
     blade: BLADE,
-    blank: { width: 5, thickness: 1.25, nearFlat: 0.75 },
+    blank: { width: 5, thickness: 1.25, nearFlat: 0.875 },
     ...INCHES_AND_POINT,
     view: 'face up',
     words: 'client',
   } as const;
-  const off = settingFor(3, 0.75, 0.5);
+  const off = settingFor(2.875, 0.6875, 0.375);
 
   test('names the deep side where it is deeper, and no rail, saw or blade', () => {
     for (const tiltSide of ['left', 'right'] as const) {
@@ -86,18 +86,22 @@ describe('The section of a cove in a client’s words', () => {
       const deep = drawing.shapes.find((one) => one.kind === 'text' && one.text === 'deep side');
       if (deep?.kind !== 'text') throw new Error('No word names the deep side.');
       expect(deep.at[0] > drawing.width / 2).toBe(side === 'right');
-      // The flat beside the far side: 5 less 3 less 3/4.
+      // The flat beside the far side: 5 less 2 7/8 less 7/8.
       expect(drawing.alt).toContain(
         side === 'right'
-          ? '3/4" at the left and 1 1/4" at the right'
-          : '1 1/4" at the left and 3/4" at the right',
+          ? '7/8" at the left and 1 1/4" at the right'
+          : '1 1/4" at the left and 7/8" at the right',
       );
       expect(misplacedIn(drawing)).toEqual([]);
     }
   });
 
   test('names no side where both are alike', () => {
-    const drawing = drawSection({ ...view, setting: settingFor(3, 0.75, 0), tiltSide: 'left' });
+    const drawing = drawSection({
+      ...view,
+      setting: settingFor(2.875, 0.6875, 0),
+      tiltSide: 'left',
+    });
     expect(textsIn(drawing).filter((text) => /[a-z]{3}/u.test(text))).toEqual([]);
     expect(drawing.alt).toContain('the same on both sides');
   });

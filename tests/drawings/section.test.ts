@@ -24,11 +24,11 @@ import {
 } from './drawn-coves.ts';
 import { count } from '../deep.ts';
 
-/** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
+/** 2 7/8 in wide, 11/16 deep, 3/8 off center in a blank of 4 by 1, near flat 1/2. */
 const SKEWED: SectionView = {
   blade: BLADE,
-  setting: settingFor(3, 3 / 4, 1 / 2),
-  blank: { width: 4, thickness: 1, nearFlat: 3 / 8 },
+  setting: settingFor(2 + 7 / 8, 11 / 16, 3 / 8),
+  blank: { width: 4, thickness: 1, nearFlat: 1 / 2 },
   tiltSide: 'left',
   ...INCHES_AND_POINT,
 };
@@ -38,8 +38,18 @@ const said = (view: SectionView): string[] => textsIn(drawSection(view)).map(({ 
 describe('The section of a cove', () => {
   test('letters every measure as a woodworker reads it', () => {
     const texts = said(SKEWED);
-    // Flats: 3/8 near, so 4 - 3 - 3/8 far. Web: 1 - 3/4.
-    for (const text of ['4"', '1"', '3"', '3/4"', '1/2"', '3/8"', '5/8"', '1/4"', 'near rail']) {
+    // Flats: 1/2 near, so 4 - 2 7/8 - 1/2 far. Web: 1 - 11/16.
+    for (const text of [
+      '4"',
+      '1"',
+      '2 7/8"',
+      '11/16"',
+      '3/8"',
+      '1/2"',
+      '5/8"',
+      '5/16"',
+      'near rail',
+    ]) {
       expect(texts).toContain(text);
     }
     expect(texts).toContain('far rail (deep side)');
@@ -48,16 +58,16 @@ describe('The section of a cove', () => {
 
   test('letters millimetres in a shop that measures so, else fractions, and says where one is the nearest only', () => {
     expect(said({ ...SKEWED, unit: 'mm' })).toEqual(
-      expect.arrayContaining(['101.6 mm', '25.4 mm', '76.2 mm', '19.1 mm', '9.5 mm', '15.9 mm']),
+      expect.arrayContaining(['101.6 mm', '25.4 mm', '73 mm', '17.5 mm', '9.5 mm', '15.9 mm']),
     );
     const blank = { width: 4, thickness: 1.1, nearFlat: 25 / 64 };
-    // By hand: 1.1 in is 70.4 parts of 64, its web of 0.35 in 22.4.
+    // By hand: 1.1 in is 70.4 parts of 64, its web of 0.4125 in 26.4.
     expect(said({ ...SKEWED, blank })).toEqual(
-      expect.arrayContaining(['25/64"', '39/64"', '≈ 1 3/32"', '≈ 11/32"']),
+      expect.arrayContaining(['25/64"', '47/64"', '≈ 1 3/32"', '≈ 13/32"']),
     );
     const { alt } = drawSection({ ...SKEWED, blank });
     expect(alt).toContain('4" wide and ≈ 1 3/32" thick');
-    expect(alt).toContain('the web over the cove is ≈ 11/32"');
+    expect(alt).toContain('the web over the cove is ≈ 13/32"');
   });
 
   test('letters what is less than half a 64th as such, and nothing as nothing', () => {
@@ -71,7 +81,13 @@ describe('The section of a cove', () => {
 
   test('names what it measures where it is wide enough', () => {
     expect(said({ ...SKEWED, width: 120 })).toEqual(
-      expect.arrayContaining(['blank 4"', 'cove 3"', 'deep 3/4"', 'web 1/4"', 'off center 1/2"']),
+      expect.arrayContaining([
+        'blank 4"',
+        'cove 2 7/8"',
+        'deep 11/16"',
+        'web 5/16"',
+        'off center 3/8"',
+      ]),
     );
   });
 
@@ -101,7 +117,7 @@ describe('The section of a cove', () => {
         if (flats.near > 0)
           expect(isMeasured(drawing, at(cut.near), at(cut.near - flats.near))).toBe(true);
         if (cut.offCenter > 1e-3) {
-          expect(isMeasured(drawing, at(cut.peakLine), at((cut.near + cut.far) / 2))).toBe(true);
+          expect(isMeasured(drawing, at(cut.deepestLine), at((cut.near + cut.far) / 2))).toBe(true);
         }
         const level = (depth: number): number =>
           farFace[1] + ((farTop[1] - farFace[1]) * depth) / blank.thickness;

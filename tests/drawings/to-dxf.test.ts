@@ -10,11 +10,11 @@ import { outlineToDxf, type DxfView } from '../../src/drawings/to-dxf.ts';
 import { areaOf, BLADE, fittingSection, flatsOf, settingFor } from './drawn-coves.ts';
 import { count } from '../deep.ts';
 
-/** 3 in wide, 3/4 deep, 1/2 off center in a blank of 4 by 1, near flat 3/8. */
+/** 2 7/8 in wide, 11/16 deep, 3/8 off center in a blank of 4 by 1, near flat 1/2. */
 const SKEWED: DxfView = {
   blade: BLADE,
-  setting: settingFor(3, 3 / 4, 1 / 2),
-  blank: { width: 4, thickness: 1, nearFlat: 3 / 8 },
+  setting: settingFor(2 + 7 / 8, 11 / 16, 3 / 8),
+  blank: { width: 4, thickness: 1, nearFlat: 1 / 2 },
   tiltSide: 'left',
   unit: 'in',
 };
@@ -103,7 +103,7 @@ describe('An outline as DXF', () => {
   test('gives the board with the cove cut out: by hand, its corners and its deepest line', () => {
     const dxf = outlineToDxf(SKEWED);
     const board = lineOn(dxf, 'BOARD').points;
-    // Far rail at the left: far flat 4 - 3 - 3/8 = 5/8, then the cove, then the near flat.
+    // Far rail at the left: far flat 4 - 2 7/8 - 1/2 = 5/8, then the cove, then the near flat.
     expect(board[0]).toEqual([0, 0]);
     expect(board[1]).toEqual([0.625, 0]);
     expect(board.slice(-3)).toEqual([
@@ -111,13 +111,13 @@ describe('An outline as DXF', () => {
       [4, 1],
       [0, 1],
     ]);
-    expect(board.at(-4)).toEqual([3.625, 0]);
+    expect(board.at(-4)).toEqual([3.5, 0]);
     const cove = lineOn(dxf, 'COVE').points;
     expect(cove).toEqual(board.slice(1, -3));
-    expect(Math.max(...cove.map(([, y]) => y))).toBe(0.75);
+    expect(Math.max(...cove.map(([, y]) => y))).toBe(0.6875);
     const { deepestPoint, far } = computeCut(SKEWED.blade, SKEWED.setting);
     expect(lineOn(dxf, 'DEEPEST').points[0]![0]).toBeCloseTo(0.625 + far - deepestPoint, 6);
-    expect(lineOn(dxf, 'MIDDLE').points[0]![0]).toBeCloseTo(0.625 + 1.5, 6);
+    expect(lineOn(dxf, 'MIDDLE').points[0]![0]).toBeCloseTo(0.625 + 1.4375, 6);
   });
 
   test('takes away as much as the cove has area', () => {
@@ -195,7 +195,7 @@ describe('An outline as DXF', () => {
   test('refuses a cove that does not fit its blank, as a bug', () => {
     const setting = { approach: radians(NaN), tilt: radians(0), height: 1 };
     expect(() => outlineToDxf({ ...SKEWED, setting })).toThrow(RangeError);
-    const blank = { width: 2.9, thickness: 1 };
+    const blank = { width: 2.8, thickness: 1 };
     expect(() => outlineToDxf({ ...SKEWED, blank })).toThrow(RangeError);
   });
 });

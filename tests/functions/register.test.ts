@@ -55,8 +55,12 @@ describe('registering', () => {
 
   test('never takes what Excel says about the call for a last argument', () => {
     for (const id of ['APPROACH', 'TILT', 'SETUP', 'FEASIBLE']) {
-      const cells = callAsExcel(id, one(3), one('3/4'), one('1/2')) as unknown[][];
-      const wanted = CATALOGUE.find((each) => each.id === id)?.call(one(3), one('3/4'), one('1/2'));
+      const cells = callAsExcel(id, one('3 5/8'), one('7/8'), one('3/8')) as unknown[][];
+      const wanted = CATALOGUE.find((each) => each.id === id)?.call(
+        one('3 5/8'),
+        one('7/8'),
+        one('3/8'),
+      );
       expect(cells).toEqual(wanted);
     }
   });

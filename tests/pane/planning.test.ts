@@ -259,7 +259,7 @@ describe('An example of a function', () => {
     name: 'COVE.TILT',
     description: '',
     parameters: [],
-    example: '=COVE.TILT(3, "3/4", "1/2")',
+    example: '=COVE.TILT("3 5/8", "7/8", "3/8")',
   };
 
   test('goes into the selected cell in English, and it is said where', async () => {
@@ -267,7 +267,7 @@ describe('An example of a function', () => {
     const { store, actions, ready } = makePane(host);
     await ready();
     await actions.putExample(reference);
-    expect(host.log).toEqual(['put =COVE.TILT(3, "3/4", "1/2")']);
+    expect(host.log).toEqual(['put =COVE.TILT("3 5/8", "7/8", "3/8")']);
     expect(store.get().announcement.text).toBe('The example of COVE.TILT is in Runs!Q2.');
   });
 

@@ -163,7 +163,7 @@ describe('The numbers of a set-up', () => {
 
   test('come with the profile’s sizes in words', () => {
     expect(sayProfile(profile, INCHES_AND_POINT)).toBe(
-      'Cove 3" (3.0000 in) wide, 3/4" (0.7500 in) deep, 1/2" (0.5000 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Note: Deep side toward the far rail',
+      'Cove 3 5/8" (3.6250 in) wide, 7/8" (0.8750 in) deep, 3/8" (0.3750 in) off center. Blank of Poplar 4 1/2" wide, 1 1/4" thick. Note: Deep side toward the far rail',
     );
   });
 });
@@ -184,7 +184,7 @@ describe('The profile that is worked on', () => {
       kerf: new Fraction(16, 127),
     };
     expect(usualCove(metric)).toMatchObject({
-      width: '75 mm',
+      width: '90 mm',
       bladeDiameter: '255 mm',
       kerf: '3.2 mm',
     });

@@ -20,13 +20,13 @@ const TILT: FunctionReference = {
     { name: 'width', description: 'Width of the cove', optional: false },
     { name: 'kerf', description: 'Thickness of the cut', optional: true },
   ],
-  example: '=COVE.TILT(3, "3/4, about", 0.5)',
+  example: '=COVE.TILT(3, "7/8, about", 0.5)',
 };
 
 describe('The reference of functions', () => {
   test('shows an example as the person types it; what stands in quotes stays', () => {
     expect(showExample(TILT.example, ',')).toBe(TILT.example);
-    expect(showExample(TILT.example, ';')).toBe('=COVE.TILT(3; "3/4, about"; 0,5)');
+    expect(showExample(TILT.example, ';')).toBe('=COVE.TILT(3; "7/8, about"; 0,5)');
     expect(showCall(TILT, ';')).toBe('COVE.TILT(width; [kerf])');
   });
 

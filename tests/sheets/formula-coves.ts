@@ -1,5 +1,5 @@
 /** Random coves that a saw can cut, as blocks of the sheet of formulas. */
-import type { Blade, Cove, Setting } from '../../src/core/cove/cove.ts';
+import type { Blade, Cove, OffCenterTo, Setting } from '../../src/core/cove/cove.ts';
 import { checkCove } from '../../src/core/cove/feasibility.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
 import { planPasses } from '../../src/core/cove/passes.ts';
@@ -26,6 +26,7 @@ export function randomCoves(
   seed: number,
   perInch = 1,
   side: TiltSide = 'left',
+  offCenterTo: OffCenterTo = 'deepest line',
 ): RandomCove[] {
   const next = seededNumbers(seed);
   const found: RandomCove[] = [];
@@ -38,7 +39,7 @@ export function randomCoves(
     const chord = 2 * Math.sqrt(depth * (blade.diameter - depth));
     const width = blade.kerf + (chord - blade.kerf) * next();
     const off = next() < 0.5 ? (width / 2) * next() : Math.min(width / 2, depth * next());
-    const cove = { width, depth, offCenter: next() < 0.3 ? 0 : off };
+    const cove: Cove = { width, depth, offCenter: next() < 0.3 ? 0 : off, offCenterTo };
     const { setting, faults } = checkCove(cove, blade);
     if (setting === undefined || faults.length > 0) continue;
     found.push({ cove, blade, setting, block: blockOf(cove, blade, setting, perInch, side) });
@@ -60,6 +61,7 @@ export function blockOf(
       width: cove.width * perInch,
       depth: cove.depth * perInch,
       offCenter: cove.offCenter * perInch,
+      ...(cove.offCenterTo === undefined ? {} : { offCenterTo: cove.offCenterTo }),
       diameter: blade.diameter * perInch,
       kerf: blade.kerf * perInch,
       blankWidth: (cove.width + FLATS.near + FLATS.far) * perInch,

@@ -13,9 +13,18 @@ export interface Cove {
   readonly width: number;
   /** From the face to the deepest line; more than 0. */
   readonly depth: number;
-  /** From the middle of the cove at its face to the line where the blade's middle plane tops out; 0 or more. */
+  /** From the middle of the cove at its face to the line that offCenterTo names; 0 or more. */
   readonly offCenter: number;
+  /** The deepest line on the wood where absent. */
+  readonly offCenterTo?: OffCenterTo;
 }
+
+/**
+ * What an off-center leads to: the deepest line on the wood (deepest-line.ts says which that is), or
+ * the line where the blade's middle plane tops out.
+ */
+export const OFF_CENTER_TO = ['deepest line', 'blade middle'] as const;
+export type OffCenterTo = (typeof OFF_CENTER_TO)[number];
 
 export interface Blade {
   /** As measured: a resharpened 10 in blade can be 9 7/8. */

@@ -9,6 +9,7 @@
  * Checked against the silhouette of a solid-geometry library in tests/core/cove/silhouette.test.ts.
  */
 import type { Blade, Setting } from './cove.ts';
+import { offCenterOfDeepest } from './deepest-line.ts';
 
 export interface CoveEdges {
   /** Toward the near rail and the far rail, as u. */
@@ -19,11 +20,18 @@ export interface CoveEdges {
 export interface CutCove extends CoveEdges {
   readonly width: number;
   readonly depth: number;
-  /** The line where the blade's middle plane tops out, as u. */
-  readonly peakLine: number;
-  /** Peak line less the middle of the face; negative never occurs for a tilt from 0. */
+  /** The deepest line on the wood, as u, by the rule of deepest-line.ts: even and smooth through upright. */
+  readonly deepestLine: number;
+  /** Deepest line less the middle of the face. */
   readonly offCenter: number;
-  /** The very deepest point, a top corner of the tilted blade, as u: nearer the middle than the peak line. */
+  /** The line where the blade's middle plane tops out, as u. It is no mark on the wood: the corner cuts deeper. */
+  readonly middleLine: number;
+  /** Middle line less the middle of the face; never less than the deepest line is off center. */
+  readonly bladeMiddle: number;
+  /**
+   * The very deepest point, a top corner of the tilted blade, as u: the deepest line itself from one
+   * kerf off center on. Of an upright blade, whose bottom is level, the middle.
+   */
   readonly deepestPoint: number;
 }
 
@@ -66,18 +74,22 @@ export function edgesOf(blade: Blade, setting: Setting): (level: number) => Cove
 /** The cove that a setting cuts; `setting.height` more than 0 and below the blade's middle. */
 export function computeCut(blade: Blade, setting: Setting): CutCove {
   const { near, far } = edgesAt(blade, setting, 0);
-  const peakLine =
+  const middleLine =
     slopeHeight(blade, setting) * Math.sin(setting.tilt) * Math.cos(setting.approach);
-  const toCorner =
-    setting.tilt === 0 ? 0 : (blade.kerf / 2) * Math.cos(setting.tilt) * Math.cos(setting.approach);
+  const lean = Math.cos(setting.tilt) * Math.cos(setting.approach);
+  const middle = (near + far) / 2;
+  const bladeMiddle = middleLine - middle;
+  const offCenter = offCenterOfDeepest(bladeMiddle, lean, blade.kerf);
   return {
     near,
     far,
     width: far - near,
     depth: setting.height,
-    peakLine,
-    offCenter: peakLine - (near + far) / 2,
-    deepestPoint: peakLine - toCorner,
+    deepestLine: middle + offCenter,
+    offCenter,
+    middleLine,
+    bladeMiddle,
+    deepestPoint: setting.tilt === 0 ? middleLine : middleLine - (blade.kerf / 2) * lean,
   };
 }
 

@@ -15,10 +15,15 @@ import { LIMIT_SLACK_INCHES, STOP_SLACK_RADIANS } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { COVE_SIZES } from './cove-sizes.ts';
 import { computeUndercut } from './outline.ts';
-import { greatestTiltFor, offCenterAtTilt, solveSetting } from './set-up.ts';
+import {
+  computeWidestUpTo,
+  greatestOffCenter,
+  greatestTiltFor,
+  tiltOfCorner,
+} from './search-setting.ts';
+import { solveSetting } from './set-up.ts';
 import { checkSizes } from './check-sizes.ts';
 import { checkStock, type CoveStock } from './stock.ts';
-import { computeWidestCove } from './widest.ts';
 
 export interface SawLimits {
   /** Highest tooth above the table, blade upright; inches. */
@@ -100,11 +105,11 @@ function findSetting(
       ],
     };
   }
-  const setting = solveSetting(cove, blade);
+  const setting = solveSetting(cove, blade, stop);
   const mostTilt = radians(Math.min(stop, greatestTiltFor(cove, blade)));
   if (setting !== undefined) {
     if (setting.tilt <= stop + STOP_SLACK_RADIANS) return { setting, faults: [] };
-    const atStop = offCenterAtTilt(cove, blade, stop);
+    const atStop = greatestOffCenter(cove, blade, mostTilt)?.offCenter;
     const faults = [
       atStop === undefined
         ? tooWide(cove, blade, mostTilt)
@@ -120,16 +125,18 @@ function findSetting(
     ];
     return { setting, faults };
   }
-  const atStop = cove.offCenter === 0 ? undefined : offCenterAtTilt(cove, blade, mostTilt);
-  if (atStop === undefined) return { faults: [tooWide(cove, blade, mostTilt)] };
+  const most = cove.offCenter === 0 ? undefined : greatestOffCenter(cove, blade, mostTilt);
+  if (most === undefined) return { faults: [tooWide(cove, blade, mostTilt)] };
+  // A blade thick against the depth would cut with a corner alone before it leans enough.
+  const isCorner = tiltOfCorner(blade, cove.depth) < stop;
   return {
     faults: [
       fault(
-        'cove.no-tilt-enough',
+        isCorner ? 'cove.corner-alone' : 'cove.no-tilt-enough',
         COVE_SIZES.offCenter.label,
         { inches: cove.offCenter },
         {
-          limit: { inches: atStop },
+          limit: { inches: most.offCenter },
           details: { tiltStop: { degrees: toDegrees(mostTilt) } },
         },
       ),
@@ -139,8 +146,8 @@ function findSetting(
 
 /** Derived: upright, width² = chord² + kerf² with chord² = 4 h (D - h), solved for h and for D. */
 function tooWide(cove: Cove, blade: Blade, mostTilt: Radians): Fault {
-  const tilt = cove.offCenter === 0 ? radians(0) : mostTilt;
-  const widest = computeWidestCove(blade, cove.depth, tilt);
+  const most = cove.offCenter === 0 ? radians(0) : mostTilt;
+  const widest = computeWidestUpTo(blade, cove.depth, most);
   const radius = blade.diameter / 2;
   const halfChordSquared = (cove.width ** 2 - blade.kerf ** 2) / 4;
   const reachable = halfChordSquared < radius ** 2;

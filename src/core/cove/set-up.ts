@@ -5,33 +5,42 @@
  * C the blade's chord at the table, t the kerf; the smaller root.
  * Tilted: Newton on both unknowns with the exact slopes of width and off-center. By the envelope
  * theorem an edge's slope is taken with its offset n held still, so each step costs a few square
- * roots. Where that strays, two nested roots: for each tilt the smaller approach that gives the
- * width, along which off-center grows with the tilt. (Within some degrees of straight across a thick
- * blade can cut the same cove at two tilts; either is an answer.)
+ * roots. How far the line that the off-center leads to lies from the blade's middle toward its corner
+ * is known from the start (deepest-line.ts), so that the unknowns stay smooth. Where the steps
+ * stray, or meet a larger one of the approaches that cut the same width, the tilts are searched
+ * (search-setting.ts). Within some degrees of straight across a thick blade can cut the same cove at
+ * two tilts; either is an answer.
  * An answer must satisfy the forward model (cut.ts) to SETUP_RESIDUAL_INCHES.
  */
 import { QUARTER_TURN, radians, type Radians } from '../units/angle.ts';
-import {
-  FLAT_BLADE_MARGIN_RADIANS,
-  SETUP_RESIDUAL_INCHES,
-  TILT_MARGIN_RADIANS,
-} from '../units/tolerance.ts';
-import { bisect, bisectLast } from './bisect.ts';
+import { SETUP_RESIDUAL_INCHES, STOP_SLACK_RADIANS } from '../units/tolerance.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
-import { clamp, computeCut } from './cut.ts';
-import { approachForWidth, computeWidestCove } from './widest.ts';
+import { clamp } from './cut.ts';
+import { towardCorner } from './deepest-line.ts';
+import { greatestTilt, greatestTiltFor, searchSetting } from './search-setting.ts';
+import { isWhereFirstGrowing } from './widest.ts';
 
 const NEWTON_STEPS = 24;
 
 /**
  * The setting that cuts `cove` with `blade`, of any tilt at which the blade's middle stays below
- * the table, or undefined when there is none. Sizes must be sound (see checkSizes); limits of the
- * saw are feasibility.ts's business.
+ * the table and its middle plane above it, or undefined when there is none. Sizes must be sound (see
+ * checkSizes); limits of the saw are feasibility.ts's business.
+ *
+ * @param stop most tilt that is wanted: a setting past it comes only where none up to it cuts the
+ *   cove, and not always then
  */
-export function solveSetting(cove: Cove, blade: Blade): Setting | undefined {
+export function solveSetting(
+  cove: Cove,
+  blade: Blade,
+  stop: Radians = QUARTER_TURN,
+): Setting | undefined {
   if (cove.depth >= blade.diameter / 2) return undefined;
   if (cove.offCenter === 0) return solveUpright(cove, blade);
-  return solveByNewton(cove, blade) ?? solveNested(cove, blade);
+  const met = solveByNewton(cove, blade);
+  if (met?.isSmaller === true && met.setting.tilt <= stop + STOP_SLACK_RADIANS) return met.setting;
+  const most = Math.min(stop, greatestTiltFor(cove, blade));
+  return searchSetting(cove, blade, radians(most)) ?? met?.setting;
 }
 
 function solveUpright(cove: Cove, blade: Blade): Setting | undefined {
@@ -42,35 +51,23 @@ function solveUpright(cove: Cove, blade: Blade): Setting | undefined {
   return { approach: radians(approach), tilt: radians(0), height: cove.depth };
 }
 
-/** The largest tilt at which the blade's middle still lies below the table: h = R cos b + (t/2) sin b. */
-export function greatestTilt(blade: Blade, height: number): Radians {
-  const radius = blade.diameter / 2;
-  const half = blade.kerf / 2;
-  const tilt = Math.atan2(half, radius) + Math.acos(height / Math.hypot(radius, half));
-  return radians(Math.min(tilt, QUARTER_TURN - FLAT_BLADE_MARGIN_RADIANS) - TILT_MARGIN_RADIANS);
+/** A setting that was met, and whether its approach is the smallest that cuts this width at its tilt. */
+interface Met {
+  readonly setting: Setting;
+  readonly isSmaller: boolean;
 }
 
-/**
- * The largest tilt worth trying for a cove: below greatestTilt, and below the one at which the blade
- * lying along the feed already cuts as wide as the cove. Only a cove little wider than the kerf
- * meets the second.
- */
-export function greatestTiltFor(cove: Pick<Cove, 'width' | 'depth'>, blade: Blade): Radians {
-  const most = greatestTilt(blade, cove.depth);
-  const cutsLess = (tilt: number): boolean =>
-    computeCut(blade, { approach: radians(0), tilt: radians(tilt), height: cove.depth }).width <
-    cove.width;
-  return cutsLess(most) ? most : radians(bisectLast(cutsLess, 0, most) - TILT_MARGIN_RADIANS);
-}
-
-function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
+function solveByNewton(cove: Cove, blade: Blade): Met | undefined {
   const { width, depth: height, offCenter } = cove;
   const radius = blade.diameter / 2;
   const half = blade.kerf / 2;
   const mostTilt = greatestTilt(blade, height);
+  const toCorner = towardCorner(cove, blade);
   const chord = 2 * Math.sqrt(height * (blade.diameter - height));
   let approach = Math.asin(Math.min(0.98, width / Math.hypot(chord, blade.kerf)));
-  let tilt = Math.min(Math.atan2(offCenter, height * Math.cos(approach)), mostTilt * 0.9);
+  // As a blade without thickness would lean to cut the line where the middle is to top out.
+  const middle = offCenter + toCorner * Math.cos(approach);
+  let tilt = Math.min(Math.atan2(middle, height * Math.cos(approach)), mostTilt * 0.9);
   let close = false;
   for (let step = 0; step < NEWTON_STEPS; step++) {
     const sinA = Math.sin(approach);
@@ -101,19 +98,24 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
       nearY * tanB * cosA + (nearP / nearReach) * (nearY / cosB - slopeByTilt) * sinA;
 
     const missWidth = far - near - width;
-    const missCenter = slope * sinB * cosA - (far + near) / 2 - offCenter;
+    const line = slope * sinB - toCorner * cosB;
+    const missCenter = line * cosA - (far + near) / 2 - offCenter;
     const widthByApproach = farByApproach - nearByApproach;
     const isClose = Math.abs(missWidth) + Math.abs(missCenter) < SETUP_RESIDUAL_INCHES;
     // One step more from close by squares what is still missing: down to a double's own noise.
     if (isClose && close) {
-      // On the far side of the widest cove the larger of the two approaches was met.
-      if (widthByApproach <= 0) return undefined;
-      return { approach: radians(approach), tilt: radians(tilt), height };
+      const setting = { approach: radians(approach), tilt: radians(tilt), height };
+      // On the far side of the widest cove a larger approach was met. While the far edge is cut by
+      // the blade's upper face the width is one sine (widest.ts), and on its near side growing.
+      const isSmaller =
+        widthByApproach > 0 && (farOffset === half || isWhereFirstGrowing(blade, setting));
+      return { setting, isSmaller };
     }
     close = isClose;
     const widthByTilt = farByTilt - nearByTilt;
-    const centerByApproach = -slope * sinB * sinA - (farByApproach + nearByApproach) / 2;
-    const centerByTilt = (slopeByTilt * sinB + slope * cosB) * cosA - (farByTilt + nearByTilt) / 2;
+    const lineByTilt = slopeByTilt * sinB + slope * cosB + toCorner * sinB;
+    const centerByApproach = -line * sinA - (farByApproach + nearByApproach) / 2;
+    const centerByTilt = lineByTilt * cosA - (farByTilt + nearByTilt) / 2;
     const determinant = widthByApproach * centerByTilt - widthByTilt * centerByApproach;
     const nextApproach =
       approach - (missWidth * centerByTilt - widthByTilt * missCenter) / determinant;
@@ -125,34 +127,4 @@ function solveByNewton(cove: Cove, blade: Blade): Setting | undefined {
     tilt = clamp(nextTilt, tilt / 2, (tilt + mostTilt) / 2);
   }
   return undefined;
-}
-
-/** Slow and sure: halving on the tilt, and on the approach within it. */
-export function solveNested(cove: Cove, blade: Blade): Setting | undefined {
-  const { width, depth: height, offCenter } = cove;
-  const most = greatestTiltFor(cove, blade);
-  if (computeWidestCove(blade, height, most) < width) return undefined;
-  // A tilt too small for the width is too small for the off-center too.
-  const isTooSmall = (tilt: number): boolean => {
-    const reached = offCenterAtTilt(cove, blade, radians(tilt));
-    return reached === undefined || reached < offCenter;
-  };
-  const tilt = radians(bisect(isTooSmall, 0, most).fails);
-  const approach = approachForWidth(blade, height, tilt, width);
-  if (approach === undefined) return undefined;
-  const setting = { approach, tilt, height };
-  const cut = computeCut(blade, setting);
-  const miss = Math.abs(cut.width - width) + Math.abs(cut.offCenter - offCenter);
-  return miss <= SETUP_RESIDUAL_INCHES ? setting : undefined;
-}
-
-/** The off-center that this tilt gives a cove of that width and depth; undefined when too wide for it. */
-export function offCenterAtTilt(
-  cove: Pick<Cove, 'width' | 'depth'>,
-  blade: Blade,
-  tilt: Radians,
-): number | undefined {
-  const approach = approachForWidth(blade, cove.depth, tilt, cove.width);
-  if (approach === undefined) return undefined;
-  return computeCut(blade, { approach, tilt, height: cove.depth }).offCenter;
 }

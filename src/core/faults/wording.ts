@@ -62,7 +62,7 @@ export const WORDING = wordings({
   'cove.off-center-negative': (f) =>
     `${f.argument} is ${f.given}; give its size without a sign. Which side is deep follows from the feed: the deep side lies toward the far rail.`,
   'cove.off-center-beyond-half': (f) =>
-    `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). The deepest line must lie inside the cove.`,
+    `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). Give one that leaves the deepest line under the cove's own face.`,
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
     const blade = `a blade of ${f.detail('bladeThatWould')}`;
@@ -75,6 +75,8 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; the blade must stay below its own middle, so less than ${f.limit} can be cut. Use a larger blade or a shallower cove.`,
   'cove.no-tilt-enough': (f) =>
     `${f.argument} is ${f.given}; at this width and depth no tilt up to ${f.detail('tiltStop')} brings the deepest line further off than ${f.limit}.`,
+  'cove.corner-alone': (f) =>
+    `${f.argument} is ${f.given}; past a tilt of ${f.detail('tiltStop')} a corner of the blade alone would cut this depth, and up to there the deepest line comes no further off than ${f.limit}. Take a thinner blade or a deeper cove.`,
   'cove.tilt-beyond-stop': (f) =>
     `Tilt comes to ${f.given}, past the saw's stop at ${f.limit}. The largest off-center that the stop allows at this width and depth is ${f.detail('offCenterAtStop')}.`,
   'cove.blade-cannot-rise': (f) =>

@@ -33,13 +33,13 @@ export const ARGUMENTS = {
   ...BLADE,
 } as const satisfies ArgumentTable;
 
-const NUMBERS = 5;
+const NUMBERS = 6;
 
 /**
  * The cove that a setting of the saw cuts, a row each: its width, how far off center its deepest line
  * lies and the length along its curve, in inches; the area of its section, in square inches; how far
- * its deep side leans past upright, in inches (0 for not at all); and what is to be said in words. Its
- * depth is the height.
+ * its deep side leans past upright (0 for not at all) and how far off center the middle of the blade
+ * tops out, in inches; and what is to be said in words. Its depth is the height.
  * @customfunction CUT
  * @helpurl functions.html#cut
  * @param approach Approach angle, a column or one cell: degrees from the blade line, above 0 and at
@@ -51,7 +51,7 @@ const NUMBERS = 5;
  * such as 9 7/8 or 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
  * 1/8 in when left out.
- * @example =COVE.CUT(30, 37, "3/4")
+ * @example =COVE.CUT(33, 27, "7/8")
  */
 export function cut(
   approach: any[][],
@@ -70,10 +70,11 @@ export function cut(
     };
     const faults = checkSetting(setting, blade);
     if (faults.length > 0) return { numbers: [], faults, cautions: [] };
-    const { width, offCenter } = computeCut(blade, setting);
+    const { width, offCenter, bladeMiddle } = computeCut(blade, setting);
     const undercut = computeUndercut(blade, setting)?.beyondFace ?? 0;
     const curve = computeArcLength(blade, setting);
     const area = computeSectionArea(blade, setting);
-    return { numbers: [width, offCenter, curve, area, undercut], faults, cautions: [] };
+    const numbers = [width, offCenter, curve, area, undercut, bladeMiddle];
+    return { numbers, faults, cautions: [] };
   });
 }

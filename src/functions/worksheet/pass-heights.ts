@@ -9,7 +9,7 @@ export const ARGUMENTS = PASSES;
  * is the depth itself. Takes the same arguments as COVE.PASSES, from single cells.
  * @customfunction PASSHEIGHTS
  * @helpurl functions.html#passheights
- * @param depth Depth of the cove: inches, or a text such as 3/4 or 19 mm.
+ * @param depth Depth of the cove: inches, or a text such as 7/8 or 22 mm.
  * @param [firstPass] Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in
  * when left out.
  * @param [step] The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in

@@ -36,9 +36,9 @@ export const ARGUMENTS = {
  * @customfunction RAILMARKS
  * @helpurl functions.html#railmarks
  * @param width Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.
- * @param depth Depth of the cove: inches, or a text such as 3/4 or 19 mm.
- * @param offCenter How far the deepest line lies from the middle: inches, or a text such as 1/2 or
- * 12 mm; 0 for a blade that stays upright. The deep side lies toward the far rail.
+ * @param depth Depth of the cove: inches, or a text such as 7/8 or 22 mm.
+ * @param offCenter How far the deepest line lies from the middle: inches, or a text such as 3/8 or
+ * 10 mm; 0 for a blade that stays upright. The deep side lies toward the far rail.
  * @param blankWidth Width of the blank, which is the space between the rails: inches, or a text such
  * as 4 1/2 or 115 mm.
  * @param tableFront From the middle of the raised blade to the table's front edge: inches, or a text
@@ -52,7 +52,7 @@ export const ARGUMENTS = {
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
  * 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
- * @example =COVE.RAILMARKS(3, "3/4", "1/2", "4 1/2", "16 1/2", "10 1/2", "left")
+ * @example =COVE.RAILMARKS("3 5/8", "7/8", "3/8", "4 1/2", "16 1/2", "10 1/2", "left")
  */
 export function railMarks(
   width: any[][],

@@ -11,9 +11,9 @@ export const ARGUMENTS = COVE_AND_STOCK;
  * @customfunction REASON
  * @helpurl functions.html#reason
  * @param width Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.
- * @param depth Depth of the cove: inches, or a text such as 3/4 or 19 mm.
- * @param [offCenter] How far the deepest line lies from the middle: inches, or a text such as 1/2 or
- * 12 mm; 0 when left out.
+ * @param depth Depth of the cove: inches, or a text such as 7/8 or 22 mm.
+ * @param [offCenter] How far the deepest line lies from the middle: inches, or a text such as 3/8 or
+ * 10 mm; 0 when left out.
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
  * 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
@@ -21,7 +21,7 @@ export const ARGUMENTS = COVE_AND_STOCK;
  * a text such as 1 1/8 or 28 mm; not looked at when left out.
  * @param [stockWidth] Width of the blank, of which 1/8 in must stay flat on each side of the cove:
  * inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.
- * @example =COVE.REASON(9, "3/4", "1/2", 10, "1/8", "7/8", 9)
+ * @example =COVE.REASON(9, "7/8", "3/8", 10, "1/8", 1, 9)
  */
 export function reason(
   width: any[][],

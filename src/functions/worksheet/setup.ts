@@ -16,14 +16,14 @@ const NUMBERS = 4;
  * @helpurl functions.html#setup
  * @param width Width of the cove at its face, a column or one cell: inches, or a text such as 3 1/2
  * or 90 mm.
- * @param depth Depth of the cove, a column or one cell: inches, or a text such as 3/4 or 19 mm.
+ * @param depth Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.
  * @param [offCenter] How far the deepest line lies from the middle, a column or one cell: inches, or
- * a text such as 1/2 or 12 mm; 0 when left out.
+ * a text such as 3/8 or 10 mm; 0 when left out.
  * @param [bladeDiameter] Diameter of the blade as measured, a column or one cell: inches, or a text
  * such as 9 7/8 or 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
  * 1/8 in when left out.
- * @example =COVE.SETUP(3, "3/4", "1/2")
+ * @example =COVE.SETUP("3 5/8", "7/8", "3/8")
  */
 export function setup(
   width: any[][],

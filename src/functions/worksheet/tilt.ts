@@ -11,13 +11,13 @@ export const ARGUMENTS = { ...COVE, offCenter: { ...OFF_CENTER, blank: 'refused'
  * @customfunction TILT
  * @helpurl functions.html#tilt
  * @param width Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.
- * @param depth Depth of the cove: inches, or a text such as 3/4 or 19 mm.
- * @param offCenter How far the deepest line lies from the middle: inches, or a text such as 1/2 or
- * 12 mm; 0 for a blade that stays upright.
+ * @param depth Depth of the cove: inches, or a text such as 7/8 or 22 mm.
+ * @param offCenter How far the deepest line lies from the middle: inches, or a text such as 3/8 or
+ * 10 mm; 0 for a blade that stays upright.
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
  * 250 mm; 10 in when left out.
  * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
- * @example =COVE.TILT(3, "3/4", "1/2")
+ * @example =COVE.TILT("3 5/8", "7/8", "3/8")
  */
 export function tilt(
   width: any[][],

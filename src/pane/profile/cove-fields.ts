@@ -1,5 +1,8 @@
 /** The fields of a cove of one's own, as typed. */
-import { COVE_SIZES, type SizeKey } from '../../core/cove/cove-sizes.ts';
+import { bladeOf, COVE_SIZES, type SizeKey } from '../../core/cove/cove-sizes.ts';
+import type { Blade, Cove } from '../../core/cove/cove.ts';
+import { computeCut } from '../../core/cove/cut.ts';
+import { checkCove } from '../../core/cove/feasibility.ts';
 import { formatInches, formatMillimetres } from '../../core/units/format-length.ts';
 import { formatNumber } from '../../core/units/format-number.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';
@@ -16,15 +19,15 @@ export const OWN_COVE = '';
 
 const USUAL_SIZES = {
   in: {
-    width: '3"',
-    depth: '3/4"',
+    width: '3 1/2"',
+    depth: '5/8"',
     offCenter: '0"',
     blankWidth: '4 1/2"',
     blankThickness: '1 1/4"',
   },
   mm: {
-    width: '75 mm',
-    depth: '18 mm',
+    width: '90 mm',
+    depth: '16 mm',
     offCenter: '0 mm',
     blankWidth: '115 mm',
     blankThickness: '32 mm',
@@ -44,20 +47,29 @@ export function usualCove(shop: Shop): TypedCove {
   };
 }
 
-/** A profile of the job, with the shop's blade, as a person would type it. */
+/**
+ * A profile of the job, with the shop's blade, as a person would type it. The fields know the deepest
+ * line alone: where the off-center leads to the blade's middle, the line that it then cuts stands there.
+ */
 export function typeProfile(profile: CoveProfile, shop: Shop): TypedCove {
   const { cove, blankWidth, blankThickness, nearFlat } = profile;
   const type = (length: number | ExactInches): string => typeLength(Number(length), shop);
   return {
     width: type(cove.width),
     depth: type(cove.depth),
-    offCenter: type(cove.offCenter),
+    offCenter: type(deepestLineOf(cove, bladeOf(shop))),
     blankWidth: type(blankWidth),
     blankThickness: type(blankThickness),
     nearFlat: nearFlat === undefined ? '' : type(nearFlat),
     bladeDiameter: type(shop.bladeDiameter),
     kerf: type(shop.kerf),
   };
+}
+
+function deepestLineOf(cove: Cove, blade: Blade): number {
+  if (cove.offCenterTo !== 'blade middle') return cove.offCenter;
+  const { setting } = checkCove(cove, blade);
+  return setting === undefined ? cove.offCenter : computeCut(blade, setting).offCenter;
 }
 
 const FINEST = 64;

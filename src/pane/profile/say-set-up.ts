@@ -28,7 +28,7 @@ export function saySetUp(setUp: SetUp, shop: Shop): SetUpWords {
   const { approach, approachFromFront, tilt, height, passes, diameter, kerf } = facts;
   // The cautions above are folded away: this one stands by its number.
   const feed = { ...facts.feed, note: `front to back only; ${facts.feed.note}` };
-  const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
+  const { deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius } = facts;
   return {
     saw: [
       ...[approach, approachFromFront, tilt, height, feed, passes, diameter, kerf],
@@ -40,7 +40,7 @@ export function saySetUp(setUp: SetUp, shop: Shop): SetUpWords {
     ],
     rails: sayRails(setUp.rails, facts, shop),
     passes: setUp.passHeights.map((inches) => printBoth(inches, shop)),
-    blank: [nearFlat, farFlat, web, arcLength, leastRadius],
+    blank: [deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius],
   };
 }
 

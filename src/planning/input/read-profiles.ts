@@ -7,6 +7,7 @@ import {
   type CoveSize,
   type SizeKey,
 } from '../../core/cove/cove-sizes.ts';
+import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
@@ -35,6 +36,9 @@ export const PROFILE_SIZES = [
   'nearFlat',
 ] as const satisfies readonly SizeKey[];
 
+/** Which line the off-center leads to; blank stands for the deepest line. */
+export const OFF_CENTER_TO_HEADING = 'Off-center to';
+
 export const PROFILE_HEADINGS = [
   { heading: 'Profile', required: true },
   { heading: 'Make' },
@@ -46,6 +50,7 @@ export const PROFILE_HEADINGS = [
   { heading: 'Species' },
   { heading: 'Class' },
   { heading: 'Offcut allowance %' },
+  { heading: OFF_CENTER_TO_HEADING },
   { heading: 'Note' },
 ];
 
@@ -97,6 +102,7 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const isRound = name !== undefined && roundOpenings.has(nameKey(name));
   const isUp = make !== 'buy' || spring !== undefined;
   const place = readPlace(row, isRound ? 'opening' : isUp ? 'ceiling' : 'floor');
+  const offCenterTo = row.word(OFF_CENTER_TO_HEADING, OFF_CENTER_TO, 'deepest line');
   const thicknessClass = row.text('Class');
   if (make !== 'buy') {
     const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
@@ -138,7 +144,7 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const { blankWidth, blankThickness, nearFlat } = sizes;
   const coved = {
     ...molding,
-    cove: coveOf(sizes),
+    cove: { ...coveOf(sizes), ...(offCenterTo === 'deepest line' ? {} : { offCenterTo }) },
     blankWidth,
     blankThickness,
     ...(nearFlat === undefined ? {} : { nearFlat }),

@@ -1,4 +1,5 @@
 /** The sizes at the top of a block: marked cells to type over, beside what was planned. */
+import type { OffCenterTo } from '../../core/cove/cove.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
@@ -9,6 +10,7 @@ import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   choose,
   cosine,
+  least,
   minus,
   number,
   over,
@@ -23,6 +25,8 @@ export interface BlockSizes {
   readonly width: number;
   readonly depth: number;
   readonly offCenter: number;
+  /** See Cove. */
+  readonly offCenterTo?: OffCenterTo;
   readonly diameter: number;
   readonly kerf: number;
   readonly blankWidth: number;
@@ -49,6 +53,8 @@ export interface SizeTerms {
   readonly width: Term;
   readonly depth: Term;
   readonly offCenter: Term;
+  /** See towardCorner of core/cove/deepest-line.ts. */
+  readonly towardCorner: Term;
   readonly diameter: Term;
   readonly kerf: Term;
   readonly blankWidth: Term;
@@ -71,7 +77,9 @@ export interface SizeTerms {
   readonly arePlanned: Condition;
 }
 
-const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
+type SizeCell = Exclude<keyof BlockSizes, 'offCenterTo'>;
+
+const LABELS: readonly (readonly [SizeCell, string])[] = [
   ['width', COVE_SIZES.width.label],
   ['depth', COVE_SIZES.depth.label],
   ['offCenter', `${COVE_SIZES.offCenter.label}, 0 for none`],
@@ -93,6 +101,8 @@ const LABELS: readonly (readonly [keyof BlockSizes, string])[] = [
   ['lastPass', 'Last pass, what it takes'],
 ];
 
+const TO_MIDDLE = `${COVE_SIZES.offCenter.label} of the blade’s middle, 0 for none`;
+
 const TWO = number(2);
 
 /** Adds a marked cell a size, as planned; a near flat that isn't given stands there as a blank one. */
@@ -106,13 +116,14 @@ export function addSizes(
   const first = draft.next;
   // The steps stand on another sheet and go by the same terms.
   const onThisSheet = (at: string): string => `${quoteSheet(sheet)}!${at}`;
-  const cells = new Map<keyof BlockSizes, Term>();
+  const toMiddle = sizes.offCenterTo === 'blade middle';
+  const cells = new Map<SizeCell, Term>();
   for (const [key, label] of LABELS) {
     const value = sizes[key];
     if (value === undefined && key !== 'nearFlat') continue;
     const row = draft.put(
       SIZES.sparseRow({
-        label: cell(label, 'label'),
+        label: cell(key === 'offCenter' && toMiddle ? TO_MIDDLE : label, 'label'),
         value: cell(value ?? null, 'input'),
         planned: cell(value ?? null, 'plannedSize'),
       }),
@@ -121,7 +132,7 @@ export function addSizes(
   }
   const columnOf = (column: 'value' | 'planned'): string =>
     onThisSheet(SIZES.range(column, first, draft.next - 1));
-  const term = (key: keyof BlockSizes): Term => {
+  const term = (key: SizeCell): Term => {
     const found = cells.get(key);
     if (found === undefined) throw new RangeError(`There is no cell for ${key}.`);
     return found;
@@ -140,6 +151,7 @@ export function addSizes(
     width: term('width'),
     depth: term('depth'),
     offCenter: term('offCenter'),
+    towardCorner: toMiddle ? number(0) : over(least(term('offCenter'), term('kerf')), TWO),
     diameter: term('diameter'),
     kerf: term('kerf'),
     blankWidth: term('blankWidth'),
@@ -167,7 +179,7 @@ export function addSizes(
 
 /** As checkRise has it: what the shop says, else what flange and arbor leave of the blade. */
 function riseOf(
-  cells: ReadonlyMap<keyof BlockSizes, Term>,
+  cells: ReadonlyMap<SizeCell, Term>,
   diameter: Term,
   unit: LengthUnit,
 ): SizeTerms['rise'] {
@@ -180,10 +192,7 @@ function riseOf(
   return { upright, at45: at45 === undefined ? upright : over(at45, cosine(over(PI, number(4)))) };
 }
 
-function lackNumbers(
-  cells: ReadonlyMap<keyof BlockSizes, Term>,
-  { formula: nearFlat }: Term,
-): Condition {
+function lackNumbers(cells: ReadonlyMap<SizeCell, Term>, { formula: nearFlat }: Term): Condition {
   const needed = [...cells].filter(([key]) => key !== 'nearFlat').map(([, term]) => term);
   const count = `COUNT(${needed.map(({ formula }) => formula).join(',')})`;
   return {

@@ -2,8 +2,8 @@
  * The steps from a first guess to the setting of a tilted blade, a column a step: Newton's method on
  * approach and tilt with the exact slopes of width and off-center, as core/cove/set-up.ts has it
  * (derived there and in cut.ts). Of 400,000 random coves that a saw can cut (blades of 7 to 12 in,
- * kerfs to 1/4 in, tilts to 45°) none strayed and none took more than 12 steps, all but 37 no more
- * than 7: a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
+ * kerfs to 1/4 in, tilts to 45°) one strayed, none took more than 12 steps, all but 37 no more than 7:
+ * a blade next to the widest cove that it cuts is slow to settle. What doesn't settle is said.
  */
 import { TILT_MARGIN_RADIANS } from '../../core/units/tolerance.ts';
 import { quoteSheet } from '../../core/cells/cell-range.ts';
@@ -17,6 +17,7 @@ import {
   cosine,
   equals,
   least,
+  less,
   minus,
   most,
   number,
@@ -128,15 +129,19 @@ function limitsOf({ depth, diameter, kerf }: CoveTerms): {
   const corner = root(plus(times(radius, radius), times(half, half)));
   const lean = plus(arctangent(radius, half), arccosine(over(depth, corner)));
   const nearlyFlat = minus(over(PI, number(2)), number(0.001));
-  return { radius, half, mostTilt: minus(least(lean, nearlyFlat), number(TILT_MARGIN_RADIANS)) };
+  // Past this a corner of the blade alone would cut.
+  const cornerAlone = choose(less(depth, half), arcsine(over(depth, half)), nearlyFlat);
+  const lowest = least(least(lean, nearlyFlat), cornerAlone);
+  return { radius, half, mostTilt: minus(lowest, number(TILT_MARGIN_RADIANS)) };
 }
 
-/** As if the blade stood upright, and leaned as one without thickness would. */
+/** As if the blade stood upright, and leaned as one without thickness would to bring its middle there. */
 function firstGuess(cove: CoveTerms, mostTilt: Term): [approach: Term, tilt: Term] {
   const steepest = least(STEEPEST_GUESS, over(cove.width, reachOf(cove)));
   const square = arctangent(chordOf(cove), cove.kerf);
   const approach = most(minus(arcsine(steepest), square), LEAST_GUESS);
-  const lean = arctangent(times(cove.depth, cosine(approach)), cove.offCenter);
+  const middle = plus(cove.offCenter, times(cove.towardCorner, cosine(approach)));
+  const lean = arctangent(times(cove.depth, cosine(approach)), middle);
   return [approach, least(lean, times(mostTilt, number(0.9)))];
 }
 

@@ -81,6 +81,7 @@ function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
         width: size(cove.width),
         depth: size(cove.depth),
         offCenter: size(cove.offCenter),
+        ...(cove.offCenterTo === undefined ? {} : { offCenterTo: cove.offCenterTo }),
         diameter: size(blade.diameter),
         kerf: size(blade.kerf),
         blankWidth: size(blankWidth),

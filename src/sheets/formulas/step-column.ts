@@ -26,6 +26,8 @@ export interface CoveTerms {
   readonly width: Term;
   readonly depth: Term;
   readonly offCenter: Term;
+  /** From the blade's middle plane toward its corner, to the line that the off-center leads to. */
+  readonly towardCorner: Term;
   readonly diameter: Term;
   readonly kerf: Term;
 }
@@ -55,6 +57,8 @@ export const STEP_QUANTITIES = [
   'near edge',
   'near by approach',
   'near by tilt',
+  'line',
+  'line by tilt',
   'miss of width',
   'miss of off-center',
   'width by approach',
@@ -75,7 +79,7 @@ export function stepAt(
   top: number,
   column: number,
   guess: { readonly approach: Term; readonly tilt: Term },
-  { width, depth, offCenter }: CoveTerms,
+  { width, depth, offCenter, towardCorner }: CoveTerms,
   radius: Term,
   half: Term,
 ): { readonly at: Cells; readonly cells: DraftCell[] } {
@@ -130,24 +134,23 @@ export function stepAt(
     return term;
   };
   const half2 = (one: Term, other: Term): Term => over(plus(one, other), number(2));
+  const line = put('line', minus(times(slope, sinB), times(towardCorner, cosB)));
+  const lineByTilt = put(
+    'line by tilt',
+    plus(plus(times(slopeByTilt, sinB), times(slope, cosB)), times(towardCorner, sinB)),
+  );
   put('miss of width', minus(minus(at('far edge'), at('near edge')), width));
-  const peak = times(times(slope, sinB), cosA);
+  const peak = times(line, cosA);
   put('miss of off-center', minus(minus(peak, half2(at('far edge'), at('near edge'))), offCenter));
   put('width by approach', minus(at('far by approach'), at('near by approach')));
   put('width by tilt', minus(at('far by tilt'), at('near by tilt')));
   put(
     'center by approach',
-    minus(
-      minus(ZERO, times(times(slope, sinB), sinA)),
-      half2(at('far by approach'), at('near by approach')),
-    ),
+    minus(minus(ZERO, times(line, sinA)), half2(at('far by approach'), at('near by approach'))),
   );
   put(
     'center by tilt',
-    minus(
-      times(plus(times(slopeByTilt, sinB), times(slope, cosB)), cosA),
-      half2(at('far by tilt'), at('near by tilt')),
-    ),
+    minus(times(lineByTilt, cosA), half2(at('far by tilt'), at('near by tilt'))),
   );
   put(
     'determinant',

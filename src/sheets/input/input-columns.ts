@@ -1,5 +1,6 @@
 /** How the columns of the input sheets look and what may be chosen in them. */
 import { absoluteRange } from '../../core/cells/cell-range.ts';
+import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import { OPENING_HEADINGS } from '../../planning/input/read-openings.ts';
 import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
@@ -130,6 +131,7 @@ export const INPUT_TABLES: readonly InputTable[] = [
       Species: { width: 16 },
       Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
       'Offcut allowance %': { width: 12, isNumber: true },
+      'Off-center to': { width: 13, allow: list(OFF_CENTER_TO) },
       Note: { width: 40 },
     },
   },

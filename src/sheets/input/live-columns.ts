@@ -1,5 +1,9 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
-import { PROFILE_ANSWERS, PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
+import {
+  OFF_CENTER_TO_HEADING,
+  PROFILE_ANSWERS,
+  PROFILE_HEADINGS,
+} from '../../planning/input/read-profiles.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
@@ -24,6 +28,7 @@ interface CoveCells {
   readonly width: string;
   readonly depth: string;
   readonly offCenter: string;
+  readonly offCenterTo: string;
   /** Diameter and kerf, as arguments. */
   readonly blade: string;
   readonly stock: string;
@@ -85,6 +90,7 @@ function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetD
       width: at(COVE_SIZES.width.label),
       depth: at(COVE_SIZES.depth.label),
       offCenter: at(COVE_SIZES.offCenter.label),
+      offCenterTo: at(OFF_CENTER_TO_HEADING),
       blade: blade.join(','),
       unit,
       stock: `${at(COVE_SIZES.blankThickness.label)},${at(COVE_SIZES.blankWidth.label)}`,
@@ -107,10 +113,14 @@ function headingCell({ heading }: LiveColumn): CellDescription {
   return { value: heading, style: 'heading' };
 }
 
-/** Nothing for a profile that is bought, or in a shop that measures in millimetres. */
+/**
+ * Nothing for a profile that is bought, or in a shop that measures in millimetres; nor where the
+ * off-center leads to the blade's middle, which our functions don't ask about: the plan does.
+ */
 function liveCell({ formula, style }: LiveColumn, cells: CoveCells): CellDescription {
-  const { width, unit } = cells;
-  return { value: '', formula: `IF(OR(${width}="",${unit}="mm"),"",${formula(cells)})`, style };
+  const { width, unit, offCenterTo } = cells;
+  const isElsewhere = `OR(${width}="",${unit}="mm",TRIM(${offCenterTo})="blade middle")`;
+  return { value: '', formula: `IF(${isElsewhere},"",${formula(cells)})`, style };
 }
 
 /** Row of a setting, from 1. */

@@ -31,6 +31,7 @@ import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   BY_SCALES,
   NO_TABLE,
+  sayOffCenter,
   sayScales,
   setUpFacts,
   type Fact,
@@ -79,8 +80,7 @@ export function addBelow(
 
 function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
   const { cove, blankWidth, blankThickness, species } = profile;
-  const center =
-    cove.offCenter === 0 ? 'centered' : `${printBoth(cove.offCenter, reading)} off center`;
+  const center = sayOffCenter(cove, reading);
   const wood = species === '' ? '' : ` of ${species}`;
   const size = `${printExact(blankWidth, reading)} wide, ${printExact(blankThickness, reading)} thick`;
   return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
@@ -123,7 +123,7 @@ function rails(shop: Shop, { rails: layout }: SetUp, facts: SetUpFacts): Part[] 
 
 /** What setting the saw by its scales makes of the cove. */
 function scales(setUp: SetUp, reading: LengthReading): Part[] {
-  const { cut, widthChange, offCenterChange, perHalfDegree } = setUp.scale;
+  const { cut, offCenter: off, widthChange, offCenterChange, perHalfDegree } = setUp.scale;
   const row = (what: string, width: string, offCenter: string): Part =>
     leftRow(cell(what, 'row'), cell(width, 'row'), cell(offCenter, 'row'));
   return [
@@ -136,7 +136,7 @@ function scales(setUp: SetUp, reading: LengthReading): Part[] {
     row(
       sayScales(setUp, reading),
       `${printDecimal(cut.width, reading)}, ${sayChange(widthChange, reading)}`,
-      `${printDecimal(cut.offCenter, reading)}, ${sayChange(offCenterChange, reading)}`,
+      `${printDecimal(off, reading)}, ${sayChange(offCenterChange, reading)}`,
     ),
     ...(['approach', 'tilt'] as const).map((which) => {
       const { width, offCenter } = perHalfDegree[which];
@@ -155,11 +155,12 @@ function sayChange(inches: number, reading: LengthReading): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ nearFlat, farFlat, web, arcLength, leastRadius }: SetUpFacts): Part[] {
+function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts): Part[] {
+  const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
   return [
     rightText('The cove in its blank', 'section'),
-    ...[nearFlat, farFlat, web, arcLength, leastRadius].map(({ label, value }) =>
-      rightFact(label, value),
+    ...[deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius].map(
+      ({ label, value }) => rightFact(label, value),
     ),
   ];
 }

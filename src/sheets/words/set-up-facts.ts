@@ -4,6 +4,7 @@
  * line pick from here, so that a shop reads one word for one thing. A fact that comes in is shown by
  * none of them before it picks it.
  */
+import type { Cove } from '../../core/cove/cove.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { CLAMP_LIP_INCHES, feedFor, type RailLayout } from '../../core/cove/rails.ts';
 import { toDegrees } from '../../core/units/angle.ts';
@@ -13,6 +14,7 @@ import { MM_PER_INCH, type LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { LIMIT_SLACK_INCHES } from '../../core/units/tolerance.ts';
 import { printBoth, printDecimal } from './print-length.ts';
 
 /** What each fact is called, and what its name goes on with. */
@@ -27,6 +29,8 @@ const NAMES = {
   feed: ['Feed', 'front to back'],
   spacing: ['Between the faces of the rails'],
   railLength: ['Rail length'],
+  deepestLine: ['Deepest line', 'off center'],
+  bladeMiddle: ["Blade's middle", 'off center'],
   nearFlat: ['Flat by the near rail'],
   farFlat: ['Flat by the far rail'],
   web: ['Web', 'left above the cove'],
@@ -112,6 +116,8 @@ export function setUpFacts(setUp: SetUp, shop: Shop): SetUpFacts {
     ),
     spacing: noted('spacing', mark(spacing), 'the blank just free'),
     ...(rails === undefined ? {} : { railLength: railLength(rails, mark) }),
+    deepestLine: fact('deepestLine', sayLine(cut.offCenter, shop)),
+    bladeMiddle: fact('bladeMiddle', sayLine(cut.bladeMiddle, shop)),
     nearFlat: fact('nearFlat', mark(flats.near)),
     farFlat: fact('farFlat', mark(flats.far)),
     web: fact('web', mark(setUp.web)),
@@ -121,6 +127,20 @@ export function setUpFacts(setUp: SetUp, shop: Shop): SetUpFacts {
       note: 'a dowel, or a curved scraper, no rounder reaches all of the cove',
     },
   };
+}
+
+/** How far a line lies from the middle of the cove at its face, toward the far rail. */
+function sayLine(inches: number, reading: LengthReading): string {
+  return inches > LIMIT_SLACK_INCHES ? printBoth(inches, reading) : 'in the middle';
+}
+
+/** Where a cove is deepest, as it was asked for: `3/8" (0.375 in) off center`. */
+export function sayOffCenter({ offCenter, offCenterTo }: Cove, reading: LengthReading): string {
+  if (offCenter === 0) return 'centered';
+  const size = printBoth(offCenter, reading);
+  return offCenterTo === 'blade middle'
+    ? `the blade's middle ${size} off center`
+    : `${size} off center`;
 }
 
 function railLength({ railLength: inches }: RailLayout, mark: (inches: number) => string): Fact {
@@ -152,6 +172,9 @@ export function sayScales({ scale: { rounded } }: SetUp, { decimalSign }: Length
 }
 
 /** What is then cut. */
-export function sayScaledCove({ scale: { cut } }: SetUp, reading: LengthReading): string {
-  return `${printDecimal(cut.width, reading)} wide, ${printDecimal(cut.offCenter, reading)} off center`;
+export function sayScaledCove(
+  { scale: { cut, offCenter } }: SetUp,
+  reading: LengthReading,
+): string {
+  return `${printDecimal(cut.width, reading)} wide, ${printDecimal(offCenter, reading)} off center`;
 }

@@ -95,8 +95,8 @@ describe('a cove that cannot be made', () => {
   });
 
   test('the flats and the web that it names would do', () => {
-    const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
-    const poor = { blankWidth: 3.2, blankThickness: 0.9, nearFlat: 0.05 };
+    const cove = { width: 3.625, depth: 0.875, offCenter: 0.375 };
+    const poor = { blankWidth: 3.825, blankThickness: 1, nearFlat: 0.05 };
     const { faults } = checkCove(cove, blade, {}, poor);
     const wider = (
       faults.find((one) => one.code === 'cove.flat-too-narrow')!.details as Record<
@@ -114,15 +114,15 @@ describe('a cove that cannot be made', () => {
     expect(checkCove(cove, blade, {}, better).faults).toEqual([]);
   });
 
-  // By hand: 3 for the cove, 1/2 as it is by the near rail, 1/8 by the far one.
+  // By hand: 3 5/8 for the cove, 1/2 as it is by the near rail, 1/8 by the far one.
   test('names a blank that leaves a wide flat as wide as it is', () => {
-    const cove = { width: 3, depth: 0.75, offCenter: 0.5 };
+    const cove = { width: 3.625, depth: 0.875, offCenter: 0.375 };
     const stock = { blankThickness: 2, nearFlat: 1 / 2 };
-    const { faults } = checkCove(cove, blade, {}, { ...stock, blankWidth: 3.55 });
+    const { faults } = checkCove(cove, blade, {}, { ...stock, blankWidth: 4.175 });
     expect(faults.map(({ code, argument, details }) => [code, argument, details])).toEqual([
-      ['cove.flat-too-narrow', 'Far flat', { widthThatWould: { inches: 3.625 } }],
+      ['cove.flat-too-narrow', 'Far flat', { widthThatWould: { inches: 4.25 } }],
     ]);
-    expect(checkCove(cove, blade, {}, { ...stock, blankWidth: 3.625 }).faults).toEqual([]);
+    expect(checkCove(cove, blade, {}, { ...stock, blankWidth: 4.25 }).faults).toEqual([]);
   });
 
   test("the saw's rise is interpolated along the slope between upright and 45°", () => {
@@ -188,14 +188,14 @@ describe("the saw's scales", () => {
   });
 
   test('rounding to the whole degree takes the nearest mark and says what it cuts', () => {
-    const setting = solveSetting({ width: 3, depth: 0.75, offCenter: 0.5 }, blade)!;
+    const setting = solveSetting({ width: 3.625, depth: 0.875, offCenter: 0.375 }, blade)!;
     const scale = { approach: degrees(1), tilt: degrees(1) };
     const effect = computeScaleEffect(blade, setting, scale);
-    expect(toDegrees(effect.rounded.approach)).toBeCloseTo(30, 9);
-    expect(toDegrees(effect.rounded.tilt)).toBeCloseTo(37, 9);
-    // To first order the change is what the half degrees say of 0.161° and 0.1°.
-    const turned = toDegrees(setting.approach) - 30;
-    const leaned = toDegrees(setting.tilt) - 37;
+    expect(toDegrees(effect.rounded.approach)).toBeCloseTo(36, 9);
+    expect(toDegrees(effect.rounded.tilt)).toBeCloseTo(30, 9);
+    // To first order the change is what the half degrees say of what the marks leave over.
+    const turned = toDegrees(setting.approach) - 36;
+    const leaned = toDegrees(setting.tilt) - 30;
     const { approach, tilt } = effect.perHalfDegree;
     const guess = -(turned * approach.width + leaned * tilt.width) / 0.5;
     expect(Math.abs(effect.widthChange - guess)).toBeLessThan(0.02 * Math.abs(guess));

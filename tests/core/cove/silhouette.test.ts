@@ -71,37 +71,65 @@ function seeAlongFeed(one: Case, thickness: number): [number, number][] {
   return points;
 }
 
+interface Measured {
+  readonly near: number;
+  readonly far: number;
+  readonly depth: number;
+  /** Where a disc without thickness tops out in the middle of the blade. */
+  readonly middleLine: number;
+  /** Where the solid is deepest: of a blade that leans, one corner of its rim. */
+  readonly deepestPoint: number;
+}
+
 /** Width at the table, greatest depth, and both edges, measured toward the far rail. */
-function measureSolid(one: Case): { near: number; far: number; depth: number; peakLine: number } {
+function measureSolid(one: Case): Measured {
   const lean = one.side === 'left' ? -1 : 1;
   const seen = seeAlongFeed(one, one.kerf);
   // Far is to the left and back of a left-tilt saw, to the right and back of a right-tilt one.
   const atTable = seen.filter(([, y]) => Math.abs(y) < 1e-7).map(([x]) => lean * x);
-  const plane = seeAlongFeed(one, 1e-7);
-  const highest = Math.min(...plane.map(([, y]) => y));
-  const peak = plane.filter(([, y]) => y < highest + 1e-7).map(([x]) => lean * x);
+  const topOf = (points: readonly (readonly [number, number])[]): number => {
+    const highest = Math.min(...points.map(([, y]) => y));
+    const top = points.filter(([, y]) => y < highest + 1e-7).map(([x]) => lean * x);
+    return (Math.min(...top) + Math.max(...top)) / 2;
+  };
   return {
     near: Math.min(...atTable),
     far: Math.max(...atTable),
     depth: -Math.min(...seen.map(([, y]) => y)),
-    peakLine: (Math.min(...peak) + Math.max(...peak)) / 2,
+    middleLine: topOf(seeAlongFeed(one, 1e-7)),
+    deepestPoint: topOf(seen),
   };
 }
 
 describe('the silhouette of a solid blade', () => {
-  test('agrees with 240 random blades, left and right tilt, in width, depth and off-center', () => {
-    const worst = { near: 0, far: 0, depth: 0, peakLine: 0 };
+  test('agrees with 240 random blades, left and right tilt, in width, depth and both lines', () => {
+    const worst = { near: 0, far: 0, depth: 0, middleLine: 0, deepestPoint: 0 };
+    let [corners, between] = [0, 0];
     for (const one of cases()) {
       const tilt = toRadians(degrees(one.tiltDeg));
       const height = one.slope * Math.cos(tilt) + (one.kerf / 2) * Math.sin(tilt);
       const setting = { approach: toRadians(degrees(one.approachDeg)), tilt, height };
       const ours = computeCut(one, setting);
       const theirs = measureSolid(one);
-      for (const key of ['near', 'far', 'depth', 'peakLine'] as const) {
+      for (const key of ['near', 'far', 'depth', 'middleLine', 'deepestPoint'] as const) {
         worst[key] = Math.max(worst[key], Math.abs(ours[key] - theirs[key]));
+      }
+      // The deepest line is the solid's own deepest from one kerf off center on; nearer to the middle
+      // it lies on the flat, from that corner to the middle of the blade.
+      if (ours.offCenter >= one.kerf) {
+        corners++;
+        expect(Math.abs(ours.deepestLine - theirs.deepestPoint)).toBeLessThan(TOLERANCE);
+        const found = theirs.deepestPoint - (theirs.near + theirs.far) / 2;
+        expect(Math.abs(ours.offCenter - found)).toBeLessThan(2 * TOLERANCE);
+      } else {
+        between++;
+        expect(ours.deepestLine).toBeGreaterThan(theirs.deepestPoint - TOLERANCE);
+        expect(ours.deepestLine).toBeLessThan(theirs.middleLine + TOLERANCE);
       }
     }
     for (const difference of Object.values(worst)) expect(difference).toBeLessThan(TOLERANCE);
+    expect(corners).toBeGreaterThan(50);
+    expect(between).toBeGreaterThan(50);
   });
 
   test.each(['left', 'right'] as const)(
@@ -118,7 +146,7 @@ describe('the silhouette of a solid blade', () => {
       // The highest tooth stands on the side that the saw tilts to.
       expect(Math.sign(box.min[0] + box.max[0])).toBe(lean);
       const seen = measureSolid(tilted);
-      expect(seen.peakLine).toBeGreaterThan((seen.near + seen.far) / 2 + 0.2);
+      expect(seen.deepestPoint).toBeGreaterThan((seen.near + seen.far) / 2 + 0.2);
       expect(feedFor(side)).toBe(side === 'left' ? 'left to right' : 'right to left');
     },
   );

@@ -19,12 +19,14 @@ describe('COVE.APPROACH', () => {
   });
 
   test('from the front edge is 90 less the angle from the blade line', () => {
-    const fromBlade = Number(answer('APPROACH', 3, '3/4', '1/2'));
-    expect(answer('APPROACH', 3, '3/4', '1/2', undefined, undefined, ' Front ')).toBe(
+    const fromBlade = Number(answer('APPROACH', '3 5/8', '7/8', '3/8'));
+    expect(answer('APPROACH', '3 5/8', '7/8', '3/8', undefined, undefined, ' Front ')).toBe(
       90 - fromBlade,
     );
     for (const blade of ['blade', 'BLADE', '', null, undefined]) {
-      expect(answer('APPROACH', 3, '3/4', '1/2', undefined, undefined, blade)).toBe(fromBlade);
+      expect(answer('APPROACH', '3 5/8', '7/8', '3/8', undefined, undefined, blade)).toBe(
+        fromBlade,
+      );
     }
   });
 

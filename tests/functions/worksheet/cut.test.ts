@@ -26,9 +26,23 @@ describe('COVE.CUT', () => {
     expect(undercut).toBe(0);
   });
 
+  test('gives the deepest line and, up to half the kerf further off, where the blade’s middle tops out', () => {
+    const [row = []] = callWith('CUT', 36, 30, '7/8');
+    const [, deepest = NaN, , , , middle = NaN, words] = row;
+    // By hand: from one kerf off center on half the kerf, foreshortened by tilt and approach.
+    const cosine = (degrees: number): number => Math.cos((degrees * Math.PI) / 180);
+    expect(Number(deepest)).toBeGreaterThan(1 / 8);
+    expect(Number(middle) - Number(deepest)).toBeCloseTo((cosine(30) * cosine(36)) / 16, 12);
+    expect(words).toBe('');
+    const [[, thin, , , , same] = []] = callWith('CUT', 36, 30, '7/8', 10, 0);
+    expect(same).toBe(thin);
+    const [[, upright, , , , level] = []] = callWith('CUT', 36, 0, '7/8');
+    expect([upright, level].map(Number)).toEqual([0, 0]);
+  });
+
   test('is undone by COVE.SETUP', () => {
     const angle = fc.double({ min: 15, max: 50, noNaN: true });
-    const tilt = fc.double({ min: 1, max: 40, noNaN: true });
+    const tilt = fc.double({ min: 0.05, max: 40, noNaN: true });
     const height = fc.double({ min: 0.25, max: 1, noNaN: true });
     fc.assert(
       fc.property(angle, tilt, height, (approach, lean, depth) => {

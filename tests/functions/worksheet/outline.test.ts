@@ -9,12 +9,14 @@ describe('COVE.OUTLINE', () => {
   test('gives 64 points, or as many as are asked for, from edge to edge', () => {
     fc.assert(
       fc.property(fc.integer({ min: 4, max: 200 }), (count) => {
-        const points = numbers(callWith('OUTLINE', 3, '3/4', '1/2', undefined, undefined, count));
+        const points = numbers(
+          callWith('OUTLINE', '3 5/8', '7/8', '3/8', undefined, undefined, count),
+        );
         expect(points).toHaveLength(count);
         expect(points[0]).toEqual([0, 0]);
-        expect(points.at(-1)?.[0]).toBeCloseTo(3, 9);
+        expect(points.at(-1)?.[0]).toBeCloseTo(3.625, 9);
         expect(points.at(-1)?.[1]).toBe(0);
-        expect(Math.max(...points.map(([, deep]) => deep ?? 0))).toBeCloseTo(0.75, 12);
+        expect(Math.max(...points.map(([, deep]) => deep ?? 0))).toBeCloseTo(0.875, 12);
       }),
     );
     expect(callWith('OUTLINE', 3, '3/4')).toHaveLength(64);

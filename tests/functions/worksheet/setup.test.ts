@@ -3,13 +3,13 @@ import { answer, call, column, isError, one, said } from '../calls.ts';
 
 describe('COVE.SETUP', () => {
   test('gives a row each what the single functions give', () => {
-    const rows = call('SETUP', column(3, '2 1/2'), column('3/4', '1/2'), column('1/2', null));
+    const rows = call('SETUP', column('3 5/8', '2 1/2'), column('7/8', '1/2'), column('3/8', null));
     expect(rows).toEqual([
       [
-        answer('APPROACH', 3, '3/4', '1/2'),
-        answer('APPROACH', 3, '3/4', '1/2', undefined, undefined, 'front'),
-        answer('TILT', 3, '3/4', '1/2'),
-        answer('PASSES', '3/4'),
+        answer('APPROACH', '3 5/8', '7/8', '3/8'),
+        answer('APPROACH', '3 5/8', '7/8', '3/8', undefined, undefined, 'front'),
+        answer('TILT', '3 5/8', '7/8', '3/8'),
+        answer('PASSES', '7/8'),
         '',
       ],
       [
