@@ -4,7 +4,9 @@ import { fault, placeFault } from '../core/faults/fault.ts';
 import type { Blade, Cove, Setting } from '../core/cove/cove.ts';
 import { bladeOf } from '../core/cove/cove-sizes.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
-import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
+import { checkRails } from '../core/cove/rail-hold.ts';
+import type { SawLimits } from '../core/cove/saw-limits.ts';
+import { checkCove } from '../core/cove/feasibility.ts';
 import { computeLeastRadius } from '../core/cove/least-radius.ts';
 import { computeArcLength } from '../core/cove/outline.ts';
 import { planPasses } from '../core/cove/passes.ts';
@@ -73,6 +75,12 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
   if (setting === undefined || faults.length > 0) return { faults, cautions };
   const flats = computeFlats(cove.width, stock);
   const cut = computeCut(blade, setting);
+  const table = tableSizeOf(shop);
+  if (table !== undefined) {
+    const midway = blank.nearFlat === undefined;
+    const unheld = checkRails(blade, setting, cut, { ...flats, midway }, table);
+    if (unheld.length > 0) return { faults: unheld.map(place), cautions };
+  }
   const setUp: SetUp = {
     cove,
     blank,
@@ -104,10 +112,13 @@ export function coveBlankOf({ blankWidth, blankThickness, nearFlat }: CoveProfil
 
 function sawOf(shop: Shop): SawLimits {
   const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
+  const { heightsMeasuredWith: measuredWith } = shop;
   return {
     tiltStop: degrees(shop.tiltStop),
+    steepestApproach: degrees(shop.steepestApproach),
     ...(upright === undefined ? {} : { greatestHeightUpright: Number(upright) }),
     ...(at45 === undefined ? {} : { greatestHeightAt45: Number(at45) }),
+    ...(measuredWith === undefined ? {} : { heightsMeasuredWith: Number(measuredWith) }),
   };
 }
 

@@ -79,6 +79,7 @@ export const SIZE_LABELS = {
   front: 'Table, from above the arbor to its front',
   back: 'Table, from above the arbor to its back',
   tiltStopDeg: 'Tilt stop of the saw, degrees from upright',
+  steepestDeg: 'Steepest approach, degrees from the blade line',
   riseUpright: 'Highest that the blade rises, upright',
   riseAt45: 'Highest that the blade rises, tilted 45°',
   leastWeb: 'Least web over the cove',

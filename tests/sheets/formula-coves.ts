@@ -68,6 +68,7 @@ export function blockOf(
       front: TABLE.front * perInch,
       back: TABLE.back * perInch,
       tiltStopDeg: 45,
+      steepestDeg: 75,
       leastWeb: 0.25 * perInch,
       leastFlat: 0.125 * perInch,
       firstPass: PASSES.first * perInch,

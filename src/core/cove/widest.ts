@@ -6,7 +6,7 @@ import type { Blade } from './cove.ts';
 import { computeCut } from './cut.ts';
 
 /** The approach at which the width is greatest at this height and tilt, at most a quarter turn. */
-function approachOfWidest(blade: Blade, height: number, tilt: Radians): Radians {
+export function approachOfWidest(blade: Blade, height: number, tilt: Radians): Radians {
   if (tilt === 0) {
     const chord = computeCut(blade, { approach: QUARTER_TURN, tilt, height }).width;
     return radians(Math.atan2(chord, blade.kerf));

@@ -15,6 +15,16 @@ export interface Facts {
 }
 type Wording = (facts: Facts) => string;
 
+/** Ways on for a rail that the table doesn't hold. */
+function sayRailWays({ detail }: Facts): string {
+  const [widest, nearFlat] = [detail('widest'), detail('nearFlat')];
+  const place = nearFlat === '' ? '' : ` with a near flat of ${nearFlat}`;
+  const narrower = widest === '' ? '' : `A blank up to ${widest} wide${place} would do, or `;
+  return narrower === ''
+    ? 'Extend the table to that side.'
+    : `${narrower}an extension of the table to that side.`;
+}
+
 const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
 
 export const WORDING = wordings({
@@ -59,9 +69,13 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). The deepest line must lie inside the cove.`,
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
-    const blade = `a blade of ${f.detail('bladeThatWould')}`;
-    const ways = depth === '' ? blade : `a depth of ${depth} or ${blade}`;
-    return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth. It takes ${ways}.`;
+    const blade = f.detail('bladeThatWould');
+    const ways = [
+      ...(depth === '' ? [] : [`a depth of ${depth}`]),
+      ...(blade === '' ? [] : [`a blade of ${blade}`]),
+    ];
+    const way = ways.length === 0 ? 'Lessen the width.' : `It takes ${ways.join(' or ')}.`;
+    return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth by an approach up to ${f.detail('steepest')} from the blade line, beyond which the board meets the blade's side. ${way}`;
   },
   'cove.no-wider-than-kerf': (f) =>
     `${f.argument} is ${f.given}; a blade lying flat along the feed already cuts ${f.limit}. Use a thinner blade or a wider cove.`,
@@ -72,17 +86,21 @@ export const WORDING = wordings({
   'cove.tilt-beyond-stop': (f) =>
     `Tilt comes to ${f.given}, past the saw's stop at ${f.limit}. The largest off-center that the stop allows at this width and depth is ${f.detail('offCenterAtStop')}.`,
   'cove.blade-cannot-rise': (f) =>
-    `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. A shallower cove or less tilt would do.`,
+    `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. ${f.detail('depthThatWould') === '' ? 'A shallower cove or less tilt would do.' : `A depth of ${f.detail('depthThatWould')} would do.`}`,
   'cove.blade-cannot-rise-unstated-saw': (f) =>
-    `The blade must rise ${f.given} along its slope; ${f.limit} is the most for this blade when 1 3/16 in is kept for flange and arbor. A shallower cove or a larger blade would do.`,
+    `The blade must rise ${f.given} along its slope. How high the saw brings it isn't given, so ${f.limit} is assumed: half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and say it in Shop (greatest height upright), or make the cove shallower.`,
   'cove.height-below-corner': (f) =>
     `${f.argument} is ${f.given}; tilted so far, the blade shows no more than a corner of its edge above the table up to ${f.limit}. Raise the blade or tilt it less.`,
   'cove.web-too-thin': (f) =>
     `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
   'cove.flat-too-narrow': (f) =>
     `${f.argument} is ${f.given}; at least ${f.limit} must ride on the table. A blank ${f.detail('widthThatWould')} wide would do.`,
+  'cove.undercut-eats-flat': (f) =>
+    `${f.argument} is ${f.given}, but the wall on the deep side leans ${f.detail('beyondFace')} over it, so only ${f.detail('left')} of wood is left; at least ${f.limit} is needed. A blank ${f.detail('widthThatWould')} wide would do.`,
+  'cove.undercut-meets-rail': (f) =>
+    `${f.argument} is ${f.given}, but the wall on the deep side leans ${f.detail('beyondFace')} over it: the blade would come out of the blank's edge and meet the far rail. A blank ${f.detail('widthThatWould')} wide would do.`,
   'cove.undercut': (f) =>
-    `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It can be cut; sanding into it is awkward.`,
+    `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It needs a far flat of at least ${f.detail('farFlat')}: the undercut, and ${f.detail('leastFlat')} that stays. Sanding into it is awkward.`,
   'cove.steep-approach': (f) =>
     `The approach is ${f.given} from the blade line, steeper than ${f.limit}: the cut loads the blade sideways. Take lighter passes.`,
   'cove.thin-kerf': (f) =>
@@ -93,6 +111,10 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, more than the usual ${f.limit} a pass. Lighter passes are safer and smoother.`,
   'cove.too-many-passes': (f) =>
     `The depth asks for ${f.given} passes at this step; at most ${f.limit} are planned. Use a larger step.`,
+  'rails.miss-table': (f) =>
+    `${f.argument}: between rails ${f.given} apart, the ${f.detail('rail')} rail would miss the saw's table, so there is nothing to clamp it to. ${sayRailWays(f)}`,
+  'rails.corner-alone': (f) =>
+    `${f.argument}: between rails ${f.given} apart, the ${f.detail('rail')} rail would lie on ${f.limit} of the saw's table, not on both sides of the blade: a clamp at one end alone lets it turn. ${sayRailWays(f)}`,
   'rails.off-table': (f) =>
     `${f.argument} would lie ${f.given} from the blade, but this table ends ${f.limit} from it. Mark the table's side edge instead.`,
   'rails.off-usual-table': (f) =>

@@ -9,6 +9,7 @@ import { FORMULA_GRID, RESULTS, VERDICTS } from './formula-columns.ts';
 import { BlockResults, type PlannedMark } from './block-results.ts';
 import { countPasses } from './count-passes.ts';
 import { addSteps, type Answer } from './newton-steps.ts';
+import { widestUpright } from './limits-of-wood.ts';
 import { addRailMarks } from './rail-mark-rows.ts';
 import { FIRM, sayOfSizes } from './say-of-sizes.ts';
 import {
@@ -96,7 +97,7 @@ export function addBlock(
   }
   addCheck(results, sizes, terms, answer);
   // Also where there is no set-up: it is the number that the words above lack.
-  results.always('Widest, blade upright, at that depth', answer.widestUpright);
+  results.always('Widest, blade upright, at that depth', widestUpright(terms));
 
   const differs = either(results.differ, {
     formula: `NOT(${terms.arePlanned.formula})`,

@@ -6,8 +6,8 @@ import {
   computeArcLength,
   computeOutline,
   computeSectionArea,
-  computeUndercut,
 } from '../../../src/core/cove/outline.ts';
+import { computeUndercut } from '../../../src/core/cove/undercut.ts';
 import { layOutRails } from '../../../src/core/cove/rails.ts';
 import { solveNested, solveSetting } from '../../../src/core/cove/set-up.ts';
 import { computeWidestCove } from '../../../src/core/cove/widest.ts';
