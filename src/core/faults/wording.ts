@@ -126,6 +126,26 @@ export const WORDING = wordings({
   'crown.corner-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a wall corner lies between 0° and 180° (360° less it, for the other side).`,
 
+  'crown.bevel-too-near': (f) => {
+    const nearFlat = f.detail('nearFlat');
+    const place = nearFlat === '' ? '' : ` with a near flat of ${nearFlat}`;
+    const left = f.given.startsWith('-')
+      ? `The bevels of the crown's back would cut ${f.given.slice(1)} into the cove`
+      : `The bevels of the crown's back would leave ${f.given} of wood to the cove`;
+    return `${left}; at least ${f.limit} (least flat) is needed. A blank ${f.detail('widthThatWould')} wide${place} would do.`;
+  },
+  'crown.bevel-one-way': (f) => {
+    const other = f.detail('onWall') === 'near' ? 'far' : 'near';
+    const left = f.given.startsWith('-')
+      ? `would cut ${f.given.slice(1)} into the cove`
+      : `would leave ${f.given} of wood to the cove, less than ${f.limit}`;
+    return `The ${f.detail('onWall')} edge of this crown goes on the wall: with the ${other} edge there the bevels of its back ${left}.`;
+  },
+  'crown.size-without-spring': (f) =>
+    `${f.argument} is ${f.given}, but the profile has no spring angle. Fill in Spring, or leave ${f.argument} blank.`,
+  'crown.size-beyond-face': (f) =>
+    `${f.argument} is ${f.given}: with ${f.detail('other')} it asks for a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
+
   // Lumber
   'lumber.class-unknown': (f) =>
     `${f.argument}: ${f.given} is no thickness class. Allowed: ${f.detail('allowed')}.`,
@@ -165,6 +185,10 @@ export const WORDING = wordings({
     `The setting ${f.given} is not one that is used here; it is ignored.`,
   'job.usual-values': (f) =>
     `${f.argument} leaves ${f.given} settings open; the usual values stand in: ${f.detail('list')}. Fill in your own.`,
+  'job.heights-assumed': (f) =>
+    `${f.argument} doesn't say how high the blade rises (greatest height upright): ${f.given} above the table is assumed, half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and fill it in.`,
+  'job.height-at-45-assumed': (f) =>
+    `${f.argument} doesn't say how high the blade rises tilted to 45° (greatest height at 45): as much along its slope as upright (${f.given}) is assumed. Saws give less. Measure yours and fill it in.`,
   'job.no-hourly-rate': (f) =>
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,

@@ -117,6 +117,8 @@ export const INPUT_TABLES: readonly InputTable[] = [
       'Blank thickness': LENGTH,
       'Near flat': LENGTH,
       Spring: { width: 9, isNumber: true },
+      Drop: LENGTH,
+      Projection: LENGTH,
       'Miter across': { width: 13, allow: list(MITERS_ACROSS) },
       Species: { width: 16 },
       Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },

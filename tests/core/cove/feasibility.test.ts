@@ -67,7 +67,6 @@ describe('a cove that cannot be made', () => {
     const smaller = { ...blade, diameter: diameter - 1 / 8 };
     expect(codesOf(checkCove(cove, smaller).faults)).toEqual(['cove.too-wide']);
   });
-  });
 
   test('wider than the blade itself: no depth is offered', () => {
     const [only] = checkCove({ width: 11, depth: 0.5, offCenter: 0 }, blade).faults;
