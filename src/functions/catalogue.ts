@@ -180,7 +180,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'RAILMARKS',
     name: 'COVE.RAILMARKS',
-    description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
+    description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). The table is taken to be 72 in wide, the widest that there are, the blade midway. Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
       { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },

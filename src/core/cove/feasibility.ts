@@ -45,7 +45,10 @@ export function checkCove(
   // By angles that are refused nothing is cut: they say nothing of the wood.
   const undercut =
     setting === undefined || faults.length > 0 ? undefined : computeUndercut(blade, setting);
-  faults.push(...checkRise(cove.depth, setting?.tilt ?? radians(0), blade, saw));
+  // A cove too wide to cut leans by no tilt that says anything of its depth.
+  const isTooWide = faults.some(({ code }) => code === 'cove.too-wide');
+  const tilt = setting === undefined || isTooWide ? radians(0) : setting.tilt;
+  faults.push(...checkRise(cove.depth, tilt, blade, saw));
   if (stock !== undefined) faults.push(...checkStock(cove, stock, undercut?.beyondFace ?? 0));
   const cautions = setting === undefined ? [] : cautionsOf(setting, undercut, faults, stock);
 
@@ -82,18 +85,16 @@ function findSetting(
     const tooFarOff = isTooWide ? undefined : noTiltEnough(cove, blade, saw);
     return { faults: [tooFarOff ?? tooWide(cove, blade, saw)] };
   }
-  const faults = isTooSteep(setting, saw) ? [tooWide(cove, blade, saw)] : [];
+  if (isTooSteep(setting, saw)) return { setting, faults: [tooWide(cove, blade, saw)] };
+  const faults: Fault[] = [];
   const { stop } = angleLimits(saw);
   if (setting.tilt > stop + STOP_SLACK_RADIANS) {
     const atStop = offCenterAtTilt(cove, blade, stop);
-    if (atStop !== undefined) {
-      const limit = { degrees: toDegrees(stop) };
-      const details = { offCenterAtStop: { inches: atStop } };
-      const given = { degrees: toDegrees(setting.tilt) };
-      faults.push(fault('cove.tilt-beyond-stop', 'Tilt', given, { limit, details }));
-    } else if (faults.length === 0) {
-      faults.push(tooWide(cove, blade, saw));
-    }
+    if (atStop === undefined) return { setting, faults: [tooWide(cove, blade, saw)] };
+    const limit = { degrees: toDegrees(stop) };
+    const details = { offCenterAtStop: { inches: atStop } };
+    const given = { degrees: toDegrees(setting.tilt) };
+    faults.push(fault('cove.tilt-beyond-stop', 'Tilt', given, { limit, details }));
   }
   return { setting, faults };
 }
