@@ -42,10 +42,12 @@ export function checkCrownSize(
     if (asked <= Number(blankWidth) + LABEL_TOLERANCE_INCHES) continue;
     const details = {
       asked: { inches: asked },
-      other:
-        other === undefined
-          ? 'nothing else'
-          : `the ${heading === 'Drop' ? 'Projection' : 'Drop'} beside it`,
+      ...(other === undefined
+        ? {}
+        : {
+            otherName: heading === 'Drop' ? 'Projection' : 'Drop',
+            other: { inches: Number(other) },
+          }),
     };
     const limit = { inches: Number(blankWidth) };
     return [{ heading, fault: fault('crown.size-beyond-face', heading, said, { limit, details }) }];

@@ -144,7 +144,7 @@ export const WORDING = wordings({
   'crown.size-without-spring': (f) =>
     `${f.argument} is ${f.given}, but the profile has no spring angle. Fill in Spring, or leave ${f.argument} blank.`,
   'crown.size-beyond-face': (f) =>
-    `${f.argument} is ${f.given}: with ${f.detail('other')} it asks for a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
+    `${f.argument} is ${f.given}${f.detail('other') === '' ? '' : ` and ${f.detail('otherName')} ${f.detail('other')}`}: that takes a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
 
   // Lumber
   'lumber.class-unknown': (f) =>
