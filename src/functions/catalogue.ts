@@ -102,7 +102,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'FEASIBLE',
     name: 'COVE.FEASIBLE',
-    description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
+    description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright and rises to half its diameter less 1 7/8 in, by an approach up to 75 degrees from the blade line, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
       { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 3/4 or 19 mm.' },

@@ -82,6 +82,7 @@ export const SIZE_LABELS = {
   steepestDeg: 'Steepest approach, degrees from the blade line',
   riseUpright: 'Highest that the blade rises, upright',
   riseAt45: 'Highest that the blade rises, tilted 45°',
+  riseMeasuredWith: 'Diameter of the blade that they hold for',
   leastWeb: 'Least web over the cove',
   leastFlat: 'Least flat beside the cove',
   firstPass: 'First pass, its height',

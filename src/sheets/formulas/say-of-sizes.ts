@@ -1,14 +1,12 @@
 /** What the sheet of formulas says of the sizes typed into it, in words, before any number is shown. */
 import { MOST_PASSES, MOST_PASS_INCHES } from '../../core/cove/passes.ts';
-import { LEAST_CLAMP_LIP_INCHES } from '../../core/cove/rail-hold.ts';
-import { LEAST_UNDERCUT_INCHES } from '../../core/cove/undercut.ts';
 import { formatMillimetres } from '../../core/units/format-length.ts';
 import { groupThousands } from '../../core/units/format-number.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { LIMIT_SLACK_OF_A_UNIT, MOST_MISSED_OF_A_UNIT, STOP_SLACK_DEGREES } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { SizeTerms } from './block-sizes.ts';
-import { railReachOf, undercutOf, widestUpright } from './limits-of-wood.ts';
+import { widestUpright, type WoodLimits } from './limits-of-wood.ts';
 import type { Answer } from './newton-steps.ts';
 import {
   absolute,
@@ -54,12 +52,12 @@ const BEYOND = 'No set-up: no saw has such sizes.';
 export function sayOfSizes(
   terms: SizeTerms,
   answer: Answer,
+  wood: WoodLimits,
   passes: Term,
   { unit, decimalSign }: LengthReading,
 ): { readonly saying: Words; readonly texts: readonly string[] } {
   const { width, depth, offCenter, diameter, kerf, blankThickness, table } = terms;
   const { firstPass, step, lastPass } = terms;
-  const leastSeen = number(numberIn(LEAST_UNDERCUT_INCHES, unit));
   // Never more is taken in one pass.
   const mostPass = numberIn(MOST_PASS_INCHES, unit);
   const mostMetric = formatMillimetres(MOST_PASS_INCHES, 3, decimalSign);
@@ -138,13 +136,10 @@ export function sayOfSizes(
       'No set-up: too little flat is left beside the cove. Take a wider blank.',
     ],
     [
-      less(
-        minus(terms.farFlat, undercutOf(terms, answer, leastSeen)),
-        minus(terms.leastFlat, SLACK),
-      ),
+      less(minus(terms.farFlat, wood.undercut), minus(terms.leastFlat, SLACK)),
       'No set-up: the deep side leans over its flat and leaves too little wood there. Take a wider blank, or lessen the off-center.',
     ],
-    ...railCases(terms, answer, unit),
+    ...railCases(terms, answer, wood),
     [
       more(passes, number(MOST_PASSES)),
       `No set-up: these steps take more than ${groupThousands(String(MOST_PASSES), decimalSign)} passes. Take a larger step.`,
@@ -163,12 +158,9 @@ export function sayOfSizes(
 function railCases(
   terms: SizeTerms,
   answer: Answer,
-  unit: LengthReading['unit'],
+  { reach }: WoodLimits,
 ): (readonly [Condition, string])[] {
-  const { table } = terms;
-  if (table === undefined) return [];
-  const lip = number(numberIn(LEAST_CLAMP_LIP_INCHES, unit));
-  const reach = railReachOf(terms, table, answer, lip);
+  if (reach === undefined) return [];
   return [
     [
       either(
