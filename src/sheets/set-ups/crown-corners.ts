@@ -23,6 +23,9 @@ import {
 } from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
+/** The cove is cut on a blank of square edges. */
+const LEANS = 'How it leans; bevels come after the cove';
+
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
 interface Corner {
   readonly kind: 'inside' | 'outside' | 'return';
@@ -51,7 +54,7 @@ export function addCrown(
   addParts(
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
-    [rightText('How it leans', 'section'), ...leaning(spring, profile, bevelWood, plan.job.shop)],
+    [rightText(LEANS, 'section'), ...leaning(spring, profile, bevelWood, plan.job.shop)],
     spacing,
   );
 }
@@ -84,22 +87,12 @@ function leaning(
     facts.push(rightFact('Wall bevel, from the back', say(toDegrees(wall))));
     facts.push(rightFact('Ceiling bevel, from the back', say(toDegrees(ceiling))));
   }
-  if (bevelWood !== undefined) facts.push(...sayBevelWood(bevelWood, mark));
+  if (bevelWood !== undefined) {
+    // Whichever edge goes on the wall.
+    const least = Math.min(bevelWood.near, bevelWood.far);
+    facts.push(rightFact('Least wood, bevels to cove', mark(least)));
+  }
   return facts;
-}
-
-/** What the bevels leave beside the cove. They come after it: the cove is cut on a blank of square edges. */
-function sayBevelWood({ near, far }: BevelWood, mark: (inches: number) => string): Part[] {
-  const [ifNear, ifFar] = [mark(near), mark(far)];
-  return [
-    ...(ifNear === ifFar
-      ? [rightFact('Wood, bevels to cove', ifNear)]
-      : [
-          rightFact('Wood, near edge on the wall', ifNear),
-          rightFact('Wood, far edge on the wall', ifFar),
-        ]),
-    rightText('Cut the cove first, the bevels of its back after it.', 'note'),
-  ];
 }
 
 function cornerRow(
