@@ -272,20 +272,20 @@ describe('A set-up page', () => {
     const tables: Tables = {
       runs: [
         'Room,Run,Profile,Length,Right end,Right corner',
-        ...[80, 100, 110, 120, 125, 130, 135, 140, 150].map(
+        ...[80, 85, 95, 100, 105, 110, 115, 120, 125, 130, 135, 140, 145, 150].map(
           (corner) => `Hall,wall ${corner},Cove,90,outside miter,${corner}`,
         ),
       ].join('\n'),
       profiles:
         'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class\n' +
-        'Cove,crown cove,1 15/16,1,Poplar,1,7/16,3/8,38,5/4',
-      shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
+        'Cove,crown cove,1 5/8,1,Poplar,1,7/16,3/8,38,5/4',
+      shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4\nleast flat,1/64',
       stock:
         "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
     };
     const widths = async (one: Tables): Promise<number[]> =>
       ((await setUpsOf(one)).drawings ?? []).map(({ drawing }) => drawing.width);
-    const [usual = NaN] = await widths(FULL);
+    const [usual = NaN] = await widths(DEMO);
     const [section = NaN, onTable = NaN] = await widths(tables);
     expect(onTable).toBeLessThan(usual);
     expect(section).toBe(onTable);
