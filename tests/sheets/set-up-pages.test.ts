@@ -272,7 +272,7 @@ describe('A set-up page', () => {
     const tables: Tables = {
       runs: [
         'Room,Run,Profile,Length,Right end,Right corner',
-        ...[80, 85, 95, 100, 105, 110, 115, 120, 125, 130, 135, 140, 145, 150].map(
+        ...[80, 95, 100, 110, 115, 120, 125, 130, 135, 140, 145, 150].map(
           (corner) => `Hall,wall ${corner},Cove,90,outside miter,${corner}`,
         ),
       ].join('\n'),
