@@ -102,7 +102,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'FEASIBLE',
     name: 'COVE.FEASIBLE',
-    description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
+    description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright and rises to half its diameter less 1 7/8 in, by an approach up to 75 degrees from the blade line, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
       { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
@@ -180,7 +180,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'RAILMARKS',
     name: 'COVE.RAILMARKS',
-    description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
+    description: "Where the two rails cross the table's edges: a small table with its headings, in inches to the right of the blade line (less than 0 is to the left of it). The table is taken to be 72 in wide, the widest that there are, the blade midway. Marks hold at the final height and tilt; clamp both rails at both ends and make a trial cut in scrap first.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
       { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },

@@ -1,6 +1,6 @@
 /** Settings that no saw can be brought to, refused before the cut is worked out. */
 import type { Blade, Setting } from '../core/cove/cove.ts';
-import { checkRise } from '../core/cove/feasibility.ts';
+import { checkRise } from '../core/cove/saw-limits.ts';
 import { checkKerf } from '../core/cove/check-sizes.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 

@@ -106,6 +106,12 @@ interface Molding {
   readonly name: string;
   /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
+  /**
+   * Of a molding at a spring angle: how far it reaches down the wall and out along the ceiling, where
+   * that isn't what its width and spring give (bought stock, whose back bevels take their share).
+   */
+  readonly drop?: ExactInches;
+  readonly projection?: ExactInches;
   /** Absent: by how a run is measured, see computeCutLength. */
   readonly miterAcross?: (typeof MITERS_ACROSS)[number];
   readonly place: WallPlace;

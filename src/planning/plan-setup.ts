@@ -4,14 +4,18 @@ import { fault, placeFault } from '../core/faults/fault.ts';
 import type { Blade, Cove, Setting } from '../core/cove/cove.ts';
 import { bladeOf } from '../core/cove/cove-sizes.ts';
 import { computeCut, type CutCove } from '../core/cove/cut.ts';
-import { checkCove, type SawLimits } from '../core/cove/feasibility.ts';
+import { checkRails } from '../core/cove/rail-hold.ts';
+import type { SawLimits } from '../core/cove/saw-limits.ts';
+import { checkCove } from '../core/cove/feasibility.ts';
 import { computeLeastRadius } from '../core/cove/least-radius.ts';
 import { computeArcLength } from '../core/cove/outline.ts';
 import { planPasses } from '../core/cove/passes.ts';
 import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/cove/rails.ts';
 import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
 import { computeFlats } from '../core/cove/stock.ts';
-import { degrees } from '../core/units/angle.ts';
+import { checkBevels, computeBevelWood, type BevelWood } from '../core/crown/bevel-wood.ts';
+import { computeBackBevels, type BackBevels } from '../core/crown/crown-size.ts';
+import { degrees, toRadians } from '../core/units/angle.ts';
 import type { CoveProfile } from './job.ts';
 import type { Shop } from './shop.ts';
 import { tableSizeOf } from './table-size.ts';
@@ -36,6 +40,8 @@ export interface SetUp {
   readonly rails?: RailLayout;
   readonly flats: { readonly near: number; readonly far: number };
   readonly web: number;
+  /** Of a crown, left between the cove and the bevels of its back. */
+  readonly bevelWood?: BevelWood;
   /** Along the cove's outline, for smoothing; inches. */
   readonly arcLength: number;
   /** The tightest curve of the cove's outline: what smooths it everywhere is no rounder; inches. */
@@ -73,6 +79,15 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
   if (setting === undefined || faults.length > 0) return { faults, cautions };
   const flats = computeFlats(cove.width, stock);
   const cut = computeCut(blade, setting);
+  const table = tableSizeOf(shop);
+  const beside = { ...flats, midway: blank.nearFlat === undefined };
+  const unheld = table === undefined ? [] : checkRails(blade, setting, cut, beside, table);
+  const bevels = backBevelsOf(profile);
+  const bevelled =
+    bevels === undefined ? undefined : checkBevels(blade, setting, beside, bevels, stock.leastFlat);
+  cautions.push(...(bevelled?.cautions ?? []).map(place));
+  const against = [...unheld, ...(bevelled?.faults ?? [])];
+  if (against.length > 0) return { faults: against.map(place), cautions };
   const setUp: SetUp = {
     cove,
     blank,
@@ -90,6 +105,7 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
     web: blank.thickness - cove.depth,
     arcLength: computeArcLength(blade, setting),
     leastRadius: computeLeastRadius(blade, setting),
+    ...(bevels === undefined ? {} : { bevelWood: computeBevelWood(blade, setting, flats, bevels) }),
     ...railsOf(setting, cut, flats, shop),
   };
   cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));
@@ -104,12 +120,22 @@ export function coveBlankOf({ blankWidth, blankThickness, nearFlat }: CoveProfil
   };
 }
 
+/** The bevels of a crown's back; undefined for a cove that lies flat. */
+function backBevelsOf(profile: CoveProfile): BackBevels | undefined {
+  if (profile.spring === undefined) return undefined;
+  const bevels = computeBackBevels({ spring: toRadians(profile.spring) });
+  return bevels.ok ? bevels.value : undefined;
+}
+
 function sawOf(shop: Shop): SawLimits {
   const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
+  const { heightsMeasuredWith: measuredWith } = shop;
   return {
     tiltStop: degrees(shop.tiltStop),
+    steepestApproach: degrees(shop.steepestApproach),
     ...(upright === undefined ? {} : { greatestHeightUpright: Number(upright) }),
     ...(at45 === undefined ? {} : { greatestHeightAt45: Number(at45) }),
+    ...(measuredWith === undefined ? {} : { heightsMeasuredWith: Number(measuredWith) }),
   };
 }
 

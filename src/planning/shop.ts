@@ -50,6 +50,11 @@ export const SETTINGS = {
     'Highest tooth above the table',
   ),
   greatestHeightAt45: length('greatest height at 45', undefined, 'The same, tilted to 45°'),
+  heightsMeasuredWith: length(
+    'heights measured with',
+    undefined,
+    'Diameter of the blade that both heights hold for; the blade above where empty',
+  ),
   tiltStop: {
     name: 'tilt stop',
     kind: 'angle',
@@ -58,6 +63,15 @@ export const SETTINGS = {
     least: 1,
     most: 60,
     note: 'Most tilt from upright',
+  },
+  steepestApproach: {
+    name: 'steepest approach',
+    kind: 'angle',
+    unit: 'degrees',
+    usual: '75',
+    least: 30,
+    most: 89,
+    note: "From the blade line: nearer to 90° the board meets the blade's side",
   },
   tiltSide: {
     name: 'tilt side',
@@ -193,6 +207,7 @@ type ValueOf<Key extends SettingKey> = (typeof SETTINGS)[Key]['kind'] extends 'l
 type Optional =
   | 'greatestHeightUpright'
   | 'greatestHeightAt45'
+  | 'heightsMeasuredWith'
   | 'tableFront'
   | 'tableBack'
   | 'tableWidth'

@@ -188,7 +188,11 @@ describe("the shop's settings", () => {
   test('left open take their usual values, which is said, as is a missing hourly rate', () => {
     const { job, cautions } = readTables({ shop: 'Setting,Value\nkerf,3/32' });
     expect(Number(job!.shop.bladeDiameter)).toBe(10);
-    expect(cautions.map((one) => one.code)).toEqual(['job.usual-values', 'job.no-hourly-rate']);
+    expect(cautions.map((one) => one.code)).toEqual([
+      'job.usual-values',
+      'job.no-hourly-rate',
+      'job.heights-assumed',
+    ]);
     expect(cautions[0]!.message).toMatch(/blade diameter 10 in; .*tilt stop 45°/u);
     expect(cautions[0]!.message).not.toMatch(/kerf 1\/8 in; greatest/u);
   });

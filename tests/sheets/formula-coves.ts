@@ -2,6 +2,7 @@
 import type { Blade, Cove, OffCenterTo, Setting } from '../../src/core/cove/cove.ts';
 import { checkCove } from '../../src/core/cove/feasibility.ts';
 import { computeCut } from '../../src/core/cove/cut.ts';
+import { checkRails } from '../../src/core/cove/rail-hold.ts';
 import { planPasses } from '../../src/core/cove/passes.ts';
 import { layOutRails, type TiltSide } from '../../src/core/cove/rails.ts';
 import { toDegrees } from '../../src/core/units/angle.ts';
@@ -40,8 +41,16 @@ export function randomCoves(
     const width = blade.kerf + (chord - blade.kerf) * next();
     const off = next() < 0.5 ? (width / 2) * next() : Math.min(width / 2, depth * next());
     const cove: Cove = { width, depth, offCenter: next() < 0.3 ? 0 : off, offCenterTo };
-    const { setting, faults } = checkCove(cove, blade);
+    const stock = {
+      blankWidth: width + FLATS.near + FLATS.far,
+      blankThickness: depth + WEB,
+      nearFlat: FLATS.near,
+    };
+    const { setting, faults } = checkCove(cove, blade, {}, stock);
     if (setting === undefined || faults.length > 0) continue;
+    const flats = { ...FLATS, midway: false };
+    const cut = computeCut(blade, setting);
+    if (checkRails(blade, setting, cut, flats, TABLE).length > 0) continue;
     found.push({ cove, blade, setting, block: blockOf(cove, blade, setting, perInch, side) });
   }
   return found;
@@ -70,6 +79,7 @@ export function blockOf(
       front: TABLE.front * perInch,
       back: TABLE.back * perInch,
       tiltStopDeg: 45,
+      steepestDeg: 75,
       leastWeb: 0.25 * perInch,
       leastFlat: 0.125 * perInch,
       firstPass: PASSES.first * perInch,

@@ -30,7 +30,8 @@ const OFFICE_MS = 240_000;
 const COVE = { width: 2.875, depth: 0.6875, offCenter: 0.375 };
 const BLADE = { diameter: 10, kerf: 0.125 };
 const BARE = blockOf(COVE, BLADE, solveSetting(COVE, BLADE)!, 1, 'left');
-const PLANNED = { ...BARE, sizes: { ...BARE.sizes, riseUpright: 3.125, riseAt45: 2.125 } };
+const RISE = { riseUpright: 3.125, riseAt45: 2.125, riseMeasuredWith: 10 };
+const PLANNED = { ...BARE, sizes: { ...BARE.sizes, ...RISE } };
 
 type Typed = Partial<Record<keyof typeof SIZE_LABELS, string | number | null>>;
 
@@ -79,6 +80,20 @@ const TYPED: readonly (readonly [string, Typed, RegExp, RegExp?])[] = [
   ['higher than the blade rises', { riseAt45: 0.2, riseUpright: 0.7 }, /does not rise that high/u],
   ['as high as it rises upright alone', { riseUpright: 0.67, offCenter: 0 }, /does not rise/u],
   ['a low rise that is no matter', { riseAt45: 0.5, offCenter: 0 }, new RegExp(FIRM, 'u'), DIFFERS],
+  [
+    'a smaller blade than the heights hold for',
+    { diameter: 8, riseUpright: 1.5, riseAt45: 1 },
+    /does not rise/u,
+  ],
+  ['steeper than the saw allows', { steepestDeg: 20 }, /by the steepest approach/u],
+  ['steeper, upright', { steepestDeg: 20, offCenter: 0 }, /by the steepest approach/u],
+  [
+    'a wall that leans over its flat',
+    { width: 2, depth: 1, offCenter: 0.75, blankWidth: 2.7, blankThickness: 1.5 },
+    /leans over its flat/u,
+  ],
+  ['a far rail off the table', { blankWidth: 40 }, /on both sides of the blade/u],
+  ['a near rail off the table', { blankWidth: 40, nearFlat: 36 }, /on both sides of the blade/u],
   ['thin stock', { blankThickness: 0.8 }, /thicker stock/u],
   ['a narrow blank', { blankWidth: 3.1 }, /wider blank/u],
   ['a near flat wider than the blank', { nearFlat: 9 }, /wider blank/u],

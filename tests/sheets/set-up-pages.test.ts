@@ -38,9 +38,9 @@ const FORTY: Tables = {
   runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,90,inside miter,return,\nHall,south,Crown,90,outside miter,outside miter,135',
   profiles:
     'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Spring,Class,Note\n' +
-    'Crown,crown cove,8 3/4,3,Poplar,7 3/4,2 1/2,5/16,38,12/4,Match the old crown: the sample hangs by the door',
+    'Crown,crown cove,10 1/2,3,Poplar,7 3/4,2 1/2,5/16,38,12/4,Match the old crown: the sample hangs by the door',
   shop: 'Setting,Value\nhourly rate,60\nkerf,3/32\nfirst pass,1/8\nstep,1/16\nlast pass,1/32\ntable front,12\ntable back,15\ntable width,27\nslot to blade,5 3/8',
-  stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,12/4,9,12',5,board foot,,",
+  stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,12/4,11,12',5,board foot,,",
 };
 
 const withSetting = (tables: Tables, setting: string, value: string): Tables => ({
@@ -278,14 +278,14 @@ describe('A set-up page', () => {
       ].join('\n'),
       profiles:
         'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Off-center to,Spring,Class\n' +
-        'Cove,crown cove,1 1/2,1,Poplar,1,7/16,3/8,blade middle,38,5/4',
+        'Cove,crown cove,1 5/8,1,Poplar,1,7/16,3/8,blade middle,38,5/4',
       shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
       stock:
         "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
     };
     const widths = async (one: Tables): Promise<number[]> =>
       ((await setUpsOf(one)).drawings ?? []).map(({ drawing }) => drawing.width);
-    const [usual = NaN] = await widths(FULL);
+    const [usual = NaN] = await widths(DEMO);
     const [section = NaN, onTable = NaN] = await widths(tables);
     expect(onTable).toBeLessThan(usual);
     expect(section).toBe(onTable);

@@ -2,37 +2,18 @@
  * Can this cove be made with this blade, on this saw, from this board? Every reason against it is
  * found, not the first, each with the number that breaks the limit and what would help.
  */
-import { fault, type Caution, type Fault } from '../faults/fault.ts';
-import {
-  degrees,
-  radians,
-  toDegrees,
-  toRadians,
-  type Degrees,
-  type Radians,
-} from '../units/angle.ts';
+import { fault, type Caution, type Fault, type FaultCode } from '../faults/fault.ts';
+import { degrees, radians, toDegrees, type Radians } from '../units/angle.ts';
 import { LIMIT_SLACK_INCHES, STOP_SLACK_RADIANS } from '../units/tolerance.ts';
+import { checkSizes } from './check-sizes.ts';
 import type { Blade, Cove, Setting } from './cove.ts';
 import { COVE_SIZES } from './cove-sizes.ts';
-import { computeUndercut } from './outline.ts';
-import {
-  computeWidestUpTo,
-  greatestOffCenter,
-  greatestTiltFor,
-  tiltOfCorner,
-} from './search-setting.ts';
+import { angleLimits, checkRise, type SawLimits } from './saw-limits.ts';
+import { greatestOffCenter, greatestTiltFor, tiltOfCorner } from './search-setting.ts';
 import { solveSetting } from './set-up.ts';
-import { checkSizes } from './check-sizes.ts';
-import { checkStock, type CoveStock } from './stock.ts';
-
-export interface SawLimits {
-  /** Highest tooth above the table, blade upright; inches. */
-  readonly greatestHeightUpright?: number;
-  /** The same at a tilt of 45°. */
-  readonly greatestHeightAt45?: number;
-  /** Most tilt from upright; 45° where absent. */
-  readonly tiltStop?: Degrees;
-}
+import { checkStock, leastFlatOf, upTo64th, type CoveStock } from './stock.ts';
+import { isTooSteep, tooWide, widestUpTo } from './too-wide.ts';
+import { computeUndercut, type Undercut } from './undercut.ts';
 
 export interface Feasibility {
   /** Present when an angle and a tilt exist, even where a limit of the saw or the stock forbids them. */
@@ -41,198 +22,127 @@ export interface Feasibility {
   readonly cautions: readonly Caution[];
 }
 
-/** Kept for flange and arbor where the saw's own heights aren't given. Common practice [C]. */
-export const FLANGE_ALLOWANCE_INCHES = 1 + 3 / 16;
-const USUAL_TILT_STOP = degrees(45);
-const HALF_RIGHT_ANGLE = Math.PI / 4;
 /** Steeper than this from the blade line the cut loads the blade from the side. Common practice [C]. */
 const STEEP_APPROACH = degrees(60);
 /** A full kerf. Trade guides give 1/8 full and 3/32 thin. */
 const FULL_KERF_INCHES = 1 / 8;
 
-/** Judges a cove. Lengths in inches; the saw's limits and the board are optional. */
+/**
+ * Judges a cove. Lengths in inches; the saw's limits and the board are optional. Without a board the
+ * flat that an undercut needs is said as a caution; with one, its faults name the blank that would do.
+ */
 export function checkCove(
   cove: Cove,
   blade: Blade,
   saw: SawLimits = {},
   stock?: CoveStock,
 ): Feasibility {
-  const stockFaults = stock === undefined ? [] : checkStock(cove, stock);
   const sizeFaults = checkSizes(cove, blade);
-  if (sizeFaults.length > 0) return { faults: [...sizeFaults, ...stockFaults], cautions: [] };
-  const stop = toRadians(saw.tiltStop ?? USUAL_TILT_STOP);
-  const { setting, faults } = findSetting(cove, blade, stop);
-  faults.push(...checkRise(cove.depth, setting?.tilt ?? radians(0), blade, saw));
-  const cautions = setting === undefined ? [] : cautionsOf(blade, setting);
-  if (blade.kerf < FULL_KERF_INCHES - LIMIT_SLACK_INCHES) {
-    cautions.push(
-      fault(
-        'cove.thin-kerf',
-        COVE_SIZES.kerf.label,
-        { inches: blade.kerf },
-        { limit: { inches: FULL_KERF_INCHES } },
-      ),
-    );
+  if (sizeFaults.length > 0) {
+    const stockFaults = stock === undefined ? [] : checkStock(cove, stock, 0);
+    return { faults: [...sizeFaults, ...stockFaults], cautions: [] };
   }
-  return {
-    ...(setting === undefined ? {} : { setting }),
-    faults: [...faults, ...stockFaults],
-    cautions,
-  };
+  const { setting, faults } = findSetting(cove, blade, saw);
+  // By angles that are refused nothing is cut: they say nothing of the wood.
+  const undercut =
+    setting === undefined || faults.length > 0 ? undefined : computeUndercut(blade, setting);
+  // A cove too wide to cut leans by no tilt that says anything of its depth.
+  const isTooWide = faults.some(({ code }) => code === 'cove.too-wide');
+  const tilt = setting === undefined || isTooWide ? radians(0) : setting.tilt;
+  faults.push(...checkRise(cove.depth, tilt, blade, saw));
+  if (stock !== undefined) faults.push(...checkStock(cove, stock, undercut?.beyondFace ?? 0));
+  const cautions = setting === undefined ? [] : cautionsOf(setting, undercut, faults, stock);
+
+  if (blade.kerf < FULL_KERF_INCHES - LIMIT_SLACK_INCHES) {
+    const given = { inches: blade.kerf };
+    const limit = { inches: FULL_KERF_INCHES };
+    cautions.push(fault('cove.thin-kerf', COVE_SIZES.kerf.label, given, { limit }));
+  }
+  return { ...(setting === undefined ? {} : { setting }), faults, cautions };
 }
 
 function findSetting(
   cove: Cove,
   blade: Blade,
-  stop: Radians,
+  saw: SawLimits,
 ): { setting?: Setting; faults: Fault[] } {
   const radius = blade.diameter / 2;
+  const { width, depth } = COVE_SIZES;
   if (cove.depth >= radius) {
-    const given = { inches: cove.depth };
+    const limit = { inches: radius };
     return {
-      faults: [
-        fault('cove.too-deep-for-blade', COVE_SIZES.depth.label, given, {
-          limit: { inches: radius },
-        }),
-      ],
+      faults: [fault('cove.too-deep-for-blade', depth.label, { inches: cove.depth }, { limit })],
     };
   }
   if (cove.width <= blade.kerf) {
     const limit = { inches: blade.kerf };
     return {
-      faults: [
-        fault('cove.no-wider-than-kerf', COVE_SIZES.width.label, { inches: cove.width }, { limit }),
-      ],
+      faults: [fault('cove.no-wider-than-kerf', width.label, { inches: cove.width }, { limit })],
     };
   }
+  const { stop } = angleLimits(saw);
   const setting = solveSetting(cove, blade, stop);
-  const mostTilt = radians(Math.min(stop, greatestTiltFor(cove, blade)));
-  if (setting !== undefined) {
-    if (setting.tilt <= stop + STOP_SLACK_RADIANS) return { setting, faults: [] };
-    const atStop = greatestOffCenter(cove, blade, mostTilt)?.offCenter;
-    const faults = [
-      atStop === undefined
-        ? tooWide(cove, blade, mostTilt)
-        : fault(
-            'cove.tilt-beyond-stop',
-            'Tilt',
-            { degrees: toDegrees(setting.tilt) },
-            {
-              limit: { degrees: toDegrees(stop) },
-              details: { offCenterAtStop: { inches: atStop } },
-            },
-          ),
-    ];
-    return { setting, faults };
+  if (setting === undefined) {
+    const isTooWide = cove.width > widestUpTo(cove, blade, saw);
+    const tooFarOff = isTooWide ? undefined : noTiltEnough(cove, blade, saw);
+    return { faults: [tooFarOff ?? tooWide(cove, blade, saw)] };
   }
-  const most = cove.offCenter === 0 ? undefined : greatestOffCenter(cove, blade, mostTilt);
-  if (most === undefined) return { faults: [tooWide(cove, blade, mostTilt)] };
+  if (isTooSteep(setting, saw)) return { setting, faults: [tooWide(cove, blade, saw)] };
+  const faults: Fault[] = [];
+  if (setting.tilt > stop + STOP_SLACK_RADIANS) {
+    const most = greatestOffCenter(cove, blade, greatestTiltOf(cove, blade, saw));
+    if (most === undefined) return { setting, faults: [tooWide(cove, blade, saw)] };
+    const limit = { degrees: toDegrees(stop) };
+    const details = { offCenterAtStop: { inches: most.offCenter } };
+    const given = { degrees: toDegrees(setting.tilt) };
+    faults.push(fault('cove.tilt-beyond-stop', 'Tilt', given, { limit, details }));
+  }
+  return { setting, faults };
+}
+
+/** The fault of a cove further off center than any tilt brings it, if that is what stands against it. */
+function noTiltEnough(cove: Cove, blade: Blade, saw: SawLimits): Fault | undefined {
+  if (cove.offCenter === 0) return undefined;
+  const mostTilt = greatestTiltOf(cove, blade, saw);
+  const most = greatestOffCenter(cove, blade, mostTilt);
+  if (most === undefined) return undefined;
   // A blade thick against the depth would cut with a corner alone before it leans enough.
-  const isCorner = tiltOfCorner(blade, cove.depth) < stop;
-  return {
-    faults: [
-      fault(
-        isCorner ? 'cove.corner-alone' : 'cove.no-tilt-enough',
-        COVE_SIZES.offCenter.label,
-        { inches: cove.offCenter },
-        {
-          limit: { inches: most.offCenter },
-          details: { tiltStop: { degrees: toDegrees(mostTilt) } },
-        },
-      ),
-    ],
-  };
+  const isCorner = tiltOfCorner(blade, cove.depth) < angleLimits(saw).stop;
+  const code = isCorner ? 'cove.corner-alone' : 'cove.no-tilt-enough';
+  const limit = { inches: most.offCenter };
+  const details = { tiltStop: { degrees: toDegrees(mostTilt) } };
+  const given = { inches: cove.offCenter };
+  return fault(code, COVE_SIZES.offCenter.label, given, { limit, details });
 }
 
-/** Derived: upright, width² = chord² + kerf² with chord² = 4 h (D - h), solved for h and for D. */
-function tooWide(cove: Cove, blade: Blade, mostTilt: Radians): Fault {
-  const most = cove.offCenter === 0 ? radians(0) : mostTilt;
-  const widest = computeWidestUpTo(blade, cove.depth, most);
-  const radius = blade.diameter / 2;
-  const halfChordSquared = (cove.width ** 2 - blade.kerf ** 2) / 4;
-  const reachable = halfChordSquared < radius ** 2;
-  const depthThatWould = radius - Math.sqrt(Math.max(0, radius ** 2 - halfChordSquared));
-  const bladeThatWould = cove.depth + halfChordSquared / cove.depth;
-  return fault(
-    'cove.too-wide',
-    COVE_SIZES.width.label,
-    { inches: cove.width },
-    {
-      limit: { inches: widest },
-      details: {
-        ...(reachable ? { depthThatWould: { inches: upTo(depthThatWould, 64) } } : {}),
-        bladeThatWould: { inches: upTo(bladeThatWould, 8) },
-      },
-    },
-  );
+function greatestTiltOf(cove: Cove, blade: Blade, saw: SawLimits): Radians {
+  return radians(Math.min(angleLimits(saw).stop, greatestTiltFor(cove, blade)));
 }
 
-/**
- * The fault of a height that the blade can't rise to, if it is one; inches. The saw's heights become
- * slope heights (height / cos of the tilt), interpolated by the tilt.
- */
-export function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawLimits): Fault[] {
-  const needed = height / Math.cos(tilt);
-  const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = saw;
-  if (upright === undefined) {
-    const most = blade.diameter / 2 - FLANGE_ALLOWANCE_INCHES;
-    if (needed <= most + LIMIT_SLACK_INCHES) return [];
-    const limit = { inches: Math.max(0, most) };
-    return [
-      fault(
-        'cove.blade-cannot-rise-unstated-saw',
-        COVE_SIZES.depth.label,
-        { inches: needed },
-        { limit },
-      ),
-    ];
-  }
-  const slope45 = at45 === undefined ? upright : at45 / Math.cos(HALF_RIGHT_ANGLE);
-  const most = upright + (tilt / HALF_RIGHT_ANGLE) * (slope45 - upright);
-  if (needed <= most + LIMIT_SLACK_INCHES) return [];
-  return [
-    fault(
-      'cove.blade-cannot-rise',
-      COVE_SIZES.depth.label,
-      { inches: needed },
-      {
-        limit: { inches: Math.max(0, most) },
-      },
-    ),
-  ];
-}
-
-function cautionsOf(blade: Blade, setting: Setting): Caution[] {
+function cautionsOf(
+  setting: Setting,
+  undercut: Undercut | undefined,
+  faults: readonly Fault[],
+  stock: CoveStock | undefined,
+): Caution[] {
   const cautions: Caution[] = [];
-  const undercut = computeUndercut(blade, setting);
-  if (undercut !== undefined) {
-    cautions.push(
-      fault(
-        'cove.undercut',
-        'Cove',
-        { inches: undercut.beyondFace },
-        {
-          limit: { inches: undercut.widestInside },
-        },
-      ),
-    );
+  // What a fault says already needs no caution.
+  const isRefused = (...codes: readonly FaultCode[]): boolean =>
+    faults.some(({ code }) => codes.includes(code));
+  if (undercut !== undefined && !isRefused('cove.undercut-eats-flat', 'cove.undercut-meets-rail')) {
+    const { beyondFace, widestInside } = undercut;
+    const least = leastFlatOf(stock);
+    const details = {
+      leastFlat: { inches: least },
+      farFlat: { inches: upTo64th(least + beyondFace) },
+    };
+    const limit = { inches: widestInside };
+    cautions.push(fault('cove.undercut', 'Cove', { inches: beyondFace }, { limit, details }));
   }
   const approach = toDegrees(setting.approach);
-  if (approach > STEEP_APPROACH) {
-    cautions.push(
-      fault(
-        'cove.steep-approach',
-        'Approach',
-        { degrees: approach },
-        {
-          limit: { degrees: STEEP_APPROACH },
-        },
-      ),
-    );
+  if (approach > STEEP_APPROACH && !isRefused('cove.too-wide')) {
+    const limit = { degrees: STEEP_APPROACH };
+    cautions.push(fault('cove.steep-approach', 'Approach', { degrees: approach }, { limit }));
   }
   return cautions;
-}
-
-function upTo(inches: number, parts: number): number {
-  return Math.ceil(inches * parts - LIMIT_SLACK_INCHES) / parts;
 }

@@ -1,6 +1,6 @@
-/** The cove's outline in the board's end, and what follows from it: area, arc length, undercut. */
+/** The cove's outline in the board's end, and what follows from it: area, arc length. */
 import type { Blade, Setting } from './cove.ts';
-import { computeCut, edgesAt, edgesOf } from './cut.ts';
+import { edgesOf } from './cut.ts';
 
 export interface OutlinePoint {
   /** Across the feed, toward the far rail. */
@@ -55,35 +55,4 @@ export function computeSectionArea(blade: Blade, setting: Setting): number {
   let sum = at(0) + at(1);
   for (let step = 1; step < steps; step++) sum += at(step / steps) * (step % 2 === 1 ? 4 : 2);
   return sum / (3 * steps);
-}
-
-export interface Undercut {
-  /** How far past upright the deep side leans in all, across the feed. */
-  readonly beyondFace: number;
-  /** Width of the cove at its widest, inside. */
-  readonly widestInside: number;
-}
-
-/** Under a ten-thousandth of an inch nobody can see or sand it. */
-const LEAST_UNDERCUT_INCHES = 1e-4;
-
-/** The undercut of the deep side, or undefined when the cove is widest at its face. */
-export function computeUndercut(blade: Blade, setting: Setting): Undercut | undefined {
-  const face = computeCut(blade, setting);
-  if (mostBeyondFace(blade, setting, face.far) < LEAST_UNDERCUT_INCHES) return undefined;
-  let furthest = face.far;
-  for (const point of computeOutline(blade, setting)) furthest = Math.max(furthest, point.u);
-  const beyondFace = furthest - face.far;
-  if (beyondFace < LEAST_UNDERCUT_INCHES) return undefined;
-  return { beyondFace, widestInside: furthest - face.near };
-}
-
-/**
- * A limit that the far edge never passes, quick to work out, since most coves aren't undercut.
- * Derived: the far edge is the greatest, over the offset, of a function concave in level and offset
- * together, hence concave in the level; a chord that ends at the face, prolonged, stays above it.
- */
-function mostBeyondFace(blade: Blade, setting: Setting, far: number): number {
-  const step = setting.height / 1024;
-  return ((far - edgesAt(blade, setting, -step).far) / step) * setting.height;
 }

@@ -33,24 +33,30 @@ export interface PassPlan {
 
 /**
  * Even steps: the first pass, equal steps no larger than the rule's, then the light last pass.
- * Equal steps spread the remainder instead of leaving a sliver.
+ * Equal steps spread the remainder instead of leaving a sliver. A cove deeper than the first pass is
+ * never cut in one, however much the last pass may take: where first and last pass together reach
+ * the depth, they share it.
+ *
+ * @returns heights of which the first is never above the rule's first pass
  */
 export function planPasses(depth: number, rules: PassRules = USUAL_PASSES): PassPlan {
   const { faults, cautions } = checkRules(depth, rules);
   if (faults.length > 0) return { heights: [], faults, cautions };
   if (depth <= rules.first + LIMIT_SLACK_INCHES) return { heights: [depth], faults, cautions };
-  const heights: number[] = [];
   const beforeLast = depth - rules.last;
-  if (beforeLast > LIMIT_SLACK_INCHES) {
-    const first = Math.min(rules.first, beforeLast);
-    const count = Math.max(0, Math.ceil((beforeLast - first - LIMIT_SLACK_INCHES) / rules.step));
-    if (count > MOST_PASSES) return { heights: [], faults: [tooMany(count)], cautions };
-    heights.push(first);
-    for (let step = 1; step < count; step++) {
-      heights.push(first + ((beforeLast - first) * step) / count);
-    }
-    if (count > 0) heights.push(beforeLast);
+  if (beforeLast < rules.first) {
+    // All but nothing as the first pass would leave the whole first bite to the last one.
+    const first = Math.min(rules.first, Math.max(beforeLast, depth / 2));
+    return { heights: [first, depth], faults, cautions };
   }
+  const { first } = rules;
+  const count = Math.max(0, Math.ceil((beforeLast - first - LIMIT_SLACK_INCHES) / rules.step));
+  if (count > MOST_PASSES) return { heights: [], faults: [tooMany(count)], cautions };
+  const heights = [first];
+  for (let step = 1; step < count; step++) {
+    heights.push(first + ((beforeLast - first) * step) / count);
+  }
+  if (count > 0) heights.push(beforeLast);
   if (rules.last > LIMIT_SLACK_INCHES) heights.push(depth);
   else heights[heights.length - 1] = depth;
   return { heights, faults, cautions };

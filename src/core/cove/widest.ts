@@ -86,6 +86,19 @@ function widthsAt(blade: Blade, height: number, tilt: Radians): Widths {
   return { at, turns: [...turns, QUARTER_TURN] };
 }
 
+/** The approach, up to the steepest, that cuts the widest cove at this height and tilt. */
+export function approachOfWidest(
+  blade: Blade,
+  height: number,
+  tilt: Radians,
+  steepest: Radians = QUARTER_TURN,
+): Radians {
+  const { at, turns } = widthsAt(blade, height, tilt);
+  const within = [...turns.filter((turn) => turn < steepest), steepest];
+  const widths = within.map((approach) => at(approach).width);
+  return radians(within[widths.indexOf(Math.max(...widths))] ?? steepest);
+}
+
 /** The widest cove at this height and tilt, whatever the approach. */
 export function computeWidestCove(blade: Blade, height: number, tilt: Radians): number {
   const { at, turns } = widthsAt(blade, height, tilt);

@@ -15,6 +15,16 @@ export interface Facts {
 }
 type Wording = (facts: Facts) => string;
 
+/** Ways on for a rail that the table doesn't hold. */
+function sayRailWays({ detail }: Facts): string {
+  const [widest, nearFlat] = [detail('widest'), detail('nearFlat')];
+  const place = nearFlat === '' ? '' : ` with a near flat of ${nearFlat}`;
+  const narrower = widest === '' ? '' : `A blank up to ${widest} wide${place} would do, or `;
+  return narrower === ''
+    ? 'Extend the table to that side.'
+    : `${narrower}an extension of the table to that side.`;
+}
+
 const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
 
 export const WORDING = wordings({
@@ -65,9 +75,13 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, beyond half the cove's width (${f.limit}). Give one that leaves the deepest line under the cove's own face.`,
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
-    const blade = `a blade of ${f.detail('bladeThatWould')}`;
-    const ways = depth === '' ? blade : `a depth of ${depth} or ${blade}`;
-    return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth. It takes ${ways}.`;
+    const blade = f.detail('bladeThatWould');
+    const ways = [
+      ...(depth === '' ? [] : [`a depth of ${depth}`]),
+      ...(blade === '' ? [] : [`a blade of ${blade}`]),
+    ];
+    const way = ways.length === 0 ? 'Lessen the width.' : `It takes ${ways.join(' or ')}.`;
+    return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth by an approach up to ${f.detail('steepest')} from the blade line, beyond which the board meets the blade's side. ${way}`;
   },
   'cove.no-wider-than-kerf': (f) =>
     `${f.argument} is ${f.given}; a blade lying flat along the feed already cuts ${f.limit}. Use a thinner blade or a wider cove.`,
@@ -80,17 +94,21 @@ export const WORDING = wordings({
   'cove.tilt-beyond-stop': (f) =>
     `Tilt comes to ${f.given}, past the saw's stop at ${f.limit}. The largest off-center that the stop allows at this width and depth is ${f.detail('offCenterAtStop')}.`,
   'cove.blade-cannot-rise': (f) =>
-    `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. A shallower cove or less tilt would do.`,
+    `The blade must rise ${f.given} along its slope; at this tilt the saw gives ${f.limit}. ${f.detail('depthThatWould') === '' ? 'A shallower cove or less tilt would do.' : `A depth of ${f.detail('depthThatWould')} would do.`}`,
   'cove.blade-cannot-rise-unstated-saw': (f) =>
-    `The blade must rise ${f.given} along its slope; ${f.limit} is the most for this blade when 1 3/16 in is kept for flange and arbor. A shallower cove or a larger blade would do.`,
+    `The blade must rise ${f.given} along its slope. How high the saw brings it isn't given, so ${f.limit} is assumed: half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and say it in Shop (greatest height upright), or make the cove shallower.`,
   'cove.height-below-corner': (f) =>
     `${f.argument} is ${f.given}; tilted so far, the blade shows no more than a corner of its edge above the table up to ${f.limit}. Raise the blade or tilt it less.`,
   'cove.web-too-thin': (f) =>
     `Stock left above the cove is ${f.given}; at least ${f.limit} is needed. Stock of ${f.detail('thicknessThatWould')} would do.`,
   'cove.flat-too-narrow': (f) =>
     `${f.argument} is ${f.given}; at least ${f.limit} must ride on the table. A blank ${f.detail('widthThatWould')} wide would do.`,
+  'cove.undercut-eats-flat': (f) =>
+    `${f.argument} is ${f.given}, but the wall on the deep side leans ${f.detail('beyondFace')} over it, so only ${f.detail('left')} of wood is left; at least ${f.limit} is needed. A blank ${f.detail('widthThatWould')} wide would do.`,
+  'cove.undercut-meets-rail': (f) =>
+    `${f.argument} is ${f.given}, but the wall on the deep side leans ${f.detail('beyondFace')} over it: the blade would come out of the blank's edge and meet the far rail. A blank ${f.detail('widthThatWould')} wide would do.`,
   'cove.undercut': (f) =>
-    `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It can be cut; sanding into it is awkward.`,
+    `The wall on the deep side leans ${f.given} past upright, so the cove is wider inside (${f.limit}) than at its face. It needs a far flat of at least ${f.detail('farFlat')}: the undercut, and ${f.detail('leastFlat')} that stays. Sanding into it is awkward.`,
   'cove.steep-approach': (f) =>
     `The approach is ${f.given} from the blade line, steeper than ${f.limit}: the cut loads the blade sideways. Take lighter passes.`,
   'cove.thin-kerf': (f) =>
@@ -101,6 +119,10 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, more than the usual ${f.limit} a pass. Lighter passes are safer and smoother.`,
   'cove.too-many-passes': (f) =>
     `The depth asks for ${f.given} passes at this step; at most ${f.limit} are planned. Use a larger step.`,
+  'rails.miss-table': (f) =>
+    `${f.argument}: between rails ${f.given} apart, the ${f.detail('rail')} rail would miss the saw's table, so there is nothing to clamp it to. ${sayRailWays(f)}`,
+  'rails.corner-alone': (f) =>
+    `${f.argument}: between rails ${f.given} apart, the ${f.detail('rail')} rail would lie on ${f.limit} of the saw's table, not on both sides of the blade: a clamp at one end alone lets it turn. ${sayRailWays(f)}`,
   'rails.off-table': (f) =>
     `${f.argument} would lie ${f.given} from the blade, but this table ends ${f.limit} from it. Mark the table's side edge instead.`,
   'rails.off-usual-table': (f) =>
@@ -111,6 +133,26 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
   'crown.corner-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a wall corner lies between 0° and 180° (360° less it, for the other side).`,
+
+  'crown.bevel-too-near': (f) => {
+    const nearFlat = f.detail('nearFlat');
+    const place = nearFlat === '' ? '' : ` with a near flat of ${nearFlat}`;
+    const left = f.given.startsWith('-')
+      ? `The bevels of the crown's back would cut ${f.given.slice(1)} into the cove`
+      : `The bevels of the crown's back would leave ${f.given} of wood to the cove`;
+    return `${left}; at least ${f.limit} (least flat) is needed. A blank ${f.detail('widthThatWould')} wide${place} would do.`;
+  },
+  'crown.bevel-one-way': (f) => {
+    const other = f.detail('onWall') === 'near' ? 'far' : 'near';
+    const left = f.given.startsWith('-')
+      ? `would cut ${f.given.slice(1)} into the cove`
+      : `would leave ${f.given} of wood to the cove, less than ${f.limit}`;
+    return `The ${f.detail('onWall')} edge of this crown goes on the wall: with the ${other} edge there the bevels of its back ${left}.`;
+  },
+  'crown.size-without-spring': (f) =>
+    `${f.argument} is ${f.given}, but the profile has no spring angle. Fill in Spring, or leave ${f.argument} blank.`,
+  'crown.size-beyond-face': (f) =>
+    `${f.argument} is ${f.given}${f.detail('other') === '' ? '' : ` and ${f.detail('otherName')} ${f.detail('other')}`}: that takes a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
 
   // Lumber
   'lumber.class-unknown': (f) =>
@@ -151,6 +193,10 @@ export const WORDING = wordings({
     `The setting ${f.given} is not one that is used here; it is ignored.`,
   'job.usual-values': (f) =>
     `${f.argument} leaves ${f.given} settings open; the usual values stand in: ${f.detail('list')}. Fill in your own.`,
+  'job.heights-assumed': (f) =>
+    `${f.argument} doesn't say how high the blade rises (greatest height upright): ${f.given} above the table is assumed, half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and fill it in.`,
+  'job.height-at-45-assumed': (f) =>
+    `${f.argument} doesn't say how high the blade rises tilted to 45° (greatest height at 45): as much along its slope as upright (${f.given}) is assumed. Saws give less. Measure yours and fill it in.`,
   'job.no-hourly-rate': (f) =>
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,

@@ -1,5 +1,6 @@
 import { computeCut } from '../../core/cove/cut.ts';
-import { computeArcLength, computeSectionArea, computeUndercut } from '../../core/cove/outline.ts';
+import { computeArcLength, computeSectionArea } from '../../core/cove/outline.ts';
+import { computeUndercut } from '../../core/cove/undercut.ts';
 import { degrees, toRadians } from '../../core/units/angle.ts';
 import { THICKEST_INCHES } from '../../core/units/plausible-length.ts';
 import type { ArgumentTable } from '../argument.ts';

@@ -7,8 +7,9 @@ import { COVE_AND_STOCK, stockOf } from '../stock-arguments.ts';
 export const ARGUMENTS = COVE_AND_STOCK;
 
 /**
- * TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from
- * upright, and from this stock where it is given; else FALSE. COVE.REASON says why not.
+ * TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright
+ * and rises to half its diameter less 1 7/8 in, by an approach up to 75 degrees from the blade line,
+ * and from this stock where it is given; else FALSE. COVE.REASON says why not.
  * @customfunction FEASIBLE
  * @helpurl functions.html#feasible
  * @param width Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.

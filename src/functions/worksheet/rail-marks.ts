@@ -1,5 +1,6 @@
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { computeCut } from '../../core/cove/cut.ts';
+import { checkRails } from '../../core/cove/rail-hold.ts';
 import {
   layOutRails,
   USUAL_HALF_TABLE_INCHES,
@@ -12,7 +13,7 @@ import type { ArgumentTable } from '../argument.ts';
 import { answerOnce } from '../answer.ts';
 import { cellError } from '../cell-error.ts';
 import type { Result } from '../cell.ts';
-import { COVE, settingOf, sizeArgument } from '../cove-arguments.ts';
+import { COVE, nameAsHere, settingOf, sizeArgument } from '../cove-arguments.ts';
 
 const SIZE = { kind: 'length', least: 'above 0', blank: 'refused' } as const;
 const { width: WIDTH, depth: DEPTH, offCenter: OFF_CENTER, ...BLADE } = COVE;
@@ -31,7 +32,8 @@ export const ARGUMENTS = {
 
 /**
  * Where the two rails cross the table's edges: a small table with its headings, in inches to the
- * right of the blade line (less than 0 is to the left of it). Marks hold at the final height and
+ * right of the blade line (less than 0 is to the left of it). The table is taken to be 72 in wide, the
+ * widest that there are, the blade midway. Marks hold at the final height and
  * tilt; clamp both rails at both ends and make a trial cut in scrap first.
  * @customfunction RAILMARKS
  * @helpurl functions.html#railmarks
@@ -77,13 +79,14 @@ export function railMarks(
     const setting = settingOf(given, { ...blank, blankThickness: Infinity });
     if (!setting.ok) return failed(...setting.faults);
     const blade = { diameter: given.bladeDiameter, kerf: given.kerf };
-    const { feed, near, far } = layOutRails(
-      setting.value.approach,
-      computeCut(blade, setting.value),
-      computeFlats(given.width, blank),
-      { front: given.tableFront, back: given.tableBack },
-      given.tiltSide,
-    );
+    const cut = computeCut(blade, setting.value);
+    const flats = computeFlats(given.width, blank);
+    const table = { front: given.tableFront, back: given.tableBack };
+    const midway = given.nearFlat === undefined;
+    const faults = checkRails(blade, setting.value, cut, { ...flats, midway }, table);
+    if (faults.length > 0) return failed(...faults.map(nameAsHere));
+    const { approach } = setting.value;
+    const { feed, near, far } = layOutRails(approach, cut, flats, table, given.tiltSide);
     return ok([
       [
         `Fed ${feed}`,

@@ -77,7 +77,9 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
     note: '',
     where: NO_CELL,
   };
-  return answerProfile(profile, { ...shop, bladeDiameter, kerf });
+  // The shop's heights hold for its own blade, not for the one that is tried here.
+  const heightsMeasuredWith = shop.heightsMeasuredWith ?? shop.bladeDiameter;
+  return answerProfile(profile, { ...shop, bladeDiameter, kerf, heightsMeasuredWith });
 }
 
 function finish(

@@ -12,6 +12,7 @@ import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
+import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
 import { readPlace } from './read-place.ts';
 import type { RawTable } from './raw-table.ts';
@@ -44,6 +45,8 @@ export const PROFILE_HEADINGS = [
   { heading: 'Make' },
   ...PROFILE_SIZES.map((key) => ({ heading: COVE_SIZES[key].label })),
   { heading: 'Spring' },
+  { heading: 'Drop' },
+  { heading: 'Projection' },
   { heading: 'Miter across' },
   { heading: 'Where' },
   { heading: 'Height' },
@@ -89,12 +92,21 @@ export function readProfiles(
 }
 
 function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
+  const read = readSizesOf(row, roundOpenings);
+  if (read?.profile === undefined) return read;
+  for (const { heading, fault: one } of checkCrownSize(read.profile)) row.refuse(heading, one);
+  return read;
+}
+
+function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
   const name = row.requiredText('Profile');
   const make = row.word('Make', MAKES, 'buy');
   const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
     row.length(label, least === 'from 0', most),
   );
   const spring = row.number('Spring', 1, 89);
+  const drop = row.length('Drop');
+  const projection = row.length('Projection');
   const allowance = row.number('Offcut allowance %', 0, 300);
   const miterAcross = row.isBlank('Miter across')
     ? undefined
@@ -124,6 +136,8 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const molding = {
     name,
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
+    ...(drop === undefined ? {} : { drop }),
+    ...(projection === undefined ? {} : { projection }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
     place,
     species,

@@ -9,10 +9,10 @@ import {
   type Fault,
   type Outcome,
 } from '../../core/faults/fault.ts';
-import { computeCrownSize } from '../../core/crown/crown-size.ts';
 import { toRadians } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
+import { crownSizeOf } from '../crown-size-of.ts';
 import type { Profile, Run, RunEnd } from '../job.ts';
 import type { MeasurePoint, PieceEnd } from '../piece.ts';
 import type { Shop } from '../shop.ts';
@@ -59,11 +59,10 @@ export function roundUp(length: ExactInches, precision: ExactInches): ExactInche
 /** How far the molding stands out from the wall: the crown's projection, or the thickness. */
 export function projectionOf(profile: Profile): Outcome<number> {
   if (profile.spring !== undefined) {
-    if (profile.blankWidth === undefined)
-      return failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label));
-    const faceWidth = Number(profile.blankWidth);
-    const size = computeCrownSize({ faceWidth, spring: toRadians(profile.spring) });
-    return size.ok ? ok(size.value.projection) : size;
+    const { projection } = crownSizeOf(profile);
+    return projection === undefined
+      ? failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label))
+      : ok(projection);
   }
   if (profile.blankThickness === undefined)
     return failed(sizeNeeded(profile, COVE_SIZES.blankThickness.label));

@@ -1,7 +1,7 @@
 /** The sizes at the top of a block: marked cells to type over, beside what was planned. */
 import type { OffCenterTo } from '../../core/cove/cove.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
-import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/feasibility.ts';
+import { FLANGE_ALLOWANCE_INCHES } from '../../core/cove/saw-limits.ts';
 import { USUAL_HALF_TABLE_INCHES } from '../../core/cove/rails.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { quoteSheet } from '../../core/cells/cell-range.ts';
@@ -41,6 +41,9 @@ export interface BlockSizes {
   /** Of the highest tooth above the table, see SawLimits. */
   readonly riseUpright?: number;
   readonly riseAt45?: number;
+  /** Diameter of the blade that both heights hold for; present where one of them is. */
+  readonly riseMeasuredWith?: number;
+  readonly steepestDeg: number;
   readonly leastWeb: number;
   readonly leastFlat: number;
   readonly firstPass: number;
@@ -64,6 +67,7 @@ export interface SizeTerms {
   /** Absent where the shop gives no table. */
   readonly table?: { readonly front: Term; readonly back: Term; readonly halfWidth: Term };
   readonly tiltStopDeg: Term;
+  readonly steepestDeg: Term;
   /** As high as the blade rises along its own plane: upright, and leaning by 45°. */
   readonly rise: { readonly upright: Term; readonly at45: Term };
   readonly leastWeb: Term;
@@ -92,8 +96,10 @@ const LABELS: readonly (readonly [SizeCell, string])[] = [
   ['back', 'Table, from above the arbor to its back'],
   ['tableWidth', 'Table, from side to side'],
   ['tiltStopDeg', 'Tilt stop of the saw, degrees from upright'],
+  ['steepestDeg', 'Steepest approach, degrees from the blade line'],
   ['riseUpright', 'Highest that the blade rises, upright'],
   ['riseAt45', 'Highest that the blade rises, tilted 45°'],
+  ['riseMeasuredWith', 'Diameter of the blade that they hold for'],
   ['leastWeb', 'Least web over the cove'],
   ['leastFlat', 'Least flat beside the cove'],
   ['firstPass', 'First pass, its height'],
@@ -162,6 +168,7 @@ export function addSizes(
       ? { table: { front: term('front'), back: term('back'), halfWidth } }
       : {}),
     tiltStopDeg: term('tiltStopDeg'),
+    steepestDeg: term('steepestDeg'),
     rise: riseOf(cells, term('diameter'), unit),
     leastWeb: term('leastWeb'),
     leastFlat: term('leastFlat'),
@@ -177,19 +184,22 @@ export function addSizes(
   };
 }
 
-/** As checkRise has it: what the shop says, else what flange and arbor leave of the blade. */
+/** As computeRise has it: what the shop says, for this blade; else what flange and arbor leave of it. */
 function riseOf(
   cells: ReadonlyMap<SizeCell, Term>,
   diameter: Term,
   unit: LengthUnit,
 ): SizeTerms['rise'] {
-  const upright = cells.get('riseUpright');
-  if (upright === undefined) {
-    const most = minus(over(diameter, TWO), number(numberIn(FLANGE_ALLOWANCE_INCHES, unit)));
-    return { upright: most, at45: most };
-  }
+  const measuredWith = cells.get('riseMeasuredWith') ?? diameter;
+  const lower = over(minus(measuredWith, diameter), TWO);
+  const given = cells.get('riseUpright');
+  const upright =
+    given === undefined
+      ? minus(over(diameter, TWO), number(numberIn(FLANGE_ALLOWANCE_INCHES, unit)))
+      : minus(given, lower);
   const at45 = cells.get('riseAt45');
-  return { upright, at45: at45 === undefined ? upright : over(at45, cosine(over(PI, number(4)))) };
+  const slope45 = at45 && minus(over(at45, cosine(over(PI, number(4)))), lower);
+  return { upright, at45: slope45 ?? upright };
 }
 
 function lackNumbers(cells: ReadonlyMap<SizeCell, Term>, { formula: nearFlat }: Term): Condition {

@@ -18,13 +18,12 @@ const ZERO = number(0);
 const ONE = number(1);
 const SLACK = number(LIMIT_SLACK_OF_A_UNIT);
 
-/** A first pass, even steps, a light last one where the shop makes one. */
+/** A first pass, even steps, a light last one where the shop makes one; one pass where it is no deeper than the first. */
 export function countPasses({ depth, firstPass, step, lastPass }: SizeTerms): Term {
   const before = minus(depth, lastPass);
   const afterFirst = minus(minus(before, least(firstPass, before)), SLACK);
   const stepsNeeded = most(ZERO, roundedUp(over(afterFirst, step), ZERO));
   const light = choose(less(SLACK, lastPass), ONE, ZERO);
   const several = plus(plus(ONE, stepsNeeded), light);
-  const onlyLast = choose(less(SLACK, before), several, ONE);
-  return choose(less(depth, plus(firstPass, SLACK)), ONE, onlyLast);
+  return choose(less(depth, plus(firstPass, SLACK)), ONE, several);
 }

@@ -9,6 +9,7 @@ import { FORMULA_GRID, RESULTS, VERDICTS } from './formula-columns.ts';
 import { BlockResults, type PlannedMark } from './block-results.ts';
 import { countPasses } from './count-passes.ts';
 import { addSteps, type Answer } from './newton-steps.ts';
+import { addWoodLimits, widestUpright } from './limits-of-wood.ts';
 import { addRailMarks } from './rail-mark-rows.ts';
 import { FIRM, sayOfSizes } from './say-of-sizes.ts';
 import {
@@ -53,8 +54,9 @@ export function addBlock(
   const { sizes, planned } = cove;
   const terms = addSizes(draft, sheet, sizes, unit);
   const answer = addSteps(steps, cove.name, terms);
+  const wood = addWoodLimits(steps, terms, answer, unit);
   const passes = countPasses(terms);
-  const { saying, texts } = sayOfSizes(terms, answer, passes, reading);
+  const { saying, texts } = sayOfSizes(terms, answer, wood, passes, reading);
   draft.put(RESULTS.headings());
   const said = addVerdict(draft, 'What is said of these sizes', texts);
   const against = addVerdict(draft, 'Against the plan', [AS_PLANNED, DIFFERS, NOTHING]);
@@ -96,7 +98,7 @@ export function addBlock(
   }
   addCheck(results, sizes, terms, answer);
   // Also where there is no set-up: it is the number that the words above lack.
-  results.always('Widest, blade upright, at that depth', answer.widestUpright);
+  results.always('Widest, blade upright, at that depth', widestUpright(terms));
 
   const differs = either(results.differ, {
     formula: `NOT(${terms.arePlanned.formula})`,

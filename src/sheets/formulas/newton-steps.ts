@@ -46,8 +46,6 @@ export interface Answer {
   readonly missCenter: Term;
   /** How the width grows with the approach: below 0 the larger of two answers was met. */
   readonly widthByApproach: Term;
-  /** Of an upright blade, straight across or nearly so. */
-  readonly widestUpright: Term;
 }
 
 const ZERO = number(0);
@@ -99,11 +97,10 @@ export function addSteps(draft: SheetDraft, name: string, cove: CoveTerms): Answ
     missWidth: elsewhere('miss of width'),
     missCenter: elsewhere('miss of off-center'),
     widthByApproach: elsewhere('width by approach'),
-    widestUpright: reachOf(cove),
   };
 }
 
-function chordOf({ depth, diameter }: CoveTerms): Term {
+export function chordOf({ depth, diameter }: CoveTerms): Term {
   return times(number(2), root(times(depth, minus(diameter, depth))));
 }
 

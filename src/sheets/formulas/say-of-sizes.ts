@@ -6,6 +6,7 @@ import type { LengthReading } from '../../core/units/length.ts';
 import { LIMIT_SLACK_OF_A_UNIT, MOST_MISSED_OF_A_UNIT, STOP_SLACK_DEGREES } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { SizeTerms } from './block-sizes.ts';
+import { widestUpright, type WoodLimits } from './limits-of-wood.ts';
 import type { Answer } from './newton-steps.ts';
 import {
   absolute,
@@ -26,6 +27,7 @@ import {
   plus,
   times,
   root,
+  type Condition,
   type Term,
   type Words,
 } from '../grammar/term.ts';
@@ -37,7 +39,7 @@ const SLACK = number(LIMIT_SLACK_OF_A_UNIT);
 const STOP_SLACK = number(STOP_SLACK_DEGREES);
 const ZERO = number(0);
 const TOO_WIDE =
-  'No set-up: the cove is wider than this blade cuts at that depth. Lessen the width, or take a larger blade.';
+  'No set-up: the cove is wider than this blade cuts at that depth by the steepest approach. Lessen the width, or take a larger blade.';
 const NOT_FOUND =
   'No set-up found: this cove is wider or more off-center than this blade cuts at that depth, or within a hair of it. Lessen one of them, or take a larger blade.';
 const BEYOND = 'No set-up: no saw has such sizes.';
@@ -50,6 +52,7 @@ const BEYOND = 'No set-up: no saw has such sizes.';
 export function sayOfSizes(
   terms: SizeTerms,
   answer: Answer,
+  wood: WoodLimits,
   passes: Term,
   { unit, decimalSign }: LengthReading,
 ): { readonly saying: Words; readonly texts: readonly string[] } {
@@ -100,7 +103,7 @@ export function sayOfSizes(
       notMore(minus(width, kerf)),
       'No set-up: the cove is no wider than the kerf. Take a wider cove.',
     ],
-    [both(isUpright, more(width, plus(answer.widestUpright, SLACK))), TOO_WIDE],
+    [both(isUpright, more(width, plus(widestUpright(terms), SLACK))), TOO_WIDE],
     [more(width, corner), TOO_WIDE],
     // Apart from the next: a spreadsheet asks all that stands in one OR, errors too.
     [isNoNumber(missed), NOT_FOUND],
@@ -112,6 +115,7 @@ export function sayOfSizes(
       ),
       NOT_FOUND,
     ],
+    [more(degreesOf(answer.approach), plus(terms.steepestDeg, STOP_SLACK)), TOO_WIDE],
     [
       more(degreesOf(answer.tilt), plus(terms.tiltStopDeg, STOP_SLACK)),
       'No set-up: the tilt is beyond the stop of the saw. Lessen the off-center.',
@@ -132,10 +136,15 @@ export function sayOfSizes(
       'No set-up: too little flat is left beside the cove. Take a wider blank.',
     ],
     [
+      less(minus(terms.farFlat, wood.undercut), minus(terms.leastFlat, SLACK)),
+      'No set-up: the deep side leans over its flat and leaves too little wood there. Take a wider blank, or lessen the off-center.',
+    ],
+    ...railCases(terms, answer, wood),
+    [
       more(passes, number(MOST_PASSES)),
       `No set-up: these steps take more than ${groupThousands(String(MOST_PASSES), decimalSign)} passes. Take a larger step.`,
     ],
-  ] as const;
+  ] as const satisfies readonly (readonly [Condition, string])[];
   const saying = chooseWords(cases, FIRM);
   const { formula, value } = saying;
   return {
@@ -143,6 +152,24 @@ export function sayOfSizes(
     saying: { formula: `IFERROR(${formula},"${BEYOND}")`, value },
     texts: [FIRM, BEYOND, ...cases.map(([, words]) => words)],
   };
+}
+
+/** A rail that the table doesn't hold at both ends, where the shop gives a table. */
+function railCases(
+  terms: SizeTerms,
+  answer: Answer,
+  { reach }: WoodLimits,
+): (readonly [Condition, string])[] {
+  if (reach === undefined) return [];
+  return [
+    [
+      either(
+        more(terms.nearFlat, plus(plus(reach.near, answer.near), SLACK)),
+        more(terms.farFlat, plus(minus(reach.far, answer.far), SLACK)),
+      ),
+      'No set-up: a rail would not lie on the table on both sides of the blade, where it is clamped. Take a narrower blank, or a larger table.',
+    ],
+  ];
 }
 
 /** Along the blade's own plane, between upright and 45° by the tilt. */

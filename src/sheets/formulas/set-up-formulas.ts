@@ -70,6 +70,7 @@ export function describeFormulas(
 function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
   const { shop } = job;
   const { unit, greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
+  const { heightsMeasuredWith: measuredWith = shop.bladeDiameter } = shop;
   const table = tableSizeOf(shop);
   const size = (length: Parameters<typeof numberIn>[0]): number => numberIn(length, unit);
   return profiles.filter(isCovePlan).map(({ profile, setUp }) => {
@@ -91,7 +92,11 @@ function covesOf({ job, profiles }: JobPlan): FormulaCove[] {
         ...(table?.width === undefined ? {} : { tableWidth: size(table.width) }),
         tiltStopDeg: shop.tiltStop,
         ...(upright === undefined ? {} : { riseUpright: size(upright) }),
-        ...(upright === undefined || at45 === undefined ? {} : { riseAt45: size(at45) }),
+        ...(at45 === undefined ? {} : { riseAt45: size(at45) }),
+        ...(upright === undefined && at45 === undefined
+          ? {}
+          : { riseMeasuredWith: size(measuredWith) }),
+        steepestDeg: shop.steepestApproach,
         leastWeb: size(shop.leastWeb),
         leastFlat: size(shop.leastFlat),
         firstPass: size(shop.firstPass),

@@ -16,11 +16,11 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Profiles',
-    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line on the wood lies from the middle of the cove at its face, where a gauge finds it. Off-center to: blade middle measures to where the middle of the blade tops out instead, up to half a kerf further. Spring is in degrees from the wall. Where and Height say what openings cut away of it, as below.',
+    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line on the wood lies from the middle of the cove at its face, where a gauge finds it. Off-center to: blade middle measures to where the middle of the blade tops out instead, up to half a kerf further. Spring is in degrees from the wall. Drop and Projection are for bought crown whose label says other than its width and spring give. Where and Height say what openings cut away of it, as below.',
   ],
   [
     'Shop',
-    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a 10 in blade that was sharpened is smaller.',
+    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a 10 in blade that was sharpened is smaller. Measure too how high it rises, upright and tilted to 45°, and say with which blade.',
   ],
   [
     'Stock',

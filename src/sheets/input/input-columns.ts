@@ -125,6 +125,8 @@ export const INPUT_TABLES: readonly InputTable[] = [
       'Blank thickness': LENGTH,
       'Near flat': LENGTH,
       Spring: { width: 9, isNumber: true },
+      Drop: LENGTH,
+      Projection: LENGTH,
       'Miter across': { width: 13, allow: list(MITERS_ACROSS) },
       Where: { width: 10, allow: list(PLACES) },
       Height: LENGTH,

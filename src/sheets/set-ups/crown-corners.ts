@@ -1,8 +1,10 @@
 /** What a molding at a spring angle needs for its corners: miter and bevel for each. */
 import { computeCrownCut } from '../../core/crown/crown-cut.ts';
-import { computeBackBevels, computeCrownSize } from '../../core/crown/crown-size.ts';
+import type { BevelWood } from '../../core/crown/bevel-wood.ts';
+import { computeBackBevels } from '../../core/crown/crown-size.ts';
 import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import { crownSizeOf } from '../../planning/crown-size-of.ts';
 import { sameName, type Profile } from '../../planning/job.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
@@ -21,6 +23,9 @@ import {
 } from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
+/** The cove is cut on a blank of square edges. */
+const LEANS = 'How it leans; bevels come after the cove';
+
 /** The corners that the pieces of a profile turn, each once, with how many ends turn it. */
 interface Corner {
   readonly kind: 'inside' | 'outside' | 'return';
@@ -33,6 +38,7 @@ export function addCrown(
   draft: SheetDraft,
   plan: JobPlan,
   profile: Profile,
+  bevelWood?: BevelWood,
   spacing: Spacing = 'roomy',
 ): void {
   const { spring } = profile;
@@ -48,7 +54,7 @@ export function addCrown(
   addParts(
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
-    [rightText('How it leans', 'section'), ...leaning(spring, profile, plan.job.shop)],
+    [rightText(LEANS, 'section'), ...leaning(spring, profile, bevelWood, plan.job.shop)],
     spacing,
   );
 }
@@ -63,26 +69,28 @@ export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: Pro
 
 function leaning(
   spring: Degrees,
-  { blankWidth }: Profile,
+  profile: Profile,
+  bevelWood: BevelWood | undefined,
   { unit, decimalSign }: LengthReading,
 ): Part[] {
   const say = (angle: Degrees): string => formatDegrees(angle, decimalSign);
   const mark = (inches: number): string => formatMark(inches, unit, decimalSign);
   const facts = [rightFact('Spring angle, from the wall', say(spring))];
-  const angle = toRadians(spring);
-  if (blankWidth !== undefined) {
-    const size = computeCrownSize({ faceWidth: Number(blankWidth), spring: angle });
-    if (size.ok) {
-      const { drop, projection } = size.value;
-      facts.push(rightFact('Drop, down the wall', mark(drop)));
-      facts.push(rightFact('Projection, along the ceiling', mark(projection)));
-    }
+  const { drop, projection } = crownSizeOf(profile);
+  if (drop !== undefined) facts.push(rightFact('Drop, down the wall', mark(drop)));
+  if (projection !== undefined) {
+    facts.push(rightFact('Projection, along the ceiling', mark(projection)));
   }
-  const bevels = computeBackBevels({ spring: angle });
+  const bevels = computeBackBevels({ spring: toRadians(spring) });
   if (bevels.ok) {
     const { wall, ceiling } = bevels.value;
     facts.push(rightFact('Wall bevel, from the back', say(toDegrees(wall))));
     facts.push(rightFact('Ceiling bevel, from the back', say(toDegrees(ceiling))));
+  }
+  if (bevelWood !== undefined) {
+    // Whichever edge goes on the wall.
+    const least = Math.min(bevelWood.near, bevelWood.far);
+    facts.push(rightFact('Least wood, bevels to cove', mark(least)));
   }
   return facts;
 }

@@ -74,7 +74,7 @@ export function addBelow(
 ): void {
   const { shop } = plan.job;
   addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop)), spacing);
-  addCrown(draft, plan, profile, spacing);
+  addCrown(draft, plan, profile, setUp.bevelWood, spacing);
   addOwnCautions(draft, plan, profile);
 }
 

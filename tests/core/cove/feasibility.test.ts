@@ -57,17 +57,15 @@ describe('a cove that cannot be made', () => {
     const cove = { width: 5, depth: 0.5, offCenter: 0 };
     const [only] = checkCove(cove, blade).faults;
     const { depthThatWould, bladeThatWould } = only!.details as Record<string, { inches: number }>;
-    expect(solveSetting({ ...cove, depth: depthThatWould!.inches }, blade)).toBeDefined();
-    expect(
-      solveSetting({ ...cove, depth: depthThatWould!.inches - 1 / 32 }, blade),
-    ).toBeUndefined();
-    expect(solveSetting(cove, { ...blade, diameter: bladeThatWould!.inches })).toBeDefined();
-    expect(
-      solveSetting(cove, { ...blade, diameter: bladeThatWould!.inches - 1 / 4 }),
-    ).toBeUndefined();
-    expect(only!.limit).toEqual({
-      inches: expect.closeTo(Math.hypot(2 * Math.sqrt(4.75), 0.125), 9),
-    });
+    const depth = depthThatWould!.inches;
+    const diameter = bladeThatWould!.inches;
+    expect(codesOf(checkCove({ ...cove, depth }, blade).faults)).toEqual([]);
+    expect(codesOf(checkCove({ ...cove, depth: depth - 1 / 64 }, blade).faults)).toEqual([
+      'cove.too-wide',
+    ]);
+    expect(codesOf(checkCove(cove, { ...blade, diameter }).faults)).toEqual([]);
+    const smaller = { ...blade, diameter: diameter - 1 / 8 };
+    expect(codesOf(checkCove(cove, smaller).faults)).toEqual(['cove.too-wide']);
   });
 
   test('wider than the blade itself: no depth is offered', () => {

@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { computeSectionArea } from '../../../src/core/cove/outline.ts';
 import { planEvenLoad, planPasses, USUAL_PASSES } from '../../../src/core/cove/passes.ts';
 import { solveSetting } from '../../../src/core/cove/set-up.ts';
+import { count } from '../../deep.ts';
+import { seededNumbers } from '../../seeded-numbers.ts';
 
 const sixteenth = 1 / 16;
 
@@ -38,7 +40,7 @@ describe('even steps', () => {
           const { heights, faults } = planPasses(depth, { first, step, last });
           expect(faults).toEqual([]);
           expect(heights.at(-1)).toBe(depth);
-          expect(heights[0]).toBeLessThanOrEqual(Math.max(first, last) + 1e-9);
+          expect(heights[0]).toBeLessThanOrEqual(first + 1e-9);
           const steps = heights.map((height, index) => height - (heights[index - 1] ?? 0));
           for (const [index, one] of steps.entries()) {
             expect(one).toBeGreaterThan(0);
@@ -48,6 +50,40 @@ describe('even steps', () => {
         },
       ),
     );
+  });
+});
+
+describe('the first pass', () => {
+  // By hand: a last pass that may take more than the whole depth leaves the first pass its own.
+  test.each([
+    { depth: 0.1087, first: 1 / 32, last: 0.1136, heights: [1 / 32, 0.1087] },
+    { depth: 0.1087, first: 1 / 32, last: 0.1086, heights: [1 / 32, 0.1087] },
+    { depth: 0.0625, first: 0.05, last: 0.0625, heights: [0.03125, 0.0625] },
+    { depth: 0.125, first: 1 / 16, last: 1 / 8, heights: [1 / 16, 1 / 8] },
+  ])('of $first stands before a last pass of $last: $depth deep', ({ heights, ...given }) => {
+    const { depth, first, last } = given;
+    expect(planPasses(depth, { first, step: sixteenth, last }).heights).toEqual(heights);
+  });
+
+  test('is never swallowed, no step is over its limit, the last height is the depth', () => {
+    const next = seededNumbers(20_260);
+    const between = (least: number, most: number): number => least + (most - least) * next();
+    for (let drawn = 0; drawn < count(20_000, 2_000); drawn++) {
+      const first = between(0.005, 0.125);
+      const step = between(0.005, 0.125);
+      const last = next() < 0.2 ? 0 : between(0, 0.125);
+      const depth = next() < 0.5 ? between(0.001, 0.3) : between(0.001, 4);
+      const { heights, faults } = planPasses(depth, { first, step, last });
+      if (faults.length > 0) continue;
+      expect(heights[0]).toBeLessThanOrEqual(first + 1e-9);
+      expect(heights.at(-1)).toBe(depth);
+      heights.slice(1).forEach((height, at) => {
+        const bite = height - heights[at]!;
+        expect(bite).toBeGreaterThan(0);
+        const isLast = at === heights.length - 2 && last > 1e-9;
+        expect(bite).toBeLessThanOrEqual((isLast ? last : step) + 2e-9);
+      });
+    }
   });
 });
 

@@ -6,8 +6,8 @@ import {
   computeArcLength,
   computeOutline,
   computeSectionArea,
-  computeUndercut,
 } from '../../../src/core/cove/outline.ts';
+import { computeUndercut } from '../../../src/core/cove/undercut.ts';
 import { layOutRails } from '../../../src/core/cove/rails.ts';
 import { searchSetting } from '../../../src/core/cove/search-setting.ts';
 import { solveSetting } from '../../../src/core/cove/set-up.ts';

@@ -2,7 +2,7 @@ import { expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import type { Blade, Setting } from '../../../src/core/cove/cove.ts';
 import { edgesAt, slopeHeight } from '../../../src/core/cove/cut.ts';
-import { computeUndercut } from '../../../src/core/cove/outline.ts';
+import { computeUndercut } from '../../../src/core/cove/undercut.ts';
 import { radians } from '../../../src/core/units/angle.ts';
 
 /** The furthest that the deep side reaches past the face, looked for at 1,000 even levels. */

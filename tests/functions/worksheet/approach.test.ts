@@ -38,8 +38,10 @@ describe('COVE.APPROACH', () => {
   });
 
   test('says how wide the widest cove is where this one is too wide', () => {
-    // Upright, the widest is sqrt(chord² + kerf²): chord 2 sqrt(0.75 · 9.25), kerf 1/8.
-    const widest = Math.hypot(2 * Math.sqrt(0.75 * 9.25), 1 / 8).toFixed(4);
+    // Upright, by 75° from the blade line: chord · sin 75° + kerf · cos 75°, chord 2 sqrt(0.75 · 9.25).
+    const steepest = (75 * Math.PI) / 180;
+    const chord = 2 * Math.sqrt(0.75 * 9.25);
+    const widest = (chord * Math.sin(steepest) + Math.cos(steepest) / 8).toFixed(4);
     expect(said(answer('APPROACH', 9, '3/4'))).toContain(
       `#N/A Width is 9 in; this blade cuts ${Number(widest)} in at most`,
     );

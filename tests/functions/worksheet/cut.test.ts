@@ -66,7 +66,7 @@ describe('COVE.CUT', () => {
   });
 
   test('has no answer above what the blade can rise, nor where a corner alone shows', () => {
-    const rows = call('CUT', one(30), column(0, 45, 45, 45), column('3 13/16', 3, '1/32', '1/16'));
+    const rows = call('CUT', one(30), column(0, 45, 45, 45), column('3 1/8', 3, '1/32', '1/16'));
     expect(rows.map(([first]) => isError(first))).toEqual([false, true, true, false]);
     expect(said(rows[1]?.[0])).toMatch(/^#N\/A The blade must rise/u);
     // A corner alone up to (t/2) sin b = 1/16 · sin 45.
