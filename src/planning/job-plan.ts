@@ -92,6 +92,8 @@ export interface Hours {
   readonly passes: number;
   readonly smoothing: number;
   readonly crosscuts: number;
+  /** Fitting and gluing the joints of spliced pieces. */
+  readonly joints: number;
 }
 
 export interface Money {
@@ -116,6 +118,8 @@ export interface Tally {
   readonly offcutAllowancePercent: number;
   /** Passes over the blade: those of one blank times the blanks. */
   readonly passes: number;
+  /** Of its spliced pieces: their parts less one each. */
+  readonly joints: number;
   readonly hours: Hours;
   readonly pounds?: number;
 }
@@ -156,6 +160,9 @@ export interface Totals {
   readonly boardFeetNet: number;
   readonly boardFeetWithAllowance: number;
   readonly passes: number;
+  readonly joints: number;
+  /** What the joints' hours cost, a part of the labor, without overhead. */
+  readonly jointCostCents: number;
   readonly hours: number;
   readonly costCents: number;
   readonly priceCents: number;
@@ -181,13 +188,13 @@ export function machineHoursOf(hours: Hours): number {
   return hours.setUp + hours.passes;
 }
 
-/** Smoothing and cutting to length. */
+/** Smoothing, cutting to length and joining. */
 export function benchHoursOf(hours: Hours): number {
-  return hours.smoothing + hours.crosscuts;
+  return hours.smoothing + hours.crosscuts + hours.joints;
 }
 
 export function hoursOf(hours: Hours): number {
-  return hours.setUp + hours.passes + hours.smoothing + hours.crosscuts;
+  return machineHoursOf(hours) + benchHoursOf(hours);
 }
 
 export function isCovePlan(planned: ProfilePlan): planned is CovePlan {

@@ -28,6 +28,8 @@ export function planToJson(plan: JobPlan) {
       boardFeetNet: totals.boardFeetNet,
       boardFeetWithAllowance: totals.boardFeetWithAllowance,
       passes: totals.passes,
+      joints: totals.joints,
+      jointCost: money(totals.jointCostCents),
       hours: totals.hours,
       cost: money(totals.costCents),
       price: money(totals.priceCents),
@@ -79,6 +81,7 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     boardFeetNet: tally.boardFeetNet ?? null,
     boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
     passes: tally.passes,
+    joints: tally.joints,
     hours: {
       ...tally.hours,
       machine: machineHoursOf(tally.hours),

@@ -58,6 +58,8 @@ export function sumUp(
     boardFeetNet: sum(({ tally }) => tally.boardFeetNet ?? 0),
     boardFeetWithAllowance: sum(({ tally }) => tally.boardFeetWithAllowance ?? 0),
     passes: sum(({ tally }) => tally.passes),
+    joints: sum(({ tally }) => tally.joints),
+    jointCostCents: sum(({ tally }) => cents(tally.hours.joints * job.shop.hourlyRate * 100)),
     hours: sum(({ tally }) => hoursOf(tally.hours)),
     costCents: sum(({ money }) => money.costCents),
     priceCents,
