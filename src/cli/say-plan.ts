@@ -8,7 +8,9 @@ import {
   type CuttingGroup,
   type JobPlan,
   type ProfilePlan,
+  type Totals,
 } from '../planning/job-plan.ts';
+import { jointHours } from '../planning/tally.ts';
 import type { Shop } from '../planning/shop.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../sheets/words/say-money.ts';
@@ -72,8 +74,17 @@ function sayTotals({ totals, job }: JobPlan): string {
     `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     `  ${sayNumber(totals.boardFeetNet, shop)} board feet net, ${sayNumber(totals.boardFeetWithAllowance, shop)} with the offcut allowance`,
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
+    ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
   ].join('\n');
+}
+
+/** `34 joints in spliced pieces, 5.7 hours, $328.67 of the cost`; what they cost is without overhead. */
+function sayJoints({ joints, jointCostCents }: Totals, shop: Shop): string {
+  const hours = sayNumber(jointHours(joints, shop), shop);
+  const cost =
+    jointCostCents === 0 ? '' : `, ${priceOf(shop)(jointCostCents)} of labor before overhead`;
+  return `  ${count(joints, 'joint')} in spliced pieces, ${hours} of these hours${cost}`;
 }
 
 function priceOf(shop: Shop): (cents: number) => string {

@@ -7,6 +7,7 @@ const proof = (status: Proof['status'], boundCents: number, creditCents = 0): Pr
   status,
   lumberCents: 11000,
   creditCents,
+  laborCents: 0,
   boundCents,
 });
 
@@ -54,6 +55,7 @@ describe('How good a cutting plan is', () => {
       status: 'gap',
       lumberCents: 22000,
       creditCents: 200,
+      laborCents: 0,
       boundCents: 21000,
     });
     expect(sumProofs([unfinished, gap, proven]).status).toBe('unfinished');

@@ -27,7 +27,7 @@ export function sayProgress(
     cost:
       costCents === undefined || boundCents === undefined
         ? undefined
-        : `Lumber so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money, decimalSign)}.`,
+        : `Lumber and its labor so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money, decimalSign)}.`,
   };
 }
 
