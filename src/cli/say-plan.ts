@@ -13,7 +13,7 @@ import {
 import { jointHours } from '../planning/tally.ts';
 import type { Shop } from '../planning/shop.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayCost, sayProof } from '../sheets/words/say-proof.ts';
 import { drawTable } from './text-table.ts';
 

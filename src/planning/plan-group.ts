@@ -15,6 +15,7 @@ import { nameGroup, spareId, stateProblem, type UsedStock } from './group-proble
 import type { CuttingGroup } from './job-plan.ts';
 import { creditProfile, shareLumber } from './money.ts';
 import type { ProfileCut } from './plan-profile.ts';
+import { spoiledFitCautions } from './spoiled-fits.ts';
 import type { Shop } from './shop.ts';
 
 export interface GroupPlanning {
@@ -58,7 +59,11 @@ export async function planGroup(
     const other = read(one);
     if ((costOf?.(other.cuts) ?? 0) < (costOf?.(best.cuts) ?? 0)) best = other;
   }
-  return { ...best, faults: [], cautions };
+  const { lumberCents, offcutCreditCents } = best.group;
+  const net = lumberCents - offcutCreditCents;
+  const spoiled =
+    costOf === undefined ? [] : await spoiledFitCautions(prepared, used, shop, plan, options, net);
+  return { ...best, faults: [], cautions: [...cautions, ...spoiled] };
 }
 
 /** The answer with another of its plans; proven where that one comes to the bound too. */

@@ -12,6 +12,7 @@ import { listPieces } from './pieces/list-pieces.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfile, type ProfileCut } from './plan-profile.ts';
 import { planSetUp, type SetUp } from './plan-setup.ts';
+import { loneSpareCautions } from './trial-spares.ts';
 import { shareTime } from './share-time.ts';
 import { findStock } from './stock-units.ts';
 import { shortRestCautions } from './short-rests.ts';
@@ -62,6 +63,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     ...planned.cautions,
     ...shortRestCautions(planned.cuts, job.shop),
     ...shortPartCautions(planned.cuts, job.shop),
+    ...loneSpareCautions(planned.cuts, planned.groups, job.shop),
   );
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
@@ -111,7 +113,8 @@ function prepareProfiles(
     faults.push(...stock.faults);
     cautions.push(...stock.cautions);
     const passes = setUps.get(profile)?.passHeights.length ?? 0;
-    if (stock.units.length > 0) profiles.push({ profile, pieces: live, units: stock.units, passes });
+    if (stock.units.length > 0)
+      profiles.push({ profile, pieces: live, units: stock.units, passes });
   }
   return { profiles, setUps, faults, cautions };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { sayMoney } from '../../src/sheets/words/say-money.ts';
+import { sayMoney } from '../../src/core/units/say-money.ts';
 import { sayCost, sayProof, sumProofs, type Proof } from '../../src/sheets/words/say-proof.ts';
 
 const say = (cents: number): string => sayMoney(cents, '$');

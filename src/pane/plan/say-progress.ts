@@ -1,6 +1,6 @@
 /** How far a planning has come, in words and as a share. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
-import { sayMoney } from '../../sheets/words/say-money.ts';
+import { sayMoney } from '../../core/units/say-money.ts';
 import { gapPercent } from '../../sheets/words/say-proof.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { PlanningState, PlanProgress } from '../state/pane-state.ts';
