@@ -81,7 +81,7 @@ describe('A spliced piece', () => {
     expect(plan.unserved).toEqual([]);
   });
 
-  test('in a part more, or with too short a part, is found by the check', async () => {
+  test('in a part more, or with too short a part, is found by the check', () => {
     const problem = problemOf(pieces([150]), [stick(100)], {
       splice: { overlap: 0, leastPart: 40 },
     });

@@ -178,7 +178,7 @@ export const WORDING = wordings({
   'job.spare-takes-stick': (f) =>
     `${f.argument}: the ${f.given} trial-cut spare takes a stick of its own (${f.detail('cost')} of lumber). Trial cuts in scrap from the bin and set-up spare 0 on Shop would save it.`,
   'job.trim-spoils-fit': (f) =>
-    `${f.argument}: ${f.detail('pieces')} ${f.detail('fits')} a stick of ${f.limit}, but not the ${f.given} that its end trims leave; longer sticks or splices serve instead.${f.detail('saving')} Where the sticks' ends are good, an end trim of ${f.detail('trim')} or less on Shop would do.`,
+    `${f.argument}: ${f.detail('pieces')} ${f.detail('fits')} a stick of ${f.limit}, but not the ${f.given} that its end trims leave; longer sticks or splices serve instead.${f.detail('saving')} Where the sticks' ends are good, end trim ${f.detail('trim')} on Shop would do.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-for-bought': (f) =>
