@@ -3,7 +3,7 @@ import { fault, type Fault } from '../core/faults/fault.ts';
 import { parseNumber } from '../core/units/number.ts';
 import type { Call, OptionDefinition } from './command.ts';
 
-/** 0 seconds is the quick plan alone. */
+/** Both begin after the quick plans, which are made whole: 0 seconds is these alone. */
 export type Effort = { readonly seconds: number } | { readonly steps: number };
 
 const USUAL_SECONDS = 20;
@@ -22,7 +22,7 @@ export const SECONDS_OPTION: OptionDefinition = {
 export const STEPS_OPTION: OptionDefinition = {
   name: '--steps',
   value: 'N',
-  says: 'Look for so many steps instead of seconds: the same plan on every machine.',
+  says: 'Look for so many steps beyond the quick plans, instead of seconds: the same plan on every machine.',
 };
 
 /** `USUAL_EFFORT` where neither option is given. */

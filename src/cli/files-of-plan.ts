@@ -9,7 +9,7 @@ import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import { count } from '../sheets/words/print-length.ts';
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import type { FileOfPlan } from './plan-to-files.ts';
 import { sayWorkbook } from './say-workbook.ts';
 

@@ -5,7 +5,7 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import type { ArgumentDefinition } from './command.ts';
 import { planWithin, type Planning } from './plan-within.ts';
 

@@ -1,5 +1,5 @@
 /** One line at a terminal that is written over and over, and wiped away at the end. */
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 
 export interface ProgressLine {
   readonly show: (progress: {

@@ -3,7 +3,7 @@ import type Fraction from 'fraction.js';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import type { PlannedStick, StickAnswer } from '../cutting/problem/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayProof } from '../sheets/words/say-proof.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
 import { drawTable } from './text-table.ts';

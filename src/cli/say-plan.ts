@@ -10,10 +10,11 @@ import {
   type ProfilePlan,
   type Totals,
 } from '../planning/job-plan.ts';
+import { jointHours } from '../planning/tally.ts';
 import type { Shop } from '../planning/shop.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
-import { sayMoney } from '../sheets/words/say-money.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayCost, sayProof } from '../sheets/words/say-proof.ts';
 import { drawTable } from './text-table.ts';
 
@@ -85,6 +86,7 @@ function sayTotals({ totals, job }: JobPlan): string {
     `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     ...sayBoardFeet(totals, shop),
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
+    ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
   ].join('\n');
 }
@@ -102,6 +104,14 @@ function sayBoardFeet(totals: Totals, shop: Shop): string[] {
   return [
     `  ${say(boardFeetNet)} board feet net, ${say(boardFeetWithAllowance)} with the offcut allowance, ${bought}`,
   ];
+}
+
+/** `34 joints in spliced pieces, 5.7 of these hours, $328.67 of labor before overhead`. */
+function sayJoints({ joints, jointCostCents }: Totals, shop: Shop): string {
+  const hours = sayNumber(jointHours(joints, shop), shop);
+  const cost =
+    jointCostCents === 0 ? '' : `, ${priceOf(shop)(jointCostCents)} of labor before overhead`;
+  return `  ${count(joints, 'joint')} in spliced pieces, ${hours} of these hours${cost}`;
 }
 
 function priceOf(shop: Shop): (cents: number) => string {

@@ -11,7 +11,7 @@ import { fewestParts } from './problem/splice-parts.ts';
 /** Lengths that a part is fitted beside, those asked for most first. */
 const MOST_BESIDE = 24;
 
-/** The spliced demands of a cut list, alike ones together, with the ways to cut them into parts. */
+/** The spliced demands of a cut list, alike ones together, with the ways to cut them into as many parts as listed. */
 export function askSplices(
   problem: StickProblem,
   lists: readonly CutList[],
@@ -28,22 +28,25 @@ export function askSplices(
     const beside = commonest(list);
     const parts = partsOf(list);
     const byLength = new Map<
-      number,
+      string,
       AskedSplice & { demands: number[]; ways: (readonly number[])[] }
     >();
     for (const at of list.spliced) {
       const demand = problem.demands[at];
       if (demand === undefined || !isServed(demand.id)) continue;
       const { length } = demand;
-      const known = byLength.get(length);
+      const asListed = parts.get(at) ?? [];
+      // As many parts as the quick plan has: the fewest, or more where stock ran out.
+      const count = asListed.length;
+      const alike = `${length} ${count}`;
+      const known = byLength.get(alike);
       const one = known ?? {
         profile,
         demands: [],
-        ways: [...spliceWays(problem, splice, length, usable, beside)],
+        ways: [...spliceWays(problem, splice, length, usable, beside, count)],
       };
-      byLength.set(length, one);
+      byLength.set(alike, one);
       one.demands.push(at);
-      const asListed = parts.get(at) ?? [];
       const key = sortedKey(asListed);
       if (asListed.length > 1 && !one.ways.some((way) => sortedKey(way) === key)) {
         one.ways.push(asListed);
@@ -59,19 +62,22 @@ export function relaxSplices(
   splices: readonly AskedSplice[],
   instance: Instance,
 ): readonly (readonly RelaxedSplice[])[] {
-  return instance.profiles.map((own, profile) => {
-    const rule = spliceRuleOf(problem, own);
+  return instance.profiles.map((named, profile) => {
+    const rule = spliceRuleOf(problem, named);
     const longest = entryAt(instance.slotsOf, profile).reduce(
       (most, slot) => Math.max(most, entryAt(instance.slots, slot).capacity - problem.kerf),
       0,
     );
-    return splices
-      .filter((one) => one.profile === profile)
-      .map(({ demands }) => {
-        const length = entryAt(problem.demands, entryAt(demands, 0)).length;
-        const units = rule === undefined ? 0 : leastUnits(problem, rule, length, longest);
-        return { length, units, count: demands.length };
-      });
+    const counts = new Map<number, number>();
+    for (const { profile: own, demands } of splices) {
+      if (own !== profile) continue;
+      const { length } = entryAt(problem.demands, entryAt(demands, 0));
+      counts.set(length, (counts.get(length) ?? 0) + demands.length);
+    }
+    return [...counts].map(([length, count]) => {
+      const units = rule === undefined ? 0 : leastUnits(problem, rule, length, longest);
+      return { length, units, count };
+    });
   });
 }
 

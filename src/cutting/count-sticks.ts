@@ -55,7 +55,7 @@ export function countSticks(order: StickOrder): Outcome<StickCount> {
   const wrong = validateProblem(problem);
   if (wrong.length > 0) throw new RangeError(`A stick problem is unsound: ${wrong[0]?.message}`);
   if (problem.demands.length === 0) {
-    const plan = { sticks: [], unserved: [], costCents: 0, creditCents: 0 };
+    const plan = { sticks: [], unserved: [], costCents: 0, creditCents: 0, laborCents: 0 };
     return ok({ sticks: 0, fewest: 0, problem, plan });
   }
   const fewest = volumeBound(problem, { whole: problem.demands, spliced: [] }).costCents;

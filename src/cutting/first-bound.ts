@@ -1,8 +1,9 @@
 import { entryAt } from './entry-at.ts';
 import { askSplices, relaxSplices } from './ask-splices.ts';
 import { certify } from './column-generation/certify.ts';
-import { rowOfRelaxed, type Instance } from './column-generation/instance.ts';
+import { laborIn, rowOfRelaxed, type Instance } from './column-generation/instance.ts';
 import { makeInstance } from './column-generation/make-instance.ts';
+import { hasLabor } from './problem/strip-labor.ts';
 import { profilesOf } from './problem/profiles.ts';
 import type { StickBound, StickProblem } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
@@ -10,7 +11,7 @@ import { volumeBound } from './bound/volume-bound.ts';
 
 /**
  * A bound at once, before any program is solved: by volume where one profile is cut from plain
- * sticks and boards; else from prices in proportion to length, at the cheapest rate of each blank.
+ * sticks and boards that cost no labor; else from prices in proportion to length, at the cheapest rate of each blank.
  *
  * @param unserved ids of the demands that the plan leaves over
  */
@@ -24,7 +25,8 @@ export function firstBound(
   const credited = profiles.some(({ offcutCredit }) => offcutCredit !== undefined);
   const ripped = problem.supplies.some(({ rips }) => rips !== undefined);
   const spliced = lists.some((list) => list.spliced.size > 0);
-  if (profiles.length === 1 && only !== undefined && !credited && !ripped && !spliced) {
+  const isPlain = !credited && !ripped && !spliced && !hasLabor(profiles);
+  if (profiles.length === 1 && only !== undefined && isPlain) {
     const whole = problem.demands.filter(({ id }) => !unserved.has(id));
     const bound = volumeBound(problem, { whole, spliced: [] });
     return { ...bound, duals: bound.duals.map((dual) => ({ ...dual, profile: only.id })) };
@@ -57,8 +59,10 @@ export function servedInstance(
 function ratesByLength(instance: Instance): Float64Array {
   const rateOf = instance.profiles.map((_, profile) => {
     const rates = entryAt(instance.slotsOf, profile).map((at) => {
-      const { capacity, priceCents, supply } = entryAt(instance.slots, at);
-      if (supply >= 0) return priceCents / capacity;
+      const slot = entryAt(instance.slots, at);
+      const { capacity, priceCents, supply } = slot;
+      const labor = laborIn(instance, profile, slot);
+      if (supply >= 0) return (priceCents + labor) / capacity;
       // A board's price shared among its strips alike; the scaling sets right what that misses.
       const shares = instance.supplies.flatMap(({ supply: own, rips }) =>
         rips.flatMap(({ strips }) =>
@@ -67,7 +71,7 @@ function ratesByLength(instance: Instance): Float64Array {
             : [],
         ),
       );
-      return Math.min(...shares) / capacity;
+      return (Math.min(...shares) + labor) / capacity;
     });
     const paid = rates.filter((rate) => rate > 0 && Number.isFinite(rate));
     return paid.length === 0 ? 0 : Math.min(...paid);

@@ -9,6 +9,7 @@ import type { Instance } from './column-generation/instance.ts';
 import { makeInstance } from './column-generation/make-instance.ts';
 import { boundAlone, searchLeast, type SearchHooks } from './column-generation/search.ts';
 import { wholeSticks } from './column-generation/whole-sticks.ts';
+import { hasLabor } from './problem/strip-labor.ts';
 import { profilesOf } from './problem/profiles.ts';
 import type { PlanSticksOptions, StickProblem, UnservedReason } from './problem/problem.ts';
 import type { Block } from './quick/cut-list.ts';
@@ -173,6 +174,7 @@ function hooksOf(
 /** A cheaper plan is cheaper by this at least, in cents. */
 function leastGain(instance: Instance): number {
   if (instance.profiles.some(({ offcutCredit }) => offcutCredit !== undefined)) return 1;
+  if (hasLabor(instance.profiles)) return 1;
   const common = instance.supplies.reduce(
     (divisor, { supply }) => gcd(divisor, supply.priceCents),
     0,

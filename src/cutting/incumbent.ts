@@ -4,14 +4,23 @@ import type {
   PlanSticksOptions,
   StickAnswer,
   StickBound,
+  StickPlan,
   StickProblem,
   UnservedReason,
 } from './problem/problem.ts';
 import type { CutList } from './quick/cut-list.ts';
 import { serveMore } from './serve-more.ts';
+import { exactLaborCents } from './problem/strip-labor.ts';
+import { longerOffcut } from './tidy/longer-offcut.ts';
 import { EPSILON_CENTS } from './tolerances.ts';
 import type { WholeStick } from './whole-stick.ts';
-import { costOf, creditOf, offcutOf, writePlan } from './write-plan.ts';
+import { costOf, creditOf, laborOf, offcutOf, writePlan } from './write-plan.ts';
+
+/**
+ * [D] Whoever prices a plan rounds each profile's labor and its overhead to the cent: two plans of n
+ * profiles differ by less than 2 n cents in that, and by their overhead's share of it.
+ */
+const NEAR_CENTS_A_PROFILE = 3;
 
 /** Sticks, and what they leave over. */
 export interface Offer {
@@ -38,6 +47,8 @@ export class Incumbent {
   private shown:
     { readonly offer: Offer; readonly rank: Rank; readonly served: string } | undefined;
   private bound: StickBound | undefined;
+  /** What was shown and serves the same, so nearly as cheap that rounding decides; cheapest not first. */
+  private near: { readonly offer: Offer; readonly exactCents: number }[] = [];
 
   constructor(problem: StickProblem, options: PlanSticksOptions) {
     this.problem = problem;
@@ -45,21 +56,52 @@ export class Incumbent {
   }
 
   /**
-   * Takes a plan that is better than what there was: it serves more, then it is cheaper, has fewer
-   * sticks, fewer lay-outs, a longer offcut.
+   * Takes a plan that is better than what there was: it serves more, then it is cheaper, labor and
+   * all, has fewer sticks, fewer lay-outs, a longer offcut.
    *
    * @returns whether it is
    */
   offer(offered: Offer, phase: string): boolean {
-    const offer = serveMore(this.problem, offered);
-    const rank = rankOf(this.problem, offer);
-    if (this.shown !== undefined && !isBetter(rank, this.shown.rank)) return false;
-    const served = servedKey(offer);
-    if (served !== this.shown?.served) this.bound = undefined;
-    this.shown = { offer, rank, served };
-    this.bound ??= firstBound(this.problem, offer.lists, offer.unserved);
+    const served = serveMore(this.problem, offered);
+    const isGain = (rank: Rank): boolean =>
+      this.shown === undefined || isBetter(rank, this.shown.rank);
+    if (!isGain(rankOf(this.problem, served))) return false;
+    // At once, not at the end: a stick that comes out empty is gone whatever the budget.
+    const tidied = { ...served, sticks: longerOffcut(this.problem, served.sticks) };
+    const [plain, tidy] = [served, tidied].map((one) => rankOf(this.problem, one)) as [Rank, Rank];
+    this.show(...(isBetter(tidy, plain) ? ([tidied, tidy] as const) : ([served, plain] as const)));
     this.tell(phase);
     return true;
+  }
+
+  /**
+   * Takes a plan of the same sticks that is cut in fewer ways. What it costs stays the same to the
+   * cent for every profile, so that a larger budget's plan is never dearer than this.
+   */
+  offerRecut(sticks: readonly WholeStick[], phase: string): void {
+    const { best } = this;
+    const offer = { ...best, sticks };
+    const rank = rankOf(this.problem, offer);
+    if (this.shown === undefined || !isBetter(rank, this.shown.rank)) return;
+    if (moneyKey(this.problem, sticks) !== moneyKey(this.problem, best.sticks)) return;
+    const exactCents = exactCentsOf(this.problem, sticks);
+    this.near = this.near.map((one) => (one.offer === best ? { offer, exactCents } : one));
+    this.shown = { ...this.shown, offer, rank };
+    this.tell(phase);
+  }
+
+  private show(offer: Offer, rank: Rank): void {
+    const served = servedKey(offer);
+    if (served !== this.shown?.served) {
+      this.bound = undefined;
+      this.near = [];
+    }
+    this.shown = { offer, rank, served };
+    this.near.push({ offer, exactCents: exactCentsOf(this.problem, offer.sticks) });
+    const least = Math.min(...this.near.map(({ exactCents }) => exactCents));
+    const most = least + NEAR_CENTS_A_PROFILE * profilesOf(this.problem).length;
+    this.near = this.near.filter(({ exactCents }) => exactCents <= most);
+    this.bound ??= firstBound(this.problem, offer.lists, offer.unserved);
   }
 
   /** Takes a bound for the demands that are served now. */
@@ -114,8 +156,15 @@ export class Incumbent {
     const { sticks, unserved } = this.best;
     const plan = writePlan(this.problem, sticks, unserved);
     const bound = this.bound ?? { costCents: 0, duals: [], credits: [] };
-    const proven = plan.costCents - plan.creditCents === bound.costCents;
+    const proven = plan.costCents + plan.laborCents - plan.creditCents === bound.costCents;
     return { plan, bound, status: proven ? 'proven' : cancelled ? 'unfinished' : 'gap' };
+  }
+
+  /** Plans beside the best one between which and it only rounding decides, see StickAnswer. */
+  nearPlans(): readonly StickPlan[] {
+    return this.near
+      .filter(({ offer }) => offer !== this.best)
+      .map(({ offer }) => writePlan(this.problem, offer.sticks, offer.unserved));
   }
 
   private tell(phase: string): void {
@@ -142,12 +191,38 @@ function rankOf(problem: StickProblem, { sticks, unserved }: Offer): Rank {
   return {
     unservedCount: unserved.size,
     unservedLength,
-    netCents: costOf(sticks, profiles) - creditOf(problem, sticks, profiles),
+    netCents:
+      costOf(sticks, profiles) +
+      laborOf(sticks, profiles) -
+      creditOf(problem, sticks, profiles),
     sticks: sticks.length,
     layouts: () => countLayouts(sticks),
     longestOffcut: () =>
       sticks.reduce((most, stick) => Math.max(most, offcutOf(problem, stick)), 0),
   };
+}
+
+/** Cents before the labor of strips is rounded. */
+function exactCentsOf(problem: StickProblem, sticks: readonly WholeStick[]): number {
+  const profiles = profilesOf(problem);
+  const labors = new Map(profiles.map(({ id, labor }) => [id, labor]));
+  const labor = sticks.reduce(
+    (sum, { profile, supply }) => sum + exactLaborCents(labors.get(profile), supply.length),
+    0,
+  );
+  return costOf(sticks, profiles) - creditOf(problem, sticks, profiles) + labor;
+}
+
+/** What each profile has of each supply, and what its offcuts are worth. */
+function moneyKey(problem: StickProblem, sticks: readonly WholeStick[]): string {
+  const profiles = profilesOf(problem);
+  const own = (id: string): readonly WholeStick[] => sticks.filter(({ profile }) => profile === id);
+  return profiles
+    .map(({ id }) => {
+      const supplies = own(id).map(({ supply, rip }) => JSON.stringify([supply.id, rip]));
+      return `${supplies.sort().join()} ${creditOf(problem, own(id), profiles)}`;
+    })
+    .join(';');
 }
 
 function countLayouts(sticks: readonly WholeStick[]): number {

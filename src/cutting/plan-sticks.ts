@@ -7,7 +7,6 @@ import { improve } from './improve.ts';
 import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
 import { fewerLayouts } from './tidy/fewer-layouts.ts';
-import { longerOffcut } from './tidy/longer-offcut.ts';
 import { validateProblem } from './problem/validate-problem.ts';
 
 /**
@@ -21,8 +20,11 @@ import { validateProblem } from './problem/validate-problem.ts';
  * whole-number programs. The same problem, seed and count of steps give the same plan.
  *
  * @param problem whole numbers throughout, see StickProblem
+ * The quick plans are always made whole: neither budget nor cancel cuts them short. From there on
+ * what is shown never gets dearer, so more time or more steps never cost more.
+ *
  * @param options cancel, progress, budget and seed; a cancelled call still answers, with the best
- *   plan so far and at least the first quick one
+ *   plan so far and at least the quick one
  * @returns the plan, its bound and its status; or every fault of the problem at once
  * @throws RangeError where a budget in milliseconds comes without a clock
  */
@@ -32,26 +34,26 @@ export async function planSticks(
 ): Promise<Outcome<StickAnswer>> {
   const faults = validateProblem(problem);
   if (faults.length > 0) return { ok: false, faults };
-  const budget = stepBudget(options);
   const incumbent = new Incumbent(problem, options);
   let last: object | undefined;
   for (const quick of quickSticks(problem, options.seed ?? 1)) {
     if (quick !== last) incumbent.offer(quick, 'quick plans');
     last = quick;
-    if (incumbent.isProven() || budget.isSpent()) break;
+    if (incumbent.isProven()) break;
     await options.pause?.();
-    if (options.signal?.aborted === true) break;
   }
+  const budget = stepBudget(options);
   if (options.loadSolver !== undefined && !incumbent.isProven() && !budget.isOver()) {
     const highs = await options.loadSolver();
     await improve(problem, incumbent, highs, { ...options, stepBudget: budget });
   }
-  const { sticks, ...rest } = incumbent.best;
-  const longer = longerOffcut(problem, sticks);
-  incumbent.offer({ ...rest, sticks: longer }, 'tidying');
-  incumbent.offer({ ...rest, sticks: fewerLayouts(problem, incumbent.best.sticks) }, 'tidying');
-  const answer = incumbent.answer(options.signal?.aborted === true);
-  const wrong = checkPlan(problem, answer.plan);
+  incumbent.offerRecut(fewerLayouts(problem, incumbent.best.sticks), 'tidying');
+  const near = incumbent.nearPlans();
+  const answer = {
+    ...incumbent.answer(options.signal?.aborted === true),
+    ...(near.length === 0 ? {} : { near }),
+  };
+  const wrong = [answer.plan, ...near].flatMap((plan) => checkPlan(problem, plan));
   if (wrong.length > 0) {
     throw new RangeError(`The planner made a wrong plan: ${wrong.slice(0, 3).join(' ')}`);
   }

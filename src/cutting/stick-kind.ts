@@ -1,4 +1,5 @@
-import type { StickProblem, StickSupply } from './problem/problem.ts';
+import type { StickProblem, StickSupply, StripLabor } from './problem/problem.ts';
+import { laborCents } from './problem/strip-labor.ts';
 import { capacityOf, countOf } from './problem/supplies.ts';
 
 /** A supply that can be had, measured so that pieces with their kerfs simply add up. */
@@ -10,21 +11,24 @@ export interface StickKind {
    */
   readonly capacity: number;
   readonly priceCents: number;
+  /** What each strip of it costs in labor. */
+  readonly laborCents: number;
   readonly strips: number;
   /** Sticks or boards that can be had; Infinity where any number may be bought. */
   readonly count: number;
 }
 
 /**
- * The kinds that can be had at all, shortest first. Their order depends on what they are, never on
+ * The kinds that can be had at all, with the labor of one profile's strips,, shortest first. Their order depends on what they are, never on
  * their place in the problem, so that a reordered stock list gives the same plan.
  */
-export function stickKinds(problem: StickProblem): readonly StickKind[] {
+export function stickKinds(problem: StickProblem, labor?: StripLabor): readonly StickKind[] {
   return problem.supplies
     .map((supply) => ({
       supply,
       capacity: capacityOf(problem, supply),
       priceCents: supply.priceCents,
+      laborCents: laborCents(labor, supply.length),
       strips: supply.strips,
       count: countOf(supply),
     }))
@@ -40,7 +44,7 @@ export function stickKinds(problem: StickProblem): readonly StickKind[] {
 
 /** What a unit of length costs where the whole stick or board is put to use. */
 export function centsPerUnit(kind: StickKind): number {
-  return kind.priceCents / (kind.strips * kind.capacity);
+  return (kind.priceCents / kind.strips + kind.laborCents) / kind.capacity;
 }
 
 /** How many sticks the kind gives, strips of boards counted one by one. */

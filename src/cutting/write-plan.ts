@@ -8,6 +8,7 @@ import type {
   StickProfile,
   StickSupply,
 } from './problem/problem.ts';
+import { laborCents } from './problem/strip-labor.ts';
 import { stripsOf, usableLength } from './problem/supplies.ts';
 import { weightOf, type WholeStick } from './whole-stick.ts';
 
@@ -43,6 +44,7 @@ export function writePlan(
     unserved: left,
     costCents: costOf(sticks, profiles),
     creditCents: creditOf(problem, sticks, profiles),
+    laborCents: laborOf(sticks, profiles),
   };
 }
 
@@ -52,6 +54,15 @@ export function costOf(sticks: readonly WholeStick[], profiles: readonly StickPr
   for (const { supply, boards } of countBoards(sticks, profiles))
     cents += boards * supply.priceCents;
   return cents;
+}
+
+/** What the sticks cost in labor, each rounded to the cent, by their profiles. */
+export function laborOf(sticks: readonly WholeStick[], profiles: readonly StickProfile[]): number {
+  const labors = new Map(profiles.map(({ id, labor }) => [id, labor]));
+  return sticks.reduce(
+    (sum, { profile, supply }) => sum + laborCents(labors.get(profile), supply.length),
+    0,
+  );
 }
 
 export function creditOf(

@@ -171,7 +171,7 @@ function checkGroupMoney(plan: JobPlan, group: CuttingGroup): string[] {
   if (credit !== offcutCreditCents || answer.plan.creditCents !== credit) {
     wrong.push(`The offcut credit of ${name} does not add up.`);
   }
-  if (answer.bound.costCents > lumberCents - offcutCreditCents) {
+  if (answer.bound.costCents > lumberCents + answer.plan.laborCents - offcutCreditCents) {
     wrong.push(`${name} costs less than its bound.`);
   }
   const { boardFeetBought: bought, boardFeetUsed: used } = group;

@@ -25,6 +25,7 @@ export function groupToJson(plan: JobPlan, group: CuttingGroup) {
     })),
     cost: money(answer.plan.costCents),
     credit: money(answer.plan.creditCents),
+    labor: money(answer.plan.laborCents),
     bound: money(answer.bound.costCents),
     status: answer.status,
     layouts: group.layouts,

@@ -8,6 +8,7 @@ import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
 import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
+import { laborOfStrip } from './strip-labor.ts';
 import { countStrips, planRips, shareStock, type Blank, type SharedStock } from './share-stock.ts';
 import type { StockUnit } from './stock-units.ts';
 
@@ -91,11 +92,16 @@ export function stateProblem(
     profiles: group.map((one) => {
       const overlap = overlaps.get(one.profile);
       const grid = whole(shop.lengthPrecision);
+      const leastPart = roundUp(shop.leastPart, shop.lengthPrecision);
+      const labor = laborOfStrip(one.passes, shop, unitsPerInch);
       return {
         id: one.profile.name,
         blank: behind(blankIds, one.profile, `the blank of ${one.profile.name}`),
-        ...(overlap === undefined ? {} : { splice: { overlap: whole(overlap), grid } }),
+        ...(overlap === undefined
+          ? {}
+          : { splice: { overlap: whole(overlap), grid, leastPart: whole(leastPart) } }),
         ...creditOf(one.units, shop.offcutCredit, whole),
+        ...(labor === undefined ? {} : { labor }),
       };
     }),
     keepOffcutsOver: whole(shop.keepOffcutsOver),

@@ -9,6 +9,8 @@ export interface PreparedProfile {
   readonly profile: Profile;
   readonly pieces: readonly Piece[];
   readonly units: readonly StockUnit[];
+  /** Over the blade, of each blank; 0 for what is bought. */
+  readonly passes: number;
 }
 
 export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];

@@ -93,6 +93,8 @@ export interface Hours {
   readonly passes: number;
   readonly smoothing: number;
   readonly crosscuts: number;
+  /** Fitting and gluing the joints of spliced pieces. */
+  readonly joints: number;
 }
 
 export interface Money {
@@ -120,6 +122,8 @@ export interface Tally {
   readonly offcutAllowancePercent: number;
   /** Passes over the blade: those of one blank times the blanks. */
   readonly passes: number;
+  /** Of its spliced pieces: their parts less one each. */
+  readonly joints: number;
   readonly hours: Hours;
   readonly pounds?: number;
 }
@@ -162,6 +166,9 @@ export interface Totals {
   /** Whole boards and sticks, bought or from the rack; undefined where they aren't known of all. */
   readonly boardFeetBought?: number;
   readonly passes: number;
+  readonly joints: number;
+  /** What the joints' hours cost, a part of the labor, without overhead. */
+  readonly jointCostCents: number;
   readonly hours: number;
   readonly costCents: number;
   readonly priceCents: number;
@@ -189,13 +196,13 @@ export function machineHoursOf(hours: Hours): number {
   return hours.setUp + hours.passes;
 }
 
-/** Smoothing and cutting to length. */
+/** Smoothing, cutting to length and joining. */
 export function benchHoursOf(hours: Hours): number {
-  return hours.smoothing + hours.crosscuts;
+  return hours.smoothing + hours.crosscuts + hours.joints;
 }
 
 export function hoursOf(hours: Hours): number {
-  return hours.setUp + hours.passes + hours.smoothing + hours.crosscuts;
+  return machineHoursOf(hours) + benchHoursOf(hours);
 }
 
 export function isCovePlan(planned: ProfilePlan): planned is CovePlan {

@@ -1,7 +1,7 @@
 /** One group of profiles from its problem to its sticks, boards and money. */
 import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions, StickAnswer } from '../cutting/problem/problem.ts';
+import type { PlanSticksOptions, StickAnswer, StickPlan } from '../cutting/problem/problem.ts';
 import {
   countLayouts,
   readBoards,
@@ -15,6 +15,7 @@ import { nameGroup, spareId, stateProblem, type UsedStock } from './group-proble
 import type { CuttingGroup } from './job-plan.ts';
 import { creditProfile, shareBoardFeet, shareLumber } from './money.ts';
 import type { ProfileCut } from './plan-profile.ts';
+import { spoiledFitCautions } from './spoiled-fits.ts';
 import type { Shop } from './shop.ts';
 
 export interface GroupPlanning {
@@ -25,13 +26,18 @@ export interface GroupPlanning {
   readonly cautions: readonly Caution[];
 }
 
-/** @param plan the stick planner, here or in a worker */
+/**
+ * @param plan the stick planner, here or in a worker
+ * @param costOf what a group's cuts come to in the job, in cents; of plans between which only rounding
+ *   decides, the one is taken that costs least there. Absent: the planner's own
+ */
 export async function planGroup(
   prepared: PreparedGroup,
   used: UsedStock,
   shop: Shop,
   plan: typeof planSticks,
   options: PlanSticksOptions,
+  costOf?: (cuts: readonly ProfileCut[]) => number,
 ): Promise<GroupPlanning> {
   const { where } = prepared[0].profile;
   const stating = stateProblem(prepared, used, shop);
@@ -46,7 +52,25 @@ export async function planGroup(
   if (answer.plan.unserved.length > 0) {
     return { faults: unservedFaults(prepared, answer), cautions };
   }
-  return { ...readGroup(prepared, { ...stated, answer, used }), faults: [], cautions };
+  const read = (one: StickPlan): ReturnType<typeof readGroup> =>
+    readGroup(prepared, { ...stated, answer: withPlan(answer, one), used });
+  let best = read(answer.plan);
+  for (const one of costOf === undefined ? [] : (answer.near ?? [])) {
+    const other = read(one);
+    if ((costOf?.(other.cuts) ?? 0) < (costOf?.(best.cuts) ?? 0)) best = other;
+  }
+  const { lumberCents, offcutCreditCents } = best.group;
+  const net = lumberCents - offcutCreditCents;
+  const spoiled =
+    costOf === undefined ? [] : await spoiledFitCautions(prepared, used, shop, plan, options, net);
+  return { ...best, faults: [], cautions: [...cautions, ...spoiled] };
+}
+
+/** The answer with another of its plans; proven where that one comes to the bound too. */
+function withPlan({ bound, status, plan: own }: StickAnswer, plan: StickPlan): StickAnswer {
+  if (plan === own) return { plan, bound, status };
+  const isLeast = plan.costCents + plan.laborCents - plan.creditCents === bound.costCents;
+  return { plan, bound, status: isLeast ? 'proven' : status === 'proven' ? 'gap' : status };
 }
 
 function readGroup(

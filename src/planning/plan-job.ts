@@ -6,11 +6,13 @@ import { nameGroup, spareLength } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
 import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
+import { shortPartCautions } from './joints.ts';
 import type { Piece } from './piece.ts';
 import { listPieces } from './pieces/list-pieces.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfile, type ProfileCut } from './plan-profile.ts';
 import { planSetUp, type SetUp } from './plan-setup.ts';
+import { loneSpareCautions } from './trial-spares.ts';
 import { shareTime } from './share-time.ts';
 import { findStock } from './stock-units.ts';
 import { shortRestCautions } from './short-rests.ts';
@@ -23,7 +25,7 @@ export interface JobPlanning {
   readonly cautions: readonly Caution[];
 }
 
-/** A budget in milliseconds is for the whole job; one in steps for each group. */
+/** A budget in milliseconds is for the whole job; one in steps for each group. Both begin after the quick plans. */
 export interface PlanJobOptions extends PlanSticksOptions {
   /** Called with (done, total, next profile) before each group and once at the end. */
   readonly onGroup?: (done: number, of: number, group: string) => void;
@@ -45,14 +47,24 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   const prepared = prepareProfiles(job, listed.pieces);
   const faults = [...listed.faults, ...checkMatches(listed.pieces), ...prepared.faults];
   const cautions = [...listed.cautions, ...spareCautions(job), ...prepared.cautions];
+  const costOf = (cuts: readonly ProfileCut[]): number =>
+    cuts.reduce((sum, cut) => {
+      const { money } = planProfile(cut, prepared.setUps.get(cut.profile), job.shop);
+      return sum + money.costCents;
+    }, 0);
   const planned = await planGroups(
     groupProfiles(prepared.profiles, job.shop.kerf),
     job,
-    faults.length > 0,
+    faults.length > 0 ? undefined : costOf,
     options,
   );
   faults.push(...planned.faults);
-  cautions.push(...planned.cautions, ...shortRestCautions(planned.cuts, job.shop));
+  cautions.push(
+    ...planned.cautions,
+    ...shortRestCautions(planned.cuts, job.shop),
+    ...shortPartCautions(planned.cuts, job.shop),
+    ...loneSpareCautions(planned.cuts, planned.groups, job.shop),
+  );
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);
   const found = { faults: faults.map(reword), cautions: cautions.map(reword) };
   if (faults.length > 0) return found;
@@ -101,16 +113,24 @@ function prepareProfiles(
     const stock = findStock(profile, job);
     faults.push(...stock.faults);
     cautions.push(...stock.cautions);
-    if (stock.units.length > 0) profiles.push({ profile, pieces: live, units: stock.units });
+    const passes = setUps.get(profile)?.passHeights.length ?? 0;
+    if (stock.units.length > 0)
+      profiles.push({ profile, pieces: live, units: stock.units, passes });
   }
   return { profiles, setUps, faults, cautions };
 }
 
-/** @param isLost There are faults already: the groups are planned only to find the others. */
+/**
+ * Each group's quick plan is made whole, whatever the budget; what it may take beyond that only makes
+ * it cheaper. So a canceled job still has all its plans, a little later.
+ *
+ * @param costOf What cuts come to; absent where there are faults already and the groups are planned only
+ *   to find the others.
+ */
 async function planGroups(
   prepared: readonly PreparedGroup[],
   job: Job,
-  isLost: boolean,
+  costOf: ((cuts: readonly ProfileCut[]) => number) | undefined,
   { onGroup, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
 ): Promise<{
   groups: CuttingGroup[];
@@ -125,12 +145,16 @@ async function planGroups(
   const used = new Map<StockItem, number>();
   const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.pieces.length, 0));
   const milliseconds = seconds === undefined ? undefined : seconds * 1000;
-  const budgetOf = shareTime(milliseconds, pieces, options);
+  const shares = shareTime(milliseconds, pieces, options);
   for (const [place, group] of prepared.entries()) {
     onGroup?.(place, prepared.length, nameGroup(group));
-    const isQuick = isLost || faults.length > 0;
-    const budget = isQuick ? { budget: { steps: 1 } } : budgetOf(place);
-    const planned = await planGroup(group, used, job.shop, plan, { ...options, ...budget });
+    const isQuick =
+      costOf === undefined || faults.length > 0 || isNeededLater(group, prepared.slice(place + 1));
+    const share = shares.begin(place);
+    const budget = isQuick ? { budget: { steps: 0 } } : share.budget;
+    const planning = { ...options, ...budget };
+    const planned = await planGroup(group, used, job.shop, plan, planning, costOf);
+    share.end();
     faults.push(...planned.faults);
     cautions.push(...planned.cautions);
     if (planned.group === undefined) continue;
@@ -142,6 +166,18 @@ async function planGroups(
   }
   onGroup?.(prepared.length, prepared.length, '');
   return { groups, cuts, faults, cautions };
+}
+
+/**
+ * Whether a later group is cut from a row that runs out: then this one keeps to its quick plan, so
+ * that what is left to the later one doesn't hang on the budget. That is rare: what shares such a row
+ * is one group, but for a row without Class that costs two profiles two prices.
+ */
+function isNeededLater(group: PreparedGroup, later: readonly PreparedGroup[]): boolean {
+  const items = new Set(group.flatMap(({ units }) => units.map(({ item }) => item)));
+  return later.some((other) =>
+    other.some(({ units }) => units.some(({ item }) => item.buyMost !== null && items.has(item))),
+  );
 }
 
 /** A set-up spare shorter than the shop's least blank is planned as long as that. */

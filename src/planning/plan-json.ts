@@ -30,6 +30,8 @@ export function planToJson(plan: JobPlan) {
       boardFeetWithAllowance: totals.boardFeetWithAllowance,
       boardFeetBought: totals.boardFeetBought ?? null,
       passes: totals.passes,
+      joints: totals.joints,
+      jointCost: money(totals.jointCostCents),
       hours: totals.hours,
       cost: money(totals.costCents),
       price: money(totals.priceCents),
@@ -83,6 +85,7 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
     boardFeetBought: tally.boardFeetBought ?? null,
     passes: tally.passes,
+    joints: tally.joints,
     hours: {
       ...tally.hours,
       machine: machineHoursOf(tally.hours),

@@ -120,6 +120,8 @@ export const SETTINGS = {
     most: 60,
     note: 'Of a scarf, from square',
   },
+  // Common practice [C]: a shorter part looks like a patch.
+  leastPart: length('least part', '24', 'No part of a spliced piece is shorter', false),
   keepOffcutsOver: length('keep offcuts over', '24', 'Shorter offcuts are waste'),
   offcutCredit: percent(
     'offcut credit %',
@@ -177,6 +179,8 @@ export const SETTINGS = {
   setUpMinutes: number('set-up minutes', '40', 'min', 'Rails, tilt and a trial cut, each cove'),
   smoothingMinutes: number('smoothing minutes per square foot', '7', 'min', 'Scraping and sanding'),
   crosscutSeconds: number('crosscut seconds', '45', 's', 'Each cut to length'),
+  // Common practice [C]: two scarfs fitted, glued and sanded flush.
+  jointMinutes: number('joint minutes', '10', 'min', 'Fitting and gluing each joint of a splice'),
   hourlyRate: number('hourly rate', '0', 'an hour', 'Shop labor'),
   overhead: percent('overhead %', '0', 'On lumber and labor', 1000),
   margin: percent('margin %', '0', 'Share of the price', 99),

@@ -61,6 +61,8 @@ export function sumUp(
     boardFeetWithAllowance: sum(({ tally }) => tally.boardFeetWithAllowance ?? 0),
     ...(Number.isNaN(bought) ? {} : { boardFeetBought: bought }),
     passes: sum(({ tally }) => tally.passes),
+    joints: sum(({ tally }) => tally.joints),
+    jointCostCents: sum(({ tally }) => cents(tally.hours.joints * job.shop.hourlyRate * 100)),
     hours: sum(({ tally }) => hoursOf(tally.hours)),
     costCents: sum(({ money }) => money.costCents),
     priceCents,

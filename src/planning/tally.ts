@@ -6,6 +6,7 @@ import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { Profile } from './job.ts';
 import type { CutStick, Hours, Tally } from './job-plan.ts';
+import { countJoints } from './joints.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
 import type { Shop } from './shop.ts';
@@ -24,6 +25,7 @@ export function tallyProfile(
   const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
   const allowance = profile.offcutAllowancePercent ?? shop.offcutAllowance;
   const net = netBoardFeet(profile, Number(lengthNet));
+  const joints = countJoints(sticks);
   const passCount = setUp?.passHeights.length ?? 0;
   return {
     pieces: pieces.length,
@@ -36,7 +38,8 @@ export function tallyProfile(
     ...(boardFeetBought === undefined ? {} : { boardFeetBought }),
     offcutAllowancePercent: allowance,
     passes: passCount * sticks.length,
-    hours: countHours(Number(lengthNet), sticks, setUp, shop),
+    joints,
+    hours: { ...countHours(Number(lengthNet), sticks, setUp, shop), joints: jointHours(joints, shop) },
     ...weightOf(profile, Number(lengthNet)),
   };
 }
@@ -73,8 +76,14 @@ function weightOf(profile: Profile, lengthInches: number): { pounds?: number } {
   return weight.ok ? { pounds: weight.value.pounds } : {};
 }
 
+/** Each joint takes the shop's minutes, whatever is joined. */
+export function jointHours(joints: number, shop: Pick<Shop, 'jointMinutes'>): number {
+  return (joints * shop.jointMinutes) / 60;
+}
+
 /**
- * Hours = set-ups + passes · (length / feed + handling) + smoothing · surface + crosscuts. A cove is
+ * Hours = set-ups + passes · (length / feed + handling) + smoothing · surface + crosscuts, to which
+ * come the joints, see `jointHours`. What a stick adds by itself is also `laborOfStrip`'s. A cove is
  * cut on whole blanks; a stick of n pieces takes n + 1 crosscuts, the first trims its end.
  */
 function countHours(
@@ -82,7 +91,7 @@ function countHours(
   sticks: readonly CutStick[],
   setUp: SetUp | undefined,
   shop: Shop,
-): Hours {
+): Omit<Hours, 'joints'> {
   const crosscuts = sticks.reduce((sum, stick) => sum + stick.pieces.length + 1, 0);
   const crosscutHours = (crosscuts * shop.crosscutSeconds) / 3600;
   if (setUp === undefined || sticks.length === 0) {

@@ -73,7 +73,7 @@ browserSuite('The planner in a worker', ({ alone }) => {
       await openJob(page, LONG);
       await page.getByRole('textbox', { name: SECONDS }).fill('3600');
       await page.getByRole('button', { name: 'Plan the job' }).click();
-      await page.getByText(/^Lumber so far \$[\d,.]+; /).waitFor();
+      await page.getByText(/^Lumber and its labor so far \$[\d,.]+; /).waitFor();
       await page.getByRole('button', { name: 'Stop' }).click();
       await page.getByRole('heading', { name: 'What it comes to' }).waitFor();
       await page.getByRole('button', { name: 'Plan again' }).waitFor();

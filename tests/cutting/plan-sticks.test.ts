@@ -1,7 +1,12 @@
 import { describe, expect, test } from '@jest/globals';
 import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import { planSticks } from '../../src/cutting/plan-sticks.ts';
-import type { StickProblem, StickProgress } from '../../src/cutting/problem/problem.ts';
+import type {
+  PlanSticksOptions,
+  StickProblem,
+  StickProgress,
+} from '../../src/cutting/problem/problem.ts';
+import { loadSolver } from './solver.ts';
 import { answerOf, piece, pieces, problemOf, seededNumbers, stick } from './problem-maker.ts';
 
 function manyPieces(count: number, seed: number): StickProblem {
@@ -141,7 +146,7 @@ describe('a plan', () => {
 
   test('of nothing costs nothing', async () => {
     const { plan, bound, status } = await answerOf(problemOf([], []));
-    expect(plan).toEqual({ sticks: [], unserved: [], costCents: 0, creditCents: 0 });
+    expect(plan).toEqual({ sticks: [], unserved: [], costCents: 0, creditCents: 0, laborCents: 0 });
     expect([bound.costCents, status]).toEqual([0, 'proven']);
   });
 });
@@ -206,7 +211,7 @@ describe('the planner', () => {
     expect(await planSticks(problem)).toEqual(await planSticks(problem));
   });
 
-  test('told to stop at once still gives the first plan', async () => {
+  test('told to stop at once still gives the whole quick plan', async () => {
     const problem = manyPieces(300, 6);
     const progress: StickProgress[] = [];
     const { plan, status } = await answerOf(problem, {
@@ -215,7 +220,9 @@ describe('the planner', () => {
     });
     expect(status).toBe('unfinished');
     expect(checkPlan(problem, plan)).toEqual([]);
-    expect(progress.map(({ costCents }) => costCents)).toEqual([plan.costCents]);
+    expect(plan.costCents).toBe(progress.at(-1)!.costCents);
+    const quick = await answerOf(problem, { budget: { steps: 0 } });
+    expect(plan).toEqual(quick.plan);
   });
 
   test('told to stop on the way keeps the best so far', async () => {
@@ -228,11 +235,11 @@ describe('the planner', () => {
       onProgress: (one) => progress.push(one),
       pause: () => {
         steps += 1;
-        signal.aborted = steps === 5;
+        signal.aborted = steps >= 5;
         return Promise.resolve();
       },
     });
-    expect([steps, status]).toEqual([5, 'unfinished']);
+    expect(status).toBe('unfinished');
     expect(plan.costCents).toBe(progress.at(-1)!.costCents);
     expect(plan.costCents).toBeGreaterThanOrEqual((await answerOf(problem)).plan.costCents);
   });
@@ -251,19 +258,26 @@ describe('the planner', () => {
     });
   });
 
-  test('keeps to a budget of steps, or of milliseconds by the clock it is handed', async () => {
+  test('keeps to a budget of steps, or of milliseconds by the clock it is handed, from the quick plans on', async () => {
     const problem = manyPieces(300, 8);
-    let paused = 0;
-    const pause = (): Promise<void> => {
-      paused += 1;
-      return Promise.resolve();
+    const pausesWith = async (options: PlanSticksOptions): Promise<number> => {
+      let paused = 0;
+      const pause = (): Promise<void> => {
+        paused += 1;
+        return Promise.resolve();
+      };
+      await answerOf(problem, { ...options, loadSolver, pause });
+      return paused;
     };
-    expect((await answerOf(problem, { budget: { steps: 3 }, pause })).status).toBe('gap');
-    expect(paused).toBe(2);
+    const quick = await pausesWith({ budget: { steps: 0 } });
+    expect(quick).toBeGreaterThan(1);
+    expect(await pausesWith({ budget: { milliseconds: 0 }, now: () => 0 })).toBe(quick);
+    const few = await pausesWith({ budget: { steps: 3 } });
+    expect(few).toBeGreaterThan(quick);
+    expect(few).toBeLessThanOrEqual(quick + 3);
     let clock = 0;
-    paused = 0;
-    await answerOf(problem, { budget: { milliseconds: 50 }, now: () => (clock += 10), pause });
-    expect(paused).toBe(4);
+    const timed = await pausesWith({ budget: { milliseconds: 50 }, now: () => (clock += 10) });
+    expect(timed).toBeLessThanOrEqual(quick + 5);
   });
 
   test('asks for a clock where the budget is in milliseconds', async () => {

@@ -41,7 +41,7 @@ export async function answerOf(
   const outcome = await planSticks(problem, options);
   if (!outcome.ok) throw new Error(outcome.faults.map(({ message }) => message).join('\n'));
   const { plan, bound, status } = outcome.value;
-  const net = plan.costCents - plan.creditCents;
+  const net = plan.costCents + plan.laborCents - plan.creditCents;
   const wrong = [
     ...checkPlan(problem, plan),
     ...checkBound(problem, plan, bound),

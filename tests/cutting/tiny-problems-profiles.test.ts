@@ -30,7 +30,8 @@ async function compareAll(
     const optimum = costs[servedSet(problem, answer.plan)]!;
     expectAround(problem, answer, optimum);
     if (answer.status === 'proven') tally.proven += 1;
-    if (answer.plan.costCents - answer.plan.creditCents === optimum) tally.least += 1;
+    if (answer.plan.costCents + answer.plan.laborCents - answer.plan.creditCents === optimum)
+      tally.least += 1;
     if (answer.plan.creditCents > 0) tally.credited += 1;
     if (!isServable(problem, costs)) continue;
     tally.servable += 1;

@@ -91,7 +91,7 @@ async function compareAll(
     const optimum = leastWithSplices(problem, served, new Set(parts.keys()), most);
     expectAround(problem, answer, optimum);
     if (parts.size > 0) tally.spliced += 1;
-    if (plan.costCents - plan.creditCents === optimum) tally.least += 1;
+    if (plan.costCents + plan.laborCents - plan.creditCents === optimum) tally.least += 1;
     const isServed = unserved.size === 0;
     if (isServed) tally.served += 1;
     if (isServed || leastWithSplices(problem, problem.demands, new Set(['long']), 3) < Infinity) {

@@ -65,7 +65,7 @@ describe('A shop with a decimal comma', () => {
       stopping: false,
     };
     expect(sayProgress(progress, { currency: '€', decimalSign: ',' }).cost).toBe(
-      'Lumber so far €102,30; it can’t be less than €100,00 (a gap of 2,3 %).',
+      'Lumber and its labor so far €102,30; it can’t be less than €100,00 (a gap of 2,3 %).',
     );
   });
 });

@@ -70,7 +70,7 @@ describe('The progress of a planning', () => {
     expect(sayProgress(progress, money)).toEqual({
       share: 0.25,
       phase: 'Base (2 of 4): quick plans',
-      cost: 'Lumber so far $1,234.56; it can’t be less than $1,000.00 (a gap of 23.5 %).',
+      cost: 'Lumber and its labor so far $1,234.56; it can’t be less than $1,000.00 (a gap of 23.5 %).',
     });
   });
 

@@ -29,7 +29,7 @@ export function planByHand(sticks: readonly HandStick[]): {
     return Promise.resolve({
       ok: true,
       value: {
-        plan: { sticks: planned, unserved: [], costCents, creditCents },
+        plan: { sticks: planned, unserved: [], costCents, creditCents, laborCents: 0 },
         bound: { costCents: 0, duals: [], credits: [] },
         status: 'gap',
       },

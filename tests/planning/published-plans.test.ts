@@ -46,7 +46,11 @@ describe('published examples', () => {
   ])('a scarf at %s° on 3/4 stock overlaps by %d sixteenths', (angle, sixteenths) => {
     const job = jobOf({ shop: `Setting,Value\nsplice angle,${angle}` });
     const [base] = job.profiles;
-    const stating = stateProblem([{ profile: base!, pieces: [], units: [] }], new Map(), job.shop);
+    const stating = stateProblem(
+      [{ profile: base!, pieces: [], units: [], passes: 0 }],
+      new Map(),
+      job.shop,
+    );
     if ('fault' in stating) throw new Error(stating.fault.message);
     const { profiles, unitsPerInch } = stating.stated.problem;
     expect((profiles![0]!.splice!.overlap / unitsPerInch) * 16).toBe(sixteenths);

@@ -188,6 +188,7 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
         'Scrape',
         'First',
         'Crosscut',
+        'Join',
         'Keep',
       ].findIndex((start) => work.startsWith(start)),
     );

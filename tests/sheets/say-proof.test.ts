@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { sayMoney } from '../../src/sheets/words/say-money.ts';
+import { sayMoney } from '../../src/core/units/say-money.ts';
 import { sayCost, sayProof, sumProofs, type Proof } from '../../src/sheets/words/say-proof.ts';
 
 const say = (cents: number): string => sayMoney(cents, '$');
@@ -7,6 +7,7 @@ const proof = (status: Proof['status'], boundCents: number, creditCents = 0): Pr
   status,
   lumberCents: 11000,
   creditCents,
+  laborCents: 0,
   boundCents,
 });
 
@@ -54,6 +55,7 @@ describe('How good a cutting plan is', () => {
       status: 'gap',
       lumberCents: 22000,
       creditCents: 200,
+      laborCents: 0,
       boundCents: 21000,
     });
     expect(sumProofs([unfinished, gap, proven]).status).toBe('unfinished');

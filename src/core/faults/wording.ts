@@ -261,6 +261,12 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, shorter than the shop's least blank; ${f.limit} is planned, since a trial cut is a cove too.`,
   'job.spare-leaves-short': (f) =>
     `${f.argument}: with its set-up spare crosscut off, the rest of that stick is ${f.given}, shorter than the shop's least blank of ${f.limit}. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.`,
+  'job.part-below-least': (f) =>
+    `${f.argument}: ${f.detail('pieces')} of its spliced pieces can't be cut into the fewest parts with each at least ${f.limit}; the shortest part is ${f.given}. List longer stock, or set a smaller least part on Shop.`,
+  'job.spare-takes-stick': (f) =>
+    `${f.argument}: the ${f.given} trial-cut spare takes a stick of its own (${f.detail('cost')} of lumber). Trial cuts in scrap from the bin and set-up spare 0 on Shop would save it.`,
+  'job.trim-spoils-fit': (f) =>
+    `${f.argument}: ${f.detail('pieces')} ${f.detail('fits')} a stick of ${f.limit}, but not the ${f.given} that its end trims leave; longer sticks or splices serve instead.${f.detail('saving')} Where the sticks' ends are good, end trim ${f.detail('trim')} on Shop would do.`,
   'job.board-too-narrow': (f) =>
     `${f.argument}: boards of ${f.given} are too narrow for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
   'job.board-for-bought': (f) =>

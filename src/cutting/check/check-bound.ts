@@ -166,7 +166,7 @@ function checkCost(read: BoundRead, plan: StickPlan): readonly string[] {
   if (tried !== undefined && costCents < tried.pricesCents) {
     wrong.push(`The bound of ${costCents} cents is less than its duals prove.`);
   }
-  const net = plan.costCents - plan.creditCents;
+  const net = plan.costCents + plan.laborCents - plan.creditCents;
   if (costCents > net) wrong.push(`The bound is ${costCents} cents and the plan costs ${net}.`);
   return wrong;
 }
@@ -176,7 +176,8 @@ function proveCents({ index, served, grains }: BoundRead, total: bigint, isWhole
   const isCredited = [...index.profiles.values()].some(
     ({ offcutCredit }) => (offcutCredit?.mostCents ?? 0) > 0,
   );
-  const step = isCredited ? 1 : commonPrice(index, served, isWhole);
+  const isLabored = [...index.profiles.values()].some(({ labor }) => labor !== undefined);
+  const step = isCredited || isLabored ? 1 : commonPrice(index, served, isWhole);
   const inGrains = BigInt(step) * BigInt(grains);
   // Without credits nothing costs less than 0.
   if (total <= 0n && !isCredited) return 0;

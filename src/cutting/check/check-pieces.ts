@@ -1,5 +1,11 @@
-import { profileOf, type ProblemIndex } from './indexed-problem.ts';
-import type { PlannedPiece, PlannedStick, StickDemand, StickPlan } from '../problem/problem.ts';
+import { profileOf, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
+import type {
+  PlannedPiece,
+  PlannedStick,
+  SpliceRule,
+  StickDemand,
+  StickPlan,
+} from '../problem/problem.ts';
 
 /**
  * Checks that every demand is cut exactly once, whole or in parts, or listed as unserved, and that
@@ -80,6 +86,7 @@ function checkParts(
       );
     }
   }
+  wrong.push(...checkCount(index, demand, rule, pieces));
   const onGrid = demand.length % grid === 0 && overlap % grid === 0;
   if (onGrid && pieces.some(({ length }) => length % grid !== 0)) {
     wrong.push(`${name} has a part that is no multiple of ${grid}.`);
@@ -87,6 +94,37 @@ function checkParts(
   const sum = pieces.reduce((total, { length }) => total + length, 0);
   const needed = demand.length + (pieces.length - 1) * overlap;
   if (sum !== needed) wrong.push(`The parts of piece ${demand.id} sum to ${sum}, not ${needed}.`);
+  return wrong;
+}
+
+/**
+ * No more parts than the longest stick allows that never runs out, and none shorter than the rule
+ * has it; where even parts are shorter than that, none shorter than these.
+ */
+function checkCount(
+  index: ProblemIndex,
+  demand: StickDemand,
+  { overlap, grid = 1, leastPart = 0 }: SpliceRule,
+  pieces: readonly PlannedPiece[],
+): readonly string[] {
+  const blank = index.profiles.get(profileOf(index, demand))?.blank ?? '';
+  const wrong: string[] = [];
+  const most = index.problem.supplies
+    .filter((supply) => supply.buyMost === null && servesBlank(supply, blank))
+    .reduce((longest, supply) => Math.max(longest, roomOf(index, supply)), 0);
+  const part = Math.floor(most / grid) * grid;
+  const parts = pieces.length;
+  // One part fewer would do: so many of the longest, with their overlaps, reach the piece's length.
+  const reach = demand.length <= most ? 1 : Math.ceil((demand.length - overlap) / (part - overlap));
+  if (part > overlap && parts > Math.max(1, reach)) {
+    wrong.push(`Piece ${demand.id} is cut in ${parts} parts, and ${reach} would do.`);
+  }
+  const even = Math.floor((demand.length + (parts - 1) * overlap) / parts / grid) * grid;
+  const least = Math.min(leastPart, even);
+  const shortest = pieces.reduce((short, { length }) => Math.min(short, length), Infinity);
+  if (shortest < least) {
+    wrong.push(`A part of piece ${demand.id} is ${shortest}, shorter than ${least}.`);
+  }
   return wrong;
 }
 

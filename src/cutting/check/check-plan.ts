@@ -5,6 +5,7 @@ import {
   creditFor,
   creditRule,
   indexProblem,
+  laborFor,
   offcutOf,
   profileOf,
   roomOf,
@@ -135,7 +136,7 @@ function checkUnits({ profiles, supplies }: ProblemIndex, opened: Opened): reado
   return wrong;
 }
 
-/** Whole sticks and boards at their prices, and the credit of every stick's offcut. */
+/** Whole sticks and boards at their prices, the credit of every stick's offcut, the labor of each. */
 function checkMoney(index: ProblemIndex, plan: StickPlan, opened: Opened): readonly string[] {
   const { problem, profiles, supplies } = index;
   const cost = problem.supplies.reduce(
@@ -150,11 +151,19 @@ function checkMoney(index: ProblemIndex, plan: StickPlan, opened: Opened): reado
     const offcut = offcutOf(problem, roomOf(index, supply), lengths);
     return sum + creditFor(creditRule(index, own, supply, rip), offcut);
   }, 0);
+  const labor = plan.sticks.reduce((sum, { supplyId, profile }) => {
+    const supply = supplies.get(supplyId);
+    const own = profiles.get(profile);
+    return supply === undefined || own === undefined ? sum : sum + laborFor(own, supply);
+  }, 0);
   return [
     ...(cost === plan.costCents ? [] : [`The plan costs ${cost} cents, not ${plan.costCents}.`]),
     ...(credit === plan.creditCents
       ? []
       : [`The offcuts are worth ${credit} cents, not ${plan.creditCents}.`]),
+    ...(labor === plan.laborCents
+      ? []
+      : [`The sticks cost ${labor} cents of labor, not ${plan.laborCents}.`]),
   ];
 }
 

@@ -63,6 +63,12 @@ export function offcutOf(problem: StickProblem, room: number, lengths: readonly 
   return Math.max(0, room - sum - problem.kerf * lengths.length);
 }
 
+/** Cents of labor for a strip put to use, by the words of StripLabor. */
+export function laborFor({ labor }: StickProfile, { length }: StickSupply): number {
+  const { cents, centsPerUnit } = labor ?? { cents: 0, centsPerUnit: 0 };
+  return Math.floor(cents + centsPerUnit * length + 0.5);
+}
+
 /** How an offcut is credited: by its profile, and by what its strip costs. */
 export interface CreditRule {
   readonly centsPerUnit: number;

@@ -1,5 +1,5 @@
 import { bestFills, worthCutAtWill, type Fills, type ValuedBlock } from './knapsack.ts';
-import { creditRule, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
+import { creditRule, laborFor, roomOf, servesBlank, type ProblemIndex } from './indexed-problem.ts';
 import type { StickBound, StickProfile, StickSupply } from '../problem/problem.ts';
 import { restWorths } from './rest-of-strip.ts';
 import type { Served } from './served-blocks.ts';
@@ -50,7 +50,7 @@ export function supplyWorths(
 interface StripWorth {
   readonly blank: string;
   readonly isExact: boolean;
-  /** Grains that the most which can be cut from one strip of a supply is worth, by the rip it is of. */
+  /** Grains that the most which can be cut from one strip of a supply is worth less its labor, by the rip it is of. */
   readonly worthOf: (supply: StickSupply, rip: number) => number;
 }
 
@@ -74,6 +74,7 @@ function stripWorth(
   const worthOf = (supply: StickSupply, rip: number): number => {
     const capacity = roomOf(index, supply) + kerf;
     const rule = creditRule(index, profile, supply, rip);
+    // Rooms tell lengths apart: all sticks lose the same end trims.
     const key = `${capacity} ${rule.mostCents}`;
     const restOf = rests.get(rule.mostCents) ?? restWorths(rule, kerf, rate, grains, longest);
     rests.set(rule.mostCents, restOf);
@@ -82,7 +83,7 @@ function stripWorth(
       worth = Math.min(worth, worthCutAtWill([...blocks, ...parts], capacity));
     }
     known.set(key, worth);
-    return worth;
+    return Math.max(0, worth - laborFor(profile, supply) * grains);
   };
   return { blank, isExact: fills.isExact, worthOf };
 }

@@ -1,6 +1,6 @@
 import { entryAt } from '../entry-at.ts';
 import type { Proof } from './certify.ts';
-import type { Instance } from './instance.ts';
+import { mostLaborIn, type Instance } from './instance.ts';
 
 /** Boards of each supply and rip, the strips they give, and what they cost beyond what those are worth. */
 export interface BoardSet {
@@ -53,7 +53,13 @@ export function boardSets(
         (sum, one) => sum + one.count * Math.ceil(creditShare(one.slot) * proof.grain),
         0,
       );
-      return { supply: at, rip, strips, worth, sure: worth - credit, spare };
+      // Less labor is what strips are worth; what is cut from them may be worth that much more.
+      const gross = strips.reduce(
+        (sum, one) =>
+          sum + one.count * mostLaborIn(instance, entryAt(slots, one.slot)) * proof.grain,
+        worth,
+      );
+      return { supply: at, rip, strips, worth, gross, sure: worth - credit, spare };
     }),
   );
   // A board is opened for a piece at least.
@@ -93,7 +99,7 @@ export function boardSets(
     for (;;) {
       visit(
         place + 1,
-        worth + added * kind.worth,
+        worth + added * kind.gross,
         sure + added * kind.sure,
         spare + added * kind.spare,
       );

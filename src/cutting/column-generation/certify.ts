@@ -1,5 +1,6 @@
 import { entryAt } from '../entry-at.ts';
 import { gcd } from '../greatest-divisor.ts';
+import { hasLabor } from '../problem/strip-labor.ts';
 import type { StickBound, StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { EPSILON_SCALE_SHARE } from '../tolerances.ts';
@@ -179,6 +180,11 @@ function roundUp(total: number, step: number, canBeNegative: boolean): number {
   return total <= 0 && !canBeNegative ? 0 : Math.ceil(total / step) + 0;
 }
 
+/** Whether costs are multiples of no more than a cent. */
+function isOddCents(instance: Instance): boolean {
+  return isCredited(instance) || hasLabor(instance.profiles);
+}
+
 function isCredited({ profiles }: Instance): boolean {
   return profiles.some(({ offcutCredit }) => (offcutCredit?.mostCents ?? 0) > 0);
 }
@@ -186,7 +192,7 @@ function isCredited({ profiles }: Instance): boolean {
 /** The greatest whole number of cents that every cost is a multiple of. */
 function commonPrice(instance: Instance): number {
   const { profiles, items, slots, slotsOf, supplies } = instance;
-  if (isCredited(instance)) return 1;
+  if (isOddCents(instance)) return 1;
   const lightest = profiles.map((_, profile) =>
     entryAt(instance.relaxedUnits, profile) > 0
       ? 0

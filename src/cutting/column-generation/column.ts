@@ -1,6 +1,6 @@
 import { entryAt } from '../entry-at.ts';
 import { offcutCents } from '../problem/offcut-credit.ts';
-import { creditOf, rowOfRelaxed, supplyOf, type Instance } from './instance.ts';
+import { creditOf, laborIn, rowOfRelaxed, supplyOf, type Instance } from './instance.ts';
 
 /** One thing that can be done any whole number of times, as a column over the instance's rows. */
 export interface Column {
@@ -62,7 +62,7 @@ export function layoutColumn(
   const offcut = Math.max(0, slot.capacity - kerf - used);
   const credit = offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile), slot.capCents);
   const sorted = [...items].sort((a, b) => a - b);
-  return columnOf(slot.priceCents - credit, entries, {
+  return columnOf(slot.priceCents + laborIn(instance, profile, slot) - credit, entries, {
     kind: 'layout',
     slot: slotAt,
     items: sorted,

@@ -1,4 +1,5 @@
 import { entryAt } from '../entry-at.ts';
+import { laborCents } from '../problem/strip-labor.ts';
 import type { OffcutCredit, StickProblem, StickProfile, StickSupply } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
 
@@ -105,6 +106,30 @@ export function demandRows({ items, profiles }: Pick<Instance, 'items' | 'profil
 /** The supply that a slot is a stick of; undefined where it is a strip of boards. */
 export function supplyOf(instance: Instance, { supply }: Slot): InstanceSupply | undefined {
   return supply < 0 ? undefined : entryAt(instance.supplies, supply);
+}
+
+/** What a strip in a slot costs in labor when a profile's pieces, by its place, are cut from it. */
+export function laborIn(
+  { problem, profiles }: Pick<Instance, 'problem' | 'profiles'>,
+  profile: number,
+  { capacity }: Slot,
+): number {
+  return laborCents(
+    entryAt(profiles, profile).labor,
+    capacity - problem.kerf + 2 * problem.endTrim,
+  );
+}
+
+/** The most that a slot's strip costs in labor, whichever profile is cut from it. */
+export function mostLaborIn(
+  instance: Pick<Instance, 'problem' | 'profiles'>,
+  slot: Slot,
+): number {
+  return instance.profiles.reduce(
+    (most, { blank }, profile) =>
+      blank === slot.blank ? Math.max(most, laborIn(instance, profile, slot)) : most,
+    0,
+  );
 }
 
 /** The credit of a profile by its place. */

@@ -1,7 +1,7 @@
 import { entryAt } from '../entry-at.ts';
 import { layoutColumn, type Column } from './column.ts';
 import { KnapsackTable } from './knapsack-table.ts';
-import { rowOfRelaxed, type Instance, type Item } from './instance.ts';
+import { laborIn, rowOfRelaxed, type Instance, type Item } from './instance.ts';
 import { restWorth } from './rest-worth.ts';
 
 /** Of each slot, how many layouts are handed over at once at most. */
@@ -9,7 +9,7 @@ const MOST_LAYOUTS_A_SLOT = 24;
 
 /** What was found at given duals. */
 export interface Pricing {
-  /** Cents that the best layout of each slot is worth by the duals it was priced at; 0 where there is none. */
+  /** Cents that the best layout of each slot is worth by the duals it was priced at, less its labor; 0 where there is none. */
   readonly worth: Float64Array;
   readonly columns: readonly Column[];
 }
@@ -29,7 +29,9 @@ interface Place {
   readonly room: number;
   /** What is left beside so many used steps is worth, in cents; undefined where it is worth nothing. */
   readonly rest: Float64Array | undefined;
+  /** What a layout's pieces and rest are to be worth more than, its labor included. */
   readonly threshold: number;
+  readonly laborCents: number;
   readonly candidates: Candidate[];
 }
 
@@ -95,7 +97,8 @@ export class LayoutPricer {
     };
     table.run(items, ownCounts, ownValues, thresholds === undefined ? undefined : note);
     return places.flatMap((place) => {
-      worth[place.slot] = Math.max(entryAt(worth, place.slot), bestWithin(table, place));
+      const best = bestWithin(table, place) - place.laborCents;
+      worth[place.slot] = Math.max(entryAt(worth, place.slot), best);
       const { capacity, slot } = place;
       const relaxed =
         rate * capacity > place.threshold
@@ -123,7 +126,16 @@ export class LayoutPricer {
         : Float64Array.from({ length: room + 1 }, (_, used) =>
             worthOf(capacity - used * table.step),
           );
-    return { slot: at, capacity, room, rest, threshold, candidates: [] };
+    const labor = laborIn(this.instance, profile, slot);
+    return {
+      slot: at,
+      capacity,
+      room,
+      rest,
+      threshold: threshold + labor,
+      laborCents: labor,
+      candidates: [],
+    };
   }
 
   /** The layouts worth most, none of which takes more of an item than is asked for all together. */

@@ -7,7 +7,7 @@ import { ripColumns, shortfallColumns, spliceColumns, type ColumnUses } from './
 import { dive } from './dive.ts';
 import type { EnumerateOptions } from './enumerate-layouts.ts';
 import { generateColumns } from './generate-columns.ts';
-import type { Instance } from './instance.ts';
+import { mostLaborIn, type Instance } from './instance.ts';
 import { LinearProgram } from './linear-program.ts';
 import { LayoutPricer } from './pricing.ts';
 import { startColumns } from './start-columns.ts';
@@ -78,7 +78,8 @@ function shortfallCents(instance: Instance): number {
     (most, { supply }) => Math.max(most, supply.priceCents),
     1,
   );
-  return 100 * dearest;
+  const labor = instance.slots.reduce((most, slot) => Math.max(most, mostLaborIn(instance, slot)), 0);
+  return 100 * (dearest + labor);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { entryAt } from '../entry-at.ts';
 import { gcd } from '../greatest-divisor.ts';
 import { offcutCents } from '../problem/offcut-credit.ts';
-import { creditOf, type Instance } from './instance.ts';
+import { creditOf, laborIn, type Instance } from './instance.ts';
 import type { Proof } from './certify.ts';
 
 /** Cells of the table of what is still to be had, at most; past it the search is too large anyway. */
@@ -113,9 +113,10 @@ function list(
   const credit = creditOf(instance, profile);
   // A strip is paid for with its board: it costs what the board's spare sum takes it to be worth.
   const isStrip = slot.supply < 0;
-  const price = isStrip
+  const bought = isStrip
     ? (slots[slotAt] ?? 0)
     : slot.priceCents * grain + (credits[slot.supply] ?? 0);
+  const price = bought + laborIn(instance, profile, slot) * grain;
   const needed = price - budget - Math.min(slot.capCents, credit?.mostCents ?? 0) * grain;
   const limited = Number.isFinite(instance.supplies[slot.supply]?.count ?? Infinity);
   const cut: number[] = [];

@@ -1,6 +1,6 @@
 import {
-  LEAST_PART_INCHES,
   fewestParts,
+  leastPartOf,
   longestPartOf,
   spliceParts,
   evenPart,
@@ -11,13 +11,14 @@ import type { SpliceRule, StickProblem } from '../problem/problem.ts';
 const MOST_WAYS = 48;
 
 /**
- * Ways to cut a spliced piece into parts, all of the fewest parts there can be: whole sticks and a
+ * Ways to cut a spliced piece into `count` parts, all no shorter than the rule's least: whole sticks and a
  * rest for every stick, even parts, and parts that fill a stick up just so beside a piece that is
  * asked for.
  *
  * @param length the piece, in the planner's units
  * @param usable what each stick gives at most, in the planner's units
  * @param beside lengths of other pieces, those asked for most first
+ * @param count how many parts, 2 or more
  */
 export function spliceWays(
   problem: StickProblem,
@@ -25,28 +26,29 @@ export function spliceWays(
   length: number,
   usable: readonly number[],
   beside: readonly number[],
+  count: number,
 ): readonly (readonly number[])[] {
   const { overlap, grid = 1 } = rule;
   const own = { ...problem, splice: rule };
-  const least = LEAST_PART_INCHES * problem.unitsPerInch;
+  const least = leastPartOf(rule, length, count);
   const longest = longestPartOf(own, Math.max(0, ...usable));
   if (longest <= overlap) return [];
   const ways = new Map<string, readonly number[]>();
   const add = (parts: readonly number[]): void => {
-    if (parts.length < 2 || ways.size >= MOST_WAYS) return;
-    if (parts.some((part) => part <= overlap || part > longest)) return;
+    if (parts.length !== count || ways.size >= MOST_WAYS) return;
+    if (parts.some((part) => part < least || part > longest)) return;
     ways.set([...parts].sort((a, b) => b - a).join(), parts);
   };
   const addLongest = (part: number): void => {
     // A part that is little but overlap would come in absurd numbers.
     if (part <= 2 * overlap || part > longest || part >= length) return;
+    if (fewestParts(length, part, overlap) !== count) return;
     add(spliceParts(length, part, overlap, least, grid));
   };
   addLongest(longest);
   addLongest(evenPart(length, longest, overlap, grid));
   for (const one of usable) addLongest(longestPartOf(own, one));
-  const fewest = fewestParts(length, longest, overlap);
-  if (fewest !== 2) return [...ways.values()];
+  if (count !== 2) return [...ways.values()];
   for (const one of usable) {
     for (const other of beside) {
       const part = Math.floor((one - other - problem.kerf) / grid) * grid;

@@ -3,7 +3,7 @@ import { offcutCents } from '../problem/offcut-credit.ts';
 import type { Block } from '../quick/cut-list.ts';
 import { weightOf, type WholeStick } from '../whole-stick.ts';
 import type { ColumnUses, Layout } from './column.ts';
-import { creditOf, supplyOf, type Instance } from './instance.ts';
+import { creditOf, laborIn, supplyOf, type Instance } from './instance.ts';
 
 /** A stick with its profile by place, and the slot it lies in. */
 interface Draft {
@@ -119,7 +119,9 @@ function take(instance: Instance, left: number[], slot: number, by: number): voi
 }
 
 function netCents(instance: Instance, profile: number, slot: number, weight: number): number {
-  const { capacity, priceCents, capCents } = entryAt(instance.slots, slot);
+  const own = entryAt(instance.slots, slot);
+  const { capacity, capCents } = own;
+  const priceCents = own.priceCents + laborIn(instance, profile, own);
   const { kerf, keepOffcutsOver } = instance.problem;
   const offcut = Math.max(0, capacity - kerf - weight);
   return priceCents - offcutCents(offcut, keepOffcutsOver, creditOf(instance, profile), capCents);

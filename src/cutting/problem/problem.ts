@@ -28,8 +28,11 @@ export interface StickProblem {
    * every stick is then left unserved.
    *
    * A spliced piece is cut as two parts or more, each longer than `overlap`. Their lengths sum to the
-   * piece's length and one `overlap` a joint. A piece that fits only sticks that are used up may be
-   * spliced too. One-piece demands and matched ones never are.
+   * piece's length and one `overlap` a joint. It is cut into the fewest parts that the longest stick
+   * to be had allows, whatever more would save. Where limited sticks are used up, a piece may come in
+   * more parts than these would allow, never in more than the sticks allow that never run out; so a
+   * piece that fits only sticks that are used up may be spliced too. One-piece demands and matched
+   * ones never are.
    */
   readonly splice?: SpliceRule;
   /** Offcuts at least this long are kept and listed. */
@@ -43,6 +46,22 @@ export interface SpliceRule {
    * absent.
    */
   readonly grid?: number;
+  /**
+   * No part is shorter, where the piece's length can be cut so into its parts; else the shortest is as
+   * long as even parts on the grid are. Absent: 0.
+   */
+  readonly leastPart?: number;
+}
+
+/**
+ * What each strip (or stick) put to use costs in labor, whatever is cut from it: `cents` and
+ * `centsPerUnit` for each unit of its length, rounded to the whole cent once a strip, halves up.
+ */
+export interface StripLabor {
+  /** 0 or more; not whole. */
+  readonly cents: number;
+  /** 0 or more; not whole. */
+  readonly centsPerUnit: number;
 }
 
 export interface StickProfile {
@@ -52,6 +71,8 @@ export interface StickProfile {
   readonly splice?: SpliceRule;
   /** What kept offcuts of it are worth. Absent: nothing. */
   readonly offcutCredit?: OffcutCredit;
+  /** What each strip that its pieces are cut from costs in labor. Absent: nothing. */
+  readonly labor?: StripLabor;
 }
 
 /**
@@ -117,6 +138,8 @@ export interface StickPlan {
    * nothing was cut from left out; 0 where there is no credit.
    */
   readonly creditCents: number;
+  /** The labor of every strip put to use, by its profile's `labor`; 0 where there is none. */
+  readonly laborCents: number;
 }
 
 /** 'longer than every stick' of those listed, had or not, where no splice helps. */
@@ -148,16 +171,17 @@ export interface PlannedPiece {
 }
 
 /**
- * A proven lower limit on what a plan costs, its credits taken off. It holds for every plan that serves
+ * A proven lower limit on what a plan costs: its sticks and their labor, its credits taken off. It holds for every plan that serves
  * the same demands (those that the plan lists as unserved are left out) and splices the same ones, into
  * however many parts. With it stand the prices (duals) from which anyone can recompute it:
  *
  * 1. A strip is worth the most that can be cut from it: served lengths of one profile that it is
- *    ripped for, together with what its offcut is credited. A stick or board is worth the most that
+ *    ripped for, together with what its offcut is credited, less that profile's labor for it; at
+ *    least 0. A stick or board is worth the most that
  *    the strips of any one of its rips are worth together. It is never worth more than its price and
  *    its supply's `credits` together.
  * 2. So no plan costs less than Σ duals over the served demands, less Σ credits times the supply's
- *    count (have + buyMost). Where no offcut is credited a cost is a whole multiple of the greatest
+ *    count (have + buyMost). Where no offcut is credited and no strip costs labor, a cost is a whole multiple of the greatest
  *    common divisor of the prices of all sticks that some served piece can be cut from; else of 1.
  *
  * `costCents` is step 2's figure rounded up to that multiple. The figures are whole multiples of a
@@ -205,11 +229,17 @@ export interface StickAnswer {
   readonly plan: StickPlan;
   readonly bound: StickBound;
   readonly status: StickStatus;
+  /**
+   * Plans found on the way that serve the same and cost so nearly the same that rounding decides: before
+   * the labor of strips is rounded, at most 3 cents a profile more than the cheapest found. None of
+   * them is longer in parts.
+   */
+  readonly near?: readonly StickPlan[];
 }
 
 export interface StickProgress {
   readonly phase: string;
-  /** What the best plan so far costs, the credits of its offcuts taken off; so it is with the bound. */
+  /** What the best plan so far costs with its labor, its credits taken off; so it is with the bound. */
   readonly costCents: number;
   readonly boundCents: number;
   /** Writes the best plan so far out. It takes time, so it is called only where it is wanted. */
@@ -219,7 +249,10 @@ export interface StickProgress {
 export interface PlanSticksOptions {
   readonly signal?: { readonly aborted: boolean };
   readonly onProgress?: (progress: StickProgress) => void;
-  /** Stop after so many milliseconds of `now` (which must be given then), or so many counted steps. */
+  /**
+   * Stop so many milliseconds of `now` (which must be given then), or so many counted steps, after the
+   * quick plans, which are always made whole. More of either never gives a dearer plan.
+   */
   readonly budget?: { readonly milliseconds?: number; readonly steps?: number };
   readonly seed?: number;
   readonly now?: () => number;

@@ -1,10 +1,20 @@
-import type { StickDemand, StickProblem } from './problem.ts';
+import type { SpliceRule, StickDemand, StickProblem } from './problem.ts';
+
+/** [C] common practice, no source: a part shorter than about two feet looks like a patch. */
+export const LEAST_PART_INCHES = 24;
 
 /**
- * [C] common practice, no source: a part shorter than about two feet looks like a patch, so the last
- * two parts are evened out rather than leave one.
+ * The least length of a part that is cut from a piece of `length` in `count` parts: the rule's, and
+ * more than the overlap; where even parts are shorter, theirs, rounded down to the grid.
  */
-export const LEAST_PART_INCHES = 24;
+export function leastPartOf(
+  { overlap, grid = 1, leastPart = 0 }: SpliceRule,
+  length: number,
+  count: number,
+): number {
+  const even = Math.floor((length + (count - 1) * overlap) / count / grid) * grid;
+  return Math.min(Math.max(leastPart, overlap + 1), Math.max(even, overlap + 1));
+}
 
 /** The longest part of a stick's usable length, on the grid that parts keep to. */
 export function longestPartOf(problem: StickProblem, usable: number): number {
@@ -19,7 +29,8 @@ export function fewestParts(length: number, longestPart: number, overlap: number
 
 /**
  * The parts of a piece spliced from sticks that give `longestPart`, the fewest possible: whole
- * sticks and a rest, the last two evened out where the rest would be shorter than `leastPart`.
+ * sticks and a rest; where the rest would be shorter than `leastPart`, it takes what it lacks of the
+ * last whole one, and of those before it where that is too little: the last two are evened out, or all.
  *
  * @param length the piece, in the planner's units, whole, more than 0
  * @param longestPart the longest part that may be, whole, more than `overlap`
@@ -44,7 +55,21 @@ export function spliceParts(
   const wholes = Array.from({ length: count - 2 }, () => longestPart);
   if (rest >= leastPart) return [...wholes, longestPart, rest];
   const longer = Math.ceil((longestPart + rest) / 2 / grid) * grid;
-  return [...wholes, longer, longestPart + rest - longer];
+  const shorter = longestPart + rest - longer;
+  if (shorter >= leastPart || count === 2) return [...wholes, longer, shorter];
+  return evenParts(length + (count - 1) * overlap, count, grid);
+}
+
+/** Parts that sum to `total`, on the grid but for what is left of it, and differ by a grid at most. */
+function evenParts(total: number, count: number, grid: number): readonly number[] {
+  const steps = Math.floor(total / grid);
+  const least = Math.floor(steps / count);
+  const longer = steps - least * count;
+  const odd = total - steps * grid;
+  // What is off the grid lies on the first of the shorter parts: it stays within the longer ones' length.
+  return Array.from({ length: count }, (_, at) =>
+    at < longer ? (least + 1) * grid : least * grid + (at === longer ? odd : 0),
+  );
 }
 
 /** The longest of parts that are as even as can be, the fewest possible, in the planner's units. */

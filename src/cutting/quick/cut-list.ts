@@ -1,6 +1,6 @@
 import { entryAt } from '../entry-at.ts';
-import type { PlannedPiece, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
-import { isMatched, LEAST_PART_INCHES, maySplice, spliceParts } from '../problem/splice-parts.ts';
+import type { PlannedPiece, SpliceRule, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
+import { fewestParts, isMatched, leastPartOf, maySplice, spliceParts } from '../problem/splice-parts.ts';
 import { usableLength } from '../problem/supplies.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
@@ -38,7 +38,7 @@ export function makeCutList(
     const part = maySplice(demand) ? partLength(demand, index) : undefined;
     if (problem.splice !== undefined && part !== undefined && part < demand.length) {
       spliced.add(index);
-      blocks.push(...partBlocks(problem, demand, index, part, problem.splice.overlap));
+      blocks.push(...partBlocks(problem, demand, index, part, problem.splice));
     } else if (isMatched(demand)) {
       const group = groups.get(demand.match ?? '') ?? [];
       groups.set(demand.match ?? '', group);
@@ -79,10 +79,12 @@ function partBlocks(
   demand: StickDemand,
   index: number,
   longestPart: number,
-  overlap: number,
+  rule: SpliceRule,
 ): readonly Block[] {
-  const least = LEAST_PART_INCHES * problem.unitsPerInch;
-  return spliceParts(demand.length, longestPart, overlap, least, problem.splice?.grid).map(
+  const { overlap, grid } = rule;
+  const count = fewestParts(demand.length, longestPart, overlap);
+  const least = leastPartOf(rule, demand.length, count);
+  return spliceParts(demand.length, longestPart, overlap, least, grid).map(
     (length, part) => {
       const pieces = [{ demandId: demand.id, length, part }];
       return { weight: weigh(problem, pieces), pieces, demands: [index] };

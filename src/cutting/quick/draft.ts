@@ -17,6 +17,9 @@ export interface Draft {
   readonly unservedCount: number;
   /** What the unserved pieces measure together, in units. */
   readonly unservedLength: number;
+  /** How many parts spliced pieces are cut into, all together. */
+  readonly partCount: number;
+  /** Of the sticks and their labor. */
   readonly costCents: number;
   readonly stickCount: number;
   readonly longestOffcut: number;
@@ -53,17 +56,23 @@ export function makeDraft(
     kindOf,
     unservedCount: unserved.size + list.unservable.length,
     unservedLength: [...unserved].reduce((sum, at) => sum + entryAt(problem.demands, at).length, 0),
+    partCount: list.blocks.reduce(
+      (sum, { pieces: [first] }, at) =>
+        sum + (first?.part !== undefined && entryAt(packing.stickOf, at) >= 0 ? 1 : 0),
+      0,
+    ),
     costCents: exchanged.costCents,
     stickCount: packing.used.filter((used) => used > 0).length,
     longestOffcut: offcuts.reduce((most, offcut) => Math.max(most, offcut), 0),
   };
 }
 
-/** What serves more pieces is better, then more length of them, less cost, fewer sticks, a longer single offcut. */
+/** What serves more pieces is better, then more length of them, fewer parts of spliced pieces, less cost, fewer sticks, a longer single offcut. */
 export function isBetter(one: Draft, than: Draft): boolean {
   const differences = [
     one.unservedCount - than.unservedCount,
     one.unservedLength - than.unservedLength,
+    one.partCount - than.partCount,
     one.costCents - than.costCents,
     one.stickCount - than.stickCount,
     than.longestOffcut - one.longestOffcut,

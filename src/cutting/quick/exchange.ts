@@ -41,7 +41,7 @@ export function exchange(kinds: readonly StickKind[], need: Need): Exchange | un
     kinds,
     need,
     kinds.map(sticksToHave),
-    (kind) => kind.priceCents / kind.strips,
+    (kind) => kind.priceCents / kind.strips + kind.laborCents,
   );
   if (perStrip === undefined || kinds.every((kind) => kind.strips === 1)) return perStrip;
   const boards = kinds.flatMap((kind, place) => (kind.strips > 1 ? [place] : []));
@@ -99,7 +99,12 @@ function withBoards(
   const stock = kinds.map((kind, place) =>
     kind.strips > 1 ? entryAt(opened, place) * kind.strips : kind.count,
   );
-  const one = allot(kinds, need, stock, (kind) => (kind.strips > 1 ? 0 : kind.priceCents));
+  const one = allot(
+    kinds,
+    need,
+    stock,
+    (kind) => (kind.strips > 1 ? 0 : kind.priceCents) + kind.laborCents,
+  );
   if (one === undefined) return undefined;
   const boardCents = kinds.reduce(
     (sum, kind, place) => sum + (kind.strips > 1 ? entryAt(opened, place) * kind.priceCents : 0),

@@ -20,6 +20,7 @@ export interface QuickSticks {
   readonly unserved: ReadonlyMap<string, UnservedReason>;
   /** The blocks of each profile; their demands are places in `problem.demands`. */
   readonly lists: readonly CutList[];
+  /** Of the sticks alone. */
   readonly costCents: number;
 }
 
@@ -64,7 +65,7 @@ function* partsOf(
   const taken = before.flatMap(({ sticks }) => sticks);
   const opened = openStrips(taken, profilesOf(problem), profile.blank);
   const own = ownProblem(problem, profile, places, taken, opened);
-  const kinds = stickKinds(own);
+  const kinds = stickKinds(own, profile.labor);
   let shown: Draft | undefined;
   let part: Part | undefined;
   for (const draft of quickPlans(own, kinds, seed)) {

@@ -1,6 +1,6 @@
 /** How far a planning has come, in words and as a share. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
-import { sayMoney } from '../../sheets/words/say-money.ts';
+import { sayMoney } from '../../core/units/say-money.ts';
 import { gapPercent } from '../../sheets/words/say-proof.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { PlanningState, PlanProgress } from '../state/pane-state.ts';
@@ -27,7 +27,7 @@ export function sayProgress(
     cost:
       costCents === undefined || boundCents === undefined
         ? undefined
-        : `Lumber so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money, decimalSign)}.`,
+        : `Lumber and its labor so far ${money(costCents)}; ${sayLeast(costCents, boundCents, money, decimalSign)}.`,
   };
 }
 

@@ -10,7 +10,7 @@ import {
 } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
-import { sayMoney } from '../../sheets/words/say-money.ts';
+import { sayMoney } from '../../core/units/say-money.ts';
 import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 

@@ -1,5 +1,6 @@
 /** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { listSpliced } from '../../planning/joints.ts';
 import { count, printExact } from '../words/print-length.ts';
 
 /** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */
@@ -25,7 +26,6 @@ export function sayCovered(plan: JobPlan): string[] {
   const { endAllowance, lengthPrecision } = shop;
   const toWalls = runs.some(({ measuredAs }) => measuredAs === 'wall');
   const print = (length: typeof endAllowance): string => printExact(length, shop);
-  const parts = splicedPieces(plan);
   return [
     shop.hourlyRate === 0 ? WOOD_ALONE : WOOD_AND_WORK,
     'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
@@ -35,24 +35,26 @@ export function sayCovered(plan: JobPlan): string[] {
           `Where a run was measured from wall to wall, each end has ${print(endAllowance)} more, to trim where it meets the wall.`,
         ]
       : []),
-    ...(parts > 0
-      ? [
-          `${count(parts, 'piece is', 'pieces are')} longer than the wood to be had, and made of parts that are cut at an angle to be joined.`,
-        ]
-      : []),
+    ...sayJoints(plan),
     'What is found different on site is measured and priced anew.',
   ];
 }
 
-/** Pieces that are cut in parts. */
-function splicedPieces({ profiles }: JobPlan): number {
-  const spliced = new Set<string>();
-  for (const { sticks } of profiles) {
-    for (const { pieces } of sticks) {
-      for (const { id, part } of pieces) if (part !== undefined) spliced.add(id);
-    }
-  }
-  return spliced.size;
+/** Pieces named one by one; more are only counted. */
+const MOST_NAMED = 8;
+
+/** How many joints, and in which pieces; no word of what they cost the shop. */
+function sayJoints({ profiles, totals }: JobPlan): string[] {
+  if (totals.joints === 0) return [];
+  const spliced = profiles.flatMap(({ sticks }) => listSpliced(sticks));
+  const named = spliced
+    .slice(0, MOST_NAMED)
+    .map(({ id, parts }) => (parts === 2 ? id : `${id} (${parts} parts)`));
+  const more = spliced.length - named.length;
+  const where = `${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+  return [
+    `${count(spliced.length, 'piece is', 'pieces are')} longer than the wood to be had, and made of parts that are cut at an angle and joined, ${count(totals.joints, 'joint')} in all: ${where}.`,
+  ];
 }
 
 export function sayHolds(days: number): string {

@@ -5,7 +5,7 @@ import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
-import { sayMoney } from '../words/say-money.ts';
+import { sayMoney } from '../../core/units/say-money.ts';
 import { proofOf, sayCost, sayProof } from '../words/say-proof.ts';
 import { railOf, type EdgeMark } from './how-it-lies.ts';
 

@@ -1,5 +1,6 @@
 /** The last steps: sticks cut to length, those that leave no second try first, and offcuts kept. */
 import type { CutStick, ProfilePlan } from '../../planning/job-plan.ts';
+import { listSpliced } from '../../planning/joints.ts';
 import { printExact } from '../words/print-length.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
@@ -13,6 +14,7 @@ export function listCrosscutSteps(facts: OrderFacts): Step[] {
   return [
     ...firstSteps(facts),
     ...profiles.map((planned) => crosscutStep(facts, planned)),
+    ...profiles.flatMap((planned) => joinStep(facts, planned)),
     ...keepSteps(facts),
   ];
 }
@@ -66,6 +68,32 @@ function crosscutStep({ acrossSheets, onThisSheet }: OrderFacts, planned: Profil
     see: 'Cutting',
     planned,
   };
+}
+
+/** Pieces named one by one; more are only counted. */
+const MOST_SPLICED = 3;
+
+function joinStep({ onThisSheet }: OrderFacts, planned: ProfilePlan): Step[] {
+  const { profile, sticks, tally } = planned;
+  const spliced = listSpliced(sticks);
+  if (spliced.length === 0) return [];
+  const named = spliced.slice(0, MOST_SPLICED).map(({ id, parts }) => `${id}, ${parts} parts`);
+  const more = spliced.length - named.length;
+  return [
+    {
+      work: `Join ${profile.name}`,
+      how: `${named.join(', ')}${more > 0 ? `, ${more} more` : ''}: scarfed, glued`,
+      count: () => cell(spliced.length, 'rowWhole'),
+      of: spliced.length === 1 ? 'piece' : 'pieces',
+      cuts: () => ({ formula: () => String(tally.joints), value: tally.joints }),
+      hours: (row) => ({
+        formula: () => `${ORDER.at('cuts', row)}*${onThisSheet.at('joint')}/60`,
+        value: tally.hours.joints,
+      }),
+      see: 'Cutting',
+      planned,
+    },
+  ];
 }
 
 function keepSteps({ plan }: OrderFacts): Step[] {

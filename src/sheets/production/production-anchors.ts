@@ -11,7 +11,8 @@ export type RateName =
   | 'feed'
   | 'handling'
   | 'smoothing'
-  | 'crosscut';
+  | 'crosscut'
+  | 'joint';
 
 export type TotalName =
   | 'pieces'

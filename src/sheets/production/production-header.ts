@@ -135,6 +135,7 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
     ['handling', 'Carrying round, each pass (s)', cell(shop.handlingPerPass, 'number')],
     ['smoothing', 'Smoothing (min/sq ft)', cell(shop.smoothingMinutes, 'number')],
     ['crosscut', 'Each crosscut (s)', cell(shop.crosscutSeconds, 'number')],
+    ['joint', 'Each joint of a splice (min)', cell(shop.jointMinutes, 'number')],
   ];
   rates.forEach(([name], at) => {
     onThisSheet.place(name, HEAD.fixed('rateValue', top + 1 + at));

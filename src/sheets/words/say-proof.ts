@@ -9,13 +9,15 @@ export interface Proof {
   readonly lumberCents: number;
   /** What kept offcuts are worth: comes off. */
   readonly creditCents: number;
-  /** The least that lumber less credit can come to, proven. */
+  /** The labor that depends on which sticks are used: its trimming cuts and passes. */
+  readonly laborCents: number;
+  /** The least that lumber and that labor, less credit, can come to, proven. */
   readonly boundCents: number;
 }
 
 export function proofOf({ plan, bound, status }: StickAnswer): Proof {
-  const { costCents: lumberCents, creditCents } = plan;
-  return { status, lumberCents, creditCents, boundCents: bound.costCents };
+  const { costCents: lumberCents, creditCents, laborCents } = plan;
+  return { status, lumberCents, creditCents, laborCents, boundCents: bound.costCents };
 }
 
 /** Of several problems together: as good as the least good of them. */
@@ -27,17 +29,19 @@ export function sumProofs(proofs: readonly Proof[]): Proof {
     status: has('unfinished') ? 'unfinished' : has('gap') ? 'gap' : 'proven',
     lumberCents: sum((one) => one.lumberCents),
     creditCents: sum((one) => one.creditCents),
+    laborCents: sum((one) => one.laborCents),
     boundCents: sum((one) => one.boundCents),
   };
 }
 
-/** `$110.00`, or `$110.00 less $5.00 for kept offcuts`. */
+/** `$110.00`, or `$110.00 and $12.00 labor of the sticks less $5.00 for kept offcuts`. */
 export function sayCost(
-  { lumberCents, creditCents }: Proof,
+  { lumberCents, creditCents, laborCents }: Proof,
   say: (cents: number) => string,
 ): string {
   const credit = creditCents === 0 ? '' : ` less ${say(creditCents)} for kept offcuts`;
-  return `${say(lumberCents)}${credit}`;
+  const labor = laborCents === 0 ? '' : ` and ${say(laborCents)} labor of the sticks`;
+  return `${say(lumberCents)}${labor}${credit}`;
 }
 
 /**
@@ -47,12 +51,12 @@ export function sayCost(
  * @param say money in words
  */
 export function sayProof(
-  { status, lumberCents, creditCents, boundCents }: Proof,
+  { status, lumberCents, laborCents, creditCents, boundCents }: Proof,
   say: (cents: number) => string,
   decimalSign: DecimalSign,
 ): string {
   if (status === 'proven') return 'proven least cost';
-  const gap = lumberCents - creditCents - boundCents;
+  const gap = lumberCents + laborCents - creditCents - boundCents;
   const most = `(at most ${say(gap)} more might be saved)`;
   const share = gapPercent(gap, boundCents);
   const near =

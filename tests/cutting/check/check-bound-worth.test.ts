@@ -185,7 +185,7 @@ test('just the supplies are found that trying everything finds worth too much', 
       ),
     };
     const credits = new Map(bound.credits.map((one) => [one.supplyId, one.cents]));
-    const plan = { sticks: [], unserved: [], costCents: 1e6, creditCents: 0 };
+    const plan = { sticks: [], unserved: [], costCents: 1e6, creditCents: 0, laborCents: 0 };
     const worths = worthsByTrying(problem, cents);
     const tooMuch = problem.supplies.filter(
       ({ id, priceCents, have, buyMost }, at) =>

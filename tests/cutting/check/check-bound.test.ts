@@ -24,6 +24,7 @@ const dear = (costCents: number, creditCents = 0): StickPlan => ({
   unserved: [],
   costCents,
   creditCents,
+  laborCents: 0,
 });
 
 describe('a sound bound passes, and a dual raised where it matters is found', () => {

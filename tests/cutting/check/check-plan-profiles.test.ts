@@ -74,7 +74,7 @@ const sticks: readonly PlannedStick[] = [
   { supplyId: 'S', ...q!, pieces: [cut('q2', 5)], offcut: 9 },
   { supplyId: 'N', ...r!, pieces: [cut('r', 12)], offcut: 0 },
 ];
-const plan: StickPlan = { sticks, unserved: [], costCents: 710, creditCents: 5 };
+const plan: StickPlan = { sticks, unserved: [], costCents: 710, creditCents: 5, laborCents: 0 };
 
 /** The plan with one stick changed. */
 function damaged(at: number, change: Partial<PlannedStick>): StickPlan {
@@ -239,6 +239,7 @@ describe('why a piece is unserved is judged by the sticks of its profile', () =>
     ],
     costCents: 0,
     creditCents: 0,
+    laborCents: 0,
   });
 
   test('a longer stick of another blank is of no use, nor does it make a stock less used up', () => {

@@ -41,6 +41,7 @@ const plan: StickPlan = {
   unserved: [{ demandId: 'e', why: 'longer than every stick' }],
   costCents: 390,
   creditCents: 0,
+  laborCents: 0,
 };
 
 /** The plan with one stick changed. */

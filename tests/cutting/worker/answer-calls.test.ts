@@ -103,7 +103,8 @@ describe('A worker', () => {
         outcome: { value: { status: stopped === 5 ? 'unfinished' : 'gap' } },
       });
     }
-    expect(plans[1]).toBe(1);
+    // The quick plans are made whole all the same: here no solver goes on from them.
+    expect(plans[1]).toBe(plans[0]);
     expect(plans[0]).toBeGreaterThan(1);
   });
 

@@ -23,6 +23,7 @@ const DEAR: StickAnswer = {
     unserved: [],
     costCents: 300,
     creditCents: 0,
+    laborCents: 0,
   },
   bound: { costCents: 120, duals: [], credits: [] },
   status: 'gap',

@@ -1,5 +1,5 @@
 /** Money in words: $1,234.50, 1.234,50 kr. */
-import { groupThousands, type DecimalSign } from '../../core/units/format-number.ts';
+import { groupThousands, type DecimalSign } from './format-number.ts';
 
 /** @param currency A sign stands before the amount, letters after it; empty for none. */
 export function sayMoney(cents: number, currency = '', decimalSign: DecimalSign = '.'): string {
