@@ -23,9 +23,11 @@ export function groupToJson(plan: JobPlan, group: CuttingGroup) {
       offcutCreditPerInch: money((credit?.centsPerUnit ?? 0) * problem.unitsPerInch),
       offcutCreditMost: money(credit?.mostCents ?? 0),
     })),
+    // What the bound is a limit of is net: cost and labor, less credit.
     cost: money(answer.plan.costCents),
     credit: money(answer.plan.creditCents),
     labor: money(answer.plan.laborCents),
+    net: money(answer.plan.costCents + answer.plan.laborCents - answer.plan.creditCents),
     bound: money(answer.bound.costCents),
     status: answer.status,
     layouts: group.layouts,

@@ -13,7 +13,7 @@ import type { SetUp } from './plan-setup.ts';
 import type { Piece } from './piece.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
-export const PLAN_JSON_VERSION = 2;
+export const PLAN_JSON_VERSION = 3;
 
 /** The plan as one object of plain data, every number finite. */
 export function planToJson(plan: JobPlan) {

@@ -120,7 +120,7 @@ export function hostileSuite(): void {
       const totals = (jsonOf(comma!) as { totals: unknown }).totals;
       expect(totals).toEqual((jsonOf(point!) as { totals: unknown }).totals);
       const words = await run(folder, ['plan', 'comma']);
-      expect(words.out).toMatch(/Base \$24,50, proven/);
+      expect(words.out).toMatch(/Base \$24,50 and \$0,75 of labor at the sticks, proven/);
     });
   });
 }

@@ -20,6 +20,9 @@ interface PlanAnswer {
   readonly groups: readonly {
     readonly name: string;
     readonly cost: number;
+    readonly labor: number;
+    readonly credit: number;
+    readonly net: number;
     readonly bound: number;
     readonly sticks: readonly { readonly length: number; readonly pieces: readonly unknown[] }[];
   }[];
@@ -119,7 +122,10 @@ export function planSuite(): void {
       expect(totals['lengthBought']).toBeCloseTo(bought, 6);
       const price = rooms.reduce((sum, room) => sum + room.price, 0);
       expect(totals['price']).toBeCloseTo(price, 6);
-      for (const { bound, cost } of groups) expect(bound).toBeLessThanOrEqual(cost);
+      for (const { bound, cost, labor, credit, net } of groups) {
+        expect(net).toBeCloseTo(cost + labor - credit, 9);
+        expect(bound).toBeLessThanOrEqual(net);
+      }
       expect(faults).toEqual([]);
     });
 
@@ -131,7 +137,7 @@ export function planSuite(): void {
         /^Profile +Pieces +Sticks +Net length +Board feet net +allowed +bought +Passes +Hours +Price$/m,
         /^Cove +1 +1 +7' \d+" +[\d.]+ +[\d.]+ +[\d.]+ +9 +[\d.]+ +\$[\d.]+$/m,
         /^Base +2 +1 +14' 8" +- +- +- +- +[\d.]+ +\$[\d.]+$/m,
-        /^ {2}Base \$24\.50, proven least cost\.$/m,
+        /^ {2}Base \$24\.50 and \$0\.75 of labor at the sticks, proven least cost\.$/m,
         /^In all:\n {2}3 pieces from 2 sticks, /m,
         /^Read your saw's manual first/m,
         /^Written: plan\.xlsx$/m,

@@ -13,7 +13,7 @@ export interface TinyPiece {
 /**
  * @param pieces at most about 8
  * @returns for every set of pieces (bit i stands for piece i) the least cost to cut just that set, the
- *   credit of its offcuts taken off; Infinity where it can't be cut
+ *   labor of its strips added, the credit of its offcuts taken off; Infinity where it can't be cut
  */
 export function leastCosts(problem: StickProblem, pieces: readonly TinyPiece[]): Float64Array {
   const nothing = new Float64Array(2 ** pieces.length).fill(-Infinity);
@@ -30,7 +30,7 @@ export function leastCosts(problem: StickProblem, pieces: readonly TinyPiece[]):
 }
 
 /**
- * For every set of pieces, the credits less the price of cutting it from one stick or board;
+ * For every set of pieces, the credits less labor and the price of cutting it from one stick or board;
  * -Infinity where it doesn't give it.
  */
 function gainsOfOne(
@@ -78,7 +78,8 @@ function withAnother(
 }
 
 /**
- * For every set, the credit of what one strip's offcut is; -Infinity where the strip doesn't give it.
+ * For every set, the credit of what one strip's offcut is, less the labor of the strip; -Infinity where
+ * the strip doesn't give it.
  *
  * @param half of what the strip costs, the most that an offcut of it is credited
  */
@@ -93,8 +94,11 @@ function creditsOfStrip(
   const { kerf, endTrim, keepOffcutsOver } = problem;
   const credits = new Float64Array(2 ** pieces.length).fill(-Infinity);
   const ids = pieces.map(({ profile }) => profile ?? profiles[0]!.id);
-  for (const { id, blank: own, offcutCredit } of profiles) {
+  for (const { id, blank: own, offcutCredit, labor } of profiles) {
     if (own !== blank) continue;
+    const { cents, centsPerUnit: byLength } = labor ?? { cents: 0, centsPerUnit: 0 };
+    // Whole cents, halves up.
+    const work = Math.floor(cents + byLength * length + 0.5);
     const { centsPerUnit = 0, mostCents = 0 } = offcutCredit ?? {};
     const may = pieces.reduce((set, _, at) => (ids[at] === id ? set | (1 << at) : set), 0);
     for (let set = may; set > 0; set = (set - 1) & may) {
@@ -111,7 +115,8 @@ function creditsOfStrip(
       // The last cut may fall into the trim.
       if (isTorn || left < -kerf) continue;
       const isKept = left > 0 && left >= keepOffcutsOver;
-      credits[set] = isKept ? Math.floor(Math.min(mostCents, half, centsPerUnit * left)) : 0;
+      credits[set] =
+        (isKept ? Math.floor(Math.min(mostCents, half, centsPerUnit * left)) : 0) - work;
     }
   }
   return credits;

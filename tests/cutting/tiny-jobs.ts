@@ -10,7 +10,7 @@ import { piece, problemOf, stick } from './problem-maker.ts';
 
 export type Next = (limit: number) => number;
 
-/** Two profiles of one blank or two, or one; boards ripped in several ways; matched pairs; credits. */
+/** Two profiles of one blank or two, or one; boards ripped in several ways; matched pairs; credits; labor. */
 export function tinyJob(next: Next, mostPieces: number): StickProblem {
   const endTrim = next(3);
   const kerf = next(3);
@@ -20,8 +20,12 @@ export function tinyJob(next: Next, mostPieces: number): StickProblem {
   );
   const profiles = ['P', 'Q'].slice(0, 1 + next(2)).map((id): StickProfile => {
     const blank = blanks[next(blanks.length)]!;
-    if (next(2) === 0) return { id, blank };
-    return { id, blank, offcutCredit: { centsPerUnit: next(9) / 8, mostCents: next(8) } };
+    return {
+      id,
+      blank,
+      ...(next(2) === 0 ? {} : { offcutCredit: { centsPerUnit: next(9) / 8, mostCents: next(8) } }),
+      ...(next(2) === 0 ? {} : { labor: { cents: next(9) / 4, centsPerUnit: next(5) / 16 } }),
+    };
   });
   const used = new Set(profiles.map(({ blank }) => blank));
   const demands = Array.from({ length: next(mostPieces + 1) }, (_, at) =>

@@ -272,16 +272,16 @@ describe('A set-up page', () => {
     const tables: Tables = {
       runs: [
         'Room,Run,Profile,Length,Right end,Right corner',
-        ...[80, 100, 110, 120, 125, 130, 135].map(
+        ...[80, 95, 100, 110, 120, 135].map(
           (corner) => `Hall,wall ${corner},Cove,90,outside miter,${corner}`,
         ),
       ].join('\n'),
       profiles:
         'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Off-center to,Spring,Class\n' +
-        'Cove,crown cove,1 5/8,1,Poplar,1,7/16,3/8,blade middle,38,5/4',
+        'Cove,crown cove,2 3/8,1 1/4,Poplar,1,7/16,3/8,blade middle,38,6/4',
       shop: 'Setting,Value\nhourly rate,60\ntable front,9\ntable back,9\nslot to blade,4',
       stock:
-        "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,5/4,6,12',5,board foot,,",
+        "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,6/4,6,12',5,board foot,,",
     };
     const widths = async (one: Tables): Promise<number[]> =>
       ((await setUpsOf(one)).drawings ?? []).map(({ drawing }) => drawing.width);

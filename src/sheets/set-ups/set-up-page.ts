@@ -73,7 +73,7 @@ export function addBelow(
   spacing: Spacing,
 ): void {
   const { shop } = plan.job;
-  addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop)), spacing);
+  addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop), spacing), spacing);
   addCrown(draft, plan, profile, setUp.bevelWood, spacing);
   addOwnCautions(draft, plan, profile);
 }
@@ -155,13 +155,22 @@ function sayChange(inches: number, reading: LengthReading): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts): Part[] {
+function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts, spacing: Spacing): Part[] {
   const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
+  const each = (...some: readonly Fact[]): Part[] =>
+    some.map(({ label, value }) => rightFact(label, value));
   return [
     rightText('The cove in its blank', 'section'),
-    ...[deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius].map(
-      ({ label, value }) => rightFact(label, value),
-    ),
+    ...(spacing === 'close'
+      ? [
+          rightFact(
+            "Off center: deepest line; blade's middle",
+            `${deepestLine.value}; ${bladeMiddle.value}`,
+          ),
+          rightFact('Flat by the near rail; by the far', `${nearFlat.value}; ${farFlat.value}`),
+        ]
+      : each(deepestLine, bladeMiddle, nearFlat, farFlat)),
+    ...each(web, arcLength, leastRadius),
   ];
 }
 

@@ -34,13 +34,13 @@ export function sumProofs(proofs: readonly Proof[]): Proof {
   };
 }
 
-/** `$110.00`, or `$110.00 and $12.00 labor of the sticks less $5.00 for kept offcuts`. */
+/** `$110.00`, or `$110.00 and $12.00 of labor at the sticks less $5.00 for kept offcuts`. */
 export function sayCost(
   { lumberCents, creditCents, laborCents }: Proof,
   say: (cents: number) => string,
 ): string {
   const credit = creditCents === 0 ? '' : ` less ${say(creditCents)} for kept offcuts`;
-  const labor = laborCents === 0 ? '' : ` and ${say(laborCents)} labor of the sticks`;
+  const labor = laborCents === 0 ? '' : ` and ${say(laborCents)} of labor at the sticks`;
   return `${say(lumberCents)}${labor}${credit}`;
 }
 
