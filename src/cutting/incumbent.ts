@@ -192,9 +192,7 @@ function rankOf(problem: StickProblem, { sticks, unserved }: Offer): Rank {
     unservedCount: unserved.size,
     unservedLength,
     netCents:
-      costOf(sticks, profiles) +
-      laborOf(sticks, profiles) -
-      creditOf(problem, sticks, profiles),
+      costOf(sticks, profiles) + laborOf(sticks, profiles) - creditOf(problem, sticks, profiles),
     sticks: sticks.length,
     layouts: () => countLayouts(sticks),
     longestOffcut: () =>

@@ -39,7 +39,10 @@ export function tallyProfile(
     offcutAllowancePercent: allowance,
     passes: passCount * sticks.length,
     joints,
-    hours: { ...countHours(Number(lengthNet), sticks, setUp, shop), joints: jointHours(joints, shop) },
+    hours: {
+      ...countHours(Number(lengthNet), sticks, setUp, shop),
+      joints: jointHours(joints, shop),
+    },
     ...weightOf(profile, Number(lengthNet)),
   };
 }

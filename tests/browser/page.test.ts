@@ -88,7 +88,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
         ) as [[number]];
         return `${degrees.toFixed(1)}°`;
       };
-      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'P1:S5');
+      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'T1:W5');
       expect(head![0]).toBe('Approach (degrees from the blade line)');
       expect(first!.slice(0, 3)).toEqual([approach('3 5/8', '7/8', '3/8'), '29.9°', 'yes']);
       expect(third!.slice(0, 3)).toEqual([approach('1 1/2', '3/8', ''), '0.0°', 'yes']);
@@ -104,17 +104,17 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
           sheet.getRange(cell).setValue({ v });
       });
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('Q7').getDisplayValue() === '0.0°',
+        () => grid.book().getSheetByName('Profiles')!.getRange('U7').getDisplayValue() === '0.0°',
       );
       for (let times = 0; times < 3; times++) await page.evaluate(() => grid.api.undo());
       await typeInto(page, 'Profiles', 'C2', '30');
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('R2').getDisplayValue() === 'no',
+        () => grid.book().getSheetByName('Profiles')!.getRange('V2').getDisplayValue() === 'no',
       );
-      expect((await shownIn(page, 'Profiles', 'S2'))[0]![0]).toMatch(/^Width is 30 in/u);
+      expect((await shownIn(page, 'Profiles', 'W2'))[0]![0]).toMatch(/^Width is 30 in/u);
       await page.keyboard.press('Control+z');
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('R2').getDisplayValue() === 'yes',
+        () => grid.book().getSheetByName('Profiles')!.getRange('V2').getDisplayValue() === 'yes',
       );
       expect((await shownIn(page, 'Profiles', 'C2'))[0]).toEqual(['3 5/8']);
     },

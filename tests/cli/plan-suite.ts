@@ -17,15 +17,10 @@ import { partsOf } from './workbook-parts.ts';
 interface PlanAnswer {
   readonly totals: Readonly<Record<string, number | string>>;
   readonly rooms: readonly { readonly room: string; readonly price: number }[];
-  readonly groups: readonly {
+  readonly groups: readonly ({
     readonly name: string;
-    readonly cost: number;
-    readonly labor: number;
-    readonly credit: number;
-    readonly net: number;
-    readonly bound: number;
     readonly sticks: readonly { readonly length: number; readonly pieces: readonly unknown[] }[];
-  }[];
+  } & Readonly<Record<'cost' | 'labor' | 'credit' | 'net' | 'bound', number>>)[];
   readonly cautions: readonly SaidFault[];
   readonly faults: readonly SaidFault[];
   readonly workbook: string | null;

@@ -72,6 +72,7 @@ export function searchSetting(
   blade: Blade,
   most = greatestTiltFor(cove, blade),
 ): Setting | undefined {
+  if (isBeyond(cove, blade, most)) return undefined;
   const settings = settingsOf(cove, blade);
   const tilts = tiltsFor(cove, blade, settings, most);
   for (const branch of BRANCHES) {
@@ -96,6 +97,7 @@ export function greatestOffCenter(
   blade: Blade,
   most: Radians,
 ): { readonly offCenter: number; readonly tilt: Radians } | undefined {
+  if (isBeyond(cove, blade, most)) return undefined;
   const settings = settingsOf(cove, blade);
   const tilts = tiltsFor(cove, blade, settings, most);
   const found = BRANCHES.flatMap((branch) => {
@@ -118,6 +120,18 @@ export function computeWidestUpTo(blade: Blade, depth: number, most: Radians): n
   const tilts = evenTilts(most);
   const between = tiltOfWidest(widest, tilts);
   return Math.max(...tilts.map(widest), between === undefined ? 0 : widest(between));
+}
+
+/**
+ * Whether a cove is plainly wider than any tilt cuts it, so that none need be searched. Derived: in
+ * cut.ts every plane of the disc reaches R² - p² with p ≥ R - h / cos b, and both edges together lie
+ * at most t / cos b apart by their planes; a sine and a cosine add up to no more than their hypotenuse.
+ */
+function isBeyond({ width, depth }: Sizes, { diameter, kerf }: Blade, most: Radians): boolean {
+  const radius = diameter / 2;
+  const inner = Math.max(0, radius - depth / Math.cos(most));
+  const chord = 2 * Math.sqrt((radius - inner) * (radius + inner));
+  return width > Math.hypot(chord, kerf / Math.cos(most));
 }
 
 /** Even tilts from upright to the largest, and one that the width reaches where it reaches none of them. */

@@ -121,10 +121,7 @@ export function laborIn(
 }
 
 /** The most that a slot's strip costs in labor, whichever profile is cut from it. */
-export function mostLaborIn(
-  instance: Pick<Instance, 'problem' | 'profiles'>,
-  slot: Slot,
-): number {
+export function mostLaborIn(instance: Pick<Instance, 'problem' | 'profiles'>, slot: Slot): number {
   return instance.profiles.reduce(
     (most, { blank }, profile) =>
       blank === slot.blank ? Math.max(most, laborIn(instance, profile, slot)) : most,

@@ -78,7 +78,10 @@ function shortfallCents(instance: Instance): number {
     (most, { supply }) => Math.max(most, supply.priceCents),
     1,
   );
-  const labor = instance.slots.reduce((most, slot) => Math.max(most, mostLaborIn(instance, slot)), 0);
+  const labor = instance.slots.reduce(
+    (most, slot) => Math.max(most, mostLaborIn(instance, slot)),
+    0,
+  );
   return 100 * (dearest + labor);
 }
 

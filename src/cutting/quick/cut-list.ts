@@ -1,6 +1,18 @@
 import { entryAt } from '../entry-at.ts';
-import type { PlannedPiece, SpliceRule, StickDemand, StickPlan, StickProblem } from '../problem/problem.ts';
-import { fewestParts, isMatched, leastPartOf, maySplice, spliceParts } from '../problem/splice-parts.ts';
+import type {
+  PlannedPiece,
+  SpliceRule,
+  StickDemand,
+  StickPlan,
+  StickProblem,
+} from '../problem/problem.ts';
+import {
+  fewestParts,
+  isMatched,
+  leastPartOf,
+  maySplice,
+  spliceParts,
+} from '../problem/splice-parts.ts';
 import { usableLength } from '../problem/supplies.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
@@ -84,12 +96,10 @@ function partBlocks(
   const { overlap, grid } = rule;
   const count = fewestParts(demand.length, longestPart, overlap);
   const least = leastPartOf(rule, demand.length, count);
-  return spliceParts(demand.length, longestPart, overlap, least, grid).map(
-    (length, part) => {
-      const pieces = [{ demandId: demand.id, length, part }];
-      return { weight: weigh(problem, pieces), pieces, demands: [index] };
-    },
-  );
+  return spliceParts(demand.length, longestPart, overlap, least, grid).map((length, part) => {
+    const pieces = [{ demandId: demand.id, length, part }];
+    return { weight: weigh(problem, pieces), pieces, demands: [index] };
+  });
 }
 
 function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {

@@ -64,7 +64,7 @@ function smoothStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step 
   const lengths = (): string => QUANTITIES.inRow('length', onThisSheet.at('quantityRow', planned));
   return {
     work: `Scrape and sand ${profile.name}`,
-    how: 'along the cove, the lengths that pieces take',
+    how: 'the cove, as long as its pieces',
     each: cell(numberIn(setUp.arcLength, unit), 'rowDecimal'),
     count: (row) =>
       sum(

@@ -26,7 +26,7 @@ function pullStep(
   if (value === 0) return [];
   const count = (): DraftCell => sum(() => onThisSheet.at(`total ${name}`), value, 'rowWhole');
   const how = 'as listed under lumber';
-  const of = value === 1 ? 'board or stick' : 'boards and sticks';
+  const of = value === 1 ? 'length' : 'lengths';
   return [{ work, how, count, of, see: 'lumber, below' }];
 }
 
