@@ -195,6 +195,8 @@ interface Place {
   readonly value: number;
   /** Whether the branch runs on from the place before. */
   readonly runsOn: boolean;
+  /** Whether the branch ends here, between two tilts, where it meets another. */
+  readonly isFold?: boolean;
 }
 
 /** Where a branch has values, with the ends of each stretch of it. */
@@ -210,7 +212,7 @@ function placesOf(at: (tilt: number) => number | undefined, tilts: readonly numb
       const end = bisect((one) => at(one) !== undefined, inside, outside).holds;
       const atEnd = at(end);
       if (end !== inside && atEnd !== undefined) {
-        places.push({ tilt: end, value: atEnd, runsOn: !has });
+        places.push({ tilt: end, value: atEnd, runsOn: !has, isFold: true });
         runsOn = has;
       }
     }
@@ -233,20 +235,28 @@ function rootsOf(at: (tilt: number) => number | undefined, tilts: readonly numbe
   });
 }
 
-/** The peaks between a branch's places; of those below a level only what may come up to it. */
+/**
+ * The peaks between a branch's places; of those below a level only what may come up to it. Where a
+ * branch folds into another it turns steeply, so that its peak may lie just before its end.
+ */
 function peaksOf(
   at: (tilt: number) => number | undefined,
   places: readonly Place[],
   level = -Infinity,
 ): Place[] {
   return places.flatMap((place, index) => {
-    const [before, after] = [places[index - 1], places[index + 1]];
-    if (before === undefined || after === undefined || !place.runsOn || !after.runsOn) return [];
-    const rises = [place.value - before.value, place.value - after.value];
+    const next = places[index + 1];
+    const before = place.runsOn ? places[index - 1] : undefined;
+    const after = next?.runsOn === true ? next : undefined;
+    const beside = [before, after].flatMap((one) => one ?? []);
+    if (beside.length < (place.isFold === true ? 1 : 2)) return [];
+    const rises = beside.map(({ value }) => place.value - value);
     if (!(Math.min(...rises) >= 0)) return [];
-    if (level > -Infinity && (place.value >= 0 || level - place.value > Math.max(...rises)))
-      return [];
-    const tilt = peakOf((one) => at(one) ?? -Infinity, before.tilt, after.tilt);
+    if (level > -Infinity && place.value >= 0) return [];
+    const isOutOfReach = level - place.value > Math.max(...rises);
+    if (level > -Infinity && place.isFold !== true && isOutOfReach) return [];
+    const from = before?.tilt ?? place.tilt;
+    const tilt = peakOf((one) => at(one) ?? -Infinity, from, after?.tilt ?? place.tilt);
     const value = at(tilt);
     return value === undefined || tilt === place.tilt ? [] : [{ tilt, value, runsOn: true }];
   });

@@ -57,7 +57,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Hours',
-    'Set-up minutes for each cove; for each pass its blank’s length at the feed, and handling; smoothing minutes for each square foot of the cove’s curve along the net length; crosscut seconds for each piece, and once more for each stick, whose end is trimmed.',
+    'Set-up minutes for each cove; for each pass its blank’s length at the feed, and handling; smoothing minutes for each square foot of the cove’s curve along the net length; crosscut seconds for each piece, and once more for each stick, whose end is trimmed; joint minutes for each joint of a piece that no stick gives whole. Such a piece is cut into the fewest parts, none shorter than the least part where that can be.',
   ],
   [
     'Money',

@@ -142,6 +142,17 @@ describe('the set-up of any cove', () => {
     expect(toDegrees(middle.tilt)).toBeCloseTo(35.11, 1);
   });
 
+  test('is found where the off-center peaks just before its two approaches meet', () => {
+    // Both fold into one near 1.8 degrees of tilt; the larger one alone comes so far off center.
+    const blade = { diameter: 13.187, kerf: 2.062 };
+    const cove = { width: 3.326, depth: 0.1653, offCenter: 0.1008 };
+    const setting = solveSetting(cove, blade)!;
+    const cut = computeCut(blade, setting);
+    expect(cut.width).toBeCloseTo(cove.width, 9);
+    expect(cut.offCenter).toBeCloseTo(cove.offCenter, 9);
+    expect(toDegrees(setting.approach)).toBeGreaterThan(55);
+  });
+
   test('of a tiny cove under a thick blade is refused as a corner\u2019s cut, with what would do', () => {
     const blade = { diameter: 9.875, kerf: 0.25 };
     const cove = { width: 0.3904, depth: 0.0171, offCenter: 0.1091 };
