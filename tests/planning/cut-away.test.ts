@@ -259,6 +259,25 @@ describe('Where of a profile', () => {
     ]);
   });
 
+  test('made as a cove and called a rail counts as at the ceiling, which is said until Where says it', () => {
+    const made = (where: string, height = '', name = 'Chair rail'): string =>
+      `${name},cove,4,1,,3,5/8,${where},${height}`;
+    const runs = wallRuns('Base', 'Chair rail');
+    const listed = list({ profiles: [BASE, CASING, made('')], runs });
+    expect(lengthsOf(listed, 'Chair rail')).toEqual(['144']);
+    expect(codesOf(listed)).toEqual(['job.taken-for-ceiling']);
+    expect(placeOf(listed, 'job.taken-for-ceiling')).toEqual([
+      { file: 'profiles.csv', line: 4, column: 8 },
+    ]);
+    const isSaid = list({ profiles: [BASE, CASING, made('ceiling')], runs });
+    expect(codesOf(isSaid)).toEqual([]);
+    const isRail = list({ profiles: [BASE, CASING, made('height', '32')], runs });
+    expect(lengthsOf(isRail, 'Chair rail')).toEqual(['44 13/16', '56 13/16']);
+    expect(codesOf(isRail)).toEqual([]);
+    const plain = { profiles: [BASE, CASING, made('', '', 'Trail cove')] };
+    expect(codesOf(list({ ...plain, runs: wallRuns('Base', 'Trail cove') }))).toEqual([]);
+  });
+
   test('taken for casing since Openings names it leaves its runs on walls whole, which is said', () => {
     const openings = [DOOR, 'Hall,,window,30,50,1,,Casing,,Base,,1,,,,,'];
     const listed = list({ openings });

@@ -230,8 +230,10 @@ export const WORDING = wordings({
     `${f.argument}: with what is under it this opening reaches ${f.given} into ${f.detail('profile')} on that wall, though not down to its lower edge, so nothing is cut away. Notch the rail at the wall, or change Sill or the rail's Height.`,
   'job.taken-for-casing': (f) =>
     `${f.argument}: ${f.given} is taken to be round openings, since Openings names it, so nothing is cut out of the run ${f.detail('run')} of it. Where it is on the floor, write floor under Where on Profiles; else write opening.`,
+  'job.taken-for-ceiling': (f) =>
+    `${f.argument}: ${f.given} is taken to be at the ceiling, as coves usually are, so nothing is cut out of the run ${f.detail('run')} of it. Write height under Where on Profiles, and its Height, for a rail; floor for a base; ceiling where it is at the ceiling.`,
   'job.several-on-floor': (f) =>
-    `${f.argument}: it is cut out of ${f.given} moldings that all count as on the floor (${f.detail('profiles')}). Write height under Where on Profiles, and its Height, for a rail; write floor where several do stand on the floor (${f.detail('unsaid')} is blank there).`,
+    `${f.argument}: it is cut out of ${f.given} moldings that all count as on the floor (${f.detail('profiles')}). Where on Profiles is blank for ${f.detail('unsaid')}: write height there, and its Height, for a rail; write floor where several do stand on the floor.`,
   'job.opening-in-several': (f) =>
     `${f.argument}: it is cut out of ${f.given} runs of ${f.detail('profile')} with that wall's name, out of each. Give each stretch of wall a name of its own.`,
   'job.opening-outside-wall': (f) =>

@@ -9,6 +9,14 @@ interface Cut {
   readonly profile: Profile;
 }
 
+/** What the trade calls moldings that run below the ceiling. */
+const BELOW_THE_CEILING = /\b(?:rails?|base|baseboards?|skirtings?|wainscot\w*)\b/iu;
+
+/** A cove without a spring angle may be a rail too, and some are called so. */
+function isNamedBelow({ make, spring, name }: Profile): boolean {
+  return make === 'cove' && spring === undefined && BELOW_THE_CEILING.test(name);
+}
+
 export class CutAwayNotes {
   readonly #runsOf = new Map<string, Run[]>();
   readonly #sides: readonly OpeningSide[];
@@ -49,6 +57,11 @@ export class CutAwayNotes {
       const code = place.at === 'floor' ? 'job.window-laps-floor' : 'job.opening-laps-rail';
       const one = fault(code, saySide(side), by, { details });
       this.#once(placeFault(one, side.opening.cells.Sill), saySide(side), name);
+    } else if (place.at === 'ceiling' && !place.isSaid && isNamedBelow(profile)) {
+      const one = fault('job.taken-for-ceiling', saySide(side), name, {
+        details: { run: run.run },
+      });
+      this.#once(placeFault(one, place.cell), name);
     } else if (
       place.at === 'opening' &&
       !place.isSaid &&
