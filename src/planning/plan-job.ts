@@ -2,7 +2,9 @@
 import { fault, placeFault, rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
-import { nameGroup, spareLength } from './group-problem.ts';
+import { carryOver, type CarriedOver, type CarriedStick } from './cut/carry-over.ts';
+import type { CutAlready } from './cut/cut-already.ts';
+import { nameGroup, spareId, spareLength } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
 import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
@@ -33,20 +35,31 @@ export interface PlanJobOptions extends PlanSticksOptions {
   readonly planSticks?: typeof planSticks;
   /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
   readonly seconds?: number;
+  /** Sticks that are cut already: they stay as they are, and only the rest is planned. */
+  readonly cut?: readonly CutAlready[];
+  /** The plan that they were cut by: what it had of the rest is where the search begins. */
+  readonly earlier?: JobPlan;
 }
 
 /**
  * Plans a job: profiles that share stock are one problem of sticks, in the order of Profiles, each
  * group taking what is left of the rack. Every fault of every part is collected; with any, there is
- * no plan.
+ * no plan. What is cut already counts in every total: its sticks are paid for, its hours worked.
  *
  * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
   const listed = listPieces(job);
-  const prepared = prepareProfiles(job, listed.pieces);
-  const faults = [...listed.faults, ...checkMatches(listed.pieces), ...prepared.faults];
-  const cautions = [...listed.cautions, ...spareCautions(job), ...prepared.cautions];
+  const carried = carryOver(job, listed.pieces, options.cut ?? [], sparesOf(job));
+  const { pieces } = carried;
+  const prepared = prepareProfiles(job, pieces, carried);
+  const faults = [...listed.faults, ...carried.faults, ...checkMatches(pieces), ...prepared.faults];
+  const cautions = [
+    ...listed.cautions,
+    ...spareCautions(job),
+    ...carried.cautions,
+    ...prepared.cautions,
+  ];
   const costOf = (cuts: readonly ProfileCut[]): number =>
     cuts.reduce((sum, cut) => {
       const { money } = planProfile(cut, prepared.setUps.get(cut.profile), job.shop);
@@ -57,6 +70,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     job,
     faults.length > 0 ? undefined : costOf,
     options,
+    carried.sticks,
   );
   faults.push(...planned.faults);
   cautions.push(
@@ -76,21 +90,28 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   });
   const plan: JobPlan = {
     job,
-    pieces: listed.pieces,
+    pieces,
     cutAways: listed.cutAways,
     profiles,
     groups,
-    rooms: roomLines(listed.pieces, profiles),
-    totals: sumUp(job, listed.pieces, profiles),
+    rooms: roomLines(pieces, profiles),
+    totals: sumUp(job, pieces, profiles),
     cautions: found.cautions,
   };
   return { plan, ...found };
 }
 
-/** Every profile that has pieces to cut and stock to cut them from; the set-ups of the coves among them. */
+/** The set-up spares that the job asks for, of every cove that is planned. */
+function sparesOf({ shop, profiles }: Job): ReadonlySet<string> {
+  if (spareLength(shop) === undefined) return new Set();
+  return new Set(profiles.filter(({ make }) => make !== 'buy').map(spareId));
+}
+
+/** Every profile that has pieces to cut, or cut already, and stock to cut them from; the set-ups of the coves among them. */
 function prepareProfiles(
   job: Job,
   pieces: readonly Piece[],
+  { sticks, served, partsLeft }: CarriedOver,
 ): {
   profiles: PreparedProfile[];
   setUps: ReadonlyMap<Profile, SetUp>;
@@ -103,7 +124,8 @@ function prepareProfiles(
   const cautions: Caution[] = [];
   for (const profile of job.profiles) {
     const live = pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
-    if (live.length === 0) continue;
+    const cut = sticks.filter((one) => one.profile === profile);
+    if (live.length === 0 && cut.length === 0) continue;
     if (profile.make !== 'buy') {
       const found = planSetUp(profile, job.shop);
       faults.push(...found.faults);
@@ -114,8 +136,18 @@ function prepareProfiles(
     faults.push(...stock.faults);
     cautions.push(...stock.cautions);
     const passes = setUps.get(profile)?.passHeights.length ?? 0;
-    if (stock.units.length > 0)
-      profiles.push({ profile, pieces: live, units: stock.units, passes });
+    if (stock.units.length === 0) continue;
+    profiles.push({
+      profile,
+      pieces: live,
+      toPlan: live.filter(({ id }) => !served.has(id)),
+      partsLeft: partsLeft.filter(({ piece }) => sameName(piece.profile, profile.name)),
+      cut,
+      // Where all is cut, no set-up is tried any more.
+      needsSpare: profile.make !== 'buy' && !served.has(spareId(profile)),
+      units: stock.units,
+      passes,
+    });
   }
   return { profiles, setUps, faults, cautions };
 }
@@ -131,7 +163,8 @@ async function planGroups(
   prepared: readonly PreparedGroup[],
   job: Job,
   costOf: ((cuts: readonly ProfileCut[]) => number) | undefined,
-  { onGroup, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
+  { onGroup, planSticks: plan = planSticks, seconds, earlier, ...options }: PlanJobOptions,
+  carried: readonly CarriedStick[],
 ): Promise<{
   groups: CuttingGroup[];
   cuts: ProfileCut[];
@@ -142,8 +175,9 @@ async function planGroups(
   const cuts: ProfileCut[] = [];
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
-  const used = new Map<StockItem, number>();
-  const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.pieces.length, 0));
+  const opened = new Map<StockItem, number>();
+  const used = { cut: numbersCut(carried), opened };
+  const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.toPlan.length, 0));
   const milliseconds = seconds === undefined ? undefined : seconds * 1000;
   const shares = shareTime(milliseconds, pieces, options);
   for (const [place, group] of prepared.entries()) {
@@ -153,19 +187,29 @@ async function planGroups(
     const share = shares.begin(place);
     const budget = isQuick ? { budget: { steps: 0 } } : share.budget;
     const planning = { ...options, ...budget };
-    const planned = await planGroup(group, used, job.shop, plan, planning, costOf);
+    const planned = await planGroup(group, used, job.shop, plan, planning, costOf, earlier);
     share.end();
     faults.push(...planned.faults);
     cautions.push(...planned.cautions);
     if (planned.group === undefined) continue;
     groups.push(planned.group);
     cuts.push(...(planned.cuts ?? []));
-    for (const { item, fromRack, bought } of planned.group.stockUse) {
-      used.set(item, (used.get(item) ?? 0) + fromRack + bought);
+    for (const [item, count] of planned.opened ?? []) {
+      opened.set(item, (opened.get(item) ?? 0) + count);
     }
   }
   onGroup?.(prepared.length, prepared.length, '');
   return { groups, cuts, faults, cautions };
+}
+
+/** The numbers of the sticks and boards that are cut, row by row of Stock. */
+function numbersCut(carried: readonly CarriedStick[]): ReadonlyMap<StockItem, ReadonlySet<number>> {
+  const numbers = new Map<StockItem, Set<number>>();
+  for (const { stick } of carried) {
+    const ofItem = numbers.get(stick.item) ?? new Set<number>();
+    numbers.set(stick.item, ofItem.add(stick.unit));
+  }
+  return numbers;
 }
 
 /**
