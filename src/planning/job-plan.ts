@@ -2,7 +2,7 @@
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
-import type { PieceThen } from './cut/cut-already.ts';
+import type { CutAlready, PieceThen } from './cut/cut-already.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
@@ -215,6 +215,8 @@ export interface JobPlan {
   readonly groups: readonly CuttingGroup[];
   readonly rooms: readonly RoomLine[];
   readonly totals: Totals;
+  /** What was cut already when it was planned, as it was told then. */
+  readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];
 }
 

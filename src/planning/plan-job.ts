@@ -96,6 +96,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     groups,
     rooms: roomLines(pieces, profiles),
     totals: sumUp(job, pieces, profiles),
+    cut: options.cut ?? [],
     cautions: found.cautions,
   };
   return { plan, ...found };

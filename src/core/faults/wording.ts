@@ -305,6 +305,12 @@ export const WORDING = wordings({
   'job.quantity-too-large': (f) =>
     `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
 
+  // A plan that was kept
+  'plan.kept-other-version': (f) =>
+    `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
+  'plan.kept-damaged': () =>
+    'The plan that is kept here is damaged, so it is not used. Plan the job anew.',
+
   // Cutting
   'cutting.unserved': (f) =>
     `${f.argument} (${f.given}) could not be placed: ${f.detail('why')}. Add stock, allow a splice, or shorten it.`,

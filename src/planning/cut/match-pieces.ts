@@ -25,6 +25,13 @@ export interface MatchedPieces {
   readonly cautions: readonly Caution[];
 }
 
+const NOTHING_CUT: MatchedPieces = {
+  servedBy: new Map(),
+  served: new Set(),
+  partsLeft: [],
+  cautions: [],
+};
+
 /**
  * A cut piece is the job's piece of the same id where profile, length and ends are the same. What is
  * left over then serves another piece of the job that is just so: a room may have got another name.
@@ -35,6 +42,7 @@ export function matchPieces(
   cut: readonly CutAlready[],
   spares: ReadonlySet<string>,
 ): MatchedPieces {
+  if (cut.length === 0) return NOTHING_CUT;
   const byId = new Map(pieces.map((one) => [one.id, one]));
   const servedBy = new Map<PieceThen, Served>();
   const served = new Set<string>();
