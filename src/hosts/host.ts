@@ -4,7 +4,8 @@
  * cell of the person's own, but where they asked for a formula.
  */
 import type { Outcome, Where } from '../core/faults/fault.ts';
-import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
+import type { RawCell, RawRow, RawTable } from '../planning/input/raw-table.ts';
+import type { KeptTextKey } from './workbook/kept-text.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
 export interface WorkbookHost {
@@ -32,6 +33,14 @@ export interface WorkbookHost {
   /** Small notes kept with the workbook (which columns stand for which, what was planned from). */
   recall(key: string): Promise<Outcome<string | undefined>>;
   remember(key: string, value: string): Promise<Outcome<void>>;
+  /**
+   * Long texts kept with the workbook, out of sight: plans. They go wherever it goes: into its file, into
+   * what is kept of it between visits. Without a text what was kept goes.
+   */
+  keptText(key: KeptTextKey): Promise<Outcome<string | undefined>>;
+  keepText(key: KeptTextKey, text: string | undefined): Promise<Outcome<void>>;
+  /** The rows of a sheet that aren't blank, cells from column A on; none where there is no such sheet. */
+  readSheet(name: string): Promise<Outcome<readonly RawRow[]>>;
   /** Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. */
   watch(changed: (sheet: string) => void): () => void;
 }

@@ -4,7 +4,8 @@ import type { WorkbookHost } from '../host.ts';
 import { runNow, runPatiently, supports, tooOld, type ExcelProgram } from './excel-program.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
 import { putFormula } from './put-formula.ts';
-import { readTable } from './read-table.ts';
+import { keepText, keptText } from './kept-parts.ts';
+import { readSheet, readTable } from './read-table.ts';
 import { attempt } from './refusal.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
@@ -83,6 +84,12 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         await context.sync();
         return ok(undefined);
       }),
+    keptText: (key) =>
+      during('Recalling the plan', async (context) => ok(await keptText(context, key))),
+    keepText: (key, text) =>
+      during('Keeping the plan', async (context) => ok(await keepText(context, key, text))),
+    readSheet: (name) =>
+      during(`Reading ${name}`, async (context) => ok(await readSheet(context, name))),
     watch: (changed) =>
       tooOld(program) === null ? watchSheets(program, changed) : () => undefined,
   };

@@ -1,6 +1,6 @@
 /** Reads the rows under one place's headings. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
@@ -40,6 +40,19 @@ export async function readTable(
   }
   const table = tableOf(name, source, rows);
   return table.ok && seesMerges ? checkMerges(context, located, table.value) : table;
+}
+
+/** The rows of a sheet that aren't blank; none where there is no such sheet. */
+export async function readSheet(context: Excel.RequestContext, name: string): Promise<RawRow[]> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  sheet.load('id');
+  await context.sync();
+  if (sheet.isNullObject) return [];
+  const key = { kind: 'sheet', id: sheet.id } as const;
+  const [located] = await locatePlaces(context, [{ key, sheet: sheet.id }]);
+  if (located === undefined) return [];
+  const [rows = []] = await readRowsOf(context, [located.area]);
+  return rows;
 }
 
 /** The place as it is now: its sheet's name, and its cells if it has any. */

@@ -5,9 +5,11 @@ import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/f
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
-import { noteOf, withNote } from './sheet-metadata.ts';
+import { keptTextsOf, noteOf, withKeptText, withNote } from './sheet-metadata.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
+import { gridSheets } from './grid-sheets.ts';
+import { rowsOf } from './read-rows.ts';
 import { readTable } from './read-table.ts';
 import type { Grid } from './grid.ts';
 import { watchSheets } from './watch-sheets.ts';
@@ -33,6 +35,17 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
       const book = grid.book().getWorkbook();
       book.setCustomMetadata(withNote(book.getCustomMetadata(), key, value));
       return Promise.resolve(ok(undefined));
+    },
+    keptText: (key) =>
+      Promise.resolve(ok(keptTextsOf(grid.book().getWorkbook().getCustomMetadata())[key])),
+    keepText: (key, text) => {
+      const book = grid.book().getWorkbook();
+      book.setCustomMetadata(withKeptText(book.getCustomMetadata(), key, text));
+      return Promise.resolve(ok(undefined));
+    },
+    readSheet: (name) => {
+      const sheet = gridSheets(grid).find((one) => one.name === name);
+      return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(grid, sheet)));
     },
     watch: (changed) => watchSheets(grid, changed),
   };

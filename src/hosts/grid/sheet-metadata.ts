@@ -4,6 +4,7 @@
  */
 import type { CustomData } from '@univerjs/core';
 import type { TableDescription } from '../../sheets/grammar/description.ts';
+import { withText, type KeptTextKey, type KeptTexts } from '../workbook/kept-text.ts';
 import type { SheetPage } from '../xlsx/sheet-page.ts';
 
 export type SheetOwner = 'person' | 'tool';
@@ -30,6 +31,7 @@ export function readCustomData(custom: CustomData | undefined): SheetMetadata | 
 /** Small notes kept with the workbook, among its own custom data. */
 interface BookMetadata {
   readonly notes: Readonly<Record<string, string>>;
+  readonly texts?: KeptTexts;
 }
 
 export function noteOf(custom: CustomData | undefined, key: string): string | undefined {
@@ -38,8 +40,27 @@ export function noteOf(custom: CustomData | undefined, key: string): string | un
 }
 
 export function withNote(custom: CustomData | undefined, key: string, value: string): CustomData {
-  const kept: BookMetadata = { notes: { ...readBookMetadata(custom).notes, [key]: value } };
+  const kept = {
+    ...readBookMetadata(custom),
+    notes: { ...readBookMetadata(custom).notes, [key]: value },
+  };
   return { ...custom, [KEY]: kept };
+}
+
+export function keptTextsOf(custom: CustomData | undefined): KeptTexts {
+  return readBookMetadata(custom).texts ?? {};
+}
+
+export function withKeptText(
+  custom: CustomData | undefined,
+  key: KeptTextKey,
+  text: string | undefined,
+): CustomData {
+  return withKeptTexts(custom, withText(keptTextsOf(custom), key, text));
+}
+
+export function withKeptTexts(custom: CustomData | undefined, texts: KeptTexts): CustomData {
+  return { ...custom, [KEY]: { ...readBookMetadata(custom), texts } };
 }
 
 function readBookMetadata(custom: CustomData | undefined): Partial<BookMetadata> {

@@ -9,6 +9,8 @@ import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { keptTextsOf } from './kept-parts.ts';
+import { withText } from '../workbook/kept-text.ts';
 import { openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
 
@@ -20,7 +22,7 @@ export interface FileToOpen extends WriteTools {
 
 /**
  * Opens a file as a host. What it writes is a workbook of its own, holding the described sheets
- * alone; notes last as long as the host.
+ * alone, and what is kept with them; notes last as long as the host.
  *
  * @returns The host; or one fault: file.too-large, file.protected, file.old-workbook,
  *   file.not-workbook, table.too-many-rows.
@@ -31,13 +33,14 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   if (!opened.ok) return opened;
   const workbook = opened.value;
   const notes = new Map<string, string>();
+  let texts = keptTextsOf(file.bytes);
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
     can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
     survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
-    write: (description) => write(file, description),
+    write: (description) => write({ ...file, texts }, description),
     show: () => cannot('Showing a cell'),
     putFormula: () => cannot('Putting a formula into a cell'),
     listSeparator: () => Promise.resolve(','),
@@ -45,6 +48,15 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
     remember: (key, value) => {
       notes.set(key, value);
       return Promise.resolve(ok(undefined));
+    },
+    keptText: (key) => Promise.resolve(ok(texts[key])),
+    keepText: (key, text) => {
+      texts = withText(texts, key, text);
+      return Promise.resolve(ok(undefined));
+    },
+    readSheet: (sheetName) => {
+      const sheet = workbook.sheets.find((one) => one.name === sheetName);
+      return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(sheet)));
     },
     watch: () => () => undefined,
   });

@@ -23,7 +23,7 @@ const WRITTEN = new Date(Date.UTC(2000, 0, 1));
  * @returns The bytes of an .xlsx file, the same for the same workbook.
  */
 export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8Array> {
-  const { title, font, styles, sheets, names, properties = {} } = workbook;
+  const { title, font, styles, sheets, names, properties = {}, texts = {} } = workbook;
   const cellStyles = new Map(
     Object.entries(styles).map(([name, style]) => [name, styleForFile(style, font)]),
   );
@@ -45,7 +45,7 @@ export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8
       custom: { ...properties },
     },
   });
-  return finishFile(bytes);
+  return finishFile(bytes, texts);
 }
 
 /** Names that the library would write without the quotes that a sheet's name may need; and our mark. */

@@ -15,6 +15,7 @@ import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
 import { FORMAT_CLASSES } from './format-members.ts';
+import { PART_CLASSES } from './part-members.ts';
 import { RULE_CLASSES } from './rule-members.ts';
 import { WORKBOOK_CLASSES } from './workbook-members.ts';
 import { FakeSheet, FakeWorkbook, type FakeCell } from './workbook-model.ts';
@@ -36,6 +37,7 @@ export const FAKE_CLASSES = {
   ...FORMAT_CLASSES,
   ...RULE_CLASSES,
   ...PAGE_CLASSES,
+  ...PART_CLASSES,
 };
 
 /** The requirement set that the fake knows unless told otherwise. */
@@ -174,7 +176,7 @@ export class FakeExcel {
 
   /** All there is of these sheets, as text, to be compared later. */
   snapshot(sheets: readonly FakeSheet[]): string {
-    const { names, settings } = this.workbook;
+    const { names, settings, xmlParts } = this.workbook;
     const formula = (one: { readonly text: string } | null): string | null => one?.text ?? null;
     const cellOf = ({ formula: own, ...rest }: FakeCell): object => ({
       ...rest,
@@ -183,6 +185,7 @@ export class FakeExcel {
     return JSON.stringify({
       names: names.map((one) => [one.name, one.formula.text, one.visible]),
       settings: [...settings],
+      xmlParts: xmlParts.map(({ xml }) => xml),
       sheets: sheets.map((sheet) => ({
         name: sheet.name,
         isProtected: sheet.isProtected,

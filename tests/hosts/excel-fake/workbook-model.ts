@@ -153,12 +153,21 @@ export class FakeSheet {
   }
 }
 
+/** A custom XML part. */
+export interface FakeXmlPart {
+  readonly id: string;
+  readonly namespaceUri: string;
+  readonly xml: string;
+  deleted: boolean;
+}
+
 export class FakeWorkbook {
   name = 'Maple house.xlsx';
   isProtected = false;
   sheets: FakeSheet[] = [];
   names: FakeName[] = [];
   readonly settings = new Map<string, unknown>();
+  xmlParts: FakeXmlPart[] = [];
   decimalSeparator = '.';
   active: FakeSheet | null = null;
   activeCell = { row: 0, column: 0 };

@@ -6,6 +6,7 @@ import type { PlainFont } from '../../workbook/plain-workbook.ts';
 import { writePlainWorkbook } from '../../xlsx/write-plain-workbook.ts';
 import { namesOfResources } from '../defined-names.ts';
 import { toFileStyle } from '../convert-style.ts';
+import { keptTextsOf } from '../sheet-metadata.ts';
 import { fileSheet } from './file-sheet.ts';
 import { gridPictures } from './grid-pictures.ts';
 import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
@@ -27,7 +28,7 @@ export function gridToFile(
   data: IWorkbookData,
   spills: GridSpills = NO_SPILLS,
 ): Promise<Uint8Array> {
-  const { sheetOrder, sheets, styles, resources, name } = data;
+  const { sheetOrder, sheets, styles, resources, name, custom } = data;
   const pictures = gridPictures(resources);
   const font = fontOf(data);
   const list = styleList();
@@ -55,6 +56,7 @@ export function gridToFile(
       ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
+    texts: keptTextsOf(custom),
   });
 }
 
