@@ -5,7 +5,7 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
-import { planToFiles } from './plan-to-files.ts';
+import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson, reportWords } from './report.ts';
 import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
 
@@ -31,7 +31,7 @@ export const CLIENT: Command = {
   ],
   notes: [
     'The workbook opens in any spreadsheet: change a quantity and every price follows. It leaves the date for you to fill in; the shop setting “price holds days” says how long the price holds from then.',
-    'The plan is made anew, and may differ a little from an earlier one: plan --client writes it from the same plan as the workbook of the shop.',
+    'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan, to the cent. With --seconds or --steps, and else, the job is planned.',
     "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, workbook }, money in the shop's currency; at fault { faults, cautions }.",
   ],
   examples: ['job.xlsx --out job-client.xlsx', 'job-folder --out client.xlsx --force'],
@@ -46,7 +46,7 @@ export const CLIENT: Command = {
 async function runClient(call: Call): Promise<Report> {
   const file = clientFile('--out');
   const out = call.values.get('--out') ?? '';
-  const { plan, refusal } = await planToFiles(call, [file]);
+  const { plan, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
   if (call.flags.has('--json')) return reportJson(0, toJson(plan, out));
   return reportWords(0, [file.say(plan, out)], { faults: [], cautions: plan.cautions });

@@ -3,7 +3,7 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
-import { planToFiles } from './plan-to-files.ts';
+import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { FORCE_OPTION } from './shared-options.ts';
@@ -26,7 +26,7 @@ export const EXPORT: Command = {
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
-    'The plan is made anew, and may differ a little from an earlier one: plan --export saves the same plan as the workbook.',
+    'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan. With --seconds or --steps, and else, the job is planned.',
   ],
   examples: ['job.xlsx --out job-files.zip'],
   exits: {
@@ -39,7 +39,7 @@ export const EXPORT: Command = {
 
 async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
-  const { plan, refusal } = await planToFiles(call, [file]);
+  const { plan, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
   const written = file.say(plan, call.values.get('--out') ?? '');
   return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions: plan.cautions });

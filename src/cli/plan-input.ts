@@ -1,7 +1,11 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
-import type { Caution, Fault } from '../core/faults/fault.ts';
+import { basename } from 'node:path';
+import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { readJobInput } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { fingerprint } from '../planning/input/fingerprint.ts';
+import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
+import { cutOf, keptPlanOf, readKeptPlans } from './kept-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
@@ -15,7 +19,7 @@ export const INPUT_ARGUMENT: ArgumentDefinition = {
 };
 
 export type InputPlanning =
-  | { readonly plan: JobPlan }
+  | { readonly plan: JobPlan; readonly from: PlanToKeep }
   | {
       readonly plan?: never;
       /** 2 where the input is at fault, 1 where the job it asks for can't be made. */
@@ -24,22 +28,54 @@ export type InputPlanning =
       readonly cautions: readonly Caution[];
     };
 
-/** The plan carries the cautions of its reading too. */
-export async function planInput(path: string, planning: Planning): Promise<InputPlanning> {
+/**
+ * The plan carries the cautions of its reading too. What is ticked as cut on sheets of the workbook stays.
+ *
+ * @param usesKept whether the plan that a workbook carries is used, where it is of these inputs, or where
+ *   the workbook has no inputs
+ */
+export async function planInput(
+  path: string,
+  planning: Planning,
+  usesKept = false,
+): Promise<InputPlanning> {
   const input = await readJobInput(path, JOB_TABLES);
+  const keptPlans = await readKeptPlans(path);
+  const hasNoInputs = !input.ok && input.faults.every(({ code }) => code === 'table.missing');
+  if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
+    const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value) : undefined);
+    if (kept !== undefined) {
+      const said = fault('plan.kept-used', basename(path), null);
+      const read = readJob(kept.tables, path);
+      const cautions = [said, ...read.cautions, ...kept.plan.cautions];
+      return { plan: { ...kept.plan, cautions }, from: kept };
+    }
+  }
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
   const read = readJob(input.value, path);
   if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
   const { job } = read;
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const ticked = keptPlans === undefined ? { cut: [], cautions: [] } : cutOf(keptPlans);
+  const { cautions: ofTicks, ...cut } = ticked;
   const planned = await planWithin(
     { ...planning, sayMoney: say },
-    ({ planSticks, options, onGroup }) => planJob(job, { ...options, planSticks, onGroup }),
+    ({ planSticks, options, onGroup }) => planJob(job, { ...options, ...cut, planSticks, onGroup }),
   );
-  const cautions = [...read.cautions, ...planned.cautions];
+  const cautions = [
+    ...(keptPlans?.cautions ?? []),
+    ...ofTicks,
+    ...read.cautions,
+    ...planned.cautions,
+  ];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);
   if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);
-  return { plan: { ...planned.plan, cautions } };
+  const from = {
+    plan: planned.plan,
+    fingerprint: fingerprint(input.value),
+    tables: input.value,
+  };
+  return { plan: { ...planned.plan, cautions }, from };
 }

@@ -2,6 +2,7 @@
 import { resolve } from 'node:path';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { saveFile } from '../hosts/file/save-file.ts';
+import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { argumentAt, type Call, type Report } from './command.ts';
 import { readEffort } from './effort.ts';
@@ -14,7 +15,8 @@ export interface FileOfPlan {
   readonly option: string;
   /** Of the file: .xlsx, say. */
   readonly ending: string;
-  readonly make: (plan: JobPlan) => Promise<Uint8Array>;
+  /** @param from the plan with its inputs, as it is kept */
+  readonly make: (plan: JobPlan, from: PlanToKeep) => Promise<Uint8Array>;
 }
 
 export type SavedPlan =
@@ -24,9 +26,13 @@ export type SavedPlan =
 /**
  * Plans the input of a call, and saves what is made of the plan under those of the options that are
  * given. Whether the files may be written there is known before anything is planned, and all are made
- * before the first is saved. Faults: file.same, and what checkTarget and saveFile find.
+ * before the first is saved. The plan that a workbook carries is used where `usesKept` says so. Faults: file.same, and what checkTarget and saveFile find.
  */
-export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Promise<SavedPlan> {
+export async function planToFiles(
+  call: Call,
+  files: readonly FileOfPlan[],
+  usesKept = false,
+): Promise<SavedPlan> {
   const json = call.flags.has('--json');
   const force = call.flags.has('--force');
   const input = argumentAt(call, 0);
@@ -41,17 +47,22 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   }
   faults.push(...sameFiles(wanted));
   if (faults.length > 0) return { refusal: reportRefusal(2, { faults, cautions: [] }, json) };
-  const planned = await planInput(input, { effort, isSilent: json });
+  const planned = await planInput(input, { effort, isSilent: json }, usesKept);
   if (planned.plan === undefined) return { refusal: reportRefusal(planned.exit, planned, json) };
-  const { plan } = planned;
+  const { plan, from } = planned;
   const { cautions } = plan;
   const made: { readonly path: string; readonly bytes: Uint8Array }[] = [];
-  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan) });
+  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, from) });
   for (const { path, bytes } of made) {
     const saved = await saveFile(path, bytes, { replace: force });
     if (!saved.ok) faults.push(...saved.faults);
   }
   return faults.length === 0 ? { plan } : { refusal: reportRefusal(2, { faults, cautions }, json) };
+}
+
+/** Whoever says how long to plan wants a new plan. */
+export function takesKept({ values }: Call): boolean {
+  return !values.has('--seconds') && !values.has('--steps');
 }
 
 function sameFiles(wanted: readonly { readonly option: string; readonly path: string }[]): Fault[] {

@@ -13,6 +13,8 @@ import { PaneContext } from './use-pane.ts';
 export interface StartedPane {
   /** Goes over to another workbook: nothing of the one before stays. */
   readonly standBeside: (host: WorkbookHost) => void;
+  /** Whether leaving now would break a planning off. */
+  readonly isPlanning: () => boolean;
 }
 
 export function startPane(element: HTMLElement, services: PaneServices): StartedPane {
@@ -31,5 +33,8 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
   );
   const end = actions.begin();
   window.addEventListener('pagehide', end, { once: true });
-  return { standBeside: (host) => void actions.standBeside(host) };
+  return {
+    standBeside: (host) => void actions.standBeside(host),
+    isPlanning: () => store.get().planning.running !== undefined,
+  };
 }

@@ -32,8 +32,11 @@ const found = (faults: number, print = 'a'): JobFound => ({
   faults: Array.from({ length: faults }, () => fault('table.empty', 'Runs', null)),
   cautions: [],
   fingerprint: print,
+  inputs: [],
   writtenFrom: undefined,
 });
+
+const WRITTEN = { plan: {} as never, fingerprint: 'a', tables: [] };
 
 describe('Readings of the workbook', () => {
   test('that another has overtaken change nothing, in whichever order they come back', () => {
@@ -199,7 +202,7 @@ describe('Planning', () => {
 
   test('begun anew takes the word of sheets written before off the screen', () => {
     const state = after(
-      { type: 'written', sheets: ['Cutting'], file: undefined, fingerprint: 'a' },
+      { type: 'written', sheets: ['Cutting'], file: undefined, from: WRITTEN },
       { type: 'planning begun', of: 1 },
     );
     expect(state.writing.kind).toBe('idle');

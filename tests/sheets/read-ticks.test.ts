@@ -3,10 +3,19 @@ import type { RawCell, RawRow } from '../../src/planning/input/raw-table.ts';
 import { cutKey, NO_TICKS, type Ticks } from '../../src/planning/cut/cut-already.ts';
 import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { readTicks } from '../../src/sheets/cutting/read-ticks.ts';
+import {
+  readTicks as readTicksOf,
+  type TickedSheets,
+} from '../../src/sheets/cutting/read-ticks.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planOf } from '../planning/make-job.ts';
 import { JOBS } from './sheet-jobs.ts';
+
+function readTicks(plan: JobPlan, sheets: TickedSheets): Ticks {
+  const ticks = readTicksOf(plan, sheets);
+  if (ticks === undefined) throw new Error('The sheets are of another plan.');
+  return ticks;
+}
 
 /** A sheet's rows as a host reads them. */
 function rowsOf(plan: JobPlan, name: string): RawRow[] {
@@ -95,4 +104,15 @@ test('A column put in before the boxes does no harm, and sheets that are gone ha
   const shifted = cutting.map(({ line, cells }) => ({ line, cells: [null, ...cells] }));
   expect([...readTicks(plan, { cutting: shifted, pieces }).sticks]).toEqual([stick!.id]);
   expect(sorted(readTicks(plan, { cutting: [], pieces: [] }))).toEqual(sorted(NO_TICKS));
+});
+
+test('Sheets of another plan are not taken for those of this one', async () => {
+  const runs = (first: number): string =>
+    `Room,Run,Profile,Length\nHall,a,Base,${first}\nHall,b,Base,150`;
+  const plan = await planOf({ runs: runs(100) });
+  const other = await planOf({ runs: runs(180) });
+  expect(readTicksOf(plan, sheetsOf(plan))).toBeDefined();
+  expect(readTicksOf(plan, sheetsOf(other))).toBeUndefined();
+  const fewer = await planOf({ runs: 'Room,Run,Profile,Length\nHall,a,Base,100' });
+  expect(readTicksOf(fewer, sheetsOf(plan))).toBeUndefined();
 });

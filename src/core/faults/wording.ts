@@ -308,6 +308,10 @@ export const WORDING = wordings({
   // A plan that was kept
   'plan.kept-other-version': (f) =>
     `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
+  'plan.ticks-lost': (f) =>
+    `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Write the sheets anew.`,
+  'plan.kept-used': (f) =>
+    `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
   'plan.kept-damaged': () =>
     'The plan that is kept here is damaged, so it is not used. Plan the job anew.',
 

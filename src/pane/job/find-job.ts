@@ -133,6 +133,7 @@ function judge(
     cautions:
       raw.length === 0 ? [] : reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
     fingerprint: fingerprint(raw),
+    inputs: raw,
     writtenFrom,
   };
 }

@@ -42,6 +42,15 @@ export function markCut(plan: JobPlan, ticks: Ticks): JobPlan {
   return { ...plan, profiles, totals: { ...plan.totals, sticksCut } };
 }
 
+/** Whether every piece that a plan has as cut is ticked still. */
+export function keepsCuts({ profiles }: JobPlan, ticks: Ticks): boolean {
+  return profiles.every(({ sticks }) =>
+    sticks.every((stick) =>
+      stick.pieces.every((piece, at) => piece.isCut !== true || isTicked(ticks, stick, piece, at)),
+    ),
+  );
+}
+
 function markStick(stick: CutStick, ticks: Ticks): CutStick {
   const { id, item, unit, strip, strips, fromRack, length, offcut, offcutKept } = stick;
   const pieces = stick.pieces.map((cut, at): CutPiece => {

@@ -1,5 +1,6 @@
 /** Sticks that are cut already as plain JSON: exact lengths as fractions of an inch. */
 import Fraction from 'fraction.js';
+import { hashText } from '../../core/hash-text.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { CutAlready, PieceThen } from '../cut/cut-already.ts';
 
@@ -32,6 +33,11 @@ export function writeCut({ row, blankWidths, pieces, offcut, ...rest }: CutAlrea
     })),
     offcut: offcut.toFraction(),
   };
+}
+
+/** A short text that is the same for the same cut sticks alone. */
+export function keyOfCut(cut: readonly CutAlready[]): string {
+  return hashText(JSON.stringify(cut.map(writeCut)));
 }
 
 /** @throws Error for a length that is none */

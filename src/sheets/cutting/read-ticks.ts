@@ -16,12 +16,21 @@ export interface TickedSheets {
 /**
  * Reads the ticks of the sheets that were written from a plan. Columns are found by their headings,
  * sticks and pieces by their names, so that sorting, inserted columns and notes do no harm.
+ *
+ * @returns undefined where Cutting has other sticks, or other pieces on them: it was written from
+ *   another plan, and a tick on it means something else
  */
-export function readTicks(plan: JobPlan, sheets: TickedSheets): Ticks {
-  return { ...readCutting(plan, sheets.cutting), pieces: readPieces(plan, sheets.pieces) };
+export function readTicks(plan: JobPlan, sheets: TickedSheets): Ticks | undefined {
+  const cutting = readCutting(plan, sheets.cutting);
+  return cutting && { ...cutting, pieces: readPieces(plan, sheets.pieces) };
 }
 
-function readCutting(plan: JobPlan, rows: readonly RawRow[]): Pick<Ticks, 'sticks' | 'cuts'> {
+const STICK_ID = /#\d+$/u;
+
+function readCutting(
+  plan: JobPlan,
+  rows: readonly RawRow[],
+): Pick<Ticks, 'sticks' | 'cuts'> | undefined {
   const all = plan.profiles.flatMap((one) => one.sticks);
   const byId = new Map(all.map((stick) => [cleanText(stick.id), stick]));
   const sticks = new Set<string>();
@@ -30,20 +39,27 @@ function readCutting(plan: JobPlan, rows: readonly RawRow[]): Pick<Ticks, 'stick
   if (found === undefined) return { sticks, cuts };
   const { cut, number, piece } = found.columns;
   let current: CutStick | undefined;
+  let cutSoFar = 0;
   for (const { cells } of found.below) {
     const at = cells[number] ?? null;
     const stick = typeof at === 'string' ? byId.get(at) : undefined;
     if (stick !== undefined) {
       current = stick;
+      cutSoFar = 0;
       if (isTicked(cells[cut])) sticks.add(stick.id);
       continue;
     }
-    const place = Number(typeof at === 'object' ? Number.NaN : at);
-    const own = current?.pieces[place - 1];
-    if (current === undefined || own === undefined || !isTicked(cells[cut])) continue;
+    if (typeof at === 'string' && STICK_ID.test(at)) return undefined;
+    // Other lists stand below the sticks: of them nothing is looked at.
+    if (current === undefined || at === null || typeof at === 'object') continue;
+    const place = Number(at);
+    const own = current.pieces[cutSoFar];
+    if (Number.isNaN(place) || own === undefined) continue;
+    cutSoFar += 1;
     const name = cells[piece];
     const isHere = typeof name === 'string' && name.startsWith(cleanText(own.id));
-    if (isHere) cuts.add(cutKey(current.id, place));
+    if (place !== cutSoFar || !isHere) return undefined;
+    if (isTicked(cells[cut])) cuts.add(cutKey(current.id, place));
   }
   return { sticks, cuts };
 }
