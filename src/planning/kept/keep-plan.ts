@@ -18,7 +18,7 @@ export interface PlanToKeep {
 
 /** The text as an object: `check` is the hash of `plan` as it stands there. */
 export interface KeptRecord {
-  readonly format: typeof KEPT_FORMAT;
+  readonly format: number;
   /** The version of the program that made it. */
   readonly program: string;
   readonly fingerprint: string;

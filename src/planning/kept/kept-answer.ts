@@ -26,6 +26,8 @@ export interface KeptAnswer {
   readonly status: StickAnswer['status'];
 }
 
+const STATUSES: ReadonlySet<string> = new Set(['proven', 'gap', 'unfinished']);
+
 /** @param answer one that leaves nothing over */
 export function writeAnswer(
   problem: StickProblem,
@@ -70,8 +72,7 @@ export function readAnswer(problem: StickProblem, kept: KeptAnswer): StickAnswer
   if (checkPlan(problem, plan).length > 0) return undefined;
   if (checkBound(problem, plan, bound, true).length > 0) return undefined;
   const isLeast = costCents + laborCents - creditCents === bound.costCents;
-  const isKnown = status === 'proven' || status === 'gap' || status === 'unfinished';
-  if (!isKnown || (status === 'proven') !== isLeast) return undefined;
+  if (!STATUSES.has(status) || (status === 'proven') !== isLeast) return undefined;
   return { plan, bound, status };
 }
 

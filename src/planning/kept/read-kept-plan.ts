@@ -26,7 +26,7 @@ export async function readKeptPlan(
   const record = parse(text);
   if (record === undefined) return damaged;
   if (record.format !== KEPT_FORMAT || record.program !== program) {
-    const given = String(record.program);
+    const { program: given } = record;
     return failed(fault('plan.kept-other-version', 'plan', given, { limit: program }));
   }
   if (typeof record.plan !== 'string' || hashText(record.plan) !== record.check) return damaged;

@@ -70,8 +70,10 @@ function readPieces(plan: JobPlan, rows: readonly RawRow[]): ReadonlySet<string>
   const found = findColumns(rows, PIECES_HEADINGS);
   if (found === undefined) return done;
   const { room, run, piece, profile, done: box } = found.columns;
-  const key = (parts: readonly unknown[]): string =>
-    JSON.stringify(parts.map((part) => cleanText(String(part ?? ''))));
+  const key = (parts: readonly (RawCell | undefined)[]): string =>
+    JSON.stringify(
+      parts.map((part) => (typeof part === 'object' ? '' : cleanText(String(part ?? '')))),
+    );
   const byKey = new Map(
     plan.pieces.map((one) => [key([one.room, one.run, sayNumber(one), one.profile]), one]),
   );
