@@ -41,8 +41,11 @@ export interface WorkbookHost {
   keepText(key: KeptTextKey, text: string | undefined): Promise<Outcome<void>>;
   /** The rows of a sheet that aren't blank, cells from column A on; none where there is no such sheet. */
   readSheet(name: string): Promise<Outcome<readonly RawRow[]>>;
-  /** Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. */
-  watch(changed: (sheet: string) => void): () => void;
+  /**
+   * Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. A host
+   * that tells nothing of cells of sheets made here tells `typedOnOurs` of them.
+   */
+  watch(changed: (sheet: string) => void, typedOnOurs?: (sheet: string) => void): () => void;
 }
 
 export interface HostAbilities {

@@ -47,7 +47,7 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
       const sheet = gridSheets(grid).find((one) => one.name === name);
       return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(grid, sheet)));
     },
-    watch: (changed) => watchSheets(grid, changed),
+    watch: (changed, typedOnOurs) => watchSheets(grid, changed, typedOnOurs),
   };
 }
 

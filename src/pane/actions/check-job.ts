@@ -67,18 +67,20 @@ function tryAgain(tools: ActionTools, host: WorkbookHost, turn: number): void {
 export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let ticksTimer: ReturnType<typeof setTimeout> | undefined;
+  const hearTicks = (sheet: string): void => {
+    if (!TICKED_SHEETS.has(sheet) || tools.store.get().planning.written === undefined) return;
+    clearTimeout(ticksTimer);
+    ticksTimer = setTimeout(() => void checkTicks(tools), SETTLE_MS);
+  };
   const unwatch = host.watch((sheet) => {
-    if (TICKED_SHEETS.has(sheet) && tools.store.get().planning.written !== undefined) {
-      clearTimeout(ticksTimer);
-      ticksTimer = setTimeout(() => void checkTicks(tools), SETTLE_MS);
-    }
+    hearTicks(sheet);
     if (isWrittenHere(tools.store, sheet)) {
       if (!host.can.undoWrites || tools.store.get().writing.kind !== 'written') return;
       tools.store.send({ type: 'writing dropped' });
     }
     clearTimeout(timer);
     timer = setTimeout(() => void checkJob(tools), SETTLE_MS);
-  });
+  }, hearTicks);
   return () => {
     clearTimeout(timer);
     clearTimeout(ticksTimer);
