@@ -47,19 +47,20 @@ pageSuite('A plan on the page', ({ open }) => {
       ).toBe(price);
       await cut(page).waitFor();
       for (const width of [270, 350]) {
-        await page.setViewportSize({ width, height: 900 });
+        await page.evaluate((wanted) => {
+          document.getElementById('pane')!.style.cssText = `width: ${wanted}px; min-width: 0`;
+        }, width);
         await page.getByRole('heading', { name: 'What it comes to' }).scrollIntoViewIfNeeded();
         const wide = await page.evaluate(() => document.getElementById('pane')!.scrollWidth);
         expect(wide).toBeLessThanOrEqual(width);
         const folder = process.env['KEPT_PICTURES'];
         if (folder !== undefined) {
           await page.getByRole('heading', { name: 'Plan', exact: true }).scrollIntoViewIfNeeded();
-          await page.screenshot({ path: `${folder}/kept-${width}.png` });
+          await page.locator('#pane').screenshot({ path: `${folder}/kept-${width}.png` });
         }
       }
       const found = await findViolations(page, '#grid-place');
       expect(found.filter(({ isForeign }) => !isForeign)).toEqual([]);
-      await page.setViewportSize({ width: 1280, height: 800 });
       await page.getByRole('button', { name: 'Plan again' }).click();
       await page.getByText(/^1 of them cut already/u).waitFor();
       const texts = await page.evaluate(
