@@ -5,8 +5,10 @@
  */
 import type { Outcome, Where } from '../core/faults/fault.ts';
 import type { RawCell, RawRow, RawTable } from '../planning/input/raw-table.ts';
-import type { KeptTextKey } from './workbook/kept-text.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+
+/** What is kept with a workbook, out of sight: the plan last made, and the one its sheets were written from. */
+export type KeptTextKey = 'plan' | 'written-plan';
 
 export interface WorkbookHost {
   readonly kind: 'excel' | 'file' | 'grid';

@@ -1,5 +1,6 @@
 /** Long texts kept in the workbook as custom XML parts (ExcelApi 1.5): they are saved and copied with it. */
-import { namespaceOf, unwrapText, wrapText, type KeptTextKey } from '../workbook/kept-text.ts';
+import type { KeptTextKey } from '../host.ts';
+import { namespaceOf, unwrapText, wrapText } from '../workbook/kept-text.ts';
 
 /** Of several, which only a copied part could make, the first that can be read. */
 export async function keptText(

@@ -2,9 +2,10 @@
  * What the grid keeps with a sheet that it knows nothing of itself: whose it is, and how it prints.
  * It goes wherever the sheet goes: through undo, into the browser's storage, into a saved file.
  */
+import type { KeptTextKey } from '../host.ts';
 import type { CustomData } from '@univerjs/core';
 import type { TableDescription } from '../../sheets/grammar/description.ts';
-import { withText, type KeptTextKey, type KeptTexts } from '../workbook/kept-text.ts';
+import { withText, type KeptTexts } from '../workbook/kept-text.ts';
 import type { SheetPage } from '../xlsx/sheet-page.ts';
 
 export type SheetOwner = 'person' | 'tool';

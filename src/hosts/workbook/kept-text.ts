@@ -1,8 +1,7 @@
 /** Long texts kept with a workbook, out of sight: each a custom XML part under a namespace of its own. */
+import type { KeptTextKey } from '../host.ts';
 
-/** What is kept so: the plan last made, and the one that the sheets were written from. */
-export const KEPT_TEXTS = ['plan', 'written-plan'] as const;
-export type KeptTextKey = (typeof KEPT_TEXTS)[number];
+export const KEPT_TEXTS: readonly KeptTextKey[] = ['plan', 'written-plan'];
 export type KeptTexts = Readonly<Partial<Record<KeptTextKey, string>>>;
 
 /** With another text under a key; without one, that goes. */

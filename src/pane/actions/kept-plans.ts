@@ -1,6 +1,5 @@
 /** Plans that are kept with the workbook, and the ticks on the sheets that were written from one. */
-import type { WorkbookHost } from '../../hosts/host.ts';
-import type { KeptTextKey } from '../../hosts/workbook/kept-text.ts';
+import type { KeptTextKey, WorkbookHost } from '../../hosts/host.ts';
 import { yieldNowAndThen } from '../../hosts/yield-to-browser.ts';
 import type { Ticks } from '../../planning/cut/cut-already.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
