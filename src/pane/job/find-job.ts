@@ -9,7 +9,6 @@ import {
 } from '../../core/faults/fault.ts';
 import type { WorkbookHost, WorkbookSurvey } from '../../hosts/host.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
-import { readHeadingUnits } from '../../planning/input/heading-units.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
 import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
@@ -43,30 +42,15 @@ export async function findJob(
   if (!written.ok) return written;
   const tables = matchTables(survey.value.places, readChoices(kept.value));
   const faults: Fault[] = [];
-  const read: Read[] = [];
+  const raw: RawTable[] = [];
   for (const standing of tables) {
     const table = await readStanding(host, standing);
     if (table === undefined) continue;
-    if (table.ok) read.push({ table: table.value, columns: standing.choice?.columns });
+    if (table.ok) raw.push(table.value);
     else faults.push(...table.faults);
     await rest();
   }
-  const shop = read.find(({ table }) => table.name === 'Shop')?.table;
-  const units = read.map(({ table, columns }) =>
-    columns === undefined
-      ? { table, cautions: [] }
-      : readHeadingUnits(table, columns, readingOf(shop)),
-  );
-  const raw = units.map(({ table }) => table);
-  const found = judge(planner, survey.value, tables, raw, faults, written.value);
-  const cautions = [...units.flatMap((one) => one.cautions), ...found.cautions];
-  return ok({ ...found, cautions });
-}
-
-/** A table with our headings; `columns` where the person said which of theirs are meant. */
-interface Read {
-  readonly table: RawTable;
-  readonly columns: ColumnMap | undefined;
+  return ok(judge(planner, survey.value, tables, raw, faults, written.value));
 }
 
 /** The person's choices as they are kept now, to be changed and kept again. */

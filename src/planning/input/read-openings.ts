@@ -3,30 +3,11 @@ import Fraction from 'fraction.js';
 import type { LengthReading } from '../../core/units/length.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening, type OpeningCell } from '../job.ts';
+import { OPENING_HEADINGS } from './headings/opening-headings.ts';
 import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const OPENING_HEADINGS = [
-  { heading: 'Room', required: true },
-  { heading: 'Wall' },
-  { heading: 'Kind', required: true },
-  { heading: 'Width', required: true },
-  { heading: 'Height', required: true },
-  { heading: 'Sides cased' },
-  { heading: 'Reveal' },
-  { heading: 'Casing' },
-  { heading: 'Apron' },
-  { heading: 'Stool' },
-  { heading: 'Position' },
-  { heading: 'Quantity' },
-  { heading: 'Sill' },
-  { heading: 'Horn' },
-  { heading: 'Other room' },
-  { heading: 'Other wall' },
-  { heading: 'Other position' },
-];
 
 /** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
 export const USUAL_HORN = new Fraction(1);

@@ -5,21 +5,10 @@ import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
 import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
+import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const STOCK_HEADINGS = [
-  { heading: 'For', required: true },
-  { heading: 'Kind' },
-  { heading: 'Class' },
-  { heading: 'Width' },
-  { heading: 'Length', required: true },
-  { heading: 'Price', required: true },
-  { heading: 'Per' },
-  { heading: 'Have' },
-  { heading: 'Buy' },
-];
 
 const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
