@@ -76,11 +76,13 @@ export const WORDING = wordings({
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
     const blade = f.detail('bladeThatWould');
+    const width = f.detail('widthThatWould');
     const ways = [
       ...(depth === '' ? [] : [`a depth of ${depth}`]),
       ...(blade === '' ? [] : [`a blade of ${blade}`]),
     ];
-    const way = ways.length === 0 ? 'Lessen the width.' : `It takes ${ways.join(' or ')}.`;
+    const others = ways.length === 0 ? '' : `, or take ${ways.join(' or ')}`;
+    const way = `Lessen the width${width === '' ? '' : ` to ${width}`}${others}.`;
     return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth by an approach up to ${f.detail('steepest')} from the blade line, beyond which the board meets the blade's side. ${way}`;
   },
   'cove.no-wider-than-kerf': (f) =>

@@ -92,9 +92,14 @@ function judge(
   writtenFrom: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
-  const { job, ...reading } = planner.readJob(raw, source);
+  const reading = planner.readJob(raw, source);
+  const judged = planner.judgeJob(reading);
   // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
-  const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
+  const faults = [
+    ...unread,
+    ...reading.faults.filter(({ code }) => code !== 'table.missing'),
+    ...judged.faults,
+  ];
   const find = (name: string): RawTable | undefined => raw.find((table) => table.name === name);
   const shopTable = find('Shop');
   const lengths = readingOf(shopTable);
@@ -106,7 +111,7 @@ function judge(
   return {
     survey,
     tables,
-    job: complete ? job : undefined,
+    job: complete ? reading.job : undefined,
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles
@@ -115,7 +120,12 @@ function judge(
     faults,
     // The usual values stand among the shop's settings, each with its own; not in one long sentence.
     cautions:
-      raw.length === 0 ? [] : reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+      raw.length === 0
+        ? []
+        : [
+            ...reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+            ...judged.cautions,
+          ],
     fingerprint: fingerprint(raw),
     writtenFrom,
   };

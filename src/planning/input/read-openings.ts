@@ -2,7 +2,8 @@
 import Fraction from 'fraction.js';
 import type { LengthReading } from '../../core/units/length.ts';
 import { fault } from '../../core/faults/fault.ts';
-import { OPENING_CELLS, OPENING_KINDS, type Opening, type OpeningCell } from '../job.ts';
+import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
 import { OPENING_HEADINGS } from './headings/opening-headings.ts';
 import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
@@ -41,7 +42,7 @@ function readOpening(row: RowReader): Opening | undefined {
     horn: readHorn(row),
     ...readOtherSide(row),
     where: row.where('Width'),
-    cells: cellsOf(row),
+    cells: cellsOf(row, OPENING_CELLS),
   };
   if (room === undefined || width === undefined || height === undefined) return undefined;
   return { room, width, height, ...rest };
@@ -80,11 +81,6 @@ function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' 
   needs('Other wall', 'Other room');
   needs('Other position', 'Other wall');
   return { otherWall, ...named(row, 'Other room', 'otherRoom'), ...position };
-}
-
-function cellsOf(row: RowReader): Opening['cells'] {
-  const cells = OPENING_CELLS.map((heading) => [heading, row.where(heading)] as const);
-  return Object.fromEntries(cells) as Record<OpeningCell, (typeof cells)[number][1]>;
 }
 
 function lengthFrom0<Key extends string>(

@@ -12,7 +12,8 @@ import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
-import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
+import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
 import {
   OFF_CENTER_TO_HEADING,
   PROFILE_HEADINGS,
@@ -119,6 +120,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),
     note: row.text('Note'),
     where: row.where('Profile'),
+    cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {
     const { blankWidth, blankThickness } = sizes;

@@ -3,7 +3,8 @@ import Fraction from 'fraction.js';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { END_KINDS, MEASURES, type Run, type RunEnd } from '../job.ts';
+import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
@@ -33,6 +34,7 @@ function readRun(row: RowReader): Run | undefined {
     done: row.yesNo('Done', false),
     note: row.text('Note'),
     where: row.where('Length'),
+    cells: cellsOf(row, RUN_CELLS),
   };
   const run = row.text('Run');
   if (room === undefined || profile === undefined || length === undefined) return undefined;

@@ -6,7 +6,7 @@ import type { DecimalSign } from '../../core/units/format-number.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
 import { parseNumber, sayGiven } from '../../core/units/number.ts';
-import { sameName } from '../job.ts';
+import { sameName, type ShopCells } from '../job.ts';
 import { plannerLength } from '../planner-length.ts';
 import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';
 import { findHeading, headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
@@ -32,6 +32,8 @@ export interface ShopReading {
   readonly shop: Shop;
   /** Settings that the person left to their usual values. */
   readonly left: readonly SettingKey[];
+  /** Where the value of each setting stands that has a row. */
+  readonly cells: ShopCells;
 }
 
 /** More settings than these are no suggestion any more. */
@@ -84,10 +86,12 @@ export function readShop(
   const values: Partial<Record<SettingKey, string | number | ExactInches>> = {};
   const rows = table === undefined ? [] : readRows(table, SHOP_HEADINGS, reading, findings);
   const seen = new Set<SettingKey>();
+  const cells: Partial<Record<SettingKey, Where>> = {};
   for (const row of rows) {
     const name = row.requiredText('Setting');
     if (name === undefined) continue;
     const key = settingNamed(name);
+    if (key !== undefined) cells[key] ??= row.where('Value');
     if (key === undefined) {
       const near = saysNotUsed(name) ? [] : settingsNear(name);
       const details = { may: near.join(' or '), notUsed: headNotUsed(name) };
@@ -110,7 +114,7 @@ export function readShop(
     values[key] = usual;
     if (!seen.has(key)) left.push(key);
   }
-  return { shop: values as unknown as Shop, left };
+  return { shop: values as unknown as Shop, left, cells };
 }
 
 function usualValue(

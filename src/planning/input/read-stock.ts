@@ -4,7 +4,8 @@ import type { LengthReading } from '../../core/units/length.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
-import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
+import { PRICE_PER, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
 import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import { readRows } from './read-rows.ts';
@@ -44,6 +45,7 @@ function readItem(row: RowReader): StockItem | undefined {
     have: row.whole('Have', 0, 0, MOST_ON_RACK),
     buyMost: readBuy(row),
     where: row.where('For'),
+    cells: cellsOf(row, STOCK_CELLS),
   };
   if (wanted === undefined || length === undefined || price === undefined) return undefined;
   return {
