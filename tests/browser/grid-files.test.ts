@@ -150,6 +150,30 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
   );
 
   test(
+    'what runs or loads in a pasted text never reaches the page, not even to be stopped there',
+    async () => {
+      const { page } = opened!;
+      await page.evaluate(() => {
+        const seen: string[] = [];
+        Object.assign(globalThis, { seen });
+        document.addEventListener('securitypolicyviolation', (event) =>
+          seen.push(event.violatedDirective),
+        );
+        Object.assign(globalThis, { harm: () => seen.push('ran') });
+      });
+      const harm = `onerror="harm()" onload="harm()" onclick="harm()" style="background:url(//x.invalid/a)"`;
+      const html = `<p ${harm}>a note<img src="//x.invalid/b" ${harm}><svg ${harm}></svg>
+        <iframe src="//x.invalid/c"></iframe><style>@import "//x.invalid/d";</style></p><script>harm()</script>`;
+      await paste(page, 'A300', html, '');
+      await page.waitForTimeout(500);
+      expect(await page.evaluate(() => (globalThis as unknown as { seen: string[] }).seen)).toEqual(
+        [],
+      );
+    },
+    PAGE_TEST_MS,
+  );
+
+  test(
     "another spreadsheet's cells come as they are meant: lengths, zeros, joined cells, numbers unrounded",
     async () => {
       const { page } = opened!;
