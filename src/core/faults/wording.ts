@@ -284,7 +284,7 @@ export const WORDING = wordings({
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
-    `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
+    `The job comes to ${f.given} pieces; at most ${f.limit} are planned together. Check Quantity, or plan it in parts: a job for each floor or house.`,
 
   // Cutting
   'cutting.unserved': (f) =>
