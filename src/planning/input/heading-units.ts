@@ -3,6 +3,7 @@
  * is said, since in any other they would be cut to the wrong length.
  */
 import type { LengthReading } from '../../core/units/length.ts';
+import { LONGEST_NUMBER_TEXT } from '../../core/units/plain-text.ts';
 import { isDateNumber } from '../../core/units/plausible-length.ts';
 import { TABLE_HEADINGS } from './headings/table-headings.ts';
 import { unitOfHeading, type HeadingUnit } from './headings/unit-of-heading.ts';
@@ -53,8 +54,14 @@ const BARE = /^\s*-?[\d\s.,/¼-¾⅐-⅞⁄-]*[\d¼-¾⅐-⅞]\s*$/u;
 function withUnit(cell: RawCell, unit: HeadingUnit | undefined, reading: LengthReading): RawCell {
   // A date's number stays one in any unit: left bare, it is asked about.
   if (unit === undefined || isDateNumber(cell)) return cell;
-  if (typeof cell === 'string') return BARE.test(cell) ? `${cell.trim()} ${unit}` : cell;
-  if (typeof cell !== 'number') return cell;
-  const digits = String(Number(cell.toPrecision(DIGITS))).replace('.', reading.decimalSign);
+  if (typeof cell === 'string') {
+    const isBare = cell.length <= LONGEST_NUMBER_TEXT && BARE.test(cell);
+    return isBare ? `${cell.trim()} ${unit}` : cell;
+  }
+  // What a cell shows with its number goes before its heading.
+  const isPlain = typeof cell === 'object' && cell?.kind === 'shown' && cell.unit === undefined;
+  const number = isPlain ? cell.value : cell;
+  if (typeof number !== 'number') return cell;
+  const digits = String(Number(number.toPrecision(DIGITS))).replace('.', reading.decimalSign);
   return `${digits} ${unit}`;
 }

@@ -1,10 +1,10 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
 import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 import type { Heading } from './headings/heading.ts';
 import { matchHeadings } from './match-headings.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
 
 /**
@@ -14,7 +14,7 @@ import { headingKey, RowReader, type Findings } from './row-reader.ts';
 export function readRows(
   table: RawTable,
   headings: readonly Heading[],
-  reading: LengthReading,
+  reading: CellReading,
   findings: Findings,
   passedOver: readonly string[] = [],
 ): RowReader[] {

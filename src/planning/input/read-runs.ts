@@ -2,11 +2,11 @@
 import Fraction from 'fraction.js';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -14,7 +14,7 @@ import type { Findings, RowReader } from './row-reader.ts';
 export const USUAL_REVEAL = new Fraction(3, 16);
 export const MOST_QUANTITY = 10_000;
 
-export function readRuns(table: RawTable, reading: LengthReading, findings: Findings): Run[] {
+export function readRuns(table: RawTable, reading: CellReading, findings: Findings): Run[] {
   return readRows(table, RUN_HEADINGS, reading, findings).flatMap((row) => readRun(row) ?? []);
 }
 
@@ -56,6 +56,6 @@ function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'
 }
 
 function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {
-  const corner = row.number(`${side} corner`, 1, 179);
+  const corner = row.number(`${side} corner`, 1, 179, { degrees: true });
   return { kind: row.word(`${side} end`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
 }

@@ -1,14 +1,8 @@
 /** The unit of length that a heading names: Length (ft), Width mm. */
 
-export type HeadingUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
+import { lengthMarkOf, type LengthMark } from '../../../core/units/stated-unit.ts';
 
-const SPELLINGS: readonly (readonly [HeadingUnit, RegExp])[] = [
-  ['ft', /^(?:ft|feet|foot|lf|lft|')$/u],
-  ['in', /^(?:in|ins|inch|inches|")$/u],
-  ['mm', /^(?:mm|millimet(?:er|re)s?)$/u],
-  ['cm', /^(?:cm|centimet(?:er|re)s?)$/u],
-  ['m', /^(?:m|met(?:er|re)s?)$/u],
-];
+export type HeadingUnit = LengthMark;
 
 const SAID: Readonly<Record<HeadingUnit, string>> = {
   in: 'inches',
@@ -20,17 +14,20 @@ const SAID: Readonly<Record<HeadingUnit, string>> = {
 
 export const sayUnit = (unit: HeadingUnit): string => SAID[unit];
 
+/** No heading with a unit is longer. */
+const LONGEST_HEADING = 60;
 const LAST_WORD = /(\p{L}+|['"])[.\s)\]]*$/u;
 
 /** The unit that a heading names as its last word: Len (ft), Feet, Width mm. */
 export function unitOfHeading(heading: string): HeadingUnit | undefined {
+  if (heading.length > LONGEST_HEADING) return undefined;
   const plain = plainMarks(heading.trim().toLowerCase());
-  const last = LAST_WORD.exec(plain)?.[1] ?? '';
-  return SPELLINGS.find(([, spelling]) => spelling.test(last))?.[0];
+  return lengthMarkOf(LAST_WORD.exec(plain)?.[1] ?? '');
 }
 
 /** The heading without the unit that it names as its last word; nothing where it is the unit alone. */
 export function headingWithoutUnit(heading: string): string {
+  if (heading.length > LONGEST_HEADING) return heading;
   return plainMarks(heading)
     .replace(LAST_WORD, '')
     .replace(/[\s,([]+$/u, '');
