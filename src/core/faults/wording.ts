@@ -71,7 +71,7 @@ export const WORDING = wordings({
   'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
-    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+    `${f.argument}: ${f.given} is not known here. ${f.detail('may') === '' ? '' : `Did you mean ${f.detail('may')}? `}Allowed: ${f.detail('allowed')}.`,
   'angle.out-of-range': (f) => {
     const above = f.detail('above');
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
