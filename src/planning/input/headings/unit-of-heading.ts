@@ -1,5 +1,4 @@
 /** The unit of length that a heading names: Length (ft), Width mm. */
-
 import { lengthMarkOf, type LengthMark } from '../../../core/units/stated-unit.ts';
 
 export type HeadingUnit = LengthMark;
