@@ -110,7 +110,7 @@ const CASES: readonly (readonly [
   held: number,
   format: string,
   csv: string,
-  meaning: number | string | null | 'refused',
+  meaning: number | string | null,
   ...codes: string[],
 ])[] = [
   // Percents
@@ -230,4 +230,16 @@ describe('A cell as shown', () => {
     };
     expect(readJob([table, ...others], 'job').job?.runs[0]?.onePiece).toBe(false);
   });
+});
+
+test('names and headings that look alike are the same: composed or not, with or without what is unseen', () => {
+  const [runs, openings, profiles, shop, stock] = tablesOf({
+    profiles: 'Profile\u200b,Make,Blank width,Blank thickness\nMou\u0301lure\u200b,buy,5,3/4',
+    stock: 'For,Length,Price\nmoúlure ,192,20',
+    runs: 'Room,\ufeffProfile,Length\nHall,Moúlu\u00adre,100',
+  });
+  const { job, faults, cautions } = readJob([runs!, openings!, profiles!, shop!, stock!], 'job');
+  expect(faults).toEqual([]);
+  expect(cautions.map(({ code }) => code)).not.toContain('job.stock-unused');
+  expect(job?.runs).toHaveLength(1);
 });

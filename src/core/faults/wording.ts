@@ -315,7 +315,7 @@ export const WORDING = wordings({
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
   'cutting.unit-too-fine': (f) =>
-    `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
+    `${f.argument}: these lengths share no unit ${/^\d/u.test(f.given) ? `coarser than 1/${f.given} in` : 'that is any use'}; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
   'cutting.splice-too-short': (f) =>
     `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
   'cutting.kerf-longer-than-piece': (f) =>
