@@ -7,9 +7,10 @@ import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
-import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
 
 export interface FileToOpen extends WriteTools {
@@ -117,7 +118,7 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   if (found.place.table !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok({ name, source, headings, rows: below });
+    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet)));
   }
   const table = tableOf(name, source, rows);
   if (!table.ok) return table;
@@ -128,7 +129,8 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
       Array.from({ length: endCol - startCol }, (_, index) => startCol + 1 + index),
     );
   const faults = mergedHeadings(table.value, hidden);
-  return faults.length > 0 ? failed(...faults) : table;
+  if (faults.length > 0) return failed(...faults);
+  return ok(sayHiddenRows(table.value, isHiddenRow(sheet)));
 }
 
 function tablesOf(sheet: Sheet): { readonly name: string; readonly range: CellRange }[] {

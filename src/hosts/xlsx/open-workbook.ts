@@ -118,6 +118,11 @@ export function rowsOf(sheet: Sheet): RawRow[] {
   return rows;
 }
 
+/** Of lines from 1. Rows that a filter leaves out are stored as hidden ones. */
+export function isHiddenRow({ rowDefs }: Sheet): (line: number) => boolean {
+  return (line) => rowDefs?.get(line - 1)?.hidden === true;
+}
+
 /** `details` is there for errors, formulas, rich text and, where formats were read, styles. */
 function rawCell(value: CellValue, details: Cell | undefined): RawCell {
   if (details?.type === 'error') return { kind: 'error', text: String(value) };

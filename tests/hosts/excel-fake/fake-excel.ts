@@ -15,6 +15,7 @@ import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
 import { FORMAT_CLASSES } from './format-members.ts';
+import { typeIntoCell } from './type-into-cell.ts';
 import { RULE_CLASSES } from './rule-members.ts';
 import { WORKBOOK_CLASSES } from './workbook-members.ts';
 import { FakeSheet, FakeWorkbook, type FakeCell } from './workbook-model.ts';
@@ -27,7 +28,11 @@ export type PersonsCell =
   | null
   | { readonly formula: string; readonly value: string | number | boolean }
   | { readonly error: string }
-  | { readonly date: number };
+  | { readonly date: number }
+  /** A number in a format: 0.15 under 0%. */
+  | { readonly held: number; readonly format: string }
+  /** Whatever a person types, and Excel makes of it. */
+  | { readonly typed: string };
 
 export const FAKE_CLASSES = {
   ...WORKBOOK_CLASSES,
@@ -122,6 +127,17 @@ export class FakeExcel {
     await this.#tell([sheet.id]);
   }
 
+  /** What a formula comes to changes by a recalculation: Excel tells of that alone, not of a change. */
+  async recalculates(
+    sheet: FakeSheet,
+    cell: string,
+    value: string | number | boolean,
+  ): Promise<void> {
+    const { top, left } = readBox(cell);
+    sheet.make(top, left).value = value;
+    await this.#tell([sheet.id], 'onCalculated');
+  }
+
   startEditing(): void {
     let end = (): void => undefined;
     const promise = new Promise<void>((resolve) => {
@@ -208,6 +224,8 @@ export class FakeExcel {
     const cell = sheet.make(row, column);
     if (typeof given !== 'object') cell.value = given;
     else if ('error' in given) Object.assign(cell, { value: given.error, isError: true });
+    else if ('held' in given) Object.assign(cell, { value: given.held }).look.format = given.format;
+    else if ('typed' in given) typeIntoCell(cell, given.typed, this.workbook);
     else if ('date' in given) Object.assign(cell, { value: given.date }).look.format = 'd-mmm-yy';
     else {
       const formula = readFormula(given.formula, this.workbook);
@@ -241,9 +259,11 @@ export class FakeExcel {
     return this.#failures.get(this.syncs);
   }
 
-  async #tell(sheetIds: readonly string[]): Promise<void> {
+  async #tell(sheetIds: readonly string[], event = 'onChanged'): Promise<void> {
     for (const worksheetId of sheetIds) {
-      for (const { call } of this.#handlers) await call({ worksheetId });
+      for (const one of this.#handlers) {
+        if (one.event === event) await one.call({ worksheetId });
+      }
     }
   }
 }

@@ -45,6 +45,8 @@ const WORKBOOK: ClassMembers = {
 
 const APPLICATION: ClassMembers = {
   values: {
+    calculationMode: { since: 1, get: (workbook: FakeWorkbook) => workbook.calculationMode },
+    calculationState: { since: 9, get: (workbook: FakeWorkbook) => workbook.calculationState },
     decimalSeparator: { since: 11, get: (workbook: FakeWorkbook) => workbook.decimalSeparator },
   },
   methods: {
@@ -82,7 +84,7 @@ const WORKSHEETS: ClassMembers = {
       run: (workbook: FakeWorkbook, [key]: string[]) => workbook.sheet(key ?? '') ?? null,
     },
   },
-  events: { onChanged: 9 },
+  events: { onCalculated: 8, onChanged: 9 },
 };
 
 const WORKSHEET: ClassMembers = {

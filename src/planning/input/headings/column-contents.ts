@@ -10,14 +10,18 @@ export function filledCells({ rows }: RawTable, column: number): readonly RawCel
   });
 }
 
-const BEGINS_AS_NUMBER = /^\s*[-+(]?\s*\p{Sc}?\s*[\d.,¼-¾⅐-⅞]/u;
+const BEGINS_AS_NUMBER = /^[-+(]? ?\p{Sc}? ?[\d.,¼-¾⅐-⅞]/u;
 
 /** Whether most of what is filled are numbers: lengths, counts and money as text are too. */
 export function holdsNumbers(cells: readonly RawCell[]): boolean {
-  const numbers = cells.filter(
-    (cell) => typeof cell === 'number' || (typeof cell === 'string' && BEGINS_AS_NUMBER.test(cell)),
-  );
+  const numbers = cells.filter(isNumber);
   return numbers.length > 0 && numbers.length * 2 >= cells.length;
+}
+
+function isNumber(cell: RawCell): boolean {
+  if (typeof cell === 'string') return BEGINS_AS_NUMBER.test(cell.trimStart());
+  if (typeof cell !== 'object' || cell === null) return typeof cell === 'number';
+  return cell.kind === 'shown' || cell.kind === 'veiled';
 }
 
 /** Whether its numbers only count the rows: whole, each larger than the one above. */
