@@ -190,15 +190,34 @@ describe('Planning', () => {
 
   test('of a job that cannot be made gives every reason and no plan', async () => {
     const host = demoHost();
-    host.type('Profiles', 1, 2, '9');
-    host.type('Profiles', 1, 5, '10');
+    const headings = host.sheets.get('Runs')?.rows[0] ?? [];
+    host.type('Runs', 1, headings.indexOf('Length'), '900');
+    host.type('Runs', 1, headings.indexOf('One piece'), 'yes');
     const { store, actions, ready } = makePane(host);
     await ready();
     await actions.plan();
     const { planning } = store.get();
     expect(planning.result).toBeUndefined();
-    expect(planning.faults.map(({ code }) => code)).toContain('cove.too-wide');
-    expect(store.get().announcement.text).toMatch(/^No plan: \d+ problems/u);
+    expect(planning.faults.map(({ code }) => code)).toContain('cutting.unserved');
+    expect(store.get().announcement.text).toMatch(/^No plan: 1 problem/u);
+  });
+
+  test('is not begun for a cove that cannot be made: Checks say so at its size, as it is typed', async () => {
+    const host = demoHost();
+    host.type('Profiles', 1, 2, '30');
+    host.type('Profiles', 1, 5, '31');
+    host.type('Runs', 1, 3, 'long');
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    const faults = store.get().reading.found?.faults ?? [];
+    expect(faults.map(({ code, where }) => [code, where && 'cell' in where && where.cell])).toEqual(
+      [
+        ['length.unreadable', 'D2'],
+        ['cove.too-wide', 'C2'],
+      ],
+    );
+    await actions.plan();
+    expect(store.get().planning.result).toBeUndefined();
   });
 
   test('that does not add up is never written', async () => {

@@ -4,7 +4,7 @@ import { fault, placeFault, type Fault } from '../../src/core/faults/fault.ts';
 import type { TablePlace, WorkbookSurvey } from '../../src/hosts/host.ts';
 import { choiceOf, readChoices, writeChoices, type Choices } from '../../src/pane/job/choices.ts';
 import { listColumnChoices, unfilledColumns } from '../../src/pane/job/column-choices.ts';
-import { groupFindings, MOST_FINDINGS } from '../../src/pane/job/group-findings.ts';
+import { groupFindings, MOST_FINDINGS, type Finding } from '../../src/pane/job/group-findings.ts';
 import { missingSheets } from '../../src/pane/job/input-sheets.ts';
 import { sayFindings, sayList, sayWritten } from '../../src/pane/job/say-findings.ts';
 import { missingTables, matchTables, whyNoPlan } from '../../src/pane/job/match-tables.ts';
@@ -147,12 +147,29 @@ describe('Problems as they are listed', () => {
       fault('table.empty', 'Runs', null),
       at('Runs', 'AA3'),
     ]);
-    expect(groups.map(({ title, findings }) => [title, findings.map(({ cell }) => cell)])).toEqual([
+    const cellsOf = (finding: Finding) => finding.cells.map(({ name }) => name).join();
+    expect(groups.map(({ title, findings }) => [title, findings.map(cellsOf)])).toEqual([
       ['Runs', ['AA3', 'D12']],
       ['Stock', ['A2']],
-      ['The workbook', [undefined]],
+      ['The workbook', ['']],
     ]);
     expect(more).toBe(0);
+  });
+
+  test('are said once with all of their cells where they say the same', () => {
+    const { groups } = groupFindings([
+      at('Runs', 'C5', 'Bass'),
+      at('Openings', 'H3', 'Bass'),
+      at('Runs', 'C2', 'Bass'),
+      at('Runs', 'C3', 'Trim'),
+    ]);
+    const named = groups.flatMap(({ findings }) => findings.map(({ cells }) => cells));
+    expect(named.map((cells) => cells.map(({ name }) => name))).toEqual([
+      ['C2', 'C5'],
+      ['C3'],
+      ['H3'],
+    ]);
+    expect(named[0]?.[1]?.where).toEqual({ sheet: 'Runs', cell: 'C5' });
   });
 
   test('are no more than a pane can show, with a count of the others and a key each', () => {
@@ -161,11 +178,12 @@ describe('Problems as they are listed', () => {
     );
     fc.assert(
       fc.property(cells, fc.integer({ min: 0, max: 20 }), (places, most) => {
-        const faults = places.map(([sheet, row]) => at(sheet, `A${row}`, 'same'));
+        const faults = places.map(([sheet, row]) => at(sheet, `A${row}`));
         const { groups, more } = groupFindings(faults, most);
         const shown = groups.flatMap(({ findings }) => findings);
-        expect(shown.length).toBe(Math.min(most, faults.length));
-        expect(shown.length + more).toBe(faults.length);
+        const different = new Set(places.map(String)).size;
+        expect(shown.length).toBe(Math.min(most, different));
+        expect(shown.length + more).toBe(different);
         expect(new Set(shown.map(({ key }) => key)).size).toBe(shown.length);
       }),
     );

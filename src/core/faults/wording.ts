@@ -71,7 +71,7 @@ export const WORDING = wordings({
   'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
-    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+    `${f.argument}: ${f.given} is not known here. ${f.detail('may') === '' ? '' : `Did you mean ${f.detail('may')}? `}Allowed: ${f.detail('allowed')}.`,
   'angle.out-of-range': (f) => {
     const above = f.detail('above');
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
@@ -225,7 +225,7 @@ export const WORDING = wordings({
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>
-    `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
+    `There is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
   'job.setting-near': (f) =>
     `There is no setting ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
