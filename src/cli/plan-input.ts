@@ -1,8 +1,8 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
-import { readJobInput } from '../hosts/file/read-job-input.ts';
+import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
-import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
+import { readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -26,10 +26,11 @@ export type InputPlanning =
 
 /** The plan carries the cautions of its reading too. */
 export async function planInput(path: string, planning: Planning): Promise<InputPlanning> {
-  const input = await readJobInput(path, JOB_TABLES);
+  const input = await readJobTables(path);
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
-  const read = readJob(input.value, path);
-  if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
+  const read = readJob(input.value.tables, path);
+  const readCautions = [...input.value.cautions, ...read.cautions];
+  if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: readCautions };
   const { job } = read;
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
@@ -37,7 +38,7 @@ export async function planInput(path: string, planning: Planning): Promise<Input
     { ...planning, sayMoney: say },
     ({ planSticks, options, onGroup }) => planJob(job, { ...options, planSticks, onGroup }),
   );
-  const cautions = [...read.cautions, ...planned.cautions];
+  const cautions = [...readCautions, ...planned.cautions];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);
   if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);

@@ -16,6 +16,7 @@ import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import { takeNotes } from './book-metadata.ts';
 import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
 import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
@@ -70,6 +71,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
+  takeNotes(services);
   watchMoves(services);
   typedTables(services);
   return {

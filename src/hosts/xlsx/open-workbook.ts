@@ -12,6 +12,7 @@ import {
   MOST_TABLE_COLUMNS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { withoutProperties } from './kept-properties.ts';
 import { hasTornSheet } from './torn-sheets.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
@@ -43,12 +44,26 @@ export async function openWorkbook(
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
   if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
+  const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
+  const read = (file: Uint8Array): Promise<Workbook> =>
+    readXlsx(file, { sheets, range, readStyles: styles });
   try {
-    const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
-    return ok(await readXlsx(bytes, { sheets, range, readStyles: styles }));
+    return ok(await read(bytes));
   } catch (error) {
-    return failed(openFault(error, fileName));
+    const opened = await readWithoutProperties(bytes, read).catch(() => null);
+    return opened === null ? failed(openFault(error, fileName)) : ok(opened);
   }
+}
+
+/** What a file says of itself may be broken where its sheets are sound. */
+async function readWithoutProperties(
+  bytes: Uint8Array,
+  read: (file: Uint8Array) => Promise<Workbook>,
+): Promise<Workbook | null> {
+  const without = withoutProperties(bytes);
+  if (without === null) return null;
+  const workbook = await read(without.bytes);
+  return { ...workbook, properties: { ...workbook.properties, custom: { ...without.broken } } };
 }
 
 /**

@@ -12,7 +12,7 @@ import type { TableMatch } from './job-found.ts';
 import { otherUnit, sayUnit } from '../../planning/input/heading-units.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './match-tables.ts';
+import { sayPlace } from './say-tables.ts';
 
 const useStyles = makeStyles({
   panel: {

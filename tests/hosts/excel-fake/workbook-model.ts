@@ -153,12 +153,19 @@ export class FakeSheet {
   }
 }
 
+export interface FakeProperty {
+  readonly key: string;
+  value: unknown;
+  deleted: boolean;
+}
+
 export class FakeWorkbook {
   name = 'Maple house.xlsx';
   isProtected = false;
   sheets: FakeSheet[] = [];
   names: FakeName[] = [];
   readonly settings = new Map<string, unknown>();
+  readonly properties: FakeProperty[] = [];
   decimalSeparator = '.';
   active: FakeSheet | null = null;
   activeCell = { row: 0, column: 0 };
