@@ -10,7 +10,7 @@ import { missingTables, whyNoPlan } from '../../src/pane/job/say-tables.ts';
 import { choiceOf, matchTables } from '../../src/planning/input/match-tables.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';
 import type { Choices } from '../../src/planning/input/table-choices.ts';
-import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 

@@ -13,7 +13,7 @@ import {
   type Choices,
   type Notes,
 } from '../../src/planning/input/table-choices.ts';
-import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 
 describe('What the person said of their tables', () => {
   test('reads back as it was kept, whatever sheets and columns are called', () => {
@@ -128,11 +128,9 @@ describe('A table of the person’s own', () => {
     const { tables, faults, cautions } = await find([house(), runs]);
     expect(faults).toEqual([]);
     expect(tables.map(({ name, source }) => [name, source.name])).toEqual([['Runs', 'House']]);
-    expect(tables[0]?.headings.cells).toEqual(['Room', 'Profile', 'Length', 'Quantity']);
-    expect(tables[0]?.rows).toEqual([{ line: 4, cells: ['Hall', 'Base', '8 ft', 2] }]);
-    expect(cautions.map(({ code, where }) => [code, where])).toEqual([
-      ['table.heading-unit', { sheet: 'House', cell: 'C3' }],
-    ]);
+    expect(tables[0]?.headings.cells).toEqual(['Room', 'Profile', 'Length (ft)', 'Quantity']);
+    expect(tables[0]?.rows).toEqual([{ line: 4, cells: ['Hall', 'Base', 8, 2] }]);
+    expect(cautions).toEqual([]);
   });
 
   test('whose sheet is gone is at fault by name, also where a sheet Runs could stand in', async () => {
@@ -158,7 +156,16 @@ describe('A table of the person’s own', () => {
   test('whose column has been given our heading since is read by it', async () => {
     const { tables, faults } = await find([house(['Room', 'Profile', 'FEET', 'Quantity'])]);
     expect(faults).toEqual([]);
-    expect(tables[0]?.headings.cells).toEqual(['Room', 'Profile', 'Length', 'Quantity']);
+    expect(tables[0]?.headings.cells).toEqual(['Room', 'Profile', 'Length (ft)', 'Quantity']);
+  });
+
+  test('whose column that is not used is gone is read all the same', async () => {
+    const columns = { ...COLUMNS, 'Total (not used)': 'Total' };
+    const { tables, faults } = await find(
+      [house()],
+      writeChoices({ Runs: { sheet: 'House', columns } }),
+    );
+    expect([tables.length, faults]).toEqual([1, []]);
   });
 
   test('with a chosen heading over two columns is not guessed at', async () => {

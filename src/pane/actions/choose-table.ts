@@ -1,7 +1,7 @@
 /** Which place, and which of its columns, stand for a table of the job. */
 import type { TablePlace } from '../../hosts/host.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
-import { guessHeadings } from '../../planning/input/heading-units.ts';
+import { guessColumns } from '../../planning/input/map-columns.ts';
 import { choiceOf } from '../../planning/input/match-tables.ts';
 import { writeChoices, type Choices } from '../../planning/input/table-choices.ts';
 import { recallChoices } from '../job/find-job.ts';
@@ -44,7 +44,7 @@ export function tableActions(tools: ActionTools): TableActions {
     const { mapping } = store.get();
     const place = findPlace(placeKey);
     if (mapping === undefined || place === undefined) return;
-    const columns = guessHeadings(place.headings, mapping.table);
+    const columns = guessColumns(place.headings, mapping.table);
     store.send({ type: 'place chosen', placeKey, columns });
   }
 

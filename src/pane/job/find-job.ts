@@ -55,9 +55,14 @@ function judge(
   writtenFrom: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
-  const { job, ...reading } = planner.readJob(raw, source);
+  const reading = planner.readJob(raw, source);
+  const judged = planner.judgeJob(reading);
   // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
-  const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
+  const faults = [
+    ...unread,
+    ...reading.faults.filter(({ code }) => code !== 'table.missing'),
+    ...judged.faults,
+  ];
   const find = (name: string): RawTable | undefined => raw.find((table) => table.name === name);
   const shopTable = find('Shop');
   const lengths = readingOf(shopTable);
@@ -69,7 +74,7 @@ function judge(
   return {
     survey,
     tables: matches,
-    job: complete ? job : undefined,
+    job: complete ? reading.job : undefined,
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles
@@ -82,6 +87,7 @@ function judge(
       ...(raw.length === 0
         ? []
         : reading.cautions.filter(({ code }) => code !== 'job.usual-values')),
+      ...judged.cautions,
     ],
     fingerprint: fingerprint(raw),
     writtenFrom,

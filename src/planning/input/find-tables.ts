@@ -12,12 +12,11 @@ import {
   type Fault,
   type Outcome,
 } from '../../core/faults/fault.ts';
-import { readHeadingUnits } from './heading-units.ts';
+import { saysNotUsed } from './headings/meant-headings.ts';
 import { mapColumns, type ColumnMap } from './map-columns.ts';
 import { isGone, matchTables, type TableMatch } from './match-tables.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
 import type { JobTableName } from './read-job.ts';
-import { readingOf } from './read-shop.ts';
 import type { Place } from './recognize-tables.ts';
 import { headingKey } from './row-reader.ts';
 import { readChoices, type Notes } from './table-choices.ts';
@@ -35,7 +34,7 @@ export interface TableSource<P extends Place> {
 
 export interface FoundTables<P extends Place> {
   readonly matches: readonly TableMatch<P>[];
-  /** With our headings; a bare number under a heading with a unit has that unit. */
+  /** With our headings, and the units that theirs name. */
   readonly tables: readonly RawTable[];
   /** What `read` finds; table.choice-gone, table.column-gone, table.heading-twice. */
   readonly faults: readonly Fault[];
@@ -43,10 +42,10 @@ export interface FoundTables<P extends Place> {
 }
 
 export async function findTables<P extends Place>(source: TableSource<P>): Promise<FoundTables<P>> {
-  const { choices, cautions: unread } = readChoices(source.notes);
+  const { choices, cautions } = readChoices(source.notes);
   const matches = matchTables(source.places, choices);
   const faults: Fault[] = [];
-  const read: { readonly table: RawTable; readonly columns: ColumnMap | undefined }[] = [];
+  const tables: RawTable[] = [];
   for (const match of matches) {
     const { name, place, choice } = match;
     if (isGone(match)) faults.push(choiceGone(match));
@@ -54,20 +53,11 @@ export async function findTables<P extends Place>(source: TableSource<P>): Promi
     const raw = await source.read(place, name);
     const table =
       raw.ok && choice?.columns !== undefined ? taken(raw.value, name, choice.columns) : raw;
-    if (table.ok) read.push({ table: table.value, columns: choice?.columns });
+    if (table.ok) tables.push(table.value);
     else faults.push(...table.faults);
     await source.rest?.();
   }
-  const reading = readingOf(read.find(({ table }) => table.name === 'Shop')?.table);
-  const units = read.map(({ table, columns }) =>
-    columns === undefined ? { table, cautions: [] } : readHeadingUnits(table, columns, reading),
-  );
-  return {
-    matches,
-    tables: units.map(({ table }) => table),
-    faults,
-    cautions: [...unread, ...units.flatMap(({ cautions }) => cautions)],
-  };
+  return { matches, tables, faults, cautions };
 }
 
 function choiceGone({ name, choice }: TableMatch): Fault {
@@ -100,7 +90,7 @@ function columnsGone(table: RawTable, columns: ColumnMap): Fault[] {
   const { line, cells } = table.headings;
   const there = new Set(cells.map(headingKey));
   return Object.entries(columns)
-    .filter(([, theirs]) => !there.has(headingKey(theirs)))
+    .filter(([ours, theirs]) => !saysNotUsed(ours) && !there.has(headingKey(theirs)))
     .map(([ours, theirs]) => {
       const one = fault('table.column-gone', ours, theirs, { details: { table: table.name } });
       return placeFault(one, whereIs(table, line, 0));

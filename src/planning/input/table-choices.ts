@@ -4,10 +4,11 @@
  * there: {"sheet":"House","columns":{"Room":"Area","Profile":"Molding"}}.
  */
 import { fault, type Caution } from '../../core/faults/fault.ts';
+import { saysNotUsed } from './headings/meant-headings.ts';
+import { TABLE_HEADINGS } from './headings/table-headings.ts';
 import type { ColumnMap } from './map-columns.ts';
 import { JOB_TABLES, type JobTableName } from './read-job.ts';
 import { headingKey } from './row-reader.ts';
-import { TABLE_HEADINGS } from './table-headings.ts';
 
 export interface TableChoice {
   readonly sheet: string;
@@ -95,7 +96,9 @@ function isColumnMap(value: unknown, name: JobTableName): value is ColumnMap {
   if (!isRecord(value)) return false;
   const ours = new Set(TABLE_HEADINGS[name].map(({ heading }) => heading));
   const theirs = Object.entries(value).map(([heading, column]) =>
-    ours.has(heading) && typeof column === 'string' ? headingKey(column) : '',
+    typeof column === 'string' && (ours.has(heading) || saysNotUsed(heading))
+      ? headingKey(column)
+      : '',
   );
   return !theirs.includes('') && new Set(theirs).size === theirs.length;
 }
