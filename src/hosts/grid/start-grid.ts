@@ -20,6 +20,7 @@ import { takeNotes } from './book-metadata.ts';
 import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
 import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
+import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
@@ -42,6 +43,7 @@ export function startGrid(
 ): Grid {
   beginFormulasAfresh();
   compareCellsAnew();
+  keepSpillsApart();
   readNumbersWhole();
   const univer = new Univer({
     locale: LocaleType.EN_US,
