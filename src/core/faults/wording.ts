@@ -202,6 +202,14 @@ export const WORDING = wordings({
     f.detail('others') === ''
       ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
       : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
+  'table.choice-unread': (f) =>
+    `What is kept with the workbook of your columns for ${f.argument} (its document property ${f.given}) can't be read, and is ignored. Where the table of ${f.argument} is not found by itself, choose it and its columns again under Job, on the page or in the pane.`,
+  'table.choice-gone': (f) =>
+    f.detail('table') === ''
+      ? `${f.argument}: the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a sheet that name again, or choose another under Job, on the page or in the pane.`
+      : `${f.argument}: the table “${f.detail('table')}” on the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a table that name again, or choose another under Job, on the page or in the pane.`,
+  'table.column-gone': (f) =>
+    `${f.argument}: ${f.detail('table')} has no column headed ${f.given} any more, which was chosen for it. Give the column that heading again, or choose anew under Job, on the page or in the pane.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
   'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
