@@ -110,8 +110,8 @@ function besideGrid(grid: Grid, onNote: () => void): WorkbookHost {
       if (shown.ok) showSheet();
       return shown;
     },
-    remember: async (key, value) => {
-      const noted = await host.remember(key, value);
+    remember: async (notes) => {
+      const noted = await host.remember(notes);
       onNote();
       return noted;
     },

@@ -61,7 +61,7 @@ export function writeActions(tools: ActionTools): WriteActions {
     if (file !== undefined) services.saveFile(file.name, file.bytes);
     const { fingerprint } = result;
     store.send({ type: 'written', sheets, file: file?.name, fingerprint });
-    accept(await host.remember(WRITTEN_NOTE, fingerprint));
+    accept(await host.remember({ [WRITTEN_NOTE]: fingerprint }));
   }
 
   return {

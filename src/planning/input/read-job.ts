@@ -58,6 +58,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       return table;
     },
   );
+  cautions.push(...cautionsOfTables(tables));
   const reading = readingOf(shopTable);
   const faultsBefore = faults.length;
   const { shop, left, cells: shopCells } = readShop(shopTable, reading, findings);
@@ -90,6 +91,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     faults: reworded,
     cautions: cautions.map((one) => rewordFault(one, shop.unit, shop.decimalSign)),
   };
+}
+
+/** What hosts say of the tables; what holds for all of them, once. */
+function cautionsOfTables(tables: readonly RawTable[]): readonly Caution[] {
+  const all = tables.flatMap((table) => table.cautions ?? []);
+  return [...new Map(all.map((one) => [`${one.code} ${one.message}`, one])).values()];
 }
 
 /** What stands round openings. */

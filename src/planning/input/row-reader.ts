@@ -12,6 +12,7 @@ import {
 import type { ExactInches } from '../../core/units/length.ts';
 import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
+import { nameKey } from '../job.ts';
 import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
 import {
   askAboutShare,
@@ -41,7 +42,7 @@ export interface Findings {
 
 /** Headings are the same without regard to case, spaces, hyphens, stars, points and percent signs. */
 export function headingKey(heading: RawCell): string {
-  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_.:‐-]/gu, '') : '';
+  return typeof heading === 'string' ? nameKey(heading).replace(/[\s*%_.:‐-]/gu, '') : '';
 }
 
 export class RowReader {

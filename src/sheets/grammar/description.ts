@@ -13,6 +13,8 @@ export interface WorkbookDescription {
   readonly title: string;
   readonly sheets: readonly SheetDescription[];
   readonly names?: readonly NameDescription[];
+  /** What the workbook says of itself, as custom document properties: kept with it wherever it goes. */
+  readonly properties?: Readonly<Record<string, string>>;
 }
 
 /** A workbook name for a range, such as Species -> Lists!$A$2:$A$9. */

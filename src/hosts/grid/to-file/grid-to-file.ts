@@ -4,6 +4,7 @@ import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { styleList } from '../../xlsx/file-styles.ts';
 import type { PlainFont } from '../../workbook/plain-workbook.ts';
 import { writePlainWorkbook } from '../../xlsx/write-plain-workbook.ts';
+import { propertiesOf } from '../book-metadata.ts';
 import { namesOfResources } from '../defined-names.ts';
 import { toFileStyle } from '../convert-style.ts';
 import { fileSheet } from './file-sheet.ts';
@@ -55,6 +56,7 @@ export function gridToFile(
       ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
+    properties: propertiesOf(data.custom),
   });
 }
 
