@@ -5,7 +5,7 @@ import { draftCutting } from './cutting/cutting-sheet.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
-import { describePieces } from './pieces/pieces-sheet.ts';
+import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
@@ -24,9 +24,9 @@ export interface SheetChoice {
  */
 export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
   const acrossSheets = newPlanAnchors();
-  // Production and Cutting point to cells of sheets described after them, so they are finished last.
+  // These three point to cells of each other, and of sheets described after them: they are finished last.
   const production = draftProduction(plan, acrossSheets);
-  const pieces = describePieces(plan, acrossSheets);
+  const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
   const client = describeClient(plan, acrossSheets);
   const outlines = describeOutlines(plan);
@@ -35,7 +35,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
     title: 'Production workbook',
     sheets: [
       production.finish(),
-      pieces,
+      pieces.finish(),
       describeSetUps(plan),
       ...(outlines === undefined ? [] : [outlines]),
       cutting.finish(),

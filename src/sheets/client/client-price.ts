@@ -61,6 +61,7 @@ export function addPrice(
     }),
   );
   anchors.place('price of all', price);
+  anchors.place('pieces of all', PRICE.at('pieces', all));
   anchors.place('to pay', PRICE.at('amount', paid));
   draft.blank();
   addDate(draft, shop.priceHoldsDays);

@@ -13,7 +13,7 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import type { PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
@@ -43,6 +43,11 @@ export function addProfiles(
   const styles = stylesOf(plan);
   plan.profiles.forEach((planned, index) => {
     onThisSheet.place('quantityRow', draft.next, planned);
+    acrossSheets.place(
+      'netLengthOnProduction',
+      onSheet('production', QUANTITIES.fixed('length', draft.next)),
+      planned,
+    );
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
   if (plan.profiles.length === 0)

@@ -12,7 +12,7 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
-import { printTotal } from '../words/print-length.ts';
+import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
@@ -143,6 +143,7 @@ function lineRow(
   const figure = (formula: () => string, value: number): DraftCell =>
     sum(formula, value, 'rowDecimal');
   const { tally, profile } = planned;
+  const long = (length: number): number => length / LONG_UNIT[shop.unit].holds;
   const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
   return ROOMS.row({
     line: cell(number, 'rowWhole'),
@@ -153,7 +154,7 @@ function lineRow(
       planned.profile.make === 'buy'
         ? cell(null, 'rowDecimal')
         : figure(byLength('passes'), values.passes),
-    lengthText: cell(printTotal(line.lengthNet, shop), 'rowRight'),
+    long: sum(`${at('length')}/${LONG_UNIT[shop.unit].holds}`, long(values.length), 'rowDecimal'),
     length: sum(
       () => `SUMIF(${linesOnPieces()},${acrossSheets.at('lengthsOnPieces')})`,
       values.length,

@@ -7,6 +7,7 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionAnchors } from './production-anchors.ts';
+import { addChecks } from './production-checks.ts';
 import { GRID } from './production-columns.ts';
 import { addCutAways } from './production-cut-aways.ts';
 import { addHeader } from './production-header.ts';
@@ -38,7 +39,9 @@ export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): Produ
     add(draft, plan, acrossSheets, onThisSheet);
   }
   begin();
-  addStockTable(draft, plan, onThisSheet);
+  addStockTable(draft, plan, acrossSheets, onThisSheet);
+  begin();
+  addChecks(draft, plan, acrossSheets, onThisSheet);
   if (plan.cutAways.length > 0) {
     begin();
     addCutAways(draft, plan);

@@ -9,6 +9,7 @@ export const SECTIONS = {
   money: 'By profile: passes, hours and money',
   lumber: 'Lumber: what to pull from the rack, and what to buy',
   shares: 'Shares of the lumber that profiles have in common',
+  checks: 'What must agree',
   cautions: 'Cautions',
   rooms: 'By room',
 } as const;
@@ -34,6 +35,9 @@ export const WHY_THIS_ORDER =
 
 export const SHARES_NOTE =
   'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
+
+export const CHECKS_NOTE =
+  'Figures of two sheets, or of two tables, that are come by in different ways. Where they differ, one was changed after planning and the other was not.';
 
 export const CUT_AWAYS_NOTE =
   'Along the wall, casing included, and off the pieces already. Of a run that is asked for several times, out of each.';
