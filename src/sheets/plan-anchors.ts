@@ -28,7 +28,8 @@ interface PlanPlaces {
   /** On Cutting, profile by profile: what its lengths, and its sticks, are off by; 0 is none. */
   readonly lengthsOffOnCutting: string;
   readonly sticksOffOnCutting: string;
-  /** On Cutting, what each count of the pick list is off by. */
+  /** On Cutting: the counts of the pick list, and what each is off by. */
+  readonly picksOnCutting: string;
   readonly picksOffOnCutting: string;
   readonly allKeptOnCutting: string;
   readonly priceOnClient: string;

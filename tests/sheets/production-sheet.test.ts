@@ -73,7 +73,7 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
     });
     const isKnown = planned(name).plan.totals.boardFeetBought !== undefined;
     const isCut = planned(name).plan.profiles.length > 0;
-    expect(verdicts).toHaveLength(17 + (isKnown ? 1 : 0) + (isCut ? 3 : 0));
+    expect(verdicts).toHaveLength(18 + (isKnown ? 1 : 0) + (isCut ? 3 : 0));
     for (const { verdict, one, other } of verdicts) {
       expect(verdict.formula).toMatch(
         /^IFERROR\(IF\(ABS\(I\d+-K\d+\)<[\d.]+,"agrees","differs"\),"differs"\)$/u,

@@ -16,6 +16,7 @@ export function addPickList(
   acrossSheets: PlanAnchors,
 ): void {
   if (lots.length === 0) {
+    acrossSheets.place('picksOnCutting', '0');
     acrossSheets.place('picksOffOnCutting', '0');
     return;
   }
@@ -39,8 +40,10 @@ export function addPickList(
   };
   for (const lot of pulled) add(lot, lot.fromRack, 'rack');
   for (const lot of bought) add(lot, lot.bought, 'buy');
-  const range = PICKS.fixedRange('off', placeOf(places, 0), placeOf(places, -1));
-  acrossSheets.place('picksOffOnCutting', onSheet('cutting', range));
+  const range = (column: 'count' | 'off'): string =>
+    onSheet('cutting', PICKS.fixedRange(column, placeOf(places, 0), placeOf(places, -1)));
+  acrossSheets.place('picksOnCutting', range('count'));
+  acrossSheets.place('picksOffOnCutting', range('off'));
   pages.add([{ cells: [] }]);
 }
 

@@ -86,6 +86,7 @@ type Range =
   | 'offOnPieces'
   | 'lengthsOffOnCutting'
   | 'sticksOffOnCutting'
+  | 'picksOnCutting'
   | 'picksOffOnCutting';
 
 /** What is cut is what is listed, and both are what sticks and lumber were planned for. */
@@ -107,6 +108,7 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const itemsOf = (name: 'fromRack' | 'bought'): number =>
     new Set(uses.flatMap((use) => (use[name] > 0 ? [use.item] : []))).size;
   const picks = itemsOf('fromRack') + itemsOf('bought');
+  const lumber = total(uses.map(({ fromRack, bought }) => fromRack + bought));
   const net = numberIn(lengthNet, unit);
   const listed = over((range) => `COUNT(${range})`, 'lengthsOnPieces');
   return [
@@ -152,6 +154,11 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
         () => acrossSheets.at('allKeptOnCutting'),
         total(kept.map(({ offcut }) => numberIn(offcut, unit))),
       ],
+    },
+    {
+      what: 'Lengths of lumber to pull and buy: here, and on Cutting',
+      one: [() => `${onThisSheet.at('total fromRack')}+${onThisSheet.at('total toBuy')}`, lumber],
+      other: [over((range) => `SUM(${range})`, 'picksOnCutting'), lumber],
     },
     ...(picks === 0
       ? []
