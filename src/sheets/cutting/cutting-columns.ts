@@ -99,7 +99,7 @@ export const SUMMARY = columns({
 });
 
 export const GRID = gridFor(
-  [4, 4, 23, 8.5, 11, 11.5, 16, 17.5, 16, 17.5, 17, 9.5],
+  [4, 4, 23, 8.5, 11, 11.5, 16, 17.5, 16, 17.5, 16.5, 10.5],
   [PIECES, STICKS, SUMS, COST, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
 );
 

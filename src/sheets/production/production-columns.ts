@@ -106,7 +106,7 @@ export const ROOMS = columns({
   boardFeetBought: right('as bought'),
   hours: right('Hours'),
   price: right(({ currency }) => `Price (${currency})`),
-  upToHere: right(({ unit }) => `Up to here (${unit})`),
+  profileNumber: right('Profile no.'),
 });
 
 export const GRID = gridFor(

@@ -96,14 +96,13 @@ function profileRow(
 ): SheetRow {
   const { unit } = plan.job.shop;
   const { profile, tally } = planned;
-  const at = (column: 'profile' | QuantityFactor): string =>
+  const at = (column: 'number' | QuantityFactor): string =>
     QUANTITIES.at(column, onThisSheet.at('quantityRow', planned));
-  /** Sums a column of the lines by room over those of this profile: names count as they are written. */
+  /** Sums a column of the lines by room over those of this profile. */
   const ofLines = (column: 'pieces' | 'length') => (): string => {
     const rows = onThisSheet.at('roomRows');
-    const same = `EXACT(${ROOMS.rowsOf('profile', ...rows)},${at('profile')})`;
-    const isLine = `(${ROOMS.rowsOf('line', ...rows)}>0)`;
-    return `SUMPRODUCT(${same}*${isLine},${ROOMS.rowsOf(column, ...rows)})`;
+    const numbers = ROOMS.rowsOf('profileNumber', ...rows);
+    return `SUMIF(${numbers},${at('number')},${ROOMS.rowsOf(column, ...rows)})`;
   };
   const length = numberIn(tally.lengthBought, unit);
   return QUANTITIES.row({

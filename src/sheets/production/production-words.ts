@@ -43,7 +43,7 @@ export const CUT_AWAYS_NOTE =
   'Along the wall, casing included, and off the pieces already. Of a run that is asked for several times, out of each.';
 
 export const ROOMS_NOTE =
-  'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.';
+  'Lines add up their rows of Pieces; passes, hours and price are shared by length. A line’s price is what its profile comes to up to it, less what it came to before, so that prices round to the whole. Profile no. is that of the tables by profile.';
 
 /** How large the job is, and how its lengths are given. */
 export function sayHead({ job: { shop }, pieces, profiles }: JobPlan): string {
