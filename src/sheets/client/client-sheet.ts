@@ -19,6 +19,7 @@ import { AGREES } from '../agreement.ts';
 import { GRID, LINES, PRICE } from './client-columns.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
+import { tellOfClient, type Stamp } from '../stamp.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
@@ -40,9 +41,13 @@ const COPY_SHEET = 'Moldings';
 const MOST_QUANTITY = 9999;
 
 /** The sheet Client of the shop's workbook, whose price without tax other sheets take over. */
-export function describeClient(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
+export function describeClient(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  stamp?: Stamp,
+): SheetDescription {
   const anchors: ClientAnchors = new Anchors(SHEET_NAMES.client);
-  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors, (draft) =>
+  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors, stamp, (draft) =>
     addBehind(draft, acrossSheets),
   );
   const place = (
@@ -64,10 +69,13 @@ export function describeClient(plan: JobPlan, acrossSheets: PlanAnchors): SheetD
  * The client's copy as a workbook by itself: one sheet, plain formulas, nothing hidden, no names.
  *
  * @param plan A plan that was made; see checkJobPlan.
+ * @param stamp Of which it tells its day and a number alone; absent, the day is left open.
  */
-export function describeClientCopy(plan: JobPlan): WorkbookDescription {
-  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET), (draft) => draft.blank());
-  return { version: DESCRIPTION_VERSION, title: TITLE, sheets: [sheet] };
+export function describeClientCopy(plan: JobPlan, stamp?: Stamp): WorkbookDescription {
+  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET), stamp, (draft) =>
+    draft.blank(),
+  );
+  return { version: DESCRIPTION_VERSION, title: TITLE, ...tellOfClient(stamp), sheets: [sheet] };
 }
 
 /** Takes the place of a blank row: nothing is to be seen there while the sheets agree. */
@@ -89,6 +97,7 @@ function describeSheet(
   plan: JobPlan,
   name: string,
   anchors: ClientAnchors,
+  stamp: Stamp | undefined,
   addLineAbovePrice: (draft: SheetDraft) => void,
 ): SheetDescription {
   const { paper } = plan.job.shop;
@@ -99,7 +108,7 @@ function describeSheet(
   draft.spread(TITLE, 'title');
   draft.spread(sayJob(plan, priced.length), 'wrapped');
   addLineAbovePrice(draft);
-  addPrice(draft, plan, priced, anchors);
+  addPrice(draft, plan, priced, anchors, stamp);
   blocks.push(draft.next);
   addTerms(draft, plan);
   const lines = addLines(draft, plan, rooms, anchors);

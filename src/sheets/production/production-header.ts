@@ -12,6 +12,7 @@ import {
 } from '../grammar/sheet-draft.ts';
 import { addVerdict } from '../agreement.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { sayStamp, type Stamp } from '../stamp.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
@@ -33,6 +34,7 @@ export function addHeader(
   plan: JobPlan,
   acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
+  stamp?: Stamp,
 ): void {
   draft.spread(SHEET_NAMES.production, 'title');
   const verdict = addVerdict(draft, () => onThisSheet.at('verdict'), [
@@ -41,6 +43,9 @@ export function addHeader(
   ]);
   acrossSheets.place('verdictOnProduction', onSheet('production', HEAD.fixed('total', verdict)));
   draft.spread(sayHead(plan), 'note');
+  if (stamp !== undefined) {
+    draft.spread(sayStamp(stamp, plan.job.shop.decimalSign), 'quietLabel');
+  }
   draft.blank();
   const lists = [totalsOf(plan, acrossSheets, onThisSheet), ratesOf(plan, onThisSheet, draft.next)];
   const most = Math.max(...lists.map((lines) => lines.length));

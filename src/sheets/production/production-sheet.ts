@@ -5,6 +5,7 @@ import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import type { Stamp } from '../stamp.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionAnchors } from './production-anchors.ts';
 import { addChecks } from './production-checks.ts';
@@ -23,7 +24,11 @@ export interface ProductionDraft {
 }
 
 /** The rooms come last: their table alone may take many pages, and its headings are repeated on them. */
-export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): ProductionDraft {
+export function draftProduction(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  stamp?: Stamp,
+): ProductionDraft {
   const { paper } = plan.job.shop;
   const draft = new SheetDraft(SHEET_NAMES.production, GRID, true);
   const onThisSheet = newProductionAnchors();
@@ -32,7 +37,7 @@ export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): Produ
     blocks.push(draft.next);
   };
   begin();
-  addHeader(draft, plan, acrossSheets, onThisSheet);
+  addHeader(draft, plan, acrossSheets, onThisSheet, stamp);
   // Head and order of work are the first page of most jobs, what they come to is the second.
   for (const add of [addOrder, addProfiles, addMoney]) {
     begin();
