@@ -2,18 +2,57 @@
 import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { fault, type Where } from '../core/faults/fault.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
-export const PIECE_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Quantity' },
-  { heading: 'Label' },
+export const PIECE_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one piece.',
+    also: ['len', 'lengths', 'cut length', 'piece length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Quantity',
+    holds: 'count',
+    meaning: 'How many of it; blank is 1.',
+    also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many', 'no of pieces'],
+    often: ['amount', 'number', 'units', 'ea'],
+  },
+  {
+    heading: 'Label',
+    holds: 'note',
+    meaning: 'What it is called in the plan.',
+    also: ['labels', 'name', 'part', 'piece', 'mark', 'tag', 'item', 'description', 'note'],
+  },
 ];
 
-export const STICK_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Price', required: true },
-  { heading: 'Count' },
+export const STICK_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one stick.',
+    also: ['len', 'lengths', 'stick length', 'stock length', 'board length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Price',
+    required: true,
+    holds: 'money',
+    meaning: 'Of one stick, to the cent.',
+    also: ['cost', 'unit price', 'unit cost', 'price each'],
+    often: ['each', 'rate'],
+  },
+  {
+    heading: 'Count',
+    holds: 'count',
+    meaning: 'How many there are; blank is as many as needed.',
+    also: ['available', 'qty', 'quantity', 'quantities', 'pcs', 'pieces', 'have', 'on hand'],
+    often: ['in stock', 'stock', 'amount', 'number', 'units', 'rack'],
+  },
 ];
 
 const MOST_PRICE = 1_000_000;
@@ -64,7 +103,7 @@ function readCents(row: RowReader): number | undefined {
   if (row.isBlank('Price')) {
     return row.refuse('Price', fault('cutting.price-missing', 'The stick', null));
   }
-  const price = row.number('Price', 0, MOST_PRICE);
+  const price = row.number('Price', 0, MOST_PRICE, { currency: '' });
   if (price === undefined) return undefined;
   const exact = exactDecimal(price).mul(100);
   if (exact.d === 1n) return Number(exact);

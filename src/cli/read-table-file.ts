@@ -3,7 +3,8 @@ import { failed, fault, type Fault, type Outcome } from '../core/faults/fault.ts
 import { INCHES_AND_POINT } from '../core/units/length.ts';
 import { readCsvTable } from '../hosts/file/read-csv.ts';
 import { readBytes } from '../hosts/file/read-job-input.ts';
-import { readRows, type Heading } from '../planning/input/read-rows.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
+import { readRows } from '../planning/input/read-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 export interface OpenTable {
