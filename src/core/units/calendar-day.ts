@@ -30,6 +30,12 @@ export function sayDay(day: CalendarDay): string {
   return `${Number(date)} ${MONTHS[Number(month) - 1] ?? ''} ${year}`;
 }
 
+/** `30 Nov 2026, 09:12` by the clock of whoever reads it. */
+export function sayMoment(moment: Date): string {
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${sayDay(dayOf(moment))}, ${two(moment.getHours())}:${two(moment.getMinutes())}`;
+}
+
 /** Days as workbooks count them: 1 January 1901 is 367 (ECMA-376 part 1, 18.17.4.1). */
 export function daySerial(day: CalendarDay): number {
   return (Date.parse(`${day}T00:00:00Z`) - Date.UTC(1899, 11, 30)) / MS_PER_DAY;

@@ -18,6 +18,7 @@ import type { Planner } from '../planner.ts';
 import { readChoices, type Choices } from './choices.ts';
 import type { JobFound, TableMatch } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
+import { readNote } from '../plan/written-note.ts';
 import { missingTables, matchTables } from './match-tables.ts';
 
 export const COLUMNS_NOTE = 'columns';
@@ -89,7 +90,7 @@ function judge(
   tables: readonly TableMatch[],
   raw: readonly RawTable[],
   unread: readonly Fault[],
-  writtenFrom: string | undefined,
+  writtenNote: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
   const reading = planner.readJob(raw, source);
@@ -127,6 +128,6 @@ function judge(
             ...judged.cautions,
           ],
     fingerprint: fingerprint(raw),
-    writtenFrom,
+    ...readNote(writtenNote),
   };
 }
