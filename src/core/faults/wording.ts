@@ -475,6 +475,8 @@ export const WORDING = wordings({
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
+  'day.unreadable': (f) =>
+    `${f.argument}: ${f.given} is no day of the calendar. Write year, month and day, such as 2026-11-30.`,
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
