@@ -6,6 +6,7 @@ import { pieceBehind, stickBehind } from './cut-json.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayProof } from '../sheets/words/say-proof.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
+import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [
@@ -16,7 +17,7 @@ const COLUMNS = [
   { heading: 'Price each', align: 'right' },
 ] as const;
 
-export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): string[] {
+export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): Paragraph[] {
   const { plan } = answer;
   const count = plan.sticks.length;
   const pieces = plan.sticks.reduce((sum, stick) => sum + stick.pieces.length, 0);

@@ -10,6 +10,7 @@ import { processSuite } from './process-suite.ts';
 import { startProgram, stopProgram } from './program.ts';
 import { serveSuite } from './serve-suite.ts';
 import { setUpSuite } from './set-up-suite.ts';
+import { terminalSuite } from './terminal-suite.ts';
 
 // One file, so that the program is built once and never while it runs.
 jest.setTimeout(60_000);
@@ -26,3 +27,4 @@ clientSuite();
 exportSuite();
 serveSuite();
 hostileSuite();
+terminalSuite();

@@ -427,6 +427,8 @@ export const WORDING = wordings({
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
+  'output.not-written': (f) =>
+    `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
