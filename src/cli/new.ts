@@ -1,5 +1,5 @@
 /** The command new: an input workbook to fill in. */
-import { saveFile } from '../hosts/file/save-file.ts';
+import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
@@ -8,7 +8,7 @@ import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
 import { sayWorkbook } from './say-workbook.ts';
 import { FORCE_OPTION } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
+import { checkTargets } from './target-file.ts';
 
 export const NEW: Command = {
   name: 'new',
@@ -34,7 +34,9 @@ async function runNew(call: Call): Promise<Report> {
   const force = call.flags.has('--force');
   const refuse = (faults: Parameters<typeof reportRefusal>[1]['faults']): Report =>
     reportRefusal(2, { faults, cautions: [] }, false);
-  const atTarget = await checkTarget(path, { argument: 'FILE.xlsx', force });
+  const atTarget = await checkTargets([{ argument: 'FILE.xlsx', path, ending: '.xlsx' }], {
+    force,
+  });
   if (atTarget.length > 0) return refuse(atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
   if (demo?.ok === false) return refuse(demo.faults);

@@ -355,9 +355,13 @@ export const WORDING = wordings({
   'file.exists': (f) =>
     `${f.given} exists already. Give --force to replace it, or choose another name.`,
   'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
+  'file.not-put-back': (f) =>
+    `${f.given} is the new one, though another file of this call was not written, and what it held before can't be put back: ${f.detail('why')}.`,
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
   'file.same': (f) =>
     `${f.argument} names the same file as ${f.detail('other')}, ${f.given}. Give each a file of its own.`,
+  'file.same-letters': (f) =>
+    `${f.argument}: ${f.given} differs from ${f.detail('other')} in small and capital letters alone, which many disks take for one name. Choose another name.`,
   'file.is-input': (f) =>
     `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
 
