@@ -19,9 +19,9 @@ const h = (text: string): string => cell(`${text}${HOSTILE}`);
 
 /** Every text that a job can hold, with all of that in it. */
 const JOB = {
-  'runs.csv': `Room,Run,Profile,Length,Match,Note,${h('Color')}\n${h('Hall')},${h('N')},${h('Cove')},90 1/2,${h('m')},${h('n')},x\n${h('Hall')},${h('S')},${h('Base')},88,,${h('n')},x\n${h('Hall')},${h('W')},${h('Base')},280,,,\n`,
+  'runs.csv': `Room,Run,Profile,Length,Match,Note,${h('Color')}\n${h('Hall')},${h('N')},${h('Cove')},90 1/2,${h('m')},${h('n')},x\n${h('Hall')},${h('S')},${h('Base')},88,,${h('n')},x\n${h('Hall')},${h('W')},${h('Base')},180,,,\n`,
   'openings.csv': `Room,Wall,Kind,Width,Height,Casing\n${h('Hall')},${h('S')},door,32,80,${h('Base')}\n`,
-  'profiles.csv': `Profile,Make,Cove width,Cove depth,Blank width,Blank thickness,Species,Where,Note\n${h('Cove')},cove,2,1/2,3,1,${h('Poplar')},,${h('n')}\n${h('Base')},buy,,,,,${h('Pine')},floor,${h('n')}\n`,
+  'profiles.csv': `Profile,Make,Cove width,Cove depth,Blank width,Blank thickness,Species,Where,Note\n${h('Cove')},cove,2,1/2,3,1,${h('Poplar')},,${h('n')}\n${h('Base')},buy,,,3,1/2,${h('Pine')},floor,${h('n')}\n`,
   'stock.csv': `For,Length,Price\n${h('Cove')},12',20\n${h('Base')},16',24.50\n`,
   'shop.csv': `Setting,Value,Note\nhourly rate,60,${h('n')}\n`,
 };
