@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { existsSync, linkSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { DEMO, demoFiles, SMALL } from './job-folders.ts';
 import {
