@@ -179,7 +179,8 @@ export const WORDING = wordings({
       ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
       : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
-  'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
+  'table.too-many-rows': (f) =>
+    `${f.argument} has ${f.detail('orMore')}${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
   'table.date-cell': (f) =>
@@ -345,6 +346,10 @@ export const WORDING = wordings({
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.torn': (f) =>
     `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+  'file.too-many-cells': (f) =>
+    `${f.given} has more than ${f.limit} ${f.detail('what')} in its sheets, empty ones with formats counted; no more are read. Delete the sheets and the empty rows that the job doesn't need.`,
+  'file.too-many-lines': (f) =>
+    `${f.given} has more than ${f.limit} lines; no more are read. Delete the blank ones, and save it anew.`,
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
   'file.old-workbook': (f) =>

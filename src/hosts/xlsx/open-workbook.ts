@@ -10,9 +10,11 @@ import {
   LARGEST_UNPACKED_MB,
   largerThanRead,
   MOST_TABLE_COLUMNS,
+  MOST_WORKBOOK_CELLS,
+  MOST_WORKBOOK_ROWS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
-import { hasTornSheet } from './torn-sheets.ts';
+import { scanSheets } from './scan-sheets.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Everything a sheet can have below its columns that are looked at. */
@@ -32,7 +34,7 @@ export interface ReadMore {
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook, file.torn, table.too-many-rows.
+ *   file.not-workbook, file.torn, file.too-many-cells, table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -42,7 +44,8 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
-  if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
+  const unsound = scanFault(bytes, fileName);
+  if (unsound !== null) return failed(unsound);
   try {
     const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
     return ok(await readXlsx(bytes, { sheets, range, readStyles: styles }));
@@ -73,6 +76,19 @@ export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly U
     largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
     largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB);
   return vast === null ? ok(parts) : failed(vast);
+}
+
+function scanFault(bytes: Uint8Array, fileName: string): Fault | null {
+  const most = { rows: MOST_WORKBOOK_ROWS, cells: MOST_WORKBOOK_CELLS };
+  const { isTorn, rows, cells } = scanSheets(bytes, most);
+  for (const [what, count, limit] of [
+    ['rows', rows, most.rows],
+    ['cells', cells, most.cells],
+  ] as const) {
+    if (count <= limit) continue;
+    return fault('file.too-many-cells', 'workbook', fileName, { limit, details: { what } });
+  }
+  return isTorn ? fault('file.torn', 'workbook', fileName) : null;
 }
 
 /** The reader refuses a sheet whose used area is vast, even if nearly all of it is blank. */
