@@ -64,7 +64,7 @@ function readCents(row: RowReader): number | undefined {
   if (row.isBlank('Price')) {
     return row.refuse('Price', fault('cutting.price-missing', 'The stick', null));
   }
-  const price = row.number('Price', 0, MOST_PRICE);
+  const price = row.number('Price', 0, MOST_PRICE, { currency: '' });
   if (price === undefined) return undefined;
   const exact = exactDecimal(price).mul(100);
   if (exact.d === 1n) return Number(exact);

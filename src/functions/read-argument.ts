@@ -106,7 +106,7 @@ function checkLimits(
 }
 
 function readAngle({ name, from, limits }: AngleArgument, cell: Cell): Outcome<number> {
-  const parsed = parseNumber(sayable(cell), name);
+  const parsed = parseNumber(sayable(cell), name, '.', { degrees: true });
   if (!parsed.ok || limits === undefined) return parsed;
   const { above, least = 0, most } = limits;
   const low = above === undefined ? parsed.value < least : parsed.value <= above;

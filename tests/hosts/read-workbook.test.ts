@@ -79,7 +79,7 @@ describe('Reading a workbook', () => {
           'rich text',
           96.5,
           true,
-          { kind: 'date' },
+          { kind: 'date', day: '2024-03-01' },
           { kind: 'date' },
           { kind: 'error', text: '#N/A' },
           { kind: 'error', text: '#DIV/0!' },
@@ -87,7 +87,7 @@ describe('Reading a workbook', () => {
           2,
           { kind: 'uncalculated' },
           'ab',
-          { kind: 'date' },
+          { kind: 'date', day: '2024-03-01' },
           null,
           '3 1/2',
           'two\r\nlines',
@@ -260,6 +260,18 @@ describe('A file that is no workbook to read', () => {
       );
     },
   );
+
+  test('is refused by the size of its formats', async () => {
+    const xml = `<styleSheet><cellXfs>${'<xf/>'.repeat(1_400_000)}</cellXfs></styleSheet>`;
+    const bytes = makeXlsx({
+      sheets: [['Runs', row(1, 'a', 'b')]],
+      parts: { 'xl/styles.xml': xml },
+    });
+    const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);
+    expect(outcome.ok ? '' : outcome.faults[0]!.message).toBe(
+      'The list of formats of job.xlsx, unpacked, is 7.1 MB; at most 6.5 MB are read.',
+    );
+  });
 
   test('is read with a sheet whose formats reach to its end', async () => {
     const formats = '<row s="1" customFormat="1"/>'.repeat(1_048_500);

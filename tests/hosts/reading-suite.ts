@@ -124,7 +124,7 @@ export function testReading({ name, open }: ReadingHost): void {
             true,
             { kind: 'error', text: '#N/A' },
             { kind: 'error', text: '#DIV/0!' },
-            { kind: 'date' },
+            { kind: 'date', day: '2024-03-01' },
             null,
             'ab',
             2,

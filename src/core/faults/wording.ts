@@ -36,7 +36,7 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} divides by zero. Write the fraction with a denominator from 1.`,
   'length.too-long': (f) => `${f.argument}: ${f.given} is longer than ${f.limit}. Check the unit.`,
   'length.date': (f) =>
-    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
+    `${f.argument}: ${f.given} is a date; it may have been ${f.detail('fraction')} before a spreadsheet changed it. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
   'length.date-number': (f) =>
     `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
   'length.asked-about': (f) =>
@@ -45,6 +45,22 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
+  'length.inches-over-foot': (f) =>
+    `${f.argument}: ${f.given} has 12 inches or more over its feet. Write the feet full, or all of it in inches.`,
+  'number.too-many-characters': (f) =>
+    `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are read as a number or a length. Write the number alone.`,
+  'number.two-readings': (f) =>
+    `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
+  'number.other-sign': (f) =>
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).`,
+  'number.percent': (f) =>
+    `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
+  'number.other-unit': (f) =>
+    `${f.argument}: ${f.given} says “${f.detail('said')}”, which can't stand here. Write it without; where the cell's number format shows it, choose another.`,
+  'number.other-currency': (f) =>
+    `${f.argument}: ${f.given} is in ${f.detail('said')}, and the shop counts in ${f.detail('currency')}. Give it in that, or write ${f.detail('said')} under currency on Shop.`,
+  'number.below-one-percent': (f) =>
+    `${f.argument} is ${f.given}, less than one percent. Where ${f.detail('whole')} % is meant, write ${f.detail('whole')}.`,
   'number.unreadable': (f) =>
     f.given === NOTHING
       ? `${f.argument} is empty. Give a number, such as ${f.decimal('3.5')} or 12.`
@@ -184,7 +200,9 @@ export const WORDING = wordings({
   'table.error-cell': (f) =>
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
   'table.date-cell': (f) =>
-    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
+    `${f.argument}: the spreadsheet has turned this cell into a date (${f.given})${f.detail('fraction') === '' ? '' : `; it may have been ${f.detail('fraction')}`}. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
+  'table.veiled-number': (f) =>
+    `${f.argument}: the cell holds ${f.given}, and its number format shows ${f.detail('seen') === '' ? 'nothing' : `“${f.detail('seen')}”`}. Choose a format that shows the number itself.`,
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>
@@ -285,7 +303,7 @@ export const WORDING = wordings({
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
-    `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
+    `The job comes to ${f.given} pieces; at most ${f.limit} are planned together. Check Quantity, or plan it in parts: a job for each floor or house.`,
 
   // Cutting
   'cutting.unserved': (f) =>

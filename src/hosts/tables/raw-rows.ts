@@ -3,9 +3,14 @@ import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/f
 import type { RawCell, RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import { MOST_TABLE_ROWS } from './limits.ts';
 
-/** Whether a row holds nothing but blanks (cells with formats alone hold nothing). */
+/** Whether a row shows nothing but blanks (cells with formats alone hold nothing). */
 export function isBlankRow(cells: readonly RawCell[]): boolean {
-  return cells.every((cell) => cell === null || (typeof cell === 'string' && cell.trim() === ''));
+  return cells.every(isBlankCell);
+}
+
+function isBlankCell(cell: RawCell): boolean {
+  if (typeof cell === 'string') return cell.trim() === '';
+  return cell === null || (typeof cell === 'object' && cell.kind === 'veiled' && cell.text === '');
 }
 
 /**

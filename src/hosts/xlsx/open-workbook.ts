@@ -3,10 +3,12 @@ import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from '
 
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
+import { serialOf } from '../../core/units/day-serial.ts';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { fileKind } from '../tables/file-kind.ts';
 import {
   LARGEST_SMALL_PART_MB,
+  LARGEST_STYLES_MB,
   LARGEST_UNPACKED_MB,
   largerThanRead,
   MOST_TABLE_COLUMNS,
@@ -14,17 +16,22 @@ import {
   MOST_WORKBOOK_ROWS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { shownCell } from '../tables/shown-number.ts';
 import { scanSheets } from './scan-sheets.ts';
+import { showsMoreThanNumbers } from './telling-formats.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
-/** Everything a sheet can have below its columns that are looked at. */
-const LOOKED_AT = `A1:${columnLetters(MOST_TABLE_COLUMNS - 1)}1048576`;
-
-/** Which cells of the sheets are read, and whether with their styles. */
+/** Which cells of the sheets are read, and whether with all of their styles. */
 export interface ReadMore {
   readonly range?: string;
   readonly styles?: boolean;
 }
+
+/** Of a date whose format isn't told. */
+const DAY_FORMAT = 'yyyy-mm-dd';
+const LAST_COLUMN = columnLetters(MOST_TABLE_COLUMNS - 1);
+/** Everything a sheet can have below its columns that are looked at. */
+const LOOKED_AT = `A1:${LAST_COLUMN}1048576`;
 
 /**
  * Opens a workbook.
@@ -48,7 +55,12 @@ export async function openWorkbook(
   if (unsound !== null) return failed(unsound);
   try {
     const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
-    return ok(await readXlsx(bytes, { sheets, range, readStyles: styles }));
+    const opened = await readXlsx(bytes, { sheets, range, readStyles: styles });
+    if (styles || !showsMoreThanNumbers(bytes)) return ok(opened);
+    // Cells with formats to a sheet's end fill the memory: they are read down to the last value.
+    const rows = Math.max(1, ...opened.sheets.map(lastFilledRow));
+    const filled = `A1:${LAST_COLUMN}${rows}`;
+    return ok(await readXlsx(bytes, { sheets, range: filled, readStyles: true }));
   } catch (error) {
     return failed(openFault(error, fileName));
   }
@@ -72,9 +84,12 @@ export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly U
   // Sheets are read as they stream by; other XML is built up in memory, many times its size.
   const small = parts.filter(({ name }) => /(?<!worksheets\/[^/]*)\.(xml|rels)$/i.test(name));
   const largest = Math.max(0, ...small.map((part) => part.bytes));
+  const styles = parts.filter(({ name }) => /(?:^|\/)styles\.xml$/iu.test(name));
+  const ofStyles = Math.max(0, ...styles.map((part) => part.bytes));
   const vast =
     largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
-    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB);
+    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB) ??
+    largerThanRead(`The list of formats of ${fileName}, unpacked,`, ofStyles, LARGEST_STYLES_MB);
   return vast === null ? ok(parts) : failed(vast);
 }
 
@@ -99,9 +114,19 @@ function openFault(error: unknown, fileName: string): Fault {
   return fault('file.not-workbook', 'workbook', fileName);
 }
 
+/** From 1; 0 where there is none. */
+function lastFilledRow({ rows, cells }: Sheet): number {
+  const held = rows.findLastIndex((values) => values.some((value) => value !== null));
+  const detailed = Array.from(cells?.keys() ?? [], (key) => Number.parseInt(key));
+  return detailed.reduce((most, row) => Math.max(most, row + 1), held + 1);
+}
+
 /** The rows of a sheet that aren't blank, their cells from column A on. */
 export function rowsOf(sheet: Sheet): RawRow[] {
-  const detailed = new Set(Array.from(sheet.cells?.keys() ?? [], (key) => Number.parseInt(key)));
+  const detailed = new Set<number>();
+  for (const [key, { type }] of sheet.cells ?? []) {
+    if (type !== 'empty') detailed.add(Number.parseInt(key));
+  }
   const rows: RawRow[] = [];
   sheet.rows.forEach((values, r) => {
     // A sheet with formats to its end has a million of these.
@@ -113,10 +138,16 @@ export function rowsOf(sheet: Sheet): RawRow[] {
   return rows;
 }
 
-/** `details` is there for errors, formulas and rich text alone. */
+/** `details` is there for errors, formulas, rich text and, where formats were read, styles. */
 function rawCell(value: CellValue, details: Cell | undefined): RawCell {
   if (details?.type === 'error') return { kind: 'error', text: String(value) };
   if (details?.formula !== undefined && value === null) return { kind: 'uncalculated' };
-  if (value instanceof Date) return { kind: 'date' };
+  const format = details?.style?.numFmt ?? '';
+  if (value instanceof Date) {
+    // The library takes the letters of some currencies for those of days.
+    const serial = serialOf(value);
+    return shownCell(serial, format === '' ? DAY_FORMAT : format);
+  }
+  if (typeof value === 'number') return shownCell(value, format);
   return value === '' ? null : value;
 }

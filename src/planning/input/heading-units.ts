@@ -5,6 +5,8 @@
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { LONGEST_NUMBER_TEXT } from '../../core/units/plain-text.ts';
+import { lengthMarkOf, type LengthMark } from '../../core/units/stated-unit.ts';
 import { isDateNumber } from '../../core/units/plausible-length.ts';
 import { guessColumns, type ColumnMap } from './map-columns.ts';
 import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
@@ -12,7 +14,7 @@ import type { JobTableName } from './read-job.ts';
 import { PROFILE_SIZES } from './read-profiles.ts';
 import { headingKey } from './row-reader.ts';
 
-export type HeadingUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
+export type HeadingUnit = LengthMark;
 
 /** Headings of ours that stand over lengths. */
 const LENGTHS = new Set(
@@ -29,14 +31,6 @@ const LENGTHS = new Set(
   ].map(headingKey),
 );
 
-const SPELLINGS: readonly (readonly [HeadingUnit, RegExp])[] = [
-  ['ft', /^(?:ft|feet|foot|lf|lft|')$/u],
-  ['in', /^(?:in|ins|inch|inches|")$/u],
-  ['mm', /^(?:mm|millimet(?:er|re)s?)$/u],
-  ['cm', /^(?:cm|centimet(?:er|re)s?)$/u],
-  ['m', /^(?:m|met(?:er|re)s?)$/u],
-];
-
 const SAID: Readonly<Record<HeadingUnit, string>> = {
   in: 'inches',
   ft: 'feet',
@@ -52,8 +46,7 @@ const LAST_WORD = /(\p{L}+|['"])[.\s)\]]*$/u;
 /** The unit that a heading names as its last word: Len (ft), Feet, Width mm. */
 export function unitOfHeading(heading: string): HeadingUnit | undefined {
   const plain = heading.trim().toLowerCase().replace(/[′’]/gu, "'").replace(/[″”]/gu, '"');
-  const last = LAST_WORD.exec(plain)?.[1] ?? '';
-  return SPELLINGS.find(([, spelling]) => spelling.test(last))?.[0];
+  return lengthMarkOf(LAST_WORD.exec(plain)?.[1] ?? '');
 }
 
 /** Which of their headings stands for which of ours, guessed as if they named no units. */
@@ -120,8 +113,14 @@ const BARE = /^\s*-?[\d\s.,/¼-¾⅐-⅞⁄-]*[\d¼-¾⅐-⅞]\s*$/u;
 function withUnit(cell: RawCell, unit: HeadingUnit | undefined, reading: LengthReading): RawCell {
   // A date's number stays one in any unit: left bare, it is asked about.
   if (unit === undefined || isDateNumber(cell)) return cell;
-  if (typeof cell === 'string') return BARE.test(cell) ? `${cell.trim()} ${unit}` : cell;
-  if (typeof cell !== 'number') return cell;
-  const digits = String(Number(cell.toPrecision(DIGITS))).replace('.', reading.decimalSign);
+  if (typeof cell === 'string') {
+    const isBare = cell.length <= LONGEST_NUMBER_TEXT && BARE.test(cell);
+    return isBare ? `${cell.trim()} ${unit}` : cell;
+  }
+  // What a cell shows with its number goes before its heading.
+  const isPlain = typeof cell === 'object' && cell?.kind === 'shown' && cell.unit === undefined;
+  const number = isPlain ? cell.value : cell;
+  if (typeof number !== 'number') return cell;
+  const digits = String(Number(number.toPrecision(DIGITS))).replace('.', reading.decimalSign);
   return `${digits} ${unit}`;
 }

@@ -1,10 +1,10 @@
 /** The Openings table. */
 import Fraction from 'fraction.js';
-import type { LengthReading } from '../../core/units/length.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening, type OpeningCell } from '../job.ts';
 import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -31,11 +31,7 @@ export const OPENING_HEADINGS = [
 /** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
 export const USUAL_HORN = new Fraction(1);
 
-export function readOpenings(
-  table: RawTable,
-  reading: LengthReading,
-  findings: Findings,
-): Opening[] {
+export function readOpenings(table: RawTable, reading: CellReading, findings: Findings): Opening[] {
   return readRows(table, OPENING_HEADINGS, reading, findings).flatMap(
     (row) => readOpening(row) ?? [],
   );

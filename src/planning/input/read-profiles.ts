@@ -10,12 +10,12 @@ import {
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
 import { readPlace } from './read-place.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -74,7 +74,7 @@ export interface ProfileRow {
  */
 export function readProfiles(
   table: RawTable,
-  reading: LengthReading,
+  reading: CellReading,
   findings: Findings,
   roundOpenings: ReadonlySet<string> = new Set(),
 ): ProfileRow[] {
@@ -104,10 +104,10 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
     row.length(label, least === 'from 0', most),
   );
-  const spring = row.number('Spring', 1, 89);
+  const spring = row.number('Spring', 1, 89, { degrees: true });
   const drop = row.length('Drop');
   const projection = row.length('Projection');
-  const allowance = row.number('Offcut allowance %', 0, 300);
+  const allowance = row.number('Offcut allowance %', 0, 300, { percent: true });
   const miterAcross = row.isBlank('Miter across')
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');

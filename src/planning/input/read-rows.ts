@@ -6,10 +6,10 @@ import {
   type Fault,
   type Where,
 } from '../../core/faults/fault.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { sayGiven } from '../../core/units/number.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
 
 /** Unknown headings that are named after the first. */
@@ -28,7 +28,7 @@ export interface Heading {
 export function readRows(
   table: RawTable,
   headings: readonly Heading[],
-  reading: LengthReading,
+  reading: CellReading,
   findings: Findings,
   passedOver: readonly string[] = [],
 ): RowReader[] {

@@ -2,9 +2,9 @@
 import Fraction from 'fraction.js';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { END_KINDS, MEASURES, type Run, type RunEnd } from '../job.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -30,7 +30,7 @@ export const RUN_HEADINGS = [
 export const USUAL_REVEAL = new Fraction(3, 16);
 export const MOST_QUANTITY = 10_000;
 
-export function readRuns(table: RawTable, reading: LengthReading, findings: Findings): Run[] {
+export function readRuns(table: RawTable, reading: CellReading, findings: Findings): Run[] {
   return readRows(table, RUN_HEADINGS, reading, findings).flatMap((row) => readRun(row) ?? []);
 }
 
@@ -71,6 +71,6 @@ function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'
 }
 
 function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {
-  const corner = row.number(`${side} corner`, 1, 179);
+  const corner = row.number(`${side} corner`, 1, 179, { degrees: true });
   return { kind: row.word(`${side} end`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
 }

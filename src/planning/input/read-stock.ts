@@ -1,11 +1,11 @@
 /** The Stock table. */
 import { fault } from '../../core/faults/fault.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
 import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -24,11 +24,7 @@ export const STOCK_HEADINGS = [
 const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
 
-export function readStock(
-  table: RawTable,
-  reading: LengthReading,
-  findings: Findings,
-): StockItem[] {
+export function readStock(table: RawTable, reading: CellReading, findings: Findings): StockItem[] {
   return readRows(table, STOCK_HEADINGS, reading, findings).flatMap((row) => readItem(row) ?? []);
 }
 
@@ -37,7 +33,7 @@ function readItem(row: RowReader): StockItem | undefined {
   const length = row.requiredLength('Length');
   const price = row.isBlank('Price')
     ? row.refuse('Price', fault('cutting.price-missing', 'Stock', null))
-    : row.number('Price', 0, MOST_PRICE);
+    : row.number('Price', 0, MOST_PRICE, { currency: '' });
   const kind = row.word('Kind', STOCK_KINDS, 'stick');
   const width = row.length('Width', false, WIDEST_INCHES);
   const thicknessClass = row.text('Class');
