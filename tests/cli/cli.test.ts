@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, jest } from '@jest/globals';
 import { callSuite } from './call-suite.ts';
 import { clientSuite } from './client-suite.ts';
+import { cutListSuite } from './cut-list-suite.ts';
 import { cutSuite } from './cut-suite.ts';
 import { effortSuite } from './effort-suite.ts';
 import { exportSuite } from './export-suite.ts';
@@ -23,6 +24,7 @@ processSuite();
 callSuite();
 setUpSuite();
 cutSuite();
+cutListSuite();
 effortSuite();
 planSuite();
 clientSuite();

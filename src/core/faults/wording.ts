@@ -313,6 +313,14 @@ export const WORDING = wordings({
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
   'cutting.id-twice': (f) => `${f.argument} ${f.given} stands twice. Give each its own.`,
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
+  'cutting.some-prices': (f) =>
+    `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.kerf-differs': (f) =>
+    `${f.argument} is ${f.given} here and ${f.limit} further up. A plan has one kerf: correct it, or plan the sticks apart.`,
+  'cutting.kerf-twice': (f) =>
+    `${f.argument} is ${f.given} here, and --kerf says ${f.limit}. Give it in one place.`,
+  'cutting.kerf-without-unit': (f) =>
+    `${f.argument}: ${f.given} has no unit, and this row counts in ${f.detail('unit')}, which no kerf does. Write its unit with it: 1/8 in, 3 mm.`,
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
   'cutting.unit-too-fine': (f) =>
@@ -461,6 +469,8 @@ export const WORDING = wordings({
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>
     `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
+  'call.input-twice': (f) =>
+    `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,

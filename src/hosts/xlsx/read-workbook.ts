@@ -1,7 +1,7 @@
 /** Reads the tables that are looked for out of an .xlsx file's bytes. */
 import type { Workbook } from 'hucre/xlsx';
 
-import { failed, fault, type Outcome } from '../../core/faults/fault.ts';
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
 import { openWorkbook, rowsOf } from './open-workbook.ts';
@@ -32,6 +32,30 @@ export async function readWorkbook(
     return missing ? failed(fault('table.missing', name, fileName)) : outcome;
   });
   return together(found.filter((one) => one !== null));
+}
+
+/**
+ * Reads one sheet as a table, whatever it is called.
+ *
+ * @param name Of the sheet; the first where left out.
+ * @returns The table, named as its file; or one fault, as readWorkbook has them.
+ */
+export async function readOneSheet(
+  bytes: Uint8Array,
+  fileName: string,
+  name?: string,
+): Promise<Outcome<RawTable>> {
+  let key = name === undefined ? undefined : sheetKey(name);
+  // The library asks sheet by sheet, in their order.
+  const opened = await openWorkbook(
+    bytes,
+    fileName,
+    (sheet) => sheetKey(sheet) === (key ??= sheetKey(sheet)),
+  );
+  if (!opened.ok) return opened;
+  const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
+  if (table === null) return failed(fault('table.missing', name ?? 'first', fileName));
+  return table.ok ? ok({ ...table.value, name: fileName }) : table;
 }
 
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {
