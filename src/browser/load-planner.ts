@@ -2,6 +2,7 @@
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { exportPlan } from '../exports/export-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
+import { judgeJob } from '../planning/judge-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
@@ -11,6 +12,7 @@ import { planInWorker } from './start-worker.ts';
 
 export const planner: Planner = {
   readJob,
+  judgeJob,
   // The quick plan alone is made before a worker has begun.
   planJob: (job, { seconds, ...options }) =>
     seconds === 0

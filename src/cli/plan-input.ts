@@ -3,6 +3,7 @@ import type { Caution, Fault } from '../core/faults/fault.ts';
 import { readJobInput } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
+import { judgeJob } from '../planning/judge-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -29,7 +30,12 @@ export async function planInput(path: string, planning: Planning): Promise<Input
   const input = await readJobInput(path, JOB_TABLES);
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
   const read = readJob(input.value, path);
-  if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
+  if (read.job === undefined) {
+    // What can't be made is told along with what can't be read, so that it isn't met one by one.
+    const { faults, cautions } = judgeJob(read);
+    const all = { faults: [...read.faults, ...faults], cautions: [...read.cautions, ...cautions] };
+    return { exit: 2, ...all };
+  }
   const { job } = read;
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);

@@ -4,27 +4,83 @@ import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
 import { lengthMarkOf, type LengthMark } from '../core/units/stated-unit.ts';
 import { fault, placeFault, type Fault, type Where } from '../core/faults/fault.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
-export const PIECE_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Quantity' },
-  { heading: 'Label' },
-  { heading: 'Unit' },
+const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
+
+export const PIECE_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one piece.',
+    also: ['len', 'lengths', 'cut length', 'piece length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Quantity',
+    holds: 'count',
+    meaning: 'How many of it; blank is 1.',
+    also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many', 'no of pieces'],
+    often: ['amount', 'number', 'units', 'ea'],
+  },
+  {
+    heading: 'Label',
+    holds: 'note',
+    meaning: 'What it is called in the plan.',
+    also: ['labels', 'name', 'part', 'piece', 'mark', 'tag', 'item', 'description', 'note'],
+  },
+  {
+    heading: 'Unit',
+    holds: 'word',
+    allowed: UNITS,
+    meaning: "Of the row's bare numbers; blank is inches.",
+    also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
+  },
 ];
 
-export const STICK_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Price' },
-  { heading: 'Count' },
-  { heading: 'Unit' },
-  { heading: 'Kerf' },
+export const STICK_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one stick.',
+    also: ['len', 'lengths', 'stick length', 'stock length', 'board length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Price',
+    holds: 'money',
+    meaning: 'Of one stick, to the cent; of all sticks or of none.',
+    also: ['cost', 'unit price', 'unit cost', 'price each'],
+    often: ['each', 'rate'],
+  },
+  {
+    heading: 'Count',
+    holds: 'count',
+    meaning: 'How many there are; blank is as many as needed.',
+    also: ['available', 'qty', 'quantity', 'quantities', 'pcs', 'pieces', 'have', 'on hand'],
+    often: ['in stock', 'stock', 'amount', 'number', 'units', 'rack'],
+  },
+  {
+    heading: 'Unit',
+    holds: 'word',
+    allowed: UNITS,
+    meaning: "Of the row's bare numbers; blank is inches.",
+    also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
+  },
+  {
+    heading: 'Kerf',
+    holds: 'length',
+    meaning: 'Lost at each cut; the same in every row that states one.',
+    also: ['saw kerf', 'blade kerf', 'crosscut kerf'],
+  },
 ];
 
 const MOST_PRICE = 1_000_000;
 /** No saw takes more, in inches: a bare number that comes to more is asked about. Common practice [C]. */
 const WIDEST_KERF = 1;
-const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
 /** In which no kerf is given. */
 const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 

@@ -1,7 +1,8 @@
 /** Reads a list that a command takes, row by row. */
 import { failed, fault, type Fault, type Outcome } from '../core/faults/fault.ts';
 import { INCHES_AND_POINT } from '../core/units/length.ts';
-import { readRows, type Heading } from '../planning/input/read-rows.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
+import { readRows } from '../planning/input/read-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 import { openList } from './open-list.ts';
 

@@ -6,6 +6,7 @@ import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
+import type { Judgement } from '../planning/judge-job.ts';
 import type { JobPlanning } from '../planning/plan-job.ts';
 import type { Job } from '../planning/job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
@@ -19,6 +20,8 @@ export interface SheetChoice {
 
 export interface Planner {
   readonly readJob: (tables: readonly RawTable[], source: string) => JobReading;
+  /** What can't be made of it, told as it is typed. */
+  readonly judgeJob: (read: JobReading) => Judgement;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];

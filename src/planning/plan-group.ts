@@ -12,11 +12,11 @@ import {
 } from './cut-sticks.ts';
 import type { PreparedGroup } from './group-profiles.ts';
 import { nameGroup, spareId, stateProblem, type UsedStock } from './group-problem.ts';
+import type { Job, ShopCells } from './job.ts';
 import type { CuttingGroup } from './job-plan.ts';
 import { creditProfile, shareBoardFeet, shareLumber } from './money.ts';
 import type { ProfileCut } from './plan-profile.ts';
 import { spoiledFitCautions } from './spoiled-fits.ts';
-import type { Shop } from './shop.ts';
 
 export interface GroupPlanning {
   /** Both or neither. */
@@ -34,7 +34,7 @@ export interface GroupPlanning {
 export async function planGroup(
   prepared: PreparedGroup,
   used: UsedStock,
-  shop: Shop,
+  { shop, shopCells }: Pick<Job, 'shop' | 'shopCells'>,
   plan: typeof planSticks,
   options: PlanSticksOptions,
   costOf?: (cuts: readonly ProfileCut[]) => number,
@@ -50,7 +50,7 @@ export async function planGroup(
   }
   const answer = planned.value;
   if (answer.plan.unserved.length > 0) {
-    return { faults: unservedFaults(prepared, answer), cautions };
+    return { faults: unservedFaults(prepared, answer, shopCells), cautions };
   }
   const read = (one: StickPlan): ReturnType<typeof readGroup> =>
     readGroup(prepared, { ...stated, answer: withPlan(answer, one), used });
@@ -109,11 +109,19 @@ function readGroup(
   };
 }
 
-/** What could not be placed is named piece by piece, at its own row. */
-function unservedFaults(prepared: PreparedGroup, { plan }: StickAnswer): Fault[] {
+/** What could not be placed is named piece by piece, at its own row; a spare at the setting that asks for it. */
+function unservedFaults(
+  prepared: PreparedGroup,
+  { plan }: StickAnswer,
+  shopCells: ShopCells,
+): Fault[] {
   const whole = prepared.flatMap(({ profile, pieces, units }) => {
     const limit = { inches: Math.max(...units.map(({ item }) => Number(item.length))) };
-    const spare = { id: spareId(profile), where: profile.where, given: spareId(profile) };
+    const spare = {
+      id: spareId(profile),
+      where: shopCells.setUpSpare ?? profile.where,
+      given: spareId(profile),
+    };
     const ofPieces = pieces.map(({ id, where, cutLength }) => {
       return { id, where, given: { inches: Number(cutLength) } };
     });

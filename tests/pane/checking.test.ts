@@ -163,7 +163,7 @@ describe('A table of the person’s own', () => {
       {
         name: 'Trim list',
         rows: [
-          ['Area', 'Molding', 'Wall length', 'Qty'],
+          ['Area', 'Type', 'Size', 'Qty'],
           ['Hall', 'Tall base', '100', 1],
         ],
       },
@@ -178,8 +178,8 @@ describe('A table of the person’s own', () => {
     actions.choosePlace('Trim list');
     expect(store.get().mapping?.columns).toEqual({
       Room: 'Area',
-      Profile: 'Molding',
-      Length: 'Wall length',
+      Profile: 'Type',
+      Length: 'Size',
       Quantity: 'Qty',
     });
     await actions.keepMapping();

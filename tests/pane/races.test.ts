@@ -221,7 +221,7 @@ describe('A file opened again', () => {
     };
     const open = (): WorkbookHost => {
       const rows = [
-        ['Area', 'Molding', 'Wall length'],
+        ['Area', 'Type', 'Size'],
         ['Hall', 'Tall base', '100'],
       ];
       const others = [...demoHost().sheets.values()].filter(({ name }) => name !== 'Runs');

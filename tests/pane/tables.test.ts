@@ -9,7 +9,7 @@ import { missingSheets } from '../../src/pane/job/input-sheets.ts';
 import { sayFindings, sayList, sayWritten } from '../../src/pane/job/say-findings.ts';
 import { missingTables, matchTables, whyNoPlan } from '../../src/pane/job/match-tables.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';
-import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 

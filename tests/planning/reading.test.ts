@@ -30,7 +30,7 @@ describe('every fault of the input', () => {
       ['word.unknown', 'runs.csv 7 7'],
       ['length.not-positive', 'runs.csv 8 4'],
       ['number.too-large', 'runs.csv 8 8'],
-      ['job.profile-unknown', 'runs.csv 3 4'],
+      ['job.profile-unknown', 'runs.csv 3 3'],
     ]);
   });
 

@@ -92,11 +92,13 @@ export const WORDING = wordings({
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
     const blade = f.detail('bladeThatWould');
+    const width = f.detail('widthThatWould');
     const ways = [
       ...(depth === '' ? [] : [`a depth of ${depth}`]),
       ...(blade === '' ? [] : [`a blade of ${blade}`]),
     ];
-    const way = ways.length === 0 ? 'Lessen the width.' : `It takes ${ways.join(' or ')}.`;
+    const others = ways.length === 0 ? '' : `, or take ${ways.join(' or ')}`;
+    const way = `Lessen the width${width === '' ? '' : ` to ${width}`}${others}.`;
     return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth by an approach up to ${f.detail('steepest')} from the blade line, beyond which the board meets the blade's side. ${way}`;
   },
   'cove.no-wider-than-kerf': (f) =>
@@ -186,6 +188,12 @@ export const WORDING = wordings({
   'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
+  'table.heading-two': (f) =>
+    `${f.argument}: the columns headed ${f.given} and “${f.detail('other')}” both say it. Empty one of them; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
+  'table.heading-near': (f) =>
+    `${f.argument} has no column headed ${f.given}. Did you mean ${f.detail('may')}? Head it so; or, where it is for yourself alone, “${f.detail('notUsed')}”.`,
+  'table.column-unused': (f) =>
+    `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
   'table.heading-unit': (f) =>
@@ -208,6 +216,8 @@ export const WORDING = wordings({
   'job.profile-unknown': (f) =>
     `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
+  'job.setting-near': (f) =>
+    `There is no setting ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
   'job.setting-unknown': (f) =>
     `The setting ${f.given} is not one that is used here; it is ignored.`,
   'job.usual-values': (f) =>

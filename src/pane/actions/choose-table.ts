@@ -3,7 +3,7 @@ import type { TablePlace } from '../../hosts/host.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import { choiceOf, columnsPreference, writeChoices, type Choices } from '../job/choices.ts';
 import { COLUMNS_NOTE, recallChoices } from '../job/find-job.ts';
-import { guessHeadings } from '../../planning/input/heading-units.ts';
+import { guessColumns } from '../../planning/input/map-columns.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
@@ -42,7 +42,7 @@ export function tableActions(tools: ActionTools): TableActions {
     const { mapping } = store.get();
     const place = findPlace(placeKey);
     if (mapping === undefined || place === undefined) return;
-    const columns = guessHeadings(place.headings, mapping.table);
+    const columns = guessColumns(place.headings, mapping.table);
     store.send({ type: 'place chosen', placeKey, columns });
   }
 

@@ -9,7 +9,6 @@ import {
 } from '../../core/faults/fault.ts';
 import type { WorkbookHost, WorkbookSurvey } from '../../hosts/host.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
-import { readHeadingUnits } from '../../planning/input/heading-units.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
 import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
@@ -43,30 +42,15 @@ export async function findJob(
   if (!written.ok) return written;
   const tables = matchTables(survey.value.places, readChoices(kept.value));
   const faults: Fault[] = [];
-  const read: Read[] = [];
+  const raw: RawTable[] = [];
   for (const standing of tables) {
     const table = await readStanding(host, standing);
     if (table === undefined) continue;
-    if (table.ok) read.push({ table: table.value, columns: standing.choice?.columns });
+    if (table.ok) raw.push(table.value);
     else faults.push(...table.faults);
     await rest();
   }
-  const shop = read.find(({ table }) => table.name === 'Shop')?.table;
-  const units = read.map(({ table, columns }) =>
-    columns === undefined
-      ? { table, cautions: [] }
-      : readHeadingUnits(table, columns, readingOf(shop)),
-  );
-  const raw = units.map(({ table }) => table);
-  const found = judge(planner, survey.value, tables, raw, faults, written.value);
-  const cautions = [...units.flatMap((one) => one.cautions), ...found.cautions];
-  return ok({ ...found, cautions });
-}
-
-/** A table with our headings; `columns` where the person said which of theirs are meant. */
-interface Read {
-  readonly table: RawTable;
-  readonly columns: ColumnMap | undefined;
+  return ok(judge(planner, survey.value, tables, raw, faults, written.value));
 }
 
 /** The person's choices as they are kept now, to be changed and kept again. */
@@ -108,9 +92,14 @@ function judge(
   writtenFrom: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
-  const { job, ...reading } = planner.readJob(raw, source);
+  const reading = planner.readJob(raw, source);
+  const judged = planner.judgeJob(reading);
   // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
-  const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
+  const faults = [
+    ...unread,
+    ...reading.faults.filter(({ code }) => code !== 'table.missing'),
+    ...judged.faults,
+  ];
   const find = (name: string): RawTable | undefined => raw.find((table) => table.name === name);
   const shopTable = find('Shop');
   const lengths = readingOf(shopTable);
@@ -122,7 +111,7 @@ function judge(
   return {
     survey,
     tables,
-    job: complete ? job : undefined,
+    job: complete ? reading.job : undefined,
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles
@@ -131,7 +120,12 @@ function judge(
     faults,
     // The usual values stand among the shop's settings, each with its own; not in one long sentence.
     cautions:
-      raw.length === 0 ? [] : reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+      raw.length === 0
+        ? []
+        : [
+            ...reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+            ...judged.cautions,
+          ],
     fingerprint: fingerprint(raw),
     writtenFrom,
   };

@@ -2,14 +2,15 @@
 import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import type { TablePlace } from '../../hosts/host.ts';
-import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import { count } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../style/disclosure.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import type { MappingState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import type { TableMatch } from './job-found.ts';
-import { otherUnit, sayUnit } from '../../planning/input/heading-units.ts';
+import { otherUnit } from '../../planning/input/heading-units.ts';
+import { sayUnit } from '../../planning/input/headings/unit-of-heading.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
 import { sayPlace } from './match-tables.ts';

@@ -53,6 +53,13 @@ export interface RawTable {
   readonly headings: RawRow;
   /** Blank rows are left out. */
   readonly rows: readonly RawRow[];
+  /** Where the person chose which columns stand for ours. */
+  readonly mapped?: {
+    /** As the table has them; `headings` has ours in their place. */
+    readonly theirs: readonly RawCell[];
+    /** Columns, from 0, that were chosen for none of ours, whatever they are headed. */
+    readonly leftOut: readonly number[];
+  };
 }
 
 /** The place of a cell, by its line and its column from 0. */

@@ -32,6 +32,10 @@ export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 export interface JobReading {
   /** Present when nothing is at fault. */
   readonly job?: Job;
+  /** What could be read, usual values in place of settings that are at fault. */
+  readonly asRead: Job;
+  /** No setting of the shop is at fault. */
+  readonly isShopSound: boolean;
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -55,7 +59,9 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     },
   );
   const reading = readingOf(shopTable);
-  const { shop, left } = readShop(shopTable, reading, findings);
+  const faultsBefore = faults.length;
+  const { shop, left, cells: shopCells } = readShop(shopTable, reading, findings);
+  const isShopSound = faults.length === faultsBefore;
   const inOpenings: Findings = { faults: [], cautions: [] };
   const openings =
     openingTable === undefined ? [] : readOpenings(openingTable, reading, inOpenings);
@@ -65,6 +71,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       : readProfiles(profileTable, reading, findings, namesIn(openings));
   const job: Job = {
     shop,
+    shopCells,
     profiles: profileRows.flatMap(({ profile }) => profile ?? []),
     runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
     openings,
@@ -78,6 +85,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
   return {
     ...(faults.length === 0 ? { job } : {}),
+    asRead: job,
+    isShopSound,
     faults: reworded,
     cautions: cautions.map((one) => rewordFault(one, shop.unit, shop.decimalSign)),
   };
@@ -97,12 +106,14 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
     if (name === undefined || known.has(nameKey(name))) return;
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
-  for (const run of job.runs) check(`Run ${run.run} in ${run.room}`, run.profile, run.where);
+  for (const run of job.runs) {
+    check(`Run ${run.run} in ${run.room}`, run.profile, run.cells.Profile);
+  }
   for (const opening of job.openings) {
     const argument = `${opening.kind} in ${opening.room}`;
-    check(`Casing of the ${argument}`, opening.casing, opening.where);
-    check(`Apron of the ${argument}`, opening.apron, opening.where);
-    check(`Stool of the ${argument}`, opening.stool, opening.where);
+    check(`Casing of the ${argument}`, opening.casing, opening.cells.Casing);
+    check(`Apron of the ${argument}`, opening.apron, opening.cells.Apron);
+    check(`Stool of the ${argument}`, opening.stool, opening.cells.Stool);
   }
   return faults;
 }

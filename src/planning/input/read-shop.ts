@@ -10,9 +10,12 @@ import {
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
-import { sameName } from '../job.ts';
+import { findNearNames } from '../../core/words/near-words.ts';
+import { sameName, type ShopCells } from '../job.ts';
 import { plannerLength } from '../planner-length.ts';
 import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';
+import { findHeading, headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
+import { SHOP_HEADINGS } from './headings/shop-headings.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
 import {
   askAboutShare,
@@ -26,13 +29,6 @@ import {
 } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
-
-export const SHOP_HEADINGS = [
-  { heading: 'Setting', required: true },
-  { heading: 'Value', required: true },
-  { heading: 'Unit' },
-  { heading: 'Note' },
-];
 
 /** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
 const LOST_LENGTHS: ReadonlySet<string> = new Set([
@@ -51,6 +47,24 @@ export interface ShopReading {
   readonly shop: Shop;
   /** Settings that the person left to their usual values. */
   readonly left: readonly SettingKey[];
+  /** Where the value of each setting stands that has a row. */
+  readonly cells: ShopCells;
+}
+
+/** More settings than these are no suggestion any more. */
+const MOST_NEAR = 6;
+
+/** A setting's name without regard to case, spaces and hyphens; a percent is said, since a sum may be meant. */
+function settingNamed(name: string): SettingKey | undefined {
+  const key = BY_NAME.get(headingKey(name));
+  if (key === undefined || !SETTINGS[key].name.endsWith('%')) return key;
+  return name.includes('%') ? key : undefined;
+}
+
+/** Settings that one which isn't known may be meant for. */
+function settingsNear(name: string): readonly string[] {
+  const names = Object.values(SETTINGS).map((one) => one.name);
+  return findNearNames(name, names).slice(0, MOST_NEAR);
 }
 
 /** How bare numbers are to be read, found before anything else is. */
@@ -73,7 +87,12 @@ export function readingOf(table: RawTable | undefined): CellReading {
 
 function columnOf(table: RawTable | undefined, heading: string): number {
   const wanted = headingKey(heading);
-  return table?.headings.cells.findIndex((cell) => headingKey(cell) === wanted) ?? -1;
+  const { cells } = table?.headings ?? { cells: [] };
+  const own = cells.findIndex((cell) => headingKey(cell) === wanted);
+  if (own >= 0) return own;
+  return cells.findIndex(
+    (cell) => typeof cell === 'string' && findHeading(cell, SHOP_HEADINGS)?.heading === heading,
+  );
 }
 
 /** Every setting, the usual value standing in where a row is absent or its value blank. */
@@ -85,12 +104,18 @@ export function readShop(
   const values: Partial<Record<SettingKey, string | number | ExactInches>> = {};
   const rows = table === undefined ? [] : readRows(table, SHOP_HEADINGS, reading, findings);
   const seen = new Set<SettingKey>();
+  const cells: Partial<Record<SettingKey, Where>> = {};
   for (const row of rows) {
     const name = row.requiredText('Setting');
     if (name === undefined) continue;
-    const key = BY_NAME.get(headingKey(name));
+    const key = settingNamed(name);
+    if (key !== undefined) cells[key] ??= row.where('Value');
     if (key === undefined) {
-      row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
+      const near = saysNotUsed(name) ? [] : settingsNear(name);
+      const details = { may: near.join(' or '), notUsed: headNotUsed(name) };
+      if (near.length > 0) {
+        row.refuse('Setting', fault('job.setting-near', 'Setting', name, { details }));
+      } else row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
     } else if (seen.has(key)) {
       row.refuse('Setting', fault('job.setting-twice', 'Setting', name));
     } else if (!row.isBlank('Value')) {
@@ -107,7 +132,7 @@ export function readShop(
     values[key] = usual;
     if (!seen.has(key)) left.push(key);
   }
-  return { shop: values as unknown as Shop, left };
+  return { shop: values as unknown as Shop, left, cells };
 }
 
 function usualValue(

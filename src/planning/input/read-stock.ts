@@ -3,23 +3,13 @@ import { fault } from '../../core/faults/fault.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
-import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
+import { PRICE_PER, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
+import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const STOCK_HEADINGS = [
-  { heading: 'For', required: true },
-  { heading: 'Kind' },
-  { heading: 'Class' },
-  { heading: 'Width' },
-  { heading: 'Length', required: true },
-  { heading: 'Price', required: true },
-  { heading: 'Per' },
-  { heading: 'Have' },
-  { heading: 'Buy' },
-];
 
 const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
@@ -51,6 +41,7 @@ function readItem(row: RowReader): StockItem | undefined {
     have: row.whole('Have', 0, 0, MOST_ON_RACK),
     buyMost: readBuy(row),
     where: row.where('For'),
+    cells: cellsOf(row, STOCK_CELLS),
   };
   if (wanted === undefined || length === undefined || price === undefined) return undefined;
   return {

@@ -39,9 +39,9 @@ export interface Findings {
   readonly cautions: Caution[];
 }
 
-/** Headings are the same without regard to case, spaces, hyphens, stars and percent signs. */
+/** Headings are the same without regard to case, spaces, hyphens, stars, points and percent signs. */
 export function headingKey(heading: RawCell): string {
-  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_‐-]/gu, '') : '';
+  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_.:‐-]/gu, '') : '';
 }
 
 export class RowReader {
