@@ -2,7 +2,7 @@
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { paintPng } from '../hosts/file/paint-png.ts';
-import { saveFile } from '../hosts/file/save-file.ts';
+import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import type { Fault } from '../core/faults/fault.ts';

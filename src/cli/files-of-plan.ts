@@ -17,7 +17,7 @@ import { sayWorkbook } from './say-workbook.ts';
 
 /** A file, and the paragraph that says what is in it once it is made. */
 export interface SaidFile extends FileOfPlan {
-  readonly say: (plan: JobPlan, path: string, stamp: Stamp) => string;
+  readonly say: (plan: JobPlan, path: string, stamp: Stamp) => readonly string[];
 }
 
 export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
@@ -57,7 +57,7 @@ export function exportFile(option: string): SaidFile {
   };
 }
 
-function sayClient(plan: JobPlan, out: string, stamp: Stamp): string {
+function sayClient(plan: JobPlan, out: string, stamp: Stamp): string[] {
   const { shop } = plan.job;
   const { priceCents, taxCents } = plan.totals;
   const say = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
@@ -73,15 +73,15 @@ function sayClient(plan: JobPlan, out: string, stamp: Stamp): string {
     `  to pay ${say(priceCents + taxCents)}, of which tax ${say(taxCents)}`,
     `  number ${markOf(stamp)}, dated ${sayDay(stamp.day)}; holds ${count(shop.priceHoldsDays, 'day')} from its date`,
     "It has nothing of the shop's costs, hours, margin or stock.",
-  ].join('\n');
+  ];
 }
 
-function sayFiles(out: string, paths: readonly string[]): string {
+function sayFiles(out: string, paths: readonly string[]): string[] {
   const countOf = (ending: string): number => paths.filter((path) => path.endsWith(ending)).length;
   return [
     `Written: ${out}`,
     `  drawings  ${countOf('.svg')} as SVG`,
     `  outlines  ${countOf('.dxf')} as DXF, at full size`,
     `  lists     ${countOf('.csv')} as CSV`,
-  ].join('\n');
+  ];
 }

@@ -1,6 +1,6 @@
 /** The command new: an input workbook to fill in. */
 import type { Fault } from '../core/faults/fault.ts';
-import { saveFile } from '../hosts/file/save-file.ts';
+import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
@@ -9,7 +9,7 @@ import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
 import { sayWorkbook } from './say-workbook.ts';
 import { DATE_OPTION, FORCE_OPTION, readDay } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
+import { checkTargets } from './target-file.ts';
 
 export const NEW: Command = {
   name: 'new',
@@ -38,7 +38,8 @@ async function runNew(call: Call): Promise<Report> {
     reportRefusal(2, { faults, cautions: [] }, false);
   const faults: Fault[] = [];
   const day = readDay(call, faults);
-  const atTarget = [...faults, ...(await checkTarget(path, { argument: 'FILE.xlsx', force }))];
+  const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
+  const atTarget = [...faults, ...(await checkTargets([target], { force }))];
   if (atTarget.length > 0) return refuse(atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
   if (demo?.ok === false) return refuse(demo.faults);

@@ -4,7 +4,7 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords } from './report.ts';
+import { reportJson, reportWords, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
 import { DATE_OPTION, FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
@@ -80,7 +80,7 @@ async function runPlan(call: Call): Promise<Report> {
       exported,
     });
   }
-  const written = files.flatMap((file) => {
+  const written = files.flatMap((file): Paragraph[] => {
     const path = pathOf(file.option);
     return path === null ? [] : [file.say(plan, path, stamp)];
   });
