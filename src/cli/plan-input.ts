@@ -2,6 +2,7 @@
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
+import { fingerprint } from '../planning/input/fingerprint.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { judgeJob } from '../planning/judge-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
@@ -16,7 +17,11 @@ export const INPUT_ARGUMENT: ArgumentDefinition = {
 };
 
 export type InputPlanning =
-  | { readonly plan: JobPlan }
+  | {
+      readonly plan: JobPlan;
+      /** Of the tables that it was read from. */
+      readonly fingerprint: string;
+    }
   | {
       readonly plan?: never;
       /** 2 where the input is at fault, 1 where the job it asks for can't be made. */
@@ -48,5 +53,5 @@ export async function planInput(path: string, planning: Planning): Promise<Input
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);
   if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);
-  return { plan: { ...planned.plan, cautions } };
+  return { plan: { ...planned.plan, cautions }, fingerprint: fingerprint(input.value.tables) };
 }

@@ -2,6 +2,10 @@
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { groupFaults, sayGroup } from '../core/faults/group-faults.ts';
 import type { Exit, Report } from './command.ts';
+import { onOneLine, plainJson } from './terminal.ts';
+
+/** What is said together: a line, or several. A line end in one, out of an input, starts no other. */
+export type Paragraph = string | readonly string[];
 
 export interface Findings {
   readonly faults: readonly Fault[];
@@ -9,19 +13,20 @@ export interface Findings {
 }
 
 export function reportJson(exit: Exit, value: unknown): Report {
-  return { exit, output: `${JSON.stringify(value, null, 2)}\n`, errors: '' };
+  return { exit, output: `${plainJson(value)}\n`, errors: '' };
 }
 
 /** A result in words, its cautions after it, and what was at fault beside it. */
 export function reportWords(
   exit: Exit,
-  paragraphs: readonly string[],
+  paragraphs: readonly Paragraph[],
   { faults, cautions }: Findings,
 ): Report {
+  const inLines = paragraphs.map((one) => [one].flat().map(onOneLine).join('\n'));
   const said = cautions.length === 0 ? [] : [lines(cautions, 'Caution: ')];
   return {
     exit,
-    output: `${[...paragraphs, ...said].join('\n\n')}\n`,
+    output: `${[...inLines, ...said].join('\n\n')}\n`,
     errors: faults.length === 0 ? '' : `${lines(faults)}\n`,
   };
 }
@@ -39,9 +44,4 @@ function lines(findings: readonly Fault[], before = ''): string {
   return groupFaults(findings)
     .map((one) => `${before}${onOneLine(sayGroup(one))}`)
     .join('\n');
-}
-
-/** Text out of an input as one plain line: no line ends, no signs that steer a terminal. */
-export function onOneLine(text: string): string {
-  return text.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ');
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
+import { behindMark, sayStale } from '../../src/pane/plan/say-stale.ts';
 import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
@@ -120,6 +121,17 @@ describe('From a blank workbook to written sheets', () => {
     const again = makePane(host);
     await again.ready();
     expect(isOld(again.store.get())).toBe(true);
+    // It knows when they were written, from the clock that it was given then.
+    const said =
+      'The inputs have changed since the sheets were written (30 Nov 2026, 09:12): plan and write them again before anybody cuts by them.';
+    expect([sayStale(store.get()), sayStale(again.store.get())]).toEqual([said, said]);
+    expect(behindMark(again.store.get().reading.found!)).toBe(
+      'Written from inputs of 30 Nov 2026, 09:12; inputs have changed since',
+    );
+    // A note of an earlier version tells no time.
+    host.notes.set(WRITTEN_NOTE, '0123456789abcdef');
+    await again.actions.checkAgain();
+    expect(sayStale(again.store.get())).toBe(said.replace(' (30 Nov 2026, 09:12)', ''));
   });
 });
 

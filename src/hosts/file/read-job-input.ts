@@ -149,6 +149,14 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
   }
 }
 
+export async function isFileThere(path: string): Promise<boolean> {
+  try {
+    return (await stat(path)).isFile();
+  } catch {
+    return false;
+  }
+}
+
 function readFault(path: string, error: unknown): Fault {
   if (systemCode(error) === 'ENOENT') return fault('file.missing', 'file', path);
   return fault('file.unreadable', 'file', path, { details: { why: systemReason(error) } });

@@ -8,15 +8,18 @@ import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { fileKind } from '../tables/file-kind.ts';
 import {
   LARGEST_SMALL_PART_MB,
+  LARGEST_STYLES_MB,
   LARGEST_UNPACKED_MB,
   largerThanRead,
   MOST_TABLE_COLUMNS,
+  MOST_WORKBOOK_CELLS,
+  MOST_WORKBOOK_ROWS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
 import { withoutProperties } from './kept-properties.ts';
 import { shownCell } from '../tables/shown-number.ts';
+import { scanSheets } from './scan-sheets.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
-import { hasTornSheet } from './torn-sheets.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Which cells of the sheets are read, and whether with all of their styles. */
@@ -39,7 +42,7 @@ const LOOKED_AT = `A1:${LAST_COLUMN}1048576`;
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook, file.torn, table.too-many-rows.
+ *   file.not-workbook, file.torn, file.too-many-cells, table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -49,7 +52,8 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
-  if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
+  const unsound = scanFault(bytes, fileName);
+  if (unsound !== null) return failed(unsound);
   const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
   const read = async (file: Uint8Array): Promise<Workbook> => {
     const opened = await readXlsx(file, { sheets, range, readStyles: styles });
@@ -96,10 +100,26 @@ export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly U
   // Sheets are read as they stream by; other XML is built up in memory, many times its size.
   const small = parts.filter(({ name }) => /(?<!worksheets\/[^/]*)\.(xml|rels)$/i.test(name));
   const largest = Math.max(0, ...small.map((part) => part.bytes));
+  const styles = parts.filter(({ name }) => /(?:^|\/)styles\.xml$/iu.test(name));
+  const ofStyles = Math.max(0, ...styles.map((part) => part.bytes));
   const vast =
     largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
-    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB);
+    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB) ??
+    largerThanRead(`The list of formats of ${fileName}, unpacked,`, ofStyles, LARGEST_STYLES_MB);
   return vast === null ? ok(parts) : failed(vast);
+}
+
+function scanFault(bytes: Uint8Array, fileName: string): Fault | null {
+  const most = { rows: MOST_WORKBOOK_ROWS, cells: MOST_WORKBOOK_CELLS };
+  const { isTorn, rows, cells } = scanSheets(bytes, most);
+  for (const [what, count, limit] of [
+    ['rows', rows, most.rows],
+    ['cells', cells, most.cells],
+  ] as const) {
+    if (count <= limit) continue;
+    return fault('file.too-many-cells', 'workbook', fileName, { limit, details: { what } });
+  }
+  return isTorn ? fault('file.torn', 'workbook', fileName) : null;
 }
 
 /** The reader refuses a sheet whose used area is vast, even if nearly all of it is blank. */

@@ -10,6 +10,7 @@ import { CHOICE_NOTES, readChoices, type Choices } from '../../planning/input/ta
 import type { Planner } from '../planner.ts';
 import type { JobFound } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
+import { readNote } from '../plan/written-note.ts';
 import { missingTables } from './say-tables.ts';
 
 /** The inputs' fingerprint when the sheets were last written; what it was called before. */
@@ -52,7 +53,7 @@ function judge(
   planner: Planner,
   survey: WorkbookSurvey,
   { matches, tables: raw, faults: unread, cautions }: FoundTables<TablePlace>,
-  writtenFrom: string | undefined,
+  writtenNote: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
   const reading = planner.readJob(raw, source);
@@ -90,6 +91,6 @@ function judge(
       ...judged.cautions,
     ],
     fingerprint: fingerprint(raw),
-    writtenFrom,
+    ...readNote(writtenNote),
   };
 }

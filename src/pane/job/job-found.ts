@@ -21,6 +21,8 @@ export interface JobFound {
   readonly fingerprint: string;
   /** The inputs' fingerprint when the sheets were last written. */
   readonly writtenFrom: string | undefined;
+  /** When that was; absent where an earlier version wrote them. */
+  readonly writtenAt?: Date;
 }
 
 export type TableMatch = Match<TablePlace>;

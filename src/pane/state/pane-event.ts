@@ -65,6 +65,7 @@ export type PaneEvent =
       readonly sheets: readonly string[];
       readonly file: string | undefined;
       readonly fingerprint: string;
+      readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
   | { readonly type: 'functions searched'; readonly search: string }

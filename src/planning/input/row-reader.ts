@@ -10,6 +10,7 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import type { LengthMark } from '../../core/units/stated-unit.ts';
 import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
 import { nameKey } from '../job.ts';
@@ -119,15 +120,20 @@ export class RowReader {
    * A length above 0 (or from 0, where `orZero`); undefined when blank or at fault.
    *
    * @param most inches: a bare number that comes to more is asked about
+   * @param bareUnit of a bare number, where it isn't the table's
    */
   length(
     heading: string,
     orZero = false,
     most: number = LONGEST_RUN_INCHES,
+    bareUnit: LengthMark = this.#reading.unit,
   ): ExactInches | undefined {
     const value = this.#valued(heading);
     if (value === undefined) return undefined;
-    const parsed = this.#note(heading, lengthIn(value, heading, this.#reading));
+    const parsed = this.#note(
+      heading,
+      lengthIn(value, heading, { ...this.#reading, unit: bareUnit }),
+    );
     if (!parsed.ok) return undefined;
     const inches = Number(parsed.value);
     if (inches < 0 || (inches === 0 && !orZero)) {
@@ -139,8 +145,12 @@ export class RowReader {
     return asked === undefined ? parsed.value : this.refuse(heading, asked);
   }
 
-  requiredLength(heading: string, most: number = LONGEST_RUN_INCHES): ExactInches | undefined {
-    if (!this.isBlank(heading)) return this.length(heading, false, most);
+  requiredLength(
+    heading: string,
+    most: number = LONGEST_RUN_INCHES,
+    bareUnit?: LengthMark,
+  ): ExactInches | undefined {
+    if (!this.isBlank(heading)) return this.length(heading, false, most, bareUnit);
     return this.refuse(heading, fault('length.missing', heading, null));
   }
 
