@@ -1,6 +1,7 @@
 /** The command new: an input workbook to fill in. */
 import type { Fault } from '../core/faults/fault.ts';
 import { saveFile } from '../hosts/file/save-files.ts';
+import { sayTableHeadings } from '../planning/input/headings/say-headings.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
@@ -22,6 +23,8 @@ export const NEW: Command = {
   ],
   notes: [
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
+    'Headings, those with a star needed (a folder of CSV files has the same, in any order; the sheet How to says what stands under each, and which other words are read):',
+    ...sayTableHeadings(),
   ],
   examples: ['job.xlsx', 'demo.xlsx --demo'],
   exits: {

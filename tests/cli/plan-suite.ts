@@ -241,7 +241,7 @@ export function planSuite(): void {
       expect(faults).toEqual([
         expect.stringMatching(new RegExp(`^runs\\.csv, line ${line}, column 4: .*divides by zero`)),
         expect.stringMatching(/^stock\.csv, line 1, column 1: .* no column headed Price/),
-        expect.stringMatching(new RegExp(`^runs\\.csv, line ${line + 1}, column 4: .*“No such”`)),
+        expect.stringMatching(new RegExp(`^runs\\.csv, line ${line + 1}, column 3: .*“No such”`)),
       ]);
       const json = await run(folder, ['plan', '.', '--out', 'plan.xlsx', '--json']);
       const said = answerOf(json);
