@@ -33,12 +33,12 @@ export function readRecords(
 ): Outcome<void> {
   const text = typeof content === 'string' ? ok(content) : decode(content, fileName);
   if (!text.ok) return text;
-  const lines = text.value.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+  const [lines, named] = withoutSepLine(text.value.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n'));
   let brokenAt: number | null = null;
   let nextLine = 1;
   try {
     parse(lines, {
-      delimiter: separatorOf(lines),
+      delimiter: named ?? separatorOf(lines),
       record_delimiter: '\n',
       relax_column_count: true,
       relax_quotes: true,
@@ -71,6 +71,12 @@ function decode(bytes: Uint8Array, fileName: string): Outcome<string> {
   } catch {
     return ok(decodeWindows1252(bytes));
   }
+}
+
+/** Some programs name the separator on a first line of its own, sep=; which stays as a blank one. */
+function withoutSepLine(lines: string): readonly [lines: string, named: string | undefined] {
+  const [line = '', named] = /^"?sep=([,;\t|])"?(?=\n)/iu.exec(lines) ?? [];
+  return [lines.slice(line.length), named];
 }
 
 /** The most frequent separator of the first line that has one; a comma where none has. */

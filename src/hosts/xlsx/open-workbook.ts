@@ -15,7 +15,7 @@ import {
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
 import { shownCell } from '../tables/shown-number.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
-import { hasTornSheet } from './torn-sheets.ts';
+import { damageOf } from './damaged-sheets.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Which cells of the sheets are read, and whether with all of their styles. */
@@ -38,7 +38,7 @@ const LOOKED_AT = `A1:${LAST_COLUMN}1048576`;
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook, file.torn, table.too-many-rows.
+ *   file.opendocument, file.not-workbook, file.torn, file.lost-text, table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -48,7 +48,8 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
-  if (hasTornSheet(bytes)) return failed(fault('file.torn', 'workbook', fileName));
+  const damage = damageOf(bytes, fileName);
+  if (damage !== null) return failed(damage);
   try {
     const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
     const opened = await readXlsx(bytes, { sheets, range, readStyles: styles });
@@ -66,13 +67,14 @@ export async function openWorkbook(
  * What can be told before anything is unpacked.
  *
  * @returns The file's parts; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook.
+ *   file.opendocument, file.not-workbook.
  */
 export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly UnpackedPart[]> {
   const tooLarge = largerThanRead(fileName, bytes.length);
   if (tooLarge !== null) return failed(tooLarge);
   const kind = fileKind(bytes);
   if (kind === 'encrypted-office') return failed(fault('file.protected', 'workbook', fileName));
+  if (kind === 'opendocument') return failed(fault('file.opendocument', 'workbook', fileName));
   if (kind === 'old-office') return failed(fault('file.old-workbook', 'workbook', fileName));
   const parts = kind === 'zip' ? unpackedParts(bytes) : null;
   if (parts === null) return failed(fault('file.not-workbook', 'workbook', fileName));
