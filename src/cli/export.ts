@@ -6,7 +6,8 @@ import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportWords } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { FORCE_OPTION } from './shared-options.ts';
+import { sayStamp } from '../sheets/stamp.ts';
+import { DATE_OPTION, FORCE_OPTION } from './shared-options.ts';
 
 export const EXPORT: Command = {
   name: 'export',
@@ -23,6 +24,7 @@ export const EXPORT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
@@ -39,8 +41,9 @@ export const EXPORT: Command = {
 
 async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
-  const { plan, refusal } = await planToFiles(call, [file]);
+  const { plan, stamp, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
-  const written = file.say(plan, call.values.get('--out') ?? '');
-  return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions: plan.cautions });
+  const written = file.say(plan, call.values.get('--out') ?? '', stamp);
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportWords(0, [...sayPlan(plan), made, written], { faults: [], cautions: plan.cautions });
 }

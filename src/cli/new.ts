@@ -1,5 +1,6 @@
 /** The command new: an input workbook to fill in. */
-import { saveFile } from '../hosts/file/save-file.ts';
+import type { Fault } from '../core/faults/fault.ts';
+import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
@@ -7,8 +8,8 @@ import { readDemoTables } from './demo-job.ts';
 import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
 import { sayWorkbook } from './say-workbook.ts';
-import { FORCE_OPTION } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
+import { DATE_OPTION, FORCE_OPTION, readDay } from './shared-options.ts';
+import { checkTargets } from './target-file.ts';
 
 export const NEW: Command = {
   name: 'new',
@@ -17,6 +18,7 @@ export const NEW: Command = {
   options: [
     { name: '--demo', says: 'Fill it with the demo job, the trim of an invented library.' },
     FORCE_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
@@ -34,11 +36,14 @@ async function runNew(call: Call): Promise<Report> {
   const force = call.flags.has('--force');
   const refuse = (faults: Parameters<typeof reportRefusal>[1]['faults']): Report =>
     reportRefusal(2, { faults, cautions: [] }, false);
-  const atTarget = await checkTarget(path, { argument: 'FILE.xlsx', force });
+  const faults: Fault[] = [];
+  const day = readDay(call, faults);
+  const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
+  const atTarget = [...faults, ...(await checkTargets([target], { force }))];
   if (atTarget.length > 0) return refuse(atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
   if (demo?.ok === false) return refuse(demo.faults);
-  const description = describeInput(demo?.value);
+  const description = { ...describeInput(demo?.value), day };
   const saved = await saveFile(path, await writeWorkbook(description), { replace: force });
   if (!saved.ok) return refuse(saved.faults);
   const before = demo === undefined ? 'Fill it in, save it, then' : 'Try it as it is';

@@ -18,10 +18,13 @@ const CONTENTS: Readonly<Record<string, string>> = {
   Stock: 'what lumber comes in, its price, how many',
 };
 
-export function sayWorkbook(path: string, { sheets }: Pick<WorkbookDescription, 'sheets'>): string {
+export function sayWorkbook(
+  path: string,
+  { sheets }: Pick<WorkbookDescription, 'sheets'>,
+): string[] {
   const widest = Math.max(...sheets.map(({ name }) => name.length));
   const lines = sheets.map(({ name }) =>
     `  ${name.padEnd(widest)}  ${CONTENTS[name] ?? ''}`.trimEnd(),
   );
-  return `Written: ${path}\n${lines.join('\n')}`;
+  return [`Written: ${path}`, ...lines];
 }

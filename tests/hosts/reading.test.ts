@@ -149,14 +149,14 @@ describe('An opened file', () => {
     expect(codesOf(await host.show({ sheet: 'Runs', cell: 'A1' }))).toEqual(['host.cannot']);
     expect(codesOf(await host.putFormula('=1'))).toEqual(['host.cannot']);
     expect(await host.listSeparator()).toBe(',');
-    expect(await host.recall('a')).toEqual({ ok: true, value: undefined });
-    await host.remember('a', 'b');
-    expect(await host.recall('a')).toEqual({ ok: true, value: 'b' });
+    expect(valueOf(await host.recall(['a'])).a).toBeUndefined();
+    await host.remember({ a: 'b' });
+    expect(valueOf(await host.recall(['a']))).toEqual({ a: 'b' });
     let calls = 0;
     const end = host.watch(() => {
       calls += 1;
     });
-    await host.remember('a', 'c');
+    await host.remember({ a: undefined });
     end();
     expect(calls).toBe(0);
   });

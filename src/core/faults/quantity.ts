@@ -59,8 +59,9 @@ function sayPlain(value: number, decimals: number, decimalSign: DecimalSign): st
 }
 
 const LONGEST_QUOTE = 60;
-function clip(text: string): string {
-  return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
+/** A text of which a message has room for so many characters. */
+export function clip(text: string, most = LONGEST_QUOTE): string {
+  return text.length <= most ? text : `${text.slice(0, most - 1)}…`;
 }
 
 /** A length for a fault: inches where it is a number, its own text (NaN, Infinity) where it isn't. */

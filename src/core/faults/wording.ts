@@ -71,7 +71,7 @@ export const WORDING = wordings({
   'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
-    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+    `${f.argument}: ${f.given} is not known here. ${f.detail('may') === '' ? '' : `Did you mean ${f.detail('may')}? `}Allowed: ${f.detail('allowed')}.`,
   'angle.out-of-range': (f) => {
     const above = f.detail('above');
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
@@ -202,8 +202,17 @@ export const WORDING = wordings({
     f.detail('others') === ''
       ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
       : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
+  'table.choice-unread': (f) =>
+    `What is kept with the workbook of your columns for ${f.argument} (its document property ${f.given}) can't be read, and is ignored. Where the table of ${f.argument} is not found by itself, choose it and its columns again under Job, on the page or in the pane.`,
+  'table.choice-gone': (f) =>
+    f.detail('table') === ''
+      ? `${f.argument}: the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a sheet that name again, or choose another under Job, on the page or in the pane.`
+      : `${f.argument}: the table “${f.detail('table')}” on the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a table that name again, or choose another under Job, on the page or in the pane.`,
+  'table.column-gone': (f) =>
+    `${f.argument}: ${f.detail('table')} has no column headed ${f.given} any more, which was chosen for it. Give the column that heading again, or choose anew under Job, on the page or in the pane.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
-  'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
+  'table.too-many-rows': (f) =>
+    `${f.argument} has ${f.detail('orMore')}${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
   'table.date-cell': (f) =>
@@ -225,7 +234,7 @@ export const WORDING = wordings({
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>
-    `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
+    `There is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
   'job.setting-near': (f) =>
     `There is no setting ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
@@ -334,6 +343,14 @@ export const WORDING = wordings({
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
   'cutting.id-twice': (f) => `${f.argument} ${f.given} stands twice. Give each its own.`,
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
+  'cutting.some-prices': (f) =>
+    `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.kerf-differs': (f) =>
+    `${f.argument} is ${f.given} here and ${f.limit} further up. A plan has one kerf: correct it, or plan the sticks apart.`,
+  'cutting.kerf-twice': (f) =>
+    `${f.argument} is ${f.given} here, and --kerf says ${f.limit}. Give it in one place.`,
+  'cutting.kerf-without-unit': (f) =>
+    `${f.argument}: ${f.given} has no unit, and this row counts in ${f.detail('unit')}, which no kerf does. Write its unit with it: 1/8 in, 3 mm.`,
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
   'cutting.unit-too-fine': (f) =>
@@ -389,6 +406,10 @@ export const WORDING = wordings({
     `${f.given} is damaged: ${f.detail('cell')} of a sheet names a text that the file doesn't have. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.opendocument': (f) =>
     `${f.given} is an OpenDocument file (.ods). Open it in its spreadsheet and save it as .xlsx (File, Save As; the type is called Excel 2007-365 or Excel Workbook).`,
+  'file.too-many-cells': (f) =>
+    `${f.given} has more than ${f.limit} ${f.detail('what')} in its sheets, empty ones with formats counted; no more are read. Delete the sheets and the empty rows that the job doesn't need.`,
+  'file.too-many-lines': (f) =>
+    `${f.given} has more than ${f.limit} lines; no more are read. Delete the blank ones, and save it anew.`,
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
   'file.old-workbook': (f) =>
@@ -399,9 +420,13 @@ export const WORDING = wordings({
   'file.exists': (f) =>
     `${f.given} exists already. Give --force to replace it, or choose another name.`,
   'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
+  'file.not-put-back': (f) =>
+    `${f.given} is the new one, though another file of this call was not written, and what it held before can't be put back: ${f.detail('why')}.`,
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
   'file.same': (f) =>
     `${f.argument} names the same file as ${f.detail('other')}, ${f.given}. Give each a file of its own.`,
+  'file.same-letters': (f) =>
+    `${f.argument}: ${f.given} differs from ${f.detail('other')} in small and capital letters alone, which many disks take for one name. Choose another name.`,
   'file.is-input': (f) =>
     `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
 
@@ -471,11 +496,17 @@ export const WORDING = wordings({
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
+  'day.unreadable': (f) =>
+    `${f.argument}: ${f.given} is no day of the calendar. Write year, month and day, such as 2026-11-30.`,
+  'output.not-written': (f) =>
+    `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
   'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>
     `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
+  'call.input-twice': (f) =>
+    `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,

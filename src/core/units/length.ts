@@ -19,6 +19,12 @@ export interface LengthReading {
   readonly decimalSign: DecimalSign;
 }
 
+/** The same where a list has a unit of its own: any may be that of a bare number. */
+export interface BareReading {
+  readonly unit: LengthMark;
+  readonly decimalSign: DecimalSign;
+}
+
 export const INCHES_AND_POINT: LengthReading = { unit: 'in', decimalSign: '.' };
 
 /** Longest length read, in inches (about 25 km): longer is a slip of the keyboard. */
@@ -60,7 +66,7 @@ type NoLength = 'zero denominator' | 'inches over a foot';
 export function parseLength(
   given: unknown,
   argument: string,
-  reading: LengthReading = INCHES_AND_POINT,
+  reading: BareReading = INCHES_AND_POINT,
 ): Outcome<ExactInches> {
   if (typeof given === 'number') return lengthOfNumber(given, argument, reading.unit);
   if (given instanceof Date && !Number.isNaN(given.getTime())) {
@@ -123,7 +129,7 @@ function bounded(inches: Fraction, given: string | number, argument: string): Ou
 /** One spelling for every mark, a point for the decimals. */
 function normalise(
   text: string,
-  { unit, decimalSign }: LengthReading,
+  { unit, decimalSign }: BareReading,
   argument: string,
 ): Outcome<string> {
   const apart = text.replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${sign.normalize('NFKD')}`);
@@ -141,7 +147,7 @@ export function dateFault(argument: string, given: string, day: Day): Fault {
 }
 
 /** What stands with the number may say more than that it is no length. */
-function whyUnreadable(body: string, argument: string, given: string, unit: LengthUnit): Fault {
+function whyUnreadable(body: string, argument: string, given: string, unit: LengthMark): Fault {
   const day = dayInText(given);
   if (day !== undefined) return dateFault(argument, given, day);
   const [, before = '', after = ''] = /^([^\d.]*)[\d.][\d./ -]*([^\d]*)$/u.exec(body) ?? [];
@@ -153,7 +159,7 @@ function whyUnreadable(body: string, argument: string, given: string, unit: Leng
   return checkUnit(stated, argument, given, {}) ?? fault('length.unreadable', argument, given);
 }
 
-function readBody(body: string, unit: LengthUnit): Fraction | NoLength | undefined {
+function readBody(body: string, unit: LengthMark): Fraction | NoLength | undefined {
   const metric = METRIC.exec(body);
   if (metric !== null) return scaled(metric[1], INCHES_PER[metric[2] as 'mm' | 'cm' | 'm']);
   const feet = FEET.exec(body);

@@ -53,20 +53,20 @@ const KNOWN = new Set(
  * The rows below the headings (see `headingsAt`); rows above them are left out.
  *
  * @param rows Rows that aren't blank, in order.
- * @param more How many further rows there are that were not kept.
+ * @param isCutOff Whether there are more rows that were not read.
  * @returns The table; its headings have no cells where there are no rows at all.
  */
 export function tableOf(
   name: string,
   source: RawTable['source'],
   rows: readonly RawRow[],
-  more = 0,
+  isCutOff = false,
 ): Outcome<RawTable> {
   const at = headingsAt(rows);
   const headings = rows[at] ?? { line: 1, cells: [] };
   const below = rows.slice(at + 1);
-  const count = below.length + more;
-  if (count > MOST_TABLE_ROWS) return failed(tooManyRows(name, count));
+  const count = below.length;
+  if (count > MOST_TABLE_ROWS) return failed(tooManyRows(name, count, isCutOff));
   return ok({ name, source, headings, rows: below });
 }
 
@@ -77,8 +77,9 @@ export function together(outcomes: readonly Outcome<RawTable>[]): Outcome<RawTab
   return ok(outcomes.flatMap((one) => (one.ok ? [one.value] : [])));
 }
 
-export function tooManyRows(name: string, count: number): Fault {
-  return fault('table.too-many-rows', name, count, { limit: MOST_TABLE_ROWS });
+export function tooManyRows(name: string, count: number, orMore = false): Fault {
+  const details = orMore ? { details: { orMore: 'more than ' } } : {};
+  return fault('table.too-many-rows', name, count, { limit: MOST_TABLE_ROWS, ...details });
 }
 
 function isText(cell: RawCell): boolean {

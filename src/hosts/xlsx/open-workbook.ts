@@ -8,14 +8,19 @@ import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { fileKind } from '../tables/file-kind.ts';
 import {
   LARGEST_SMALL_PART_MB,
+  LARGEST_STYLES_MB,
   LARGEST_UNPACKED_MB,
   largerThanRead,
   MOST_TABLE_COLUMNS,
+  MOST_WORKBOOK_CELLS,
+  MOST_WORKBOOK_ROWS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { withoutProperties } from './kept-properties.ts';
 import { shownCell } from '../tables/shown-number.ts';
+import { scanSheets } from './scan-sheets.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
-import { damageOf } from './damaged-sheets.ts';
+import { lostTextFault } from './lost-texts.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Which cells of the sheets are read, and whether with all of their styles. */
@@ -38,7 +43,8 @@ const LOOKED_AT = `A1:${LAST_COLUMN}1048576`;
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.opendocument, file.not-workbook, file.torn, file.lost-text, table.too-many-rows.
+ *   file.opendocument, file.not-workbook, file.torn, file.lost-text, file.too-many-cells,
+ *   table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -48,19 +54,34 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
-  const damage = damageOf(bytes, fileName);
-  if (damage !== null) return failed(damage);
-  try {
-    const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
-    const opened = await readXlsx(bytes, { sheets, range, readStyles: styles });
-    if (styles || !showsMoreThanNumbers(bytes)) return ok(opened);
+  const unsound = scanFault(bytes, fileName) ?? lostTextFault(bytes, fileName);
+  if (unsound !== null) return failed(unsound);
+  const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
+  const read = async (file: Uint8Array): Promise<Workbook> => {
+    const opened = await readXlsx(file, { sheets, range, readStyles: styles });
+    if (styles || !showsMoreThanNumbers(file)) return opened;
     // Cells with formats to a sheet's end fill the memory: they are read down to the last value.
     const rows = Math.max(1, ...opened.sheets.map(lastFilledRow));
     const filled = `A1:${LAST_COLUMN}${rows}`;
-    return ok(await readXlsx(bytes, { sheets, range: filled, readStyles: true }));
+    return readXlsx(file, { sheets, range: filled, readStyles: true });
+  };
+  try {
+    return ok(await read(bytes));
   } catch (error) {
-    return failed(openFault(error, fileName));
+    const opened = await readWithoutProperties(bytes, read).catch(() => null);
+    return opened === null ? failed(openFault(error, fileName)) : ok(opened);
   }
+}
+
+/** What a file says of itself may be broken where its sheets are sound. */
+async function readWithoutProperties(
+  bytes: Uint8Array,
+  read: (file: Uint8Array) => Promise<Workbook>,
+): Promise<Workbook | null> {
+  const without = withoutProperties(bytes);
+  if (without === null) return null;
+  const workbook = await read(without.bytes);
+  return { ...workbook, properties: { ...workbook.properties, custom: { ...without.broken } } };
 }
 
 /**
@@ -82,10 +103,26 @@ export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly U
   // Sheets are read as they stream by; other XML is built up in memory, many times its size.
   const small = parts.filter(({ name }) => /(?<!worksheets\/[^/]*)\.(xml|rels)$/i.test(name));
   const largest = Math.max(0, ...small.map((part) => part.bytes));
+  const styles = parts.filter(({ name }) => /(?:^|\/)styles\.xml$/iu.test(name));
+  const ofStyles = Math.max(0, ...styles.map((part) => part.bytes));
   const vast =
     largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
-    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB);
+    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB) ??
+    largerThanRead(`The list of formats of ${fileName}, unpacked,`, ofStyles, LARGEST_STYLES_MB);
   return vast === null ? ok(parts) : failed(vast);
+}
+
+function scanFault(bytes: Uint8Array, fileName: string): Fault | null {
+  const most = { rows: MOST_WORKBOOK_ROWS, cells: MOST_WORKBOOK_CELLS };
+  const { isTorn, rows, cells } = scanSheets(bytes, most);
+  for (const [what, count, limit] of [
+    ['rows', rows, most.rows],
+    ['cells', cells, most.cells],
+  ] as const) {
+    if (count <= limit) continue;
+    return fault('file.too-many-cells', 'workbook', fileName, { limit, details: { what } });
+  }
+  return isTorn ? fault('file.torn', 'workbook', fileName) : null;
 }
 
 /** The reader refuses a sheet whose used area is vast, even if nearly all of it is blank. */

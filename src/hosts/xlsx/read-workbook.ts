@@ -35,6 +35,30 @@ export async function readWorkbook(
   return together(found.filter((one) => one !== null));
 }
 
+/**
+ * Reads one sheet as a table, whatever it is called.
+ *
+ * @param name Of the sheet; the first where left out.
+ * @returns The table, named as its file; or one fault, as readWorkbook has them.
+ */
+export async function readOneSheet(
+  bytes: Uint8Array,
+  fileName: string,
+  name?: string,
+): Promise<Outcome<RawTable>> {
+  let key = name === undefined ? undefined : sheetKey(name);
+  // The library asks sheet by sheet, in their order.
+  const opened = await openWorkbook(
+    bytes,
+    fileName,
+    (sheet) => sheetKey(sheet) === (key ??= sheetKey(sheet)),
+  );
+  if (!opened.ok) return opened;
+  const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
+  if (table === null) return failed(fault('table.missing', name ?? 'first', fileName));
+  return table.ok ? ok({ ...table.value, name: fileName }) : table;
+}
+
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {
   const [sheet, ...others] = workbook.sheets.filter((one) => sheetKey(one.name) === sheetKey(name));
   if (sheet === undefined) return null;

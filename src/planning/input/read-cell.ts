@@ -4,6 +4,7 @@ import { dayOfIso, fractionsBehind } from '../../core/units/date-text.ts';
 import {
   lengthOfNumber,
   parseLength,
+  type BareReading,
   type ExactInches,
   type LengthReading,
 } from '../../core/units/length.ts';
@@ -33,7 +34,7 @@ export function plainValue(cell: CellValue): string | number | boolean {
 export function lengthIn(
   cell: CellValue,
   argument: string,
-  reading: LengthReading,
+  reading: BareReading,
 ): Outcome<ExactInches> {
   if (typeof cell !== 'object') return parseLength(cell, argument, reading);
   if (cell.kind === 'veiled') return failed(veiled(argument, cell));

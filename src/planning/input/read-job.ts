@@ -114,13 +114,12 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
   for (const run of job.runs) {
-    check(`Run ${run.run} in ${run.room}`, run.profile, run.cells.Profile);
+    check('Profile', run.profile, run.cells.Profile);
   }
   for (const opening of job.openings) {
-    const argument = `${opening.kind} in ${opening.room}`;
-    check(`Casing of the ${argument}`, opening.casing, opening.cells.Casing);
-    check(`Apron of the ${argument}`, opening.apron, opening.cells.Apron);
-    check(`Stool of the ${argument}`, opening.stool, opening.cells.Stool);
+    check('Casing', opening.casing, opening.cells.Casing);
+    check('Apron', opening.apron, opening.cells.Apron);
+    check('Stool', opening.stool, opening.cells.Stool);
   }
   return faults;
 }

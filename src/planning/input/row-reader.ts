@@ -10,6 +10,7 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import type { LengthMark } from '../../core/units/stated-unit.ts';
 import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
 import { nameKey } from '../job.ts';
@@ -25,6 +26,7 @@ import {
   type CellReading,
   type CellValue,
 } from './read-cell.ts';
+import { readWord } from './read-word.ts';
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
 const LONGEST_TEXT = 500;
@@ -118,15 +120,20 @@ export class RowReader {
    * A length above 0 (or from 0, where `orZero`); undefined when blank or at fault.
    *
    * @param most inches: a bare number that comes to more is asked about
+   * @param bareUnit of a bare number, where it isn't the table's
    */
   length(
     heading: string,
     orZero = false,
     most: number = LONGEST_RUN_INCHES,
+    bareUnit: LengthMark = this.#reading.unit,
   ): ExactInches | undefined {
     const value = this.#valued(heading);
     if (value === undefined) return undefined;
-    const parsed = this.#note(heading, lengthIn(value, heading, this.#reading));
+    const parsed = this.#note(
+      heading,
+      lengthIn(value, heading, { ...this.#reading, unit: bareUnit }),
+    );
     if (!parsed.ok) return undefined;
     const inches = Number(parsed.value);
     if (inches < 0 || (inches === 0 && !orZero)) {
@@ -138,8 +145,12 @@ export class RowReader {
     return asked === undefined ? parsed.value : this.refuse(heading, asked);
   }
 
-  requiredLength(heading: string, most: number = LONGEST_RUN_INCHES): ExactInches | undefined {
-    if (!this.isBlank(heading)) return this.length(heading, false, most);
+  requiredLength(
+    heading: string,
+    most: number = LONGEST_RUN_INCHES,
+    bareUnit?: LengthMark,
+  ): ExactInches | undefined {
+    if (!this.isBlank(heading)) return this.length(heading, false, most, bareUnit);
     return this.refuse(heading, fault('length.missing', heading, null));
   }
 
@@ -179,14 +190,13 @@ export class RowReader {
     return usual;
   }
 
-  /** One of a few words, without regard to case; the usual one when blank or at fault. */
+  /** One of a few words, as `readWord` reads them; the usual one when blank or at fault. */
   word<Word extends string>(heading: string, allowed: readonly Word[], usual: Word): Word {
     const value = this.#given(heading);
     if (value === undefined) return usual;
-    const wanted = String(value).trim().toLowerCase().replace(/\s+/gu, ' ');
-    const found = allowed.find((word) => word === wanted);
-    if (found !== undefined) return found;
-    const details = { allowed: allowed.join(', ') };
+    const read = readWord(String(value), allowed);
+    if ('word' in read) return read.word;
+    const details = { allowed: allowed.join(', '), may: read.may };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
   }
@@ -197,7 +207,7 @@ export class RowReader {
     if (value === undefined) return usual;
     if (typeof value === 'boolean') return value;
     const word = String(value).trim().toLowerCase();
-    if (['yes', 'y', 'true', '1', 'x'].includes(word)) return true;
+    if (['yes', 'y', 'true', '1', 'x', '✓', '✔'].includes(word)) return true;
     if (['no', 'n', 'false', '0'].includes(word)) return false;
     const details = { allowed: 'yes, no' };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));

@@ -11,6 +11,7 @@ import { FakeContext } from './kernel.ts';
 import { OfficeError } from './office-error.ts';
 import { PAGE_CLASSES } from './page-members.ts';
 import type { Handler, Program } from './program.ts';
+import { PROPERTY_CLASSES } from './property-members.ts';
 import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
@@ -41,6 +42,7 @@ export const FAKE_CLASSES = {
   ...FORMAT_CLASSES,
   ...RULE_CLASSES,
   ...PAGE_CLASSES,
+  ...PROPERTY_CLASSES,
 };
 
 /** The requirement set that the fake knows unless told otherwise. */
@@ -181,6 +183,7 @@ export class FakeExcel {
       names: Object.fromEntries(
         this.workbook.names.map(({ name, formula }) => [name, formula.text]),
       ),
+      properties: Object.fromEntries(this.workbook.properties.map((one) => [one.key, one.value])),
     };
   }
 
@@ -190,7 +193,7 @@ export class FakeExcel {
 
   /** All there is of these sheets, as text, to be compared later. */
   snapshot(sheets: readonly FakeSheet[]): string {
-    const { names, settings } = this.workbook;
+    const { names, settings, properties } = this.workbook;
     const formula = (one: { readonly text: string } | null): string | null => one?.text ?? null;
     const cellOf = ({ formula: own, ...rest }: FakeCell): object => ({
       ...rest,
@@ -199,6 +202,7 @@ export class FakeExcel {
     return JSON.stringify({
       names: names.map((one) => [one.name, one.formula.text, one.visible]),
       settings: [...settings],
+      properties: properties.map(({ key, value }) => [key, value]),
       sheets: sheets.map((sheet) => ({
         name: sheet.name,
         isProtected: sheet.isProtected,

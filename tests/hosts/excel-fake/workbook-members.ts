@@ -25,6 +25,7 @@ const WORKBOOK: ClassMembers = {
   parts: {
     application: { since: 1, gives: 'Application' },
     names: { since: 1, gives: 'NamedItemCollection', of: (): Names => ({ sheet: null }) },
+    properties: { since: 7, gives: 'DocumentProperties' },
     protection: { since: 7, gives: 'WorkbookProtection' },
     settings: { since: 4, gives: 'SettingCollection' },
     tables: { since: 1, gives: 'TableCollection', of: (): Names => ({ sheet: null }) },

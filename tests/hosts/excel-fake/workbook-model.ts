@@ -155,12 +155,19 @@ export class FakeSheet {
   }
 }
 
+export interface FakeProperty {
+  readonly key: string;
+  value: unknown;
+  deleted: boolean;
+}
+
 export class FakeWorkbook {
   name = 'Maple house.xlsx';
   isProtected = false;
   sheets: FakeSheet[] = [];
   names: FakeName[] = [];
   readonly settings = new Map<string, unknown>();
+  readonly properties: FakeProperty[] = [];
   decimalSeparator = '.';
   calculationMode = 'Automatic';
   calculationState = 'Done';
