@@ -29,8 +29,8 @@ export interface WantedTable {
   readonly required: boolean;
 }
 
-/** An .xls is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
-const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls']);
+/** An .xls or .ods is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
+const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls', '.ods']);
 
 export interface JobInput {
   readonly tables: readonly RawTable[];
