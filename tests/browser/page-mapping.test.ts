@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { folderWith, jsonOf, runAlone, stopProgram } from '../cli/program.ts';
-import { downloaded, isKept, PAGE_TEST_MS, pageSuite } from './page-suite.ts';
+import { downloaded, isKept, PAGE_TEST_MS, pageSuite, selectCell } from './page-suite.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
 /** Headed as its owner heads it, in feet: invented. */
@@ -42,7 +42,7 @@ const CROWN = {
   Class: '6/4',
 };
 const STOCK = [
-  { For: 'Base', Kind: 'stick', Length: "16'", Price: 2.1, Per: 'foot', Buy: 'yes' },
+  { For: 'Base', Kind: 'stick', Length: "24'", Price: 2.1, Per: 'foot', Buy: 'yes' },
   {
     For: 'Poplar',
     Kind: 'board',
@@ -63,26 +63,26 @@ async function openFile(page: Page, name: string, content: Uint8Array | string):
   await (await choosing).setFiles(chosen);
 }
 
-/** Types a row under the headings of that sheet. */
-function fill(
+/** Pastes rows under the headings of that sheet. */
+async function fill(
   page: Page,
   sheet: string,
   rows: readonly Readonly<Record<string, string | number>>[],
 ): Promise<void> {
-  return page.evaluate(
-    ([name, all]) => {
-      const found = grid.book().getSheetByName(name)!;
-      const [headings = []] = found.getRange(0, 0, 1, 26).getValues();
-      all.forEach((one, index) => {
-        for (const [heading, value] of Object.entries(one)) {
-          const column = headings.indexOf(heading);
-          if (column < 0) throw new Error(`${name} has no column ${heading}`);
-          found.getRange(index + 1, column).setValue(value);
-        }
-      });
-    },
-    [sheet, rows] as const,
+  const headings = await page.evaluate((name) => {
+    const [first = []] = grid.book().getSheetByName(name)!.getRange(0, 0, 1, 26).getDisplayValues();
+    return first;
+  }, sheet);
+  for (const heading of rows.flatMap((row) => Object.keys(row))) {
+    expect(headings).toContain(heading);
+  }
+  await selectCell(page, sheet, 'A2');
+  await page.evaluate(
+    (text) => navigator.clipboard.writeText(text),
+    rows.map((row) => headings.map((one) => row[one] ?? '').join('\t')).join('\n'),
   );
+  await page.keyboard.press('Control+v');
+  await page.getByText(`${rows.length} rows`).first().waitFor();
 }
 
 async function priceIn(page: Page): Promise<string> {
@@ -104,12 +104,15 @@ pageSuite('A list of the person’s own', ({ open }) => {
       await page.getByRole('button', { name: 'Use this table' }).click();
       await page.getByText('by your choice of columns').waitFor();
       await page.getByRole('button', { name: /^Make sheets for/u }).click();
-      await page.getByText(/^Made: /u).first().waitFor();
+      await page
+        .getByText(/^Made: /u)
+        .first()
+        .waitFor();
       const [crown, ...bought] = PROFILES;
       await fill(page, 'Profiles', [{ ...crown, ...CROWN }, ...bought]);
       await fill(page, 'Stock', STOCK);
       await goTo(page, 'Job');
-      
+
       await page
         .getByText(/^No problems/u)
         .first()
