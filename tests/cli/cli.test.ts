@@ -11,6 +11,7 @@ import { processSuite } from './process-suite.ts';
 import { startProgram, stopProgram } from './program.ts';
 import { serveSuite } from './serve-suite.ts';
 import { setUpSuite } from './set-up-suite.ts';
+import { stampSuite } from './stamp-suite.ts';
 
 // One file, so that the program is built once and never while it runs.
 jest.setTimeout(60_000);
@@ -28,3 +29,4 @@ exportSuite();
 serveSuite();
 hostileSuite();
 limitSuite();
+stampSuite();
