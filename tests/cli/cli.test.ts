@@ -33,4 +33,4 @@ filesSuite();
 serveSuite();
 hostileSuite();
 limitSuite();
-terminalSuite();
+stampSuite();
