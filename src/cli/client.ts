@@ -6,8 +6,15 @@ import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords } from './report.ts';
-import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import { reportJson } from './report.ts';
+import {
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
 const CLIENT_JSON_VERSION = 1;
@@ -20,6 +27,8 @@ export const CLIENT: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: "Where the client's copy goes.",
       needed: true,
@@ -27,6 +36,8 @@ export const CLIENT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
     JSON_OPTION,
   ],
   notes: [
@@ -49,7 +60,7 @@ async function runClient(call: Call): Promise<Report> {
   const { plan, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
   if (call.flags.has('--json')) return reportJson(0, toJson(plan, out));
-  return reportWords(0, [file.say(plan, out)], { faults: [], cautions: plan.cautions });
+  return reportPlan(call, [file.say(plan, out)], plan.cautions);
 }
 
 function toJson(plan: JobPlan, out: string) {

@@ -4,9 +4,19 @@ import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportWords } from './report.ts';
+import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { FORCE_OPTION } from './shared-options.ts';
+import {
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
+
+/** Grows when a field changes its meaning or goes; new fields alone don't change it. */
+const EXPORT_JSON_VERSION = 1;
 
 export const EXPORT: Command = {
   name: 'export',
@@ -16,6 +26,8 @@ export const EXPORT: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.zip',
       says: 'Where the files go, all in one zip.',
       needed: true,
@@ -23,9 +35,13 @@ export const EXPORT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
+    JSON_OPTION,
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
+    'With --json: { version, exported, files, cautions, faults }, files by their paths in the zip; at fault { faults, cautions }.',
     'The plan is made anew, and may differ a little from an earlier one: plan --export saves the same plan as the workbook.',
   ],
   examples: ['job.xlsx --out job-files.zip'],
@@ -41,6 +57,17 @@ async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
   const { plan, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
-  const written = file.say(plan, call.values.get('--out') ?? '');
-  return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions: plan.cautions });
+  const out = call.values.get('--out') ?? '';
+  const { cautions } = plan;
+  if (call.flags.has('--json')) {
+    const files = file.paths();
+    return reportJson(0, {
+      version: EXPORT_JSON_VERSION,
+      exported: out,
+      files,
+      cautions,
+      faults: [],
+    });
+  }
+  return reportPlan(call, [...sayPlan(plan), file.say(plan, out)], cautions);
 }

@@ -4,9 +4,16 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords, type Paragraph } from './report.ts';
+import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import {
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 export const PLAN: Command = {
   name: 'plan',
@@ -20,6 +27,8 @@ export const PLAN: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
@@ -40,6 +49,8 @@ export const PLAN: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
     JSON_OPTION,
   ],
   notes: [
@@ -79,5 +90,5 @@ async function runPlan(call: Call): Promise<Report> {
   if (written.length === 0) {
     written.push('No workbook is written: give --out FILE.xlsx to have one.');
   }
-  return reportWords(0, [...sayPlan(plan), ...written], { faults: [], cautions: plan.cautions });
+  return reportPlan(call, [...sayPlan(plan), ...written], plan.cautions);
 }

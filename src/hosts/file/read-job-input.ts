@@ -17,7 +17,17 @@ export interface WantedTable {
 }
 
 /** An .xls is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
-const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls']);
+export const WORKBOOK_ENDINGS: ReadonlySet<string> = new Set(['.xlsx', '.xlsm', '.xls']);
+/** Workbooks that aren't read: their own programs save them as .xlsx. */
+const OTHER_WORKBOOKS = new Set([
+  '.ods',
+  '.fods',
+  '.ots',
+  '.numbers',
+  '.xlsb',
+  '.gnumeric',
+  '.wk4',
+]);
 
 /**
  * Reads the wanted tables; names match without regard to case.
@@ -37,6 +47,8 @@ export async function readJobInput(
     return failed(readFault(path, error));
   }
   if (entries !== null) return readFolder(path, entries, wanted);
+  const other = otherWorkbook(path);
+  if (other !== null) return failed(other);
   if (!WORKBOOK_ENDINGS.has(extname(path).toLowerCase())) {
     return failed(fault('file.not-folder-or-workbook', 'input', path));
   }
@@ -71,7 +83,8 @@ async function readFolder(
  * Reads a file of at most 50 MB.
  *
  * @param wanted What stands there in a folder's place, for the fault.
- * @returns The bytes; or one fault: file.missing, file.is-folder, file.too-large, file.unreadable.
+ * @returns The bytes; or one fault: file.missing, file.is-folder, file.other-workbook, file.too-large,
+ *   file.unreadable.
  */
 export async function readBytes(path: string, wanted: string): Promise<Outcome<Uint8Array>> {
   try {
@@ -79,11 +92,16 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
     if (about.isDirectory()) {
       return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
     }
-    const tooLarge = largerThanRead(path, about.size);
-    return tooLarge === null ? ok(await readFile(path)) : failed(tooLarge);
+    const unread = otherWorkbook(path) ?? largerThanRead(path, about.size);
+    return unread === null ? ok(await readFile(path)) : failed(unread);
   } catch (error) {
     return failed(readFault(path, error));
   }
+}
+
+function otherWorkbook(path: string): Fault | null {
+  const isOther = OTHER_WORKBOOKS.has(extname(path).toLowerCase());
+  return isOther ? fault('file.other-workbook', 'file', path) : null;
 }
 
 export async function isFileThere(path: string): Promise<boolean> {
