@@ -9,7 +9,14 @@ import { saveFile } from './save-file.ts';
 
 type Given = Pick<
   PaneServices,
-  'openFile' | 'makeFile' | 'makeZip' | 'saveFile' | 'loadPlanner' | 'loadDemo' | 'preferences'
+  | 'openFile'
+  | 'makeFile'
+  | 'makeZip'
+  | 'saveFile'
+  | 'clock'
+  | 'loadPlanner'
+  | 'loadDemo'
+  | 'preferences'
 >;
 
 /** @param part Of the browser's storage, where it is parted: before each preference's key. */
@@ -29,6 +36,7 @@ export function browserServices(part: () => string = () => ''): Given {
       return writeZip(files);
     },
     saveFile,
+    clock: () => new Date(),
     loadPlanner: async () => (await import('./load-planner.ts')).planner,
     loadDemo,
     preferences: {

@@ -7,7 +7,9 @@ import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
+import { madeToJson, type Stamp } from '../sheets/stamp.ts';
 import {
+  DATE_OPTION,
   FORCE_OPTION,
   JSON_OPTION,
   OUT_ELSEWHERE,
@@ -38,12 +40,13 @@ export const CLIENT: Command = {
     STEPS_OPTION,
     QUIET_OPTION,
     VERBOSE_OPTION,
+    DATE_OPTION,
     JSON_OPTION,
   ],
   notes: [
-    'The workbook opens in any spreadsheet: change a quantity and every price follows. It leaves the date for you to fill in; the shop setting “price holds days” says how long the price holds from then.',
+    'The workbook opens in any spreadsheet: change a quantity and every price follows. Its date may be typed over; the shop setting “price holds days” says how long the price holds from then. Its number is the mark of the inputs that the sheets of the shop bear.',
     'The plan is made anew, and may differ a little from an earlier one: plan --client writes it from the same plan as the workbook of the shop.',
-    "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, workbook }, money in the shop's currency; at fault { faults, cautions }.",
+    "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, made, workbook }, money in the shop's currency; at fault { faults, cautions }.",
   ],
   examples: ['job.xlsx --out job-client.xlsx', 'job-folder --out client.xlsx --force'],
   exits: {
@@ -57,13 +60,13 @@ export const CLIENT: Command = {
 async function runClient(call: Call): Promise<Report> {
   const file = clientFile('--out');
   const out = call.values.get('--out') ?? '';
-  const { plan, refusal } = await planToFiles(call, [file]);
+  const { plan, stamp, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
-  if (call.flags.has('--json')) return reportJson(0, toJson(plan, out));
-  return reportPlan(call, [file.say(plan, out)], plan.cautions);
+  if (call.flags.has('--json')) return reportJson(0, toJson(plan, stamp, out));
+  return reportPlan(call, [file.say(plan, out, stamp)], plan.cautions);
 }
 
-function toJson(plan: JobPlan, out: string) {
+function toJson(plan: JobPlan, stamp: Stamp, out: string) {
   const { totals, rooms, cautions, faults } = planToJson(plan);
   const { price, tax, currency } = totals;
   const { priceCents, taxCents } = plan.totals;
@@ -76,6 +79,7 @@ function toJson(plan: JobPlan, out: string) {
     rooms: rooms.map((one) => ({ room: one.room, price: one.price })),
     cautions,
     faults,
+    made: madeToJson(stamp),
     workbook: out,
   };
 }

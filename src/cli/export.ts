@@ -6,7 +6,9 @@ import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';
+import { madeToJson, sayStamp } from '../sheets/stamp.ts';
 import {
+  DATE_OPTION,
   FORCE_OPTION,
   JSON_OPTION,
   OUT_ELSEWHERE,
@@ -38,6 +40,7 @@ export const EXPORT: Command = {
     QUIET_OPTION,
     VERBOSE_OPTION,
     JSON_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
@@ -55,19 +58,22 @@ export const EXPORT: Command = {
 
 async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
-  const { plan, refusal } = await planToFiles(call, [file]);
+  const { plan, stamp, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
   const out = call.values.get('--out') ?? '';
   const { cautions } = plan;
   if (call.flags.has('--json')) {
     const files = file.paths();
+    const made = madeToJson(stamp);
     return reportJson(0, {
       version: EXPORT_JSON_VERSION,
+      made,
       exported: out,
       files,
       cautions,
       faults: [],
     });
   }
-  return reportPlan(call, [...sayPlan(plan), file.say(plan, out)], cautions);
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportPlan(call, [...sayPlan(plan), made, file.say(plan, out, stamp)], cautions);
 }

@@ -10,12 +10,14 @@ import { describePlan } from '../sheets/describe-plan.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import { count } from '../sheets/words/print-length.ts';
 import { sayMoney } from '../core/units/say-money.ts';
+import { sayDay } from '../core/units/calendar-day.ts';
+import { markOf, type Stamp } from '../sheets/stamp.ts';
 import type { FileOfPlan } from './plan-to-files.ts';
 import { sayWorkbook } from './say-workbook.ts';
 
 /** A file, and the paragraph that says what is in it once it is made. */
 export interface SaidFile extends FileOfPlan {
-  readonly say: (plan: JobPlan, path: string) => readonly string[];
+  readonly say: (plan: JobPlan, path: string, stamp: Stamp) => readonly string[];
 }
 
 export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
@@ -23,8 +25,8 @@ export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
   return {
     option,
     ending: '.xlsx',
-    make: (plan) => {
-      const description = describePlan(plan, { keepsFormulas });
+    make: (plan, stamp) => {
+      const description = describePlan(plan, { keepsFormulas, stamp });
       ({ sheets } = description);
       return writeWorkbook(description, { paint: paintPng });
     },
@@ -36,7 +38,7 @@ export function clientFile(option: string): SaidFile {
   return {
     option,
     ending: '.xlsx',
-    make: (plan) => writeWorkbook(describeClientCopy(plan), { paint: paintPng }),
+    make: (plan, stamp) => writeWorkbook(describeClientCopy(plan, stamp), { paint: paintPng }),
     say: sayClient,
   };
 }
@@ -51,8 +53,8 @@ export function exportFile(option: string): ExportedFile {
   return {
     option,
     ending: '.zip',
-    make: (plan) => {
-      const files = exportPlan(plan);
+    make: (plan, stamp) => {
+      const files = exportPlan(plan, stamp);
       paths = files.map(({ path }) => path);
       return Promise.resolve(writeZip(files));
     },
@@ -61,7 +63,7 @@ export function exportFile(option: string): ExportedFile {
   };
 }
 
-function sayClient(plan: JobPlan, out: string): string[] {
+function sayClient(plan: JobPlan, out: string, stamp: Stamp): string[] {
   const { shop } = plan.job;
   const { priceCents, taxCents } = plan.totals;
   const say = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
@@ -75,7 +77,7 @@ function sayClient(plan: JobPlan, out: string): string[] {
     `Written: ${out}`,
     `  ${what}`,
     `  to pay ${say(priceCents + taxCents)}, of which tax ${say(taxCents)}`,
-    `  holds ${count(shop.priceHoldsDays, 'day')} from the date that you fill in`,
+    `  number ${markOf(stamp)}, dated ${sayDay(stamp.day)}; holds ${count(shop.priceHoldsDays, 'day')} from its date`,
     "It has nothing of the shop's costs, hours, margin or stock.",
   ];
 }

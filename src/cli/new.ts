@@ -13,7 +13,7 @@ import { DEMO_FOLDER, readDemoTables } from './demo-job.ts';
 import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
 import { sayContents, sayWorkbook } from './say-workbook.ts';
-import { FORCE_OPTION, QUIET_OPTION } from './shared-options.ts';
+import { DATE_OPTION, FORCE_OPTION, QUIET_OPTION, readDay } from './shared-options.ts';
 import { checkTargets } from './target-file.ts';
 
 export const NEW: Command = {
@@ -35,6 +35,7 @@ export const NEW: Command = {
     },
     FORCE_OPTION,
     QUIET_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
@@ -59,12 +60,14 @@ async function newWorkbook(call: Call): Promise<Report> {
       fault('call.option-alone', '--decimal-comma', null, { details: { other: '--csv' } }),
     );
   }
+  const faults: Fault[] = [];
+  const day = readDay(call, faults);
   const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
-  const atTarget = await checkTargets([target], { force: replace });
+  const atTarget = [...faults, ...(await checkTargets([target], { force: replace }))];
   if (atTarget.length > 0) return refuse(...atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
   if (demo?.ok === false) return refuse(...demo.faults);
-  const description = describeInput(demo?.value);
+  const description = { ...describeInput(demo?.value), day };
   const saved = await saveFile(path, await writeWorkbook(description), { replace });
   if (!saved.ok) return refuse(...saved.faults);
   return report(call, sayWorkbook(path, description));

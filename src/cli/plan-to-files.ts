@@ -2,9 +2,11 @@
 import type { Fault } from '../core/faults/fault.ts';
 import { saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
+import type { Stamp } from '../sheets/stamp.ts';
 import { argumentAt, type Call, type Report } from './command.ts';
 import { readEffort } from './effort.ts';
 import { planInput } from './plan-input.ts';
+import { readDay } from './shared-options.ts';
 import { refusePlan } from './terse-report.ts';
 import { checkTargets } from './target-file.ts';
 
@@ -13,12 +15,12 @@ export interface FileOfPlan {
   readonly option: string;
   /** Of the file: .xlsx, say. */
   readonly ending: string;
-  readonly make: (plan: JobPlan) => Promise<Uint8Array>;
+  readonly make: (plan: JobPlan, stamp: Stamp) => Promise<Uint8Array>;
 }
 
 export type SavedPlan =
-  | { readonly plan: JobPlan; readonly refusal?: never }
-  | { readonly plan?: never; readonly refusal: Report };
+  | { readonly plan: JobPlan; readonly stamp: Stamp; readonly refusal?: never }
+  | { readonly plan?: never; readonly stamp?: never; readonly refusal: Report };
 
 /**
  * Plans the input of a call, and saves what is made of the plan under those of the options that are
@@ -31,6 +33,7 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   const input = argumentAt(call, 0);
   const faults: Fault[] = [];
   const effort = readEffort(call, faults);
+  const day = readDay(call, faults);
   const wanted = files.flatMap((file) => {
     const path = call.values.get(file.option);
     return path === undefined ? [] : [{ ...file, path }];
@@ -40,11 +43,12 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
   const planned = await planInput(input, { effort, isSilent: json || call.flags.has('--quiet') });
   if (planned.plan === undefined) return { refusal: refusePlan(call, planned.exit, planned) };
-  const { plan } = planned;
+  const { plan, fingerprint } = planned;
+  const stamp: Stamp = { fingerprint, day, effort };
   const { cautions } = plan;
   const made: FileToSave[] = [];
-  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan) });
+  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, stamp) });
   const saved = await saveFiles(made, { replace: force });
-  if (saved.ok) return { plan };
+  if (saved.ok) return { plan, stamp };
   return { refusal: refusePlan(call, 2, { faults: saved.faults, cautions }) };
 }

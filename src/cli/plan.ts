@@ -6,7 +6,9 @@ import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
+import { madeToJson, sayStamp } from '../sheets/stamp.ts';
 import {
+  DATE_OPTION,
   FORCE_OPTION,
   JSON_OPTION,
   OUT_ELSEWHERE,
@@ -51,11 +53,12 @@ export const PLAN: Command = {
     STEPS_OPTION,
     QUIET_OPTION,
     VERBOSE_OPTION,
+    DATE_OPTION,
     JSON_OPTION,
   ],
   notes: [
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, rooms, profiles, pieces, cutAways, groups, cautions, faults, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
+    'With --json: { version, totals, rooms, profiles, pieces, cutAways, groups, cautions, faults, made, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
   ],
   examples: [
     'job.xlsx --out plan.xlsx',
@@ -76,19 +79,26 @@ async function runPlan(call: Call): Promise<Report> {
     clientFile('--client'),
     exportFile('--export'),
   ];
-  const { plan, refusal } = await planToFiles(call, files);
+  const { plan, stamp, refusal } = await planToFiles(call, files);
   if (plan === undefined) return refusal;
   const pathOf = (option: string): string | null => call.values.get(option) ?? null;
   if (call.flags.has('--json')) {
     const [workbook, client, exported] = ['--out', '--client', '--export'].map(pathOf);
-    return reportJson(0, { ...planToJson(plan), workbook, client, exported });
+    return reportJson(0, {
+      ...planToJson(plan),
+      made: madeToJson(stamp),
+      workbook,
+      client,
+      exported,
+    });
   }
   const written = files.flatMap((file): Paragraph[] => {
     const path = pathOf(file.option);
-    return path === null ? [] : [file.say(plan, path)];
+    return path === null ? [] : [file.say(plan, path, stamp)];
   });
   if (written.length === 0) {
     written.push('No workbook is written: give --out FILE.xlsx to have one.');
   }
-  return reportPlan(call, [...sayPlan(plan), ...written], plan.cautions);
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportPlan(call, [...sayPlan(plan), made, ...written], plan.cautions);
 }

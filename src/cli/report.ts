@@ -1,5 +1,6 @@
 /** How every command answers: results on the output, faults on the errors, or all as one JSON. */
-import { sayFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import type { Caution, Fault } from '../core/faults/fault.ts';
+import { groupFaults, sayGroup } from '../core/faults/group-faults.ts';
 import type { Exit, Report } from './command.ts';
 import { onOneLine, plainJson } from './terminal.ts';
 
@@ -38,6 +39,9 @@ export function reportRefusal(exit: Exit, findings: Findings, json: boolean): Re
   return { exit, output: '', errors: errors.map((one) => `${one}\n`).join('') };
 }
 
+/** What is said of several cells is said once, with all of them; JSON keeps each. */
 function lines(findings: readonly Fault[], before = ''): string {
-  return findings.map((one) => `${before}${onOneLine(sayFault(one))}`).join('\n');
+  return groupFaults(findings)
+    .map((one) => `${before}${onOneLine(sayGroup(one))}`)
+    .join('\n');
 }

@@ -1,6 +1,6 @@
 /** From what was typed to an answer: finds the command, reads the call, runs it. */
-import { readFileSync } from 'node:fs';
 import { fault } from '../core/faults/fault.ts';
+import { VERSION } from '../core/version.ts';
 import { findNearNames } from '../core/words/near-words.ts';
 import type { Report } from './command.ts';
 import { COMMANDS } from './commands.ts';
@@ -13,7 +13,7 @@ import { helpOfHeadings } from './say-headings.ts';
 export async function runProgram(args: readonly string[]): Promise<Report> {
   const [name, ...rest] = args;
   if (name === undefined) return { ...say(helpOfProgram(COMMANDS)), exit: 2 };
-  if (name === '--version') return say(`coveledger ${readVersion()}\n`);
+  if (name === '--version') return say(`coveledger ${VERSION}\n`);
   if (name === '--help' || name === '-h') return say(helpOfProgram(COMMANDS));
   if (name === 'help') return help(rest);
   const command = COMMANDS.find((one) => one.name === name);
@@ -44,9 +44,4 @@ function unknownCommand(name: string): Report {
 
 function say(output: string): Report {
   return { exit: 0, output, errors: '' };
-}
-
-function readVersion(): string {
-  const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
 }

@@ -1,5 +1,7 @@
 /** Options that several commands take, in the same words each time. */
-import type { OptionDefinition } from './command.ts';
+import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts';
+import type { Fault } from '../core/faults/fault.ts';
+import type { Call, OptionDefinition } from './command.ts';
 
 export const JSON_OPTION: OptionDefinition = {
   name: '--json',
@@ -33,3 +35,19 @@ export const HELP_OPTION: OptionDefinition & { readonly short: string } = {
   short: '-h',
   says: 'Show this.',
 };
+
+export const DATE_OPTION: OptionDefinition = {
+  name: '--date',
+  value: 'YYYY-MM-DD',
+  says: 'The day that what is written bears (today). With --steps, the same bytes on every machine.',
+};
+
+/** The day that --date gives, or today by this machine's clock. */
+export function readDay({ values }: Call, faults: Fault[]): CalendarDay {
+  const typed = values.get(DATE_OPTION.name);
+  if (typed === undefined) return dayOf(new Date());
+  const day = parseDay(typed, DATE_OPTION.name);
+  if (day.ok) return day.value;
+  faults.push(...day.faults);
+  return '';
+}

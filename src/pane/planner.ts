@@ -4,6 +4,7 @@
  */
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { Stamp } from '../sheets/stamp.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
 import type { Judgement } from '../planning/judge-job.ts';
@@ -16,6 +17,7 @@ import type { PlanJobOptions } from '../planning/plan-job.ts';
 export interface SheetChoice {
   /** Whether set-up numbers stand as plain formulas, else as numbers. */
   readonly keepsFormulas: boolean;
+  readonly stamp: Stamp;
 }
 
 export interface Planner {
@@ -27,8 +29,8 @@ export interface Planner {
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
   /** The client's copy, a workbook by itself. */
-  readonly describeClientCopy: (plan: JobPlan) => WorkbookDescription;
+  readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;
   /** Drawings, outlines and lists for other programs. */
-  readonly exportPlan: (plan: JobPlan) => readonly ExportFile[];
+  readonly exportPlan: (plan: JobPlan, stamp: Stamp) => readonly ExportFile[];
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

@@ -208,11 +208,14 @@ export interface Job {
   readonly stock: readonly StockItem[];
 }
 
-/** Where one table looks up another, case and the number of spaces don't matter. */
+/** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */
 export function sameName(one: string, other: string): boolean {
   return nameKey(one) === nameKey(other);
 }
 
+/** Characters of no width, which come along with copied text. */
+const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/gu;
+
 export function nameKey(name: string): string {
-  return name.trim().replace(/\s+/gu, ' ').toLowerCase();
+  return name.normalize('NFC').replace(UNSEEN, '').trim().replace(/\s+/gu, ' ').toLowerCase();
 }

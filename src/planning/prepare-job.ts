@@ -5,7 +5,7 @@
 import { fault, placeFault, type Caution, type Fault, type Where } from '../core/faults/fault.ts';
 import { spareLength } from './group-problem.ts';
 import type { PreparedProfile } from './group-profiles.ts';
-import { nameKey, sameName, type Job, type Profile } from './job.ts';
+import { nameKey, type Job, type Profile } from './job.ts';
 import type { Piece } from './piece.ts';
 import { listPieces, type PieceList } from './pieces/list-pieces.ts';
 import { planSetUp, type SetUp } from './plan-setup.ts';
@@ -83,9 +83,17 @@ function prepareProfiles(
   const setUps = new Map<Profile, SetUp>();
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
+  const liveOf = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    if (piece.done) continue;
+    const key = nameKey(piece.profile);
+    const live = liveOf.get(key);
+    if (live === undefined) liveOf.set(key, [piece]);
+    else live.push(piece);
+  }
   for (const profile of job.profiles) {
-    const live = pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
-    if (live.length === 0) continue;
+    const live = liveOf.get(nameKey(profile.name));
+    if (live === undefined) continue;
     if (profile.make !== 'buy') {
       const found = planSetUp(profile, job.shop, job.shopCells);
       faults.push(...found.faults);

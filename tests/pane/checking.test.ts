@@ -2,7 +2,7 @@ import { afterEach, describe, expect, jest, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
 import { SETTLE_MS } from '../../src/pane/actions/check-job.ts';
 import type { JobFound } from '../../src/pane/job/job-found.ts';
-import { COLUMNS_NOTE } from '../../src/pane/job/find-job.ts';
+import { choiceNote } from '../../src/planning/input/table-choices.ts';
 import type { PaneStore } from '../../src/pane/state/store.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { memoryHost, REFUSAL } from './memory-host.ts';
@@ -204,7 +204,7 @@ describe('A table of the person’s own', () => {
     await actions.keepMapping();
     expect(store.get().trouble).toEqual([REFUSAL]);
     expect(store.get().mapping?.placeKey).toBe('Trim list');
-    expect(host.notes.get(COLUMNS_NOTE)).toBeUndefined();
+    expect(host.notes.get(choiceNote('Runs'))).toBeUndefined();
   });
 
   test('is asked for where two are alike, and the one named is read', async () => {

@@ -199,7 +199,13 @@ describe('Planning', () => {
 
   test('begun anew takes the word of sheets written before off the screen', () => {
     const state = after(
-      { type: 'written', sheets: ['Cutting'], file: undefined, fingerprint: 'a' },
+      {
+        type: 'written',
+        sheets: ['Cutting'],
+        file: undefined,
+        fingerprint: 'a',
+        at: new Date(0),
+      },
       { type: 'planning begun', of: 1 },
     );
     expect(state.writing.kind).toBe('idle');

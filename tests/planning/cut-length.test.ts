@@ -187,18 +187,8 @@ describe('a size that a miter needs and Profiles leaves out', () => {
       runs: 'Room,Profile,Length,Left end,Measured as\nHall,Base,10,outside miter,wall\nHall,Base,10,outside miter,short point\nHall,Base,10,return,wall',
     });
     const { faults } = listPieces(job);
-    expect(
-      faults.map((one) => [
-        one.code,
-        one.details?.['needed'],
-        one.where,
-      ]),
-    ).toEqual([
-      [
-        'job.projection-unknown',
-        'Blank thickness',
-        { file: 'profiles.csv', line: 2, column: 3 },
-      ],
+    expect(faults.map((one) => [one.code, one.details?.['needed'], one.where])).toEqual([
+      ['job.projection-unknown', 'Blank thickness', { file: 'profiles.csv', line: 2, column: 3 }],
       ['job.projection-unknown', 'Blank width', { file: 'profiles.csv', line: 2, column: 2 }],
     ]);
   });

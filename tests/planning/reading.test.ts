@@ -37,7 +37,7 @@ describe('every fault of the input', () => {
   test('names the cell, what was given and what is allowed', () => {
     const text = said({ runs: 'Room,Profile,Length,Left end\nHall,Base,100,mitre' });
     expect(text).toEqual([
-      'runs.csv, line 2, column 4: Left end: “mitre” is not known here. Allowed: square, inside miter, outside miter, cope, return.',
+      'runs.csv, line 2, column 4: Left end: “mitre” is not known here. Did you mean inside miter or outside miter? Allowed: square, inside miter, outside miter, cope, return.',
     ]);
   });
 

@@ -5,17 +5,7 @@ import { shownCell } from '../../src/hosts/tables/shown-number.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
 import { tablesOf } from './make-job.ts';
-
-/** Where the cell stands: a column of a table, or a setting of Shop. */
-type Place =
-  | 'Length'
-  | 'Price'
-  | 'Quantity'
-  | 'Spring'
-  | 'Allowance'
-  | 'Room'
-  | 'Buy'
-  | { setting: string; unit?: string };
+import { SHOWN_CELLS, type Place } from './shown-cell-cases.ts';
 
 interface Found {
   readonly meaning: number | string | null | undefined;
@@ -102,77 +92,19 @@ function read(place: Place, cell: RawCell, shop: readonly (readonly RawCell[])[]
   };
 }
 
-const MM = (millimetres: number): number => Number((millimetres / 25.4).toFixed(9));
-
-/** Held in the cell under the format, and as a spreadsheet writes that cell into CSV. */
-const CASES: readonly (readonly [
-  Place,
-  held: number,
-  format: string,
-  csv: string,
-  meaning: number | string | null | 'refused',
-  ...codes: string[],
-])[] = [
-  // Percents
-  [{ setting: 'margin %' }, 0.15, '0%', '15%', 15],
-  [{ setting: 'margin %' }, 0.155, '0.0 %', '15.5 %', 15.5],
-  [{ setting: 'margin %' }, 15, '0.00', '15.00', 15],
-  [{ setting: 'tax %' }, 0.0725, '0.00%', '7.25%', 7.25],
-  ['Allowance', 0.12, '0%', '12%', 12],
-  ['Length', 0.041, '0.00%', '4.10%', 'refused', 'number.percent'],
-  ['Price', 0.041, '0.00%', '4.10%', 'refused', 'number.percent'],
-  ['Quantity', 3, '0%', '300%', 'refused', 'number.percent'],
-  ['Spring', 0.38, '0%', '38%', 'refused', 'number.percent'],
-  [{ setting: 'kerf' }, 0.125, '0.0%', '12.5%', 'refused', 'number.percent'],
-  [{ setting: 'feed' }, 0.06, '0%', '6%', 'refused', 'number.percent'],
-  // Units of length
-  ['Length', 90, '0.00" mm"', '90.00 mm', MM(90)],
-  ['Length', 8, '0.00" ft"', '8.00 ft', 96],
-  ['Length', 8, "0'", "8'", 96],
-  ['Length', 96.5, '0.0\\"', '96.5"', 96.5],
-  ['Length', 2.4, '0.0" m"', '2.4 m', MM(2400)],
-  ['Length', 240, '0" cm"', '240 cm', MM(2400)],
-  ['Length', 4, '0" kg"', '4 kg', 'refused', 'number.other-unit'],
-  ['Length', 4, '"$"0.00', '$4.00', 'refused', 'number.other-unit'],
-  ['Length', 46_085, '0" in"', '46085 in', 46_085],
-  ['Price', 4, '0.00" mm"', '4.00 mm', 'refused', 'number.other-unit'],
-  ['Quantity', 4, '0" in"', '4 in', 'refused', 'number.other-unit'],
-  ['Quantity', 4, '0" pcs"', '4 pcs', 4],
-  ['Spring', 38, '0.0°', '38.0°', 38],
-  [{ setting: 'kerf' }, 3.2, '0.0" mm"', '3.2 mm', MM(3.2)],
-  [{ setting: 'kerf', unit: 'in' }, 3.2, '0.0" mm"', '3.2 mm', MM(3.2)],
-  [{ setting: 'set-up minutes' }, 40, '0" min"', '40 min', 40],
-  [{ setting: 'set-up minutes' }, 40, '0" mm"', '40 mm', 'refused', 'number.other-unit'],
-  // Money
-  ['Price', 4.1, '"$"#,##0.00', '$4.10', 4.1],
-  ['Price', 4.1, '[$$-409]#,##0.00', '$4.10', 4.1],
-  ['Price', 4.1, '[$USD] #,##0.00', 'USD 4.10', 4.1],
-  ['Price', 4.1, '#,##0.00\\ [$€-407]', '4.10 €', 'refused', 'number.other-currency'],
-  ['Price', 1234.5, '"$"#,##0.00', '$1,234.50', 1234.5],
-  ['Price', -4.1, '"$"#,##0.00_);("$"#,##0.00)', '($4.10)', 'refused', 'number.too-small'],
-  [{ setting: 'hourly rate' }, 60, '[$€-407] 0', '€ 60', 'refused', 'number.other-currency'],
-  [{ setting: 'hourly rate' }, 60, '"$"0', '$60', 60],
-  [{ setting: 'margin %' }, 15, '"$"0', '$15', 'refused', 'number.other-unit'],
-  // Numbers that show in groups, and names that are numbers
-  ['Length', 1234.5, '#,##0.0', '1,234.5', 1234.5],
-  ['Room', 7, '000', '007', '007'],
-  ['Room', 101, '"Room "0', 'Room 101', 'Room 101'],
-  ['Room', 101, '0', '101', '101'],
-  ['Buy', 5, '0', '5', 5],
-  // Days
-  ['Length', 46_085, 'd-mmm', '4-Mar', 'refused', 'table.date-cell|length.date'],
-];
-
 describe('A cell as shown', () => {
-  test.each(CASES)('at %j, %d under %s is %s', (place, held, format, csv, meaning, ...codes) => {
-    const wanted = meaning === 'refused' ? undefined : meaning;
-    const seen = read(place, shownCell(held, format));
-    const saved = read(place, csv);
-    const [code = ''] = codes;
-    const [byFormat = '', byText = byFormat] = code.split('|');
-    expect([seen.meaning, ...seen.codes]).toEqual(code === '' ? [wanted] : [wanted, byFormat]);
-    expect([saved.meaning, ...saved.codes]).toEqual(code === '' ? [wanted] : [wanted, byText]);
-  });
+  test.each(SHOWN_CELLS)(
+    'at %j, %d under %s is %s',
+    (place, held, format, csv, meaning, ...codes) => {
+      const wanted = meaning === 'refused' ? undefined : meaning;
+      const seen = read(place, shownCell(held, format));
+      const saved = read(place, csv);
+      const [code = ''] = codes;
+      const [byFormat = '', byText = byFormat] = code.split('|');
+      expect([seen.meaning, ...seen.codes]).toEqual(code === '' ? [wanted] : [wanted, byFormat]);
+      expect([saved.meaning, ...saved.codes]).toEqual(code === '' ? [wanted] : [wanted, byText]);
+    },
+  );
 
   test('counts in the currency that Shop says, and in the usual one where it says none', () => {
     const euros = [['currency', '€']];
@@ -230,4 +162,16 @@ describe('A cell as shown', () => {
     };
     expect(readJob([table, ...others], 'job').job?.runs[0]?.onePiece).toBe(false);
   });
+});
+
+test('names and headings that look alike are the same: composed or not, with or without what is unseen', () => {
+  const [runs, openings, profiles, shop, stock] = tablesOf({
+    profiles: 'Profile\u200b,Make,Blank width,Blank thickness\nMou\u0301lure\u200b,buy,5,3/4',
+    stock: 'For,Length,Price\nmoúlure ,192,20',
+    runs: 'Room,\ufeffProfile,Length\nHall,Moúlu\u00adre,100',
+  });
+  const { job, faults, cautions } = readJob([runs!, openings!, profiles!, shop!, stock!], 'job');
+  expect(faults).toEqual([]);
+  expect(cautions.map(({ code }) => code)).not.toContain('job.stock-unused');
+  expect(job?.runs).toHaveLength(1);
 });

@@ -77,7 +77,7 @@ export const WORDING = wordings({
   'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
-    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+    `${f.argument}: ${f.given} is not known here. ${f.detail('may') === '' ? '' : `Did you mean ${f.detail('may')}? `}Allowed: ${f.detail('allowed')}.`,
   'angle.out-of-range': (f) => {
     const above = f.detail('above');
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
@@ -208,6 +208,14 @@ export const WORDING = wordings({
     f.detail('others') === ''
       ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
       : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
+  'table.choice-unread': (f) =>
+    `What is kept with the workbook of your columns for ${f.argument} (its document property ${f.given}) can't be read, and is ignored. Where the table of ${f.argument} is not found by itself, choose it and its columns again under Job, on the page or in the pane.`,
+  'table.choice-gone': (f) =>
+    f.detail('table') === ''
+      ? `${f.argument}: the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a sheet that name again, or choose another under Job, on the page or in the pane.`
+      : `${f.argument}: the table “${f.detail('table')}” on the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a table that name again, or choose another under Job, on the page or in the pane.`,
+  'table.column-gone': (f) =>
+    `${f.argument}: ${f.detail('table')} has no column headed ${f.given} any more, which was chosen for it. Give the column that heading again, or choose anew under Job, on the page or in the pane.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
   'table.too-many-rows': (f) =>
     `${f.argument} has ${f.detail('orMore')}${f.given} rows; at most ${f.limit} are read.`,
@@ -215,12 +223,24 @@ export const WORDING = wordings({
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
   'table.date-cell': (f) =>
     `${f.argument}: the spreadsheet has turned this cell into a date (${f.given})${f.detail('fraction') === '' ? '' : `; it may have been ${f.detail('fraction')}`}. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
+  'table.hidden-rows': (f) =>
+    f.given === '1'
+      ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
+      : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.total-row': (f) =>
+    `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
+  'table.total-ignored': (f) =>
+    `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'host.manual-calculation': (f) =>
+    `${f.argument} calculates only when it is asked to${f.detail('isPending') === 'yes' ? ', and something was changed since' : ''}: values of formulas may be old. Press F9 there before you plan.`,
+  'host.still-calculating': (f) =>
+    `${f.argument} was still calculating when it was read: values of formulas may be old. Read it again.`,
   'table.veiled-number': (f) =>
     `${f.argument}: the cell holds ${f.given}, and its number format shows ${f.detail('seen') === '' ? 'nothing' : `“${f.detail('seen')}”`}. Choose a format that shows the number itself.`,
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>
-    `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
+    `There is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
   'job.setting-near': (f) =>
     `There is no setting ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
@@ -342,7 +362,7 @@ export const WORDING = wordings({
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
   'cutting.unit-too-fine': (f) =>
-    `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
+    `${f.argument}: these lengths share no unit ${/^\d/u.test(f.given) ? `coarser than 1/${f.given} in` : 'that is any use'}; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
   'cutting.splice-too-short': (f) =>
     `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
   'cutting.kerf-longer-than-piece': (f) =>
@@ -482,6 +502,8 @@ export const WORDING = wordings({
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
+  'day.unreadable': (f) =>
+    `${f.argument}: ${f.given} is no day of the calendar. Write year, month and day, such as 2026-11-30.`,
   'output.not-written': (f) =>
     `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
   'call.unknown-command': (f) =>

@@ -52,15 +52,15 @@ export function askAboutLength(
   return fault('length.asked-about', argument, { inches }, { limit: { inches: most } });
 }
 
-/** The fault of a size that no shop has, with its unit or without; undefined for any other. */
+/** The fault of a date's number, and of a size that no shop has, with its unit or without. */
 export function checkShopSize(
   argument: string,
   given: unknown,
   inches: number,
-  most: number,
+  most = Infinity,
 ): Fault | undefined {
-  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
   if (isDateNumber(given)) return dateNumber(argument, Number(given));
+  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
   return fault('length.beyond-shop', argument, { inches }, { limit: { inches: most } });
 }
 

@@ -5,7 +5,7 @@ import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/f
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
-import { noteOf, withNote } from './sheet-metadata.ts';
+import { customOf, recallNotes, rememberNotes } from './book-metadata.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
 import { readTable } from './read-table.ts';
@@ -27,11 +27,10 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
     show: (where) => Promise.resolve(show(grid, where)),
     putFormula: (formula) => putFormula(grid, formula),
     listSeparator: () => Promise.resolve(','),
-    recall: (key) =>
-      Promise.resolve(ok(noteOf(grid.book().getWorkbook().getCustomMetadata(), key))),
-    remember: (key, value) => {
+    recall: (keys) => Promise.resolve(ok(recallNotes(customOf(grid), keys))),
+    remember: (notes) => {
       const book = grid.book().getWorkbook();
-      book.setCustomMetadata(withNote(book.getCustomMetadata(), key, value));
+      book.setCustomMetadata(rememberNotes(customOf(grid), notes));
       return Promise.resolve(ok(undefined));
     },
     watch: (changed) => watchSheets(grid, changed),

@@ -26,22 +26,3 @@ export function toCustomData(kept: SheetMetadata): CustomData {
 export function readCustomData(custom: CustomData | undefined): SheetMetadata | undefined {
   return (custom as Record<string, SheetMetadata | undefined> | null | undefined)?.[KEY];
 }
-
-/** Small notes kept with the workbook, among its own custom data. */
-interface BookMetadata {
-  readonly notes: Readonly<Record<string, string>>;
-}
-
-export function noteOf(custom: CustomData | undefined, key: string): string | undefined {
-  const { notes = {} } = readBookMetadata(custom);
-  return Object.hasOwn(notes, key) ? notes[key] : undefined;
-}
-
-export function withNote(custom: CustomData | undefined, key: string, value: string): CustomData {
-  const kept: BookMetadata = { notes: { ...readBookMetadata(custom).notes, [key]: value } };
-  return { ...custom, [KEY]: kept };
-}
-
-function readBookMetadata(custom: CustomData | undefined): Partial<BookMetadata> {
-  return (custom as Record<string, BookMetadata | undefined> | null | undefined)?.[KEY] ?? {};
-}

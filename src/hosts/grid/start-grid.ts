@@ -16,9 +16,11 @@ import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import { takeNotes } from './book-metadata.ts';
 import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
 import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
+import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
@@ -41,6 +43,7 @@ export function startGrid(
 ): Grid {
   beginFormulasAfresh();
   compareCellsAnew();
+  keepSpillsApart();
   readNumbersWhole();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -70,6 +73,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
+  takeNotes(services);
   watchMoves(services);
   typedTables(services);
   return {

@@ -6,10 +6,13 @@ import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
+import { notesIn, withNotes } from '../notes.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
-import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { keptProperties } from './kept-properties.ts';
+import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
 
 export interface FileToOpen extends WriteTools {
@@ -20,7 +23,7 @@ export interface FileToOpen extends WriteTools {
 
 /**
  * Opens a file as a host. What it writes is a workbook of its own, holding the described sheets
- * alone; notes last as long as the host.
+ * alone. Its notes are the file's; what is noted on them lasts as long as the host.
  *
  * @returns The host; or one fault: file.too-large, file.protected, file.old-workbook,
  *   file.not-workbook, table.too-many-rows.
@@ -30,7 +33,7 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const opened = await openWithoutVast(file);
   if (!opened.ok) return opened;
   const workbook = opened.value;
-  const notes = new Map<string, string>();
+  let properties = keptProperties(workbook);
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
@@ -41,9 +44,9 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
     show: () => cannot('Showing a cell'),
     putFormula: () => cannot('Putting a formula into a cell'),
     listSeparator: () => Promise.resolve(','),
-    recall: (key) => Promise.resolve(ok(notes.get(key))),
-    remember: (key, value) => {
-      notes.set(key, value);
+    recall: (keys) => Promise.resolve(ok(notesIn(properties, keys))),
+    remember: (notes) => {
+      properties = withNotes(properties, notes);
       return Promise.resolve(ok(undefined));
     },
     watch: () => () => undefined,
@@ -117,7 +120,7 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   if (found.place.table !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok({ name, source, headings, rows: below });
+    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet)));
   }
   const table = tableOf(name, source, rows);
   if (!table.ok) return table;
@@ -128,7 +131,8 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
       Array.from({ length: endCol - startCol }, (_, index) => startCol + 1 + index),
     );
   const faults = mergedHeadings(table.value, hidden);
-  return faults.length > 0 ? failed(...faults) : table;
+  if (faults.length > 0) return failed(...faults);
+  return ok(sayHiddenRows(table.value, isHiddenRow(sheet)));
 }
 
 function tablesOf(sheet: Sheet): { readonly name: string; readonly range: CellRange }[] {

@@ -16,6 +16,7 @@ import {
   MOST_WORKBOOK_ROWS,
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
+import { withoutProperties } from './kept-properties.ts';
 import { shownCell } from '../tables/shown-number.ts';
 import { scanSheets } from './scan-sheets.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
@@ -53,17 +54,32 @@ export async function openWorkbook(
   if (!parts.ok) return parts;
   const unsound = scanFault(bytes, fileName);
   if (unsound !== null) return failed(unsound);
-  try {
-    const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
-    const opened = await readXlsx(bytes, { sheets, range, readStyles: styles });
-    if (styles || !showsMoreThanNumbers(bytes)) return ok(opened);
+  const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
+  const read = async (file: Uint8Array): Promise<Workbook> => {
+    const opened = await readXlsx(file, { sheets, range, readStyles: styles });
+    if (styles || !showsMoreThanNumbers(file)) return opened;
     // Cells with formats to a sheet's end fill the memory: they are read down to the last value.
     const rows = Math.max(1, ...opened.sheets.map(lastFilledRow));
     const filled = `A1:${LAST_COLUMN}${rows}`;
-    return ok(await readXlsx(bytes, { sheets, range: filled, readStyles: true }));
+    return readXlsx(file, { sheets, range: filled, readStyles: true });
+  };
+  try {
+    return ok(await read(bytes));
   } catch (error) {
-    return failed(openFault(error, fileName));
+    const opened = await readWithoutProperties(bytes, read).catch(() => null);
+    return opened === null ? failed(openFault(error, fileName)) : ok(opened);
   }
+}
+
+/** What a file says of itself may be broken where its sheets are sound. */
+async function readWithoutProperties(
+  bytes: Uint8Array,
+  read: (file: Uint8Array) => Promise<Workbook>,
+): Promise<Workbook | null> {
+  const without = withoutProperties(bytes);
+  if (without === null) return null;
+  const workbook = await read(without.bytes);
+  return { ...workbook, properties: { ...workbook.properties, custom: { ...without.broken } } };
 }
 
 /**
@@ -136,6 +152,11 @@ export function rowsOf(sheet: Sheet): RawRow[] {
     rows.push({ line: r + 1, cells: cells.slice(0, cells.findLastIndex((c) => c !== null) + 1) });
   });
   return rows;
+}
+
+/** Of lines from 1. Rows that a filter leaves out are stored as hidden ones. */
+export function isHiddenRow({ rowDefs }: Sheet): (line: number) => boolean {
+  return (line) => rowDefs?.get(line - 1)?.hidden === true;
 }
 
 /** `details` is there for errors, formulas, rich text and, where formats were read, styles. */

@@ -3,8 +3,9 @@ import type { Workbook } from 'hucre/xlsx';
 
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
-import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 
 /**
  * Reads tables from the sheets of their names (case and spaces don't matter).
@@ -62,7 +63,8 @@ function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<
   const [sheet, ...others] = workbook.sheets.filter((one) => sheetKey(one.name) === sheetKey(name));
   if (sheet === undefined) return null;
   if (others.length > 0) return failed(fault('table.twice', name, fileName));
-  return tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
+  const table = tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
+  return table.ok ? ok(sayHiddenRows(table.value, isHiddenRow(sheet))) : table;
 }
 
 function sheetKey(name: string): string {

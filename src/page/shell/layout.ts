@@ -37,6 +37,12 @@ export function showSheet(): void {
   show('sheet');
 }
 
+/** Brings the pane into view where the sheet covers it. */
+export function showPane(): void {
+  if (!isNarrow()) setPane(true);
+  show('pane');
+}
+
 function show(view: View): void {
   byId('work').dataset['view'] = view;
   for (const button of viewButtons()) {

@@ -1,9 +1,11 @@
 /** Which place, and which of its columns, stand for a table of the job. */
 import type { TablePlace } from '../../hosts/host.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
-import { choiceOf, columnsPreference, writeChoices, type Choices } from '../job/choices.ts';
-import { COLUMNS_NOTE, recallChoices } from '../job/find-job.ts';
 import { guessColumns } from '../../planning/input/map-columns.ts';
+import { choiceOf } from '../../planning/input/match-tables.ts';
+import { writeChoices, type Choices } from '../../planning/input/table-choices.ts';
+import { recallChoices } from '../job/find-job.ts';
+import { keepNotes } from '../job/kept-choices.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
@@ -30,10 +32,10 @@ export function tableActions(tools: ActionTools): TableActions {
     if (host === undefined) return;
     const choices = accept(await recallChoices(host));
     if (choices === undefined) return;
-    const text = writeChoices(change(choices.value));
-    if (accept(await host.remember(COLUMNS_NOTE, text)) === undefined) return;
+    const notes = writeChoices(change(choices.value));
+    if (accept(await host.remember(notes)) === undefined) return;
     const name = store.get().reading.found?.survey.name ?? '';
-    if (host.kind === 'file') services.preferences.set(columnsPreference(name), text);
+    if (host.kind === 'file') keepNotes(services.preferences, name, notes);
     store.send({ type: 'mapping ended' });
     await checkJob(tools);
   }

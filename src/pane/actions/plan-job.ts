@@ -1,4 +1,5 @@
 /** Plans the job, lets it be stopped, and writes what was planned. */
+import { dayOf } from '../../core/units/calendar-day.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { Job } from '../../planning/job.ts';
 import { readSeconds } from '../plan/search-seconds.ts';
@@ -36,6 +37,7 @@ export function planActions(tools: ActionTools): PlanActions {
     seconds: number,
   ): Promise<void> {
     const { turn } = store.get().planning;
+    const stamp = { fingerprint, day: dayOf(services.clock()), effort: { seconds } };
     // A plan of a workbook that is no longer open is of no use to anybody.
     const isGone = (): boolean => openHostOf(store.get()) !== host;
     await yieldToBrowser();
@@ -58,7 +60,9 @@ export function planActions(tools: ActionTools): PlanActions {
     });
     await yieldToBrowser();
     const result =
-      plan === undefined ? undefined : { plan, fingerprint, wrong: loaded.checkJobPlan(plan) };
+      plan === undefined
+        ? undefined
+        : { plan, fingerprint, stamp, wrong: loaded.checkJobPlan(plan) };
     if (isGone() || (wasStopped() && !isWorthKeeping(result, store.get().planning.result))) {
       store.send({ type: 'planning stopped', turn });
       return;

@@ -4,6 +4,7 @@ import { sameName } from '../../planning/job.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { WRITTEN_NOTE } from '../job/find-job.ts';
 import { askWriting } from '../plan/ask-writing.ts';
+import { writeNote } from '../plan/written-note.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
@@ -41,7 +42,8 @@ export function writeActions(tools: ActionTools): WriteActions {
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
     const { keepsFormulas } = store.get();
-    return { host, result, description: loaded.describePlan(result.plan, { keepsFormulas }) };
+    const { plan, stamp } = result;
+    return { host, result, description: loaded.describePlan(plan, { keepsFormulas, stamp }) };
   }
 
   async function writeNow(ready: Ready, replace: readonly string[]): Promise<void> {
@@ -60,8 +62,9 @@ export function writeActions(tools: ActionTools): WriteActions {
     const { sheets, file } = written.value;
     if (file !== undefined) services.saveFile(file.name, file.bytes);
     const { fingerprint } = result;
-    store.send({ type: 'written', sheets, file: file?.name, fingerprint });
-    accept(await host.remember(WRITTEN_NOTE, fingerprint));
+    const at = services.clock();
+    store.send({ type: 'written', sheets, file: file?.name, fingerprint, at });
+    accept(await host.remember({ [WRITTEN_NOTE]: writeNote(fingerprint, at) }));
   }
 
   return {

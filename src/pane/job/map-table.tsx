@@ -13,7 +13,7 @@ import { otherUnit } from '../../planning/input/heading-units.ts';
 import { sayUnit } from '../../planning/input/headings/unit-of-heading.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './match-tables.ts';
+import { sayPlace } from './say-tables.ts';
 
 const useStyles = makeStyles({
   panel: {

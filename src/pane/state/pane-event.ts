@@ -57,6 +57,7 @@ export type PaneEvent =
       readonly sheets: readonly string[];
       readonly file: string | undefined;
       readonly fingerprint: string;
+      readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
   | { readonly type: 'functions searched'; readonly search: string }

@@ -1,4 +1,5 @@
 /** Everything that the pane shows, as one value; reduce.ts is the only place that makes a new one. */
+import type { Stamp } from '../../sheets/stamp.ts';
 import type { Caution, Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
@@ -76,6 +77,8 @@ export interface PlanResult {
   readonly plan: JobPlan;
   /** Of the inputs that it was made from. */
   readonly fingerprint: string;
+  /** What is told of its making wherever it is written. */
+  readonly stamp: Stamp;
   /** What the check of our own finds wrong with it: then nothing is written. */
   readonly wrong: readonly string[];
 }

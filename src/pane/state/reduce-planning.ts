@@ -69,12 +69,12 @@ export function reducePlanning(state: PaneState, event: PlanningEvent): PaneStat
     case 'writing dropped':
       return { ...state, writing: { kind: 'idle' } };
     case 'written': {
-      const { sheets, file, fingerprint } = event;
+      const { sheets, file, fingerprint, at } = event;
       const { found } = state.reading;
       const reading =
         found === undefined
           ? state.reading
-          : { ...state.reading, found: { ...found, writtenFrom: fingerprint } };
+          : { ...state.reading, found: { ...found, writtenFrom: fingerprint, writtenAt: at } };
       return { ...state, reading, writing: { kind: 'written', sheets, file }, trouble: [] };
     }
   }

@@ -1,6 +1,6 @@
 /** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
 import { columnLetters } from '../../core/cells/cell-range.ts';
-import type { Where } from '../../core/faults/fault.ts';
+import type { Caution, Where } from '../../core/faults/fault.ts';
 import type { StatedUnit } from '../../core/units/stated-unit.ts';
 
 /** A number whose cell shows more than its digits: 0.15 as 15%, 90 as 90.00 mm, 7 as 07. */
@@ -53,6 +53,8 @@ export interface RawTable {
   readonly headings: RawRow;
   /** Blank rows are left out. */
   readonly rows: readonly RawRow[];
+  /** What a person should know of how it was read: rows out of sight, values that may be old. */
+  readonly cautions?: readonly Caution[];
   /** Where the person chose which columns stand for ours. */
   readonly mapped?: {
     /** As the table has them; `headings` has ours in their place. */

@@ -58,6 +58,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       return table;
     },
   );
+  cautions.push(...cautionsOfTables(tables));
   const reading = readingOf(shopTable);
   const faultsBefore = faults.length;
   const { shop, left, cells: shopCells } = readShop(shopTable, reading, findings);
@@ -92,6 +93,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   };
 }
 
+/** What hosts say of the tables; what holds for all of them, once. */
+function cautionsOfTables(tables: readonly RawTable[]): readonly Caution[] {
+  const all = tables.flatMap((table) => table.cautions ?? []);
+  return [...new Map(all.map((one) => [`${one.code} ${one.message}`, one])).values()];
+}
+
 /** What stands round openings. */
 function namesIn(openings: readonly Opening[]): ReadonlySet<string> {
   const names = openings.flatMap(({ casing, apron, stool }) => [casing, apron, stool]);
@@ -107,13 +114,12 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
   for (const run of job.runs) {
-    check(`Run ${run.run} in ${run.room}`, run.profile, run.cells.Profile);
+    check('Profile', run.profile, run.cells.Profile);
   }
   for (const opening of job.openings) {
-    const argument = `${opening.kind} in ${opening.room}`;
-    check(`Casing of the ${argument}`, opening.casing, opening.cells.Casing);
-    check(`Apron of the ${argument}`, opening.apron, opening.cells.Apron);
-    check(`Stool of the ${argument}`, opening.stool, opening.cells.Stool);
+    check('Casing', opening.casing, opening.cells.Casing);
+    check('Apron', opening.apron, opening.cells.Apron);
+    check('Stool', opening.stool, opening.cells.Stool);
   }
   return faults;
 }

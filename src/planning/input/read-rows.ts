@@ -5,6 +5,7 @@ import type { Heading } from './headings/heading.ts';
 import { matchHeadings } from './match-headings.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
+import { withoutTotals } from './total-rows.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
 
 /**
@@ -26,7 +27,10 @@ export function readRows(
   }
   const isSilent = (column: number): boolean =>
     silent.has(headingKey(table.headings.cells[column] ?? null));
-  return matched.table.rows
+  const needed = headings.flatMap(({ heading, required }) =>
+    required === true ? (matched.columns.get(headingKey(heading)) ?? []) : [],
+  );
+  return withoutTotals(matched.table, needed, findings)
     .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
     .map((row) => new RowReader(table, row, matched.columns, reading, findings));
 }

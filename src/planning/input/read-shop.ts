@@ -28,6 +28,7 @@ import {
   type CellValue,
 } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { readWord } from './read-word.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
 
 /** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
@@ -144,7 +145,8 @@ function usualValue(
   if (definition.usual === undefined) return undefined;
   if (definition.kind === 'length') return exact(definition.usual, plain);
   if (definition.kind === 'word' || definition.kind === 'text') return definition.usual;
-  return Number(definition.usual);
+  const [over = 0, under = 1] = definition.usual.split('/').map(Number);
+  return over / under;
 }
 
 function exact(text: string, reading: LengthReading): ExactInches {
@@ -171,7 +173,9 @@ function readValue(
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();
     if (definition.allowed?.includes(wanted) === true) return wanted;
-    const details = { allowed: definition.allowed?.join(' or ') ?? '' };
+    const near = readWord(String(plain), definition.allowed ?? []);
+    const may = 'may' in near ? near.may : near.word;
+    const details = { allowed: definition.allowed?.join(' or ') ?? '', may };
     return refuse(fault('word.unknown', name, sayGiven(plain), { details }));
   }
   if (kind === 'length') return readLength(row, definition, value, reading, refuse);

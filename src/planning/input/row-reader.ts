@@ -13,6 +13,7 @@ import type { ExactInches } from '../../core/units/length.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
 import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
+import { nameKey } from '../job.ts';
 import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
 import {
   askAboutShare,
@@ -25,6 +26,7 @@ import {
   type CellReading,
   type CellValue,
 } from './read-cell.ts';
+import { readWord } from './read-word.ts';
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
 const LONGEST_TEXT = 500;
@@ -41,7 +43,7 @@ export interface Findings {
 
 /** Headings are the same without regard to case, spaces, hyphens, stars, points and percent signs. */
 export function headingKey(heading: RawCell): string {
-  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_.:‐-]/gu, '') : '';
+  return typeof heading === 'string' ? nameKey(heading).replace(/[\s*%_.:‐-]/gu, '') : '';
 }
 
 export class RowReader {
@@ -188,14 +190,13 @@ export class RowReader {
     return usual;
   }
 
-  /** One of a few words, without regard to case; the usual one when blank or at fault. */
+  /** One of a few words, as `readWord` reads them; the usual one when blank or at fault. */
   word<Word extends string>(heading: string, allowed: readonly Word[], usual: Word): Word {
     const value = this.#given(heading);
     if (value === undefined) return usual;
-    const wanted = String(value).trim().toLowerCase().replace(/\s+/gu, ' ');
-    const found = allowed.find((word) => word === wanted);
-    if (found !== undefined) return found;
-    const details = { allowed: allowed.join(', ') };
+    const read = readWord(String(value), allowed);
+    if ('word' in read) return read.word;
+    const details = { allowed: allowed.join(', '), may: read.may };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
   }
@@ -206,7 +207,7 @@ export class RowReader {
     if (value === undefined) return usual;
     if (typeof value === 'boolean') return value;
     const word = String(value).trim().toLowerCase();
-    if (['yes', 'y', 'true', '1', 'x'].includes(word)) return true;
+    if (['yes', 'y', 'true', '1', 'x', '✓', '✔'].includes(word)) return true;
     if (['no', 'n', 'false', '0'].includes(word)) return false;
     const details = { allowed: 'yes, no' };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));

@@ -44,7 +44,9 @@ describe('COVE.INCHTEXT', () => {
   });
 
   test('refuses a denominator that is no whole number from 1 to 128', () => {
-    expect(said(answer('INCHTEXT', 1, 0))).toBe('#VALUE! Denominator is 0; at least 1 is needed.');
+    expect(said(answer('INCHTEXT', 1, '0'))).toBe(
+      '#VALUE! Denominator is 0; at least 1 is needed.',
+    );
     expect(said(answer('INCHTEXT', 1, 129))).toContain('at most 128');
     expect(said(answer('INCHTEXT', 1, 2.5))).toContain('whole number');
   });

@@ -24,9 +24,9 @@ describe('COVE.OUTLINE', () => {
 
   test('of a blade without thickness, upright, lies on an ellipse by hand', () => {
     // A circle of radius 5 seen at the approach: across / sin a is the chord's own distance.
-    const [[approach] = []] = callWith('SETUP', 3, '3/4', 0, 10, 0);
+    const [[approach] = []] = callWith('SETUP', 3, '3/4', 0, 10, '0');
     const sine = Math.sin((Number(approach) * Math.PI) / 180);
-    for (const [across = 0, deep = 0] of numbers(callWith('OUTLINE', 3, '3/4', 0, 10, 0))) {
+    for (const [across = 0, deep = 0] of numbers(callWith('OUTLINE', 3, '3/4', 0, 10, '0'))) {
       expect(Math.hypot((across - 1.5) / sine, deep + 4.25)).toBeCloseTo(5, 9);
     }
   });

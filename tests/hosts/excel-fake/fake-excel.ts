@@ -11,10 +11,12 @@ import { FakeContext } from './kernel.ts';
 import { OfficeError } from './office-error.ts';
 import { PAGE_CLASSES } from './page-members.ts';
 import type { Handler, Program } from './program.ts';
+import { PROPERTY_CLASSES } from './property-members.ts';
 import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
 import { FORMAT_CLASSES } from './format-members.ts';
+import { typeIntoCell } from './type-into-cell.ts';
 import { RULE_CLASSES } from './rule-members.ts';
 import { WORKBOOK_CLASSES } from './workbook-members.ts';
 import { FakeSheet, FakeWorkbook, type FakeCell } from './workbook-model.ts';
@@ -27,7 +29,11 @@ export type PersonsCell =
   | null
   | { readonly formula: string; readonly value: string | number | boolean }
   | { readonly error: string }
-  | { readonly date: number };
+  | { readonly date: number }
+  /** A number in a format: 0.15 under 0%. */
+  | { readonly held: number; readonly format: string }
+  /** Whatever a person types, and Excel makes of it. */
+  | { readonly typed: string };
 
 export const FAKE_CLASSES = {
   ...WORKBOOK_CLASSES,
@@ -36,6 +42,7 @@ export const FAKE_CLASSES = {
   ...FORMAT_CLASSES,
   ...RULE_CLASSES,
   ...PAGE_CLASSES,
+  ...PROPERTY_CLASSES,
 };
 
 /** The requirement set that the fake knows unless told otherwise. */
@@ -122,6 +129,17 @@ export class FakeExcel {
     await this.#tell([sheet.id]);
   }
 
+  /** What a formula comes to changes by a recalculation: Excel tells of that alone, not of a change. */
+  async recalculates(
+    sheet: FakeSheet,
+    cell: string,
+    value: string | number | boolean,
+  ): Promise<void> {
+    const { top, left } = readBox(cell);
+    sheet.make(top, left).value = value;
+    await this.#tell([sheet.id], 'onCalculated');
+  }
+
   startEditing(): void {
     let end = (): void => undefined;
     const promise = new Promise<void>((resolve) => {
@@ -165,6 +183,7 @@ export class FakeExcel {
       names: Object.fromEntries(
         this.workbook.names.map(({ name, formula }) => [name, formula.text]),
       ),
+      properties: Object.fromEntries(this.workbook.properties.map((one) => [one.key, one.value])),
     };
   }
 
@@ -174,7 +193,7 @@ export class FakeExcel {
 
   /** All there is of these sheets, as text, to be compared later. */
   snapshot(sheets: readonly FakeSheet[]): string {
-    const { names, settings } = this.workbook;
+    const { names, settings, properties } = this.workbook;
     const formula = (one: { readonly text: string } | null): string | null => one?.text ?? null;
     const cellOf = ({ formula: own, ...rest }: FakeCell): object => ({
       ...rest,
@@ -183,6 +202,7 @@ export class FakeExcel {
     return JSON.stringify({
       names: names.map((one) => [one.name, one.formula.text, one.visible]),
       settings: [...settings],
+      properties: properties.map(({ key, value }) => [key, value]),
       sheets: sheets.map((sheet) => ({
         name: sheet.name,
         isProtected: sheet.isProtected,
@@ -208,6 +228,8 @@ export class FakeExcel {
     const cell = sheet.make(row, column);
     if (typeof given !== 'object') cell.value = given;
     else if ('error' in given) Object.assign(cell, { value: given.error, isError: true });
+    else if ('held' in given) Object.assign(cell, { value: given.held }).look.format = given.format;
+    else if ('typed' in given) typeIntoCell(cell, given.typed, this.workbook);
     else if ('date' in given) Object.assign(cell, { value: given.date }).look.format = 'd-mmm-yy';
     else {
       const formula = readFormula(given.formula, this.workbook);
@@ -241,9 +263,11 @@ export class FakeExcel {
     return this.#failures.get(this.syncs);
   }
 
-  async #tell(sheetIds: readonly string[]): Promise<void> {
+  async #tell(sheetIds: readonly string[], event = 'onChanged'): Promise<void> {
     for (const worksheetId of sheetIds) {
-      for (const { call } of this.#handlers) await call({ worksheetId });
+      for (const one of this.#handlers) {
+        if (one.event === event) await one.call({ worksheetId });
+      }
     }
   }
 }

@@ -25,6 +25,7 @@ const WORKBOOK: ClassMembers = {
   parts: {
     application: { since: 1, gives: 'Application' },
     names: { since: 1, gives: 'NamedItemCollection', of: (): Names => ({ sheet: null }) },
+    properties: { since: 7, gives: 'DocumentProperties' },
     protection: { since: 7, gives: 'WorkbookProtection' },
     settings: { since: 4, gives: 'SettingCollection' },
     tables: { since: 1, gives: 'TableCollection', of: (): Names => ({ sheet: null }) },
@@ -45,6 +46,8 @@ const WORKBOOK: ClassMembers = {
 
 const APPLICATION: ClassMembers = {
   values: {
+    calculationMode: { since: 1, get: (workbook: FakeWorkbook) => workbook.calculationMode },
+    calculationState: { since: 9, get: (workbook: FakeWorkbook) => workbook.calculationState },
     decimalSeparator: { since: 11, get: (workbook: FakeWorkbook) => workbook.decimalSeparator },
   },
   methods: {
@@ -82,7 +85,7 @@ const WORKSHEETS: ClassMembers = {
       run: (workbook: FakeWorkbook, [key]: string[]) => workbook.sheet(key ?? '') ?? null,
     },
   },
-  events: { onChanged: 9 },
+  events: { onCalculated: 8, onChanged: 9 },
 };
 
 const WORKSHEET: ClassMembers = {
