@@ -6,9 +6,17 @@ import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords } from './report.ts';
+import { reportJson } from './report.ts';
 import { madeToJson, type Stamp } from '../sheets/stamp.ts';
-import { DATE_OPTION, FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import {
+  DATE_OPTION,
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
 const CLIENT_JSON_VERSION = 1;
@@ -21,6 +29,8 @@ export const CLIENT: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: "Where the client's copy goes.",
       needed: true,
@@ -28,6 +38,8 @@ export const CLIENT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
     DATE_OPTION,
     JSON_OPTION,
   ],
@@ -51,7 +63,7 @@ async function runClient(call: Call): Promise<Report> {
   const { plan, stamp, refusal } = await planToFiles(call, [file]);
   if (plan === undefined) return refusal;
   if (call.flags.has('--json')) return reportJson(0, toJson(plan, stamp, out));
-  return reportWords(0, [file.say(plan, out, stamp)], { faults: [], cautions: plan.cautions });
+  return reportPlan(call, [file.say(plan, out, stamp)], plan.cautions);
 }
 
 function toJson(plan: JobPlan, stamp: Stamp, out: string) {

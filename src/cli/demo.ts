@@ -5,7 +5,7 @@ import { paintPng } from '../hosts/file/paint-png.ts';
 import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
-import type { Fault } from '../core/faults/fault.ts';
+import type { Caution, Fault } from '../core/faults/fault.ts';
 import { sayStamp, type Stamp } from '../sheets/stamp.ts';
 import { DATE_OPTION, readDay } from './shared-options.ts';
 import type { Call, Command, Report } from './command.ts';
@@ -56,7 +56,14 @@ async function runDemo(call: Call): Promise<Report> {
     ...(replaced ? [`The ${DEMO_FILE} that was here before is replaced.`] : []),
     `Open it in any spreadsheet. For a job of your own: ${sayCall('new', 'job.xlsx')}`,
   ];
-  return reportWords(0, paragraphs, { faults: [], cautions: plan.cautions });
+  // Its tables are files of the program, not of this folder: no place in them is said.
+  const cautions = plan.cautions.map(withoutPlace);
+  return reportWords(0, paragraphs, { faults: [], cautions });
+}
+
+function withoutPlace({ code, argument, given, limit, details, message }: Caution): Caution {
+  const more = { ...(limit && { limit }), ...(details && { details }) };
+  return { code, argument, given, ...more, message };
 }
 
 async function isThere(path: string): Promise<boolean> {

@@ -43,7 +43,12 @@ export function clientFile(option: string): SaidFile {
   };
 }
 
-export function exportFile(option: string): SaidFile {
+/** With the paths in the zip, once it is made. */
+export interface ExportedFile extends SaidFile {
+  readonly paths: () => readonly string[];
+}
+
+export function exportFile(option: string): ExportedFile {
   let paths: readonly string[] = [];
   return {
     option,
@@ -54,6 +59,7 @@ export function exportFile(option: string): SaidFile {
       return Promise.resolve(writeZip(files));
     },
     say: (_plan, out) => sayFiles(out, paths),
+    paths: () => paths,
   };
 }
 

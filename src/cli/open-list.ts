@@ -2,7 +2,7 @@
 import { extname } from 'node:path';
 import { failed, fault, ok, type Outcome } from '../core/faults/fault.ts';
 import { readCsvTable } from '../hosts/file/read-csv.ts';
-import { isFileThere, readBytes } from '../hosts/file/read-job-input.ts';
+import { isFileThere, readBytes, WORKBOOK_ENDINGS } from '../hosts/file/read-job-input.ts';
 import { largerThanRead, LARGEST_FILE_MB } from '../hosts/tables/limits.ts';
 import { readOneSheet } from '../hosts/xlsx/read-workbook.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
@@ -11,8 +11,6 @@ import type { RawTable } from '../planning/input/raw-table.ts';
 export const STANDARD_INPUT = '-';
 const STANDARD_INPUT_NAME = 'the standard input';
 const BYTES_PER_MB = 1_000_000;
-/** An .xls is opened too: what it is gets said. */
-const WORKBOOK = new Set(['.xlsx', '.xlsm', '.xls']);
 /** A sheet's name may stand behind a workbook's: job.xlsx#Pieces. */
 const WITH_SHEET = /^(.*\.xls[xm]?)#(.+)$/isu;
 
@@ -29,7 +27,7 @@ export async function openList(name: string): Promise<Outcome<RawTable>> {
   const [, workbook = '', sheet] = WITH_SHEET.exec(name) ?? [];
   const isSheet = sheet !== undefined && !(await isFileThere(name));
   const path = isSheet ? workbook : name;
-  const isWorkbook = WORKBOOK.has(extname(path).toLowerCase());
+  const isWorkbook = WORKBOOK_ENDINGS.has(extname(path).toLowerCase());
   const bytes = await readBytes(path, isWorkbook ? 'an .xlsx workbook' : 'a CSV file');
   if (!bytes.ok) return bytes;
   if (!isWorkbook) return readCsvTable(bytes.value, path, path);

@@ -6,8 +6,8 @@ import type { Stamp } from '../sheets/stamp.ts';
 import { argumentAt, type Call, type Report } from './command.ts';
 import { readEffort } from './effort.ts';
 import { planInput } from './plan-input.ts';
-import { reportRefusal } from './report.ts';
 import { readDay } from './shared-options.ts';
+import { refusePlan } from './terse-report.ts';
 import { checkTargets } from './target-file.ts';
 
 export interface FileOfPlan {
@@ -40,9 +40,9 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   });
   const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: option }));
   faults.push(...(await checkTargets(targets, { force, input })));
-  if (faults.length > 0) return { refusal: reportRefusal(2, { faults, cautions: [] }, json) };
-  const planned = await planInput(input, { effort, isSilent: json });
-  if (planned.plan === undefined) return { refusal: reportRefusal(planned.exit, planned, json) };
+  if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
+  const planned = await planInput(input, { effort, isSilent: json || call.flags.has('--quiet') });
+  if (planned.plan === undefined) return { refusal: refusePlan(call, planned.exit, planned) };
   const { plan, fingerprint } = planned;
   const stamp: Stamp = { fingerprint, day, effort };
   const { cautions } = plan;
@@ -50,5 +50,5 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, stamp) });
   const saved = await saveFiles(made, { replace: force });
   if (saved.ok) return { plan, stamp };
-  return { refusal: reportRefusal(2, { faults: saved.faults, cautions }, json) };
+  return { refusal: refusePlan(call, 2, { faults: saved.faults, cautions }) };
 }

@@ -4,10 +4,18 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords, type Paragraph } from './report.ts';
+import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
-import { DATE_OPTION, FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import {
+  DATE_OPTION,
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 export const PLAN: Command = {
   name: 'plan',
@@ -21,6 +29,8 @@ export const PLAN: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
@@ -41,6 +51,8 @@ export const PLAN: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
     DATE_OPTION,
     JSON_OPTION,
   ],
@@ -87,9 +99,6 @@ async function runPlan(call: Call): Promise<Report> {
   if (written.length === 0) {
     written.push('No workbook is written: give --out FILE.xlsx to have one.');
   }
-  return reportWords(
-    0,
-    [...sayPlan(plan), sayStamp(stamp, plan.job.shop.decimalSign), ...written],
-    { faults: [], cautions: plan.cautions },
-  );
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportPlan(call, [...sayPlan(plan), made, ...written], plan.cautions);
 }

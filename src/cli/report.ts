@@ -35,8 +35,8 @@ export function reportWords(
 export function reportRefusal(exit: Exit, findings: Findings, json: boolean): Report {
   const { faults, cautions } = findings;
   if (json) return reportJson(exit, { faults, cautions });
-  const errors = [lines(faults), ...(cautions.length === 0 ? [] : [lines(cautions, 'Caution: ')])];
-  return { exit, output: '', errors: `${errors.join('\n')}\n` };
+  const errors = [lines(faults), lines(cautions, 'Caution: ')].filter((one) => one !== '');
+  return { exit, output: '', errors: errors.map((one) => `${one}\n`).join('') };
 }
 
 /** What is said of several cells is said once, with all of them; JSON keeps each. */

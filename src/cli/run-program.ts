@@ -1,11 +1,13 @@
 /** From what was typed to an answer: finds the command, reads the call, runs it. */
 import { fault } from '../core/faults/fault.ts';
 import { VERSION } from '../core/version.ts';
+import { findNearNames } from '../core/words/near-words.ts';
 import type { Report } from './command.ts';
 import { COMMANDS } from './commands.ts';
 import { helpOfCommand, helpOfProgram } from './help.ts';
 import { readCall } from './read-call.ts';
 import { reportRefusal } from './report.ts';
+import { helpOfHeadings } from './say-headings.ts';
 
 /** @param args What was typed after the program's name. */
 export async function runProgram(args: readonly string[]): Promise<Report> {
@@ -24,15 +26,18 @@ export async function runProgram(args: readonly string[]): Promise<Report> {
 
 function help([name, ...extra]: readonly string[]): Report {
   if (name === undefined || name === '--help') return say(helpOfProgram(COMMANDS));
+  const isOfHeadings = name === 'headings';
   const command = COMMANDS.find((one) => one.name === name);
-  if (command === undefined) return unknownCommand(name);
+  if (command === undefined && !isOfHeadings) return unknownCommand(name);
   const faults = extra.map((value) => fault('call.argument-extra', 'help', value));
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
-  return say(helpOfCommand(command));
+  return say(command === undefined ? helpOfHeadings() : helpOfCommand(command));
 }
 
 function unknownCommand(name: string): Report {
-  const details = { allowed: [...COMMANDS.map((one) => one.name), 'help'].join(', ') };
+  const names = [...COMMANDS.map((one) => one.name), 'help'];
+  const may = findNearNames(name, names).join(' or ');
+  const details = { allowed: names.join(', '), ...(may === '' ? {} : { may }) };
   const faults = [fault('call.unknown-command', 'command', name, { details })];
   return reportRefusal(2, { faults, cautions: [] }, false);
 }

@@ -10,7 +10,30 @@ export const JSON_OPTION: OptionDefinition = {
 
 export const FORCE_OPTION: OptionDefinition = {
   name: '--force',
+  short: '-f',
   says: 'Replace the file if it is there already.',
+  elsewhere: ['--overwrite', '--replace', '--yes'],
+};
+
+export const QUIET_OPTION: OptionDefinition = {
+  name: '--quiet',
+  short: '-q',
+  says: 'Say nothing of what is done; cautions go to the error output.',
+  elsewhere: ['--silent'],
+};
+
+export const VERBOSE_OPTION: OptionDefinition = {
+  name: '--verbose',
+  says: 'Name every usual value that stands in for a setting.',
+};
+
+/** What a file that is written is called by others. */
+export const OUT_ELSEWHERE = ['--output', '--outfile', '--to', '--file'] as const;
+
+export const HELP_OPTION: OptionDefinition & { readonly short: string } = {
+  name: '--help',
+  short: '-h',
+  says: 'Show this.',
 };
 
 export const DATE_OPTION: OptionDefinition = {
@@ -28,5 +51,3 @@ export function readDay({ values }: Call, faults: Fault[]): CalendarDay {
   faults.push(...day.faults);
   return '';
 }
-
-export const HELP_OPTION: OptionDefinition = { name: '--help', says: 'Show this.' };

@@ -8,11 +8,14 @@ import { exportSuite } from './export-suite.ts';
 import { filesSuite } from './files-suite.ts';
 import { hostileSuite } from './hostile-suite.ts';
 import { limitSuite } from './limit-suite.ts';
+import { mannersSuite } from './manners-suite.ts';
 import { planSuite } from './plan-suite.ts';
 import { processSuite } from './process-suite.ts';
 import { startProgram, stopProgram } from './program.ts';
+import { schemaSuite } from './schema-suite.ts';
 import { serveSuite } from './serve-suite.ts';
 import { setUpSuite } from './set-up-suite.ts';
+import { stampSuite } from './stamp-suite.ts';
 import { terminalSuite } from './terminal-suite.ts';
 
 // One file, so that the program is built once and never while it runs.
@@ -34,3 +37,6 @@ serveSuite();
 hostileSuite();
 limitSuite();
 stampSuite();
+mannersSuite();
+schemaSuite();
+terminalSuite();

@@ -137,18 +137,15 @@ export function cutListSuite(): void {
         sticks: 'Length,Price\n96,\n96,5\n',
         says: /line 2, column 2: Price is empty here, and other sticks have one/,
       },
-    ])(
-      'refuses what contradicts itself, at its cell: $says',
-      async ({ sticks, kerf, says }) => {
-        const ran = await cut(
-          'Length\n30\n',
-          sticks,
-          ...(kerf === undefined ? [] : ['--kerf', kerf]),
-        );
-        expect([ran.exit, ran.out, linesOf(ran.err).length]).toEqual([2, '', 1]);
-        expect(ran.err).toMatch(says);
-      },
-    );
+    ])('refuses what contradicts itself, at its cell: $says', async ({ sticks, kerf, says }) => {
+      const ran = await cut(
+        'Length\n30\n',
+        sticks,
+        ...(kerf === undefined ? [] : ['--kerf', kerf]),
+      );
+      expect([ran.exit, ran.out, linesOf(ran.err).length]).toEqual([2, '', 1]);
+      expect(ran.err).toMatch(says);
+    });
   });
 
   describe('lists out of workbooks and pipes', () => {

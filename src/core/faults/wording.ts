@@ -25,6 +25,12 @@ function sayRailWays({ detail }: Facts): string {
     : `${narrower}an extension of the table to that side.`;
 }
 
+/** Near names as `may`, where there are any. */
+function didYouMean({ detail }: Facts): string {
+  const may = detail('may');
+  return may === '' ? '' : `Did you mean ${may}? `;
+}
+
 const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
 
 export const WORDING = wordings({
@@ -242,6 +248,8 @@ export const WORDING = wordings({
     `The setting ${f.given} is not one that is used here; it is ignored.`,
   'job.usual-values': (f) =>
     `${f.argument} leaves ${f.given} settings open; the usual values stand in: ${f.detail('list')}. Fill in your own.`,
+  'job.usual-values-counted': (f) =>
+    `${f.argument} leaves ${f.given} settings open; the usual values stand in. Fill in your own: --verbose lists them.`,
   'job.heights-assumed': (f) =>
     `${f.argument} doesn't say how high the blade rises (greatest height upright): ${f.given} above the table is assumed, half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and fill it in.`,
   'job.height-at-45-assumed': (f) =>
@@ -394,6 +402,8 @@ export const WORDING = wordings({
   // Files
   'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
   'file.is-folder': (f) => `${f.given} is a folder, not a file. Name ${f.detail('wanted')}.`,
+  'file.other-workbook': (f) =>
+    `${f.given} is a workbook of another kind. Open it in its own program, save it as .xlsx, and try again.`,
   'file.not-folder-or-workbook': (f) =>
     `${f.given} is neither an .xlsx workbook nor a folder of CSV files.`,
   'file.unreadable': (f) => `${f.given} cannot be read: ${f.detail('why')}.`,
@@ -500,9 +510,10 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is no day of the calendar. Write year, month and day, such as 2026-11-30.`,
   'output.not-written': (f) =>
     `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
-  'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
+  'call.unknown-command': (f) =>
+    `${f.given} is no command. ${didYouMean(f)}Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
-    `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
+    `${f.given} is no option of ${f.argument}. ${didYouMean(f)}See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>
     `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
   'call.input-twice': (f) =>
@@ -512,6 +523,8 @@ export const WORDING = wordings({
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
   'call.options-exclude': (f) =>
     `${f.argument} and ${f.detail('other')} can't both be given. Leave one out.`,
+  'call.option-alone': (f) =>
+    `${f.argument} goes with ${f.detail('other')} alone. Give both, or leave it out.`,
   'call.option-needs-value': (f) =>
     `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,
   'call.option-takes-no-value': (f) =>

@@ -30,7 +30,9 @@ export interface WantedTable {
 }
 
 /** An .xls or .ods is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
-const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls', '.ods']);
+export const WORKBOOK_ENDINGS: ReadonlySet<string> = new Set(['.xlsx', '.xlsm', '.xls', '.ods']);
+/** Workbooks that aren't read: their own programs save them as .xlsx. */
+const OTHER_WORKBOOKS = new Set(['.fods', '.ots', '.numbers', '.xlsb', '.gnumeric', '.wk4']);
 
 export interface JobInput {
   readonly tables: readonly RawTable[];
@@ -96,6 +98,8 @@ export async function readJobInput(
     return failed(readFault(path, error));
   }
   if (entries !== null) return readFolder(path, entries, wanted);
+  const other = otherWorkbook(path);
+  if (other !== null) return failed(other);
   if (!isWorkbook(path)) {
     return failed(fault('file.not-folder-or-workbook', 'input', path));
   }
@@ -134,7 +138,8 @@ async function readFolder(
  * Reads a file of at most 50 MB.
  *
  * @param wanted What stands there in a folder's place, for the fault.
- * @returns The bytes; or one fault: file.missing, file.is-folder, file.too-large, file.unreadable.
+ * @returns The bytes; or one fault: file.missing, file.is-folder, file.other-workbook, file.too-large,
+ *   file.unreadable.
  */
 export async function readBytes(path: string, wanted: string): Promise<Outcome<Uint8Array>> {
   try {
@@ -142,11 +147,16 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
     if (about.isDirectory()) {
       return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
     }
-    const tooLarge = largerThanRead(path, about.size);
-    return tooLarge === null ? ok(await readFile(path)) : failed(tooLarge);
+    const unread = otherWorkbook(path) ?? largerThanRead(path, about.size);
+    return unread === null ? ok(await readFile(path)) : failed(unread);
   } catch (error) {
     return failed(readFault(path, error));
   }
+}
+
+function otherWorkbook(path: string): Fault | null {
+  const isOther = OTHER_WORKBOOKS.has(extname(path).toLowerCase());
+  return isOther ? fault('file.other-workbook', 'file', path) : null;
 }
 
 export async function isFileThere(path: string): Promise<boolean> {

@@ -22,16 +22,6 @@ export function sayHeading({ holds, allowed, required, meaning, also = [] }: Hea
   return `${held}${required === true ? ', needed' : ''}. ${meaning}${others}`;
 }
 
-/** A line a table: its headings in order, those that are needed with a star. */
-export function sayTableHeadings(): readonly string[] {
-  return Object.entries(TABLE_HEADINGS).map(([name, headings]) => {
-    const list = headings.map(
-      ({ heading, required }) => `${heading}${required === true ? '*' : ''}`,
-    );
-    return `${name}: ${list.join(', ')}.`;
-  });
-}
-
 /** For README: a list a table, every item in lines of at most `width`. */
 export function describeHeadings(width: number): string {
   return Object.entries(TABLE_HEADINGS)
