@@ -99,6 +99,10 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
     `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, ${formatNumber(2.29, 2, decimalSign)} m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
   ],
   [
+    'As shown',
+    'What a cell shows is what is meant: 15% is 15 percent, a number shown with mm, cm, m, ft or in has that unit, and money must be in the currency that Shop names. A date is never a length. Hidden and filtered rows are planned too, and the plan says so; a row that is headed Total is left out, or asked about.',
+  ],
+  [
     'Blank cells',
     'Take the usual value: quantity 1, square ends, 90° corners, measured on the wall.',
   ],
