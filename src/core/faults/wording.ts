@@ -387,6 +387,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} of ${f.limit} pieces of ${f.detail('length')} left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
 
   // Worksheet functions
+  'function.fraction-unquoted': (f) =>
+    `${f.argument} with a fraction goes in quotes: write it like "3 1/2". Without them the sheet reads ${f.given} in its own way.`,
   'function.shape': (f) =>
     `${f.argument} is ${f.detail('rows')} × ${f.detail('columns')} cells beside ranges of ${f.detail('wantedRows')} × ${f.detail('wantedColumns')}. Give ranges of one size, or single cells.`,
   'function.one-column': (f) =>

@@ -22,6 +22,7 @@ import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
 import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
+import { errorReasons } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { watchMoves } from './watch-moves.ts';
@@ -45,6 +46,7 @@ export function startGrid(
   compareCellsAnew();
   keepSpillsApart();
   readNumbersWhole();
+  const reasons = errorReasons();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },
@@ -57,8 +59,9 @@ export function startGrid(
       // A length is a text: no cell is marked for it.
       disableTextFormatAlert: true,
       disableTextFormatMark: true,
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
       formula: {
-        function: functions.map((entry) => [executorOf(entry), entry.name]),
+        function: functions.map((entry) => [executorOf(entry, reasons.note), entry.name]),
         description: functions.map(describeFunction),
       },
     }),
@@ -73,6 +76,7 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
+  reasons.show(services);
   takeNotes(services);
   watchMoves(services);
   typedTables(services);
