@@ -1,11 +1,13 @@
 import { expect, test } from '@jest/globals';
 import { strFromU8, unzipSync } from 'fflate';
 import { printTestsRun, readPdf } from './printed-pdf.ts';
-import { downloaded, PAGE_TEST_MS, pageSuite, typeInto } from './page-suite.ts';
+import { downloaded, PAGE_TEST_MS, pageSuite, shownIn, typeInto } from './page-suite.ts';
 import { planJob } from './pane-steps.ts';
 
 const MARK =
   /Written from inputs of \d+ [A-Z][a-z]{2} \d{4}, \d\d:\d\d; inputs have changed since/u;
+const WRITTEN = ['Production', 'Pieces', 'Cutting'];
+const AGREE = 'All sheets agree.';
 const PHONE = { width: 390, height: 844 };
 
 pageSuite('Sheets whose inputs have changed since they were written', ({ open }) => {
@@ -18,6 +20,24 @@ pageSuite('Sheets whose inputs have changed since they were written', ({ open })
       await page.locator('#pane .fui-MessageBar').getByText('were written').waitFor();
       const notice = page.locator('#notices').getByText(/inputs have changed since the sheets/u);
       expect(await notice.count()).toBe(0);
+
+      // The grid's own engine holds the sheets against each other too.
+      const top = async (sheet: string): Promise<string> =>
+        (await shownIn(page, sheet, 'A2'))[0]![0]!;
+      for (const sheet of WRITTEN) expect([sheet, await top(sheet)]).toEqual([sheet, AGREE]);
+      await typeInto(page, 'Pieces', 'G6', '99');
+      await page.waitForFunction(
+        () =>
+          grid.book().getSheetByName('Cutting')!.getRange('A2').getDisplayValue() !==
+          'All sheets agree.',
+      );
+      for (const sheet of WRITTEN) {
+        expect([sheet, await top(sheet)]).toEqual([
+          sheet,
+          expect.stringMatching(/^The sheets differ in /u),
+        ]);
+      }
+
       await typeInto(page, 'Runs', 'D2', '61');
       await notice.waitFor();
 
