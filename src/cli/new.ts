@@ -6,6 +6,7 @@ import type { DecimalSign } from '../core/units/format-number.ts';
 import { blankLists } from '../exports/blank-lists.ts';
 import { systemCode, systemReason } from '../hosts/file/system-reason.ts';
 import { saveFile, saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
+import { sayTableHeadings } from '../planning/input/headings/say-headings.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
@@ -40,6 +41,8 @@ export const NEW: Command = {
   notes: [
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
     'What stands under each heading: coveledger help headings',
+    'Headings, those with a star needed (a folder of CSV files has the same, in any order; the sheet How to says what stands under each, and which other words are read):',
+    ...sayTableHeadings(),
   ],
   examples: ['job.xlsx', 'demo.xlsx --demo', 'job --csv'],
   exits: {

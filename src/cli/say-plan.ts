@@ -85,6 +85,15 @@ function sayTotals({ totals, job }: JobPlan): string[] {
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
+    ...sayPriceBasis(totals),
+  ];
+}
+
+/** The allowance is for a first estimate, and easily taken for a part of the price. */
+function sayPriceBasis({ boardFeetNet, boardFeetWithAllowance }: Totals): string[] {
+  if (boardFeetWithAllowance <= boardFeetNet) return [];
+  return [
+    '  The price goes by the lumber that this plan opens; the offcut allowance is no part of it.',
   ];
 }
 

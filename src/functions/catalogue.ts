@@ -139,7 +139,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     id: 'OUTLINE',
     name: 'COVE.OUTLINE',
-    description: "Points of a cove's outline, one below the other, from the near edge over the deepest line to the far edge, to draw it as a chart: how far across from the near edge, and how deep, in inches.",
+    description: "Points of a cove's outline, one below the other, from the near edge over the deepest line to the far edge, such as a chart of points is drawn from: how far across from the near edge, and how deep, in inches.",
     parameters: [
       { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
       { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },

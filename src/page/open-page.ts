@@ -30,6 +30,7 @@ export async function openPage(): Promise<void> {
   const first = lastVisit.data ?? (await demoWorkbook());
   const grid = startGrid('grid-place', first, gridFunctions());
   performance.mark('grid shown');
+  followDark(grid);
   const calculated = whenCalculated(grid);
   repairPaste(grid, (faults) =>
     showNotice('paste', { kind: 'problem', says: faults.map(({ message }) => message) }),
@@ -106,6 +107,13 @@ function leaveSheet(grid: Grid): void {
     const isElsewhere = ['bar', 'pane'].some((id) => byId(id).contains(target as Node));
     if (isElsewhere) void finishTyping(grid);
   });
+}
+
+/** The sheet is dark where the page around it is; what is printed and kept isn't. */
+function followDark({ api }: Grid): void {
+  const dark = window.matchMedia('(prefers-color-scheme: dark)');
+  if (dark.matches) api.toggleDarkMode(true);
+  dark.addEventListener('change', ({ matches }) => api.toggleDarkMode(matches));
 }
 
 /** What goes wrong is said; the workbook stays as it is. */

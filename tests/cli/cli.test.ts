@@ -38,3 +38,4 @@ limitSuite();
 mannersSuite();
 schemaSuite();
 terminalSuite();
+stampSuite();

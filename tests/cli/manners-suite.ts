@@ -92,11 +92,11 @@ export function mannersSuite(): void {
     test.each(['plan', 'setups'])(
       '%s says how a workbook of another kind is read',
       async (name) => {
-        const folder = folderWith({ 'job.ods': Uint8Array.from([0x50, 0x4b, 3, 4]) });
-        const { exit, err } = await run(folder, [name, 'job.ods']);
+        const folder = folderWith({ 'job.numbers': Uint8Array.from([0x50, 0x4b, 3, 4]) });
+        const { exit, err } = await run(folder, [name, 'job.numbers']);
         expect([exit, err]).toEqual([
           2,
-          '“job.ods” is a workbook of another kind. Open it in its own program, save it as .xlsx, and try again.\n',
+          '“job.numbers” is a workbook of another kind. Open it in its own program, save it as .xlsx, and try again.\n',
         ]);
       },
     );

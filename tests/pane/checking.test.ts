@@ -174,8 +174,8 @@ describe('A table of the person’s own', () => {
     const { store, actions, ready } = makePane(host);
     await ready();
     expect(placesIn(store)['Runs']).toBeUndefined();
-    actions.beginMapping('Runs');
-    actions.choosePlace('Trim list');
+    await actions.beginMapping('Runs');
+    await actions.choosePlace('Trim list');
     expect(store.get().mapping?.columns).toEqual({
       Room: 'Area',
       Profile: 'Type',
@@ -198,8 +198,8 @@ describe('A table of the person’s own', () => {
     const host = own();
     const { store, actions, ready } = makePane(host);
     await ready();
-    actions.beginMapping('Runs');
-    actions.choosePlace('Trim list');
+    await actions.beginMapping('Runs');
+    await actions.choosePlace('Trim list');
     host.fails = 'remember';
     await actions.keepMapping();
     expect(store.get().trouble).toEqual([REFUSAL]);

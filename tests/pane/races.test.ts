@@ -235,8 +235,8 @@ describe('A file opened again', () => {
       await ready();
       await actions.openFile(file('House.xlsx'));
       if (choose) {
-        actions.beginMapping('Runs');
-        actions.choosePlace('House');
+        await actions.beginMapping('Runs');
+        await actions.choosePlace('House');
         await actions.keepMapping();
       }
       return store.get().reading.found?.tables.find(({ name }) => name === 'Runs')?.place?.sheet;

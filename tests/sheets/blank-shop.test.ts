@@ -14,7 +14,8 @@ function blankShop(typed: Readonly<Record<string, string>>): RawTable {
     source: { kind: 'sheet', name: 'Shop' },
     headings: { line: 1, cells: headings },
     rows: rows.map((cells, index) => {
-      const own = typed[String(cells[0])];
+      const [name = ''] = cells;
+      const own = typeof name === 'string' ? typed[name] : undefined;
       const filled = own === undefined ? cells : cells.map((one, at) => (at === 1 ? own : one));
       return { line: index + 2, cells: filled };
     }),

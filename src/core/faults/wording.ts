@@ -412,6 +412,10 @@ export const WORDING = wordings({
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.torn': (f) =>
     `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+  'file.lost-text': (f) =>
+    `${f.given} is damaged: ${f.detail('cell')} of a sheet names a text that the file doesn't have. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+  'file.opendocument': (f) =>
+    `${f.given} is an OpenDocument file (.ods). Open it in its spreadsheet and save it as .xlsx (File, Save As; the type is called Excel 2007-365 or Excel Workbook).`,
   'file.too-many-cells': (f) =>
     `${f.given} has more than ${f.limit} ${f.detail('what')} in its sheets, empty ones with formats counted; no more are read. Delete the sheets and the empty rows that the job doesn't need.`,
   'file.too-many-lines': (f) =>
@@ -419,7 +423,7 @@ export const WORDING = wordings({
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
   'file.old-workbook': (f) =>
-    `${f.given} is a workbook of the old .xls kind. Save it as .xlsx from a spreadsheet and try again.`,
+    `${f.given} is a workbook of the old .xls kind. Open it in a spreadsheet and save it as .xlsx (File, Save As; the type is called Excel Workbook or Excel 2007-365).`,
   'file.not-text': (f) =>
     `${f.given} is not a text file, whatever its name says. Save the sheet as CSV and try again.`,
   'file.not-csv': (f) => `${f.given} cannot be read as CSV: ${f.detail('why')}.`,

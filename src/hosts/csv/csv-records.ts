@@ -41,8 +41,8 @@ export function readRecords(
 ): Outcome<void> {
   const text = typeof content === 'string' ? ok(content) : decode(content, fileName);
   if (!text.ok) return text;
-  const plain = text.value.replace(/^\uFEFF/, '');
-  const delimiter = separatorOf(plain);
+  const [plain, named] = withoutSepLine(text.value.replace(/^\uFEFF/, ''));
+  const delimiter = named ?? separatorOf(plain);
   const { bytes, lineOf } = takeLines(plain, delimiter);
   let brokenAt: number | null = null;
   let nextLine = 1;
@@ -91,6 +91,12 @@ function decode(bytes: Uint8Array, fileName: string): Outcome<string> {
   } catch {
     return ok(decodeWindows1252(bytes));
   }
+}
+
+/** Some programs name the separator on a first line of its own, sep=; which stays as a blank one. */
+function withoutSepLine(text: string): readonly [text: string, named: string | undefined] {
+  const [line = '', named] = /^"?sep=([,;\t|])"?(?=[\r\n])/iu.exec(text) ?? [];
+  return [text.slice(line.length), named];
 }
 
 /** Reading ends here, and nothing is wrong with what was read. */

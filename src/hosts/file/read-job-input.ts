@@ -29,18 +29,10 @@ export interface WantedTable {
   readonly required: boolean;
 }
 
-/** An .xls is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
-export const WORKBOOK_ENDINGS: ReadonlySet<string> = new Set(['.xlsx', '.xlsm', '.xls']);
+/** An .xls or .ods is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
+export const WORKBOOK_ENDINGS: ReadonlySet<string> = new Set(['.xlsx', '.xlsm', '.xls', '.ods']);
 /** Workbooks that aren't read: their own programs save them as .xlsx. */
-const OTHER_WORKBOOKS = new Set([
-  '.ods',
-  '.fods',
-  '.ots',
-  '.numbers',
-  '.xlsb',
-  '.gnumeric',
-  '.wk4',
-]);
+const OTHER_WORKBOOKS = new Set(['.fods', '.ots', '.numbers', '.xlsb', '.gnumeric', '.wk4']);
 
 export interface JobInput {
   readonly tables: readonly RawTable[];

@@ -1,6 +1,8 @@
 /** From rows as they lie in a sheet or file to a table with its headings: one rule for both. */
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import type { RawCell, RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
+import { headingKey } from '../../planning/input/row-reader.ts';
 import { MOST_TABLE_ROWS } from './limits.ts';
 
 /** Whether a row shows nothing but blanks (cells with formats alone hold nothing). */
@@ -13,18 +15,39 @@ function isBlankCell(cell: RawCell): boolean {
   return cell === null || (typeof cell === 'object' && cell.kind === 'veiled' && cell.text === '');
 }
 
+/** Rows above the headings that are looked at: a title, an address, a date. */
+const MOST_ABOVE = 20;
+/** One such word may stand in any title. */
+const LEAST_KNOWN = 2;
+
 /**
  * Which row holds the headings: the first with at least two cells of text, so that a title above is
- * passed over; where no row has two, the first.
+ * passed over; one further down where that has none of our headings and the other has two. Where no
+ * row has two texts, the first.
  *
  * @param rows Rows that aren't blank, in order.
  */
 export function headingsAt(rows: readonly RawRow[]): number {
-  return Math.max(
-    rows.findIndex((row) => row.cells.filter(isText).length >= 2),
-    0,
-  );
+  const first = rows.findIndex((row) => row.cells.filter(isText).length >= 2);
+  if (first < 0) return 0;
+  if (knownHeadings(rows[first]) > 0) return first;
+  const found = rows
+    .slice(0, first + MOST_ABOVE)
+    .findIndex((row) => knownHeadings(row) >= LEAST_KNOWN);
+  return found < 0 ? first : found;
 }
+
+function knownHeadings(row: RawRow | undefined): number {
+  const texts = (row?.cells ?? []).filter((cell): cell is string => typeof cell === 'string');
+  return texts.filter((one) => one.length < LONGEST_HEADING && KNOWN.has(headingKey(one))).length;
+}
+
+const LONGEST_HEADING = 60;
+const KNOWN = new Set(
+  Object.values(TABLE_HEADINGS).flatMap((headings) =>
+    headings.flatMap(({ heading, also = [] }) => [heading, ...also].map(headingKey)),
+  ),
+);
 
 /**
  * The rows below the headings (see `headingsAt`); rows above them are left out.

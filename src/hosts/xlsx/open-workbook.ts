@@ -20,6 +20,7 @@ import { withoutProperties } from './kept-properties.ts';
 import { shownCell } from '../tables/shown-number.ts';
 import { scanSheets } from './scan-sheets.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
+import { lostTextFault } from './lost-texts.ts';
 import { unpackedParts, type UnpackedPart } from './unpacked-size.ts';
 
 /** Which cells of the sheets are read, and whether with all of their styles. */
@@ -42,7 +43,8 @@ const LOOKED_AT = `A1:${LAST_COLUMN}1048576`;
  * @param wanted Which sheets' cells are read, by name.
  * @param more What of them; the values of the columns that are looked at, where left out.
  * @returns The workbook; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook, file.torn, file.too-many-cells, table.too-many-rows.
+ *   file.opendocument, file.not-workbook, file.torn, file.lost-text, file.too-many-cells,
+ *   table.too-many-rows.
  */
 export async function openWorkbook(
   bytes: Uint8Array,
@@ -52,7 +54,7 @@ export async function openWorkbook(
 ): Promise<Outcome<Workbook>> {
   const parts = partsOf(bytes, fileName);
   if (!parts.ok) return parts;
-  const unsound = scanFault(bytes, fileName);
+  const unsound = scanFault(bytes, fileName) ?? lostTextFault(bytes, fileName);
   if (unsound !== null) return failed(unsound);
   const sheets = ({ name }: { readonly name: string }): boolean => wanted(name);
   const read = async (file: Uint8Array): Promise<Workbook> => {
@@ -86,13 +88,14 @@ async function readWithoutProperties(
  * What can be told before anything is unpacked.
  *
  * @returns The file's parts; or one fault: file.too-large, file.protected, file.old-workbook,
- *   file.not-workbook.
+ *   file.opendocument, file.not-workbook.
  */
 export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly UnpackedPart[]> {
   const tooLarge = largerThanRead(fileName, bytes.length);
   if (tooLarge !== null) return failed(tooLarge);
   const kind = fileKind(bytes);
   if (kind === 'encrypted-office') return failed(fault('file.protected', 'workbook', fileName));
+  if (kind === 'opendocument') return failed(fault('file.opendocument', 'workbook', fileName));
   if (kind === 'old-office') return failed(fault('file.old-workbook', 'workbook', fileName));
   const parts = kind === 'zip' ? unpackedParts(bytes) : null;
   if (parts === null) return failed(fault('file.not-workbook', 'workbook', fileName));

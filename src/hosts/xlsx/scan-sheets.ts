@@ -17,7 +17,7 @@ export interface ScanLimits {
   readonly cells: number;
 }
 
-const SHEET = /(?:^|\/)worksheets\/[^/]+\.xml$/iu;
+export const SHEET = /(?:^|\/)worksheets\/[^/]+\.xml$/iu;
 /** `<`, `/`, `:` and `>`. */
 const [OPEN, SLASH, COLON, CLOSE] = [0x3c, 0x2f, 0x3a, 0x3e];
 /** A prefix and the longest name that is looked for; a longer one is none of them. */
@@ -29,7 +29,7 @@ const LONGEST_NAME = 64;
  */
 export function scanSheets(bytes: Uint8Array, most: ScanLimits): SheetsScan {
   let [rows, cells, isTorn] = [0, 0, false];
-  for (const name of sheetNames(bytes)) {
+  for (const name of partNames(bytes, SHEET)) {
     if (rows > most.rows || cells > most.cells) break;
     // One at a time, so that no more than one is in memory.
     const sheet = unpack(bytes, name);
@@ -45,10 +45,11 @@ export function scanSheets(bytes: Uint8Array, most: ScanLimits): SheetsScan {
   return { isTorn, rows, cells };
 }
 
-function sheetNames(bytes: Uint8Array): string[] {
+/** The zip's parts whose names are like that; none where it can't be read. */
+export function partNames(bytes: Uint8Array, like: RegExp): string[] {
   const names: string[] = [];
   const filter = ({ name }: { readonly name: string }): boolean => {
-    if (SHEET.test(name)) names.push(name);
+    if (like.test(name)) names.push(name);
     return false;
   };
   try {
@@ -59,7 +60,8 @@ function sheetNames(bytes: Uint8Array): string[] {
   }
 }
 
-function unpack(bytes: Uint8Array, wanted: string): Uint8Array | null {
+/** Null where it can't be. */
+export function unpack(bytes: Uint8Array, wanted: string): Uint8Array | null {
   try {
     return unzipSync(bytes, { filter: ({ name }) => name === wanted })[wanted] ?? null;
   } catch {

@@ -69,7 +69,7 @@ function TableRow(props: { readonly standing: TableMatch; readonly found: JobFou
             className={styles.button}
             aria-expanded={mapping !== undefined}
             aria-label={`${place === undefined ? 'Choose a table for' : 'Change the table for'} ${name}`}
-            onClick={() => (mapping === undefined ? actions.beginMapping(name) : close())}
+            onClick={() => (mapping === undefined ? void actions.beginMapping(name) : close())}
           >
             {place === undefined ? 'Choose' : 'Change'}
           </Button>

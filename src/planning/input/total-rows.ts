@@ -39,7 +39,8 @@ export function withoutTotals(
     );
     if (at < 0) return true;
     const where = whereIs(table, line, at);
-    const given = String(cells[at]).trim();
+    const cell = cells[at];
+    const given = typeof cell === 'string' ? cell.trim() : null;
     if (isWhole) {
       findings.faults.push(placeFault(fault('table.total-row', table.name, given), where));
       return true;

@@ -38,7 +38,7 @@ const PIECES = columns({
 });
 
 const SUBTITLE =
-  'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Sort and filter as you like: every sum goes by Line, and Cutting finds its pieces by No. A cut length that Cutting has otherwise is marked.';
+  'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Where the program can, sort and filter them: every sum goes by Line, and Cutting finds its pieces by No. A cut length that Cutting has otherwise is marked.';
 
 /**
  * Drafts the sheet Pieces: all pieces by room, profile and run. Done pieces are listed and marked;

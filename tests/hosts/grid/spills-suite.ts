@@ -18,7 +18,7 @@ const FORMULAS = [
   '=COVE.SETUP(A1:A3,"3/8")',
   '=COVE.APPROACH(A1:A3,"1/2")',
 ] as const;
-const INPUTS = ['3/4', '2', 4, ''] as const;
+const INPUTS = ['3/4', '2', 1, ''] as const;
 const TYPED = ['x', 3, '5/8', ''] as const;
 
 type Shown = Readonly<Record<string, string | number>>;
@@ -167,7 +167,9 @@ export function testGridSpills({ page, open, settle }: GridPage): void {
     return states.flatMap((state) =>
       wrongIn(
         state,
-        (formula, of) => known.get(JSON.stringify(inputsOf(of)))?.get(formula) ?? new Map(),
+        (formula, of) =>
+          known.get(JSON.stringify(inputsOf(of)))?.get(formula) ??
+          new Map<string, string | number>(),
       ),
     );
   }

@@ -33,21 +33,3 @@ export interface Heading {
   /** Words that may mean it: guessed when a person maps a list, who then sees it. Common practice [C]. */
   readonly often?: readonly string[];
 }
-
-const HELD: Readonly<Record<Holds, string>> = {
-  name: 'text',
-  length: 'length',
-  degrees: 'degrees',
-  count: 'whole number',
-  number: 'number',
-  money: 'money',
-  percent: 'percent',
-  word: 'word',
-  'yes or no': 'yes or no',
-  note: 'text',
-};
-
-/** What may stand under a heading: `length`, or the words themselves. */
-export function sayHeld({ holds, allowed }: Heading): string {
-  return allowed === undefined ? HELD[holds] : allowed.join(', ');
-}

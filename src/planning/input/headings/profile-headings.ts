@@ -132,7 +132,7 @@ export const PROFILE_HEADINGS = [
   {
     heading: 'Offcut allowance %',
     holds: 'percent',
-    meaning: "On top of this profile's net board feet; blank is Shop's.",
+    meaning: "On top of this profile's net board feet, no part of the price; blank is Shop's.",
     also: ['waste', 'waste allowance'],
   },
   OFF_CENTER_TO_COLUMN,
