@@ -34,11 +34,11 @@ export const CUT: Command = {
     'Plans which pieces are cut from which sticks, for the least money or the least length that it finds.',
   arguments: [
     {
-      name: 'PIECES',
+      name: 'PIECES.csv',
       says: `Headings Length, and as you like Quantity (1 where blank), Label, Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
     },
     {
-      name: 'STICKS',
+      name: 'STICKS.csv',
       says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],

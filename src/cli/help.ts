@@ -17,7 +17,7 @@ export function helpOfProgram(commands: readonly Command[]): string {
       ['help headings', 'What stands under each heading of the input tables.'],
     ])}`,
     `Options:\n${columns([
-      [`${HELP_OPTION.short}, ${HELP_OPTION.name}`, HELP_OPTION.says],
+      [`${HELP_OPTION.name}, ${HELP_OPTION.short}`, HELP_OPTION.says],
       ['--version', 'Show the version.'],
     ])}`,
     wrap(
@@ -42,7 +42,7 @@ export function helpOfCommand(command: Command): string {
     `Options:\n${columns(
       [...command.options, HELP_OPTION].map(
         ({ name: option, short, value, says }): [string, string] => {
-          const names = short === undefined ? option : `${short}, ${option}`;
+          const names = short === undefined ? option : `${option}, ${short}`;
           return [value === undefined ? names : `${names} ${value}`, says];
         },
       ),

@@ -12,7 +12,7 @@ export const SETUPS: Command = {
   summary: 'Works out approach, tilt and passes for coves cut on the table saw.',
   arguments: [
     {
-      name: 'COVES',
+      name: 'FILE.csv',
       says: `Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8), Off-center to (deepest line, or blade middle). One cove a row; bare numbers are inches. ${LIST_FORMS}`,
     },
   ],
