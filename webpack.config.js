@@ -6,6 +6,12 @@ import Minimizer from 'terser-webpack-plugin';
 
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
 import { saySideload } from './scripts/say-sideload.mjs';
+import {
+  bundledFiles,
+  LICENSES_FILE,
+  packagesOf,
+  sayLicenses,
+} from './scripts/third-party-licenses.mjs';
 
 const root = import.meta.dirname;
 
@@ -24,15 +30,21 @@ class MakePages {
 
   apply(compiler) {
     const { addresses, output } = this;
-    compiler.hooks.afterEmit.tapPromise('MakePages', async () => {
+    compiler.hooks.afterEmit.tapPromise('MakePages', async (compilation) => {
       mkdirSync(output, { recursive: true });
       // Loaded here, since it needs what the compiler makes of src.
       const { makePages } = await import('./scripts/make-pages.mjs');
       for (const [name, content] of Object.entries(await makePages(addresses))) {
         writeFileSync(join(output, name), content);
       }
-      // Its license asks to go along with it.
-      copyFileSync(join(SOLVER, 'LICENSE'), join(output, 'highs.LICENSE.txt'));
+      // They ask to go along with what is made of them.
+      const packages = packagesOf([
+        ...bundledFiles(compilation),
+        join(SOLVER, 'build', 'highs.wasm'),
+        // Its runtime loads the chunks.
+        join(root, 'node_modules', 'webpack', 'lib', 'index.js'),
+      ]);
+      writeFileSync(join(output, LICENSES_FILE), sayLicenses(packages));
       for (const name of readdirSync(join(root, 'assets'))) {
         if (/\.(?:png|svg)$/u.test(name))
           copyFileSync(join(root, 'assets', name), join(output, name));

@@ -202,6 +202,20 @@ export async function findStale() {
   };
 }
 
+const HEADINGS_BEGIN = '<!-- headings: made by npm run catalogue -->';
+const HEADINGS_END = '<!-- /headings -->';
+
+/** README.md with the input tables' headings between their markers, out of the built planning layer. */
+async function withHeadings(readme) {
+  const built = join(root, 'build', 'planning', 'input', 'headings', 'say-headings.js');
+  const { describeHeadings } = await import(pathToFileURL(built).href);
+  const begin = readme.indexOf(HEADINGS_BEGIN);
+  const end = readme.indexOf(HEADINGS_END, begin);
+  if (begin < 0 || end < 0) throw new Error(`README.md lacks the line ${HEADINGS_BEGIN}.`);
+  const list = describeHeadings(LINE_WIDTH);
+  return `${readme.slice(0, begin + HEADINGS_BEGIN.length)}\n\n${list}\n\n${readme.slice(end)}`;
+}
+
 async function main(check) {
   const { noMarkers, stale } = await findStale();
   if (noMarkers)
@@ -212,6 +226,9 @@ async function main(check) {
     if (check) console.error(`${name} is out of date: npm run catalogue.`);
     else writeFileSync(path, text);
   }
+  const readme = readFileSync(readmePath, 'utf8');
+  const wanted = await withHeadings(readme);
+  if (!check && wanted !== readme) writeFileSync(readmePath, wanted);
   if (!check)
     console.log(
       stale.length === 0

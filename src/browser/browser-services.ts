@@ -13,6 +13,7 @@ type Given = Pick<
   | 'makeFile'
   | 'makeZip'
   | 'saveFile'
+  | 'clock'
   | 'loadPlanner'
   | 'loadDemo'
   | 'preferences'
@@ -36,6 +37,7 @@ export function browserServices(part: () => string = () => ''): Given {
       return writeZip(files);
     },
     saveFile,
+    clock: () => new Date(),
     loadPlanner: async () => (await import('./load-planner.ts')).planner,
     loadDemo,
     preferences: {

@@ -2,12 +2,13 @@
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { exportPlan } from '../exports/export-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
-import { PROGRAM_VERSION } from '../core/program-version.ts';
+import { VERSION } from '../core/version.ts';
 import { cutFromPlan, keepsCuts, markCut } from '../planning/cut/cut-from-plan.ts';
 import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { keyOfCut } from '../planning/kept/kept-cut.ts';
 import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
 import { readTicks } from '../sheets/cutting/read-ticks.ts';
+import { judgeJob } from '../planning/judge-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
@@ -17,6 +18,7 @@ import { planInWorker } from './start-worker.ts';
 
 export const planner: Planner = {
   readJob,
+  judgeJob,
   // The quick plan alone is made before a worker has begun.
   planJob: (job, { seconds, ...options }) =>
     seconds === 0
@@ -27,8 +29,8 @@ export const planner: Planner = {
           ...(seconds === undefined ? {} : { seconds }),
         }),
   checkJobPlan,
-  keepPlan: (kept) => keepPlan(kept, PROGRAM_VERSION),
-  readKeptPlan: (text, pause) => readKeptPlan(text, PROGRAM_VERSION, pause),
+  keepPlan: (kept) => keepPlan(kept, VERSION),
+  readKeptPlan: (text, pause) => readKeptPlan(text, VERSION, pause),
   readTicks,
   cutFromPlan,
   markCut,

@@ -13,7 +13,12 @@ import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import { OFF_CENTER_TO_HEADING } from '../planning/input/read-profiles.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
+import {
+  OFF_CENTER_TO_COLUMN,
+  OFF_CENTER_TO_HEADING,
+  sizeHeading,
+} from '../planning/input/headings/profile-headings.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const SIZES = [
@@ -24,13 +29,20 @@ const SIZES = [
   'kerf',
 ] as const satisfies readonly SizeKey[];
 
-export const SET_UP_HEADINGS = [
-  { heading: 'Profile', required: true },
-  ...SIZES.map((key) => {
-    const { label, blank } = COVE_SIZES[key];
-    return { heading: label, required: blank === 'refused' };
-  }),
-  { heading: OFF_CENTER_TO_HEADING },
+export const SET_UP_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Profile',
+    required: true,
+    holds: 'name',
+    meaning: 'Its name.',
+    also: ['molding', 'moulding', 'trim', 'item', 'profile name'],
+    often: ['name'],
+  },
+  ...SIZES.map((key) => ({
+    ...sizeHeading(key),
+    required: COVE_SIZES[key].blank === 'refused',
+  })),
+  OFF_CENTER_TO_COLUMN,
 ];
 
 /** As `setups --json` gives it: angles in degrees and heights in inches, unrounded. */

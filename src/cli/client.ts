@@ -6,8 +6,17 @@ import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
-import { reportJson, reportWords } from './report.ts';
-import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import { reportJson } from './report.ts';
+import { madeToJson, type Stamp } from '../sheets/stamp.ts';
+import {
+  DATE_OPTION,
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
 const CLIENT_JSON_VERSION = 1;
@@ -20,6 +29,8 @@ export const CLIENT: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: "Where the client's copy goes.",
       needed: true,
@@ -27,12 +38,15 @@ export const CLIENT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
+    DATE_OPTION,
     JSON_OPTION,
   ],
   notes: [
-    'The workbook opens in any spreadsheet: change a quantity and every price follows. It leaves the date for you to fill in; the shop setting “price holds days” says how long the price holds from then.',
+    'The workbook opens in any spreadsheet: change a quantity and every price follows. Its date may be typed over; the shop setting “price holds days” says how long the price holds from then. Its number is the mark of the inputs that the sheets of the shop bear.',
     'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan, to the cent. With --seconds or --steps, and else, the job is planned.',
-    "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, workbook }, money in the shop's currency; at fault { faults, cautions }.",
+    "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, made, workbook }, money in the shop's currency; at fault { faults, cautions }.",
   ],
   examples: ['job.xlsx --out job-client.xlsx', 'job-folder --out client.xlsx --force'],
   exits: {
@@ -46,13 +60,13 @@ export const CLIENT: Command = {
 async function runClient(call: Call): Promise<Report> {
   const file = clientFile('--out');
   const out = call.values.get('--out') ?? '';
-  const { plan, refusal } = await planToFiles(call, [file], takesKept(call));
+  const { plan, stamp, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
-  if (call.flags.has('--json')) return reportJson(0, toJson(plan, out));
-  return reportWords(0, [file.say(plan, out)], { faults: [], cautions: plan.cautions });
+  if (call.flags.has('--json')) return reportJson(0, toJson(plan, stamp, out));
+  return reportPlan(call, [file.say(plan, out, stamp)], plan.cautions);
 }
 
-function toJson(plan: JobPlan, out: string) {
+function toJson(plan: JobPlan, stamp: Stamp, out: string) {
   const { totals, rooms, cautions, faults } = planToJson(plan);
   const { price, tax, currency } = totals;
   const { priceCents, taxCents } = plan.totals;
@@ -65,6 +79,7 @@ function toJson(plan: JobPlan, out: string) {
     rooms: rooms.map((one) => ({ room: one.room, price: one.price })),
     cautions,
     faults,
+    made: madeToJson(stamp),
     workbook: out,
   };
 }

@@ -9,6 +9,10 @@ export interface ArgumentDefinition {
 export interface OptionDefinition {
   /** With its dashes: --kerf. */
   readonly name: string;
+  /** The same in one letter: -o. */
+  readonly short?: string;
+  /** What others call it, for whoever types that: --output. Never read as it. */
+  readonly elsewhere?: readonly string[];
   /** What it takes, as shown in the usage: LENGTH. Absent where it takes nothing. */
   readonly value?: string;
   readonly says: string;

@@ -2,27 +2,45 @@
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
-import type { StatedCut } from './state-cut.ts';
+import type { CutOrder, StatedCut } from './state-cut.ts';
 
+/** Grows when a field changes its meaning or goes; new fields alone don't change it. */
+const CUT_JSON_VERSION = 1;
+
+/** What was optimized is under the same names for money and for inches but in bound's parts. */
 export function cutToJson(
+  order: CutOrder,
   stated: StatedCut,
   answer: StickAnswer,
   faults: readonly Fault[],
   cautions: readonly Caution[],
 ) {
-  const { problem } = stated;
+  const { problem, optimized, perCent } = stated;
   const { plan, bound, status } = answer;
+  const isCost = optimized === 'cost';
+  const measured = (cents: number): number => Number(perCent.mul(cents));
+  // In the prices' money, or in inches of stick.
+  const worth = (cents: number) =>
+    isCost ? { money: measured(cents) } : { inches: measured(cents) };
   const inches = (units: number): number => units / problem.unitsPerInch;
   return {
-    cost: money(plan.costCents),
-    bound: money(bound.costCents),
+    version: CUT_JSON_VERSION,
+    optimized,
+    cost: isCost ? measured(plan.costCents) : null,
+    length: plan.sticks.reduce(
+      (sum, { supplyId }) => sum + Number(stickBehind(stated, supplyId).length),
+      0,
+    ),
+    bound: measured(bound.costCents),
+    kerf: Number(order.kerf),
+    endTrim: Number(order.endTrim),
     status,
     proven: status === 'proven',
     sticks: plan.sticks.map(({ supplyId, pieces, offcut }) => {
       const stick = stickBehind(stated, supplyId);
       return {
         length: Number(stick.length),
-        price: money(stick.priceCents),
+        price: priceOf(stick),
         pieces: pieces.map(({ length }) => inches(length)),
         labels: pieces.map(({ demandId }) => pieceBehind(stated, demandId).label),
         offcut: inches(offcut),
@@ -34,14 +52,15 @@ export function cutToJson(
     }),
     duals: bound.duals.map(({ length, cents }) => ({
       length: inches(length),
-      money: money(cents),
+      ...worth(cents),
     })),
     credits: bound.credits.map(({ supplyId, cents }) => {
-      const { length, priceCents, count } = stickBehind(stated, supplyId);
-      return { length: Number(length), price: money(priceCents), count, money: money(cents) };
+      const stick = stickBehind(stated, supplyId);
+      const { length, count } = stick;
+      return { length: Number(length), price: priceOf(stick), count, ...worth(cents) };
     }),
     // What the duals alone come to, where the rest of the bound is known from trying all that is left.
-    ...(bound.tried === undefined ? {} : { tried: { prices: money(bound.tried.pricesCents) } }),
+    ...(bound.tried === undefined ? {} : { tried: { prices: measured(bound.tried.pricesCents) } }),
     faults,
     cautions,
   };
@@ -59,6 +78,6 @@ export function stickBehind({ stickOf }: StatedCut, supplyId: string): StickRow 
   return stick;
 }
 
-function money(cents: number): number {
-  return cents / 100;
+function priceOf({ priceCents }: StickRow): number | null {
+  return priceCents === null ? null : priceCents / 100;
 }

@@ -8,15 +8,18 @@ import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { checkInputOnce, LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
+  checkKerfTwice,
   PIECE_HEADINGS,
+  readKerfColumn,
   readPieceRows,
   readStickRows,
   STICK_HEADINGS,
   type PieceRow,
 } from './read-cut.ts';
-import { readTableFile } from './read-table-file.ts';
+import { readList } from './read-list.ts';
 import { reportJson, reportRefusal, reportWords } from './report.ts';
 import { sayCut } from './say-cut.ts';
 import { JSON_OPTION } from './shared-options.ts';
@@ -27,15 +30,16 @@ const USUAL_TRIM = usual('endTrim');
 
 export const CUT: Command = {
   name: 'cut',
-  summary: 'Plans which pieces are cut from which sticks, for the least money that it finds.',
+  summary:
+    'Plans which pieces are cut from which sticks, for the least money or the least length that it finds.',
   arguments: [
     {
       name: 'PIECES.csv',
-      says: 'Headings Length, and as you like Quantity (1 where blank), Label.',
+      says: `Headings Length, and as you like Quantity (1 where blank), Label, Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
     },
     {
       name: 'STICKS.csv',
-      says: 'Headings Length, Price (of one stick, to the cent), and as you like Count (as many as needed where blank).',
+      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],
   options: [
@@ -55,9 +59,14 @@ export const CUT: Command = {
   ],
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
-    "With --json: { cost, bound, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
+    'With prices the plan costs the least that is found. Without any, it takes the least length of sticks together; the answer says which.',
+    "With --json: { version, optimized, cost, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own. optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
-  examples: ['pieces.csv sticks.csv', 'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"'],
+  examples: [
+    'pieces.csv sticks.csv',
+    'lists.xlsx#Pieces lists.xlsx#Sticks',
+    'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"',
+  ],
   exits: {
     0: 'Every piece is planned.',
     1: 'Some pieces are left over: no stick is long enough, or the sticks run out.',
@@ -68,25 +77,33 @@ export const CUT: Command = {
 
 async function runCut(call: Call): Promise<Report> {
   const json = call.flags.has('--json');
-  const pieceTable = await readTableFile(argumentAt(call, 0), PIECE_HEADINGS);
-  const stickTable = await readTableFile(argumentAt(call, 1), STICK_HEADINGS);
+  const once = checkInputOnce(call.arguments, CUT.name);
+  if (!once.ok) return reportRefusal(2, { faults: once.faults, cautions: [] }, json);
+  const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS);
+  const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS);
   const faults: Fault[] = [];
-  const kerf = readOption(call, '--kerf', USUAL_KERF, faults);
+  const kerfOption = readOption(call, '--kerf', USUAL_KERF, faults);
   const endTrim = readOption(call, '--end-trim', USUAL_TRIM, faults);
   const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
     : [];
   const sticks = stickTable.ok ? readStickRows(stickTable.value.rows) : [];
+  const stated = stickTable.ok ? readKerfColumn(stickTable.value.rows) : undefined;
+  if (stated !== undefined && call.values.has('--kerf')) {
+    faults.push(...checkKerfTwice(stated, kerfOption));
+  }
+  const kerf = stated?.kerf ?? kerfOption;
   for (const table of [pieceTable, stickTable]) {
     faults.push(...(table.ok ? table.value.findings.faults : table.faults));
   }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
   const order: CutOrder = { pieces, sticks, kerf, endTrim };
-  const stated = stateCut(order);
-  if (!stated.ok) return reportRefusal(2, { faults: stated.faults, cautions }, json);
-  const { problem } = stated.value;
+  const problemStated = stateCut(order);
+  if (!problemStated.ok) return reportRefusal(2, { faults: problemStated.faults, cautions }, json);
+  const cut = problemStated.value;
+  const { problem } = cut;
   const planned = await planWithin({ effort, isSilent: json }, ({ planSticks, options }) =>
     planSticks(problem, options),
   );
@@ -94,10 +111,10 @@ async function runCut(call: Call): Promise<Report> {
   const answer = planned.value;
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) throw new RangeError(`The cutting plan is wrong: ${wrong.join(' ')}`);
-  const leftOver = leftOverFaults(stated.value, answer);
+  const leftOver = leftOverFaults(cut, answer);
   const exit = leftOver.length > 0 ? 1 : 0;
-  if (json) return reportJson(exit, cutToJson(stated.value, answer, leftOver, cautions));
-  return reportWords(exit, sayCut(order, stated.value, answer), { faults: leftOver, cautions });
+  if (json) return reportJson(exit, cutToJson(order, cut, answer, leftOver, cautions));
+  return reportWords(exit, sayCut(order, cut, answer), { faults: leftOver, cautions });
 }
 
 /** One fault a row of pieces, at its line: how many of how many are left over, and why. */

@@ -2,12 +2,15 @@
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { paintPng } from '../hosts/file/paint-png.ts';
-import { saveFile } from '../hosts/file/save-file.ts';
+import { saveFile } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
-import type { Command, Report } from './command.ts';
+import type { Caution, Fault } from '../core/faults/fault.ts';
+import { sayStamp, type Stamp } from '../sheets/stamp.ts';
+import { DATE_OPTION, readDay } from './shared-options.ts';
+import type { Call, Command, Report } from './command.ts';
 import { DEMO_FOLDER } from './demo-job.ts';
-import { USUAL_EFFORT } from './effort.ts';
+import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { planInput } from './plan-input.ts';
 import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
@@ -20,7 +23,7 @@ export const DEMO: Command = {
   name: 'demo',
   summary: `Plans the demo job, an invented library, and writes ${DEMO_FILE} into this folder.`,
   arguments: [],
-  options: [],
+  options: [SECONDS_OPTION, STEPS_OPTION, DATE_OPTION],
   notes: [`An earlier ${DEMO_FILE} is replaced.`],
   examples: [''],
   exits: {
@@ -30,11 +33,15 @@ export const DEMO: Command = {
   run: runDemo,
 };
 
-async function runDemo(): Promise<Report> {
-  const planned = await planInput(DEMO_FOLDER, { effort: USUAL_EFFORT, isSilent: false });
+async function runDemo(call: Call): Promise<Report> {
+  const faults: Fault[] = [];
+  const [effort, day] = [readEffort(call, faults), readDay(call, faults)];
+  if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
+  const planned = await planInput(DEMO_FOLDER, { effort, isSilent: false });
   if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
-  const { plan } = planned;
-  const description = describePlan(plan);
+  const { plan, from } = planned;
+  const stamp: Stamp = { fingerprint: from.fingerprint, day, effort };
+  const description = describePlan(plan, { stamp });
   const path = resolve(DEMO_FILE);
   const replaced = await isThere(path);
   const saved = await saveFile(path, await writeWorkbook(description, { paint: paintPng }), {
@@ -44,11 +51,19 @@ async function runDemo(): Promise<Report> {
   const paragraphs = [
     'The demo job: the trim of an invented small-town library, from assets/demo.',
     ...sayPlan(plan),
+    sayStamp(stamp, plan.job.shop.decimalSign),
     sayWorkbook(path, description),
     ...(replaced ? [`The ${DEMO_FILE} that was here before is replaced.`] : []),
     `Open it in any spreadsheet. For a job of your own: ${sayCall('new', 'job.xlsx')}`,
   ];
-  return reportWords(0, paragraphs, { faults: [], cautions: plan.cautions });
+  // Its tables are files of the program, not of this folder: no place in them is said.
+  const cautions = plan.cautions.map(withoutPlace);
+  return reportWords(0, paragraphs, { faults: [], cautions });
+}
+
+function withoutPlace({ code, argument, given, limit, details, message }: Caution): Caution {
+  const more = { ...(limit && { limit }), ...(details && { details }) };
+  return { code, argument, given, ...more, message };
 }
 
 async function isThere(path: string): Promise<boolean> {

@@ -4,9 +4,21 @@ import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
-import { reportWords } from './report.ts';
+import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { FORCE_OPTION } from './shared-options.ts';
+import { madeToJson, sayStamp } from '../sheets/stamp.ts';
+import {
+  DATE_OPTION,
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
+
+/** Grows when a field changes its meaning or goes; new fields alone don't change it. */
+const EXPORT_JSON_VERSION = 1;
 
 export const EXPORT: Command = {
   name: 'export',
@@ -16,6 +28,8 @@ export const EXPORT: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.zip',
       says: 'Where the files go, all in one zip.',
       needed: true,
@@ -23,9 +37,14 @@ export const EXPORT: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
+    JSON_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
+    'With --json: { version, exported, files, cautions, faults }, files by their paths in the zip; at fault { faults, cautions }.',
     'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan. With --seconds or --steps, and else, the job is planned.',
   ],
   examples: ['job.xlsx --out job-files.zip'],
@@ -39,8 +58,22 @@ export const EXPORT: Command = {
 
 async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
-  const { plan, refusal } = await planToFiles(call, [file], takesKept(call));
+  const { plan, stamp, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
-  const written = file.say(plan, call.values.get('--out') ?? '');
-  return reportWords(0, [...sayPlan(plan), written], { faults: [], cautions: plan.cautions });
+  const out = call.values.get('--out') ?? '';
+  const { cautions } = plan;
+  if (call.flags.has('--json')) {
+    const files = file.paths();
+    const made = madeToJson(stamp);
+    return reportJson(0, {
+      version: EXPORT_JSON_VERSION,
+      made,
+      exported: out,
+      files,
+      cautions,
+      faults: [],
+    });
+  }
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportPlan(call, [...sayPlan(plan), made, file.say(plan, out, stamp)], cautions);
 }

@@ -4,7 +4,7 @@ import { paintPng } from '../hosts/file/paint-png.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { writeZip } from '../hosts/zip/write-zip.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
-import { PROGRAM_VERSION } from '../core/program-version.ts';
+import { VERSION } from '../core/version.ts';
 import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { clientRooms } from '../sheets/client/client-rooms.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
@@ -12,12 +12,14 @@ import { describePlan } from '../sheets/describe-plan.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import { count } from '../sheets/words/print-length.ts';
 import { sayMoney } from '../core/units/say-money.ts';
+import { sayDay } from '../core/units/calendar-day.ts';
+import { markOf, type Stamp } from '../sheets/stamp.ts';
 import type { FileOfPlan } from './plan-to-files.ts';
 import { sayWorkbook } from './say-workbook.ts';
 
 /** A file, and the paragraph that says what is in it once it is made. */
 export interface SaidFile extends FileOfPlan {
-  readonly say: (plan: JobPlan, path: string) => string;
+  readonly say: (plan: JobPlan, path: string, stamp: Stamp) => readonly string[];
 }
 
 export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
@@ -26,10 +28,10 @@ export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
     option,
     ending: '.xlsx',
     make: (plan, from) => {
-      const description = describePlan(plan, { keepsFormulas });
+      const description = describePlan(plan, { keepsFormulas, stamp: from });
       ({ sheets } = description);
       // So that the client's copy and the exports can be of this very plan.
-      const texts = { 'written-plan': keepPlan(from, PROGRAM_VERSION) };
+      const texts = { 'written-plan': keepPlan(from, VERSION) };
       return writeWorkbook(description, { paint: paintPng, texts });
     },
     say: (_plan, path) => sayWorkbook(path, { sheets }),
@@ -40,26 +42,32 @@ export function clientFile(option: string): SaidFile {
   return {
     option,
     ending: '.xlsx',
-    make: (plan) => writeWorkbook(describeClientCopy(plan), { paint: paintPng }),
+    make: (plan, stamp) => writeWorkbook(describeClientCopy(plan, stamp), { paint: paintPng }),
     say: sayClient,
   };
 }
 
-export function exportFile(option: string): SaidFile {
+/** With the paths in the zip, once it is made. */
+export interface ExportedFile extends SaidFile {
+  readonly paths: () => readonly string[];
+}
+
+export function exportFile(option: string): ExportedFile {
   let paths: readonly string[] = [];
   return {
     option,
     ending: '.zip',
-    make: (plan) => {
-      const files = exportPlan(plan);
+    make: (plan, stamp) => {
+      const files = exportPlan(plan, stamp);
       paths = files.map(({ path }) => path);
       return Promise.resolve(writeZip(files));
     },
     say: (_plan, out) => sayFiles(out, paths),
+    paths: () => paths,
   };
 }
 
-function sayClient(plan: JobPlan, out: string): string {
+function sayClient(plan: JobPlan, out: string, stamp: Stamp): string[] {
   const { shop } = plan.job;
   const { priceCents, taxCents } = plan.totals;
   const say = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
@@ -73,17 +81,17 @@ function sayClient(plan: JobPlan, out: string): string {
     `Written: ${out}`,
     `  ${what}`,
     `  to pay ${say(priceCents + taxCents)}, of which tax ${say(taxCents)}`,
-    `  holds ${count(shop.priceHoldsDays, 'day')} from the date that you fill in`,
+    `  number ${markOf(stamp)}, dated ${sayDay(stamp.day)}; holds ${count(shop.priceHoldsDays, 'day')} from its date`,
     "It has nothing of the shop's costs, hours, margin or stock.",
-  ].join('\n');
+  ];
 }
 
-function sayFiles(out: string, paths: readonly string[]): string {
+function sayFiles(out: string, paths: readonly string[]): string[] {
   const countOf = (ending: string): number => paths.filter((path) => path.endsWith(ending)).length;
   return [
     `Written: ${out}`,
     `  drawings  ${countOf('.svg')} as SVG`,
     `  outlines  ${countOf('.dxf')} as DXF, at full size`,
     `  lists     ${countOf('.csv')} as CSV`,
-  ].join('\n');
+  ];
 }

@@ -1,8 +1,8 @@
 /** Help, for the program and for each command. */
 import { BUG_EXIT, type Command } from './command.ts';
+import { columns, join, WIDTH, wrap } from './help-text.ts';
 import { HELP_OPTION } from './shared-options.ts';
 
-const WIDTH = 88;
 const USAGE_INDENT = ' '.repeat('Usage: '.length);
 /** A space at which no line ends. */
 const TIE = '\u00a0';
@@ -14,9 +14,10 @@ export function helpOfProgram(commands: readonly Command[]): string {
     `Commands:\n${columns([
       ...commands.map(({ name, summary }): [string, string] => [name, summary]),
       ['help COMMAND', 'How one command is called; so does COMMAND --help.'],
+      ['help headings', 'What stands under each heading of the input tables.'],
     ])}`,
     `Options:\n${columns([
-      ['--help', HELP_OPTION.says],
+      [`${HELP_OPTION.name}, ${HELP_OPTION.short}`, HELP_OPTION.says],
       ['--version', 'Show the version.'],
     ])}`,
     wrap(
@@ -39,10 +40,12 @@ export function helpOfCommand(command: Command): string {
       ? []
       : [columns(command.arguments.map((one): [string, string] => [one.name, one.says]))]),
     `Options:\n${columns(
-      [...command.options, HELP_OPTION].map(({ name: option, value, says }): [string, string] => [
-        value === undefined ? option : `${option} ${value}`,
-        says,
-      ]),
+      [...command.options, HELP_OPTION].map(
+        ({ name: option, short, value, says }): [string, string] => {
+          const names = short === undefined ? option : `${option}, ${short}`;
+          return [value === undefined ? names : `${names} ${value}`, says];
+        },
+      ),
     )}`,
     ...notes.map((note) => wrap(note)),
     `Example${examples.length > 1 ? 's' : ''}:\n${examples
@@ -69,33 +72,4 @@ function exitCodes(exits: Command['exits']): string {
   if (exits[1] !== undefined) codes.push(['1', exits[1]]);
   codes.push(['2', exits[2]], [String(BUG_EXIT), 'A bug in coveledger.']);
   return `Exit codes:\n${columns(codes)}`;
-}
-
-/** Two columns, the second wrapped under itself. */
-function columns(rows: readonly (readonly [string, string])[]): string {
-  const first = Math.max(...rows.map(([name]) => name.length));
-  return rows
-    .map(([name, says]) => {
-      const [top = '', ...more] = wrap(says, WIDTH - first - 4).split('\n');
-      const indent = ' '.repeat(first + 4);
-      return [`  ${name.padEnd(first)}  ${top}`, ...more.map((line) => indent + line)].join('\n');
-    })
-    .join('\n');
-}
-
-function wrap(text: string, width = WIDTH): string {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length < width) {
-      lines[lines.length - 1] = `${last} ${word}`;
-    } else {
-      lines.push(word);
-    }
-  }
-  return lines.join('\n');
-}
-
-function join(paragraphs: readonly string[]): string {
-  return `${paragraphs.join('\n\n')}\n`;
 }

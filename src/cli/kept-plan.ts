@@ -1,6 +1,6 @@
 /** The plan that a workbook carries: used as it is, or for what is ticked on its sheets. */
 import { fault, type Caution } from '../core/faults/fault.ts';
-import { PROGRAM_VERSION } from '../core/program-version.ts';
+import { VERSION } from '../core/version.ts';
 import { readKeptInput, type KeptInput } from '../hosts/file/read-kept-input.ts';
 import type { CutAlready } from '../planning/cut/cut-already.ts';
 import { cutFromPlan, markCut } from '../planning/cut/cut-from-plan.ts';
@@ -24,7 +24,7 @@ export async function readKeptPlans(path: string): Promise<KeptPlans | undefined
   const cautions: Caution[] = [];
   const read = async (text: string | undefined): Promise<PlanToKeep | undefined> => {
     if (text === undefined) return undefined;
-    const kept = await readKeptPlan(text, PROGRAM_VERSION);
+    const kept = await readKeptPlan(text, VERSION);
     if (kept.ok) return kept.value;
     cautions.push(...kept.faults);
     return undefined;

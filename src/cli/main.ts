@@ -2,21 +2,18 @@
 /** The program. Everything but the process itself is in run-program.ts. */
 import { sayError } from '../core/faults/say-error.ts';
 import { BUG_EXIT } from './command.ts';
-import { onOneLine } from './report.ts';
 import { runProgram } from './run-program.ts';
+import { hearWriteFailures, onOneLine, writeErrors, writeOutput } from './terminal.ts';
 
-// Whoever reads the output may stop early (a pager, say): that is no fault.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
-
+hearWriteFailures();
 try {
   const { exit, output, errors } = await runProgram(process.argv.slice(2));
-  process.stdout.write(output);
-  process.stderr.write(errors);
+  // Before it is written: an output that fails has the last word.
   process.exitCode = exit;
+  writeOutput(output);
+  writeErrors(errors);
 } catch (error) {
   const what = sayError(error);
-  process.stderr.write(`This is a bug in coveledger: ${onOneLine(what)}\n`);
   process.exitCode = BUG_EXIT;
+  writeErrors(`This is a bug in coveledger: ${onOneLine(what)}\n`);
 }

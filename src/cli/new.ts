@@ -1,48 +1,118 @@
-/** The command new: an input workbook to fill in. */
-import { saveFile } from '../hosts/file/save-file.ts';
+/** The command new: an input workbook to fill in, or the same as a folder of CSV files. */
+import { mkdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fault, type Fault } from '../core/faults/fault.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
+import { blankLists } from '../exports/blank-lists.ts';
+import { systemCode, systemReason } from '../hosts/file/system-reason.ts';
+import { saveFile, saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
-import { readDemoTables } from './demo-job.ts';
+import { DEMO_FOLDER, readDemoTables } from './demo-job.ts';
 import { reportRefusal, reportWords } from './report.ts';
 import { sayCall } from './say-call.ts';
-import { sayWorkbook } from './say-workbook.ts';
-import { FORCE_OPTION } from './shared-options.ts';
-import { checkTarget } from './target-file.ts';
+import { sayContents, sayWorkbook } from './say-workbook.ts';
+import { DATE_OPTION, FORCE_OPTION, QUIET_OPTION, readDay } from './shared-options.ts';
+import { checkTargets } from './target-file.ts';
 
 export const NEW: Command = {
   name: 'new',
-  summary: 'Makes an input workbook to fill in: runs, openings, profiles, shop and stock.',
-  arguments: [{ name: 'FILE.xlsx', says: 'Where the workbook goes.' }],
+  summary:
+    'Makes an input workbook to fill in: runs, openings, profiles, shop and stock; or a folder of CSV files.',
+  arguments: [
+    { name: 'FILE.xlsx', says: 'Where the workbook goes; with --csv, the folder of the files.' },
+  ],
   options: [
     { name: '--demo', says: 'Fill it with the demo job, the trim of an invented library.' },
+    {
+      name: '--csv',
+      says: 'Make a folder with runs.csv, openings.csv, profiles.csv, shop.csv and stock.csv instead.',
+    },
+    {
+      name: '--decimal-comma',
+      says: 'With --csv: 3,5 for 3 1/2, and semicolons between the cells, as spreadsheets of such countries save them.',
+    },
     FORCE_OPTION,
+    QUIET_OPTION,
+    DATE_OPTION,
   ],
   notes: [
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
+    'What stands under each heading: coveledger help headings',
   ],
-  examples: ['job.xlsx', 'demo.xlsx --demo'],
+  examples: ['job.xlsx', 'demo.xlsx --demo', 'job --csv'],
   exits: {
     0: 'Written.',
-    2: "The call is wrong, or the file is there already or can't be written.",
+    2: "The call is wrong, or a file is there already or can't be written.",
   },
-  run: runNew,
+  run: (call) => (call.flags.has('--csv') ? newFolder(call) : newWorkbook(call)),
 };
 
-async function runNew(call: Call): Promise<Report> {
+const refuse = (...faults: readonly Fault[]): Report =>
+  reportRefusal(2, { faults, cautions: [] }, false);
+
+async function newWorkbook(call: Call): Promise<Report> {
   const path = argumentAt(call, 0);
-  const force = call.flags.has('--force');
-  const refuse = (faults: Parameters<typeof reportRefusal>[1]['faults']): Report =>
-    reportRefusal(2, { faults, cautions: [] }, false);
-  const atTarget = await checkTarget(path, { argument: 'FILE.xlsx', force });
-  if (atTarget.length > 0) return refuse(atTarget);
+  const replace = call.flags.has('--force');
+  if (call.flags.has('--decimal-comma')) {
+    return refuse(
+      fault('call.option-alone', '--decimal-comma', null, { details: { other: '--csv' } }),
+    );
+  }
+  const faults: Fault[] = [];
+  const day = readDay(call, faults);
+  const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
+  const atTarget = [...faults, ...(await checkTargets([target], { force: replace }))];
+  if (atTarget.length > 0) return refuse(...atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
-  if (demo?.ok === false) return refuse(demo.faults);
-  const description = describeInput(demo?.value);
-  const saved = await saveFile(path, await writeWorkbook(description), { replace: force });
-  if (!saved.ok) return refuse(saved.faults);
-  const before = demo === undefined ? 'Fill it in, save it, then' : 'Try it as it is';
+  if (demo?.ok === false) return refuse(...demo.faults);
+  const description = { ...describeInput(demo?.value), day };
+  const saved = await saveFile(path, await writeWorkbook(description), { replace });
+  if (!saved.ok) return refuse(...saved.faults);
+  return report(call, sayWorkbook(path, description));
+}
+
+async function newFolder(call: Call): Promise<Report> {
+  const folder = argumentAt(call, 0);
+  const isDemo = call.flags.has('--demo');
+  const sign: DecimalSign = call.flags.has('--decimal-comma') ? ',' : '.';
+  if (isDemo && sign === ',') {
+    return refuse(
+      fault('call.options-exclude', '--demo', null, { details: { other: '--decimal-comma' } }),
+    );
+  }
+  const files = await Promise.all(
+    blankLists(sign).map(async ({ path, text }): Promise<FileToSave> => {
+      const bytes = isDemo ? await readFile(join(DEMO_FOLDER, path)) : Buffer.from(text);
+      return { path: join(folder, path), bytes };
+    }),
+  );
+  try {
+    await mkdir(folder);
+  } catch (error) {
+    const code = systemCode(error);
+    if (code === 'ENOENT') return refuse(fault('file.missing', 'folder', join(folder, '..')));
+    if (code !== 'EEXIST') {
+      const details = { why: systemReason(error) };
+      return refuse(fault('file.not-written', 'folder', folder, { details }));
+    }
+  }
+  const saved = await saveFiles(files, { replace: call.flags.has('--force') });
+  if (!saved.ok) return refuse(...saved.faults);
+  return report(call, [
+    `Written: ${folder}`,
+    ...sayContents(
+      ['Runs', 'Openings', 'Profiles', 'Shop', 'Stock'],
+      (name) => `${name.toLowerCase()}.csv`,
+    ),
+  ]);
+}
+
+function report(call: Call, written: readonly string[]): Report {
+  const path = argumentAt(call, 0);
+  const before = call.flags.has('--demo') ? 'Try it as it is' : 'Fill it in, save it, then';
   const next = `${before}: ${sayCall('plan', path, '--out', 'PLAN.xlsx')}`;
-  const paragraphs = [sayWorkbook(path, description), next];
-  return reportWords(0, paragraphs, { faults: [], cautions: [] });
+  if (call.flags.has('--quiet')) return { exit: 0, output: '', errors: '' };
+  return reportWords(0, [written, next], { faults: [], cautions: [] });
 }

@@ -3,6 +3,7 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type RequestListener, type Server } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { pipeline } from 'node:stream/promises';
 import { systemCode } from '../hosts/file/system-reason.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -17,8 +18,22 @@ const TYPES: Readonly<Record<string, string>> = {
   '.wasm': 'application/wasm',
 };
 
+const TEXT = { 'Content-Type': 'text/plain; charset=utf-8' } as const;
+
 /** Both of what "localhost" may stand for: a browser tries either. */
 const ADDRESSES = ['127.0.0.1', '::1'] as const;
+/** As they stand in an address. */
+const HOSTS = ['localhost', '127.0.0.1', '[::1]'] as const;
+/** The port that an address of http leaves out. */
+const UNWRITTEN_PORT = 80;
+/** No page of anybody else's frames this one, takes a file of it in, or learns where a person came from. */
+const GUARDS = {
+  'Content-Security-Policy': "frame-ancestors 'none'",
+  'X-Frame-Options': 'DENY',
+  'X-Content-Type-Options': 'nosniff',
+  'Cross-Origin-Resource-Policy': 'same-origin',
+  'Referrer-Policy': 'no-referrer',
+} as const;
 const MOST_PORTS_TRIED = 20;
 const HIGHEST_PORT = 65_535;
 
@@ -36,7 +51,7 @@ export interface PageServer {
 export async function servePages(folder: string, port: number): Promise<PageServer | undefined> {
   const last = Math.min(port + MOST_PORTS_TRIED, HIGHEST_PORT);
   for (let tried = port; tried <= last; tried++) {
-    const servers = await listenAt(tried, answerFrom(folder));
+    const servers = await listenAt(tried, answerFrom(folder, tried));
     if (servers === undefined) continue;
     return {
       port: tried,
@@ -83,8 +98,13 @@ function close(server: Server): Promise<void> {
   });
 }
 
-function answerFrom(folder: string): RequestListener {
+function answerFrom(folder: string, port: number): RequestListener {
   return (request, response) => {
+    for (const [name, value] of Object.entries(GUARDS)) response.setHeader(name, value);
+    if (!isOurHost(request.headers.host, port)) {
+      response.writeHead(421, TEXT).end('This is no address of this server.\n');
+      return;
+    }
     const isRead = request.method === 'GET' || request.method === 'HEAD';
     if (!isRead) {
       response.writeHead(405, { Allow: 'GET, HEAD' }).end();
@@ -93,7 +113,7 @@ function answerFrom(folder: string): RequestListener {
     const file = fileOf(folder, request.url ?? '/');
     void sizeOf(file).then((size) => {
       if (file === undefined || size === undefined) {
-        response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' });
+        response.writeHead(404, TEXT);
         response.end(request.method === 'HEAD' ? undefined : 'There is no such page.\n');
         return;
       }
@@ -101,16 +121,23 @@ function answerFrom(folder: string): RequestListener {
         'Content-Type': TYPES[extname(file)] ?? 'application/octet-stream',
         'Content-Length': size,
         'Cache-Control': 'no-cache',
-        'X-Content-Type-Options': 'nosniff',
-        'Referrer-Policy': 'no-referrer',
       });
       if (request.method === 'HEAD') response.end();
-      else
-        createReadStream(file)
-          .on('error', () => response.destroy())
-          .pipe(response);
+      // Whichever end breaks off first, the file is closed.
+      else pipeline(createReadStream(file), response).catch(() => undefined);
     });
   };
+}
+
+/**
+ * A name that another page of the browser has led to this machine (DNS rebinding) is none of ours: that page
+ * would read ours as its own.
+ */
+function isOurHost(host: string | undefined, port: number): boolean {
+  const asked = host?.toLowerCase();
+  return HOSTS.some(
+    (name) => asked === `${name}:${port}` || (port === UNWRITTEN_PORT && asked === name),
+  );
 }
 
 /** The file that an address asks for; undefined for one outside of the folder. */

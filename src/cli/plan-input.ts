@@ -1,12 +1,13 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
 import { basename } from 'node:path';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
-import { readJobInput } from '../hosts/file/read-job-input.ts';
+import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
+import { readJob } from '../planning/input/read-job.ts';
+import { judgeJob } from '../planning/judge-job.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import { cutOf, keptPlanOf, readKeptPlans } from './kept-plan.ts';
-import { JOB_TABLES, readJob } from '../planning/input/read-job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -18,8 +19,11 @@ export const INPUT_ARGUMENT: ArgumentDefinition = {
   says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
 };
 
+/** The plan with its inputs; how long was looked for it, where it was kept. */
+type PlanMade = Omit<PlanToKeep, 'day' | 'effort'> & Partial<Pick<PlanToKeep, 'effort'>>;
+
 export type InputPlanning =
-  | { readonly plan: JobPlan; readonly from: PlanToKeep }
+  | { readonly plan: JobPlan; readonly from: PlanMade }
   | {
       readonly plan?: never;
       /** 2 where the input is at fault, 1 where the job it asks for can't be made. */
@@ -39,11 +43,11 @@ export async function planInput(
   planning: Planning,
   usesKept = false,
 ): Promise<InputPlanning> {
-  const input = await readJobInput(path, JOB_TABLES);
+  const input = await readJobTables(path);
   const keptPlans = await readKeptPlans(path);
   const hasNoInputs = !input.ok && input.faults.every(({ code }) => code === 'table.missing');
   if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
-    const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value) : undefined);
+    const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
     if (kept !== undefined) {
       const said = fault('plan.kept-used', basename(path), null);
       const read = readJob(kept.tables, path);
@@ -52,8 +56,14 @@ export async function planInput(
     }
   }
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
-  const read = readJob(input.value, path);
-  if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
+  const read = readJob(input.value.tables, path);
+  const readCautions = [...input.value.cautions, ...read.cautions];
+  if (read.job === undefined) {
+    // What can't be made is told along with what can't be read, so that it isn't met one by one.
+    const { faults, cautions } = judgeJob(read);
+    const all = { faults: [...read.faults, ...faults], cautions: [...readCautions, ...cautions] };
+    return { exit: 2, ...all };
+  }
   const { job } = read;
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
@@ -66,16 +76,13 @@ export async function planInput(
   const cautions = [
     ...(keptPlans?.cautions ?? []),
     ...ofTicks,
-    ...read.cautions,
+    ...readCautions,
     ...planned.cautions,
   ];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);
   if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);
-  const from = {
-    plan: planned.plan,
-    fingerprint: fingerprint(input.value),
-    tables: input.value,
-  };
+  const { tables } = input.value;
+  const from = { plan: planned.plan, fingerprint: fingerprint(tables), tables };
   return { plan: { ...planned.plan, cautions }, from };
 }

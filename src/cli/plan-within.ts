@@ -4,6 +4,7 @@ import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { Effort } from './effort.ts';
 import { progressLine } from './progress-line.ts';
 import { planInWorker } from './start-worker.ts';
+import { errorTerminal, writeErrors } from './terminal.ts';
 
 export interface Planning {
   readonly effort: Effort;
@@ -29,13 +30,13 @@ export async function planWithin<Planned>(
   plan: (deps: PlanDeps) => Promise<Planned>,
 ): Promise<Planned> {
   const signal = { aborted: false };
-  const line = progressLine(isSilent ? undefined : process.stderr, undefined, sayMoney);
+  const line = progressLine(isSilent ? undefined : errorTerminal(), undefined, sayMoney);
   const interrupt = (): void => {
     if (signal.aborted) process.exit(INTERRUPTED_EXIT);
     signal.aborted = true;
     line.end();
     if (isSilent) return;
-    process.stderr.write('Stopping; the best plan so far is kept. Ctrl-C again quits.\n');
+    writeErrors('Stopping; the best plan so far is kept. Ctrl-C again quits.\n');
   };
   process.on('SIGINT', interrupt);
   try {

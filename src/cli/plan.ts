@@ -4,9 +4,18 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
 import { planToFiles } from './plan-to-files.ts';
-import { reportJson, reportWords } from './report.ts';
+import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
-import { FORCE_OPTION, JSON_OPTION } from './shared-options.ts';
+import { madeToJson, sayStamp } from '../sheets/stamp.ts';
+import {
+  DATE_OPTION,
+  FORCE_OPTION,
+  JSON_OPTION,
+  OUT_ELSEWHERE,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+} from './shared-options.ts';
+import { reportPlan } from './terse-report.ts';
 
 export const PLAN: Command = {
   name: 'plan',
@@ -20,6 +29,8 @@ export const PLAN: Command = {
   options: [
     {
       name: '--out',
+      short: '-o',
+      elsewhere: OUT_ELSEWHERE,
       value: 'FILE.xlsx',
       says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
     },
@@ -40,12 +51,15 @@ export const PLAN: Command = {
     FORCE_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
+    QUIET_OPTION,
+    VERBOSE_OPTION,
+    DATE_OPTION,
     JSON_OPTION,
   ],
   notes: [
     'The workbook carries its plan, unseen: client and export take it from there, at the same price. Sticks that are ticked as cut on the sheets of an input workbook stay as they are, and only the rest is planned.',
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, rooms, profiles, pieces, cutAways, groups, cautions, faults, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }.',
+    'With --json: { version, totals, rooms, profiles, pieces, cutAways, groups, cautions, faults, made, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
   ],
   examples: [
     'job.xlsx --out plan.xlsx',
@@ -66,19 +80,26 @@ async function runPlan(call: Call): Promise<Report> {
     clientFile('--client'),
     exportFile('--export'),
   ];
-  const { plan, refusal } = await planToFiles(call, files);
+  const { plan, stamp, refusal } = await planToFiles(call, files);
   if (plan === undefined) return refusal;
   const pathOf = (option: string): string | null => call.values.get(option) ?? null;
   if (call.flags.has('--json')) {
     const [workbook, client, exported] = ['--out', '--client', '--export'].map(pathOf);
-    return reportJson(0, { ...planToJson(plan), workbook, client, exported });
+    return reportJson(0, {
+      ...planToJson(plan),
+      made: madeToJson(stamp),
+      workbook,
+      client,
+      exported,
+    });
   }
-  const written = files.flatMap((file) => {
+  const written = files.flatMap((file): Paragraph[] => {
     const path = pathOf(file.option);
-    return path === null ? [] : [file.say(plan, path)];
+    return path === null ? [] : [file.say(plan, path, stamp)];
   });
   if (written.length === 0) {
     written.push('No workbook is written: give --out FILE.xlsx to have one.');
   }
-  return reportWords(0, [...sayPlan(plan), ...written], { faults: [], cautions: plan.cautions });
+  const made = sayStamp(stamp, plan.job.shop.decimalSign);
+  return reportPlan(call, [...sayPlan(plan), made, ...written], plan.cautions);
 }

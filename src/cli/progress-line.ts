@@ -1,5 +1,6 @@
 /** One line at a terminal that is written over and over, and wiped away at the end. */
 import { sayMoney } from '../core/units/say-money.ts';
+import { overwriteLine, wipeLine, type Terminal } from './terminal.ts';
 
 export interface ProgressLine {
   readonly show: (progress: {
@@ -13,18 +14,9 @@ export interface ProgressLine {
   readonly end: () => void;
 }
 
-/** What it needs of a process's error output. */
-export interface Terminal {
-  readonly isTTY?: boolean;
-  readonly columns?: number;
-  readonly write: (text: string) => unknown;
-}
-
 /** No faster than anybody reads. */
 const WRITE_EVERY_MS = 100;
 const USUAL_COLUMNS = 80;
-/** Back to the line's start, and wiping what stands behind it. */
-const [START, WIPE] = ['\r', '\u001b[K'];
 
 /**
  * Writes nothing where `terminal` is absent or none.
@@ -53,13 +45,13 @@ export function progressLine(
       // A terminal that doesn't know its width says 0.
       const { columns = 0 } = terminal;
       const room = (columns > 0 ? columns : USUAL_COLUMNS) - 1;
-      terminal.write(`${START}${text.slice(0, room)}${WIPE}`);
+      overwriteLine(terminal, text, room);
     },
     name: (done, of, profile) => {
       where = profile === '' ? '' : `${profile} (${Math.min(done + 1, of)} of ${of}), `;
     },
     end: () => {
-      if (isOpen && written !== undefined) terminal?.write(`${START}${WIPE}`);
+      if (isOpen && terminal !== undefined && written !== undefined) wipeLine(terminal);
       isOpen = false;
     },
   };

@@ -1,7 +1,9 @@
 /** Reads what was typed after a command's name. */
 import { parseArgs } from 'node:util';
 import { fault, type Fault } from '../core/faults/fault.ts';
+import { findNearNames } from '../core/words/near-words.ts';
 import type { Call, Command } from './command.ts';
+import { HELP_OPTION } from './shared-options.ts';
 
 export interface CallReading {
   readonly call: Call;
@@ -20,7 +22,7 @@ type OptionToken = Extract<Token, { kind: 'option' }>;
  */
 export function readCall(command: Command, args: readonly string[]): CallReading {
   const { tokens } = parseArgs({
-    args: [...args],
+    args: withLongNames(command, args),
     options: Object.fromEntries(
       command.options.map(({ name, value }) => [
         name.slice(2),
@@ -39,7 +41,7 @@ export function readCall(command: Command, args: readonly string[]): CallReading
   for (const token of tokens) {
     if (token.kind !== 'option') continue;
     const typed = args[token.index] ?? token.rawName;
-    if (typed === '--help' || typed === '-h') {
+    if (typed === HELP_OPTION.name || typed === HELP_OPTION.short) {
       asksForHelp = true;
       continue;
     }
@@ -66,7 +68,7 @@ export function readCall(command: Command, args: readonly string[]): CallReading
   // An argument such as -json is one mistake, though it reads as five options of a letter.
   for (const index of unknown) {
     const [typed = ''] = (args[index] ?? '').split('=');
-    faults.push(fault('call.unknown-option', command.name, typed));
+    faults.push(unknownOption(command, typed));
   }
   const given = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
   faults.push(...checkCount(command, given, unknown.size > 0));
@@ -77,6 +79,25 @@ export function readCall(command: Command, args: readonly string[]): CallReading
     asksForJson: flags.has('--json'),
     faults,
   };
+}
+
+/** A letter alone stands for its option; several in one argument stand for none. */
+function withLongNames({ options }: Command, args: readonly string[]): string[] {
+  const end = args.indexOf('--');
+  return args.map((arg, at) => {
+    if (end !== -1 && at > end) return arg;
+    return options.find(({ short }) => short === arg)?.name ?? arg;
+  });
+}
+
+function unknownOption({ name, options }: Command, typed: string): Fault {
+  const all = [...options, HELP_OPTION];
+  const near = all.filter((option) => {
+    const names = [option.name, ...(option.elsewhere ?? [])];
+    return findNearNames(typed, names).length > 0;
+  });
+  const may = near.map((option) => option.name).join(' or ');
+  return fault('call.unknown-option', name, typed, may === '' ? {} : { details: { may } });
 }
 
 /** Another option, or nothing, is no value; a lone minus and a negative number are. */

@@ -1,45 +1,124 @@
 /** The two tables of `cut`: the pieces that are wanted and the sticks that there are. */
 import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
-import { fault, type Where } from '../core/faults/fault.ts';
+import { LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
+import { lengthMarkOf, type LengthMark } from '../core/units/stated-unit.ts';
+import { fault, placeFault, type Fault, type Where } from '../core/faults/fault.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
-export const PIECE_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Quantity' },
-  { heading: 'Label' },
+const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
+
+export const PIECE_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one piece.',
+    also: ['len', 'lengths', 'cut length', 'piece length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Quantity',
+    holds: 'count',
+    meaning: 'How many of it; blank is 1.',
+    also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many', 'no of pieces'],
+    often: ['amount', 'number', 'units', 'ea'],
+  },
+  {
+    heading: 'Label',
+    holds: 'note',
+    meaning: 'What it is called in the plan.',
+    also: ['labels', 'name', 'part', 'piece', 'mark', 'tag', 'item', 'description', 'note'],
+  },
+  {
+    heading: 'Unit',
+    holds: 'word',
+    allowed: UNITS,
+    meaning: "Of the row's bare numbers; blank is inches.",
+    also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
+  },
 ];
 
-export const STICK_HEADINGS = [
-  { heading: 'Length', required: true },
-  { heading: 'Price', required: true },
-  { heading: 'Count' },
+export const STICK_HEADINGS: readonly Heading[] = [
+  {
+    heading: 'Length',
+    required: true,
+    holds: 'length',
+    meaning: 'Of one stick.',
+    also: ['len', 'lengths', 'stick length', 'stock length', 'board length'],
+    often: ['long', 'size'],
+  },
+  {
+    heading: 'Price',
+    holds: 'money',
+    meaning: 'Of one stick, to the cent; of all sticks or of none.',
+    also: ['cost', 'unit price', 'unit cost', 'price each'],
+    often: ['each', 'rate'],
+  },
+  {
+    heading: 'Count',
+    holds: 'count',
+    meaning: 'How many there are; blank is as many as needed.',
+    also: ['available', 'qty', 'quantity', 'quantities', 'pcs', 'pieces', 'have', 'on hand'],
+    often: ['in stock', 'stock', 'amount', 'number', 'units', 'rack'],
+  },
+  {
+    heading: 'Unit',
+    holds: 'word',
+    allowed: UNITS,
+    meaning: "Of the row's bare numbers; blank is inches.",
+    also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
+  },
+  {
+    heading: 'Kerf',
+    holds: 'length',
+    meaning: 'Lost at each cut; the same in every row that states one.',
+    also: ['saw kerf', 'blade kerf', 'crosscut kerf'],
+  },
 ];
 
 const MOST_PRICE = 1_000_000;
+/** No saw takes more, in inches: a bare number that comes to more is asked about. Common practice [C]. */
+const WIDEST_KERF = 1;
+/** In which no kerf is given. */
+const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 
 export interface PieceRow {
   readonly length: ExactInches;
   readonly quantity: number;
   /** Empty where the person gave none. */
   readonly label: string;
+  /** Of its bare numbers. */
+  readonly unit: LengthMark;
   readonly where: Where;
 }
 
 export interface StickRow {
   readonly length: ExactInches;
-  readonly priceCents: number;
+  /** Null where no stick of the list has a price. */
+  readonly priceCents: number | null;
   /** Null is as many as needed. */
   readonly count: number | null;
+  /** Of its bare numbers. */
+  readonly unit: LengthMark;
+  readonly where: Where;
+}
+
+/** A kerf that the list of sticks states, and where. */
+export interface StatedKerf {
+  readonly kerf: ExactInches;
   readonly where: Where;
 }
 
 export function readPieceRows(rows: readonly RowReader[], findings: Findings): PieceRow[] {
   const pieces = rows.flatMap((row): PieceRow[] => {
-    const length = row.requiredLength('Length');
+    const unit = readUnit(row);
+    const length = row.requiredLength('Length', LONGEST_RUN_INCHES, unit);
     const quantity = row.whole('Quantity', 1, 1, MOST_PLANNED_PIECES);
     const label = row.text('Label');
-    return length === undefined ? [] : [{ length, quantity, label, where: row.where('Length') }];
+    if (length === undefined) return [];
+    return [{ length, quantity, label, unit, where: row.where('Length') }];
   });
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PLANNED_PIECES) {
@@ -49,22 +128,67 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
   return pieces;
 }
 
+/** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */
 export function readStickRows(rows: readonly RowReader[]): StickRow[] {
+  const havePrices = rows.some((row) => !row.isBlank('Price'));
   return rows.flatMap((row): StickRow[] => {
-    const length = row.requiredLength('Length');
-    const priceCents = readCents(row);
+    const unit = readUnit(row);
+    const length = row.requiredLength('Length', LONGEST_RUN_INCHES, unit);
+    const priceCents = havePrices ? readCents(row) : null;
     const count = row.isBlank('Count') ? null : row.whole('Count', 0, 0, MOST_STICKS);
     if (length === undefined || priceCents === undefined) return [];
-    return [{ length, priceCents, count, where: row.where('Length') }];
+    return [{ length, priceCents, count, unit, where: row.where('Length') }];
   });
+}
+
+/** The kerf of the rows that state one; they must agree. */
+export function readKerfColumn(rows: readonly RowReader[]): StatedKerf | undefined {
+  let stated: StatedKerf | undefined;
+  for (const row of rows) {
+    if (row.isBlank('Kerf')) continue;
+    const kerf = readKerf(row);
+    if (kerf === undefined) continue;
+    stated ??= { kerf, where: row.where('Kerf') };
+    if (stated.kerf.equals(kerf)) continue;
+    const limit = { inches: Number(stated.kerf) };
+    row.refuse('Kerf', fault('cutting.kerf-differs', 'Kerf', { inches: Number(kerf) }, { limit }));
+  }
+  return stated;
+}
+
+/** One kerf said in two places is one where both say the same. */
+export function checkKerfTwice(stated: StatedKerf, option: ExactInches): Fault[] {
+  if (stated.kerf.equals(option)) return [];
+  const limit = { inches: Number(option) };
+  const one = fault('cutting.kerf-twice', 'Kerf', { inches: Number(stated.kerf) }, { limit });
+  return [placeFault(one, stated.where)];
+}
+
+function readKerf(row: RowReader): ExactInches | undefined {
+  // What is wrong with it was found with the row's length.
+  const unit = lengthMarkOf(row.text('Unit')) ?? 'in';
+  if (!LONG_UNITS.includes(unit)) return row.length('Kerf', true, WIDEST_KERF, unit);
+  const inches = row.length('Kerf', true, WIDEST_KERF, 'in');
+  if (inches === undefined) return undefined;
+  // One that says its unit itself is the same whatever a bare number is.
+  if (row.length('Kerf', true, LONGEST_RUN_INCHES, 'mm')?.equals(inches) === true) return inches;
+  const more = { details: { unit } };
+  return row.refuse('Kerf', fault('cutting.kerf-without-unit', 'Kerf', row.text('Kerf'), more));
+}
+
+/** Of a row's bare numbers; inches where it says none. */
+function readUnit(row: RowReader): LengthMark {
+  if (row.isBlank('Unit')) return 'in';
+  const mark = lengthMarkOf(row.text('Unit'));
+  return mark ?? row.word('Unit', UNITS, 'in');
 }
 
 /** Sums of prices are exact since a price is whole cents: a finer one is refused, never rounded. */
 function readCents(row: RowReader): number | undefined {
   if (row.isBlank('Price')) {
-    return row.refuse('Price', fault('cutting.price-missing', 'The stick', null));
+    return row.refuse('Price', fault('cutting.some-prices', 'Price', null));
   }
-  const price = row.number('Price', 0, MOST_PRICE);
+  const price = row.number('Price', 0, MOST_PRICE, { currency: '' });
   if (price === undefined) return undefined;
   const exact = exactDecimal(price).mul(100);
   if (exact.d === 1n) return Number(exact);

@@ -1,17 +1,19 @@
 /** From what was typed to an answer: finds the command, reads the call, runs it. */
-import { readFileSync } from 'node:fs';
 import { fault } from '../core/faults/fault.ts';
+import { VERSION } from '../core/version.ts';
+import { findNearNames } from '../core/words/near-words.ts';
 import type { Report } from './command.ts';
 import { COMMANDS } from './commands.ts';
 import { helpOfCommand, helpOfProgram } from './help.ts';
 import { readCall } from './read-call.ts';
 import { reportRefusal } from './report.ts';
+import { helpOfHeadings } from './say-headings.ts';
 
 /** @param args What was typed after the program's name. */
 export async function runProgram(args: readonly string[]): Promise<Report> {
   const [name, ...rest] = args;
   if (name === undefined) return { ...say(helpOfProgram(COMMANDS)), exit: 2 };
-  if (name === '--version') return say(`coveledger ${readVersion()}\n`);
+  if (name === '--version') return say(`coveledger ${VERSION}\n`);
   if (name === '--help' || name === '-h') return say(helpOfProgram(COMMANDS));
   if (name === 'help') return help(rest);
   const command = COMMANDS.find((one) => one.name === name);
@@ -24,24 +26,22 @@ export async function runProgram(args: readonly string[]): Promise<Report> {
 
 function help([name, ...extra]: readonly string[]): Report {
   if (name === undefined || name === '--help') return say(helpOfProgram(COMMANDS));
+  const isOfHeadings = name === 'headings';
   const command = COMMANDS.find((one) => one.name === name);
-  if (command === undefined) return unknownCommand(name);
+  if (command === undefined && !isOfHeadings) return unknownCommand(name);
   const faults = extra.map((value) => fault('call.argument-extra', 'help', value));
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
-  return say(helpOfCommand(command));
+  return say(command === undefined ? helpOfHeadings() : helpOfCommand(command));
 }
 
 function unknownCommand(name: string): Report {
-  const details = { allowed: [...COMMANDS.map((one) => one.name), 'help'].join(', ') };
+  const names = [...COMMANDS.map((one) => one.name), 'help'];
+  const may = findNearNames(name, names).join(' or ');
+  const details = { allowed: names.join(', '), ...(may === '' ? {} : { may }) };
   const faults = [fault('call.unknown-command', 'command', name, { details })];
   return reportRefusal(2, { faults, cautions: [] }, false);
 }
 
 function say(output: string): Report {
   return { exit: 0, output, errors: '' };
-}
-
-function readVersion(): string {
-  const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
 }

@@ -1,44 +1,80 @@
 /** A cutting plan in words: what to get, how each stick is cut, what it costs. */
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import { sayQuantity } from '../core/faults/quantity.ts';
+import type { LengthMark } from '../core/units/stated-unit.ts';
 import type { PlannedStick, StickAnswer } from '../cutting/problem/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayProof } from '../sheets/words/say-proof.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
+import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 
+const METRIC: readonly LengthMark[] = ['mm', 'cm', 'm'];
 const COLUMNS = [
   { heading: 'Sticks', align: 'right' },
   { heading: 'Of', align: 'right' },
   { heading: 'Cut from each' },
   { heading: 'Left over', align: 'right' },
-  { heading: 'Price each', align: 'right' },
 ] as const;
+const PRICE_COLUMN = { heading: 'Price each', align: 'right' } as const;
 
-export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): string[] {
+export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): Paragraph[] {
   const { plan } = answer;
+  const say = sayLengthsOf(order);
   const count = plan.sticks.length;
   const pieces = plan.sticks.reduce((sum, stick) => sum + stick.pieces.length, 0);
-  const loss = `Counted in: ${sayLength(order.kerf)} for each cut between two pieces, ${sayLength(order.endTrim)} off each end of every stick.`;
+  const loss = `Counted in: ${say(order.kerf)} for each cut between two pieces, ${say(order.endTrim)} off each end of every stick.`;
   if (count === 0) return [loss, 'No stick is cut.'];
+  const isCost = stated.optimized === 'cost';
+  const columns = isCost ? [...COLUMNS, PRICE_COLUMN] : COLUMNS;
   return [
-    drawTable(COLUMNS, sayPatterns(stated, plan.sticks)),
+    drawTable(columns, sayPatterns(stated, plan.sticks, say)),
     loss,
-    `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} from ${count} ${count === 1 ? 'stick' : 'sticks'} for ${sayMoney(plan.costCents)}; ${sayProof(proofOf(answer), (cents) => sayMoney(cents), '.')}.`,
+    `${sayCount(pieces, 'piece')} from ${sayCount(count, 'stick')} ${sayWhatIsLeast(stated, answer, say)}.`,
   ];
 }
 
+/** `for 475.00; proven least cost`, or `of 40 ft together, the least length that …`. */
+function sayWhatIsLeast(stated: StatedCut, answer: StickAnswer, say: SayLength): string {
+  const { optimized, perCent } = stated;
+  if (optimized === 'cost') {
+    const proof = sayProof(proofOf(answer), (cents) => sayMoney(cents), '.');
+    return `for ${sayMoney(answer.plan.costCents)}; ${proof}`;
+  }
+  const length = (cents: number): string => say(perCent.mul(cents));
+  const proof = sayProof(proofOf(answer), length, '.').replace('least cost', 'least length');
+  return `of ${length(answer.plan.costCents)} together; ${proof}. No stick has a price, so the length of the sticks is what is least`;
+}
+
+type SayLength = (length: Fraction) => string;
+
+/** In millimetres where every row of both lists counts in a metric unit. */
+function sayLengthsOf({ pieces, sticks }: CutOrder): SayLength {
+  const rows = [...pieces, ...sticks];
+  const isMetric = rows.every(({ unit }) => METRIC.includes(unit));
+  return (length) => sayQuantity({ inches: Number(length) }, isMetric ? 'mm' : 'in');
+}
+
+function sayCount(count: number, what: string): string {
+  return `${count} ${count === 1 ? what : `${what}s`}`;
+}
+
 /** Sticks that are cut alike are one line, in the order of the plan. */
-function sayPatterns(stated: StatedCut, sticks: readonly PlannedStick[]): string[][] {
+function sayPatterns(
+  stated: StatedCut,
+  sticks: readonly PlannedStick[],
+  say: SayLength,
+): string[][] {
   const patterns = new Map<string, { count: number; cells: readonly string[] }>();
   for (const stick of sticks) {
     const { length, priceCents } = stickBehind(stated, stick.supplyId);
+    const offcut = new Fraction(stick.offcut, stated.problem.unitsPerInch);
     const cells = [
-      sayLength(length),
-      sayPieces(stated, stick),
-      sayInches(stick.offcut / stated.problem.unitsPerInch),
-      sayMoney(priceCents),
+      say(length),
+      sayPieces(stated, stick, say),
+      say(offcut),
+      ...(priceCents === null ? [] : [sayMoney(priceCents)]),
     ];
     const key = [stick.supplyId, ...cells].join('\n');
     patterns.set(key, { count: (patterns.get(key)?.count ?? 0) + 1, cells });
@@ -47,22 +83,14 @@ function sayPatterns(stated: StatedCut, sticks: readonly PlannedStick[]): string
 }
 
 /** `2 × 84 in leg + 32 in head`. */
-function sayPieces(stated: StatedCut, { pieces }: PlannedStick): string {
+function sayPieces(stated: StatedCut, { pieces }: PlannedStick, say: SayLength): string {
   const counts = new Map<string, number>();
   for (const { demandId } of pieces) {
     const { length, label } = pieceBehind(stated, demandId);
-    const said = `${sayLength(length)} ${label}`.trim();
+    const said = `${say(length)} ${label}`.trim();
     counts.set(said, (counts.get(said) ?? 0) + 1);
   }
   return [...counts]
     .map(([said, count]) => (count === 1 ? said : `${count} × ${said}`))
     .join(' + ');
-}
-
-function sayLength(length: Fraction): string {
-  return sayInches(Number(length));
-}
-
-function sayInches(inches: number): string {
-  return sayQuantity({ inches }, 'in');
 }

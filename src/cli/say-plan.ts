@@ -16,6 +16,7 @@ import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
+import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 
 const COLUMNS = [
@@ -31,7 +32,7 @@ const COLUMNS = [
   { heading: 'Price', align: 'right' },
 ] as const;
 
-export function sayPlan(plan: JobPlan): string[] {
+export function sayPlan(plan: JobPlan): Paragraph[] {
   if (plan.profiles.length === 0) {
     return ['There is nothing left to plan: every run is marked as done.'];
   }
@@ -42,14 +43,10 @@ export function sayPlan(plan: JobPlan): string[] {
       COLUMNS,
       plan.profiles.map((one) => cellsOf(one, shop)),
     ),
-    `Lumber:\n${lumber.join('\n')}`,
+    ['Lumber:', ...lumber],
     ...(plan.cutAways.length === 0
       ? []
-      : [
-          [`${CUT_AWAYS_TITLE}:`, ...plan.cutAways.map((one) => `  ${sayCutAway(one, shop)}`)].join(
-            '\n',
-          ),
-        ]),
+      : [[`${CUT_AWAYS_TITLE}:`, ...plan.cutAways.map((one) => `  ${sayCutAway(one, shop)}`)]]),
     sayTotals(plan),
     ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];
@@ -76,7 +73,7 @@ function sayLumber(group: CuttingGroup, shop: Shop): string {
   return `${group.name} ${sayCost(proof, say)}, ${sayProof(proof, say, shop.decimalSign)}.`;
 }
 
-function sayTotals({ totals, job }: JobPlan): string {
+function sayTotals({ totals, job }: JobPlan): string[] {
   const { shop } = job;
   const say = priceOf(shop);
   const done = totals.done === 0 ? '' : ` (${totals.done} more are done already)`;
@@ -89,7 +86,16 @@ function sayTotals({ totals, job }: JobPlan): string {
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
-  ].join('\n');
+    ...sayPriceBasis(totals),
+  ];
+}
+
+/** The allowance is for a first estimate, and easily taken for a part of the price. */
+function sayPriceBasis({ boardFeetNet, boardFeetWithAllowance }: Totals): string[] {
+  if (boardFeetWithAllowance <= boardFeetNet) return [];
+  return [
+    '  The price goes by the lumber that this plan opens; the offcut allowance is no part of it.',
+  ];
 }
 
 /** Of what the shop makes; nothing where all is bought ready made. */

@@ -1,6 +1,7 @@
 /** Set-ups in words, for the person at the saw. */
 import { MANUAL_CAUTION, standingCautions } from '../sheets/words/standing-cautions.ts';
 import { factLabel, factName, type FactName } from '../sheets/words/set-up-facts.ts';
+import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 import type { SetUpAnswer } from './answer-set-up.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
@@ -20,7 +21,7 @@ const COLUMNS = [
   ...FACTS.map(([name]) => ({ heading: inTwoLines(factLabel(name)), align: 'right' as const })),
 ];
 
-export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
+export function saySetUps(answers: readonly SetUpAnswer[]): Paragraph[] {
   const made = answers.filter((one) => one.ok);
   const refused = answers.length - made.length;
   const everyTime = standingCautions().map((one) => `  ${one}`);
@@ -29,7 +30,7 @@ export function saySetUps(answers: readonly SetUpAnswer[]): string[] {
     drawTable(COLUMNS, answers.map(cellsOf)),
     ...(made.length === 0 ? [] : [sayHeights(made)]),
     ...(refused === 0 ? [] : [`${refused} of ${answers.length} can't be made as asked.`]),
-    ...(made.length === 0 ? [] : [`Every time:\n${everyTime.join('\n')}`]),
+    ...(made.length === 0 ? [] : [['Every time:', ...everyTime]]),
   ];
 }
 
@@ -39,7 +40,7 @@ function cellsOf(one: SetUpAnswer): string[] {
   return [name, ...FACTS.map(([, say]) => say(one))];
 }
 
-function sayHeights(made: readonly SetUpAnswer[]): string {
+function sayHeights(made: readonly SetUpAnswer[]): string[] {
   const lines = made.map(({ profile, passHeights }) => [
     profile ?? '',
     passHeights.map((height) => height.toFixed(3)).join(' '),

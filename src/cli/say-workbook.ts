@@ -18,10 +18,20 @@ const CONTENTS: Readonly<Record<string, string>> = {
   Stock: 'what lumber comes in, its price, how many',
 };
 
-export function sayWorkbook(path: string, { sheets }: Pick<WorkbookDescription, 'sheets'>): string {
-  const widest = Math.max(...sheets.map(({ name }) => name.length));
-  const lines = sheets.map(({ name }) =>
-    `  ${name.padEnd(widest)}  ${CONTENTS[name] ?? ''}`.trimEnd(),
+export function sayWorkbook(
+  path: string,
+  { sheets }: Pick<WorkbookDescription, 'sheets'>,
+): string[] {
+  return [`Written: ${path}`, ...sayContents(sheets.map(({ name }) => name))];
+}
+
+/** A line a sheet, or a line a file where `nameOf` gives the file of a sheet. */
+export function sayContents(
+  sheets: readonly string[],
+  nameOf: (sheet: string) => string = (sheet) => sheet,
+): string[] {
+  const widest = Math.max(...sheets.map((sheet) => nameOf(sheet).length));
+  return sheets.map((sheet) =>
+    `  ${nameOf(sheet).padEnd(widest)}  ${CONTENTS[sheet] ?? ''}`.trimEnd(),
   );
-  return `Written: ${path}\n${lines.join('\n')}`;
 }

@@ -7,6 +7,7 @@ import { parseNumber } from '../core/units/number.ts';
 import type { Call, Command, Report } from './command.ts';
 import { servePages } from './page-server.ts';
 import { reportRefusal } from './report.ts';
+import { writeOutput } from './terminal.ts';
 
 const USUAL_PORT = 3000;
 const HIGHEST_PORT = 65_535;
@@ -44,9 +45,7 @@ async function runServe({ values }: Call): Promise<Report> {
   // Heard before the address is said: whoever reads that may stop it at once.
   const stopped = stopSignal();
   const inUse = server.port === port ? '' : `Port ${port} is not free, so another is taken.\n`;
-  process.stdout.write(
-    `${inUse}Coveledger is at http://localhost:${server.port} until Ctrl-C stops it.\n`,
-  );
+  writeOutput(`${inUse}Coveledger is at http://localhost:${server.port} until Ctrl-C stops it.\n`);
   await stopped;
   await server.close();
   return { exit: 0, output: 'Stopped.\n', errors: '' };

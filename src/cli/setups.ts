@@ -1,7 +1,8 @@
 /** The command setups: coves in, the saw's set-ups out. */
 import { answerSetUp, SET_UP_HEADINGS, type SetUpAnswer } from './answer-set-up.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
-import { readTableFile } from './read-table-file.ts';
+import { LIST_FORMS } from './open-list.ts';
+import { readList } from './read-list.ts';
 import { reportJson, reportRefusal, reportWords } from './report.ts';
 import { saySetUps } from './say-set-ups.ts';
 import { JSON_OPTION } from './shared-options.ts';
@@ -12,7 +13,7 @@ export const SETUPS: Command = {
   arguments: [
     {
       name: 'FILE.csv',
-      says: 'Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8), Off-center to (deepest line, or blade middle). One cove a row; bare numbers are inches.',
+      says: `Headings Profile, Cove width, Cove depth, and as you like Off-center (0 where blank), Blade diameter (10), Kerf (1/8), Off-center to (deepest line, or blade middle). One cove a row; bare numbers are inches. ${LIST_FORMS}`,
     },
   ],
   options: [JSON_OPTION],
@@ -31,7 +32,7 @@ export const SETUPS: Command = {
 
 async function runSetUps(call: Call): Promise<Report> {
   const json = call.flags.has('--json');
-  const table = await readTableFile(argumentAt(call, 0), SET_UP_HEADINGS);
+  const table = await readList(argumentAt(call, 0), SET_UP_HEADINGS);
   const { cautions } = table;
   if (!table.ok) return reportRefusal(2, { faults: table.faults, cautions }, json);
   const { rows, findings } = table.value;

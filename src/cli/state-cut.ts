@@ -10,7 +10,7 @@ import {
   type Where,
 } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import { FINEST_UNITS_PER_INCH, MOST_UNITS } from '../cutting/problem/limits.ts';
+import { FINEST_UNITS_PER_INCH, MOST_PRICE_CENTS, MOST_UNITS } from '../cutting/problem/limits.ts';
 import type { StickProblem } from '../cutting/problem/problem.ts';
 import { commonUnit } from '../planning/group-problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
@@ -23,8 +23,15 @@ export interface CutOrder {
   readonly endTrim: ExactInches;
 }
 
+/** What is least: what the sticks cost; or, where none has a price, how long they are together. */
+export type Optimized = 'cost' | 'length';
+
 export interface StatedCut {
+  /** What it calls cents are hundredths of the prices' own money, or shares of an inch: see perCent. */
   readonly problem: StickProblem;
+  readonly optimized: Optimized;
+  /** What a cent of the problem stands for: money, or inches. */
+  readonly perCent: ExactInches;
   /** The row behind each demand and each supply, by id. */
   readonly pieceOf: ReadonlyMap<string, PieceRow>;
   readonly stickOf: ReadonlyMap<string, StickRow>;
@@ -48,14 +55,17 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
     );
     return failed(...faults);
   }
+  const priced = priceSticks(sticks);
+  if (!priced.ok) return priced;
+  const { optimized, perCent, centsOf } = priced.value;
   const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
   const pieceOf = new Map<string, PieceRow>();
   for (const piece of pieces) {
     for (let number = 1; number <= piece.quantity; number++) {
-      pieceOf.set(`on line ${lineOf(piece.where)}, no. ${number}`, piece);
+      pieceOf.set(`${sayPlace(piece.where)}, no. ${number}`, piece);
     }
   }
-  const stickOf = new Map(sticks.map((stick) => [`on line ${lineOf(stick.where)}`, stick]));
+  const stickOf = new Map(sticks.map((stick) => [sayPlace(stick.where), stick]));
   const problem: StickProblem = {
     unitsPerInch,
     kerf: whole(kerf),
@@ -65,17 +75,42 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
       length: whole(length),
       onePiece: true,
     })),
-    supplies: [...stickOf].map(([id, { length, priceCents, count }]) => ({
+    supplies: [...stickOf].map(([id, stick]) => ({
       id,
-      length: whole(length),
-      priceCents,
+      length: whole(stick.length),
+      priceCents: centsOf(stick),
       strips: 1,
       have: 0,
-      buyMost: count,
+      buyMost: stick.count,
     })),
     keepOffcutsOver: 0,
   };
-  return ok({ problem, pieceOf, stickOf });
+  return ok({ problem, optimized, perCent, pieceOf, stickOf });
+}
+
+interface Priced extends Pick<StatedCut, 'optimized' | 'perCent'> {
+  readonly centsOf: (stick: StickRow) => number;
+}
+
+/**
+ * Without prices a stick's price is its length, in the coarsest unit that all of them are whole in: sticks of
+ * 8 and 12 ft cost 2 and 3.
+ */
+function priceSticks(sticks: readonly StickRow[]): Outcome<Priced> {
+  if (sticks.some(({ priceCents }) => priceCents !== null)) {
+    const centsOf = ({ priceCents }: StickRow): number => priceCents ?? 0;
+    return ok({ optimized: 'cost', perCent: new Fraction(1, 100), centsOf });
+  }
+  const perCent = sticks.reduce((common, { length }) => common.gcd(length), new Fraction(0));
+  const centsOf = ({ length }: StickRow): number => Number(length.div(perCent));
+  const tooFine = sticks.filter((stick) => centsOf(stick) > MOST_PRICE_CENTS);
+  if (tooFine.length === 0) return ok({ optimized: 'length', perCent, centsOf });
+  const limit = FINEST_UNITS_PER_INCH;
+  const faults = tooFine.map(({ length, where }) => {
+    const given = { inches: Number(length) };
+    return placeFault(fault('cutting.length-too-fine', 'Length', given, { limit }), where);
+  });
+  return failed(...faults);
 }
 
 /** A length too fine by itself is named at its own cell; else all of them together. */
@@ -104,6 +139,6 @@ function checkUnit(rows: readonly (PieceRow | StickRow)[], unitsPerInch: number)
     });
 }
 
-function lineOf(where: Where): number {
-  return 'line' in where ? where.line : 0;
+function sayPlace(where: Where): string {
+  return 'line' in where ? `on line ${where.line}` : `in ${where.cell}`;
 }

@@ -1,6 +1,6 @@
 /** Tables of plain text: no color, a line under the headings. */
 import Table from 'cli-table3';
-import { onOneLine } from './report.ts';
+import { onOneLine } from './terminal.ts';
 
 export interface TextColumn {
   readonly heading: string;
@@ -15,11 +15,11 @@ const PLAIN = {
   ...{ mid: '-', 'mid-mid': '  ', middle: '  ' },
 };
 
-/** Headings may hold line ends; cells are put on one line each. */
+/** Its lines. Headings may hold line ends; cells are put on one line each. */
 export function drawTable(
   columns: readonly TextColumn[],
   rows: readonly (readonly string[])[],
-): string {
+): string[] {
   const table = new Table({
     head: columns.map(({ heading }) => heading),
     colAligns: columns.map(({ align }) => align ?? 'left'),
@@ -30,6 +30,5 @@ export function drawTable(
   return table
     .toString()
     .split('\n')
-    .map((line) => line.trimEnd())
-    .join('\n');
+    .map((line) => line.trimEnd());
 }

@@ -10,7 +10,12 @@ export interface Drawing {
   readonly width: number;
   readonly height: number;
   readonly shapes: readonly Shape[];
+  /** As a picture for paper: DOTS_PER_INCH, or fewer where there are hundreds of its kind. */
+  readonly dotsPerInch?: number;
 }
+
+/** Of a picture for paper, where the drawing doesn't say. */
+export const DOTS_PER_INCH = 300;
 
 export type Point = readonly [x: number, y: number];
 

@@ -4,6 +4,7 @@ import type { JobPlan } from '../planning/job-plan.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import { printExact } from '../sheets/words/print-length.ts';
 import { standingCautions } from '../sheets/words/standing-cautions.ts';
+import { sayStamp, type Stamp } from '../sheets/stamp.ts';
 import { writeList } from './csv-list.ts';
 import { drawingFiles } from './drawing-files.ts';
 import type { ExportFile } from './export-file.ts';
@@ -30,14 +31,15 @@ const LISTS = [
  * Every drawing of the plan's sheets, every outline, every list, and the cautions that go with them.
  *
  * @param plan A plan that was made; see checkJobPlan.
+ * @param stamp What is told of its making, under the cautions; absent, nothing.
  * @returns Files, no path twice, the same for the same plan.
  */
-export function exportPlan(plan: JobPlan): ExportFile[] {
+export function exportPlan(plan: JobPlan, stamp?: Stamp): ExportFile[] {
   const { shop } = plan.job;
   const cautionsFor = (reading: LengthReading): readonly string[] =>
     standingCautions(printExact(shop.leastBlankLength, reading));
   return [
-    cautionsFile(cautionsFor(shop)),
+    cautionsFile(cautionsFor(shop), stamp === undefined ? [] : [sayStamp(stamp, shop.decimalSign)]),
     ...LISTS.map((list) => writeList(list(plan), shop.decimalSign)),
     ...drawingFiles(describePlan(plan)),
     // A DXF has points, whatever the shop's sign: in its comments too.
@@ -46,7 +48,7 @@ export function exportPlan(plan: JobPlan): ExportFile[] {
 }
 
 /** Whoever unpacks the numbers finds these first. */
-function cautionsFile(cautions: readonly string[]): ExportFile {
-  const numbered = cautions.map((line, at) => `${at + 1}. ${line}`);
+function cautionsFile(cautions: readonly string[], made: readonly string[]): ExportFile {
+  const numbered = [...cautions.map((line, at) => `${at + 1}. ${line}`), ...made];
   return { path: 'READ FIRST.txt', text: `${numbered.join('\r\n')}\r\n` };
 }

@@ -8,7 +8,17 @@ import { cellError } from './cell-error.ts';
 import type { Range, Result, Results } from './cell.ts';
 import { readArgument } from './read-argument.ts';
 import { sayReasons } from './say-reasons.ts';
-import { blockOf, fitColumns, fitSingles, fitTogether, type Block, type Fit } from './shape.ts';
+import {
+  blockOf,
+  fitColumns,
+  fitSingles,
+  fitTogether,
+  isBlankCell,
+  lastFilled,
+  WHOLE_COLUMN,
+  type Block,
+  type Fit,
+} from './shape.ts';
 
 /** The ranges of a call, by the names of its arguments. */
 export type Ranges<Table extends ArgumentTable> = { readonly [Key in keyof Table]: Range };
@@ -41,6 +51,7 @@ export function answerCells<Table extends ArgumentTable>(
   if (call.faults.length > 0) return [[ways.refuse(call.faults)]];
   return Array.from({ length: call.rows }, (_, row) =>
     Array.from({ length: call.columns }, (_empty, column) => {
+      if (call.isBlank(row, column)) return BLANK;
       const given = call.read(row, column);
       return given.ok ? ways.answer(given.value) : ways.refuse(given.faults);
     }),
@@ -75,6 +86,7 @@ export function answerRows<Table extends ArgumentTable>(
     write({ numbers: [], faults, cautions: [] });
   if (call.faults.length > 0) return [refused(call.faults)];
   return Array.from({ length: call.rows }, (_, row) => {
+    if (call.isBlank(row, 0)) return Array.from({ length: numberCount + 1 }, () => BLANK);
     const given = call.read(row, 0);
     return given.ok ? write(answer(given.value)) : refused(given.faults);
   });
@@ -93,7 +105,15 @@ export function answerOnce<Table extends ArgumentTable>(
   return outcome.ok ? outcome.value : [[cellError(outcome.faults)]];
 }
 
+/** A null would show as 0. */
+const BLANK = '';
+
 interface Call<Table extends ArgumentTable> extends Fit {
+  /**
+   * Whether nothing stands there in any of the ranges: no row to be answered, as in whole columns. A
+   * single blank cell is one that is left out, and at fault where it is needed.
+   */
+  readonly isBlank: (row: number, column: number) => boolean;
   /** All arguments at a place, or every fault among them. */
   readonly read: (row: number, column: number) => Outcome<Values<Table>>;
 }
@@ -122,5 +142,12 @@ function openCall<Table extends ArgumentTable>(
     return faults.length > 0 ? { ok: false, faults } : ok(values as Values<Table>);
   };
   const named = blocks.map(({ argument, block }) => [argument.name, block] as const);
-  return { ...fit(named), read };
+  const rangesGiven = blocks.filter(({ block }) => block.rows > 1 || block.columns > 1);
+  const isBlank = (row: number, column: number): boolean =>
+    rangesGiven.length > 0 && rangesGiven.every(({ block }) => isBlankCell(block.at(row, column)));
+  const size = fit(named);
+  if (size.rows < WHOLE_COLUMN) return { ...size, isBlank, read };
+  // Answers to a sheet's end have room in its first row alone: they go as far as anything is filled in.
+  const used = lastFilled(size.rows, (row) => !isBlank(row, 0));
+  return { ...size, rows: Math.max(1, used), isBlank, read };
 }

@@ -7,6 +7,11 @@ import type { ExactInches } from '../core/units/length.ts';
 interface Named {
   /** In the words of a message: Blade diameter. */
   readonly name: string;
+  /**
+   * A 0 is what some Excel hands over for a blank cell: it counts as left out wherever the limits rule it
+   * out, and here too. (Where a 0 can be meant, as in quantities, it is one.)
+   */
+  readonly zero?: 'left out';
 }
 
 /** Inches, or a text such as 3 1/2 or 90 mm; 'exact length' keeps what was typed as a fraction. */

@@ -22,7 +22,7 @@ export const OFF_CENTER = { ...sizeArgument(COVE_SIZES.offCenter), least: 'any' 
 
 export const BLADE = {
   bladeDiameter: sizeArgument(COVE_SIZES.bladeDiameter),
-  kerf: sizeArgument(COVE_SIZES.kerf),
+  kerf: { ...sizeArgument(COVE_SIZES.kerf), zero: 'left out' },
 } as const;
 
 export const COVE = { width: WIDTH, depth: DEPTH, offCenter: OFF_CENTER, ...BLADE } as const;

@@ -25,7 +25,8 @@ const LEAST_INCHES = 1e-6;
 type AnyValue = number | string | ExactInches | undefined;
 
 /**
- * Reads a cell; what is blank in any way (nothing, null, "" or spaces) is the same.
+ * Reads a cell; what is blank in any way (nothing, null, "" or spaces) is the same, and so is the 0 that
+ * an older Excel hands over for a blank cell, wherever a 0 can't be meant.
  * Faults: `table.error-cell`, those of core's parseLength and parseNumber, `length.not-positive`,
  * `length.negative`, `length.beyond-shop`, `length.date-number`, `text.missing`, `number.not-whole`, `number.too-small`, `number.too-large`,
  * `angle.out-of-range`, `word.unknown`; each by the argument's name.
@@ -46,7 +47,7 @@ export function isBlank(cell: Cell): boolean {
 function readPlain(argument: Argument, cell: Cell): Outcome<AnyValue> {
   const error = errorIn(cell);
   if (error !== undefined) return failed(fault('table.error-cell', argument.name, error));
-  const blank = isBlank(cell);
+  const blank = isBlank(cell) || (cell === 0 && isLeftOutByZero(argument));
   switch (argument.kind) {
     case 'length':
       return blank ? blankLength(argument) : readLength(argument, cell);
@@ -58,6 +59,21 @@ function readPlain(argument: Argument, cell: Cell): Outcome<AnyValue> {
       return blank ? blankNumber(argument) : readWhole(argument, cell);
     case 'word':
       return blank ? ok(argument.allowed[0]) : readWord(argument, cell);
+  }
+}
+
+/** Whether a 0 can't be meant, and a blank stands for something. */
+function isLeftOutByZero(argument: Argument): boolean {
+  if (argument.kind === 'word') return true;
+  if (argument.blank === 'refused') return false;
+  if (argument.zero === 'left out') return true;
+  switch (argument.kind) {
+    case 'whole number':
+      return argument.least > 0;
+    case 'angle':
+      return argument.limits?.above === 0;
+    default:
+      return argument.least === 'above 0';
   }
 }
 
@@ -102,11 +118,11 @@ function checkLimits(
   if (least === 'from 0' && !(inches >= 0)) {
     return fault('length.negative', name, inchesGiven(inches));
   }
-  return most === undefined ? undefined : checkShopSize(name, given, inches, most);
+  return checkShopSize(name, given, inches, most);
 }
 
 function readAngle({ name, from, limits }: AngleArgument, cell: Cell): Outcome<number> {
-  const parsed = parseNumber(sayable(cell), name);
+  const parsed = parseNumber(sayable(cell), name, '.', { degrees: true });
   if (!parsed.ok || limits === undefined) return parsed;
   const { above, least = 0, most } = limits;
   const low = above === undefined ? parsed.value < least : parsed.value <= above;

@@ -11,6 +11,8 @@ export interface Block {
 
 /** A whole column of a sheet: more answers than that have nowhere to stand. */
 export const MOST_CELLS = 1_048_576;
+/** Rows of a sheet in Excel: a range of so many is a column as a whole. */
+export const WHOLE_COLUMN = 1_048_576;
 
 const NOTHING: Block = { rows: 1, columns: 1, at: () => undefined };
 
@@ -35,6 +37,17 @@ export function blockOf(range: Range): Block {
     columns,
     at: (row, column) => cellAt(oneRow ? 0 : row, oneColumn ? 0 : column),
   };
+}
+
+export function isBlankCell(cell: Cell): boolean {
+  return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** How many rows there are down to the last that is filled. */
+export function lastFilled(rows: number, isFilled: (row: number) => boolean): number {
+  let last = rows;
+  while (last > 0 && !isFilled(last - 1)) last -= 1;
+  return last;
 }
 
 export interface Fit {

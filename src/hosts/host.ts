@@ -7,6 +7,8 @@ import type { Outcome, Where } from '../core/faults/fault.ts';
 import type { RawCell, RawRow, RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
+/** Texts by their keys: at most 200 characters a key, of whatever length a text. */
+export type Notes = Readonly<Record<string, string | undefined>>;
 /** What is kept with a workbook, out of sight: the plan last made, and the one its sheets were written from. */
 export type KeptTextKey = 'plan' | 'written-plan';
 
@@ -32,9 +34,13 @@ export interface WorkbookHost {
   putFormula(formula: string): Promise<Outcome<{ readonly sheet: string; readonly cell: string }>>;
   /** The person's own separator of arguments, for examples that they read: , or ; */
   listSeparator(): Promise<string>;
-  /** Small notes kept with the workbook (which columns stand for which, what was planned from). */
-  recall(key: string): Promise<Outcome<string | undefined>>;
-  remember(key: string, value: string): Promise<Outcome<void>>;
+  /**
+   * Small notes kept with the workbook (which columns stand for which, what was planned from), and
+   * what the workbook says of itself: each is a custom document property of its file, under its key.
+   */
+  recall(keys: readonly string[]): Promise<Outcome<Notes>>;
+  /** A note that is undefined is forgotten; those not named stay. */
+  remember(notes: Notes): Promise<Outcome<void>>;
   /**
    * Long texts kept with the workbook, out of sight: plans. They go wherever it goes: into its file, into
    * what is kept of it between visits. Without a text what was kept goes.

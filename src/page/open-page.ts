@@ -7,7 +7,7 @@ import type { Grid } from '../hosts/grid/grid.ts';
 import { startGrid } from '../hosts/grid/start-grid.ts';
 import { whenCalculated } from '../hosts/grid/when-calculated.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
-import type { StartedPane } from '../pane/start-pane.tsx';
+import type { SheetsBehind, StartedPane } from '../pane/start-pane.tsx';
 import { paintInBrowser } from '../browser/paint-in-browser.ts';
 import { gridFunctions } from './grid-functions.ts';
 import { makeDesk, type Desk } from './job/desk.ts';
@@ -20,7 +20,7 @@ import { askToPrint } from './print/ask-to-print.ts';
 import { nameBook, readyBar } from './shell/bar.ts';
 import { chooseFile, takeDroppedFiles } from './shell/choose-file.ts';
 import { byId } from './shell/element.ts';
-import { showSheet } from './shell/layout.ts';
+import { showPane, showSheet } from './shell/layout.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
 import { swipeSheet } from './shell/swipe-sheet.ts';
 
@@ -30,6 +30,7 @@ export async function openPage(): Promise<void> {
   const first = lastVisit.data ?? (await demoWorkbook());
   const grid = startGrid('grid-place', first, gridFunctions());
   performance.mark('grid shown');
+  followDark(grid);
   const calculated = whenCalculated(grid);
   repairPaste(grid, (faults) =>
     showNotice('paste', { kind: 'problem', says: faults.map(({ message }) => message) }),
@@ -45,14 +46,15 @@ export async function openPage(): Promise<void> {
   });
   const beside = (): WorkbookHost => besideGrid(grid, () => started.keeping?.changed());
   nameBook(desk.name());
-  const save = (): Promise<void> => tried('download', () => download(desk));
+  const findBehind = async (): Promise<SheetsBehind | undefined> => started.pane?.findBehind();
+  const save = (): Promise<void> => tried('download', () => download(desk, findBehind));
   started.keeping = lastVisit.keep(desk.take, () => void save());
   if (lastVisit.data === undefined) started.keeping?.changed();
   window.addEventListener('beforeunload', (event) => {
     if (started.pane?.isPlanning() === true) event.preventDefault();
     if (desk.touched() && started.keeping?.isBehind() !== false) event.preventDefault();
   });
-  readyDoors(desk, save);
+  readyDoors(desk, save, findBehind);
   leaveSheet(grid);
   swipeSheet(byId('grid-place'));
   // Whoever drives the page by script gets at the grid.
@@ -63,18 +65,40 @@ export async function openPage(): Promise<void> {
   const { startPagePane } = await import('./start-page-pane.ts');
   performance.mark('pane loaded');
   started.pane = startPagePane(byId('pane'), beside());
+  started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
 }
 
-function readyDoors(desk: Desk, save: () => Promise<void>): void {
+function readyDoors(
+  desk: Desk,
+  save: () => Promise<void>,
+  findBehind: () => Promise<SheetsBehind | undefined>,
+): void {
   const take = (file: File): void => void openFile(desk, file, save);
   takeDroppedFiles(take);
   readyBar({
     open: () => chooseFile(take),
     download: () => void save(),
-    print: () => void tried('print', () => askToPrint(desk.grid)),
+    print: () => void tried('print', () => askToPrint(desk.grid, findBehind)),
     'start over': () => void tried('start over', () => startOver(desk, save)),
     demo: () => void tried('start over', () => begin(desk, 'demo', save)),
     blank: () => void tried('start over', () => begin(desk, 'blank', save)),
+  });
+}
+
+/** Above sheet and pane, so that it is in view whichever of them is, and on a narrow screen too. */
+function sayBehind(behind: SheetsBehind | undefined, showPlan: () => void): void {
+  if (behind === undefined) {
+    dropNotice('behind');
+    return;
+  }
+  showNotice('behind', {
+    kind: 'caution',
+    says: [behind.says],
+    choices: [{ name: 'plan', label: 'Go to Plan' }],
+    onChoose: () => {
+      showPane();
+      showPlan();
+    },
   });
 }
 
@@ -84,6 +108,13 @@ function leaveSheet(grid: Grid): void {
     const isElsewhere = ['bar', 'pane'].some((id) => byId(id).contains(target as Node));
     if (isElsewhere) void finishTyping(grid);
   });
+}
+
+/** The sheet is dark where the page around it is; what is printed and kept isn't. */
+function followDark({ api }: Grid): void {
+  const dark = window.matchMedia('(prefers-color-scheme: dark)');
+  if (dark.matches) api.toggleDarkMode(true);
+  dark.addEventListener('change', ({ matches }) => api.toggleDarkMode(matches));
 }
 
 /** What goes wrong is said; the workbook stays as it is. */
@@ -111,8 +142,8 @@ function besideGrid(grid: Grid, onNote: () => void): WorkbookHost {
       if (shown.ok) showSheet();
       return shown;
     },
-    remember: async (key, value) => {
-      const noted = await host.remember(key, value);
+    remember: async (notes) => {
+      const noted = await host.remember(notes);
       onNote();
       return noted;
     },

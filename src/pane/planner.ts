@@ -8,8 +8,10 @@ import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import type { TickedSheets } from '../sheets/cutting/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { Stamp } from '../sheets/stamp.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
+import type { Judgement } from '../planning/judge-job.ts';
 import type { JobPlanning } from '../planning/plan-job.ts';
 import type { Job } from '../planning/job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
@@ -19,10 +21,13 @@ import type { PlanJobOptions } from '../planning/plan-job.ts';
 export interface SheetChoice {
   /** Whether set-up numbers stand as plain formulas, else as numbers. */
   readonly keepsFormulas: boolean;
+  readonly stamp: Stamp;
 }
 
 export interface Planner {
   readonly readJob: (tables: readonly RawTable[], source: string) => JobReading;
+  /** What can't be made of it, told as it is typed. */
+  readonly judgeJob: (read: JobReading) => Judgement;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
@@ -39,8 +44,8 @@ export interface Planner {
   readonly keyOfCut: (cut: readonly CutAlready[]) => string;
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
   /** The client's copy, a workbook by itself. */
-  readonly describeClientCopy: (plan: JobPlan) => WorkbookDescription;
+  readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;
   /** Drawings, outlines and lists for other programs. */
-  readonly exportPlan: (plan: JobPlan) => readonly ExportFile[];
+  readonly exportPlan: (plan: JobPlan, stamp: Stamp) => readonly ExportFile[];
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

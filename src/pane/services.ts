@@ -30,6 +30,8 @@ export interface PaneServices {
   readonly makeZip: (files: readonly ExportFile[]) => Promise<Uint8Array>;
   /** Gives the person a file to keep. */
   readonly saveFile: (name: string, bytes: Uint8Array) => void;
+  /** The moment by this machine's clock: the pane reads none itself. */
+  readonly clock: () => Date;
   /** The planner loads when it is first wanted. */
   readonly loadPlanner: () => Promise<Planner>;
   readonly loadDemo: () => Promise<readonly RawTable[]>;

@@ -6,6 +6,7 @@ import { SECONDS_PREFERENCE } from './actions/plan-job.ts';
 import { makeActions } from './actions/pane-actions.ts';
 import { Pane } from './pane.tsx';
 import type { PaneServices } from './services.ts';
+import { areSheetsBehind, behindMark, sayBehind } from './plan/say-stale.ts';
 import { INITIAL_STATE, TABS } from './state/pane-state.ts';
 import { createStore } from './state/store.ts';
 import { PaneContext } from './use-pane.ts';
@@ -15,6 +16,18 @@ export interface StartedPane {
   readonly standBeside: (host: WorkbookHost) => void;
   /** Whether leaving now would break a planning off. */
   readonly isPlanning: () => boolean;
+  /** Reads the inputs as they are now; undefined where the written sheets are of them, or none are. */
+  readonly findBehind: () => Promise<SheetsBehind | undefined>;
+  /** Calls `hear` when the written sheets fall behind the inputs, and when they no longer are. */
+  readonly watchBehind: (hear: (behind: SheetsBehind | undefined) => void) => void;
+  readonly showPlan: () => void;
+}
+
+/** Sheets that were written from other inputs than there are now. */
+export interface SheetsBehind {
+  readonly says: string;
+  /** For each of their printed pages. */
+  readonly mark: string;
 }
 
 export function startPane(element: HTMLElement, services: PaneServices): StartedPane {
@@ -33,8 +46,28 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
   );
   const end = actions.begin();
   window.addEventListener('pagehide', end, { once: true });
+  const behind = (): SheetsBehind | undefined => {
+    const { found } = store.get().reading;
+    return found !== undefined && areSheetsBehind(found)
+      ? { says: sayBehind(found), mark: behindMark(found) }
+      : undefined;
+  };
   return {
     standBeside: (host) => void actions.standBeside(host),
     isPlanning: () => store.get().planning.running !== undefined,
+    findBehind: async () => {
+      await actions.checkAgain();
+      return behind();
+    },
+    watchBehind: (hear) => {
+      let before: string | undefined;
+      store.subscribe(() => {
+        const now = behind();
+        if (now?.says === before) return;
+        before = now?.says;
+        hear(now);
+      });
+    },
+    showPlan: () => store.send({ type: 'tab chosen', tab: 'plan' }),
   };
 }

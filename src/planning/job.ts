@@ -3,7 +3,7 @@ import type { Where } from '../core/faults/fault.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { Shop } from './shop.ts';
+import type { SettingKey, Shop } from './shop.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -27,6 +27,9 @@ export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
 
+/** Cells of a row by the headings that they stand under: those that must change where a fault says so. */
+export type CellsOf<Heading extends string> = Readonly<Record<Heading, Where>>;
+
 export interface RunEnd {
   readonly kind: EndKind;
   /** Angle of the wall corner at this end, seen from the room or from outside as the end is. */
@@ -48,8 +51,13 @@ export interface Run {
   readonly match: string;
   readonly done: boolean;
   readonly note: string;
+  /** Its length. */
   readonly where: Where;
+  readonly cells: CellsOf<RunCell>;
 }
+
+export const RUN_CELLS = ['Profile', 'Measured as', 'Quantity', 'Match'] as const;
+export type RunCell = (typeof RUN_CELLS)[number];
 
 export interface Opening {
   readonly room: string;
@@ -77,11 +85,14 @@ export interface Opening {
   readonly otherPosition?: ExactInches;
   readonly quantity: number;
   readonly where: Where;
-  readonly cells: Readonly<Record<OpeningCell, Where>>;
+  readonly cells: CellsOf<OpeningCell>;
 }
 
-/** Cells of an opening that must change where something is said about them. */
 export const OPENING_CELLS = [
+  'Casing',
+  'Apron',
+  'Stool',
+  'Quantity',
   'Wall',
   'Sill',
   'Position',
@@ -120,8 +131,21 @@ interface Molding {
   readonly thicknessClass: string;
   readonly offcutAllowancePercent?: number;
   readonly note: string;
+  /** Its name. */
   readonly where: Where;
+  readonly cells: CellsOf<ProfileCell>;
 }
+
+export const PROFILE_CELLS = [
+  'Cove width',
+  'Cove depth',
+  'Off-center',
+  'Blank width',
+  'Blank thickness',
+  'Near flat',
+  'Species',
+] as const;
+export type ProfileCell = (typeof PROFILE_CELLS)[number];
 
 /** A molding as the yard sells it. Its size is known where Profiles gives it. */
 export interface BoughtProfile extends Molding {
@@ -164,22 +188,34 @@ export interface StockItem {
   readonly have: number;
   /** How many may be bought; null is as many as needed. */
   readonly buyMost: number | null;
+  /** What it is for. */
   readonly where: Where;
+  readonly cells: CellsOf<StockCell>;
 }
+
+export const STOCK_CELLS = ['Kind', 'Class', 'Width', 'Length', 'Per'] as const;
+export type StockCell = (typeof STOCK_CELLS)[number];
+
+/** Where the value of each setting stands that Shop has a row for. */
+export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export interface Job {
   readonly shop: Shop;
+  readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
   readonly stock: readonly StockItem[];
 }
 
-/** Where one table looks up another, case and the number of spaces don't matter. */
+/** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */
 export function sameName(one: string, other: string): boolean {
   return nameKey(one) === nameKey(other);
 }
 
+/** Characters of no width, which come along with copied text. */
+const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/gu;
+
 export function nameKey(name: string): string {
-  return name.trim().replace(/\s+/gu, ' ').toLowerCase();
+  return name.normalize('NFC').replace(UNSEEN, '').trim().replace(/\s+/gu, ' ').toLowerCase();
 }

@@ -7,13 +7,12 @@ import { startFrom } from './cut/start-from.ts';
 import { newlyOpened, takeSticks, type AnsweredGroup, type TakenStick } from './cut-sticks.ts';
 import type { PreparedGroup } from './group-profiles.ts';
 import { nameGroup, partId, spareId, stateProblem, type StatedGroup } from './group-problem.ts';
-import type { Profile, StockItem } from './job.ts';
+import type { Job, Profile, ShopCells, StockItem } from './job.ts';
 import type { CutPart, CuttingGroup, JobPlan } from './job-plan.ts';
 import { creditSticks, shareBoardFeet, shareLumber } from './money.ts';
 import { countLayouts, openedRows, readBoards, readStockUse, sumBoardFeet } from './opened-rows.ts';
 import type { ProfileCut } from './plan-profile.ts';
 import { spoiledFitCautions } from './spoiled-fits.ts';
-import type { Shop } from './shop.ts';
 import type { UsedStock } from './used-stock.ts';
 
 export interface GroupPlanning {
@@ -35,7 +34,7 @@ export interface GroupPlanning {
 export async function planGroup(
   prepared: PreparedGroup,
   used: UsedStock,
-  shop: Shop,
+  { shop, shopCells }: Pick<Job, 'shop' | 'shopCells'>,
   plan: typeof planSticks,
   options: PlanSticksOptions,
   costOf?: (cuts: readonly ProfileCut[]) => number,
@@ -57,7 +56,7 @@ export async function planGroup(
   }
   const answer = planned.value;
   if (answer.plan.unserved.length > 0) {
-    return { faults: unservedFaults(prepared, answer), cautions };
+    return { faults: unservedFaults(prepared, answer, shopCells), cautions };
   }
   const read = (one: StickPlan): ReturnType<typeof readGroup> =>
     readGroup(prepared, { ...stated, answer: withPlan(answer, one), used });
@@ -174,11 +173,19 @@ function cutPart(group: AnsweredGroup, sticks: readonly TakenStick[]): CutPart |
   };
 }
 
-/** What could not be placed is named piece by piece, at its own row. */
-function unservedFaults(prepared: PreparedGroup, { plan }: StickAnswer): Fault[] {
+/** What could not be placed is named piece by piece, at its own row; a spare at the setting that asks for it. */
+function unservedFaults(
+  prepared: PreparedGroup,
+  { plan }: StickAnswer,
+  shopCells: ShopCells,
+): Fault[] {
   const whole = prepared.flatMap(({ profile, toPlan, partsLeft, units }) => {
     const limit = { inches: Math.max(...units.map(({ item }) => Number(item.length))) };
-    const spare = { id: spareId(profile), where: profile.where, given: spareId(profile) };
+    const spare = {
+      id: spareId(profile),
+      where: shopCells.setUpSpare ?? profile.where,
+      given: spareId(profile),
+    };
     const ofPieces = toPlan.map(({ id, where, cutLength }) => {
       return { id, where, given: { inches: Number(cutLength) } };
     });

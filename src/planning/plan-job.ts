@@ -1,22 +1,19 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
-import { fault, placeFault, rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
-import { carryOver, type CarriedOver, type CarriedStick } from './cut/carry-over.ts';
+import type { CarriedStick } from './cut/carry-over.ts';
 import type { CutAlready } from './cut/cut-already.ts';
-import { nameGroup, spareId, spareLength } from './group-problem.ts';
-import { groupProfiles, type PreparedGroup, type PreparedProfile } from './group-profiles.ts';
-import { nameKey, sameName, type Job, type Profile, type StockItem } from './job.ts';
+import { nameGroup } from './group-problem.ts';
+import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
+import type { Job, StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
 import { shortPartCautions } from './joints.ts';
-import type { Piece } from './piece.ts';
-import { listPieces } from './pieces/list-pieces.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfile, type ProfileCut } from './plan-profile.ts';
-import { planSetUp, type SetUp } from './plan-setup.ts';
+import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
 import { shareTime } from './share-time.ts';
-import { findStock } from './stock-units.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
 
@@ -49,17 +46,10 @@ export interface PlanJobOptions extends PlanSticksOptions {
  * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
-  const listed = listPieces(job);
-  const carried = carryOver(job, listed.pieces, options.cut ?? [], sparesOf(job));
-  const { pieces } = carried;
-  const prepared = prepareProfiles(job, pieces, carried);
-  const faults = [...listed.faults, ...carried.faults, ...checkMatches(pieces), ...prepared.faults];
-  const cautions = [
-    ...listed.cautions,
-    ...spareCautions(job),
-    ...carried.cautions,
-    ...prepared.cautions,
-  ];
+  const prepared = prepareJob(job, options.cut);
+  const { listed, pieces, carried } = prepared;
+  const faults = [...prepared.faults];
+  const cautions = [...prepared.cautions];
   const costOf = (cuts: readonly ProfileCut[]): number =>
     cuts.reduce((sum, cut) => {
       const { money } = planProfile(cut, prepared.setUps.get(cut.profile), job.shop);
@@ -102,57 +92,6 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   return { plan, ...found };
 }
 
-/** The set-up spares that the job asks for, of every cove that is planned. */
-function sparesOf({ shop, profiles }: Job): ReadonlySet<string> {
-  if (spareLength(shop) === undefined) return new Set();
-  return new Set(profiles.filter(({ make }) => make !== 'buy').map(spareId));
-}
-
-/** Every profile that has pieces to cut, or cut already, and stock to cut them from; the set-ups of the coves among them. */
-function prepareProfiles(
-  job: Job,
-  pieces: readonly Piece[],
-  { sticks, served, partsLeft }: CarriedOver,
-): {
-  profiles: PreparedProfile[];
-  setUps: ReadonlyMap<Profile, SetUp>;
-  faults: Fault[];
-  cautions: Caution[];
-} {
-  const profiles: PreparedProfile[] = [];
-  const setUps = new Map<Profile, SetUp>();
-  const faults: Fault[] = [];
-  const cautions: Caution[] = [];
-  for (const profile of job.profiles) {
-    const live = pieces.filter((one) => !one.done && sameName(one.profile, profile.name));
-    const cut = sticks.filter((one) => one.profile === profile);
-    if (live.length === 0 && cut.length === 0) continue;
-    if (profile.make !== 'buy') {
-      const found = planSetUp(profile, job.shop);
-      faults.push(...found.faults);
-      cautions.push(...found.cautions);
-      if (found.setUp !== undefined) setUps.set(profile, found.setUp);
-    }
-    const stock = findStock(profile, job);
-    faults.push(...stock.faults);
-    cautions.push(...stock.cautions);
-    const passes = setUps.get(profile)?.passHeights.length ?? 0;
-    if (stock.units.length === 0) continue;
-    profiles.push({
-      profile,
-      pieces: live,
-      toPlan: live.filter(({ id }) => !served.has(id)),
-      partsLeft: partsLeft.filter(({ piece }) => sameName(piece.profile, profile.name)),
-      cut,
-      // Where all is cut, no set-up is tried any more.
-      needsSpare: profile.make !== 'buy' && !served.has(spareId(profile)),
-      units: stock.units,
-      passes,
-    });
-  }
-  return { profiles, setUps, faults, cautions };
-}
-
 /**
  * Each group's quick plan is made whole, whatever the budget; what it may take beyond that only makes
  * it cheaper. So a canceled job still has all its plans, a little later.
@@ -188,7 +127,7 @@ async function planGroups(
     const share = shares.begin(place);
     const budget = isQuick ? { budget: { steps: 0 } } : share.budget;
     const planning = { ...options, ...budget };
-    const planned = await planGroup(group, used, job.shop, plan, planning, costOf, earlier);
+    const planned = await planGroup(group, used, job, plan, planning, costOf, earlier);
     share.end();
     faults.push(...planned.faults);
     cautions.push(...planned.cautions);
@@ -223,32 +162,4 @@ function isNeededLater(group: PreparedGroup, later: readonly PreparedGroup[]): b
   return later.some((other) =>
     other.some(({ units }) => units.some(({ item }) => item.buyMost !== null && items.has(item))),
   );
-}
-
-/** A set-up spare shorter than the shop's least blank is planned as long as that. */
-function spareCautions({ shop, profiles }: Job): Caution[] {
-  const spare = spareLength(shop);
-  const none = spare === undefined || profiles.every((one) => one.make === 'buy');
-  if (none || !shop.setUpSpare.lt(shop.leastBlankLength)) return [];
-  const limit = { inches: Number(spare) };
-  return [
-    fault('job.spare-below-least', 'Set-up spare', { inches: Number(shop.setUpSpare) }, { limit }),
-  ];
-}
-
-/** Pieces of a matched group come from one stick, so they are of one profile. */
-function checkMatches(pieces: readonly Piece[]): Fault[] {
-  const profileOf = new Map<string, string>();
-  const faults: Fault[] = [];
-  for (const piece of pieces) {
-    if (piece.match === '' || piece.done) continue;
-    const key = nameKey(piece.match);
-    const first = profileOf.get(key) ?? piece.profile;
-    profileOf.set(key, first);
-    if (first === piece.profile) continue;
-    const details = { other: first };
-    const one = fault('job.match-of-two-profiles', piece.id, piece.match, { details });
-    faults.push(placeFault(one, piece.where));
-  }
-  return faults;
 }

@@ -16,7 +16,8 @@ import { computeFlats } from '../core/cove/stock.ts';
 import { checkBevels, computeBevelWood, type BevelWood } from '../core/crown/bevel-wood.ts';
 import { computeBackBevels, type BackBevels } from '../core/crown/crown-size.ts';
 import { degrees, toRadians } from '../core/units/angle.ts';
-import type { CoveProfile } from './job.ts';
+import { cellOfCoveFault } from './cell-of-cove-fault.ts';
+import type { CoveProfile, ShopCells } from './job.ts';
 import type { Shop } from './shop.ts';
 import { tableSizeOf } from './table-size.ts';
 
@@ -54,8 +55,12 @@ export interface SetUpReading {
   readonly cautions: readonly Caution[];
 }
 
-/** The set-up, or every reason against it, placed at the profile's row. */
-export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
+/** The set-up, or every reason against it, each at the size or the setting that must change. */
+export function planSetUp(
+  profile: CoveProfile,
+  shop: Shop,
+  shopCells: ShopCells = {},
+): SetUpReading {
   const { cove } = profile;
   const blade = bladeOf(shop);
   const blank = coveBlankOf(profile);
@@ -73,7 +78,7 @@ export function planSetUp(profile: CoveProfile, shop: Shop): SetUpReading {
     step: Number(shop.step),
     last: Number(shop.lastPass),
   });
-  const place = (one: Fault): Fault => placeFault(one, profile.where);
+  const place = (one: Fault): Fault => placeFault(one, cellOfCoveFault(one, profile, shopCells));
   const faults = [...judged.faults, ...passes.faults].map(place);
   const cautions = [...judged.cautions, ...passes.cautions].map(place);
   if (setting === undefined || faults.length > 0) return { faults, cautions };

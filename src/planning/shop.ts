@@ -89,7 +89,8 @@ export const SETTINGS = {
     name: 'angle scale step',
     kind: 'angle',
     unit: 'degrees',
-    usual: '0.5',
+    // A fraction, since it reads alike with either decimal sign.
+    usual: '1/2',
     least: 0.01,
     most: 5,
     note: 'How fine the approach can be set',
@@ -98,7 +99,7 @@ export const SETTINGS = {
     name: 'tilt scale step',
     kind: 'angle',
     unit: 'degrees',
-    usual: '0.5',
+    usual: '1/2',
     least: 0.01,
     most: 5,
     note: 'How fine the tilt can be set',

@@ -5,7 +5,7 @@ import { computeBoardFeet } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
-import { sameName, type Job, type Profile, type StockItem } from './job.ts';
+import { sameName, type Job, type Profile, type StockCell, type StockItem } from './job.ts';
 import type { Shop } from './shop.ts';
 
 /** A row of Stock as it serves one profile. */
@@ -46,15 +46,14 @@ export function findStock(profile: Profile, job: Job): StockReading {
         fitsClass(item, profile)),
   );
   const units = rows.flatMap((item) => {
-    const place = (one: Fault): Fault => placeFault(one, item.where);
     const caution = whyUnfit(item, profile, job.shop);
     if (caution !== undefined) {
-      cautions.push(place(caution));
+      cautions.push(caution);
       return [];
     }
     const priced = priceUnit(item, profile);
     if (!('cents' in priced)) {
-      faults.push(place(priced));
+      faults.push(priced);
       return [];
     }
     const strips = stripsOf(item, profile, job.shop);
@@ -66,7 +65,8 @@ export function findStock(profile: Profile, job: Job): StockReading {
     const species = profile.species === '' ? '' : ` (${profile.species})`;
     const needed = made ? `its species${species}` : '';
     const none = fault('job.no-stock', 'Stock', profile.name, { details: { needed } });
-    faults.push(placeFault(none, profile.where));
+    const isOfAnother = made && !job.stock.some((item) => sameName(item.for, profile.species));
+    faults.push(placeFault(none, isOfAnother ? profile.cells.Species : profile.where));
   }
   return { units, faults, cautions };
 }
@@ -79,52 +79,30 @@ function fitsClass(item: StockItem, profile: Profile): boolean {
 function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | undefined {
   const details = { profile: profile.name };
   const trims = shop.endTrim.mul(2);
+  const at = (heading: StockCell, one: Caution): Caution => placeFault(one, item.cells[heading]);
+  const inches = (length: ExactInches): { readonly inches: number } => ({ inches: Number(length) });
   if (item.length.lte(trims)) {
-    return fault(
-      'cutting.stick-shorter-than-trim',
-      `Stock for ${item.for}`,
-      { inches: Number(item.length) },
-      {
-        limit: { inches: Number(trims) },
-      },
-    );
+    const argument = `Stock for ${item.for}`;
+    const more = { limit: inches(trims) };
+    const given = inches(item.length);
+    return at('Length', fault('cutting.stick-shorter-than-trim', argument, given, more));
   }
   if (profile.make === 'buy') {
     if (item.kind === 'stick') return undefined;
-    return fault('job.board-for-bought', 'Stock', profile.name);
+    return at('Kind', fault('job.board-for-bought', 'Stock', profile.name));
   }
   if (item.length.lt(shop.leastBlankLength)) {
-    return fault(
-      'job.blank-below-least',
-      profile.name,
-      { inches: Number(item.length) },
-      {
-        limit: { inches: Number(shop.leastBlankLength) },
-      },
-    );
+    const more = { limit: inches(shop.leastBlankLength) };
+    return at('Length', fault('job.blank-below-least', profile.name, inches(item.length), more));
   }
   if (item.width !== undefined && stripsOf(item, profile, shop) < 1) {
-    return fault(
-      'job.board-too-narrow',
-      'Stock',
-      { inches: Number(item.width) },
-      {
-        limit: { inches: Number(profile.blankWidth) },
-        details,
-      },
-    );
+    const more = { limit: inches(profile.blankWidth), details };
+    return at('Width', fault('job.board-too-narrow', 'Stock', inches(item.width), more));
   }
   const rough = roughThickness(item.thicknessClass);
   if (rough !== undefined && profile.blankThickness.gt(rough)) {
-    return fault(
-      'job.board-too-thin',
-      'Stock',
-      { inches: Number(rough) },
-      {
-        limit: { inches: Number(profile.blankThickness) },
-        details,
-      },
-    );
+    const more = { limit: inches(profile.blankThickness), details };
+    return at('Class', fault('job.board-too-thin', 'Stock', inches(rough), more));
   }
   return undefined;
 }
@@ -167,7 +145,8 @@ function priceUnit(
   }[item.per];
   if (count === undefined) {
     const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';
-    return fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
+    const one = fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
+    return placeFault(one, item.cells[width === undefined ? 'Width' : 'Class']);
   }
   const cents = Number(exactDecimal(item.price).mul(count).mul(100).add(1, 2).floor());
   // A mill sells moldings by the foot or the piece: what is bought ready made has no board feet.

@@ -2,10 +2,15 @@
 import type { JobPlan } from '../planning/job-plan.ts';
 import { describeClient } from './client/client-sheet.ts';
 import { draftCutting } from './cutting/cutting-sheet.ts';
-import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
+import {
+  DESCRIPTION_VERSION,
+  type SheetDescription,
+  type WorkbookDescription,
+} from './grammar/description.ts';
+import { stampSheet, tellOfShop, type Stamp } from './stamp.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
-import { describePieces } from './pieces/pieces-sheet.ts';
+import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
@@ -13,6 +18,8 @@ import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 export interface SheetChoice {
   /** Adds the set-up numbers as plain formulas, which answer without the add-in. */
   readonly keepsFormulas?: boolean;
+  /** What the sheets, their pages and their file tell of their making; absent, nothing. */
+  readonly stamp?: Stamp;
 }
 
 /**
@@ -24,23 +31,27 @@ export interface SheetChoice {
  */
 export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
   const acrossSheets = newPlanAnchors();
-  // Production and Cutting point to cells of sheets described after them, so they are finished last.
-  const production = draftProduction(plan, acrossSheets);
-  const pieces = describePieces(plan, acrossSheets);
+  // These three point to cells of each other, and of sheets described after them: they are finished last.
+  const production = draftProduction(plan, acrossSheets, choice.stamp);
+  const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
-  const client = describeClient(plan, acrossSheets);
+  const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
+  const { decimalSign } = plan.job.shop;
+  const stamped = (sheet: SheetDescription): SheetDescription =>
+    stampSheet(sheet, choice.stamp, decimalSign);
   return {
     version: DESCRIPTION_VERSION,
     title: 'Production workbook',
+    ...tellOfShop(choice.stamp),
     sheets: [
-      production.finish(),
-      pieces,
-      describeSetUps(plan),
-      ...(outlines === undefined ? [] : [outlines]),
-      cutting.finish(),
+      stamped(production.finish()),
+      stamped(pieces.finish()),
+      stamped(describeSetUps(plan)),
+      ...(outlines === undefined ? [] : [stamped(outlines)]),
+      stamped(cutting.finish()),
       client,
-      ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan) : []),
+      ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),
     ],
   };
 }

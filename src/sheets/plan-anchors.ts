@@ -23,7 +23,33 @@ interface PlanPlaces {
   /** Of all profiles, on Cutting. */
   readonly allLengthOnCutting: string;
   readonly allLumberOnCutting: string;
+  /** Of a piece's id, on Cutting: the lengths of all its parts, added up; what their joints overlap, in the shop's unit. */
+  readonly pieceOnCutting: { readonly cells: string; readonly overlap: number };
+  /** On Cutting, profile by profile: what its lengths, and its sticks, are off by; 0 is none. */
+  readonly lengthsOffOnCutting: string;
+  readonly sticksOffOnCutting: string;
+  /** On Cutting: the counts of the pick list, and what each is off by. */
+  readonly picksOnCutting: string;
+  readonly picksOffOnCutting: string;
+  readonly allKeptOnCutting: string;
   readonly priceOnClient: string;
+  readonly toPayOnClient: string;
+  readonly piecesOnClient: string;
+  /** In the shop's unit. */
+  readonly lengthOnClient: string;
+  /** Whether all sheets agree, in a sentence; and what the price without tax is now. */
+  readonly verdictOnProduction: string;
+  readonly priceOnProduction: string;
+  /** What Client must agree with: verdicts in a column. */
+  readonly clientVerdicts: { readonly range: string; readonly count: number };
+  /** Of a profile's plan, on Production: the length of its pieces. */
+  readonly netLengthOnProduction: string;
+  /** Of a row of Stock that is used, on Production: how many are pulled, and bought; cells to be taken off one by one. */
+  readonly fromRackOnProduction: string;
+  readonly toBuyOnProduction: string;
+  /** On Pieces, row by row: the pieces' numbers, and what Cutting's length is off by. */
+  readonly numbersOnPieces: string;
+  readonly offOnPieces: string;
   /** On Pieces, row by row: in which line of Production a piece counts, and its length to cut. */
   readonly linesOnPieces: string;
   readonly lengthsOnPieces: string;

@@ -15,6 +15,12 @@ export const STOP_SLACK_DEGREES = 5.7e-6;
 /** Sums that agree between sheets: finer than any figure shown, coarser than another order of adding. */
 export const AGREES_WITHIN_OF_A_FIGURE = '0.0005';
 
+/** Decimals to which a difference of lengths on two sheets is said: half of the last is AGREES_WITHIN. */
+export const OFF_DECIMALS = 3;
+
+/** Of a sum that grows large: what adding in another order may change it by, as a share. */
+export const ADDING_NOISE_SHARE = 1e-12;
+
 /** A gap this little over a tenth of a percent, from arithmetic, is that tenth. */
 export const GAP_SLACK_TENTHS = 1e-9;
 

@@ -12,7 +12,7 @@ import { describePlan } from '../../build/sheets/describe-plan.js';
 import { seededNumbers } from './seeded.mjs';
 
 const SIZES = [1_000, 10_000];
-const AIM_SECONDS = [5, 60];
+const AIM_SECONDS = [2, 20];
 
 const PROFILES = `Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Species,Class
 Base,buy,,,,5 1/4,9/16,Poplar,

@@ -150,6 +150,24 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
   );
 
   test(
+    'what runs or loads in a pasted text never reaches the page, not even to be stopped there',
+    async () => {
+      const { page } = opened!;
+      await page.evaluate(() => {
+        document.addEventListener('securitypolicyviolation', ({ violatedDirective }) =>
+          Object.assign(globalThis, { stopped: violatedDirective }),
+        );
+      });
+      const harm = `onerror="x()" onclick="x()" style="background:url(//x.invalid/a)"`;
+      const html = `<p ${harm}>a note<img src="//x.invalid/b" ${harm}><svg onload="x()"></svg><iframe src="//x.invalid/c"></iframe></p>`;
+      await paste(page, 'A300', html, '');
+      await page.waitForTimeout(500);
+      expect(await page.evaluate(() => 'stopped' in globalThis)).toBe(false);
+    },
+    PAGE_TEST_MS,
+  );
+
+  test(
     "another spreadsheet's cells come as they are meant: lengths, zeros, joined cells, numbers unrounded",
     async () => {
       const { page } = opened!;

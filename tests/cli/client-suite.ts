@@ -28,14 +28,14 @@ export function clientSuite(): void {
   describe('client', () => {
     test('writes the copy alone, tells rooms, lines, price and how long it holds, the same each time', async () => {
       const folder = folderWith(SMALL);
-      const args = ['client', '.', '--out', 'copy.xlsx'];
+      const args = ['client', '.', '--out', 'copy.xlsx', '--date', '2026-11-30'];
       const { exit, out, err } = await run(folder, args);
       expect([exit, err]).toEqual([0, '']);
       const told = [
         /^Written: copy\.xlsx$/m,
         /^ {2}1 room, 2 lines with a quantity to change$/m,
         /^ {2}to pay \$[\d.]+, of which tax \$0\.00$/m,
-        /^ {2}holds 30 days from the date that you fill in$/m,
+        /^ {2}number [0-9a-f]{8}, dated 30 Nov 2026; holds 30 days from its date$/m,
         /^It has nothing of the shop's costs, hours, margin or stock\.$/m,
         /^Caution: /m,
       ].map((one) => out.search(one));

@@ -199,8 +199,8 @@ export function cutSuite(): void {
       },
       {
         name: 'no price',
-        sticks: ['96,,'],
-        says: /sticks\.csv, line 2, column 2: The stick has no/,
+        sticks: ['96,1,', '120,,'],
+        says: /sticks\.csv, line 3, column 2: Price is empty here, and other sticks have one/,
       },
       {
         name: 'fine price',
@@ -224,7 +224,7 @@ export function cutSuite(): void {
     });
 
     test('both files and both options are read before anything is said', async () => {
-      const folder = folderWith({ 'p.csv': 'Length\n3/0\nx\n', 's.csv': 'Length\n96\n' });
+      const folder = folderWith({ 'p.csv': 'Length\n3/0\nx\n', 's.csv': 'Price\n96\n' });
       const args = ['cut', 'p.csv', 's.csv', '--kerf', 'thin', '--end-trim', '1/2/3', '--json'];
       const ran = await run(folder, args);
       const { faults } = refusalOf(ran);
@@ -234,7 +234,7 @@ export function cutSuite(): void {
         'length.unreadable --end-trim',
         'length.zero-denominator Length',
         'length.unreadable Length',
-        'table.heading-missing Price',
+        'table.heading-missing Length',
       ]);
     });
   });

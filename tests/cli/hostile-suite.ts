@@ -111,8 +111,8 @@ export function hostileSuite(): void {
       const [row] = jsonOf(refused) as { faults: { code: string; given: unknown }[] }[];
       expect(refused.exit).toBe(1);
       expect(row!.faults.map(({ code, given }) => `${code} ${String(given)}`)).toEqual([
-        'length.unreadable 3,5',
-        'length.unreadable 0,75',
+        'number.other-sign 3,5',
+        'number.other-sign 0,75',
       ]);
       const [point, comma] = await Promise.all(
         ['point', 'comma'].map((name) => run(folder, ['plan', name, '--json'])),

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { clientFile, exportFile, shopFile } from '../../src/cli/files-of-plan.ts';
 import { planInput, type InputPlanning } from '../../src/cli/plan-input.ts';
-import { PROGRAM_VERSION } from '../../src/core/program-version.ts';
+import { VERSION } from '../../src/core/version.ts';
 import type { KeptTexts } from '../../src/hosts/workbook/kept-text.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
@@ -42,7 +42,8 @@ async function workbook(
 
 function planOf(planned: InputPlanning): { plan: JobPlan; from: PlanToKeep } {
   if (planned.plan === undefined) throw new Error(planned.faults.map((one) => one.message).join());
-  return planned;
+  const { plan, from } = planned;
+  return { plan, from: { day: '2026-11-30', effort: { seconds: 0 }, ...from } };
 }
 
 const codes = ({ cautions }: JobPlan): string[] => cautions.map(({ code }) => code);
@@ -65,8 +66,8 @@ test('The workbook that plan --out writes carries the plan: client and export ar
 });
 
 test('A plan of other inputs, of another version or damaged is not used: the job is planned, and it is said', async () => {
-  const text = keepPlan(first.from, PROGRAM_VERSION);
-  const other = keepPlan({ ...first.from, fingerprint: 'other' }, PROGRAM_VERSION);
+  const text = keepPlan(first.from, VERSION);
+  const other = keepPlan({ ...first.from, fingerprint: 'other' }, VERSION);
   for (const [name, kept, said] of [
     ['same.xlsx', text, 'plan.kept-used'],
     ['old.xlsx', keepPlan(first.from, '0.0.1'), 'plan.kept-other-version'],
@@ -81,7 +82,7 @@ test('A plan of other inputs, of another version or damaged is not used: the job
 });
 
 test('What is ticked on the sheets of an input workbook stays cut', async () => {
-  const text = keepPlan(first.from, PROGRAM_VERSION);
+  const text = keepPlan(first.from, VERSION);
   const ticked = markCut(first.plan, { ...NO_TICKS, sticks: new Set(['Base #1']) });
   const path = await workbook(
     'ticked.xlsx',

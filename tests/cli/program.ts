@@ -48,17 +48,26 @@ export function run(folder: string, args: readonly string[]): Promise<Ran> {
   return ran;
 }
 
-/** One call in a process of its own, as a person makes it. @param nodeArgs For Node itself. */
+/**
+ * One call in a process of its own, as a person makes it.
+ *
+ * @param nodeArgs For Node itself.
+ * @param input What comes on its standard input.
+ */
 export function runAlone(
   folder: string,
   args: readonly string[],
   nodeArgs: readonly string[] = [],
+  input?: string | Uint8Array,
 ): Promise<Ran> {
   return new Promise((resolve) => {
     const options = { cwd: folder, maxBuffer: 2 ** 28, encoding: 'utf8' } as const;
-    execFile(process.execPath, [...nodeArgs, MAIN, ...args], options, (error, out, err) => {
+    const all = [...nodeArgs, MAIN, ...args];
+    const child = execFile(process.execPath, all, options, (error, out, err) => {
       resolve({ exit: error === null ? 0 : error.code, out, err });
     });
+    // A program that doesn't want it may close it first.
+    child.stdin?.on('error', () => undefined).end(input ?? '');
   });
 }
 

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from '@jest/globals';
 import { spawn, type ChildProcess } from 'node:child_process';
+import { readdirSync } from 'node:fs';
 import { request } from 'node:http';
 import { createServer, connect, type AddressInfo, type Server } from 'node:net';
 import { join } from 'node:path';
@@ -23,6 +24,21 @@ interface Answer {
   readonly status: number | undefined;
   readonly type: string | undefined;
   readonly body: string;
+}
+
+/** What the server says of an answer beside it. */
+function headersOf(
+  port: number,
+  path: string,
+  headers: Readonly<Record<string, string>> = {},
+): Promise<Readonly<Record<string, unknown>>> {
+  return new Promise((resolve, reject) => {
+    request({ host: '127.0.0.1', port, path, headers }, (answer) => {
+      answer.resume().on('end', () => resolve({ ...answer.headers, status: answer.statusCode }));
+    })
+      .on('error', reject)
+      .end();
+  });
 }
 
 /** The path goes as it stands: fetch would tidy its dots away. */
@@ -134,6 +150,55 @@ export function serveSuite(): void {
         socket.on('error', (error: NodeJS.ErrnoException) => resolve(error.code));
       });
       expect(refused).not.toBeUndefined();
+    });
+
+    test('lets no page of another address frame it, take it in or reach it by a name of its own', async () => {
+      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      for (const path of ['/', '/page.js', '/nothing.js']) {
+        expect(await headersOf(port, path)).toMatchObject({
+          'content-security-policy': "frame-ancestors 'none'",
+          'x-frame-options': 'DENY',
+          'x-content-type-options': 'nosniff',
+          'cross-origin-resource-policy': 'same-origin',
+          'referrer-policy': 'no-referrer',
+        });
+      }
+      const hosts = (host: string): Promise<unknown> =>
+        headersOf(port, '/', { Host: host }).then(({ status }) => [host, status]);
+      const ours = [`localhost:${port}`, `LOCALHOST:${port}`, `127.0.0.1:${port}`, `[::1]:${port}`];
+      for (const host of ours) expect(await hosts(host)).toEqual([host, 200]);
+      const others = [
+        ...['localhost', 'evil.example', `evil.example:${port}`, `localhost:${port + 1}`],
+        ...[`localhost.evil.example:${port}`, `127.0.0.2:${port}`, `::1:${port}`],
+      ];
+      for (const host of others) expect(await hosts(host)).toEqual([host, 421]);
+    });
+
+    /** A process's open files, where the system shows them. */
+    const shownTest = process.platform === 'linux' ? test : test.skip;
+    shownTest('keeps no file open after downloads that are broken off', async () => {
+      const large = new Uint8Array(8_000_000).fill(32);
+      const folder = folderWith({ ...FILES, 'dist/large.js': large });
+      const { port, process: child } = await serve(folder, FIRST_PORT);
+      const openFiles = (): number => readdirSync(`/proc/${child.pid}/fd`).length;
+      await ask(port, '/');
+      const before = openFiles();
+      const breakOff = (): Promise<void> =>
+        new Promise((resolve, reject) => {
+          request({ host: '127.0.0.1', port, path: '/large.js', agent: false }, (answer) => {
+            answer.once('data', () => answer.destroy());
+            answer.on('error', () => undefined).once('close', () => resolve());
+          })
+            .on('error', reject)
+            .end();
+        });
+      for (let count = 0; count < 60; count++) await breakOff();
+      const until = Date.now() + 5_000;
+      while (openFiles() > before + 5 && Date.now() < until) {
+        await new Promise((resolve) => setTimeout(resolve, 50));
+      }
+      expect(openFiles() - before).toBeLessThanOrEqual(5);
+      expect((await ask(port, '/large.js')).body).toHaveLength(large.length);
     });
 
     test('takes the next free port where its own is in use, and says so', async () => {

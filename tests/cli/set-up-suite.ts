@@ -182,8 +182,9 @@ export function setUpSuite(): void {
 
     test.each([
       { text: 'Profile,Cove width\nA,3\n', codes: ['table.heading-missing'] },
-      { text: 'Name,Size\nA,3\n', codes: Array<string>(3).fill('table.heading-missing') },
-      { text: `${HEADINGS},Kerf\nA,3,1/2,,,,\n`, codes: ['table.heading-twice'] },
+      { text: 'Nobody,Size\nA,3\n', codes: Array<string>(3).fill('table.heading-missing') },
+      { text: 'Name,Cove width,Cove depth\nA,3,1/2\n', codes: ['table.heading-near'] },
+      { text: `${HEADINGS},Kerf\nA,3,1/2,,,1/8,1/8\n`, codes: ['table.heading-twice'] },
       { text: `${HEADINGS}\n`, codes: ['table.empty'] },
       { text: '', codes: ['table.empty'] },
     ])('a file without its headings or rows is refused with 2: $codes', async ({ text, codes }) => {

@@ -15,6 +15,7 @@ const NEVER_GIVEN: Readonly<Record<string, string>> = {
   'cove.steep-approach': 'a caution',
   'cove.thin-kerf': 'a caution',
   'cove.step-high': 'a caution',
+  'number.other-currency': 'no function takes money',
   'cutting.no-sticks': 'a stick length is always given',
   'cutting.blank-twice': 'nothing is ripped',
   'cutting.blank-unknown': 'nothing is ripped',

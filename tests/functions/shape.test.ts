@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { blockOf, fitTogether, MOST_CELLS } from '../../src/functions/shape.ts';
-import { call, column, said } from './calls.ts';
+import { answer, call, column, isError, said } from './calls.ts';
 
 describe('ranges go together as in a spreadsheet’s own arithmetic', () => {
   test('rows and columns stretch to each other, and anything else is refused by name', () => {
@@ -67,4 +67,47 @@ describe('ranges go together as in a spreadsheet’s own arithmetic', () => {
       ['function.too-many-cells', MOST_CELLS],
     ]);
   });
+});
+
+describe('Ranges with blank rows', () => {
+  test('give blanks for them, and errors for rows that are half filled', () => {
+    const results = call(
+      'APPROACH',
+      column('3', '', null, ' ', '', '3'),
+      column('3/4', null, undefined, '', '3/4', ''),
+    );
+    expect(results.map(([cell]) => (isError(cell) ? cell.code : typeof cell))).toEqual([
+      'number',
+      'string',
+      'string',
+      'string',
+      '#VALUE!',
+      '#VALUE!',
+    ]);
+    expect(results.slice(1, 4)).toEqual([[''], [''], ['']]);
+    // One depth for all of them.
+    expect(call('APPROACH', column('3', ''), [['3/4']])[1]).toEqual(['']);
+    const [, blank = []] = call('SETUP', column('3', ''), [['3/4']]);
+    expect(new Set(blank)).toEqual(new Set(['']));
+    // A single blank cell is what is left out, and a width may not be.
+    expect(isError(answer('APPROACH', '', '3/4'))).toBe(true);
+  });
+
+  test('that are whole columns give answers as far as anything is filled in', () => {
+    const whole = Array.from({ length: 1_048_576 }, (_, row): unknown[] => [
+      row === 2 ? '3' : null,
+    ]);
+    expect(call('APPROACH', whole, [['3/4']]).map(([cell]) => typeof cell)).toEqual([
+      'string',
+      'string',
+      'number',
+    ]);
+    expect(
+      call(
+        'APPROACH',
+        whole.map(() => ['']),
+        [['3/4']],
+      ),
+    ).toEqual([['']]);
+  }, 20_000);
 });

@@ -32,8 +32,8 @@ const everyCall = (host: WorkbookHost): Promise<Outcome<unknown>>[] => [
   host.write(ONE, WRITE),
   host.show({ sheet: 'Budget', cell: 'A1' }),
   host.putFormula('=1'),
-  host.recall('a'),
-  host.remember('a', 'b'),
+  host.recall(['a']),
+  host.remember({ a: 'b' }),
   host.keptText('plan'),
   host.keepText('plan', 'a'),
   host.readSheet('Runs'),
@@ -163,7 +163,7 @@ describe('In Excel', () => {
     valueOf(await host.write(ONE, WRITE));
     valueOf(await host.show({ sheet: 'Budget', cell: 'C9' }));
     valueOf(await host.putFormula('=1'));
-    valueOf(await host.remember('a', 'b'));
+    valueOf(await host.remember({ a: 'b' }));
     expect(fake.view().sheets[0]?.cells['C9']?.formula).toBe('1');
     const told: string[] = [];
     const end = host.watch((sheet) => told.push(sheet));

@@ -110,16 +110,19 @@ describe('Writing that fails', () => {
           { name: 'Names_Production', sheet: 'Production', range: 'A1:A2' },
           { name: 'Names_Cutting', sheet: 'Cutting', range: 'A1:A2' },
         ],
+        properties: { Inputs: 'the old ones' },
       },
     );
-    const requests = await requestsOf(small, small);
+    const anew = { ...small, properties: { Inputs: 'the new ones', 'Planned on': '2026-05-04' } };
+    const requests = await requestsOf(small, anew);
     const [last, operations] = [requests.length, requests.at(-1)!];
     const outcomes: boolean[] = [];
     for (let after = 0; after <= operations; after++) {
       const trial = await written(small);
       trial.fake.failAt(last, after === operations ? Infinity : after);
-      const outcome = await hostOf(trial.fake).write(small, REPLACE_ALL);
+      const outcome = await hostOf(trial.fake).write(anew, REPLACE_ALL);
       outcomes.push(outcome.ok);
+      expect(trial.fake.view().properties).toEqual(outcome.ok ? anew.properties : small.properties);
       if (outcome.ok) expectWritten(trial, namesOf(small));
       else {
         expect(codesOf(outcome)).toEqual(['host.refused']);

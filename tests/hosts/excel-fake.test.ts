@@ -229,9 +229,10 @@ describe('The fake Excel', () => {
     expect(cells.map(({ value, formula }) => formula?.text ?? value)).toEqual([
       100_000,
       123,
-      45_000,
-      45_000,
-      45_000,
+      // 4 March 2026, 1 May 2024, 5 May 2026.
+      46_085,
+      45_413,
+      46_147,
       true,
       '#N/A',
       '5',

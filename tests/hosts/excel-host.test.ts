@@ -207,10 +207,31 @@ describe('The Excel host', () => {
   test('keeps notes with the workbook', async () => {
     const fake = new FakeExcel();
     fake.addSheet('Notes');
-    expect(await hostOf(fake).recall('columns')).toEqual({ ok: true, value: undefined });
-    valueOf(await hostOf(fake).remember('columns', '{"a":1}'));
-    expect(await hostOf(fake).recall('columns')).toEqual({ ok: true, value: '{"a":1}' });
-    expect([...fake.workbook.settings.keys()]).toEqual(['Coveledger.columns']);
+    const recalled = async (): Promise<unknown> => valueOf(await hostOf(fake).recall(['a', 'b']));
+    const kept = (): string[] => fake.workbook.properties.map(({ key }) => key);
+    expect(await recalled()).toEqual({});
+    const long = 'Left corner '.repeat(60);
+    valueOf(await hostOf(fake).remember({ a: long, b: 'c' }));
+    expect(await recalled()).toEqual({ a: long, b: 'c' });
+    expect(kept()).toEqual(['a', 'a (2)', 'a (3)', 'b']);
+    valueOf(await hostOf(fake).remember({ a: 'short' }));
+    expect(await recalled()).toEqual({ a: 'short', b: 'c' });
+    expect(kept()).toEqual(['a', 'b']);
+    valueOf(await hostOf(fake).remember({ a: undefined }));
+    expect(await recalled()).toEqual({ b: 'c' });
+    expect(kept()).toEqual(['b']);
+  });
+
+  test('recalls the notes that an earlier version kept, until they are kept anew', async () => {
+    const fake = new FakeExcel();
+    fake.addSheet('Notes');
+    fake.workbook.settings.set('Coveledger.columns', '{"a":1}');
+    fake.workbook.settings.set('Coveledger.planned', 7);
+    const keys = ['columns', 'planned'];
+    expect(valueOf(await hostOf(fake).recall(keys))).toEqual({ columns: '{"a":1}' });
+    valueOf(await hostOf(fake).remember({ columns: undefined }));
+    expect(valueOf(await hostOf(fake).recall(keys))).toEqual({});
+    expect([...fake.workbook.settings.keys()]).toEqual(['Coveledger.planned']);
   });
 
   test("tells of changes on the person's sheets alone, until it is ended", async () => {

@@ -15,7 +15,7 @@ import { afterEach, beforeEach, describe, expect, test } from '@jest/globals';
 
 import type { Outcome } from '../../src/core/faults/fault.ts';
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
-import { saveFile } from '../../src/hosts/file/save-file.ts';
+import { saveFile } from '../../src/hosts/file/save-files.ts';
 import { makeXlsx, row } from './make-xlsx.ts';
 
 let folder: string;

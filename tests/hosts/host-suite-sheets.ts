@@ -7,6 +7,17 @@ import { PLAIN_PRINT, workbook } from './sample-workbook.ts';
 export function testSheets({ write, through, onlySheet, differs }: WrittenAndRead): void {
   const kept = differs.kept === undefined ? '' : `, but ${differs.kept}`;
 
+  test('keeps what the workbook says of itself as custom properties, long texts in parts', async () => {
+    const long = 'one line & <another> “quoted” 3½″ 🪚; '.repeat(30);
+    const properties = { 'Planned on': '2026-05-04', Inputs: long, Empty: '' };
+    const view = await through(workbook([{ name: 'One' }], { properties }));
+    const parts = Object.entries(view.properties).filter(([key]) => key.startsWith('Inputs'));
+    expect(view.properties).toMatchObject({ 'Planned on': '2026-05-04', Empty: '' });
+    expect(parts.map(([key]) => key).slice(0, 2)).toEqual(['Inputs', 'Inputs (2)']);
+    expect(parts.map(([, text]) => text).join('')).toBe(long);
+    for (const [, text] of parts) expect(String(text).length).toBeLessThanOrEqual(255);
+  });
+
   test(`writes tables with their headings, several to a sheet${kept}`, async () => {
     const heading = (value: string) => ({ value, style: 'heading' as const });
     const view = await onlySheet(

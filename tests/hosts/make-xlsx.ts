@@ -14,16 +14,31 @@ export interface HandMade {
   readonly parts?: Readonly<Record<string, string>>;
 }
 
+/** The styles that there always are; those of formats follow. */
+export const MADE_STYLES = 4;
+
 /** Style 1 is a date (built-in format 14), style 2 a time of its own format, style 3 text. */
-const STYLES = `<styleSheet xmlns="${MAIN}">
-<numFmts count="1"><numFmt numFmtId="164" formatCode="h:mm"/></numFmts>
+export const stylesXml = (formats: readonly string[] = []): string => `<styleSheet xmlns="${MAIN}">
+<numFmts count="${formats.length + 1}">${['h:mm', ...formats]
+  .map((one, at) => `<numFmt numFmtId="${164 + at}" formatCode="${escaped(one)}"/>`)
+  .join('')}</numFmts>
 <fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts>
 <fills count="1"><fill><patternFill patternType="none"/></fill></fills>
 <borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>
 <cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>
-<cellXfs count="4">${[0, 14, 164, 49]
+<cellXfs count="${MADE_STYLES + formats.length}">${[
+  0,
+  14,
+  164,
+  49,
+  ...formats.map((_, at) => 165 + at),
+]
   .map((id) => `<xf numFmtId="${id}" fontId="0" fillId="0" borderId="0" xfId="0"/>`)
   .join('')}</cellXfs></styleSheet>`;
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+}
 
 export function makeXlsx({ sheets, sharedStrings = '', parts = {} }: HandMade): Uint8Array {
   const numbered = sheets.map(([name, data], index) => ({ name, data, id: index + 1 }));
@@ -38,7 +53,7 @@ export function makeXlsx({ sheets, sharedStrings = '', parts = {} }: HandMade): 
       ['rId98', 'styles', 'styles.xml'],
       ['rId99', 'sharedStrings', 'sharedStrings.xml'],
     ]),
-    'xl/styles.xml': STYLES,
+    'xl/styles.xml': stylesXml(),
     'xl/sharedStrings.xml': `<sst xmlns="${MAIN}">${sharedStrings}</sst>`,
     ...Object.fromEntries(
       numbered.map(({ data, id }) => [

@@ -1,19 +1,22 @@
 /** A person's workbook as plain data, opened through any host that reads. */
 import { FakeExcel, type PersonsCell } from './excel-fake/fake-excel.ts';
 import { letters, readBox } from './excel-fake/address.ts';
-import { makeXlsx } from './make-xlsx.ts';
+import { MADE_STYLES, makeXlsx, stylesXml } from './make-xlsx.ts';
 
 export interface PersonsSheet {
   readonly name: string;
   readonly rows: readonly (readonly PersonsCell[])[];
   readonly tables?: readonly { readonly name: string; readonly range: string }[];
   readonly merges?: readonly string[];
+  /** Lines, from 1, that are hidden by hand or by a filter. */
+  readonly hidden?: readonly number[];
 }
 
 export function inExcel(sheets: readonly PersonsSheet[]): FakeExcel {
   const fake = new FakeExcel();
   const made = sheets.map(({ name, rows }) => fake.addSheet(name, rows));
-  sheets.forEach(({ tables = [], merges = [] }, index) => {
+  sheets.forEach(({ tables = [], merges = [], hidden = [] }, index) => {
+    for (const line of hidden) made[index]!.hiddenRows.add(line - 1);
     for (const { name, range } of tables) fake.addTable(made[index]!, range, name);
     for (const merge of merges) fake.merge(made[index]!, merge);
   });
@@ -29,7 +32,15 @@ const DATE_STYLE = 1;
 export function inFile(sheets: readonly PersonsSheet[]): Uint8Array {
   const parts: Record<string, string> = {};
   let tableId = 0;
-  sheets.forEach(({ rows, tables = [], merges = [] }, index) => {
+  const formats = new Set(
+    sheets.flatMap(({ rows }) => rows.flat().flatMap((cell) => formatOf(cell) ?? [])),
+  );
+  if (formats.size > 0) parts['xl/styles.xml'] = stylesXml([...formats]);
+  const styleOf = (cell: PersonsCell): number => {
+    const format = formatOf(cell);
+    return format === undefined ? 0 : MADE_STYLES + [...formats].indexOf(format);
+  };
+  sheets.forEach(({ rows, tables = [], merges = [], hidden = [] }, index) => {
     const path = (name: string): string => `xl/worksheets/${name}`;
     const ids = tables.map(({ name, range }) => {
       tableId += 1;
@@ -42,7 +53,9 @@ export function inFile(sheets: readonly PersonsSheet[]): Uint8Array {
       `<worksheet xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheetData>${rows
         .map(
           (cells, row) =>
-            `<row r="${row + 1}">${cells.map((c, at) => cellXml(c, row, at)).join('')}</row>`,
+            `<row r="${row + 1}"${hidden.includes(row + 1) ? ' hidden="1"' : ''}>${cells
+              .map((c, at) => cellXml(c, row, at, styleOf(c)))
+              .join('')}</row>`,
         )
         .join('')}</sheetData>` +
       (merged && `<mergeCells>${merged}</mergeCells>`) +
@@ -67,7 +80,11 @@ function tableXml(id: number, name: string, range: string, rows: PersonsSheet['r
   return `<table xmlns="${MAIN}" id="${id}" name="${name}" displayName="${name}" ref="${range}"><tableColumns count="${columns.length}">${columns.join('')}</tableColumns></table>`;
 }
 
-function cellXml(cell: PersonsCell, row: number, column: number): string {
+function formatOf(cell: PersonsCell): string | undefined {
+  return typeof cell === 'object' && cell !== null && 'held' in cell ? cell.format : undefined;
+}
+
+function cellXml(cell: PersonsCell, row: number, column: number, style: number): string {
   const at = `r="${letters(column)}${row + 1}"`;
   if (cell === null) return '';
   if (typeof cell === 'number') return `<c ${at}><v>${cell}</v></c>`;
@@ -76,6 +93,8 @@ function cellXml(cell: PersonsCell, row: number, column: number): string {
     return `<c ${at} t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
   }
   if ('error' in cell) return `<c ${at} t="e"><v>${cell.error}</v></c>`;
+  if ('typed' in cell) throw new RangeError('Only Excel reads what is typed.');
+  if ('held' in cell) return `<c ${at} s="${style}"><v>${cell.held}</v></c>`;
   if ('date' in cell) return `<c ${at} s="${DATE_STYLE}"><v>${cell.date}</v></c>`;
   const formula = `<f>${escapeXml(cell.formula.slice(1))}</f>`;
   if (typeof cell.value === 'string') {

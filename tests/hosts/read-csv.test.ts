@@ -2,6 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 
 import type { Outcome } from '../../src/core/faults/fault.ts';
+import { readRecords } from '../../src/hosts/csv/csv-records.ts';
 import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 
@@ -185,10 +186,84 @@ describe('A file that is no CSV', () => {
     expect(faultsOf(large)).toMatchObject([{ code: 'file.too-large', limit: 50 }]);
     const rows = (count: number): string => `Room,Length\n${'Hall,96\n'.repeat(count)}`;
     expect(table(rows(20_000)).rows).toHaveLength(20_000);
-    for (const count of [20_001, 100_000]) {
+    for (const count of [20_001, 39_999]) {
       expect(faultsOf(readCsvTable(rows(count), 'runs.csv', 'Runs'))).toMatchObject([
         { code: 'table.too-many-rows', argument: 'Runs', given: count, limit: 20_000 },
       ]);
     }
+    const more = readCsvTable(rows(100_000), 'runs.csv', 'Runs');
+    expect(more.ok ? '' : more.faults[0]!.message).toBe(
+      'Runs has more than 39,999 rows; at most 20,000 are read.',
+    );
+  });
+
+  const MB = 1_000_000;
+  /** Bytes of so many megabytes: a beginning, then one text over and over. */
+  const vast = (begin: string, unit: string, megabytes: number, end = ''): Uint8Array =>
+    Buffer.concat([Buffer.from(begin), Buffer.alloc(megabytes * MB, unit), Buffer.from(end)]);
+
+  test.each([
+    ['rows without end', vast('Room,Length\n', 'Hall,12345678\n', 46), 'table.too-many-rows'],
+    ['blank rows', vast('Room,Length\n', '\n', 48, 'Hall,9'), undefined],
+    ['rows of separators', vast('Room,Length\n', ',,,\n', 48, 'Hall,9'), undefined],
+    ['a wall of quotes', vast('Room,Length\n', '"', 40), 'file.not-csv'],
+    ['quotes and letters', vast('Room,Length\n', '""x', 40), 'file.not-csv'],
+    ['one cell', vast('Room,Length\nHall,', 'x', 49), 'file.not-csv'],
+    ['one quoted cell of lines', vast('Room,Length\nHall,"', 'x\n', 49), 'file.not-csv'],
+    ['one row of cells', vast('Room,Length\nHall', ',x', 49), 'file.not-csv'],
+    ['a first line without end', vast('', 'x,', 49), 'file.not-csv'],
+    ['carriage returns', vast('Room,Length\n', '\r', 48, 'Hall,9'), undefined],
+    ['blank rows to its end', vast('Room,Length\nHall,9\n', ' ,\t\r\n', 48), undefined],
+  ])('ends soon on %s, in memory that the file bounds', (_, bytes, code) => {
+    const [before, began] = [process.memoryUsage().rss, performance.now()];
+    const outcome = readCsvTable(bytes, 'runs.csv', 'Runs');
+    // Fifteen times and more what it takes on one core that does nothing else.
+    expect(performance.now() - began).toBeLessThan(30_000);
+    expect(process.memoryUsage().rss - before).toBeLessThan(600 * MB);
+    expect(faultsOf(outcome)).toMatchObject(code === undefined ? [] : [{ code }]);
+    for (const { message } of outcome.ok ? [] : outcome.faults) {
+      expect(message.length).toBeLessThan(200);
+    }
+  });
+
+  test('counts the lines of blank rows that it passes over', () => {
+    const blank = (count: number): string => ', \t\r\n'.repeat(count);
+    for (const count of [999, 1_000, 1_001, 5_000]) {
+      const content = `${blank(count)}Room,Note\n${blank(count)}Hall,"a\n\nb"\n \nDen,x\n${blank(count)}`;
+      expect(linesOf(content)).toEqual([
+        [count + 1, 'Room', 'Note'],
+        [2 * count + 2, 'Hall', 'a\n\nb'],
+        [2 * count + 6, 'Den', 'x'],
+      ]);
+      expect(faultsOf(readCsvTable(`${content}"open`, 'runs.csv', 'Runs'))).toMatchObject([
+        { where: { line: 3 * count + 7 } },
+      ]);
+    }
+  });
+
+  test('stops at rows that are blank by their quotes alone, once they are a sheet full', () => {
+    const bytes = vast('Room,Length\n', '"",""\n', 12);
+    expect(faultsOf(readCsvTable(bytes, 'runs.csv', 'Runs'))).toMatchObject([
+      { code: 'file.too-many-lines', limit: 1_048_576 },
+    ]);
+  });
+
+  test('looks at no more records than it needs to know that there are too many', () => {
+    const seen = { records: 0, lastLine: 0 };
+    const read = readRecords(vast('a,b\n', 'x,y\n', 20), 'x.csv', (_cells, line) => {
+      seen.records += 1;
+      seen.lastLine = line;
+      return seen.records === 1_000 ? 'stop' : 'go on';
+    });
+    expect([read.ok, seen]).toEqual([true, { records: 1_000, lastLine: 1_000 }]);
+  });
+
+  test('reads a row as long as it may be, and no longer', () => {
+    // A table's cells have a limit of their own, where they are read.
+    const long = (count: number): string => `Room,Note\nHall,${'x'.repeat(count)}\nDen,y\n`;
+    expect(table(long(999_000)).rows).toHaveLength(2);
+    expect(faultsOf(readCsvTable(long(1_000_001), 'runs.csv', 'Runs'))).toMatchObject([
+      { code: 'file.not-csv', where: { file: 'runs.csv', line: 2, column: 1 } },
+    ]);
   });
 });

@@ -68,6 +68,9 @@ export function readGrid(book: IWorkbookData, only: readonly string[]): Workbook
     names: Object.fromEntries(
       Object.values(names).map(({ name, formulaOrRefString }) => [name, formulaOrRefString]),
     ),
+    properties:
+      (book.custom as { coveledger?: Pick<WorkbookView, 'properties'> } | undefined)?.coveledger
+        ?.properties ?? {},
   };
 }
 

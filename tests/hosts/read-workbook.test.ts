@@ -2,6 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import { zipSync } from 'fflate';
 
 import type { Outcome } from '../../src/core/faults/fault.ts';
+import { scanSheets } from '../../src/hosts/xlsx/scan-sheets.ts';
 import { readWorkbook } from '../../src/hosts/xlsx/read-workbook.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
@@ -78,7 +79,7 @@ describe('Reading a workbook', () => {
           'rich text',
           96.5,
           true,
-          { kind: 'date' },
+          { kind: 'date', day: '2024-03-01' },
           { kind: 'date' },
           { kind: 'error', text: '#N/A' },
           { kind: 'error', text: '#DIV/0!' },
@@ -86,7 +87,7 @@ describe('Reading a workbook', () => {
           2,
           { kind: 'uncalculated' },
           'ab',
-          { kind: 'date' },
+          { kind: 'date', day: '2024-03-01' },
           null,
           '3 1/2',
           'two\r\nlines',
@@ -240,6 +241,51 @@ describe('A file that is no workbook to read', () => {
     const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);
     expect(codes(outcome)).toEqual([code]);
     expect(outcome.ok ? '' : outcome.faults[0]?.message).toMatch(/^“job\.xlsx” [^\n]*\.$/);
+  });
+
+  test.each([
+    ['rows', '<row/>', 2_097_153],
+    ['cells', '<c/>', 8_000_001],
+  ])(
+    'is refused by its %s, empty ones counted, before anything is built of them: %s',
+    async (what, unit, count) => {
+      const bytes = makeXlsx({ sheets: [['Runs', unit.repeat(count)]] });
+      const began = performance.now();
+      const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);
+      expect(performance.now() - began).toBeLessThan(20_000);
+      expect(codes(outcome)).toEqual(['file.too-many-cells']);
+      expect(outcome.ok ? '' : outcome.faults[0]?.message).toMatch(
+        new RegExp(`^“job\\.xlsx” has more than ${(count - 1).toLocaleString('en')} ${what} `),
+      );
+    },
+  );
+
+  test('is refused by the size of its formats', async () => {
+    const xml = `<styleSheet><cellXfs>${'<xf/>'.repeat(1_400_000)}</cellXfs></styleSheet>`;
+    const bytes = makeXlsx({
+      sheets: [['Runs', row(1, 'a', 'b')]],
+      parts: { 'xl/styles.xml': xml },
+    });
+    const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);
+    expect(outcome.ok ? '' : outcome.faults[0]!.message).toBe(
+      'The list of formats of job.xlsx, unpacked, is 7.1 MB; at most 6.5 MB are read.',
+    );
+  });
+
+  test('is read with a sheet whose formats reach to its end', async () => {
+    const formats = '<row s="1" customFormat="1"/>'.repeat(1_048_500);
+    const bytes = makeXlsx({ sheets: [['Runs', row(1, 'a', 'b') + row(2, 1, 2) + formats]] });
+    expect(await readWorkbook(bytes, 'job.xlsx', ['Runs'])).toMatchObject({
+      ok: true,
+      value: [{ rows: [{ line: 2 }] }],
+    });
+  });
+
+  test('counts rows and cells of any prefix, and nothing that is called alike', () => {
+    const xml =
+      '<x:worksheet><x:cols><x:col/></x:cols><x:sheetData><x:row><x:c/><x:c r="B1"><x:v>&lt;c/></x:v></x:c></x:row><x:rowBreaks/></x:sheetData></x:worksheet>';
+    const bytes = makeXlsx({ sheets: [['Runs', '']], parts: { 'xl/worksheets/sheet1.xml': xml } });
+    expect(scanSheets(bytes, { rows: 9, cells: 9 })).toEqual({ isTorn: false, rows: 1, cells: 2 });
   });
 
   test('is refused by its size', async () => {

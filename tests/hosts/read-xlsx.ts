@@ -57,6 +57,11 @@ export function readXlsxBack(bytes: Uint8Array, withDrawings = true): WorkbookVi
     title: textOf(childOf(part(parts, 'docProps/core.xml'), 'dc:title')),
     sheets,
     names: Object.fromEntries(names.map((one) => [one.attributes['name']!, textOf(one)] as const)),
+    properties: Object.fromEntries(
+      childrenOf(parts.get('docProps/custom.xml'), 'property').map(
+        (one) => [one.attributes['name']!, textOf(one)] as const,
+      ),
+    ),
   };
 }
 

@@ -4,6 +4,8 @@ import { describe, expect, test } from '@jest/globals';
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
 import { recognizeTables } from '../../src/planning/input/recognize-tables.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { shownCell } from '../../src/hosts/tables/shown-number.ts';
+import { SHOWN_CELLS } from '../planning/shown-cell-cases.ts';
 import { codesOf, valueOf } from './excel-workbooks.ts';
 import type { PersonsSheet } from './persons-sheets.ts';
 
@@ -124,7 +126,7 @@ export function testReading({ name, open }: ReadingHost): void {
             true,
             { kind: 'error', text: '#N/A' },
             { kind: 'error', text: '#DIV/0!' },
-            { kind: 'date' },
+            { kind: 'date', day: '2024-03-01' },
             null,
             'ab',
             2,
@@ -135,6 +137,46 @@ export function testReading({ name, open }: ReadingHost): void {
           ],
         },
       ]);
+    });
+
+    test('reads every cell as it is shown by its number format', async () => {
+      const shown = SHOWN_CELLS.map(([, held, format]) => ({ held, format }));
+      const rows = shown.map((cell): PersonsSheet['rows'][number] => ['Hall', 'Base', cell]);
+      const table = await read([{ name: 'Runs', rows: [RUNS, ...rows] }]);
+      expect(table.rows.map(({ cells }) => cells[2])).toEqual(
+        shown.map(({ held, format }) => shownCell(held, format)),
+      );
+      // Not plain numbers all of them, or there would be nothing to see.
+      expect(new Set(table.rows.map(({ cells }) => typeof cells[2]))).toEqual(
+        new Set(['object', 'number']),
+      );
+    });
+
+    test('reads a row that shows nothing as blank, whatever it holds', async () => {
+      const nothing = { held: 0, format: '0;-0;;@' };
+      const rows = [RUNS, [nothing, null, nothing], ['Hall', 'Base', 96]];
+      const table = await read([{ name: 'Runs', rows }]);
+      expect(table.rows.map(({ line }) => line)).toEqual([3]);
+    });
+
+    test('says once a table how many of its rows are hidden, and reads them', async () => {
+      const rows = [RUNS, ...[1, 2, 3, 4].map((length) => ['Hall', 'Base', length])];
+      const table = await read([{ name: 'Trim', rows, hidden: [3, 5, 9] }]);
+      expect(table.rows).toHaveLength(4);
+      expect(table.cautions?.map(({ message, where }) => [message, where])).toEqual([
+        [
+          "2 rows of Runs are hidden or filtered out; they are planned too. Delete those that aren't meant.",
+          { sheet: 'Trim', cell: 'A3' },
+        ],
+      ]);
+      const tables = [{ name: 'T', range: 'A1:C5' }];
+      const proper = await read([{ name: 'Trim', rows, tables, hidden: [4] }]);
+      expect(proper.cautions?.map(({ code, given }) => [code, given])).toEqual([
+        ['table.hidden-rows', 1],
+      ]);
+      const all = await read([{ name: 'Trim', rows, hidden: [2, 3, 4, 5] }]);
+      expect(all.cautions?.map(({ given }) => given)).toEqual([4]);
+      expect((await read([{ name: 'Trim', rows }])).cautions).toBeUndefined();
     });
 
     test('leaves out rows of nothing but formulas that give ""', async () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
 
 import { openFileHost } from '../../src/hosts/xlsx/open-file-host.ts';
+import { readJob } from '../../src/planning/input/read-job.ts';
+import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { codesOf, hostOf, valueOf } from './excel-workbooks.ts';
 import { FakeExcel } from './excel-fake/fake-excel.ts';
@@ -147,14 +149,14 @@ describe('An opened file', () => {
     expect(codesOf(await host.show({ sheet: 'Runs', cell: 'A1' }))).toEqual(['host.cannot']);
     expect(codesOf(await host.putFormula('=1'))).toEqual(['host.cannot']);
     expect(await host.listSeparator()).toBe(',');
-    expect(await host.recall('a')).toEqual({ ok: true, value: undefined });
-    await host.remember('a', 'b');
-    expect(await host.recall('a')).toEqual({ ok: true, value: 'b' });
+    expect(valueOf(await host.recall(['a'])).a).toBeUndefined();
+    await host.remember({ a: 'b' });
+    expect(valueOf(await host.recall(['a']))).toEqual({ a: 'b' });
     let calls = 0;
     const end = host.watch(() => {
       calls += 1;
     });
-    await host.remember('a', 'c');
+    await host.remember({ a: undefined });
     end();
     expect(calls).toBe(0);
   });
@@ -171,4 +173,88 @@ describe('An opened file', () => {
     const survey = valueOf(await valueOf(await open(bytes)).survey());
     expect(survey.places.map(({ sheet }) => sheet)).toEqual(['Runs']);
   });
+});
+
+describe('What is typed into Excel', () => {
+  const rowsOf = async (typed: readonly string[]): Promise<RawTable> => {
+    const fake = inExcel([
+      { name: 'Runs', rows: [['Room', 'Length'], ...typed.map((one) => ['Hall', { typed: one }])] },
+    ]);
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.survey()).places;
+    return valueOf(await host.readTable(place!, 'Runs'));
+  };
+
+  test('is read as it is shown', async () => {
+    const table = await rowsOf(['15%', '$4.10', '(4.10)', '0 3/4', '3/4', '90 mm', '1,234.5']);
+    expect(table.rows.map(({ cells }) => cells[1])).toEqual([
+      { kind: 'shown', value: 15, text: '15%', unit: { kind: 'percent' } },
+      { kind: 'shown', value: 4.1, text: '$4.1', unit: { kind: 'money', currency: '$' } },
+      -4.1,
+      0.75,
+      { kind: 'date', day: '2026-03-04' },
+      '90 mm',
+      1234.5,
+    ]);
+  });
+});
+
+describe('Values that may be old', () => {
+  const reading = async (set: (fake: FakeExcel) => void): Promise<RawTable> => {
+    const fake = inExcel([
+      {
+        name: 'Runs',
+        rows: [
+          ['Room', 'Length'],
+          ['Hall', 96],
+        ],
+      },
+    ]);
+    set(fake);
+    const host = hostOf(fake);
+    const [place] = valueOf(await host.survey()).places;
+    return valueOf(await host.readTable(place!, 'Runs'));
+  };
+
+  test.each([
+    ['Automatic', 'Done', []],
+    ['AutomaticExceptTables', 'Done', []],
+    ['Manual', 'Done', ['host.manual-calculation']],
+    ['Manual', 'Pending', ['host.manual-calculation']],
+    ['Automatic', 'Calculating', ['host.still-calculating']],
+  ])('are said in Excel: %s, %s', async (mode, state, codes) => {
+    const { cautions = [] } = await reading(({ workbook }) => {
+      workbook.calculationMode = mode;
+      workbook.calculationState = state;
+    });
+    expect(cautions.map(({ code }) => code)).toEqual(codes);
+  });
+
+  test('reach the person once, though every table says so', async () => {
+    const runs = await reading(({ workbook }) => {
+      workbook.calculationMode = 'Manual';
+    });
+    const { cautions } = readJob([runs, { ...runs, name: 'Stock' }], 'job');
+    const own = cautions.filter(({ code }) => code === 'host.manual-calculation');
+    expect(own.map(({ message }) => message)).toEqual([
+      'Excel calculates only when it is asked to: values of formulas may be old. Press F9 there before you plan.',
+    ]);
+  });
+});
+
+test('Excel tells of a recalculation as of a change', async () => {
+  const rows = [
+    ['Room', 'Length'],
+    ['Hall', { formula: '=A9*2', value: 96 }],
+  ];
+  const fake = inExcel([{ name: 'Runs', rows }]);
+  const told: string[] = [];
+  const end = hostOf(fake).watch((sheet) => told.push(sheet));
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  await fake.recalculates(fake.workbook.sheets[0]!, 'B2', 97);
+  expect(told).toEqual(['Runs']);
+  end();
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  await fake.recalculates(fake.workbook.sheets[0]!, 'B2', 98);
+  expect(told).toEqual(['Runs']);
 });

@@ -4,6 +4,8 @@ export interface WorkbookView {
   readonly sheets: readonly SheetView[];
   /** Name to what it refers to, written like 'Sheet'!$A$1:$B$2. */
   readonly names: Readonly<Record<string, string>>;
+  /** Custom document properties. */
+  readonly properties: Readonly<Record<string, unknown>>;
 }
 
 export interface SheetView {

@@ -2,7 +2,7 @@ import { afterEach, describe, expect, jest, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
 import { SETTLE_MS } from '../../src/pane/actions/check-job.ts';
 import type { JobFound } from '../../src/pane/job/job-found.ts';
-import { COLUMNS_NOTE } from '../../src/pane/job/find-job.ts';
+import { choiceNote } from '../../src/planning/input/table-choices.ts';
 import type { PaneStore } from '../../src/pane/state/store.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { memoryHost, REFUSAL } from './memory-host.ts';
@@ -163,7 +163,7 @@ describe('A table of the person’s own', () => {
       {
         name: 'Trim list',
         rows: [
-          ['Area', 'Molding', 'Wall length', 'Qty'],
+          ['Area', 'Type', 'Size', 'Qty'],
           ['Hall', 'Tall base', '100', 1],
         ],
       },
@@ -174,12 +174,12 @@ describe('A table of the person’s own', () => {
     const { store, actions, ready } = makePane(host);
     await ready();
     expect(placesIn(store)['Runs']).toBeUndefined();
-    actions.beginMapping('Runs');
-    actions.choosePlace('Trim list');
+    await actions.beginMapping('Runs');
+    await actions.choosePlace('Trim list');
     expect(store.get().mapping?.columns).toEqual({
       Room: 'Area',
-      Profile: 'Molding',
-      Length: 'Wall length',
+      Profile: 'Type',
+      Length: 'Size',
       Quantity: 'Qty',
     });
     await actions.keepMapping();
@@ -198,13 +198,13 @@ describe('A table of the person’s own', () => {
     const host = own();
     const { store, actions, ready } = makePane(host);
     await ready();
-    actions.beginMapping('Runs');
-    actions.choosePlace('Trim list');
+    await actions.beginMapping('Runs');
+    await actions.choosePlace('Trim list');
     host.fails = 'remember';
     await actions.keepMapping();
     expect(store.get().trouble).toEqual([REFUSAL]);
     expect(store.get().mapping?.placeKey).toBe('Trim list');
-    expect(host.notes.get(COLUMNS_NOTE)).toBeUndefined();
+    expect(host.notes.get(choiceNote('Runs'))).toBeUndefined();
   });
 
   test('is asked for where two are alike, and the one named is read', async () => {

@@ -35,6 +35,7 @@ export function makePane(
     openFile: () => Promise.resolve(ok(demoHost())),
     makeFile: () => Promise.resolve(new Uint8Array([1])),
     makeZip: () => Promise.resolve(new Uint8Array([2])),
+    clock: () => new Date(2026, 10, 30, 9, 12),
     saveFile: (name) => void saved.push(name),
     loadPlanner: () => Promise.resolve(planner),
     loadDemo: () => Promise.resolve(DEMO_TABLES),

@@ -110,8 +110,15 @@ export function memoryHost(
         return { sheet: 'Runs', cell: 'Q2' };
       }),
     listSeparator: () => Promise.resolve(';'),
-    recall: (key) => answer('recall', () => notes.get(key)),
-    remember: (key, value) => answer('remember', () => void notes.set(key, value)),
+    recall: (keys) =>
+      answer('recall', () => Object.fromEntries(keys.map((key) => [key, notes.get(key)]))),
+    remember: (given) =>
+      answer('remember', () => {
+        for (const [key, note] of Object.entries(given)) {
+          if (note === undefined) notes.delete(key);
+          else notes.set(key, note);
+        }
+      }),
     keptText: (key) => answer('keptText', () => texts.get(key)),
     keepText: (key, text) =>
       answer('keepText', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
+import { behindMark, sayStale } from '../../src/pane/plan/say-stale.ts';
 import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
@@ -120,6 +121,17 @@ describe('From a blank workbook to written sheets', () => {
     const again = makePane(host);
     await again.ready();
     expect(isOld(again.store.get())).toBe(true);
+    // It knows when they were written, from the clock that it was given then.
+    const said =
+      'The inputs have changed since the sheets were written (30 Nov 2026, 09:12): plan and write them again before anybody cuts by them.';
+    expect([sayStale(store.get()), sayStale(again.store.get())]).toEqual([said, said]);
+    expect(behindMark(again.store.get().reading.found!)).toBe(
+      'Written from inputs of 30 Nov 2026, 09:12; inputs have changed since',
+    );
+    // A note of an earlier version tells no time.
+    host.notes.set(WRITTEN_NOTE, '0123456789abcdef');
+    await again.actions.checkAgain();
+    expect(sayStale(again.store.get())).toBe(said.replace(' (30 Nov 2026, 09:12)', ''));
   });
 });
 
@@ -190,15 +202,34 @@ describe('Planning', () => {
 
   test('of a job that cannot be made gives every reason and no plan', async () => {
     const host = demoHost();
-    host.type('Profiles', 1, 2, '9');
-    host.type('Profiles', 1, 5, '10');
+    const headings = host.sheets.get('Runs')?.rows[0] ?? [];
+    host.type('Runs', 1, headings.indexOf('Length'), '900');
+    host.type('Runs', 1, headings.indexOf('One piece'), 'yes');
     const { store, actions, ready } = makePane(host);
     await ready();
     await actions.plan();
     const { planning } = store.get();
     expect(planning.result).toBeUndefined();
-    expect(planning.faults.map(({ code }) => code)).toContain('cove.too-wide');
-    expect(store.get().announcement.text).toMatch(/^No plan: \d+ problems/u);
+    expect(planning.faults.map(({ code }) => code)).toContain('cutting.unserved');
+    expect(store.get().announcement.text).toMatch(/^No plan: 1 problem/u);
+  });
+
+  test('is not begun for a cove that cannot be made: Checks say so at its size, as it is typed', async () => {
+    const host = demoHost();
+    host.type('Profiles', 1, 2, '30');
+    host.type('Profiles', 1, 5, '31');
+    host.type('Runs', 1, 3, 'long');
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    const faults = store.get().reading.found?.faults ?? [];
+    expect(faults.map(({ code, where }) => [code, where && 'cell' in where && where.cell])).toEqual(
+      [
+        ['length.unreadable', 'D2'],
+        ['cove.too-wide', 'C2'],
+      ],
+    );
+    await actions.plan();
+    expect(store.get().planning.result).toBeUndefined();
   });
 
   test('that does not add up is never written', async () => {

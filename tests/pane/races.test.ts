@@ -122,17 +122,17 @@ describe('Inputs that change', () => {
 
   test('after a planning that failed are known to be others than those', async () => {
     const host = demoHost();
-    const [width = null, blank = null] = [2, 5].map(
-      (at) => host.sheets.get('Profiles')?.rows[1]?.[at],
-    );
-    host.type('Profiles', 1, 2, '9');
-    host.type('Profiles', 1, 5, '10');
+    const heading = (name: string): number => host.sheets.get('Runs')?.rows[0]?.indexOf(name) ?? -1;
+    const [length, onePiece] = [heading('Length'), heading('One piece')];
+    const typed = host.sheets.get('Runs')?.rows[1]?.[length] ?? null;
+    // Longer than any stick, which only planning finds.
+    host.type('Runs', 1, length, '900');
+    host.type('Runs', 1, onePiece, 'yes');
     const { store, actions, ready } = makePane(host);
     await ready();
     await actions.plan();
     expect(store.get().planning.failedFrom).toBe(store.get().reading.found?.fingerprint);
-    host.type('Profiles', 1, 2, width);
-    host.type('Profiles', 1, 5, blank);
+    host.type('Runs', 1, length, typed);
     await actions.checkAgain();
     expect(store.get().planning.failedFrom).not.toBe(store.get().reading.found?.fingerprint);
     await actions.plan();
@@ -221,7 +221,7 @@ describe('A file opened again', () => {
     };
     const open = (): WorkbookHost => {
       const rows = [
-        ['Area', 'Molding', 'Wall length'],
+        ['Area', 'Type', 'Size'],
         ['Hall', 'Tall base', '100'],
       ];
       const others = [...demoHost().sheets.values()].filter(({ name }) => name !== 'Runs');
@@ -235,8 +235,8 @@ describe('A file opened again', () => {
       await ready();
       await actions.openFile(file('House.xlsx'));
       if (choose) {
-        actions.beginMapping('Runs');
-        actions.choosePlace('House');
+        await actions.beginMapping('Runs');
+        await actions.choosePlace('House');
         await actions.keepMapping();
       }
       return store.get().reading.found?.tables.find(({ name }) => name === 'Runs')?.place?.sheet;

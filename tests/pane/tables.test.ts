@@ -2,14 +2,15 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { fault, placeFault, type Fault } from '../../src/core/faults/fault.ts';
 import type { TablePlace, WorkbookSurvey } from '../../src/hosts/host.ts';
-import { choiceOf, readChoices, writeChoices, type Choices } from '../../src/pane/job/choices.ts';
 import { listColumnChoices, unfilledColumns } from '../../src/pane/job/column-choices.ts';
-import { groupFindings, MOST_FINDINGS } from '../../src/pane/job/group-findings.ts';
+import { groupFindings, MOST_FINDINGS, type Finding } from '../../src/pane/job/group-findings.ts';
 import { missingSheets } from '../../src/pane/job/input-sheets.ts';
 import { sayFindings, sayList, sayWritten } from '../../src/pane/job/say-findings.ts';
-import { missingTables, matchTables, whyNoPlan } from '../../src/pane/job/match-tables.ts';
+import { missingTables, whyNoPlan } from '../../src/pane/job/say-tables.ts';
+import { choiceOf, matchTables } from '../../src/planning/input/match-tables.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';
-import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import type { Choices } from '../../src/planning/input/table-choices.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 
@@ -30,35 +31,6 @@ const stands = (places: readonly TablePlace[], choices: Choices = {}) =>
     matchTables(places, choices).map((one) => [one.name, one.place?.sheet ?? one.alike.length]),
   );
 
-describe('What the person said of their tables', () => {
-  test('reads back as it was kept', () => {
-    const word = fc.string({ minLength: 1 }).filter((text) => text !== '__proto__');
-    const choice = fc.record(
-      { sheet: word, table: word, columns: fc.dictionary(word, word) },
-      { requiredKeys: ['sheet'] },
-    );
-    const all = fc.record({ Runs: choice, Stock: choice }, { requiredKeys: [] });
-    fc.assert(
-      fc.property(all, (choices) => {
-        const plain = JSON.parse(JSON.stringify(choices)) as Choices;
-        expect(readChoices(writeChoices(plain))).toEqual(plain);
-      }),
-    );
-  });
-
-  test('is none where the note is absent, broken, or of another kind, and nothing is thrown', () => {
-    for (const text of [undefined, '', '{', 'null', '[]', '{"version":2,"tables":{}}', '7']) {
-      expect(readChoices(text)).toEqual({});
-    }
-    expect(readChoices('{"version":1,"tables":{"Runs":{"sheet":7},"Stock":null}}')).toEqual({});
-    fc.assert(
-      fc.property(fc.json(), (text) => {
-        expect(typeof readChoices(text)).toBe('object');
-      }),
-    );
-  });
-});
-
 describe('The places of the tables', () => {
   test('are where the person said, before any that is named so', () => {
     const places = [ours('Runs'), ours('Profiles'), place('Trim list')];
@@ -67,9 +39,13 @@ describe('The places of the tables', () => {
     expect(stands(places, choices)).toMatchObject({ Runs: 'Trim list', Profiles: 'Profiles' });
   });
 
-  test('fall back to what the names say where the chosen place is gone', () => {
+  test('are nowhere where the chosen one is gone: what bears the name may hold less', () => {
     const choices = { Runs: choiceOf(place('Trim list')) };
-    expect(stands([ours('Runs')], choices)).toMatchObject({ Runs: 'Runs' });
+    expect(stands([ours('Runs')], choices)).toMatchObject({ Runs: 0 });
+    const [runs] = matchTables([ours('Runs')], choices);
+    expect(runs).toMatchObject({ place: undefined, choice: { sheet: 'Trim list' } });
+    // It is a fault of its own, with a way on: not a table that is missing, nor one to be made.
+    expect(missingTables([runs!])).toEqual([]);
   });
 
   test('that are chosen for one table are no other table too', () => {
@@ -147,12 +123,29 @@ describe('Problems as they are listed', () => {
       fault('table.empty', 'Runs', null),
       at('Runs', 'AA3'),
     ]);
-    expect(groups.map(({ title, findings }) => [title, findings.map(({ cell }) => cell)])).toEqual([
+    const cellsOf = (finding: Finding) => finding.cells.map(({ name }) => name).join();
+    expect(groups.map(({ title, findings }) => [title, findings.map(cellsOf)])).toEqual([
       ['Runs', ['AA3', 'D12']],
       ['Stock', ['A2']],
-      ['The workbook', [undefined]],
+      ['The workbook', ['']],
     ]);
     expect(more).toBe(0);
+  });
+
+  test('are said once with all of their cells where they say the same', () => {
+    const { groups } = groupFindings([
+      at('Runs', 'C5', 'Bass'),
+      at('Openings', 'H3', 'Bass'),
+      at('Runs', 'C2', 'Bass'),
+      at('Runs', 'C3', 'Trim'),
+    ]);
+    const named = groups.flatMap(({ findings }) => findings.map(({ cells }) => cells));
+    expect(named.map((cells) => cells.map(({ name }) => name))).toEqual([
+      ['C2', 'C5'],
+      ['C3'],
+      ['H3'],
+    ]);
+    expect(named[0]?.[1]?.where).toEqual({ sheet: 'Runs', cell: 'C5' });
   });
 
   test('are no more than a pane can show, with a count of the others and a key each', () => {
@@ -161,11 +154,12 @@ describe('Problems as they are listed', () => {
     );
     fc.assert(
       fc.property(cells, fc.integer({ min: 0, max: 20 }), (places, most) => {
-        const faults = places.map(([sheet, row]) => at(sheet, `A${row}`, 'same'));
+        const faults = places.map(([sheet, row]) => at(sheet, `A${row}`));
         const { groups, more } = groupFindings(faults, most);
         const shown = groups.flatMap(({ findings }) => findings);
-        expect(shown.length).toBe(Math.min(most, faults.length));
-        expect(shown.length + more).toBe(faults.length);
+        const different = new Set(places.map(String)).size;
+        expect(shown.length).toBe(Math.min(most, different));
+        expect(shown.length + more).toBe(different);
         expect(new Set(shown.map(({ key }) => key)).size).toBe(shown.length);
       }),
     );

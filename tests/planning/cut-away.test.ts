@@ -170,7 +170,7 @@ describe('a window', () => {
     });
     expect(cutsOf(listed)).toEqual([]);
     expect(placeOf(listed, 'job.window-cuts-unknown')).toEqual([
-      { file: 'profiles.csv', line: 5, column: 1 },
+      { file: 'profiles.csv', line: 5, column: 3 },
     ]);
   });
 });

@@ -181,22 +181,15 @@ describe('a return piece', () => {
 });
 
 describe('a size that a miter needs and Profiles leaves out', () => {
-  test('is asked for at the run, by heading', () => {
+  test('is asked for once at the profile, by heading', () => {
     const job = jobOf({
-      profiles: 'Profile\nBase',
+      profiles: 'Profile,Blank width,Blank thickness\nBase,,',
       runs: 'Room,Profile,Length,Left end,Measured as\nHall,Base,10,outside miter,wall\nHall,Base,10,outside miter,short point\nHall,Base,10,return,wall',
     });
     const { faults } = listPieces(job);
-    expect(
-      faults.map((one) => [
-        one.code,
-        one.details?.['needed'],
-        (one.where as { line: number }).line,
-      ]),
-    ).toEqual([
-      ['job.projection-unknown', 'Blank thickness', 2],
-      ['job.projection-unknown', 'Blank width', 3],
-      ['job.projection-unknown', 'Blank thickness', 4],
+    expect(faults.map((one) => [one.code, one.details?.['needed'], one.where])).toEqual([
+      ['job.projection-unknown', 'Blank thickness', { file: 'profiles.csv', line: 2, column: 3 }],
+      ['job.projection-unknown', 'Blank width', { file: 'profiles.csv', line: 2, column: 2 }],
     ]);
   });
 });

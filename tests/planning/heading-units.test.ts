@@ -1,14 +1,12 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { INCHES_AND_POINT, parseLength } from '../../src/core/units/length.ts';
-import {
-  guessHeadings,
-  otherUnit,
-  readHeadingUnits,
-  unitOfHeading,
-} from '../../src/planning/input/heading-units.ts';
-import { mapColumns } from '../../src/planning/input/map-columns.ts';
+import { giveUnits, otherUnit } from '../../src/planning/input/heading-units.ts';
+import { unitOfHeading } from '../../src/planning/input/headings/unit-of-heading.ts';
+import { guessColumns, mapColumns } from '../../src/planning/input/map-columns.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
+import { readRuns } from '../../src/planning/input/read-runs.ts';
+import type { Findings } from '../../src/planning/input/row-reader.ts';
 
 const table = (headings: RawCell[], ...rows: RawCell[][]): RawTable => ({
   name: 'Runs',
@@ -43,9 +41,9 @@ describe('A heading of the person’s own', () => {
 });
 
 describe('Bare numbers under a heading with a unit', () => {
-  const columns = { Length: 'Feet' };
+  const inFeet = new Map([[0, 'ft' as const]]);
   const read = (cell: RawCell): RawCell | undefined =>
-    readHeadingUnits(table(['Length'], [cell]), columns, INCHES_AND_POINT).table.rows[0]?.cells[0];
+    giveUnits(table(['Length'], [cell]), inFeet, INCHES_AND_POINT).rows[0]?.cells[0];
 
   // Eight feet taken for eight inches would be cut so.
   test.each([
@@ -74,7 +72,7 @@ describe('Bare numbers under a heading with a unit', () => {
       fc.property(any, ([hundredths, decimalSign]) => {
         const reading = { unit: 'mm' as const, decimalSign };
         const given = table(['Length'], [hundredths / 100]);
-        const [row] = readHeadingUnits(given, { Length: 'Metres' }, reading).table.rows;
+        const [row] = giveUnits(given, new Map([[0, 'm']]), reading).rows;
         const parsed = parseLength(row?.cells[0], 'Length', reading);
         expect(parsed.ok && Number(parsed.value.mul(127, 5))).toBeCloseTo(hundredths * 10, 6);
       }),
@@ -84,29 +82,45 @@ describe('Bare numbers under a heading with a unit', () => {
 
 describe('A trim list of the person’s own', () => {
   test('is guessed at by its words, whatever unit stands after them', () => {
-    expect(guessHeadings(['Area', 'Moulding', 'Len (ft)', 'Wall, mm', 'Qty'], 'Runs')).toEqual({
+    expect(guessColumns(['Area', 'Moulding', 'Len (ft)', 'Wall, mm', 'Qty'], 'Runs')).toEqual({
       Room: 'Area',
       Profile: 'Moulding',
       Length: 'Len (ft)',
       Run: 'Wall, mm',
       Quantity: 'Qty',
     });
-    expect(guessHeadings(['Length', 'Length (ft)'], 'Runs')).toMatchObject({ Length: 'Length' });
+    expect(guessColumns(['Length', 'Length (ft)'], 'Runs')).toMatchObject({ Length: 'Length' });
   });
 
-  test('keeps its units when it is read by the guess', () => {
-    const given = table(['Room', 'Profile', 'Feet'], ['Hall', 'Base', 7]);
-    const columns = guessHeadings(given.headings.cells, 'Runs');
-    const mapped = mapColumns(given, 'Runs', columns);
-    const { table: read } = readHeadingUnits(mapped, columns, INCHES_AND_POINT);
-    expect(read.rows[0]?.cells).toEqual(['Hall', 'Base', '7 ft']);
+  const mapped = (length: RawCell): RawTable => {
+    const given = table(['Room', 'Profile', 'Feet'], ['Hall', 'Base', length]);
+    return mapColumns(given, 'Runs', guessColumns(given.headings.cells, 'Runs'));
+  };
+  const read = (given: RawTable): { findings: Findings; inches: number[] } => {
+    const findings: Findings = { faults: [], cautions: [] };
+    const runs = readRuns(given, INCHES_AND_POINT, findings);
+    return { findings, inches: runs.map(({ length }) => Number(length)) };
+  };
+
+  test('keeps its units when it is read by the guess, which is said', () => {
+    const { inches, findings } = read(mapped(7));
+    expect(inches).toEqual([84]);
+    expect(findings.cautions.map(({ code, where }) => [code, where])).toEqual([
+      ['table.heading-unit', { sheet: 'House', cell: 'C1' }],
+    ]);
+  });
+
+  test('is read by its headings alone where they name the unit beside a word that is known', () => {
+    const { inches, findings } = read(table(['Room', 'Trim', 'Len (ft)'], ['Hall', 'Base', 7]));
+    expect(inches).toEqual([84]);
+    expect(findings.cautions.map(({ code }) => code)).toEqual(['table.heading-unit']);
+    const own = read(table(['Room', 'Trim', 'Length in'], ['Hall', 'Base', 7]));
+    expect(own).toEqual({ inches: [7], findings: { faults: [], cautions: [] } });
   });
 
   test('leaves the number of a date bare, so that it is asked about in any unit', () => {
-    const given = table(['Room', 'Profile', 'Feet'], ['Hall', 'Base', 45708]);
-    const columns = guessHeadings(given.headings.cells, 'Runs');
-    const mapped = mapColumns(given, 'Runs', columns);
-    const { table: read } = readHeadingUnits(mapped, columns, INCHES_AND_POINT);
-    expect(read.rows[0]?.cells).toEqual(['Hall', 'Base', 45708]);
+    expect(read(mapped(45708)).findings.faults.map(({ code }) => code)).toEqual([
+      'length.date-number',
+    ]);
   });
 });

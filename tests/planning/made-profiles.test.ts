@@ -7,7 +7,7 @@ import { beforeAll, expect, test } from '@jest/globals';
 import Module, { type CrossSection, type ManifoldToplevel } from 'manifold-3d';
 import Fraction from 'fraction.js';
 import { degrees } from '../../src/core/units/angle.ts';
-import type { CoveProfile } from '../../src/planning/job.ts';
+import { PROFILE_CELLS, type CoveProfile } from '../../src/planning/job.ts';
 import { planSetUp } from '../../src/planning/plan-setup.ts';
 import { checkCove } from '../../src/core/cove/feasibility.ts';
 import { count } from '../deep.ts';
@@ -102,6 +102,9 @@ function clip(
 }
 
 const NO_PLACE = { sheet: 'Profiles', cell: 'A2' };
+const NO_CELLS = Object.fromEntries(
+  PROFILE_CELLS.map((heading) => [heading, NO_PLACE]),
+) as CoveProfile['cells'];
 const to64th = (inches: number): Fraction => new Fraction(Math.round(inches * 64), 64);
 
 /** @param nearFlat undefined where the cove sits midway */
@@ -121,6 +124,7 @@ function profileOf(
     thicknessClass: '',
     note: '',
     where: NO_PLACE,
+    cells: NO_CELLS,
   };
   return spring === undefined
     ? { ...sizes, make: 'cove' }

@@ -134,6 +134,6 @@ test('a casing mitered through its thickness still needs its width, to know what
     'Profile,Make,Blank width,Blank thickness,Miter across\nBase,buy,5,3/4,\nCasing,buy,,3/4,thickness';
   const { faults } = listPieces(jobOf({ ...tablesOf({}), profiles }));
   expect(faults.map((one) => [one.code, one.where])).toEqual([
-    ['job.casing-needs-width', { file: 'profiles.csv', line: 3, column: 1 }],
+    ['job.casing-needs-width', { file: 'profiles.csv', line: 3, column: 3 }],
   ]);
 });

@@ -133,7 +133,7 @@ describe("a wall's base", () => {
       'Room,Run,Profile,Length,Measured as,Left end\nHall,north,Base,120,long point,outside miter';
     const { faults } = list('Hall,north,door,32,80,1,,Casing,,,40', runs);
     expect(faults.map((one) => [one.code, one.where])).toEqual([
-      ['job.opening-needs-wall-length', { file: 'runs.csv', line: 2, column: 4 }],
+      ['job.opening-needs-wall-length', { file: 'runs.csv', line: 2, column: 5 }],
     ]);
   });
 

@@ -30,14 +30,14 @@ describe('every fault of the input', () => {
       ['word.unknown', 'runs.csv 7 7'],
       ['length.not-positive', 'runs.csv 8 4'],
       ['number.too-large', 'runs.csv 8 8'],
-      ['job.profile-unknown', 'runs.csv 3 4'],
+      ['job.profile-unknown', 'runs.csv 3 3'],
     ]);
   });
 
   test('names the cell, what was given and what is allowed', () => {
     const text = said({ runs: 'Room,Profile,Length,Left end\nHall,Base,100,mitre' });
     expect(text).toEqual([
-      'runs.csv, line 2, column 4: Left end: “mitre” is not known here. Allowed: square, inside miter, outside miter, cope, return.',
+      'runs.csv, line 2, column 4: Left end: “mitre” is not known here. Did you mean inside miter or outside miter? Allowed: square, inside miter, outside miter, cope, return.',
     ]);
   });
 

@@ -6,7 +6,7 @@ import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
 import { readRuns } from '../../src/planning/input/read-runs.ts';
 import { recognizeTables, type Place } from '../../src/planning/input/recognize-tables.ts';
 import type { Findings } from '../../src/planning/input/row-reader.ts';
-import { TABLE_HEADINGS } from '../../src/planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 
 const place = (sheet: string, headings: readonly RawCell[], table?: string): Place => ({
@@ -116,10 +116,12 @@ describe('Mapping the columns of a list that a person has', () => {
     const table = runs(['Room', 'Profile', 'Length', 'Done'], ['Hall', 'Base', '96', 'who knows']);
     expect(read(table).findings.faults).toHaveLength(1);
     const map = { Room: 'Room', Profile: 'Profile', Length: 'Length' };
-    expect(read(mapColumns(table, 'Runs', map))).toEqual({
-      count: 1,
-      findings: { faults: [], cautions: [] },
-    });
+    const { count, findings } = read(mapColumns(table, 'Runs', map));
+    expect([count, findings.faults]).toEqual([1, []]);
+    // It is no yes or no, so nothing is lost, and it is said.
+    expect(findings.cautions.map(({ code, given }) => [code, given])).toEqual([
+      ['table.heading-unknown', 'Done'],
+    ]);
   });
 
   test('says which columns have rows but no heading of their own where headings are merged', () => {

@@ -194,17 +194,17 @@ describe('stock', () => {
 });
 
 describe('a cove that the shop cannot cut', () => {
-  test('is refused at its row in Profiles with every reason', async () => {
+  test('is refused with every reason, each at the size that must change', async () => {
     const faults = await faultsOf({
       runs: COVE_RUNS,
       profiles:
         'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth\nCove,cove,6,1,Poplar,5.9,7/8',
     });
     expect(faults.map((one) => [one.code, one.where])).toEqual([
-      ['cove.too-wide', { file: 'profiles.csv', line: 2, column: 1 }],
-      ['cove.web-too-thin', { file: 'profiles.csv', line: 2, column: 1 }],
-      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 1 }],
-      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 1 }],
+      ['cove.too-wide', { file: 'profiles.csv', line: 2, column: 6 }],
+      ['cove.web-too-thin', { file: 'profiles.csv', line: 2, column: 4 }],
+      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 3 }],
+      ['cove.flat-too-narrow', { file: 'profiles.csv', line: 2, column: 3 }],
     ]);
   });
 });

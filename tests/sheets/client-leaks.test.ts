@@ -9,6 +9,7 @@ import {
   machineHoursOf,
   type JobPlan,
 } from '../../src/planning/job-plan.ts';
+import type { Stamp } from '../../src/sheets/stamp.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { planOf } from '../planning/make-job.ts';
 
@@ -40,13 +41,20 @@ const JOB = {
   stock: `For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',${PRICES[0]},foot,2,\nPoplar,board,4/4,10,12',${PRICES[1]},board foot,1,`,
 };
 
+/** What the copy is not to tell of: more of the fingerprint than its mark, and how long was looked. */
+const STAMP = {
+  fingerprint: '7f3a2b1ce5d40c96',
+  day: '2026-03-01',
+  effort: { seconds: 417.83 },
+} as const satisfies Stamp;
+
 let plan: JobPlan;
 let bytes: Uint8Array;
 let parts: Record<string, Uint8Array>;
 
 beforeAll(async () => {
   plan = await planOf(JOB);
-  bytes = await writeWorkbook(describeClientCopy(plan), { paint: paintPng });
+  bytes = await writeWorkbook(describeClientCopy(plan, STAMP), { paint: paintPng });
   parts = unzipSync(bytes);
 });
 
@@ -91,8 +99,8 @@ describe("The client's workbook as a file", () => {
       );
     expect(elements('docProps/core.xml')).toEqual([
       'dc:title Moldings and their price',
-      'dcterms:created 2000-01-01T00:00:00Z',
-      'dcterms:modified 2000-01-01T00:00:00Z',
+      'dcterms:created 2026-03-01T00:00:00Z',
+      'dcterms:modified 2026-03-01T00:00:00Z',
     ]);
     expect(
       elements('docProps/app.xml').filter(
@@ -145,6 +153,7 @@ describe("The client's workbook as a file", () => {
     const secrets = [
       ...Object.values(SECRETS),
       ...PRICES,
+      STAMP.effort.seconds,
       ...[...money, costCents].map((cents) => cents / 100),
       ...[...hours, allHours, boardFeetNet],
     ].filter((value) => value !== 0);
@@ -171,6 +180,15 @@ describe("The client's workbook as a file", () => {
     }
   });
 
+  test('bears its day and the mark by which the shop finds its plan, and nothing else of its making', () => {
+    const all = xmlParts().map(([, xml]) => xml);
+    expect(all.filter((xml) => xml.includes('7f3a2b1c')).length).toBeGreaterThan(0);
+    expect(all.filter((xml) => /e5d40c96|search|second|417/iu.test(xml))).toEqual([]);
+    const sheet = strFromU8(parts['xl/worksheets/sheet1.xml']!);
+    // 1 March 2026 in Excel's days, counted by hand: 46,022 (31 December 2025) and 31 + 28 + 1.
+    expect(sheet).toContain('<v>46082</v>');
+  });
+
   test('has pictures that hold nothing but the picture', () => {
     for (const [name, png] of Object.entries(parts)) {
       if (!name.endsWith('.png')) continue;
@@ -188,7 +206,9 @@ describe("The client's workbook as a file", () => {
   });
 
   test('is the same to the byte each time', async () => {
-    const again = await writeWorkbook(describeClientCopy(await planOf(JOB)), { paint: paintPng });
+    const again = await writeWorkbook(describeClientCopy(await planOf(JOB), STAMP), {
+      paint: paintPng,
+    });
     expect(Buffer.from(again).equals(Buffer.from(bytes))).toBe(true);
   });
 });

@@ -95,8 +95,18 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     expect(checkDescription(cleanDescription(copy))).toEqual([]);
     expect([copy.sheets.length, copy.names]).toEqual([1, undefined]);
     expect([sheet.print.titleRows, sheet.tables]).toEqual([undefined, undefined]);
-    const inShop = sheetOf(cleanDescription(describePlan(plan)), 'Client');
-    expect({ ...inShop, name: sheet.name }).toEqual(sheet);
+    const { highlights, ...inShop } = sheetOf(cleanDescription(describePlan(plan)), 'Client');
+    // The row above the price, blank in the copy, is the one that tells of other figures in the shop's sheets.
+    const [, , behind, ...below] = inShop.rows;
+    expect(behind!.cells.flatMap((cell) => (cell === null ? [] : [cell.value]))).toEqual([
+      '',
+      null,
+      '',
+    ]);
+    expect(highlights).toHaveLength(1);
+    const rows = [...inShop.rows.slice(0, 2), { cells: [], height: behind!.height! }, ...below];
+    const merges = inShop.merges!.filter((one) => one !== 'A3:D3');
+    expect({ ...inShop, name: sheet.name, rows, merges }).toEqual(sheet);
   });
 
   test('takes whole quantities from 0 in every cell of a quantity, warning only', () => {

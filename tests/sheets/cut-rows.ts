@@ -2,12 +2,15 @@
 import type { RowDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
+const COLUMNS = 12;
+
 export interface CutRow {
   /** From 1. */
   readonly row: number;
   readonly number: number;
   readonly id: string;
-  readonly text: string;
+  /** Its No. on Pieces; 0 where it is none of theirs. */
+  readonly onPieces: number;
   readonly length: number;
   readonly part: string;
   readonly left: string;
@@ -50,7 +53,7 @@ export function cutSticks({ rows }: SheetDescription): CutStickRows[] {
         row: index + 1,
         number: Number(text(1)),
         id: text(2),
-        text: text(3),
+        onPieces: Number(text(3)),
         length: Number(text(4)),
         part: text(5),
         left: text(6),
@@ -69,17 +72,18 @@ export function cutPieces(sheet: SheetDescription): CutRow[] {
 }
 
 function isStick({ cells }: RowDescription): boolean {
-  return cells[1]?.style === 'stick' && typeof cells[5]?.value === 'number' && cells.length === 11;
+  return (
+    cells[1]?.style === 'stick' && typeof cells[5]?.value === 'number' && cells.length === COLUMNS
+  );
 }
 
 function isPiece({ cells }: RowDescription): boolean {
-  const isNumbered = typeof cells[1]?.value === 'number' && cells.length === 11;
+  const isNumbered = typeof cells[1]?.value === 'number' && cells.length === COLUMNS;
   return cells[0]?.style === 'tick' && isNumbered && /^row(?:Done)?$/u.test(cells[2]?.style ?? '');
 }
 
 export interface OffcutRow {
   readonly label: string;
-  readonly text: string;
   readonly length: number;
   readonly formula: string | undefined;
   readonly wide: string;
@@ -100,14 +104,13 @@ export function offcutRows(sheet: SheetDescription): OffcutRow[] {
     return [
       {
         label: text(2),
-        text: text(3),
         length: Number(text(4)),
         formula: row.cells[4]?.formula,
-        wide: text(5),
-        thick: text(6),
-        of: text(7),
-        what: text(8),
-        from: text(9),
+        wide: text(3),
+        thick: text(5),
+        of: text(6),
+        what: text(7),
+        from: text(8),
         hasBox: row.cells[0]?.style === 'tick',
       },
     ];

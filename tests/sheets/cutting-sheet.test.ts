@@ -78,17 +78,17 @@ describe('The cutting sheet of profiles that share boards', () => {
     ]);
     const kept = offcutRows(many).filter(({ what }) => what !== 'rest of a stick');
     expect(
-      kept.map(({ label, wide, thick, text, what, from }) => [
+      kept.map(({ label, wide, thick, length, what, from }) => [
         label,
         wide,
         thick,
-        text,
+        length,
         what,
         from,
       ]),
     ).toEqual([
-      ['A2 blank 2', '4 1/2"', '4/4', "10'", 'whole blank, not credited', 'board A2'],
-      ['A4 blank 3', '3"', '4/4', "10'", 'whole blank, not credited', 'board A4'],
+      ['A2 blank 2', '4 1/2"', '4/4', 120, 'whole blank, not credited', 'board A2'],
+      ['A4 blank 3', '3"', '4/4', 120, 'whole blank, not credited', 'board A4'],
     ]);
   });
 

@@ -88,7 +88,7 @@ describe('A shop with a decimal comma', () => {
     expect(pointed(sheets)).toEqual([]);
     const texts = sheets.flatMap(textsOf);
     expect(texts.some((text) => text.includes('90 mm, 2,29 m.'))).toBe(true);
-    expect(texts).toContain('How fine the approach can be set. Usual: 0,5°');
+    expect(texts).toContain('How fine the approach can be set. Usual: 1/2°');
   });
 
   test('is told what is wrong in its own sign', () => {
@@ -97,13 +97,13 @@ describe('A shop with a decimal comma', () => {
       'Profile,Make,Blank width,Blank thickness,Cove width,Cove depth,Species\nCove,cove,110,25,"250,5","12,5",Poplar';
     const { faults, cautions } = readTables({ shop, profiles });
     expect(faults.map(({ message }) => message)).toContain(
-      'hourly rate: “62.5” is not a number. Write it like 3,5 or 12.',
+      'hourly rate: “62.5” has its decimals behind “.”, and the decimal sign is “,” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).',
     );
     expect(pointed(cautions.map(({ message }) => message))).toEqual([]);
     const planning = comma.cautions.map(({ message }) => message);
     expect(planning.some((message) => message.includes(': 850,5 mm long is shorter'))).toBe(true);
     const { cautions: usual } = readTables({ shop: 'Setting,Value\nunit,mm\ndecimal sign,","' });
-    expect(usual.map(({ message }) => message).join()).toContain('angle scale step 0,5°');
+    expect(usual.map(({ message }) => message).join()).toContain('angle scale step 1/2°');
   });
 });
 

@@ -18,7 +18,7 @@ beforeAll(async () => {
 });
 
 describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
-  test('are listed once each, the length in words and as a number as planned', () => {
+  test('are listed once each, numbered, with the length as planned: a number, or words where it is done', () => {
     const { plan, workbook } = plans.get(name)!;
     const { unit } = plan.job.shop;
     const rows = listedPieces(workbook);
@@ -31,12 +31,14 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
       const number = piece.kind === 'run' ? piece.number : piece.id.split(' / ').at(-1);
       const row = byName.get(key(cleanText(piece.room), cleanText(piece.run), number));
       expect(row?.profile).toBe(piece.profile);
-      const read = parseLength(row?.text, 'printed', plan.job.shop);
-      expect(read.ok && read.value.equals(piece.cutLength)).toBe(true);
       const inUnit = unit === 'mm' ? piece.cutLength.mul(127, 5) : piece.cutLength;
-      expect(row?.number).toBe(piece.done ? null : Number(inUnit));
+      const read = parseLength(row?.length, 'printed', plan.job.shop);
+      if (piece.done) expect(read.ok && read.value.equals(piece.cutLength)).toBe(true);
+      else expect(row?.length).toBe(Number(inUnit));
+      expect(row?.off).toBe(piece.done ? null : 0);
       expect(row?.mark).toBe(piece.done ? 'done' : null);
     }
+    expect(rows.map(({ no }) => no)).toEqual(rows.map((_, at) => at + 1));
   });
 
   test('count each in the line of its room and profile, done ones in none', () => {
@@ -51,9 +53,9 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
   test('stand by room and profile, in a table with its headings in sight and on every page', () => {
     const { plan, workbook } = plans.get(name)!;
     const sheet = sheetOf(workbook, 'Pieces');
-    const heads = rowWith(sheet, 'Line') + 1;
+    const heads = rowWith(sheet, 'No.') + 1;
     const last = heads + plan.pieces.length;
-    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:N${last}` }]);
+    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:O${last}` }]);
     expect(sheet.rows).toHaveLength(last);
     expect(sheet.freeze).toEqual({ rows: heads, columns: 0 });
     expect(sheet.print.titleRows).toEqual([heads, heads]);

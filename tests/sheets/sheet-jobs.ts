@@ -125,18 +125,19 @@ export const JOBS: Readonly<Record<string, Tables>> = {
 /** Rows of the list of pieces. */
 export function listedPieces(workbook: WorkbookDescription) {
   const sheet = sheetOf(workbook, 'Pieces');
-  const heads = rowWith(sheet, 'Line');
+  const heads = rowWith(sheet, 'No.');
   return sheet.rows.slice(heads + 1).map(({ cells }) => {
     const at = (column: number) => cells[column]?.value ?? null;
     return {
-      line: at(0),
-      room: at(1),
-      run: at(2),
-      piece: at(3),
-      profile: at(4),
-      text: String(at(5)),
-      number: at(6),
-      mark: at(13),
+      no: at(0),
+      line: at(1),
+      room: at(2),
+      run: at(3),
+      piece: at(4),
+      profile: at(5),
+      length: at(6),
+      off: at(7),
+      mark: at(14),
     };
   });
 }

@@ -17,6 +17,8 @@ export function shownNumber(value: number, format: string | undefined): string {
       return decimals(value, 4) + BRACKET;
     case '# ??/??_)':
       return fraction(value) + BRACKET;
+    case '+0.0##;-0.0##;""':
+      return value === 0 ? '' : `${value < 0 ? '-' : '+'}${decimals(Math.abs(value), 3)}`;
     case '0.0000':
       return value.toFixed(4);
     case '0.0"°"':

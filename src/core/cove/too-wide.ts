@@ -16,11 +16,12 @@ import { greatestTiltFor } from './search-setting.ts';
 import { solveSetting } from './set-up.ts';
 import { approachOfWidest } from './widest.ts';
 
-/** The depths and the diameters that are tried as ways on: finer is never said. */
+/** The sizes that are tried as ways on: finer is never said. */
+const WIDTH_STEP_INCHES = 1 / 64;
 const DEPTH_STEP_INCHES = 1 / 64;
 const DIAMETER_STEP_INCHES = 1 / 8;
-/** No larger blade is worth naming. */
-const MOST_DIAMETER_INCHES = 100;
+/** Diameters that blades of table saws are sold in. Common practice [C]. */
+const SOLD_DIAMETERS_INCHES = [7 + 1 / 4, 8 + 1 / 4, 10, 12, 14, 16];
 
 /** Whether the approach is steeper than the saw's limit. */
 export function isTooSteep({ approach }: Setting, saw: SawLimits): boolean {
@@ -45,7 +46,16 @@ export function widestUpTo(cove: Cove, blade: Blade, saw: SawLimits): number {
   return cutAt(radians(tilt)).width;
 }
 
-/** The fault, with a depth and a blade that would do: each tried by the saw's own limits. */
+/**
+ * The largest blade that the saw is known to take: a sharpened one came in the next size that is sold,
+ * and the saw's heights may have been measured with a larger one.
+ */
+function largestBlade({ diameter }: Blade, { heightsMeasuredWith = 0 }: SawLimits): number {
+  const asSold = SOLD_DIAMETERS_INCHES.find((sold) => sold >= diameter) ?? diameter;
+  return Math.max(asSold, heightsMeasuredWith);
+}
+
+/** The fault, with a width, a depth and a blade that would do: each tried by the saw's own limits. */
 export function tooWide(cove: Cove, blade: Blade, saw: SawLimits): Fault {
   const depth = leastThat(
     (inches) => isInReach({ ...cove, depth: inches }, blade, saw),
@@ -56,21 +66,28 @@ export function tooWide(cove: Cove, blade: Blade, saw: SawLimits): Fault {
   const diameter = leastThat(
     (inches) => isInReach(cove, { ...blade, diameter: inches }, saw),
     blade.diameter,
-    MOST_DIAMETER_INCHES,
+    largestBlade(blade, saw),
     DIAMETER_STEP_INCHES,
   );
+  const widest = widestUpTo(cove, blade, saw);
+  const width = Math.floor(widest / WIDTH_STEP_INCHES) * WIDTH_STEP_INCHES;
   return fault(
     'cove.too-wide',
     COVE_SIZES.width.label,
     { inches: cove.width },
     {
-      limit: { inches: widestUpTo(cove, blade, saw) },
+      limit: { inches: widest },
       details: {
+        ...(width > blade.kerf && width >= 2 * cove.offCenter
+          ? { widthThatWould: { inches: width } }
+          : {}),
         steepest: { degrees: toDegrees(angleLimits(saw).steepest) },
         ...(depth !== undefined && isInRise({ ...cove, depth }, blade, saw)
           ? { depthThatWould: { inches: depth } }
           : {}),
-        ...(diameter === undefined ? {} : { bladeThatWould: { inches: diameter } }),
+        ...(diameter !== undefined && isInRise(cove, { ...blade, diameter }, saw)
+          ? { bladeThatWould: { inches: diameter } }
+          : {}),
       },
     },
   );

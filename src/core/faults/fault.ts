@@ -5,7 +5,7 @@
 import { WORDING } from './wording.ts';
 import { writeDecimal, type DecimalSign } from '../units/format-number.ts';
 import type { LengthUnit } from '../units/length-unit.ts';
-import { sayQuantity, type Quantity } from './quantity.ts';
+import { clip, sayQuantity, type Quantity } from './quantity.ts';
 
 export type FaultCode = keyof typeof WORDING;
 
@@ -85,16 +85,20 @@ export function sayWhere(where: Where): string {
     : `${where.file}, line ${where.line}, column ${where.column}`;
 }
 
+/** A name of the person's own, or a list of ours: a message is read, not stored. */
+const LONGEST_ARGUMENT = 300;
+const LONGEST_DETAIL = 1_500;
+
 function word(facts: Omit<Fault, 'message'>, unit: LengthUnit, decimalSign: DecimalSign): string {
   const say = (quantity: Quantity | undefined): string =>
     quantity === undefined ? '' : sayQuantity(quantity, unit, decimalSign);
   return WORDING[facts.code]({
-    argument: facts.argument,
+    argument: clip(facts.argument, LONGEST_ARGUMENT),
     given: say(facts.given),
     limit: say(facts.limit),
     detail: (name) => {
       const quantity = facts.details?.[name];
-      return typeof quantity === 'string' ? quantity : say(quantity);
+      return typeof quantity === 'string' ? clip(quantity, LONGEST_DETAIL) : say(quantity);
     },
     decimal: (digits) => writeDecimal(digits, decimalSign),
   });

@@ -28,13 +28,15 @@ export function sayQuantity(
   if (typeof quantity === 'number') return sayNumber(quantity, decimalSign);
   if (typeof quantity === 'boolean') return quantity ? 'yes' : 'no';
   if ('degrees' in quantity) return `${formatNumber(quantity.degrees, 2, decimalSign)}°`;
-  if (unit === 'mm') return `${formatNumber(quantity.inches * MM_PER_INCH, 1, decimalSign)} mm`;
+  if (unit === 'mm') return `${sayPlain(quantity.inches * MM_PER_INCH, 1, decimalSign)} mm`;
   return `${sayInches(quantity.inches, decimalSign)} in`;
 }
 
 function sayInches(inches: number, decimalSign: DecimalSign): string {
   const sixtyFourths = Math.abs(inches) * FINEST_SAID;
-  if (!Number.isInteger(sixtyFourths)) return formatNumber(inches, 4, decimalSign);
+  if (!Number.isInteger(sixtyFourths) || Math.abs(inches) >= FAR_BEYOND) {
+    return sayPlain(inches, 4, decimalSign);
+  }
   const whole = Math.floor(sixtyFourths / FINEST_SAID);
   const sign = inches < 0 ? '-' : '';
   return `${sign}${writeMixed(whole, sixtyFourths % FINEST_SAID, FINEST_SAID)}`;
@@ -44,12 +46,22 @@ function sayInches(inches: number, decimalSign: DecimalSign): string {
 function sayNumber(value: number, decimalSign: DecimalSign): string {
   return Number.isSafeInteger(value) && Math.abs(value) >= LEAST_PARTED
     ? groupThousands(String(value), decimalSign)
-    : formatNumber(value, 6, decimalSign);
+    : sayPlain(value, 6, decimalSign);
+}
+
+/** A number of so many digits before the point is no measure: its size says enough. */
+const FAR_BEYOND = 1e15;
+
+function sayPlain(value: number, decimals: number, decimalSign: DecimalSign): string {
+  if (!(Math.abs(value) >= FAR_BEYOND)) return formatNumber(value, decimals, decimalSign);
+  const bound = groupThousands(String(FAR_BEYOND), decimalSign);
+  return value < 0 ? `below -${bound}` : `over ${bound}`;
 }
 
 const LONGEST_QUOTE = 60;
-function clip(text: string): string {
-  return text.length <= LONGEST_QUOTE ? text : `${text.slice(0, LONGEST_QUOTE - 1)}…`;
+/** A text of which a message has room for so many characters. */
+export function clip(text: string, most = LONGEST_QUOTE): string {
+  return text.length <= most ? text : `${text.slice(0, most - 1)}…`;
 }
 
 /** A length for a fault: inches where it is a number, its own text (NaN, Infinity) where it isn't. */

@@ -25,6 +25,12 @@ function sayRailWays({ detail }: Facts): string {
     : `${narrower}an extension of the table to that side.`;
 }
 
+/** Near names as `may`, where there are any. */
+function didYouMean({ detail }: Facts): string {
+  const may = detail('may');
+  return may === '' ? '' : `Did you mean ${may}? `;
+}
+
 const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
 
 export const WORDING = wordings({
@@ -36,7 +42,7 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} divides by zero. Write the fraction with a denominator from 1.`,
   'length.too-long': (f) => `${f.argument}: ${f.given} is longer than ${f.limit}. Check the unit.`,
   'length.date': (f) =>
-    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
+    `${f.argument}: ${f.given} is a date; it may have been ${f.detail('fraction')} before a spreadsheet changed it. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).`,
   'length.date-number': (f) =>
     `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
   'length.asked-about': (f) =>
@@ -45,6 +51,22 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
   'length.negative': (f) => `${f.argument} is ${f.given}; it must be 0 or more.`,
+  'length.inches-over-foot': (f) =>
+    `${f.argument}: ${f.given} has 12 inches or more over its feet. Write the feet full, or all of it in inches.`,
+  'number.too-many-characters': (f) =>
+    `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are read as a number or a length. Write the number alone.`,
+  'number.two-readings': (f) =>
+    `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
+  'number.other-sign': (f) =>
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).`,
+  'number.percent': (f) =>
+    `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
+  'number.other-unit': (f) =>
+    `${f.argument}: ${f.given} says “${f.detail('said')}”, which can't stand here. Write it without; where the cell's number format shows it, choose another.`,
+  'number.other-currency': (f) =>
+    `${f.argument}: ${f.given} is in ${f.detail('said')}, and the shop counts in ${f.detail('currency')}. Give it in that, or write ${f.detail('said')} under currency on Shop.`,
+  'number.below-one-percent': (f) =>
+    `${f.argument} is ${f.given}, less than one percent. Where ${f.detail('whole')} % is meant, write ${f.detail('whole')}.`,
   'number.unreadable': (f) =>
     f.given === NOTHING
       ? `${f.argument} is empty. Give a number, such as ${f.decimal('3.5')} or 12.`
@@ -55,7 +77,7 @@ export const WORDING = wordings({
   'number.too-small': (f) => `${f.argument} is ${f.given}; at least ${f.limit} is needed.`,
   'number.not-whole': (f) => `${f.argument} is ${f.given}; it must be a whole number.`,
   'word.unknown': (f) =>
-    `${f.argument}: ${f.given} is not known here. Allowed: ${f.detail('allowed')}.`,
+    `${f.argument}: ${f.given} is not known here. ${f.detail('may') === '' ? '' : `Did you mean ${f.detail('may')}? `}Allowed: ${f.detail('allowed')}.`,
   'angle.out-of-range': (f) => {
     const above = f.detail('above');
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
@@ -76,11 +98,13 @@ export const WORDING = wordings({
   'cove.too-wide': (f) => {
     const depth = f.detail('depthThatWould');
     const blade = f.detail('bladeThatWould');
+    const width = f.detail('widthThatWould');
     const ways = [
       ...(depth === '' ? [] : [`a depth of ${depth}`]),
       ...(blade === '' ? [] : [`a blade of ${blade}`]),
     ];
-    const way = ways.length === 0 ? 'Lessen the width.' : `It takes ${ways.join(' or ')}.`;
+    const others = ways.length === 0 ? '' : `, or take ${ways.join(' or ')}`;
+    const way = `Lessen the width${width === '' ? '' : ` to ${width}`}${others}.`;
     return `${f.argument} is ${f.given}; this blade cuts ${f.limit} at most at that depth by an approach up to ${f.detail('steepest')} from the blade line, beyond which the board meets the blade's side. ${way}`;
   },
   'cove.no-wider-than-kerf': (f) =>
@@ -170,6 +194,12 @@ export const WORDING = wordings({
   'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
+  'table.heading-two': (f) =>
+    `${f.argument}: the columns headed ${f.given} and “${f.detail('other')}” both say it. Empty one of them; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
+  'table.heading-near': (f) =>
+    `${f.argument} has no column headed ${f.given}. Did you mean ${f.detail('may')}? Head it so; or, where it is for yourself alone, “${f.detail('notUsed')}”.`,
+  'table.column-unused': (f) =>
+    `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
   'table.heading-unit': (f) =>
@@ -178,21 +208,48 @@ export const WORDING = wordings({
     f.detail('others') === ''
       ? `The column headed ${f.given} is not one that is used here; it is left as it is and ignored.`
       : `The columns headed ${f.given}${f.detail('others')} are not ones that are used here; they are left as they are and ignored.`,
+  'table.choice-unread': (f) =>
+    `What is kept with the workbook of your columns for ${f.argument} (its document property ${f.given}) can't be read, and is ignored. Where the table of ${f.argument} is not found by itself, choose it and its columns again under Job, on the page or in the pane.`,
+  'table.choice-gone': (f) =>
+    f.detail('table') === ''
+      ? `${f.argument}: the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a sheet that name again, or choose another under Job, on the page or in the pane.`
+      : `${f.argument}: the table “${f.detail('table')}” on the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a table that name again, or choose another under Job, on the page or in the pane.`,
+  'table.column-gone': (f) =>
+    `${f.argument}: ${f.detail('table')} has no column headed ${f.given} any more, which was chosen for it. Give the column that heading again, or choose anew under Job, on the page or in the pane.`,
   'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
-  'table.too-many-rows': (f) => `${f.argument} has ${f.given} rows; at most ${f.limit} are read.`,
+  'table.too-many-rows': (f) =>
+    `${f.argument} has ${f.detail('orMore')}${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
     `${f.argument}: the cell holds the error ${f.given}. Mend its formula.`,
   'table.date-cell': (f) =>
-    `${f.argument}: the spreadsheet has turned this cell into a date. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
+    `${f.argument}: the spreadsheet has turned this cell into a date (${f.given})${f.detail('fraction') === '' ? '' : `; it may have been ${f.detail('fraction')}`}. Format the cell as text and type it again; a bare fraction with a 0 before it (0 3/4).`,
+  'table.hidden-rows': (f) =>
+    f.given === '1'
+      ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
+      : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.total-row': (f) =>
+    `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
+  'table.total-ignored': (f) =>
+    `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'host.manual-calculation': (f) =>
+    `${f.argument} calculates only when it is asked to${f.detail('isPending') === 'yes' ? ', and something was changed since' : ''}: values of formulas may be old. Press F9 there before you plan.`,
+  'host.still-calculating': (f) =>
+    `${f.argument} was still calculating when it was read: values of formulas may be old. Read it again.`,
+  'table.veiled-number': (f) =>
+    `${f.argument}: the cell holds ${f.given}, and its number format shows ${f.detail('seen') === '' ? 'nothing' : `“${f.detail('seen')}”`}. Choose a format that shows the number itself.`,
   'table.uncalculated': (f) =>
     `${f.argument}: the cell's formula has no calculated value. Open the workbook in a spreadsheet, let it calculate, save, and try again.`,
   'job.profile-unknown': (f) =>
-    `${f.argument}: there is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
+    `There is no profile ${f.given} in Profiles. Add it there, or correct the name.`,
   'job.profile-twice': (f) => `The profile ${f.given} stands twice in Profiles. Keep one of them.`,
+  'job.setting-near': (f) =>
+    `There is no setting ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
   'job.setting-unknown': (f) =>
     `The setting ${f.given} is not one that is used here; it is ignored.`,
   'job.usual-values': (f) =>
     `${f.argument} leaves ${f.given} settings open; the usual values stand in: ${f.detail('list')}. Fill in your own.`,
+  'job.usual-values-counted': (f) =>
+    `${f.argument} leaves ${f.given} settings open; the usual values stand in. Fill in your own: --verbose lists them.`,
   'job.heights-assumed': (f) =>
     `${f.argument} doesn't say how high the blade rises (greatest height upright): ${f.given} above the table is assumed, half the blade's diameter less ${f.detail('allowance')} for flange and arbor. Measure your saw and fill it in.`,
   'job.height-at-45-assumed': (f) =>
@@ -303,7 +360,7 @@ export const WORDING = wordings({
     `${f.argument}: Have is ${f.given} and was ${f.detail('before')} when its sticks were planned of which ${f.detail('cut')} are cut. These count as taken from Have: leave it as it was, or they are taken twice.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
-    `The job comes to ${f.given} pieces; at most ${f.limit} are planned. Check Quantity.`,
+    `The job comes to ${f.given} pieces; at most ${f.limit} are planned together. Check Quantity, or plan it in parts: a job for each floor or house.`,
 
   // A plan that was kept
   'plan.kept-other-version': (f) =>
@@ -323,10 +380,18 @@ export const WORDING = wordings({
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
   'cutting.id-twice': (f) => `${f.argument} ${f.given} stands twice. Give each its own.`,
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
+  'cutting.some-prices': (f) =>
+    `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.kerf-differs': (f) =>
+    `${f.argument} is ${f.given} here and ${f.limit} further up. A plan has one kerf: correct it, or plan the sticks apart.`,
+  'cutting.kerf-twice': (f) =>
+    `${f.argument} is ${f.given} here, and --kerf says ${f.limit}. Give it in one place.`,
+  'cutting.kerf-without-unit': (f) =>
+    `${f.argument}: ${f.given} has no unit, and this row counts in ${f.detail('unit')}, which no kerf does. Write its unit with it: 1/8 in, 3 mm.`,
   'cutting.too-many-pieces': (f) =>
     `${f.given} pieces are asked for; at most ${f.limit} are planned at once.`,
   'cutting.unit-too-fine': (f) =>
-    `${f.argument}: these lengths share no unit coarser than 1/${f.given} in; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
+    `${f.argument}: these lengths share no unit ${/^\d/u.test(f.given) ? `coarser than 1/${f.given} in` : 'that is any use'}; 1/${f.limit} in is the finest that is planned in. Round the lengths.`,
   'cutting.splice-too-short': (f) =>
     `${f.argument}: a splice needs ${f.given} of overlap; the longest stick gives ${f.limit}. Use longer stock.`,
   'cutting.kerf-longer-than-piece': (f) =>
@@ -351,6 +416,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} of ${f.limit} pieces of ${f.detail('length')} left over: ${f.detail('why')}. List longer or more sticks, or shorten the pieces.`,
 
   // Worksheet functions
+  'function.fraction-unquoted': (f) =>
+    `${f.argument} with a fraction goes in quotes: write it like "3 1/2". Without them the sheet reads ${f.given} in its own way.`,
   'function.shape': (f) =>
     `${f.argument} is ${f.detail('rows')} × ${f.detail('columns')} cells beside ranges of ${f.detail('wantedRows')} × ${f.detail('wantedColumns')}. Give ranges of one size, or single cells.`,
   'function.one-column': (f) =>
@@ -366,6 +433,8 @@ export const WORDING = wordings({
   // Files
   'file.missing': (f) => `${f.given} is not there. Check the name and the folder.`,
   'file.is-folder': (f) => `${f.given} is a folder, not a file. Name ${f.detail('wanted')}.`,
+  'file.other-workbook': (f) =>
+    `${f.given} is a workbook of another kind. Open it in its own program, save it as .xlsx, and try again.`,
   'file.not-folder-or-workbook': (f) =>
     `${f.given} is neither an .xlsx workbook nor a folder of CSV files.`,
   'file.unreadable': (f) => `${f.given} cannot be read: ${f.detail('why')}.`,
@@ -374,19 +443,31 @@ export const WORDING = wordings({
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.torn': (f) =>
     `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+  'file.lost-text': (f) =>
+    `${f.given} is damaged: ${f.detail('cell')} of a sheet names a text that the file doesn't have. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+  'file.opendocument': (f) =>
+    `${f.given} is an OpenDocument file (.ods). Open it in its spreadsheet and save it as .xlsx (File, Save As; the type is called Excel 2007-365 or Excel Workbook).`,
+  'file.too-many-cells': (f) =>
+    `${f.given} has more than ${f.limit} ${f.detail('what')} in its sheets, empty ones with formats counted; no more are read. Delete the sheets and the empty rows that the job doesn't need.`,
+  'file.too-many-lines': (f) =>
+    `${f.given} has more than ${f.limit} lines; no more are read. Delete the blank ones, and save it anew.`,
   'file.protected': (f) =>
     `${f.given} is protected by a password. Save it without one and try again.`,
   'file.old-workbook': (f) =>
-    `${f.given} is a workbook of the old .xls kind. Save it as .xlsx from a spreadsheet and try again.`,
+    `${f.given} is a workbook of the old .xls kind. Open it in a spreadsheet and save it as .xlsx (File, Save As; the type is called Excel Workbook or Excel 2007-365).`,
   'file.not-text': (f) =>
     `${f.given} is not a text file, whatever its name says. Save the sheet as CSV and try again.`,
   'file.not-csv': (f) => `${f.given} cannot be read as CSV: ${f.detail('why')}.`,
   'file.exists': (f) =>
     `${f.given} exists already. Give --force to replace it, or choose another name.`,
   'file.not-written': (f) => `${f.given} was not written: ${f.detail('why')}.`,
+  'file.not-put-back': (f) =>
+    `${f.given} is the new one, though another file of this call was not written, and what it held before can't be put back: ${f.detail('why')}.`,
   'file.ending': (f) => `${f.argument}: ${f.given} must end in ${f.limit}.`,
   'file.same': (f) =>
     `${f.argument} names the same file as ${f.detail('other')}, ${f.given}. Give each a file of its own.`,
+  'file.same-letters': (f) =>
+    `${f.argument}: ${f.given} differs from ${f.detail('other')} in small and capital letters alone, which many disks take for one name. Choose another name.`,
   'file.is-input': (f) =>
     `${f.argument}: ${f.given} is the input itself, which is never written over. Choose another name.`,
 
@@ -456,16 +537,25 @@ export const WORDING = wordings({
     `${f.argument}: neither ${f.given} nor any of the next ones is free. Choose another, such as 8080.`,
 
   // Calls
-  'call.unknown-command': (f) => `${f.given} is no command. Commands: ${f.detail('allowed')}.`,
+  'day.unreadable': (f) =>
+    `${f.argument}: ${f.given} is no day of the calendar. Write year, month and day, such as 2026-11-30.`,
+  'output.not-written': (f) =>
+    `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
+  'call.unknown-command': (f) =>
+    `${f.given} is no command. ${didYouMean(f)}Commands: ${f.detail('allowed')}.`,
   'call.unknown-option': (f) =>
-    `${f.given} is no option of ${f.argument}. See coveledger ${f.argument} --help.`,
+    `${f.given} is no option of ${f.argument}. ${didYouMean(f)}See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>
     `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
+  'call.input-twice': (f) =>
+    `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
   'call.options-exclude': (f) =>
     `${f.argument} and ${f.detail('other')} can't both be given. Leave one out.`,
+  'call.option-alone': (f) =>
+    `${f.argument} goes with ${f.detail('other')} alone. Give both, or leave it out.`,
   'call.option-needs-value': (f) =>
     `${f.given} needs a value after it (${f.detail('value')}). See coveledger ${f.argument} --help.`,
   'call.option-takes-no-value': (f) =>

@@ -1,9 +1,13 @@
 /** Reading lengths as people type them, into exact rational inches. */
 import Fraction from 'fraction.js';
-import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
+import { failed, fault, ok, type Fault, type Outcome } from '../faults/fault.ts';
+import { dayInText, fractionsBehind, type Day } from './date-text.ts';
 import type { DecimalSign } from './format-number.ts';
+import { withoutGroups } from './grouped-digits.ts';
 import type { LengthUnit } from './length-unit.ts';
-import { sayGiven } from './number.ts';
+import { checkUnit, isWord, sayGiven, tooManyCharacters } from './number.ts';
+import { LONGEST_NUMBER_TEXT, plainText } from './plain-text.ts';
+import { statedUnitOf, type LengthMark } from './stated-unit.ts';
 
 /** Inches as an exact rational number: 90 mm is 450/127, not a rounded decimal. */
 export type ExactInches = Fraction;
@@ -15,25 +19,24 @@ export interface LengthReading {
   readonly decimalSign: DecimalSign;
 }
 
+/** The same where a list has a unit of its own: any may be that of a bare number. */
+export interface BareReading {
+  readonly unit: LengthMark;
+  readonly decimalSign: DecimalSign;
+}
+
 export const INCHES_AND_POINT: LengthReading = { unit: 'in', decimalSign: '.' };
 
 /** Longest length read, in inches (about 25 km): longer is a slip of the keyboard. */
 export const LONGEST_INCHES = 1_000_000;
 
-const INCHES_PER: Readonly<Record<string, Fraction>> = {
+const INCHES_PER: Readonly<Record<LengthMark, Fraction>> = {
+  in: new Fraction(1),
+  ft: new Fraction(12),
   mm: new Fraction(5, 127),
   cm: new Fraction(50, 127),
   m: new Fraction(5000, 127),
 };
-
-const MARKS: readonly (readonly [RegExp, string])[] = [
-  [/[\u00a0\u2007\u2009\u202f]/gu, ' '],
-  [/[′’‘`´]/gu, "'"],
-  [/[″”“]/gu, '"'],
-  [/''/gu, '"'],
-  [/[‐‑‒–−]/gu, '-'],
-  [/⁄/gu, '/'],
-];
 
 // Twenty decimals, since a CSV file holds a calculated length with all of its digits.
 const DECIMAL = String.raw`\d{1,15}(?:\.\d{0,20})?|\.\d{1,20}`;
@@ -48,34 +51,62 @@ const FEET = new RegExp(
 );
 const INCHES = new RegExp(String.raw`^(${MIXED})\s*(${INCH_UNIT})?$`, 'u');
 
+/** Why a text of a known form is no length. */
+type NoLength = 'zero denominator' | 'inches over a foot';
+
 /**
- * Reads one length: `3.5`, `3 1/2`, `3-1/2"`, `3½`, `7' 4 3/8"`, `7ft 4-3/8 in`, `90 mm`, `2.29 m`,
- * `229 cm`; a bare number is in `reading.unit`. A leading minus is read (callers refuse it by name).
+ * Reads one length: `3.5`, `3 1/2`, `3-1/2"`, `3½`, `7' 4 3/8"`, `7ft 4-3/8 in`, `5 feet 3 and 1/2 inches`,
+ * `90 mm`, `2.29 m`, `1,234.5 mm`; a bare number is in `reading.unit`. A leading minus, or brackets round
+ * it all, are read (callers refuse what is below 0 by name).
  * @returns exact inches; faults `length.missing`, `length.unreadable`, `length.zero-denominator`,
- * `length.date`, `length.too-long`, each naming `argument` and the text.
+ * `length.date`, `length.too-long`, `length.inches-over-foot`, `number.too-many-characters`,
+ * `number.two-readings`, `number.other-sign`, `number.percent`, `number.other-unit`, each naming
+ * `argument` and the text.
  */
 export function parseLength(
   given: unknown,
   argument: string,
-  reading: LengthReading = INCHES_AND_POINT,
+  reading: BareReading = INCHES_AND_POINT,
 ): Outcome<ExactInches> {
-  if (typeof given === 'number') return fromNumber(given, argument, reading.unit);
-  if (given instanceof Date) return failed(fault('length.date', argument, sayGiven(given)));
+  if (typeof given === 'number') return lengthOfNumber(given, argument, reading.unit);
+  if (given instanceof Date && !Number.isNaN(given.getTime())) {
+    const [month, day, year] = [given.getMonth() + 1, given.getDate(), given.getFullYear()];
+    return failed(dateFault(argument, 'a date', { day, month, year }));
+  }
   if (given === null || given === undefined || (typeof given === 'string' && given.trim() === '')) {
     return failed(fault('length.missing', argument, null));
   }
   if (typeof given !== 'string') {
     return failed(fault('length.unreadable', argument, sayGiven(given)));
   }
-  const normal = normalise(given, reading.decimalSign);
-  const negative = normal?.startsWith('-') === true;
-  const body = (negative ? normal.slice(1) : (normal ?? '')).trim();
+  const trimmed = given.trim();
+  if (trimmed.length > LONGEST_NUMBER_TEXT) return failed(tooManyCharacters(argument, trimmed));
+  const plain = normalise(trimmed, reading, argument);
+  if (!plain.ok) return plain;
+  const bracketed = /^\((.*)\)$/u.exec(plain.value)?.[1];
+  const negative = bracketed !== undefined || plain.value.startsWith('-');
+  const body = (bracketed ?? (negative ? plain.value.slice(1) : plain.value)).trim();
   const inches = readBody(body, reading.unit);
   if (inches === 'zero denominator') {
-    return failed(fault('length.zero-denominator', argument, given));
+    return failed(fault('length.zero-denominator', argument, trimmed));
   }
-  if (inches === undefined) return failed(fault('length.unreadable', argument, given));
-  return bounded(negative ? inches.neg() : inches, given, argument);
+  if (inches === 'inches over a foot') {
+    return failed(fault('length.inches-over-foot', argument, trimmed));
+  }
+  if (inches === undefined) return failed(whyUnreadable(body, argument, trimmed, reading.unit));
+  return bounded(negative ? inches.neg() : inches, trimmed, argument);
+}
+
+/** A number in a unit: what stands in a cell that shows its unit, or is bare in a shop that has one. */
+export function lengthOfNumber(
+  given: number,
+  argument: string,
+  unit: LengthMark,
+): Outcome<ExactInches> {
+  if (!Number.isFinite(given)) {
+    return failed(fault('length.unreadable', argument, String(given)));
+  }
+  return bounded(exactDecimal(given).mul(INCHES_PER[unit]), given, argument);
 }
 
 /**
@@ -89,54 +120,68 @@ export function exactDecimal(value: number): Fraction {
   return new Fraction(digits).mul(new Fraction(10).pow(Number(exponent)));
 }
 
-function fromNumber(given: number, argument: string, unit: LengthUnit): Outcome<ExactInches> {
-  if (!Number.isFinite(given)) {
-    return failed(fault('length.unreadable', argument, String(given)));
-  }
-  const exact = exactDecimal(given);
-  return bounded(unit === 'mm' ? exact.mul(INCHES_PER['mm'] ?? 1) : exact, given, argument);
-}
-
 function bounded(inches: Fraction, given: string | number, argument: string): Outcome<ExactInches> {
   return inches.abs().gt(LONGEST_INCHES)
     ? failed(fault('length.too-long', argument, given, { limit: { inches: LONGEST_INCHES } }))
     : ok(inches);
 }
 
-/** One spelling for every mark; undefined when the decimal sign is not the shop's. */
-function normalise(text: string, decimalSign: DecimalSign): string | undefined {
-  let plain = text.replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${sign.normalize('NFKD')}`);
-  for (const [mark, usual] of MARKS) plain = plain.replace(mark, usual);
-  plain = plain.trim().toLowerCase();
-  if (decimalSign === '.') return plain.includes(',') ? undefined : plain;
-  return /\d\.|\.\d/u.test(plain) ? undefined : plain.replace(/,/gu, '.');
+/** One spelling for every mark, a point for the decimals. */
+function normalise(
+  text: string,
+  { unit, decimalSign }: BareReading,
+  argument: string,
+): Outcome<string> {
+  const apart = text.replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${sign.normalize('NFKD')}`);
+  const blanks = decimalSign === ',' || unit === 'mm';
+  const grouping = { decimalSign, blanks, feet: true };
+  const plain = withoutGroups(plainText(apart), grouping, argument, text);
+  // 5 feet 3 and 1/2 inches
+  return plain.ok ? ok(plain.value.replace(/ (?:and|&) /gu, ' ')) : plain;
 }
 
-function readBody(body: string, unit: LengthUnit): Fraction | 'zero denominator' | undefined {
+/** A date, with the fractions that a spreadsheet may have made it of. */
+export function dateFault(argument: string, given: string, day: Day): Fault {
+  const fraction = fractionsBehind(day).join(' or ');
+  return fault('length.date', argument, given, { details: { fraction } });
+}
+
+/** What stands with the number may say more than that it is no length. */
+function whyUnreadable(body: string, argument: string, given: string, unit: LengthMark): Fault {
+  const day = dayInText(given);
+  if (day !== undefined) return dateFault(argument, given, day);
+  const [, before = '', after = ''] = /^([^\d.]*)[\d.][\d./ -]*([^\d]*)$/u.exec(body) ?? [];
+  const stated = statedUnitOf(`${before}${after}`);
+  const digits = body.slice(before.length, body.length - after.length);
+  const isNumber = stated !== undefined && readBody(digits.trim(), unit) instanceof Fraction;
+  if (!isNumber || stated.kind === 'length' || !isWord(stated))
+    return fault('length.unreadable', argument, given);
+  return checkUnit(stated, argument, given, {}) ?? fault('length.unreadable', argument, given);
+}
+
+function readBody(body: string, unit: LengthMark): Fraction | NoLength | undefined {
   const metric = METRIC.exec(body);
-  if (metric !== null) return scaled(metric[1], INCHES_PER[metric[2] ?? '']);
+  if (metric !== null) return scaled(metric[1], INCHES_PER[metric[2] as 'mm' | 'cm' | 'm']);
   const feet = FEET.exec(body);
   if (feet !== null) {
-    const whole = scaled(feet[1], new Fraction(12));
+    const whole = scaled(feet[1], INCHES_PER.ft);
     const rest = feet[2] === undefined ? new Fraction(0) : readMixed(feet[2]);
-    if (whole instanceof Fraction && rest instanceof Fraction) return whole.add(rest);
-    return [whole, rest].includes('zero denominator') ? 'zero denominator' : undefined;
+    if (!(whole instanceof Fraction)) return whole;
+    if (!(rest instanceof Fraction)) return rest;
+    return rest.gte(12) ? 'inches over a foot' : whole.add(rest);
   }
   const inches = INCHES.exec(body);
   if (inches === null) return undefined;
-  const bareMillimetres = inches[2] === undefined && unit === 'mm';
-  return scaled(inches[1], bareMillimetres ? INCHES_PER['mm'] : new Fraction(1));
+  const isBare = inches[2] === undefined;
+  return scaled(inches[1], isBare ? INCHES_PER[unit] : INCHES_PER.in);
 }
 
-function scaled(
-  text: string | undefined,
-  factor: Fraction | undefined,
-): Fraction | 'zero denominator' | undefined {
+function scaled(text: string | undefined, factor: Fraction): Fraction | NoLength | undefined {
   const value = readMixed(text ?? '');
-  return value instanceof Fraction && factor !== undefined ? value.mul(factor) : value;
+  return value instanceof Fraction ? value.mul(factor) : value;
 }
 
-function readMixed(text: string): Fraction | 'zero denominator' | undefined {
+function readMixed(text: string): Fraction | NoLength | undefined {
   const mixed = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\/(\d+)$/u.exec(text);
   if (mixed === null)
     return new Fraction(text.startsWith('.') ? `0${text}` : text.replace(/\.$/u, ''));

@@ -2,6 +2,8 @@
  * Lengths that can be read and are hardly meant: the number of a date that a spreadsheet made of a
  * fraction, or one in another unit. Whoever means it writes the unit with it.
  */
+import { dayOfIso, fractionsBehind } from './date-text.ts';
+import { dayOfSerial } from './day-serial.ts';
 import { fault, type Fault } from '../faults/fault.ts';
 import { LIMIT_SLACK_INCHES } from './tolerance.ts';
 
@@ -15,8 +17,6 @@ export const THICKEST_INCHES = 12;
 /** Spreadsheets count days from the end of 1899: these are 2000 to 2049. */
 const FIRST_DATE_NUMBER = 36_526;
 const LAST_DATE_NUMBER = 54_788;
-const DAY_MILLISECONDS = 86_400_000;
-const DAY_ZERO = Date.UTC(1899, 11, 30);
 
 /** Whether a cell says no unit: a number, or a text of digits and fraction signs alone. */
 export function isBareNumber(given: unknown): boolean {
@@ -52,21 +52,20 @@ export function askAboutLength(
   return fault('length.asked-about', argument, { inches }, { limit: { inches: most } });
 }
 
-/** The fault of a size that no shop has, with its unit or without; undefined for any other. */
+/** The fault of a date's number, and of a size that no shop has, with its unit or without. */
 export function checkShopSize(
   argument: string,
   given: unknown,
   inches: number,
-  most: number,
+  most = Infinity,
 ): Fault | undefined {
-  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
   if (isDateNumber(given)) return dateNumber(argument, Number(given));
+  if (inches <= most + LIMIT_SLACK_INCHES) return undefined;
   return fault('length.beyond-shop', argument, { inches }, { limit: { inches: most } });
 }
 
 function dateNumber(argument: string, days: number): Fault {
-  const date = new Date(DAY_ZERO + days * DAY_MILLISECONDS);
-  const fraction = `${date.getUTCMonth() + 1}/${date.getUTCDate()}`;
-  const details = { date: date.toISOString().slice(0, 10), fraction };
-  return fault('length.date-number', argument, days, { details });
+  const date = dayOfSerial(days) ?? '';
+  const fraction = fractionsBehind(dayOfIso(date)).join(' or ');
+  return fault('length.date-number', argument, days, { details: { date, fraction } });
 }

@@ -18,8 +18,8 @@ export const ARGUMENTS = {
  * @param [offCenter] How far the deepest line lies from the middle: inches, or a text such as 3/8 or
  * 10 mm; 0 when left out.
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
- * 250 mm; 10 in when left out.
- * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
+ * 250 mm; 10 in when left out or 0.
+ * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.
  * @param [measuredFrom] The word front for degrees from the table's front edge; blade, or left out,
  * for degrees from the blade line.
  * @example =COVE.APPROACH("3 5/8", "7/8", "3/8")

@@ -1,6 +1,10 @@
 import { failed, ok } from '../../core/faults/fault.ts';
 import { computeBoardFeet } from '../../core/lumber/board-feet.ts';
-import { THICKEST_INCHES, WIDEST_INCHES } from '../../core/units/plausible-length.ts';
+import {
+  LONGEST_RUN_INCHES,
+  THICKEST_INCHES,
+  WIDEST_INCHES,
+} from '../../core/units/plausible-length.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerEach } from '../answer.ts';
 
@@ -9,7 +13,7 @@ const SIZE = { kind: 'exact length', least: 'above 0', blank: 'refused' } as con
 export const ARGUMENTS = {
   thickness: { name: 'Thickness', ...SIZE, most: THICKEST_INCHES },
   width: { name: 'Width', ...SIZE, most: WIDEST_INCHES },
-  length: { name: 'Length', ...SIZE },
+  length: { name: 'Length', ...SIZE, most: LONGEST_RUN_INCHES },
   quantity: { name: 'Quantity', kind: 'whole number', least: 0, most: 1_000_000, blank: 1 },
 } as const satisfies ArgumentTable;
 

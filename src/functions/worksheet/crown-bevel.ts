@@ -12,7 +12,7 @@ export const ARGUMENTS = CROWN;
  * @helpurl functions.html#crownbevel
  * @param spring Spring of the crown: degrees between its back and the wall, above 0 and below 90.
  * @param [corner] Corner of the two walls: degrees between them, above 0 and below 180; 90 when left
- * out. An outside corner takes the same angles, cut the other way round.
+ * out or 0. An outside corner takes the same angles, cut the other way round.
  * @example =COVE.CROWNBEVEL(38, 90)
  */
 export function crownBevel(spring: any[][], corner?: any[][]): any[][] {

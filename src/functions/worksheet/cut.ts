@@ -49,9 +49,9 @@ const NUMBERS = 6;
  * @param height Height of the highest tooth above the table, a column or one cell: inches, or a text
  * such as 3/4 or 19 mm.
  * @param [bladeDiameter] Diameter of the blade as measured, a column or one cell: inches, or a text
- * such as 9 7/8 or 250 mm; 10 in when left out.
+ * such as 9 7/8 or 250 mm; 10 in when left out or 0.
  * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
- * 1/8 in when left out.
+ * 1/8 in when left out or 0.
  * @example =COVE.CUT(33, 27, "7/8")
  */
 export function cut(

@@ -14,7 +14,7 @@ export const ARGUMENTS = {
  * @customfunction INCHTEXT
  * @helpurl functions.html#inchtext
  * @param inches The length: inches, or a text such as 90 mm.
- * @param [denominator] The finest fraction: a whole number, 1 to 128; 16 when left out.
+ * @param [denominator] The finest fraction: a whole number, 1 to 128; 16 when left out or 0.
  * @example =COVE.INCHTEXT(3.54, 32)
  */
 export function inchText(inches: any[][], denominator?: any[][]): any[][] {

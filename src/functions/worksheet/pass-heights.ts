@@ -11,9 +11,9 @@ export const ARGUMENTS = PASSES;
  * @helpurl functions.html#passheights
  * @param depth Depth of the cove: inches, or a text such as 7/8 or 22 mm.
  * @param [firstPass] Height of the first pass: inches, or a text such as 1/16 or 1.5 mm; 1/16 in
- * when left out.
+ * when left out or 0.
  * @param [step] The most that a later pass takes: inches, or a text such as 1/16 or 1.5 mm; 1/16 in
- * when left out.
+ * when left out or 0.
  * @param [lastPass] What is left for the light last pass: inches, or a text such as 1/32 or 0.8 mm;
  * 1/32 in when left out, 0 for none.
  * @example =COVE.PASSHEIGHTS("3/4")

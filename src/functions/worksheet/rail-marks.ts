@@ -52,8 +52,8 @@ export const ARGUMENTS = {
  * @param [nearFlat] Flat of the blank beside the near edge of the cove: inches, or a text such as 3/4
  * or 19 mm; the cove sits midway when left out.
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
- * 250 mm; 10 in when left out.
- * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
+ * 250 mm; 10 in when left out or 0.
+ * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.
  * @example =COVE.RAILMARKS("3 5/8", "7/8", "3/8", "4 1/2", "16 1/2", "10 1/2", "left")
  */
 export function railMarks(

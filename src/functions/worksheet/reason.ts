@@ -15,12 +15,12 @@ export const ARGUMENTS = COVE_AND_STOCK;
  * @param [offCenter] How far the deepest line lies from the middle: inches, or a text such as 3/8 or
  * 10 mm; 0 when left out.
  * @param [bladeDiameter] Diameter of the blade as measured: inches, or a text such as 9 7/8 or
- * 250 mm; 10 in when left out.
- * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out.
+ * 250 mm; 10 in when left out or 0.
+ * @param [kerf] Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.
  * @param [stockThickness] Thickness of the blank, of which 1/4 in must stay above the cove: inches, or
- * a text such as 1 1/8 or 28 mm; not looked at when left out.
+ * a text such as 1 1/8 or 28 mm; not looked at when left out or 0.
  * @param [stockWidth] Width of the blank, of which 1/8 in must stay flat on each side of the cove:
- * inches, or a text such as 4 1/2 or 115 mm; not looked at when left out.
+ * inches, or a text such as 4 1/2 or 115 mm; not looked at when left out or 0.
  * @example =COVE.REASON(9, "7/8", "3/8", 10, "1/8", 1, 9)
  */
 export function reason(

@@ -20,9 +20,9 @@ const NUMBERS = 4;
  * @param [offCenter] How far the deepest line lies from the middle, a column or one cell: inches, or
  * a text such as 3/8 or 10 mm; 0 when left out.
  * @param [bladeDiameter] Diameter of the blade as measured, a column or one cell: inches, or a text
- * such as 9 7/8 or 250 mm; 10 in when left out.
+ * such as 9 7/8 or 250 mm; 10 in when left out or 0.
  * @param [kerf] Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm;
- * 1/8 in when left out.
+ * 1/8 in when left out or 0.
  * @example =COVE.SETUP("3 5/8", "7/8", "3/8")
  */
 export function setup(

@@ -1,16 +1,24 @@
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { countSticks, type StickOrder } from '../../cutting/count-sticks.ts';
+import { LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerOnce } from '../answer.ts';
 import type { Range } from '../cell.ts';
 import { isBlank, readArgument } from '../read-argument.ts';
 import { blockOf, sizeFault, type Block } from '../shape.ts';
 
+const LENGTH = {
+  kind: 'length',
+  least: 'above 0',
+  blank: 'refused',
+  most: LONGEST_RUN_INCHES,
+} as const;
+
 export const ARGUMENTS = {
-  pieces: { name: 'Pieces', kind: 'length', least: 'above 0', blank: 'refused' },
-  stickLength: { name: 'Stick length', kind: 'length', least: 'above 0', blank: 'refused' },
+  pieces: { name: 'Pieces', ...LENGTH },
+  stickLength: { name: 'Stick length', ...LENGTH },
   quantities: { name: 'Quantities', kind: 'whole number', least: 0, most: 20_000, blank: 1 },
-  kerf: { name: 'Kerf', kind: 'length', least: 'from 0', blank: 1 / 8 },
+  kerf: { name: 'Kerf', kind: 'length', least: 'from 0', blank: 1 / 8, zero: 'left out' },
   endTrim: { name: 'End trim', kind: 'length', least: 'from 0', blank: 0 },
 } as const satisfies ArgumentTable;
 
@@ -27,7 +35,8 @@ const MOST_FAULTS_SAID = 5;
  * @param stickLength Length of a stick: inches, or a text such as 16' or 4.8 m.
  * @param [quantities] How many of each piece, a range of the same size as pieces: whole numbers; 1
  * each when left out.
- * @param [kerf] Lost at each cut: inches, or a text such as 1/8 or 3 mm; 1/8 in when left out.
+ * @param [kerf] Lost at each cut: inches, or a text such as 1/8 or 3 mm; 1/8 in when left out or 0,
+ * the text "0" for none.
  * @param [endTrim] Cut off each end of every stick: inches, or a text such as 1/2 or 12 mm; 0 when
  * left out.
  * @example =COVE.STICKS({84;84;32}, 192)

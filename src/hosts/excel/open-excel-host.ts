@@ -1,11 +1,13 @@
 /** The workbook that stands beside the add-in's pane in Excel. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { WorkbookHost } from '../host.ts';
+import type { Notes, WorkbookHost } from '../host.ts';
+import { notesIn } from '../notes.ts';
 import { runNow, runPatiently, supports, tooOld, type ExcelProgram } from './excel-program.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
 import { putFormula } from './put-formula.ts';
 import { keepText, keptText } from './kept-parts.ts';
 import { readSheet, readTable } from './read-table.ts';
+import { changeProperties, loadProperties } from './properties.ts';
 import { attempt } from './refusal.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
@@ -13,8 +15,8 @@ import { writeSheets } from './write-sheets.ts';
 /** ExcelApi 1.11 tells the person's separators, 1.13 which cells are merged. */
 const TELLS_SEPARATORS = 11;
 const TELLS_MERGES = 13;
-/** Before the keys of our notes among the workbook's settings. */
-const NOTE = 'Coveledger.';
+/** Before the keys of notes among the workbook's settings, where earlier versions kept them. */
+const OLD_NOTE = 'Coveledger.';
 
 /**
  * Opens the workbook in Excel.
@@ -70,17 +72,22 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         return ',';
       }
     },
-    recall: (key) =>
-      during('Recalling a note', async (context) => {
-        const note = context.workbook.settings.getItemOrNullObject(NOTE + key);
-        note.load('value');
-        await context.sync();
-        const value: unknown = note.isNullObject ? undefined : note.value;
-        return ok(typeof value === 'string' ? value : undefined);
+    recall: (keys) =>
+      during('Recalling notes', async (context) => {
+        const old = keys.map((key) => [key, oldNote(context, key)] as const);
+        const notes = notesIn(await loadProperties(context), keys);
+        const settings = old.flatMap(([key, note]) => {
+          const value: unknown = note.isNullObject ? undefined : note.value;
+          return typeof value === 'string' ? [[key, value] as const] : [];
+        });
+        return ok({ ...Object.fromEntries(settings), ...defined(notes) });
       }),
-    remember: (key, value) =>
-      during('Keeping a note', async (context) => {
-        context.workbook.settings.add(NOTE + key, value);
+    remember: (notes) =>
+      during('Keeping notes', async (context) => {
+        const old = Object.keys(notes).map((key) => oldNote(context, key));
+        const before = await loadProperties(context);
+        changeProperties(context, before, notes);
+        for (const note of old) if (!note.isNullObject) note.delete();
         await context.sync();
         return ok(undefined);
       }),
@@ -93,6 +100,16 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
     watch: (changed) =>
       tooOld(program) === null ? watchSheets(program, changed) : () => undefined,
   };
+}
+
+function oldNote(context: Excel.RequestContext, key: string): Excel.Setting {
+  const note = context.workbook.settings.getItemOrNullObject(OLD_NOTE + key);
+  note.load('value');
+  return note;
+}
+
+function defined(notes: Notes): Notes {
+  return Object.fromEntries(Object.entries(notes).filter(([, text]) => text !== undefined));
 }
 
 /** Where the decimal sign is a comma, Excel separates arguments by semicolons. */

@@ -1,7 +1,7 @@
 /** Cells as Excel gives them, as the tables' reader takes them. */
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
 import { isBlankRow } from '../tables/raw-rows.ts';
-import { isDateFormat } from '../tables/date-format.ts';
+import { shownCell } from '../tables/shown-number.ts';
 
 /** A block of cells that was read: each list has the block's rows and columns. */
 export interface ReadBlock {
@@ -28,9 +28,8 @@ export function rawRows(block: ReadBlock): RawRow[] {
 
 function rawCell(value: unknown, type: unknown, format: unknown): RawCell {
   if (type === 'Error') return { kind: 'error', text: String(value) };
-  if (typeof value === 'number') {
-    return typeof format === 'string' && isDateFormat(format) ? { kind: 'date' } : value;
-  }
+  if (typeof value === 'number')
+    return typeof format === 'string' ? shownCell(value, format) : value;
   if (typeof value === 'boolean') return value;
   return typeof value === 'string' && value !== '' ? value : null;
 }

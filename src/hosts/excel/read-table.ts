@@ -3,8 +3,10 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { lookAround, type Surroundings } from './look-around.ts';
 import { locatePlaces, parsePlaceKey, readRowsOf, type LocatedPlace } from './places.ts';
 
 /** More used cells than these are no table, even if nearly all of them are blank. */
@@ -33,13 +35,29 @@ export async function readTable(
   if (usedRows * (area.right - area.left + 1) > MOST_CELLS)
     return failed(tooManyRows(name, usedRows));
   const [rows = []] = await readRowsOf(context, [area]);
-  if (located.key.kind === 'table') {
-    const [headings = { line: area.top + 1, cells: [] }, ...below] = rows;
-    if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok({ name, source, headings, rows: below });
-  }
-  const table = tableOf(name, source, rows);
-  return table.ok && seesMerges ? checkMerges(context, located, table.value) : table;
+  const isTable = located.key.kind === 'table';
+  const table = isTable ? properTable(name, source, rows, area) : tableOf(name, source, rows);
+  if (!table.ok) return table;
+  const { headings } = table.value;
+  const asksMerges = seesMerges && !isTable && headings.cells.length > 0;
+  const seen = await lookAround(context, area, asksMerges ? headings.line : undefined);
+  const faults = mergedHeadings(table.value, seen.merged);
+  if (faults.length > 0) return failed(...faults);
+  return ok(sayHiddenRows({ ...table.value, ...withCautions(seen) }, seen.isHidden));
+}
+
+function withCautions({ cautions }: Surroundings): Pick<RawTable, 'cautions'> {
+  return cautions.length === 0 ? {} : { cautions };
+}
+
+function properTable(
+  name: string,
+  source: RawTable['source'],
+  [headings, ...below]: readonly RawRow[],
+  { top }: LocatedPlace['area'],
+): Outcome<RawTable> {
+  if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
+  return ok({ name, source, headings: headings ?? { line: top + 1, cells: [] }, rows: below });
 }
 
 /** The rows of a sheet that aren't blank; none where there is no such sheet. */
@@ -74,25 +92,4 @@ async function find(
   if (on === undefined) return null;
   const [located] = await locatePlaces(context, [{ key, sheet: on.id }]);
   return { sheet: on.name, located };
-}
-
-async function checkMerges(
-  context: Excel.RequestContext,
-  { area }: LocatedPlace,
-  table: RawTable,
-): Promise<Outcome<RawTable>> {
-  const { line, cells } = table.headings;
-  if (cells.length === 0) return ok(table);
-  const merged = context.workbook.worksheets
-    .getItem(area.sheet)
-    .getRangeByIndexes(line - 1, area.left, 1, area.right - area.left + 1)
-    .getMergedAreasOrNullObject();
-  merged.load('areas/items/columnIndex,areas/items/columnCount');
-  await context.sync();
-  if (merged.isNullObject) return ok(table);
-  const hidden = merged.areas.items.flatMap(({ columnIndex, columnCount }) =>
-    Array.from({ length: columnCount - 1 }, (_, index) => columnIndex + 1 + index),
-  );
-  const faults = mergedHeadings(table, hidden);
-  return faults.length > 0 ? failed(...faults) : ok(table);
 }

@@ -6,7 +6,9 @@
 import { MADE } from '../made-mark.ts';
 import { mark, OUTGOING, STAGED, stagedName, unmark } from './marks.ts';
 import type { PlannedName, WritingPlan } from './plan-writing.ts';
-import type { WriteChoice } from '../host.ts';
+import type { Notes, WriteChoice } from '../host.ts';
+import type { Properties } from '../notes.ts';
+import { changeProperties, loadProperties } from './properties.ts';
 
 export interface Swap {
   readonly plan: WritingPlan;
@@ -16,6 +18,9 @@ export interface Swap {
   readonly finalNames: readonly string[];
   /** What names of ours refer to once the staged sheets have their own names, in the plan's order. */
   readonly references: readonly string[];
+  /** What the workbook says of itself from then on, and its properties before. */
+  readonly says: Notes;
+  readonly properties: Properties;
 }
 
 export async function swapSheets(context: Excel.RequestContext, swap: Swap): Promise<void> {
@@ -42,6 +47,7 @@ export async function swapSheets(context: Excel.RequestContext, swap: Swap): Pro
     staged.forEach((id, index) => mark(sheetOf(id), MADE, finalNames[index] ?? ''));
   }
   for (const id of staged) unmark(sheetOf(id), STAGED);
+  changeProperties(context, swap.properties, swap.says);
   const [first] = staged;
   if (first !== undefined) sheetOf(first).activate();
   for (const { id } of plan.outgoing) sheetOf(id).delete();
@@ -69,6 +75,7 @@ export async function settleFailure(
   if (swap !== undefined && (await isSwapped(context, swap, there))) {
     for (const { id } of plan.outgoing) there.get(id)?.delete();
     await context.sync();
+    await sayAgain(context, swap.says);
     return true;
   }
   const outgoing = plan.outgoing.flatMap((sheet) => {
@@ -100,6 +107,17 @@ export async function settleFailure(
   }
   await context.sync();
   return false;
+}
+
+/** The sheets stand; whoever keeps a note after this is told where Excel takes none. */
+async function sayAgain(context: Excel.RequestContext, says: Notes): Promise<void> {
+  if (Object.keys(says).length === 0) return;
+  try {
+    changeProperties(context, await loadProperties(context), says);
+    await context.sync();
+  } catch {
+    return;
+  }
 }
 
 async function isSwapped(

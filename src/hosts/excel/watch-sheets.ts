@@ -1,4 +1,4 @@
-/** Tells when cells of the person's sheets change. */
+/** Tells when cells of the person's sheets change, also by a recalculation. */
 import { runPatiently, type ExcelProgram } from './excel-program.ts';
 import { MADE, markText } from '../made-mark.ts';
 import { isStagedName, STAGED } from './marks.ts';
@@ -27,21 +27,24 @@ export function watchSheets(program: ExcelProgram, changed: (sheet: string) => v
   const isEnded = (): boolean => ended;
 
   const registered = runPatiently(program, async (context) => {
-    const result = context.workbook.worksheets.onChanged.add((event) => {
-      waiting.add(event.worksheetId);
+    const { worksheets } = context.workbook;
+    const note = ({ worksheetId }: { readonly worksheetId: string }): Promise<void> => {
+      waiting.add(worksheetId);
       return tell();
-    });
+    };
+    // What a recalculation changes raises no change: a length may be a formula's answer.
+    const results = [worksheets.onChanged.add(note), worksheets.onCalculated.add(note)];
     await context.sync();
-    return result;
+    return results;
   });
   // Where Excel refuses to tell of changes, the person looks again themselves.
   registered.catch(() => undefined);
   return () => {
     ended = true;
     registered
-      .then(async (result) => {
-        result.remove();
-        await result.context.sync();
+      .then(async (results) => {
+        for (const result of results) result.remove();
+        await results[0]?.context.sync();
       })
       .catch(() => undefined);
   };

@@ -7,6 +7,7 @@ import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { WriteChoice, Written } from '../host.ts';
 import { runNow, runPatiently, supports, type ExcelProgram } from './excel-program.ts';
 import { planWriting, type WritingPlan } from './plan-writing.ts';
+import { loadProperties } from './properties.ts';
 import { attempt, refusal } from './refusal.ts';
 import { Requests } from './requests.ts';
 import { base64, type PaintedDrawing } from './stage-drawings.ts';
@@ -62,6 +63,8 @@ async function writePlanned(
   const tell = (): void => onProgress?.(done, steps);
   try {
     await runPatiently(program, async (context) => {
+      const says = description.properties ?? {};
+      const properties = Object.keys(says).length === 0 ? {} : await loadProperties(context);
       const staged = await stageSheets({
         context,
         description,
@@ -76,7 +79,7 @@ async function writePlanned(
       const references = (description.names ?? []).map(({ sheet, range }) =>
         absoluteRange(sheet, soundRange(range)),
       );
-      swap = { plan, owner, staged, finalNames, references };
+      swap = { plan, owner, staged, finalNames, references, says, properties };
       await swapSheets(context, swap);
     });
   } catch (error) {

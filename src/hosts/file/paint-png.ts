@@ -4,12 +4,11 @@ import { promisify } from 'node:util';
 import { deflate } from 'node:zlib';
 
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import type { Drawing } from '../../drawings/drawing.ts';
+import { DOTS_PER_INCH, type Drawing } from '../../drawings/drawing.ts';
 import { paintDrawing } from '../../drawings/paint.ts';
 import { PRINT_PALETTE } from '../../drawings/palette.ts';
 import { indexedPng } from '../png/indexed-png.ts';
 
-const DOTS_PER_INCH = 300;
 /** A name of its own: a font of the same name on this machine never stands in for it. */
 const FONT = 'Drawing Sans';
 /** DejaVu's own license is free; narrower than its plain kind, so that labels fit as planned. */
@@ -26,13 +25,13 @@ let loading: Promise<CanvasModule> | undefined;
 let last: Canvas | undefined;
 
 /**
- * Paints a drawing for paper at 300 dots to the inch.
+ * Paints a drawing for paper, at as many dots to the inch as it asks for.
  *
  * @returns The bytes of a PNG, the same for the same drawing.
  */
 export async function paintPng(drawing: Drawing): Promise<Uint8Array> {
   const { createCanvas } = await (loading ??= loadCanvas());
-  const scale = DOTS_PER_INCH / MM_PER_INCH;
+  const scale = (drawing.dotsPerInch ?? DOTS_PER_INCH) / MM_PER_INCH;
   const pixels = (millimetres: number): number => Math.max(1, Math.round(millimetres * scale));
   const [width, height] = [pixels(drawing.width), pixels(drawing.height)];
   const isLast = last?.width === width && last.height === height;

@@ -5,6 +5,9 @@ import { readRecords } from '../csv/csv-records.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { isBlankRow, tableOf } from '../tables/raw-rows.ts';
 
+/** Far more than a table may have, titles above its headings and all. */
+const MOST_ROWS_READ = 2 * MOST_TABLE_ROWS;
+
 /**
  * Reads a table from CSV (see readRecords).
  *
@@ -12,7 +15,7 @@ import { isBlankRow, tableOf } from '../tables/raw-rows.ts';
  * @param fileName What faults and places call it.
  * @param tableName The table that it is.
  * @returns The table; or one fault: file.too-large, file.not-text, file.not-csv,
- *   table.too-many-rows.
+ *   file.too-many-lines, table.too-many-rows.
  */
 export function readCsvTable(
   content: string | Uint8Array,
@@ -20,13 +23,13 @@ export function readCsvTable(
   tableName: string,
 ): Outcome<RawTable> {
   const rows: RawRow[] = [];
-  // Far more than a table may have are counted alone.
-  let more = 0;
+  let isCutOff = false;
   const read = readRecords(content, fileName, (cells, line) => {
-    if (isBlankRow(cells)) return;
-    if (rows.length > 2 * MOST_TABLE_ROWS) more += 1;
-    else rows.push({ line, cells });
+    if (isBlankRow(cells)) return 'go on';
+    isCutOff = rows.length === MOST_ROWS_READ;
+    if (!isCutOff) rows.push({ line, cells });
+    return isCutOff ? 'stop' : 'go on';
   });
   if (!read.ok) return read;
-  return tableOf(tableName, { kind: 'file', name: fileName }, rows, more);
+  return tableOf(tableName, { kind: 'file', name: fileName }, rows, isCutOff);
 }

@@ -2,11 +2,24 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 
-import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import {
+  failed,
+  fault,
+  ok,
+  type Caution,
+  type Fault,
+  type Outcome,
+} from '../../core/faults/fault.ts';
+import { findTables } from '../../planning/input/find-tables.ts';
+import { isGone } from '../../planning/input/match-tables.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
+import { JOB_TABLES } from '../../planning/input/read-job.ts';
+import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
 import { largerThanRead } from '../tables/limits.ts';
 import { together } from '../tables/raw-rows.ts';
 import { readCsvTable } from './read-csv.ts';
+import { tellsOfTables } from '../xlsx/kept-properties.ts';
+import { openFileHost } from '../xlsx/open-file-host.ts';
 import { readWorkbook } from '../xlsx/read-workbook.ts';
 import { systemCode, systemReason } from './system-reason.ts';
 
@@ -16,8 +29,56 @@ export interface WantedTable {
   readonly required: boolean;
 }
 
-/** An .xls is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
-const WORKBOOK_ENDINGS = new Set(['.xlsx', '.xlsm', '.xls']);
+/** An .xls or .ods is opened too: what it is gets said, or it turns out to be an .xlsx after all. */
+export const WORKBOOK_ENDINGS: ReadonlySet<string> = new Set(['.xlsx', '.xlsm', '.xls', '.ods']);
+/** Workbooks that aren't read: their own programs save them as .xlsx. */
+const OTHER_WORKBOOKS = new Set(['.fods', '.ots', '.numbers', '.xlsb', '.gnumeric', '.wk4']);
+
+export interface JobInput {
+  readonly tables: readonly RawTable[];
+  /** What was passed over in finding them. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Reads a job's tables: of a workbook by what is kept with it of the person's own tables, as the pane
+ * reads it, else the sheets named for them; where one that is needed isn't named so, by their headings.
+ *
+ * @param path A folder with runs.csv and the like, or an .xlsx workbook.
+ * @returns The tables found; or every fault at once: those of readJobInput and of findTables.
+ */
+export async function readJobTables(path: string): Promise<Outcome<JobInput>> {
+  const bytes = isWorkbook(path) ? await readBytes(path, 'an .xlsx workbook') : failed();
+  if (bytes.ok && tellsOfTables(bytes.value)) return readFound(bytes.value, path);
+  const named = await readJobInput(path, JOB_TABLES);
+  if (named.ok) return ok({ tables: named.value, cautions: [] });
+  if (!bytes.ok || named.faults.some(({ code }) => code !== 'table.missing')) return named;
+  const found = await readFound(bytes.value, path);
+  return found.ok ? found : named;
+}
+
+async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobInput>> {
+  const opened = await openFileHost({ name: path, bytes });
+  if (!opened.ok) return opened;
+  const host = opened.value;
+  const surveyed = await host.survey();
+  const notes = await host.recall(CHOICE_NOTES);
+  if (!surveyed.ok) return surveyed;
+  if (!notes.ok) return notes;
+  const { places } = surveyed.value;
+  const found = await findTables({
+    places,
+    notes: notes.value,
+    read: (place, name) => host.readTable(place, name),
+  });
+  const unfound = found.matches.flatMap((match) => {
+    if (match.alike.length > 0) return fault('table.twice', match.name, path);
+    const isMissing = match.required && match.place === undefined && !isGone(match);
+    return isMissing ? fault('table.missing', match.name, path) : [];
+  });
+  const faults = [...unfound, ...found.faults];
+  return faults.length > 0 ? failed(...faults) : ok(found);
+}
 
 /**
  * Reads the wanted tables; names match without regard to case.
@@ -37,7 +98,9 @@ export async function readJobInput(
     return failed(readFault(path, error));
   }
   if (entries !== null) return readFolder(path, entries, wanted);
-  if (!WORKBOOK_ENDINGS.has(extname(path).toLowerCase())) {
+  const other = otherWorkbook(path);
+  if (other !== null) return failed(other);
+  if (!isWorkbook(path)) {
     return failed(fault('file.not-folder-or-workbook', 'input', path));
   }
   const bytes = await readBytes(path, 'an .xlsx workbook');
@@ -45,6 +108,10 @@ export async function readJobInput(
   const names = wanted.map((table) => table.name);
   const required = wanted.filter((table) => table.required).map((table) => table.name);
   return readWorkbook(bytes.value, path, names, required);
+}
+
+function isWorkbook(path: string): boolean {
+  return WORKBOOK_ENDINGS.has(extname(path).toLowerCase());
 }
 
 async function readFolder(
@@ -71,7 +138,8 @@ async function readFolder(
  * Reads a file of at most 50 MB.
  *
  * @param wanted What stands there in a folder's place, for the fault.
- * @returns The bytes; or one fault: file.missing, file.is-folder, file.too-large, file.unreadable.
+ * @returns The bytes; or one fault: file.missing, file.is-folder, file.other-workbook, file.too-large,
+ *   file.unreadable.
  */
 export async function readBytes(path: string, wanted: string): Promise<Outcome<Uint8Array>> {
   try {
@@ -79,10 +147,23 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
     if (about.isDirectory()) {
       return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
     }
-    const tooLarge = largerThanRead(path, about.size);
-    return tooLarge === null ? ok(await readFile(path)) : failed(tooLarge);
+    const unread = otherWorkbook(path) ?? largerThanRead(path, about.size);
+    return unread === null ? ok(await readFile(path)) : failed(unread);
   } catch (error) {
     return failed(readFault(path, error));
+  }
+}
+
+function otherWorkbook(path: string): Fault | null {
+  const isOther = OTHER_WORKBOOKS.has(extname(path).toLowerCase());
+  return isOther ? fault('file.other-workbook', 'file', path) : null;
+}
+
+export async function isFileThere(path: string): Promise<boolean> {
+  try {
+    return (await stat(path)).isFile();
+  } catch {
+    return false;
   }
 }
 

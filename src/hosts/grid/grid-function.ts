@@ -17,8 +17,11 @@ export type GridCell = string | number | boolean | null | GridError;
 export class GridError {
   /** `#N/A`, say. */
   readonly code: string;
-  constructor(code: string) {
+  /** What is wrong, in words. */
+  readonly message: string;
+  constructor(code: string, message = '') {
     this.code = code;
+    this.message = message;
   }
 }
 
@@ -35,13 +38,26 @@ export interface GridFunctionEntry {
   readonly call: (...given: readonly (GridCell[][] | undefined)[]) => GridCell[][];
 }
 
+/** A function's answer, with the cell of the formula that it was called in. */
+export interface AnswerNote {
+  readonly name: string;
+  readonly unitId: string;
+  readonly sheetId: string;
+  readonly row: number;
+  readonly column: number;
+  readonly cells: readonly (readonly GridCell[])[];
+}
+
 export type Executor = new (name: string) => BaseFunction;
 
 /**
  * The class of a function. It is no "custom function" of the engine's: those get a blank cell as 0,
  * and a blank and a 0 are two things here (a blank kerf is the usual one).
  */
-export function executorOf({ call, parameters }: GridFunctionEntry): Executor {
+export function executorOf(
+  { name, call, parameters }: GridFunctionEntry,
+  note: (answered: AnswerNote) => void,
+): Executor {
   return class extends BaseFunction {
     // What is missing is the function's own to say: the engine would call it #N/A.
     override minParams = 0;
@@ -53,7 +69,10 @@ export function executorOf({ call, parameters }: GridFunctionEntry): Executor {
     }
 
     override calculate(...given: BaseValueObject[]): BaseValueObject {
-      return answerOf(call(...given.map(matrixOf)));
+      const cells = call(...given.map(matrixOf));
+      const { unitId = '', subUnitId = '', row, column } = this;
+      note({ name, unitId: unitId ?? '', sheetId: subUnitId ?? '', row, column, cells });
+      return answerOf(cells);
     }
   };
 }

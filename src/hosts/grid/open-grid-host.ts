@@ -5,7 +5,13 @@ import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/f
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
-import { keptTextsOf, noteOf, withKeptText, withNote } from './sheet-metadata.ts';
+import {
+  customOf,
+  keptTextsOf,
+  recallNotes,
+  rememberNotes,
+  withKeptText,
+} from './book-metadata.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
 import { gridSheets } from './grid-sheets.ts';
@@ -29,18 +35,16 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
     show: (where) => Promise.resolve(show(grid, where)),
     putFormula: (formula) => putFormula(grid, formula),
     listSeparator: () => Promise.resolve(','),
-    recall: (key) =>
-      Promise.resolve(ok(noteOf(grid.book().getWorkbook().getCustomMetadata(), key))),
-    remember: (key, value) => {
+    recall: (keys) => Promise.resolve(ok(recallNotes(customOf(grid), keys))),
+    remember: (notes) => {
       const book = grid.book().getWorkbook();
-      book.setCustomMetadata(withNote(book.getCustomMetadata(), key, value));
+      book.setCustomMetadata(rememberNotes(customOf(grid), notes));
       return Promise.resolve(ok(undefined));
     },
-    keptText: (key) =>
-      Promise.resolve(ok(keptTextsOf(grid.book().getWorkbook().getCustomMetadata())[key])),
+    keptText: (key) => Promise.resolve(ok(keptTextsOf(customOf(grid))[key])),
     keepText: (key, text) => {
       const book = grid.book().getWorkbook();
-      book.setCustomMetadata(withKeptText(book.getCustomMetadata(), key, text));
+      book.setCustomMetadata(withKeptText(customOf(grid), key, text));
       return Promise.resolve(ok(undefined));
     },
     readSheet: (name) => {

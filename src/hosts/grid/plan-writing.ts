@@ -3,7 +3,7 @@ import { IDefinedNamesService, type IDefinedNamesServiceParam } from '@univerjs/
 import { failed, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { SheetDescription, WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { formulaParts, nameKey, renameIn, type Renamed } from '../formulas/formula-parts.ts';
-import type { WriteChoice } from '../host.ts';
+import type { Notes, WriteChoice } from '../host.ts';
 import { freeName, isVariant, sheetsToReplace } from '../may-write.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import type { Grid } from './grid.ts';
@@ -14,6 +14,8 @@ export interface WritingPlan {
   /** With tables and names as they will be called. */
   readonly sheets: readonly SheetDescription[];
   readonly names: readonly PlannedName[];
+  /** What the workbook says of itself from then on. */
+  readonly says: Notes;
 }
 
 export interface PlannedName {
@@ -56,6 +58,7 @@ export function planWriting(
     outgoing,
     sheets: description.sheets.map((sheet) => renameWithin(sheet, renamed)),
     names: names.map(({ planned }) => planned),
+    says: description.properties ?? {},
   });
 }
 

@@ -2,9 +2,9 @@
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import { isDateFormat } from '../tables/date-format.ts';
 import { MOST_TABLE_COLUMNS } from '../tables/limits.ts';
 import { isBlankRow } from '../tables/raw-rows.ts';
+import { shownCell } from '../tables/shown-number.ts';
 import type { GridSheet } from './grid-sheets.ts';
 import type { Grid } from './grid.ts';
 import { cellText } from './to-file/cell-text.ts';
@@ -68,7 +68,7 @@ function rawCell(
   const number = typeof v === 'string' && t === CellValueType.NUMBER && v !== '' ? Number(v) : v;
   if (typeof number === 'number' && Number.isFinite(number)) {
     const format = worksheet.getComposedCellStyle(row, column).n?.pattern ?? '';
-    return isDateFormat(format) ? { kind: 'date' } : number;
+    return shownCell(number, format);
   }
   if (v === '') return null;
   // A text that looks like an error's code is told from an error by its type.

@@ -3,6 +3,7 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
 import { placesOf } from './places.ts';
@@ -17,10 +18,11 @@ export function readTable(grid: Grid, wanted: TablePlace, name: string): Outcome
   if (found === undefined) return failed(fault('host.gone', name, wanted.table ?? wanted.sheet));
   const { place, sheet, rows } = found;
   const source = { kind: 'sheet', name: sheet.name } as const;
+  const isHidden = (row: number): boolean => !sheet.worksheet.getRowVisible(row - 1);
   if (place.table !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok({ name, source, headings, rows: below });
+    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHidden));
   }
   const table = tableOf(name, source, rows);
   if (!table.ok) return table;
@@ -32,5 +34,5 @@ export function readTable(grid: Grid, wanted: TablePlace, name: string): Outcome
       Array.from({ length: endColumn - startColumn }, (_, index) => startColumn + 1 + index),
     );
   const faults = mergedHeadings(table.value, hidden);
-  return faults.length > 0 ? failed(...faults) : table;
+  return faults.length > 0 ? failed(...faults) : ok(sayHiddenRows(table.value, isHidden));
 }

@@ -16,10 +16,13 @@ import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
 import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import { takeNotes } from './book-metadata.ts';
 import { beginFormulasAfresh } from './engine/begin-formulas-afresh.ts';
 import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
+import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
+import { errorReasons } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { watchMoves } from './watch-moves.ts';
@@ -41,7 +44,9 @@ export function startGrid(
 ): Grid {
   beginFormulasAfresh();
   compareCellsAnew();
+  keepSpillsApart();
   readNumbersWhole();
+  const reasons = errorReasons();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },
@@ -54,8 +59,9 @@ export function startGrid(
       // A length is a text: no cell is marked for it.
       disableTextFormatAlert: true,
       disableTextFormatMark: true,
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
       formula: {
-        function: functions.map((entry) => [executorOf(entry), entry.name]),
+        function: functions.map((entry) => [executorOf(entry, reasons.note), entry.name]),
         description: functions.map(describeFunction),
       },
     }),
@@ -70,6 +76,8 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
+  reasons.show(services);
+  takeNotes(services);
   watchMoves(services);
   typedTables(services);
   return {

@@ -8,6 +8,7 @@ import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
 import type { WriteChoice, Written } from '../host.ts';
 import { yieldToBrowser } from '../yield-to-browser.ts';
+import { changeNotes } from './book-metadata.ts';
 import { finishTyping } from './finish-typing.ts';
 import { gridSheets } from './grid-sheets.ts';
 import { oneChange } from './one-change.ts';
@@ -75,6 +76,7 @@ async function writePlanned(
       // It took with it what was written.
       if (grid.book().getId() !== book) return closed(plan);
     }
+    changeNotes(grid, plan.says, change);
   } catch (error) {
     change.takeBack();
     return failed(fault('host.refused', WRITING, error instanceof Error ? error.message : ''));

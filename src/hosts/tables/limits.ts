@@ -5,6 +5,15 @@ export const LARGEST_FILE_MB = 50;
 /** What a workbook's parts may come to when unpacked: all together, and one in XML but a sheet. */
 export const LARGEST_UNPACKED_MB = 128;
 export const LARGEST_SMALL_PART_MB = 16;
+/** Of a workbook's formats: as many as Excel holds (65,490), in a hundred bytes each. */
+export const LARGEST_STYLES_MB = 6.5;
+/** What a sheet has at most (Microsoft, "Excel specifications and limits"), and a CSV file of lines. */
+export const MOST_SHEET_ROWS = 1_048_576;
+/** Characters of one row of a CSV file. */
+export const LONGEST_CSV_ROW = 1_000_000;
+/** Of all sheets of a workbook, empty ones with them: two sheets with formats to their end, and a large house. */
+export const MOST_WORKBOOK_ROWS = 2 * MOST_SHEET_ROWS;
+export const MOST_WORKBOOK_CELLS = 8_000_000;
 /** Rows of one table, blank ones not counted. */
 export const MOST_TABLE_ROWS = 20_000;
 /** Columns of a sheet that are looked at. */

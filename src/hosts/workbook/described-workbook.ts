@@ -9,6 +9,7 @@ import {
 import { columnPixels } from '../../sheets/grammar/page-size.ts';
 import { rowHeights } from '../../sheets/grammar/row-height.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
+import { withNotes } from '../notes.ts';
 import { DESCRIBED_STYLES } from './described-styles.ts';
 import type { PlainCell, PlainSheet, PlainWorkbook } from './plain-workbook.ts';
 
@@ -17,9 +18,10 @@ const OTHER_PIXELS = 73;
 
 /** The workbook, from a description that has been cleaned and checked; without its drawings. */
 export function describedWorkbook(description: WorkbookDescription): PlainWorkbook {
-  const { title, sheets, names = [] } = description;
+  const { title, sheets, names = [], properties = {}, day } = description;
   return {
     title,
+    ...(day === undefined ? {} : { day }),
     font: STANDARD_FONT,
     styles: DESCRIBED_STYLES,
     // A workbook of its own is the person's, sheets and all.
@@ -28,7 +30,7 @@ export function describedWorkbook(description: WorkbookDescription): PlainWorkbo
       name,
       refersTo: absoluteRange(sheet, soundRange(range)),
     })),
-    properties: { 'Description version': DESCRIPTION_VERSION },
+    properties: withNotes({ 'Description version': DESCRIPTION_VERSION }, properties),
   };
 }
 

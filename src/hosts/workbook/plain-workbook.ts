@@ -4,6 +4,7 @@
  */
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { TableDescription } from '../../sheets/grammar/description.ts';
+import type { Properties } from '../notes.ts';
 import type { KeptTexts } from './kept-text.ts';
 import type { SheetPage } from '../xlsx/sheet-page.ts';
 
@@ -12,16 +13,18 @@ export const STANDARD_PIXELS = 64;
 
 export interface PlainWorkbook {
   readonly title: string;
+  /** On which it was made, `2026-11-30`; absent, its file tells of none. */
+  readonly day?: string;
   /** Of cells without a style of their own. */
   readonly font: PlainFont;
   /** By the names that cells call them. */
   readonly styles: Readonly<Record<string, PlainStyle>>;
   readonly sheets: readonly PlainSheet[];
   readonly names: readonly PlainName[];
+  /** What its file says of itself besides the title: custom document properties. */
+  readonly properties?: Properties;
   /** Long texts kept with it, out of sight. */
   readonly texts?: KeptTexts;
-  /** What its file says of itself besides the title. */
-  readonly properties?: Readonly<Record<string, number>>;
 }
 
 export interface PlainFont {

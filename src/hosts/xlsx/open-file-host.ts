@@ -6,12 +6,15 @@ import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
+import { notesIn, withNotes } from '../notes.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
-import { keptTextsOf } from './kept-parts.ts';
 import { withText } from '../workbook/kept-text.ts';
-import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { keptTextsOf } from './kept-parts.ts';
+import { keptProperties } from './kept-properties.ts';
+import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
 
 export interface FileToOpen extends WriteTools {
@@ -22,7 +25,8 @@ export interface FileToOpen extends WriteTools {
 
 /**
  * Opens a file as a host. What it writes is a workbook of its own, holding the described sheets
- * alone, and what is kept with them; notes last as long as the host.
+ * alone, and the plan that is kept with them. Its notes are the file's; what is noted on them lasts as
+ * long as the host.
  *
  * @returns The host; or one fault: file.too-large, file.protected, file.old-workbook,
  *   file.not-workbook, table.too-many-rows.
@@ -32,7 +36,7 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const opened = await openWithoutVast(file);
   if (!opened.ok) return opened;
   const workbook = opened.value;
-  const notes = new Map<string, string>();
+  let properties = keptProperties(workbook);
   let texts = keptTextsOf(file.bytes);
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
@@ -44,9 +48,9 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
     show: () => cannot('Showing a cell'),
     putFormula: () => cannot('Putting a formula into a cell'),
     listSeparator: () => Promise.resolve(','),
-    recall: (key) => Promise.resolve(ok(notes.get(key))),
-    remember: (key, value) => {
-      notes.set(key, value);
+    recall: (keys) => Promise.resolve(ok(notesIn(properties, keys))),
+    remember: (notes) => {
+      properties = withNotes(properties, notes);
       return Promise.resolve(ok(undefined));
     },
     keptText: (key) => Promise.resolve(ok(texts[key])),
@@ -129,7 +133,7 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   if (found.place.table !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok({ name, source, headings, rows: below });
+    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet)));
   }
   const table = tableOf(name, source, rows);
   if (!table.ok) return table;
@@ -140,7 +144,8 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
       Array.from({ length: endCol - startCol }, (_, index) => startCol + 1 + index),
     );
   const faults = mergedHeadings(table.value, hidden);
-  return faults.length > 0 ? failed(...faults) : table;
+  if (faults.length > 0) return failed(...faults);
+  return ok(sayHiddenRows(table.value, isHiddenRow(sheet)));
 }
 
 function tablesOf(sheet: Sheet): { readonly name: string; readonly range: CellRange }[] {

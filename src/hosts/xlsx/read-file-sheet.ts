@@ -2,9 +2,9 @@
 import type { Cell, CellStyle, CellValue, Sheet } from 'hucre/xlsx';
 
 import { cellName, parseRange, type CellRange } from '../../core/cells/cell-range.ts';
+import { serialOf } from '../../core/units/day-serial.ts';
 import { DIGIT_PIXELS } from '../../sheets/grammar/page-size.ts';
 import { MOST_GRID_COLUMNS, MOST_GRID_ROWS } from '../tables/limits.ts';
-import { serialOf } from './date-serial.ts';
 import { fileColor } from './file-colors.ts';
 import { callsOurs, formulaFromFile, readsOtherWorkbook } from '../formulas/file-formulas.ts';
 import { styleFromFile } from './file-styles.ts';

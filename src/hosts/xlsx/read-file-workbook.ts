@@ -19,6 +19,7 @@ import { knownTables } from './known-tables.ts';
 import { styleList } from './file-styles.ts';
 import type { PlainName, PlainSheet, PlainWorkbook } from '../workbook/plain-workbook.ts';
 import { keptTextsOf } from './kept-parts.ts';
+import { keptProperties } from './kept-properties.ts';
 import { openWorkbook, partsOf } from './open-workbook.ts';
 import { MADE } from '../made-mark.ts';
 
@@ -88,13 +89,14 @@ function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): Read
     styles: list.styles,
     sheets,
     names: namesOf(opened, sheets, reading.tables),
+    properties: keptProperties(opened),
   };
   const counted = (code: FaultCode, cells: readonly string[]): Caution[] => {
     const [first = ''] = cells;
     const details = { count: cells.length, first };
     return cells.length === 0 ? [] : [fault(code, 'workbook', fileName, { details })];
   };
-  const out = leftOut(opened.sheets, reading.ours);
+  const out = leftOut(opened, reading.ours);
   const cautions = [
     ...(macros ? [fault('grid.macros', 'workbook', fileName)] : []),
     ...counted('grid.other-workbooks', reading.otherWorkbooks),
@@ -151,7 +153,10 @@ function holds(row: readonly unknown[]): boolean {
 }
 
 /** What a person would miss, in their words. */
-function leftOut(sheets: readonly Sheet[], ours: ReadonlySet<string>): string[] {
+function leftOut({ sheets, properties }: Workbook, ours: ReadonlySet<string>): string[] {
+  const hasDateProperty = Object.values(properties?.custom ?? {}).some(
+    (one) => one instanceof Date,
+  );
   const any = (has: (sheet: Sheet) => boolean): boolean => sheets.some(has);
   const cells = (has: (cell: Cell) => boolean): boolean =>
     any((sheet) => [...(sheet.cells?.values() ?? [])].some(has));
@@ -165,6 +170,7 @@ function leftOut(sheets: readonly Sheet[], ours: ReadonlySet<string>): string[] 
     ['text boxes', any(({ textBoxes = [] }) => textBoxes.length > 0)],
     ['notes', cells(({ comment }) => comment !== undefined)],
     ['links', cells(({ hyperlink }) => hyperlink !== undefined)],
+    ['document properties that are dates', hasDateProperty],
     ['pivot tables', any(({ pivotTables = [] }) => pivotTables.length > 0)],
     [
       `what stands right of column ${columnLetters(MOST_GRID_COLUMNS - 1)}`,

@@ -1,10 +1,11 @@
 /** Reads the tables that are looked for out of an .xlsx file's bytes. */
 import type { Workbook } from 'hucre/xlsx';
 
-import { failed, fault, type Outcome } from '../../core/faults/fault.ts';
+import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
+import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
-import { openWorkbook, rowsOf } from './open-workbook.ts';
+import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 
 /**
  * Reads tables from the sheets of their names (case and spaces don't matter).
@@ -34,11 +35,36 @@ export async function readWorkbook(
   return together(found.filter((one) => one !== null));
 }
 
+/**
+ * Reads one sheet as a table, whatever it is called.
+ *
+ * @param name Of the sheet; the first where left out.
+ * @returns The table, named as its file; or one fault, as readWorkbook has them.
+ */
+export async function readOneSheet(
+  bytes: Uint8Array,
+  fileName: string,
+  name?: string,
+): Promise<Outcome<RawTable>> {
+  let key = name === undefined ? undefined : sheetKey(name);
+  // The library asks sheet by sheet, in their order.
+  const opened = await openWorkbook(
+    bytes,
+    fileName,
+    (sheet) => sheetKey(sheet) === (key ??= sheetKey(sheet)),
+  );
+  if (!opened.ok) return opened;
+  const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
+  if (table === null) return failed(fault('table.missing', name ?? 'first', fileName));
+  return table.ok ? ok({ ...table.value, name: fileName }) : table;
+}
+
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {
   const [sheet, ...others] = workbook.sheets.filter((one) => sheetKey(one.name) === sheetKey(name));
   if (sheet === undefined) return null;
   if (others.length > 0) return failed(fault('table.twice', name, fileName));
-  return tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
+  const table = tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
+  return table.ok ? ok(sayHiddenRows(table.value, isHiddenRow(sheet))) : table;
 }
 
 function sheetKey(name: string): string {

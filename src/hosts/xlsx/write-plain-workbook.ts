@@ -13,8 +13,8 @@ import { xlsxSheet } from './xlsx-sheet.ts';
 
 type Names = NonNullable<WriteOptions['namedRanges']>;
 
-/** The same workbook gives the same bytes, and they tell nothing of when or where. */
-const WRITTEN = new Date(Date.UTC(2000, 0, 1));
+/** Of a workbook that tells no day; so the same workbook gives the same bytes. */
+const NO_DAY = '2000-01-01';
 
 /**
  * Writes the workbook; whatever is text stays text, formulas keep their cached values.
@@ -24,6 +24,7 @@ const WRITTEN = new Date(Date.UTC(2000, 0, 1));
  */
 export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8Array> {
   const { title, font, styles, sheets, names, properties = {}, texts = {} } = workbook;
+  const written = new Date(`${workbook.day ?? NO_DAY}T00:00:00Z`);
   const cellStyles = new Map(
     Object.entries(styles).map(([name, style]) => [name, styleForFile(style, font)]),
   );
@@ -40,8 +41,8 @@ export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8
     defaultFont: { ...font },
     properties: {
       title: cleanText(title),
-      created: WRITTEN,
-      modified: WRITTEN,
+      created: written,
+      modified: written,
       custom: { ...properties },
     },
   });

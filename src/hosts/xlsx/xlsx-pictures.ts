@@ -7,7 +7,7 @@ import { soundRange } from '../../core/cells/cell-range.ts';
 import type { PlacedDrawing } from '../../sheets/grammar/description.ts';
 import type { PlainPicture } from '../workbook/plain-workbook.ts';
 
-/** A drawing as the bytes of a PNG, at least 300 dots to the inch. */
+/** A drawing as the bytes of a PNG, at as many dots to the inch as it asks for. */
 export type Paint = (drawing: Drawing) => Promise<Uint8Array>;
 
 /** ECMA-376 part 1, 20.1.2.1: English Metric Units to the millimetre; and to a pixel of 96 dpi. */

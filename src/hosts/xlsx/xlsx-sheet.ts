@@ -39,7 +39,7 @@ export function xlsxSheet(sheet: PlainSheet, styles: CellStyles): WriteSheet {
     }),
     // The library leaves out rows past the last cell, and with them the room of a picture there.
     rows: Array.from({ length: Math.max(countOf(rows), countOf(cells)) }, () => []),
-    cells: xlsxCells(sheet, styles),
+    cells: new CellsInTurn(sheet, styles),
     rowDefs: new Map(
       Object.entries(rows).map(([row, { points, hidden }]) => [
         Number(row),
@@ -86,15 +86,32 @@ function storedWidth(pixels: number): number {
   return Math.trunc((pixels / DIGIT_PIXELS) * 256) / 256;
 }
 
-function xlsxCells(sheet: PlainSheet, styles: CellStyles): Map<string, XlsxCell> {
-  const made = new Map<string, XlsxCell>();
-  for (const [row, cells] of Object.entries(sheet.cells)) {
-    for (const [column, cell] of Object.entries(cells)) {
-      const style = styles.get(cell.style ?? '');
-      made.set(`${row},${column}`, { ...(style === undefined ? {} : { style }), ...content(cell) });
+/**
+ * The cells by row and column, each made when the library comes to it: all at once, those of 10,000
+ * runs would be half of the memory that a workbook is written in. The library goes through them, and
+ * does nothing else with them.
+ */
+class CellsInTurn extends Map<string, XlsxCell> {
+  readonly #sheet: PlainSheet;
+  readonly #styles: CellStyles;
+
+  constructor(sheet: PlainSheet, styles: CellStyles) {
+    super();
+    this.#sheet = sheet;
+    this.#styles = styles;
+  }
+
+  override *[Symbol.iterator](): MapIterator<[string, XlsxCell]> {
+    for (const [row, cells] of Object.entries(this.#sheet.cells)) {
+      for (const [column, cell] of Object.entries(cells)) {
+        const style = this.#styles.get(cell.style ?? '');
+        yield [
+          `${row},${column}`,
+          style === undefined ? content(cell) : { style, ...content(cell) },
+        ];
+      }
     }
   }
-  return made;
 }
 
 function content({ value, error, formula, spill }: PlainCell): XlsxCell {

@@ -7,6 +7,9 @@ import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 const PAPERS = { letter: ['8.5in', '11in'], a4: ['210mm', '297mm'] } as const;
 const HEAD = `font: 8pt ${STANDARD_FONT.name}, 'Liberation Sans', sans-serif; color: #444444;`;
 
+/** A header is there only to warn. */
+const WARNING = `font: bold 10pt ${STANDARD_FONT.name}, 'Liberation Sans', sans-serif;`;
+
 export function pageRule({ paper, orientation, header, footer }: PrintDescription): string {
   const [width, height] = PAPERS[paper];
   const size = orientation === 'portrait' ? `${width} ${height}` : `${height} ${width}`;
@@ -14,7 +17,7 @@ export function pageRule({ paper, orientation, header, footer }: PrintDescriptio
   return `@page {
   size: ${size};
   margin: ${top}in ${right}in ${bottom}in ${left}in;
-  @top-center { content: ${quote(header)}; ${HEAD} }
+  @top-center { content: ${quote(header)}; ${WARNING} }
   @bottom-left { content: ${quote(footer)}; ${HEAD} }
   @bottom-right { content: "Page " counter(page) " of " counter(pages); ${HEAD} }
 }`;

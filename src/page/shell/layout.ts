@@ -10,6 +10,8 @@ const PARTS: readonly Part[] = ['bar', 'sheet', 'pane'];
 /** Where the grid takes its keys. */
 const GRID_KEYS = '#grid-place [contenteditable="true"]';
 
+const SHEET_TAB = '#grid-place [data-u-comp="slide-tab-item"]';
+
 /** From the page's first moment on. */
 export function startLayout(): void {
   for (const button of viewButtons()) {
@@ -18,6 +20,7 @@ export function startLayout(): void {
     );
   }
   byId('toggle-pane').addEventListener('click', () => setPane(isPaneHidden()));
+  document.addEventListener('click', leaveTab);
   // Before the grid, which keeps most keys for itself.
   window.addEventListener(
     'keydown',
@@ -32,9 +35,27 @@ export function startLayout(): void {
   );
 }
 
+/**
+ * A sheet that was clicked on is there to be typed in; its tab would keep the keys. Whoever goes along
+ * the tabs by keyboard stays there, and a second click is for the name.
+ */
+function leaveTab({ target, detail }: MouseEvent): void {
+  if (detail !== 1 || !(target instanceof Element) || target.closest(SHEET_TAB) === null) return;
+  setTimeout(() => {
+    if ((document.activeElement?.closest('[contenteditable="true"]') ?? null) === null)
+      focusSheet();
+  });
+}
+
 /** Brings the sheet into view where the pane covers it. */
 export function showSheet(): void {
   show('sheet');
+}
+
+/** Brings the pane into view where the sheet covers it. */
+export function showPane(): void {
+  if (!isNarrow()) setPane(true);
+  show('pane');
 }
 
 function show(view: View): void {
@@ -72,9 +93,12 @@ function goTo(part: Part): void {
   show(part);
   const pane = byId('pane');
   const tab = pane.querySelector<HTMLElement>('[role="tab"][aria-selected="true"]');
-  const keys = document.querySelector<HTMLElement>(GRID_KEYS);
-  const target = part === 'pane' ? (tab ?? pane) : keys;
-  target?.focus({ preventScroll: true });
+  if (part === 'pane') (tab ?? pane).focus({ preventScroll: true });
+  else focusSheet();
+}
+
+function focusSheet(): void {
+  document.querySelector<HTMLElement>(GRID_KEYS)?.focus({ preventScroll: true });
 }
 
 function isPaneHidden(): boolean {

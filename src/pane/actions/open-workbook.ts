@@ -2,8 +2,8 @@
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
-import { COLUMNS_NOTE } from '../job/find-job.ts';
-import { columnsPreference } from '../job/choices.ts';
+import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
+import { keptNotes } from '../job/kept-choices.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob, watchJob } from './check-job.ts';
@@ -79,9 +79,10 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
         store.send({ type: 'busy', with: undefined });
         const accepted = accept(opened);
         if (accepted === undefined) return;
-        const kept = services.preferences.get(columnsPreference(file.name));
-        if (kept !== undefined) await accepted.value.remember(COLUMNS_NOTE, kept);
-        await use(accepted.value);
+        const host = accepted.value;
+        const said = await host.recall(CHOICE_NOTES);
+        if (said.ok) await host.remember(keptNotes(services.preferences, file.name, said.value));
+        await use(host);
       }),
   };
 }

@@ -1,4 +1,5 @@
 /** Plans the job, lets it be stopped, and writes what was planned. */
+import { dayOf } from '../../core/units/calendar-day.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { Job } from '../../planning/job.ts';
 import { readSeconds } from '../plan/search-seconds.ts';
@@ -44,6 +45,7 @@ export function planActions(tools: ActionTools): PlanActions {
     isAnew: boolean,
   ): Promise<void> {
     const { turn } = store.get().planning;
+    const day = dayOf(services.clock());
     // A plan of a workbook that is no longer open is of no use to anybody.
     const isGone = (): boolean => openHostOf(store.get()) !== host;
     await yieldToBrowser();
@@ -79,6 +81,8 @@ export function planActions(tools: ActionTools): PlanActions {
             plan,
             fingerprint,
             tables,
+            day,
+            effort: { seconds },
             wrong: loaded.checkJobPlan(plan),
             cutKey: loaded.keyOfCut(cut),
             ...(isAnew && ticked.length > 0 ? { droppedCutKey: loaded.keyOfCut(ticked) } : {}),

@@ -1,6 +1,6 @@
 /** Saves files of what was planned: the client's copy, and drawings and lists for other programs. */
-import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Planner } from '../planner.ts';
+import type { PlanResult } from '../state/pane-state.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { load, type ActionTools } from './action-tools.ts';
@@ -17,7 +17,7 @@ interface Copy {
   readonly doing: string;
   /** The file's name, of the workbook's without its ending. */
   readonly nameOf: (workbook: string) => string;
-  readonly make: (planner: Planner, plan: JobPlan) => Promise<Uint8Array>;
+  readonly make: (planner: Planner, result: PlanResult) => Promise<Uint8Array>;
   readonly said: (name: string) => string;
 }
 
@@ -27,14 +27,14 @@ export function copyActions(tools: ActionTools): CopyActions {
   const CLIENT: Copy = {
     doing: 'Making the client’s copy',
     nameOf: (workbook) => (workbook === '' ? 'client.xlsx' : `${workbook}-client.xlsx`),
-    make: (loaded, plan) => services.makeFile(loaded.describeClientCopy(plan)),
+    make: (loaded, result) => services.makeFile(loaded.describeClientCopy(result.plan, result)),
     said: (name) =>
-      `The client’s copy is saved as ${name}, with no figure of the shop’s own. Fill in its date.`,
+      `The client’s copy is saved as ${name}, with no figure of the shop’s own. It bears the day of the plan: type another over it where it goes out later.`,
   };
   const EXPORTS: Copy = {
     doing: 'Making drawings and lists',
     nameOf: (workbook) => (workbook === '' ? 'trim-files.zip' : `${workbook}-files.zip`),
-    make: (loaded, plan) => services.makeZip(loaded.exportPlan(plan)),
+    make: (loaded, result) => services.makeZip(loaded.exportPlan(result.plan, result)),
     said: (name) => `Drawings (SVG), outlines (DXF) and lists (CSV) are saved in ${name}.`,
   };
 
@@ -50,7 +50,7 @@ export function copyActions(tools: ActionTools): CopyActions {
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
     const name = nameOf(found.survey.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
-    const bytes = await load(store, 'What writes files', () => make(loaded, result.plan));
+    const bytes = await load(store, 'What writes files', () => make(loaded, result));
     if (bytes === undefined) return;
     services.saveFile(name, bytes);
     store.send({ type: 'done', notice: said(name) });

@@ -4,6 +4,7 @@ import { sameName } from '../../planning/job.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { WRITTEN_NOTE } from '../job/find-job.ts';
 import { askWriting } from '../plan/ask-writing.ts';
+import { writeNote } from '../plan/written-note.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
@@ -50,7 +51,8 @@ export function writeActions(tools: ActionTools): WriteActions {
     const { keepsFormulas, planning } = store.get();
     const isWritten = planning.written?.plan === result.plan && ticks !== undefined;
     const plan = isWritten ? loaded.markCut(result.plan, ticks) : result.plan;
-    return { host, loaded, result, description: loaded.describePlan(plan, { keepsFormulas }) };
+    const description = loaded.describePlan(plan, { keepsFormulas, stamp: result });
+    return { host, loaded, result, description };
   }
 
   async function writeNow(ready: Ready, replace: readonly string[]): Promise<void> {
@@ -71,10 +73,11 @@ export function writeActions(tools: ActionTools): WriteActions {
     }
     const { sheets, file } = written.value;
     if (file !== undefined) services.saveFile(file.name, file.bytes);
-    const { plan, fingerprint, tables } = result;
-    const from = { plan, fingerprint, tables };
-    store.send({ type: 'written', sheets, file: file?.name, from });
-    accept(await host.remember(WRITTEN_NOTE, fingerprint));
+    const { plan, fingerprint, tables, day, effort } = result;
+    const from = { plan, fingerprint, tables, day, effort };
+    const at = services.clock();
+    store.send({ type: 'written', sheets, file: file?.name, from, at });
+    accept(await host.remember({ [WRITTEN_NOTE]: writeNote(fingerprint, at) }));
     if (host.can.writeInPlace) await keepWritten(host, text);
     await readTicksNow(tools, loaded);
   }

@@ -2,7 +2,7 @@
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawCell } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
-import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 
 /** Their headings that are text, each once. */
 export function listColumnChoices(headings: readonly RawCell[]): readonly string[] {

@@ -1,28 +1,21 @@
 /** One reading of the workbook: its tables found, read, and judged. */
-import {
-  failed,
-  fault,
-  ok,
-  placeFault,
-  type Fault,
-  type Outcome,
-} from '../../core/faults/fault.ts';
-import type { WorkbookHost, WorkbookSurvey } from '../../hosts/host.ts';
+import { ok, type Outcome } from '../../core/faults/fault.ts';
+import type { TablePlace, WorkbookHost, WorkbookSurvey } from '../../hosts/host.ts';
+import { findTables, type FoundTables } from '../../planning/input/find-tables.ts';
 import { fingerprint } from '../../planning/input/fingerprint.ts';
-import { readHeadingUnits } from '../../planning/input/heading-units.ts';
-import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
-import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
 import { readingOf, readShop } from '../../planning/input/read-shop.ts';
-import { headingKey } from '../../planning/input/row-reader.ts';
+import { CHOICE_NOTES, readChoices, type Choices } from '../../planning/input/table-choices.ts';
 import type { Planner } from '../planner.ts';
-import { readChoices, type Choices } from './choices.ts';
-import type { JobFound, TableMatch } from './job-found.ts';
+import type { JobFound } from './job-found.ts';
 import { listSettings } from './shop-settings.ts';
-import { missingTables, matchTables } from './match-tables.ts';
+import { readNote } from '../plan/written-note.ts';
+import { missingTables } from './say-tables.ts';
 
-export const COLUMNS_NOTE = 'columns';
-export const WRITTEN_NOTE = 'planned';
+/** The inputs' fingerprint when the sheets were last written; what it was called before. */
+export const WRITTEN_NOTE = 'Coveledger planned from';
+const OLD_WRITTEN_NOTE = 'planned';
 
 /**
  * Looks for the job's tables, reads them and collects every fault; a table that can't be read has
@@ -37,80 +30,40 @@ export async function findJob(
 ): Promise<Outcome<JobFound>> {
   const survey = await host.survey();
   if (!survey.ok) return survey;
-  const kept = await host.recall(COLUMNS_NOTE);
+  const kept = await host.recall([...CHOICE_NOTES, WRITTEN_NOTE, OLD_WRITTEN_NOTE]);
   if (!kept.ok) return kept;
-  const written = await host.recall(WRITTEN_NOTE);
-  if (!written.ok) return written;
-  const tables = matchTables(survey.value.places, readChoices(kept.value));
-  const faults: Fault[] = [];
-  const read: Read[] = [];
-  for (const standing of tables) {
-    const table = await readStanding(host, standing);
-    if (table === undefined) continue;
-    if (table.ok) read.push({ table: table.value, columns: standing.choice?.columns });
-    else faults.push(...table.faults);
-    await rest();
-  }
-  const shop = read.find(({ table }) => table.name === 'Shop')?.table;
-  const units = read.map(({ table, columns }) =>
-    columns === undefined
-      ? { table, cautions: [] }
-      : readHeadingUnits(table, columns, readingOf(shop)),
-  );
-  const raw = units.map(({ table }) => table);
-  const found = judge(planner, survey.value, tables, raw, faults, written.value);
-  const cautions = [...units.flatMap((one) => one.cautions), ...found.cautions];
-  return ok({ ...found, cautions });
-}
-
-/** A table with our headings; `columns` where the person said which of theirs are meant. */
-interface Read {
-  readonly table: RawTable;
-  readonly columns: ColumnMap | undefined;
+  const notes = kept.value;
+  const tables = await findTables({
+    places: survey.value.places,
+    notes,
+    read: (place, name) => host.readTable(place, name),
+    rest,
+  });
+  const writtenFrom = notes[WRITTEN_NOTE] ?? notes[OLD_WRITTEN_NOTE];
+  return ok(judge(planner, survey.value, tables, writtenFrom));
 }
 
 /** The person's choices as they are kept now, to be changed and kept again. */
 export async function recallChoices(host: WorkbookHost): Promise<Outcome<Choices>> {
-  const kept = await host.recall(COLUMNS_NOTE);
-  return kept.ok ? ok(readChoices(kept.value)) : kept;
-}
-
-async function readStanding(
-  host: WorkbookHost,
-  { name, place, choice }: TableMatch,
-): Promise<Outcome<RawTable> | undefined> {
-  if (place === undefined) return undefined;
-  const table = await host.readTable(place, name);
-  if (!table.ok || choice?.columns === undefined) return table;
-  const twice = columnsTwice(table.value, choice.columns);
-  return twice.length > 0 ? failed(...twice) : ok(mapColumns(table.value, name, choice.columns));
-}
-
-/** Two columns under one chosen heading: nobody can tell which of them is meant. */
-function columnsTwice(table: RawTable, columns: ColumnMap): Fault[] {
-  const { line, cells } = table.headings;
-  const chosen = new Set(Object.values(columns).map(headingKey));
-  return cells.flatMap((cell, at) => {
-    const key = headingKey(cell);
-    const isFirst = cells.findIndex((other) => headingKey(other) === key) === at;
-    if (typeof cell !== 'string' || !chosen.has(key) || isFirst) return [];
-    const one = fault('table.heading-twice', table.name, cell);
-    return [placeFault(one, whereIs(table, line, at))];
-  });
+  const kept = await host.recall(CHOICE_NOTES);
+  return kept.ok ? ok(readChoices(kept.value).choices) : kept;
 }
 
 function judge(
   planner: Planner,
   survey: WorkbookSurvey,
-  tables: readonly TableMatch[],
-  raw: readonly RawTable[],
-  unread: readonly Fault[],
-  writtenFrom: string | undefined,
+  { matches, tables: raw, faults: unread, cautions }: FoundTables<TablePlace>,
+  writtenNote: string | undefined,
 ): JobFound {
   const source = survey.name === '' ? 'this workbook' : survey.name;
-  const { job, ...reading } = planner.readJob(raw, source);
+  const reading = planner.readJob(raw, source);
+  const judged = planner.judgeJob(reading);
   // A table that stands nowhere is said where it can be chosen or made, beside the tables' names.
-  const faults = [...unread, ...reading.faults.filter(({ code }) => code !== 'table.missing')];
+  const faults = [
+    ...unread,
+    ...reading.faults.filter(({ code }) => code !== 'table.missing'),
+    ...judged.faults,
+  ];
   const find = (name: string): RawTable | undefined => raw.find((table) => table.name === name);
   const shopTable = find('Shop');
   const lengths = readingOf(shopTable);
@@ -118,11 +71,11 @@ function judge(
   const shop = readShop(shopTable, lengths, unheard);
   const profileTable = find('Profiles');
   const profiles = profileTable === undefined ? [] : readProfiles(profileTable, lengths, unheard);
-  const complete = faults.length === 0 && missingTables(tables).length === 0;
+  const complete = faults.length === 0 && missingTables(matches).length === 0;
   return {
     survey,
-    tables,
-    job: complete ? job : undefined,
+    tables: matches,
+    job: complete ? reading.job : undefined,
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles
@@ -130,10 +83,15 @@ function judge(
       .filter((profile) => profile.make !== 'buy'),
     faults,
     // The usual values stand among the shop's settings, each with its own; not in one long sentence.
-    cautions:
-      raw.length === 0 ? [] : reading.cautions.filter(({ code }) => code !== 'job.usual-values'),
+    cautions: [
+      ...cautions,
+      ...(raw.length === 0
+        ? []
+        : reading.cautions.filter(({ code }) => code !== 'job.usual-values')),
+      ...judged.cautions,
+    ],
     fingerprint: fingerprint(raw),
     inputs: raw,
-    writtenFrom,
+    ...readNote(writtenNote),
   };
 }

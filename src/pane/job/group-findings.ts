@@ -1,5 +1,6 @@
 /** Faults and cautions grouped by where they stand, no more than a pane can show. */
 import { sayWhere, type Fault, type Where } from '../../core/faults/fault.ts';
+import { groupFaults, type FaultGroup } from '../../core/faults/group-faults.ts';
 
 export interface FindingGroup {
   /** A sheet's or file's name; `The workbook` for what stands in no cell. */
@@ -10,10 +11,15 @@ export interface FindingGroup {
 export interface Finding {
   /** Stays the same from reading to reading, so that a focused line stays focused. */
   readonly key: string;
-  /** The cell alone, D7, since its sheet stands above. */
-  readonly cell: string | undefined;
-  readonly where: Where | undefined;
+  /** The cells that it is said of, each once; none where it is of no cell. */
+  readonly cells: readonly FoundCell[];
   readonly message: string;
+}
+
+export interface FoundCell {
+  /** The cell alone, D7, since its sheet stands above. */
+  readonly name: string;
+  readonly where: Where;
 }
 
 export interface FindingGroups {
@@ -25,23 +31,30 @@ export interface FindingGroups {
 /** More than this many lines help nobody at once. */
 export const MOST_FINDINGS = 200;
 
+/** What is said of several cells of a sheet is one finding with all of them. */
 export function groupFindings(faults: readonly Fault[], most = MOST_FINDINGS): FindingGroups {
-  const groups = new Map<string, Finding[]>();
-  const seen = new Map<string, number>();
-  for (const { where, message } of inOrder(faults).slice(0, most)) {
-    const title = titleOf(where);
-    const place = where === undefined ? '' : sayWhere(where);
-    const base = `${place} ${message}`;
-    const times = seen.get(base) ?? 0;
-    seen.set(base, times + 1);
-    const group = groups.get(title) ?? [];
-    group.push({ key: `${base} ${times}`, cell: cellOf(where), where, message });
-    groups.set(title, group);
+  const groups = new Map<string, Fault[]>();
+  for (const one of inOrder(faults)) {
+    const title = titleOf(one.where);
+    groups.set(title, [...(groups.get(title) ?? []), one]);
   }
-  return {
-    groups: [...groups].map(([title, findings]) => ({ title, findings })),
-    more: Math.max(0, faults.length - most),
-  };
+  let left = most;
+  let more = 0;
+  const found = [...groups].map(([title, own]): FindingGroup => {
+    const all = groupFaults(own);
+    const shown = all.slice(0, left);
+    left -= shown.length;
+    more += all.length - shown.length;
+    return { title, findings: shown.map(findingOf) };
+  });
+  return { groups: found.filter(({ findings }) => findings.length > 0), more };
+}
+
+function findingOf({ message, places }: FaultGroup): Finding {
+  const [first] = places;
+  const place = first === undefined ? '' : sayWhere(first);
+  const cells = places.map((where) => ({ name: cellOf(where), where }));
+  return { key: `${place} ${message}`, cells, message };
 }
 
 /** Sheet after sheet as they first come, each from its top to its bottom, as a person goes through it. */
@@ -64,7 +77,6 @@ function titleOf(where: Where | undefined): string {
   return 'sheet' in where ? where.sheet : where.file;
 }
 
-function cellOf(where: Where | undefined): string | undefined {
-  if (where === undefined) return undefined;
+function cellOf(where: Where): string {
   return 'sheet' in where ? where.cell : `line ${where.line}`;
 }

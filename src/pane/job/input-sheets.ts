@@ -21,7 +21,8 @@ export function missingSheets(
   const wanted = whole.sheets.filter(({ name }) => {
     const standing = tables.find((table) => sameName(table.name, name));
     if (standing === undefined) return !has(name);
-    return standing.place === undefined && standing.alike.length === 0;
+    const { place, alike, choice } = standing;
+    return place === undefined && alike.length === 0 && choice === undefined;
   });
   const will = (name: string): boolean =>
     has(name) || wanted.some((sheet) => sameName(sheet.name, name));

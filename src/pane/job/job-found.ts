@@ -3,9 +3,8 @@ import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
 import type { TablePlace, WorkbookSurvey } from '../../hosts/host.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { CoveProfile, Job } from '../../planning/job.ts';
-import type { JobTableName } from '../../planning/input/read-job.ts';
+import type { TableMatch as Match } from '../../planning/input/match-tables.ts';
 import type { Shop } from '../../planning/shop.ts';
-import type { TableChoice } from './choices.ts';
 
 export interface JobFound {
   readonly survey: WorkbookSurvey;
@@ -25,17 +24,11 @@ export interface JobFound {
   readonly inputs: readonly RawTable[];
   /** The inputs' fingerprint when the sheets were last written. */
   readonly writtenFrom: string | undefined;
+  /** When that was; absent where an earlier version wrote them. */
+  readonly writtenAt?: Date;
 }
 
-export interface TableMatch {
-  readonly name: JobTableName;
-  readonly required: boolean;
-  readonly place: TablePlace | undefined;
-  /** Several places that could be it: the person says which. */
-  readonly alike: readonly TablePlace[];
-  /** What the person said of it. */
-  readonly choice: TableChoice | undefined;
-}
+export type TableMatch = Match<TablePlace>;
 
 export interface SettingRow {
   readonly name: string;

@@ -1,18 +1,28 @@
 /** Takes a table of the person's own for one of the job's: which of its columns stands for which. */
-import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
+import {
+  Button,
+  Checkbox,
+  makeStyles,
+  mergeClasses,
+  Select,
+  tokens,
+} from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import type { TablePlace } from '../../hosts/host.ts';
-import { TABLE_HEADINGS } from '../../planning/input/table-headings.ts';
+import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import { count } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../style/disclosure.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import type { MappingState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import type { TableMatch } from './job-found.ts';
-import { otherUnit, sayUnit } from '../../planning/input/heading-units.ts';
+import { otherUnit } from '../../planning/input/heading-units.ts';
+import { headNotUsed, saysNotUsed } from '../../planning/input/headings/meant-headings.ts';
+import { sayUnit } from '../../planning/input/headings/unit-of-heading.ts';
+import { leftOverColumns, previewRows } from './preview-rows.ts';
 import { listColumnChoices, unfilledColumns } from './column-choices.ts';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './match-tables.ts';
+import { sayPlace } from './say-tables.ts';
 
 const useStyles = makeStyles({
   panel: {
@@ -58,7 +68,7 @@ export function MapTable(props: {
         id={id}
         className={styles.choice}
         value={placeKey ?? ''}
-        onChange={(_, { value }) => actions.choosePlace(value)}
+        onChange={(_, { value }) => void actions.choosePlace(value)}
       >
         <option value="" disabled>
           Choose a table
@@ -98,6 +108,8 @@ export function MapTable(props: {
                 />
               ))}
           </Disclosure>
+          <LeftOver mapping={mapping} />
+          <Preview mapping={mapping} />
           {unfilled.length === 0 ? null : (
             <p className={shared.text}>{`${sayList(unfilled)} still needed.`}</p>
           )}
@@ -117,6 +129,67 @@ export function MapTable(props: {
         <Button onClick={close}>Cancel</Button>
       </div>
     </div>
+  );
+}
+
+/** Filled columns that stand for nothing: where one may be meant, it is asked about until it is said. */
+function LeftOver({ mapping }: { readonly mapping: MappingState }): ReactNode {
+  const shared = useSharedStyles();
+  const { send } = usePane();
+  const { raw, columns } = mapping;
+  if (raw === undefined) return null;
+  const said = Object.entries(columns).filter(([heading]) => saysNotUsed(heading));
+  const names = [...said.map(([, theirs]) => theirs), ...leftOverColumns(raw, columns)];
+  if (names.length === 0) return null;
+  const isSaid = (theirs: string): boolean => said.some(([, one]) => one === theirs);
+  return (
+    <fieldset style={{ border: 0, margin: 0, padding: 0 }}>
+      <legend className={shared.quiet}>Your columns that stand for none of ours</legend>
+      {names.map((theirs) => (
+        <Checkbox
+          key={theirs}
+          label={`${theirs} is not used`}
+          checked={isSaid(theirs)}
+          onChange={(_, { checked }) =>
+            send({
+              type: 'column chosen',
+              heading: headNotUsed(theirs),
+              theirs: checked === true ? theirs : '',
+            })
+          }
+        />
+      ))}
+    </fieldset>
+  );
+}
+
+/** The first rows as they will be read, as the choice changes. */
+function Preview({ mapping }: { readonly mapping: MappingState }): ReactNode {
+  const shared = useSharedStyles();
+  const id = useId();
+  const shop = usePane().state.reading.found?.shop;
+  const { raw, table, columns } = mapping;
+  if (raw === undefined || shop === undefined) return null;
+  const rows = previewRows(raw, table, columns, shop);
+  if (rows.length === 0) return null;
+  return (
+    <>
+      <p id={id} className={shared.quiet} style={{ marginBlock: '8px 2px' }}>
+        Your first rows, as they will be read
+      </p>
+      <ol className={shared.plainList} aria-labelledby={id} aria-live="polite">
+        {rows.map(({ cells, messages }, at) => (
+          <li key={at} className={shared.row}>
+            {cells.map(({ heading, text }) => `${heading} ${text}`).join(' · ')}
+            {messages.map((message) => (
+              <p key={message} className={shared.quiet} style={{ margin: 0 }}>
+                {message}
+              </p>
+            ))}
+          </li>
+        ))}
+      </ol>
+    </>
   );
 }
 

@@ -1,7 +1,7 @@
 /** What a reading of the workbook has found, in words to be seen and to be heard. */
 import type { JobFound } from './job-found.ts';
 import { sayFindings, sayList } from './say-findings.ts';
-import { missingTables } from './match-tables.ts';
+import { missingTables } from './say-tables.ts';
 
 type Checked = Pick<JobFound, 'tables' | 'faults' | 'cautions'>;
 

@@ -8,7 +8,7 @@ import { usePane } from '../use-pane.ts';
 import type { JobFound, TableMatch } from './job-found.ts';
 import { MapTable } from './map-table.tsx';
 import { sayList } from './say-findings.ts';
-import { sayPlace } from './match-tables.ts';
+import { sayPlace } from './say-tables.ts';
 
 const useStyles = makeStyles({
   // Where letters are large and the pane is narrow, what doesn't fit goes to the next line.
@@ -40,7 +40,7 @@ function TableRow(props: { readonly standing: TableMatch; readonly found: JobFou
   const opener = useRef<HTMLButtonElement | null>(null);
   const { standing, found } = props;
   const { name, place, alike, required } = standing;
-  const missing = required && place === undefined;
+  const missing = place === undefined && (required || standing.choice !== undefined);
   const mapping = state.mapping?.table === name ? state.mapping : undefined;
   const places = found.survey.places;
   const lacking = lackingColumns(standing, found);
@@ -69,7 +69,7 @@ function TableRow(props: { readonly standing: TableMatch; readonly found: JobFou
             className={styles.button}
             aria-expanded={mapping !== undefined}
             aria-label={`${place === undefined ? 'Choose a table for' : 'Change the table for'} ${name}`}
-            onClick={() => (mapping === undefined ? actions.beginMapping(name) : close())}
+            onClick={() => (mapping === undefined ? void actions.beginMapping(name) : close())}
           >
             {place === undefined ? 'Choose' : 'Change'}
           </Button>
@@ -105,6 +105,7 @@ function sayStand({ name, required, place, alike, choice }: TableMatch): string 
     // On the sheet that is named for it the name needs no saying twice.
     return `${sameName(place.sheet, name) ? rows : `${sayPlace(place)}, ${rows}`}${chosen}`;
   }
+  if (choice !== undefined) return `${sayPlace(choice)}, by your choice, is gone`;
   if (alike.length > 0) return 'which one?';
   return required ? 'missing' : 'none (may be left out)';
 }
@@ -143,7 +144,9 @@ function Alike({ standing }: { readonly standing: TableMatch }): ReactNode {
 function MakeSheets({ tables }: { readonly tables: readonly TableMatch[] }): ReactNode {
   const shared = useSharedStyles();
   const { actions, state } = usePane();
-  const absent = tables.filter(({ place, alike }) => place === undefined && alike.length === 0);
+  const absent = tables.filter(
+    ({ place, alike, choice }) => place === undefined && alike.length === 0 && choice === undefined,
+  );
   if (absent.length === 0) return null;
   const none = absent.length === tables.length;
   const needed = absent.some(({ required }) => required);

@@ -2,7 +2,7 @@
 import { Button } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayFault } from '../../core/faults/fault.ts';
-import { whyNoPlan } from '../job/match-tables.ts';
+import { whyNoPlan } from '../job/say-tables.ts';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
 import { Section } from '../style/section.tsx';

@@ -12,7 +12,7 @@ import {
 import { checkCove } from '../../core/cove/feasibility.ts';
 import { parseLength } from '../../core/units/length.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
-import type { CoveProfile } from '../../planning/job.ts';
+import { PROFILE_CELLS, type CoveProfile } from '../../planning/job.ts';
 import { planSetUp, type SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { COVE_FIELDS, type TypedCove } from './cove-fields.ts';
@@ -33,6 +33,9 @@ export interface ProfileAnswer {
 
 /** A cove of one's own stands in no cell. */
 const NO_CELL = { sheet: '', cell: '' };
+const NO_CELLS = Object.fromEntries(
+  PROFILE_CELLS.map((heading) => [heading, NO_CELL]),
+) as CoveProfile['cells'];
 
 /** A profile of the job on the shop's saw. */
 export function answerProfile(profile: CoveProfile, shop: Shop): ProfileAnswer {
@@ -76,6 +79,7 @@ export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
     thicknessClass: '',
     note: '',
     where: NO_CELL,
+    cells: NO_CELLS,
   };
   // The shop's heights hold for its own blade, not for the one that is tried here.
   const heightsMeasuredWith = shop.heightsMeasuredWith ?? shop.bladeDiameter;

@@ -2,6 +2,7 @@
 import type { Caution, Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
@@ -21,6 +22,13 @@ export type PaneEvent =
       readonly type: 'place chosen';
       readonly placeKey: string | undefined;
       readonly columns: ColumnMap;
+    }
+  | {
+      readonly type: 'place read';
+      readonly placeKey: string;
+      readonly raw: RawTable;
+      /** A better guess, in place of the first one while nobody has changed that. */
+      readonly guess: { readonly first: ColumnMap; readonly better: ColumnMap } | undefined;
     }
   | { readonly type: 'column chosen'; readonly heading: string; readonly theirs: string }
   | { readonly type: 'mapping ended' }
@@ -69,6 +77,7 @@ export type PaneEvent =
       readonly sheets: readonly string[];
       readonly file: string | undefined;
       readonly from: PlanToKeep;
+      readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
   | { readonly type: 'functions searched'; readonly search: string }

@@ -3,6 +3,7 @@ import type { Caution, Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { USUAL_SECONDS } from '../plan/search-seconds.ts';
@@ -53,6 +54,8 @@ export interface MappingState {
   readonly table: JobTableName;
   readonly placeKey: string | undefined;
   readonly columns: ColumnMap;
+  /** The place as it stands, once it is read: what its columns hold, and its first rows. */
+  readonly raw: RawTable | undefined;
 }
 
 export interface ProfileState {

@@ -80,13 +80,13 @@ export function reducePlanning(state: PaneState, event: PlanningEvent): PaneStat
     case 'writing dropped':
       return { ...state, writing: { kind: 'idle' } };
     case 'written': {
-      const { sheets, file, from } = event;
+      const { sheets, file, from, at } = event;
       const { fingerprint } = from;
       const { found } = state.reading;
       const reading =
         found === undefined
           ? state.reading
-          : { ...state.reading, found: { ...found, writtenFrom: fingerprint } };
+          : { ...state.reading, found: { ...found, writtenFrom: fingerprint, writtenAt: at } };
       const now: PlanningState = { ...planning, written: from, ticks: undefined };
       const writing = { kind: 'written', sheets, file } as const;
       return { ...state, reading, planning: now, writing, trouble: [] };

@@ -29,13 +29,15 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case 'reading failed':
       return event.turn === state.reading.turn ? readingFailed(state, event.faults) : state;
     case 'mapping begun':
-      return { ...state, mapping: { table: event.table, placeKey: undefined, columns: {} } };
+      return { ...state, mapping: { ...NO_MAPPING, table: event.table } };
     case 'place chosen': {
       const { placeKey, columns } = event;
       return state.mapping === undefined
         ? state
-        : { ...state, mapping: { ...state.mapping, placeKey, columns } };
+        : { ...state, mapping: { ...state.mapping, placeKey, columns, raw: undefined } };
     }
+    case 'place read':
+      return placeRead(state, event);
     case 'column chosen':
       return columnChosen(state, event.heading, event.theirs);
     case 'mapping ended':
@@ -131,6 +133,18 @@ function readingFailed(state: PaneState, faults: readonly Fault[]): PaneState {
 function troubled(state: PaneState, faults: readonly Fault[]): PaneState {
   const text = faults.map(({ message }) => message).join(' ');
   return announce({ ...state, trouble: faults, notice: undefined, busy: undefined }, text);
+}
+
+const NO_MAPPING = { placeKey: undefined, columns: {}, raw: undefined };
+
+function placeRead(
+  state: PaneState,
+  { placeKey, raw, guess }: Extract<PaneEvent, { readonly type: 'place read' }>,
+): PaneState {
+  const { mapping } = state;
+  if (mapping?.placeKey !== placeKey) return state;
+  const columns = mapping.columns === guess?.first ? guess.better : mapping.columns;
+  return { ...state, mapping: { ...mapping, columns, raw } };
 }
 
 /** One of their columns stands for one of ours only: it is taken from where it was chosen before. */

@@ -1,7 +1,8 @@
 import { Link, makeStyles, mergeClasses, tokens } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
 import { sayWhere, type Fault } from '../../core/faults/fault.ts';
-import { groupFindings, type Finding } from '../job/group-findings.ts';
+import { groupFindings, type Finding, type FoundCell } from '../job/group-findings.ts';
+import { count } from '../../sheets/words/print-length.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import { useSharedStyles } from './shared-styles.ts';
@@ -24,7 +25,11 @@ const useStyles = makeStyles({
   },
   whole: { gridTemplateColumns: 'minmax(0, 1fr)' },
   message: { overflowWrap: 'anywhere' },
+  others: { display: 'flex', flexWrap: 'wrap', columnGap: '8px', rowGap: '2px' },
 });
+
+/** More cells of one finding than these fill the pane. */
+const MOST_CELLS = 60;
 
 /** Faults or cautions by sheet, each with its cell; where the workbook can, the cell is shown. */
 export function FindingList(props: {
@@ -69,24 +74,38 @@ export function FindingList(props: {
 
 function FindingItem({ finding }: { readonly finding: Finding }): ReactNode {
   const styles = useStyles();
-  const { state, actions } = usePane();
-  const { cell, where, message } = finding;
-  const canShow = openHostOf(state)?.can.showCells === true;
-  const inCell = cell !== undefined && where !== undefined;
+  const { cells, message } = finding;
+  const [first, ...others] = cells;
   return (
-    <li className={mergeClasses(styles.item, !inCell && styles.whole)}>
-      {!inCell ? null : canShow ? (
-        <Link
-          as="button"
-          aria-label={`Show ${sayWhere(where)}`}
-          onClick={() => void actions.show(where)}
-        >
-          {cell}
-        </Link>
-      ) : (
-        <span>{cell}</span>
-      )}
-      <span className={styles.message}>{message}</span>
+    <li className={mergeClasses(styles.item, first === undefined && styles.whole)}>
+      {first === undefined ? null : <CellLink cell={first} />}
+      <span className={styles.message}>
+        {message}
+        {others.length === 0 ? null : (
+          <span className={styles.others}>
+            {`Also ${count(others.length, 'cell')}: `}
+            {others.slice(0, MOST_CELLS).map((cell) => (
+              <CellLink key={sayWhere(cell.where)} cell={cell} />
+            ))}
+            {others.length > MOST_CELLS ? `and ${others.length - MOST_CELLS} more` : null}
+          </span>
+        )}
+      </span>
     </li>
+  );
+}
+
+function CellLink({ cell }: { readonly cell: FoundCell }): ReactNode {
+  const { state, actions } = usePane();
+  const { name, where } = cell;
+  if (openHostOf(state)?.can.showCells !== true) return <span>{name}</span>;
+  return (
+    <Link
+      as="button"
+      aria-label={`Show ${sayWhere(where)}`}
+      onClick={() => void actions.show(where)}
+    >
+      {name}
+    </Link>
   );
 }

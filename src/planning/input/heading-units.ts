@@ -1,78 +1,26 @@
 /**
- * A person's own column may be headed with a unit (Length (ft)): its bare numbers are read in that
- * unit, and that is said, since in any other they would be cut to the wrong length.
+ * A column may be headed with a unit (Length (ft)): its bare numbers are read in that unit, and that
+ * is said, since in any other they would be cut to the wrong length.
  */
-import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
-import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { LONGEST_NUMBER_TEXT } from '../../core/units/plain-text.ts';
 import { isDateNumber } from '../../core/units/plausible-length.ts';
-import { guessColumns, type ColumnMap } from './map-columns.ts';
-import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
-import type { JobTableName } from './read-job.ts';
-import { PROFILE_SIZES } from './read-profiles.ts';
+import { TABLE_HEADINGS } from './headings/table-headings.ts';
+import { unitOfHeading, type HeadingUnit } from './headings/unit-of-heading.ts';
+import type { RawCell, RawTable } from './raw-table.ts';
 import { headingKey } from './row-reader.ts';
-
-export type HeadingUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
 
 /** Headings of ours that stand over lengths. */
 const LENGTHS = new Set(
-  [
-    'Length',
-    'Width',
-    'Height',
-    'Reveal',
-    'Position',
-    'Other position',
-    'Sill',
-    'Horn',
-    ...PROFILE_SIZES.map((key) => COVE_SIZES[key].label),
-  ].map(headingKey),
+  Object.values(TABLE_HEADINGS)
+    .flat()
+    .filter(({ holds }) => holds === 'length')
+    .map(({ heading }) => headingKey(heading)),
 );
 
-const SPELLINGS: readonly (readonly [HeadingUnit, RegExp])[] = [
-  ['ft', /^(?:ft|feet|foot|lf|lft|')$/u],
-  ['in', /^(?:in|ins|inch|inches|")$/u],
-  ['mm', /^(?:mm|millimet(?:er|re)s?)$/u],
-  ['cm', /^(?:cm|centimet(?:er|re)s?)$/u],
-  ['m', /^(?:m|met(?:er|re)s?)$/u],
-];
-
-const SAID: Readonly<Record<HeadingUnit, string>> = {
-  in: 'inches',
-  ft: 'feet',
-  mm: 'millimetres',
-  cm: 'centimetres',
-  m: 'metres',
-};
-
-export const sayUnit = (unit: HeadingUnit): string => SAID[unit];
-
-const LAST_WORD = /(\p{L}+|['"])[.\s)\]]*$/u;
-
-/** The unit that a heading names as its last word: Len (ft), Feet, Width mm. */
-export function unitOfHeading(heading: string): HeadingUnit | undefined {
-  const plain = heading.trim().toLowerCase().replace(/[′’]/gu, "'").replace(/[″”]/gu, '"');
-  const last = LAST_WORD.exec(plain)?.[1] ?? '';
-  return SPELLINGS.find(([, spelling]) => spelling.test(last))?.[0];
-}
-
-/** Which of their headings stands for which of ours, guessed as if they named no units. */
-export function guessHeadings(headings: readonly RawCell[], table: JobTableName): ColumnMap {
-  const theirs = new Map<RawCell, string>();
-  const bare = headings.map((cell): RawCell => {
-    if (typeof cell !== 'string' || unitOfHeading(cell) === undefined) return cell;
-    const name = cell
-      .replace(/[′’″”]/gu, '"')
-      .replace(LAST_WORD, '')
-      .replace(/[\s,([]+$/u, '');
-    if (name === '') return cell;
-    theirs.set(name, cell);
-    return name;
-  });
-  const guessed = Object.entries(guessColumns(bare, table));
-  return Object.fromEntries(
-    guessed.map(([ours, one]) => [ours, headings.includes(one) ? one : (theirs.get(one) ?? one)]),
-  );
+/** The unit that a column taken for one of our lengths is headed with. */
+export function unitUnder(ours: string, theirs: string): HeadingUnit | undefined {
+  return LENGTHS.has(headingKey(ours)) ? unitOfHeading(theirs) : undefined;
 }
 
 /** The unit that bare numbers of this column are read in, where it is not the shop's own. */
@@ -81,36 +29,22 @@ export function otherUnit(
   theirs: string,
   shopUnit: LengthReading['unit'],
 ): HeadingUnit | undefined {
-  if (!LENGTHS.has(headingKey(ours))) return undefined;
-  const unit = unitOfHeading(theirs);
+  const unit = unitUnder(ours, theirs);
   return unit === shopUnit ? undefined : unit;
 }
 
-/**
- * @param table With our headings already.
- * @returns The table, its bare numbers under such headings given the unit, and a caution for each.
- */
-export function readHeadingUnits(
+/** The table with its bare numbers given the unit of their column, by the column's place from 0. */
+export function giveUnits(
   table: RawTable,
-  columns: ColumnMap,
+  units: ReadonlyMap<number, HeadingUnit>,
   reading: LengthReading,
-): { readonly table: RawTable; readonly cautions: readonly Caution[] } {
-  const cautions: Caution[] = [];
-  const units = new Map<number, HeadingUnit>();
-  for (const [ours, theirs] of Object.entries(columns)) {
-    const unit = otherUnit(ours, theirs, reading.unit);
-    const at = table.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(ours));
-    if (unit === undefined || at < 0) continue;
-    units.set(at, unit);
-    const one = fault('table.heading-unit', ours, theirs, { details: { unit: sayUnit(unit) } });
-    cautions.push(placeFault(one, whereIs(table, table.headings.line, at)));
-  }
-  if (units.size === 0) return { table, cautions };
+): RawTable {
+  if (units.size === 0) return table;
   const rows = table.rows.map(({ line, cells }) => ({
     line,
     cells: cells.map((cell, at) => withUnit(cell, units.get(at), reading)),
   }));
-  return { table: { ...table, rows }, cautions };
+  return { ...table, rows };
 }
 
 /** As many digits as a sheet shows. */
@@ -120,8 +54,14 @@ const BARE = /^\s*-?[\d\s.,/¼-¾⅐-⅞⁄-]*[\d¼-¾⅐-⅞]\s*$/u;
 function withUnit(cell: RawCell, unit: HeadingUnit | undefined, reading: LengthReading): RawCell {
   // A date's number stays one in any unit: left bare, it is asked about.
   if (unit === undefined || isDateNumber(cell)) return cell;
-  if (typeof cell === 'string') return BARE.test(cell) ? `${cell.trim()} ${unit}` : cell;
-  if (typeof cell !== 'number') return cell;
-  const digits = String(Number(cell.toPrecision(DIGITS))).replace('.', reading.decimalSign);
+  if (typeof cell === 'string') {
+    const isBare = cell.length <= LONGEST_NUMBER_TEXT && BARE.test(cell);
+    return isBare ? `${cell.trim()} ${unit}` : cell;
+  }
+  // What a cell shows with its number goes before its heading.
+  const isPlain = typeof cell === 'object' && cell?.kind === 'shown' && cell.unit === undefined;
+  const number = isPlain ? cell.value : cell;
+  if (typeof number !== 'number') return cell;
+  const digits = String(Number(number.toPrecision(DIGITS))).replace('.', reading.decimalSign);
   return `${digits} ${unit}`;
 }

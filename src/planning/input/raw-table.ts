@@ -1,14 +1,42 @@
 /** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
 import { columnLetters } from '../../core/cells/cell-range.ts';
-import type { Where } from '../../core/faults/fault.ts';
+import type { Caution, Where } from '../../core/faults/fault.ts';
+import type { StatedUnit } from '../../core/units/stated-unit.ts';
 
-/** `error` is a cell's error such as #N/A; `uncalculated` a formula without a cached value. */
+/** A number whose cell shows more than its digits: 0.15 as 15%, 90 as 90.00 mm, 7 as 07. */
+export interface ShownNumber {
+  readonly kind: 'shown';
+  /** The number that is seen, without the rounding of what is seen: 15 where the cell holds 0.15. */
+  readonly value: number;
+  /** All that is seen, with a decimal point: what the cell says where a name is wanted. */
+  readonly text: string;
+  /** What stands with the number. */
+  readonly unit?: StatedUnit;
+}
+
+/**
+ * A number under a format that shows another number or none (thousands left out, nothing for 0): what
+ * is meant can't be told.
+ */
+export interface VeiledNumber {
+  readonly kind: 'veiled';
+  readonly held: number;
+  /** What is seen instead: 8 where the cell holds 8000; empty for nothing. */
+  readonly text: string;
+}
+
+/**
+ * `date` is a day or time, with the day as 2026-03-04 where it is known; `error` a cell's error such as
+ * #N/A; `uncalculated` a formula without a cached value.
+ */
 export type RawCell =
   | string
   | number
   | boolean
   | null
-  | { readonly kind: 'date' }
+  | ShownNumber
+  | VeiledNumber
+  | { readonly kind: 'date'; readonly day?: string }
   | { readonly kind: 'error'; readonly text: string }
   | { readonly kind: 'uncalculated' };
 
@@ -25,6 +53,15 @@ export interface RawTable {
   readonly headings: RawRow;
   /** Blank rows are left out. */
   readonly rows: readonly RawRow[];
+  /** What a person should know of how it was read: rows out of sight, values that may be old. */
+  readonly cautions?: readonly Caution[];
+  /** Where the person chose which columns stand for ours. */
+  readonly mapped?: {
+    /** As the table has them; `headings` has ours in their place. */
+    readonly theirs: readonly RawCell[];
+    /** Columns, from 0, that were chosen for none of ours, whatever they are headed. */
+    readonly leftOut: readonly number[];
+  };
 }
 
 /** The place of a cell, by its line and its column from 0. */

@@ -32,6 +32,10 @@ export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 export interface JobReading {
   /** Present when nothing is at fault. */
   readonly job?: Job;
+  /** What could be read, usual values in place of settings that are at fault. */
+  readonly asRead: Job;
+  /** No setting of the shop is at fault. */
+  readonly isShopSound: boolean;
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -54,8 +58,11 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       return table;
     },
   );
+  cautions.push(...cautionsOfTables(tables));
   const reading = readingOf(shopTable);
-  const { shop, left } = readShop(shopTable, reading, findings);
+  const faultsBefore = faults.length;
+  const { shop, left, cells: shopCells } = readShop(shopTable, reading, findings);
+  const isShopSound = faults.length === faultsBefore;
   const inOpenings: Findings = { faults: [], cautions: [] };
   const openings =
     openingTable === undefined ? [] : readOpenings(openingTable, reading, inOpenings);
@@ -65,6 +72,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       : readProfiles(profileTable, reading, findings, namesIn(openings));
   const job: Job = {
     shop,
+    shopCells,
     profiles: profileRows.flatMap(({ profile }) => profile ?? []),
     runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
     openings,
@@ -78,9 +86,17 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
   return {
     ...(faults.length === 0 ? { job } : {}),
+    asRead: job,
+    isShopSound,
     faults: reworded,
     cautions: cautions.map((one) => rewordFault(one, shop.unit, shop.decimalSign)),
   };
+}
+
+/** What hosts say of the tables; what holds for all of them, once. */
+function cautionsOfTables(tables: readonly RawTable[]): readonly Caution[] {
+  const all = tables.flatMap((table) => table.cautions ?? []);
+  return [...new Map(all.map((one) => [`${one.code} ${one.message}`, one])).values()];
 }
 
 /** What stands round openings. */
@@ -97,12 +113,13 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
     if (name === undefined || known.has(nameKey(name))) return;
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
-  for (const run of job.runs) check(`Run ${run.run} in ${run.room}`, run.profile, run.where);
+  for (const run of job.runs) {
+    check('Profile', run.profile, run.cells.Profile);
+  }
   for (const opening of job.openings) {
-    const argument = `${opening.kind} in ${opening.room}`;
-    check(`Casing of the ${argument}`, opening.casing, opening.where);
-    check(`Apron of the ${argument}`, opening.apron, opening.where);
-    check(`Stool of the ${argument}`, opening.stool, opening.where);
+    check('Casing', opening.casing, opening.cells.Casing);
+    check('Apron', opening.apron, opening.cells.Apron);
+    check('Stool', opening.stool, opening.cells.Stool);
   }
   return faults;
 }

@@ -1,41 +1,19 @@
 /** The Openings table. */
 import Fraction from 'fraction.js';
-import type { LengthReading } from '../../core/units/length.ts';
 import { fault } from '../../core/faults/fault.ts';
-import { OPENING_CELLS, OPENING_KINDS, type Opening, type OpeningCell } from '../job.ts';
+import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
+import { OPENING_HEADINGS } from './headings/opening-headings.ts';
 import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const OPENING_HEADINGS = [
-  { heading: 'Room', required: true },
-  { heading: 'Wall' },
-  { heading: 'Kind', required: true },
-  { heading: 'Width', required: true },
-  { heading: 'Height', required: true },
-  { heading: 'Sides cased' },
-  { heading: 'Reveal' },
-  { heading: 'Casing' },
-  { heading: 'Apron' },
-  { heading: 'Stool' },
-  { heading: 'Position' },
-  { heading: 'Quantity' },
-  { heading: 'Sill' },
-  { heading: 'Horn' },
-  { heading: 'Other room' },
-  { heading: 'Other wall' },
-  { heading: 'Other position' },
-];
 
 /** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
 export const USUAL_HORN = new Fraction(1);
 
-export function readOpenings(
-  table: RawTable,
-  reading: LengthReading,
-  findings: Findings,
-): Opening[] {
+export function readOpenings(table: RawTable, reading: CellReading, findings: Findings): Opening[] {
   return readRows(table, OPENING_HEADINGS, reading, findings).flatMap(
     (row) => readOpening(row) ?? [],
   );
@@ -60,7 +38,7 @@ function readOpening(row: RowReader): Opening | undefined {
     horn: readHorn(row),
     ...readOtherSide(row),
     where: row.where('Width'),
-    cells: cellsOf(row),
+    cells: cellsOf(row, OPENING_CELLS),
   };
   if (room === undefined || width === undefined || height === undefined) return undefined;
   return { room, width, height, ...rest };
@@ -99,11 +77,6 @@ function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' 
   needs('Other wall', 'Other room');
   needs('Other position', 'Other wall');
   return { otherWall, ...named(row, 'Other room', 'otherRoom'), ...position };
-}
-
-function cellsOf(row: RowReader): Opening['cells'] {
-  const cells = OPENING_CELLS.map((heading) => [heading, row.where(heading)] as const);
-  return Object.fromEntries(cells) as Record<OpeningCell, (typeof cells)[number][1]>;
 }
 
 function lengthFrom0<Key extends string>(

@@ -5,17 +5,22 @@ import {
   isComplete,
   readSizes,
   type CoveSize,
-  type SizeKey,
 } from '../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
-import { MAKES, MITERS_ACROSS, nameKey, type Profile } from '../job.ts';
+import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
+import {
+  OFF_CENTER_TO_HEADING,
+  PROFILE_HEADINGS,
+  PROFILE_SIZES,
+} from './headings/profile-headings.ts';
 import { readPlace } from './read-place.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -26,36 +31,6 @@ export const PROFILE_ANSWERS = {
   canBeMade: 'Can it be made?',
   toMind: 'What to mind (the last four columns are worked out live; delete them if you like)',
 } as const;
-
-/** A cove's sizes that have columns here; the blade is the shop's. */
-export const PROFILE_SIZES = [
-  'width',
-  'depth',
-  'offCenter',
-  'blankWidth',
-  'blankThickness',
-  'nearFlat',
-] as const satisfies readonly SizeKey[];
-
-/** Which line the off-center leads to; blank stands for the deepest line. */
-export const OFF_CENTER_TO_HEADING = 'Off-center to';
-
-export const PROFILE_HEADINGS = [
-  { heading: 'Profile', required: true },
-  { heading: 'Make' },
-  ...PROFILE_SIZES.map((key) => ({ heading: COVE_SIZES[key].label })),
-  { heading: 'Spring' },
-  { heading: 'Drop' },
-  { heading: 'Projection' },
-  { heading: 'Miter across' },
-  { heading: 'Where' },
-  { heading: 'Height' },
-  { heading: 'Species' },
-  { heading: 'Class' },
-  { heading: 'Offcut allowance %' },
-  { heading: OFF_CENTER_TO_HEADING },
-  { heading: 'Note' },
-];
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
@@ -74,7 +49,7 @@ export interface ProfileRow {
  */
 export function readProfiles(
   table: RawTable,
-  reading: LengthReading,
+  reading: CellReading,
   findings: Findings,
   roundOpenings: ReadonlySet<string> = new Set(),
 ): ProfileRow[] {
@@ -104,10 +79,10 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
     row.length(label, least === 'from 0', most),
   );
-  const spring = row.number('Spring', 1, 89);
+  const spring = row.number('Spring', 1, 89, { degrees: true });
   const drop = row.length('Drop');
   const projection = row.length('Projection');
-  const allowance = row.number('Offcut allowance %', 0, 300);
+  const allowance = row.number('Offcut allowance %', 0, 300, { percent: true });
   const miterAcross = row.isBlank('Miter across')
     ? undefined
     : row.word('Miter across', MITERS_ACROSS, 'face');
@@ -145,6 +120,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),
     note: row.text('Note'),
     where: row.where('Profile'),
+    cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {
     const { blankWidth, blankThickness } = sizes;

@@ -2,35 +2,19 @@
 import Fraction from 'fraction.js';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import type { LengthReading } from '../../core/units/length.ts';
-import { END_KINDS, MEASURES, type Run, type RunEnd } from '../job.ts';
+import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
+import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const RUN_HEADINGS = [
-  { heading: 'Room', required: true },
-  { heading: 'Run' },
-  { heading: 'Profile', required: true },
-  { heading: 'Length', required: true },
-  { heading: 'Measured as' },
-  { heading: 'Quantity' },
-  { heading: 'Left end' },
-  { heading: 'Right end' },
-  { heading: 'Left corner' },
-  { heading: 'Right corner' },
-  { heading: 'Reveal' },
-  { heading: 'One piece' },
-  { heading: 'Match' },
-  { heading: 'Done' },
-  { heading: 'Note' },
-];
 
 /** Reveal of a casing where nothing else is said: 3/16 in. Common practice [C]. */
 export const USUAL_REVEAL = new Fraction(3, 16);
 export const MOST_QUANTITY = 10_000;
 
-export function readRuns(table: RawTable, reading: LengthReading, findings: Findings): Run[] {
+export function readRuns(table: RawTable, reading: CellReading, findings: Findings): Run[] {
   return readRows(table, RUN_HEADINGS, reading, findings).flatMap((row) => readRun(row) ?? []);
 }
 
@@ -50,6 +34,7 @@ function readRun(row: RowReader): Run | undefined {
     done: row.yesNo('Done', false),
     note: row.text('Note'),
     where: row.where('Length'),
+    cells: cellsOf(row, RUN_CELLS),
   };
   const run = row.text('Run');
   if (room === undefined || profile === undefined || length === undefined) return undefined;
@@ -71,6 +56,6 @@ function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'
 }
 
 function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {
-  const corner = row.number(`${side} corner`, 1, 179);
+  const corner = row.number(`${side} corner`, 1, 179, { degrees: true });
   return { kind: row.word(`${side} end`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
 }

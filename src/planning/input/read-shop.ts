@@ -1,23 +1,35 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
-import { fault, type Fault, type Where } from '../../core/faults/fault.ts';
+import { fault, type Fault, type Outcome, type Where } from '../../core/faults/fault.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
-import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
+import {
+  lengthOfNumber,
+  parseLength,
+  type ExactInches,
+  type LengthReading,
+} from '../../core/units/length.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
-import { parseNumber, sayGiven } from '../../core/units/number.ts';
-import { sameName } from '../job.ts';
+import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
+import { findNearNames } from '../../core/words/near-words.ts';
+import { sameName, type ShopCells } from '../job.ts';
 import { plannerLength } from '../planner-length.ts';
 import { SETTINGS, type SettingDefinition, type SettingKey, type Shop } from '../shop.ts';
-import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
+import { findHeading, headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
+import { SHOP_HEADINGS } from './headings/shop-headings.ts';
+import { whereIs, type RawTable } from './raw-table.ts';
+import {
+  askAboutShare,
+  isValue,
+  lengthIn,
+  numberIn,
+  plainValue,
+  saysLengthUnit,
+  type CellReading,
+  type CellValue,
+} from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { readWord } from './read-word.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
-
-export const SHOP_HEADINGS = [
-  { heading: 'Setting', required: true },
-  { heading: 'Value', required: true },
-  { heading: 'Unit' },
-  { heading: 'Note' },
-];
 
 /** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
 const LOST_LENGTHS: ReadonlySet<string> = new Set([
@@ -27,7 +39,7 @@ const LOST_LENGTHS: ReadonlySet<string> = new Set([
   SETTINGS.setUpSpare.name,
 ]);
 const FEET_PER_METRE = 10_000 / 3048;
-const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
+const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
 const BY_NAME = new Map<string, SettingKey>(
   (Object.keys(SETTINGS) as SettingKey[]).map((key) => [headingKey(SETTINGS[key].name), key]),
 );
@@ -36,43 +48,75 @@ export interface ShopReading {
   readonly shop: Shop;
   /** Settings that the person left to their usual values. */
   readonly left: readonly SettingKey[];
+  /** Where the value of each setting stands that has a row. */
+  readonly cells: ShopCells;
+}
+
+/** More settings than these are no suggestion any more. */
+const MOST_NEAR = 6;
+
+/** A setting's name without regard to case, spaces and hyphens; a percent is said, since a sum may be meant. */
+function settingNamed(name: string): SettingKey | undefined {
+  const key = BY_NAME.get(headingKey(name));
+  if (key === undefined || !SETTINGS[key].name.endsWith('%')) return key;
+  return name.includes('%') ? key : undefined;
+}
+
+/** Settings that one which isn't known may be meant for. */
+function settingsNear(name: string): readonly string[] {
+  const names = Object.values(SETTINGS).map((one) => one.name);
+  return findNearNames(name, names).slice(0, MOST_NEAR);
 }
 
 /** How bare numbers are to be read, found before anything else is. */
-export function readingOf(table: RawTable | undefined): LengthReading {
-  const find = (name: string): RawCell => {
+export function readingOf(table: RawTable | undefined): CellReading {
+  const find = (name: string): string => {
     const setting = columnOf(table, 'Setting');
     const value = columnOf(table, 'Value');
     const row = table?.rows.find((one) => headingKey(one.cells[setting] ?? null) === name);
-    return row?.cells[value] ?? null;
+    const cell = row?.cells[value] ?? null;
+    return isValue(cell) ? String(plainValue(cell)).trim() : '';
   };
-  const unit = find('unit');
+  const currency = find('currency');
   return {
-    unit: typeof unit === 'string' && sameName(unit, 'mm') ? 'mm' : 'in',
+    unit: sameName(find('unit'), 'mm') ? 'mm' : 'in',
     decimalSign: find('decimalsign') === ',' ? ',' : '.',
+    // Where Shop says none, money is printed in the usual one: another may not be taken for it.
+    currency: currency === '' ? SETTINGS.currency.usual : currency,
   };
 }
 
 function columnOf(table: RawTable | undefined, heading: string): number {
   const wanted = headingKey(heading);
-  return table?.headings.cells.findIndex((cell) => headingKey(cell) === wanted) ?? -1;
+  const { cells } = table?.headings ?? { cells: [] };
+  const own = cells.findIndex((cell) => headingKey(cell) === wanted);
+  if (own >= 0) return own;
+  return cells.findIndex(
+    (cell) => typeof cell === 'string' && findHeading(cell, SHOP_HEADINGS)?.heading === heading,
+  );
 }
 
 /** Every setting, the usual value standing in where a row is absent or its value blank. */
 export function readShop(
   table: RawTable | undefined,
-  reading: LengthReading,
+  reading: CellReading,
   findings: Findings,
 ): ShopReading {
   const values: Partial<Record<SettingKey, string | number | ExactInches>> = {};
   const rows = table === undefined ? [] : readRows(table, SHOP_HEADINGS, reading, findings);
   const seen = new Set<SettingKey>();
+  const cells: Partial<Record<SettingKey, Where>> = {};
   for (const row of rows) {
     const name = row.requiredText('Setting');
     if (name === undefined) continue;
-    const key = BY_NAME.get(headingKey(name));
+    const key = settingNamed(name);
+    if (key !== undefined) cells[key] ??= row.where('Value');
     if (key === undefined) {
-      row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
+      const near = saysNotUsed(name) ? [] : settingsNear(name);
+      const details = { may: near.join(' or '), notUsed: headNotUsed(name) };
+      if (near.length > 0) {
+        row.refuse('Setting', fault('job.setting-near', 'Setting', name, { details }));
+      } else row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
     } else if (seen.has(key)) {
       row.refuse('Setting', fault('job.setting-twice', 'Setting', name));
     } else if (!row.isBlank('Value')) {
@@ -89,7 +133,7 @@ export function readShop(
     values[key] = usual;
     if (!seen.has(key)) left.push(key);
   }
-  return { shop: values as unknown as Shop, left };
+  return { shop: values as unknown as Shop, left, cells };
 }
 
 function usualValue(
@@ -101,7 +145,8 @@ function usualValue(
   if (definition.usual === undefined) return undefined;
   if (definition.kind === 'length') return exact(definition.usual, plain);
   if (definition.kind === 'word' || definition.kind === 'text') return definition.usual;
-  return Number(definition.usual);
+  const [over = 0, under = 1] = definition.usual.split('/').map(Number);
+  return over / under;
 }
 
 function exact(text: string, reading: LengthReading): ExactInches {
@@ -113,10 +158,10 @@ function exact(text: string, reading: LengthReading): ExactInches {
 function readValue(
   row: RowReader,
   definition: SettingDefinition,
-  reading: LengthReading,
+  reading: CellReading,
 ): string | number | ExactInches | undefined {
   const { name, kind } = definition;
-  const read = row.raw('Value');
+  const read = row.value('Value');
   if (!read.ok || read.value === null) return undefined;
   const { value } = read;
   const refuse = (...faults: readonly Fault[]): undefined => {
@@ -125,15 +170,18 @@ function readValue(
   };
   if (kind === 'text') return row.text('Value');
   if (kind === 'word') {
-    const wanted = String(value).trim().toLowerCase();
+    const plain = plainValue(value);
+    const wanted = String(plain).trim().toLowerCase();
     if (definition.allowed?.includes(wanted) === true) return wanted;
-    const details = { allowed: definition.allowed?.join(' or ') ?? '' };
-    return refuse(fault('word.unknown', name, sayGiven(value), { details }));
+    const near = readWord(String(plain), definition.allowed ?? []);
+    const may = 'may' in near ? near.may : near.word;
+    const details = { allowed: definition.allowed?.join(' or ') ?? '', may };
+    return refuse(fault('word.unknown', name, sayGiven(plain), { details }));
   }
   if (kind === 'length') return readLength(row, definition, value, reading, refuse);
   const factor = unitFactor(row, definition);
   if (factor === undefined) return undefined;
-  const parsed = parseAsNumber(value, name, reading.decimalSign);
+  const parsed = parseAsNumber(value, definition, reading);
   if (typeof parsed !== 'number') return refuse(...parsed);
   const { least = 0, most = Infinity, positive, whole } = definition;
   if (positive === true && !(parsed > 0)) return refuse(fault('number.not-positive', name, parsed));
@@ -142,48 +190,70 @@ function readValue(
   if (whole === true && !Number.isInteger(parsed)) {
     return refuse(fault('number.not-whole', name, parsed));
   }
+  const asked = kind === 'percent' ? askAboutShare(value, name, parsed) : undefined;
+  if (asked !== undefined) row.caution('Value', asked);
   return parsed * factor;
 }
 
+/** What may stand with a setting's number: its percent, its degrees, the shop's money, its unit. */
+function unitsOf({ kind, unit, name }: SettingDefinition): AllowedUnits {
+  if (kind === 'percent') return { percent: true };
+  if (kind === 'angle') return { degrees: true };
+  return { words: [unit], ...(name === SETTINGS.hourlyRate.name ? { currency: '' } : {}) };
+}
+
 /** Angles and rates may be typed with a fraction: 1/2, or 37 1/2. */
-function parseAsNumber(value: unknown, name: string, sign: DecimalSign): number | readonly Fault[] {
-  const plain = parseNumber(value, name, sign);
+function parseAsNumber(
+  value: CellValue,
+  definition: SettingDefinition,
+  reading: CellReading,
+): number | readonly Fault[] {
+  const { name } = definition;
+  const plain = numberIn(value, name, reading, unitsOf(definition));
   if (plain.ok) return plain.value;
-  const text = typeof value === 'string' ? value.replace(/°$/u, '') : value;
-  const mixed = parseLength(text, name, { unit: 'in', decimalSign: sign });
-  return mixed.ok && !/['"a-z]/iu.test(String(text)) ? Number(mixed.value) : plain.faults;
+  if (typeof value !== 'string' || plain.faults[0]?.code !== 'number.unreadable') {
+    return plain.faults;
+  }
+  const text = value.trim().replace(/°$/u, '');
+  const mixed = parseLength(text, name, { unit: 'in', decimalSign: reading.decimalSign });
+  return mixed.ok && !/['"a-z]/iu.test(text) ? Number(mixed.value) : plain.faults;
 }
 
 function readLength(
   row: RowReader,
   definition: SettingDefinition,
-  value: unknown,
+  value: CellValue,
   reading: LengthReading,
   refuse: (...faults: readonly Fault[]) => undefined,
 ): ExactInches | undefined {
   const { name } = definition;
-  const unit = row.text('Unit').toLowerCase();
-  if (unit !== '' && !LENGTH_UNITS.includes(unit)) {
+  const said = row.text('Unit').toLowerCase();
+  const unit = LENGTH_UNITS.find((one) => one === said);
+  if (said !== '' && unit === undefined) {
     const details = { allowed: LENGTH_UNITS.join(', ') };
-    return row.refuse('Unit', fault('word.unknown', `Unit of ${name}`, unit, { details }));
+    return row.refuse('Unit', fault('word.unknown', `Unit of ${name}`, said, { details }));
   }
-  const own = typeof value === 'number' ? Number(value.toPrecision(15)) : value;
-  // A bare number takes the row's unit; a text that says its own unit keeps it.
-  const text =
-    typeof value === 'number' && reading.decimalSign === ','
-      ? String(own).replace('.', ',')
-      : String(own);
-  const withUnit = unit === '' ? undefined : parseLength(`${text} ${unit}`, name, reading);
-  const parsed = withUnit?.ok === true ? withUnit : parseLength(value, name, reading);
+  const parsed = unit === undefined ? lengthIn(value, name, reading) : inUnit(value, unit);
   if (!parsed.ok) return refuse(...parsed.faults);
   const inches = Number(parsed.value);
   if (inches < 0) return refuse(fault('length.negative', name, { inches }));
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', name, { inches }));
   }
-  const asked = askAboutLength(name, value, inches);
+  const asked = saysLengthUnit(value) ? undefined : askAboutLength(name, plainValue(value), inches);
   if (asked !== undefined) return refuse(asked);
   return LOST_LENGTHS.has(name) ? plannerLength(parsed.value, 'up') : parsed.value;
+
+  /** A bare number takes the row's unit; one that says its own keeps it. */
+  function inUnit(own: CellValue, rows: (typeof LENGTH_UNITS)[number]): Outcome<ExactInches> {
+    if (typeof own === 'number') return lengthOfNumber(own, name, rows);
+    if (typeof own === 'object' && own.kind === 'shown' && own.unit === undefined) {
+      return lengthOfNumber(own.value, name, rows);
+    }
+    const withUnit =
+      typeof own === 'string' ? lengthIn(`${own} ${rows}`, name, reading) : undefined;
+    return withUnit?.ok === true ? withUnit : lengthIn(own, name, reading);
+  }
 }
 
 /** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */

@@ -1,34 +1,20 @@
 /** The Stock table. */
 import { fault } from '../../core/faults/fault.ts';
-import type { LengthReading } from '../../core/units/length.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
-import { PRICE_PER, STOCK_KINDS, type StockItem } from '../job.ts';
+import { PRICE_PER, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import { cellsOf } from './cells-of.ts';
+import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
-
-export const STOCK_HEADINGS = [
-  { heading: 'For', required: true },
-  { heading: 'Kind' },
-  { heading: 'Class' },
-  { heading: 'Width' },
-  { heading: 'Length', required: true },
-  { heading: 'Price', required: true },
-  { heading: 'Per' },
-  { heading: 'Have' },
-  { heading: 'Buy' },
-];
 
 const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
 
-export function readStock(
-  table: RawTable,
-  reading: LengthReading,
-  findings: Findings,
-): StockItem[] {
+export function readStock(table: RawTable, reading: CellReading, findings: Findings): StockItem[] {
   return readRows(table, STOCK_HEADINGS, reading, findings).flatMap((row) => readItem(row) ?? []);
 }
 
@@ -37,7 +23,7 @@ function readItem(row: RowReader): StockItem | undefined {
   const length = row.requiredLength('Length');
   const price = row.isBlank('Price')
     ? row.refuse('Price', fault('cutting.price-missing', 'Stock', null))
-    : row.number('Price', 0, MOST_PRICE);
+    : row.number('Price', 0, MOST_PRICE, { currency: '' });
   const kind = row.word('Kind', STOCK_KINDS, 'stick');
   const width = row.length('Width', false, WIDEST_INCHES);
   const thicknessClass = row.text('Class');
@@ -55,6 +41,7 @@ function readItem(row: RowReader): StockItem | undefined {
     have: row.whole('Have', 0, 0, MOST_ON_RACK),
     buyMost: readBuy(row),
     where: row.where('For'),
+    cells: cellsOf(row, STOCK_CELLS),
   };
   if (wanted === undefined || length === undefined || price === undefined) return undefined;
   return {

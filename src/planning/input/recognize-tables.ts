@@ -3,7 +3,10 @@ import { sameName } from '../job.ts';
 import type { RawCell } from './raw-table.ts';
 import { JOB_TABLES, type JobTableName } from './read-job.ts';
 import { headingKey } from './row-reader.ts';
-import { TABLE_HEADINGS } from './table-headings.ts';
+import type { Heading } from './headings/heading.ts';
+import { findHeading } from './headings/meant-headings.ts';
+import { TABLE_HEADINGS } from './headings/table-headings.ts';
+import { headingWithoutUnit } from './headings/unit-of-heading.ts';
 
 /** A table proper, or what stands on a sheet without one. */
 export interface Place {
@@ -26,7 +29,7 @@ const LEAST_KNOWN = 3;
 
 /**
  * Each table of a job with the place that it stands in: the one named for it, on the sheet named
- * for it, or, where nothing is named so, the one with its headings. Names and headings match
+ * for it, or, where nothing is named so, the one with its headings or with other words for them. Names and headings match
  * without regard to case and spaces.
  */
 export function recognizeTables<P extends Place>(places: readonly P[]): readonly Recognized<P>[] {
@@ -51,10 +54,22 @@ function placesNamed<P extends Place>(places: readonly P[], name: string): reado
   return both.length > 0 ? both : [...new Set([...byTable, ...bySheet])];
 }
 
+/**
+ * By our own words, or by others that are read as ours where those that are needed are more than one:
+ * a list with a Trim, a Wood and Notes is not yet a list of profiles.
+ */
 function fits({ headings }: Place, name: JobTableName): boolean {
+  const ours: readonly Heading[] = TABLE_HEADINGS[name];
   const keys = new Set(headings.map(headingKey));
-  const known = TABLE_HEADINGS[name].filter(({ heading }) => keys.has(headingKey(heading)));
-  const needed = TABLE_HEADINGS[name].filter(({ required }) => required === true);
-  const least = Math.max(needed.length, Math.min(LEAST_KNOWN, TABLE_HEADINGS[name].length));
-  return needed.every((one) => known.includes(one)) && known.length >= least;
+  const own = ours.filter(({ heading }) => keys.has(headingKey(heading)));
+  const read = new Set(headings.flatMap((cell) => headingRead(cell, ours) ?? []));
+  const needed = ours.filter(({ required }) => required === true);
+  const least = Math.max(needed.length, Math.min(LEAST_KNOWN, ours.length));
+  const known = needed.length > 1 ? read.size : own.length;
+  return needed.every((one) => read.has(one)) && known >= least;
+}
+
+function headingRead(cell: RawCell, ours: readonly Heading[]): Heading | undefined {
+  if (typeof cell !== 'string') return undefined;
+  return findHeading(cell, ours) ?? findHeading(headingWithoutUnit(cell), ours);
 }

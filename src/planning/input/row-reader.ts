@@ -9,38 +9,55 @@ import {
   type Outcome,
   type Where,
 } from '../../core/faults/fault.ts';
-import { parseLength, type ExactInches, type LengthReading } from '../../core/units/length.ts';
+import type { ExactInches } from '../../core/units/length.ts';
+import type { LengthMark } from '../../core/units/stated-unit.ts';
 import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
-import { parseNumber, sayGiven } from '../../core/units/number.ts';
+import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
+import { nameKey } from '../job.ts';
 import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
+import {
+  askAboutShare,
+  isValue,
+  lengthIn,
+  numberIn,
+  plainValue,
+  saysLengthUnit,
+  whyNoValue,
+  type CellReading,
+  type CellValue,
+} from './read-cell.ts';
+import { readWord } from './read-word.ts';
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
 const LONGEST_TEXT = 500;
 
-type CellValue = string | number | boolean;
+/** What a count may be shown in. Common practice [C]. */
+const COUNTS: AllowedUnits = {
+  words: ['pcs', 'pc', 'pieces', 'piece', 'ea', 'each', 'x', '×', 'sticks', 'lengths'],
+};
 
 export interface Findings {
   readonly faults: Fault[];
   readonly cautions: Caution[];
 }
 
-/** Headings are the same without regard to case, spaces, hyphens, stars and percent signs. */
+/** Headings are the same without regard to case, spaces, hyphens, stars, points and percent signs. */
 export function headingKey(heading: RawCell): string {
-  return typeof heading === 'string' ? heading.toLowerCase().replace(/[\s*%_‐-]/gu, '') : '';
+  return typeof heading === 'string' ? nameKey(heading).replace(/[\s*%_.:‐-]/gu, '') : '';
 }
 
 export class RowReader {
   readonly #table: RawTable;
   readonly #row: RawRow;
   readonly #columns: ReadonlyMap<string, number>;
-  readonly #reading: LengthReading;
+  readonly #reading: CellReading;
   readonly #findings: Findings;
 
   constructor(
     table: RawTable,
     row: RawRow,
     columns: ReadonlyMap<string, number>,
-    reading: LengthReading,
+    reading: CellReading,
     findings: Findings,
   ) {
     this.#table = table;
@@ -64,12 +81,16 @@ export class RowReader {
   }
 
   /** The cell's value, null where it is blank. One that holds no value is at fault, which is in the findings. */
-  raw(heading: string): Outcome<CellValue | null> {
+  raw(heading: string): Outcome<string | number | boolean | null> {
+    const read = this.value(heading);
+    return read.ok ? ok(read.value === null ? null : plainValue(read.value)) : read;
+  }
+
+  /** The same with what is seen beside a number. */
+  value(heading: string): Outcome<CellValue | null> {
     const cell = this.#cell(heading);
-    if (cell === null || typeof cell !== 'object') {
-      return ok(typeof cell === 'string' && cell.trim() === '' ? null : cell);
-    }
-    return this.#note(heading, failed(whyNoValue(heading, cell)));
+    if (cell === null || (typeof cell === 'string' && cell.trim() === '')) return ok(null);
+    return isValue(cell) ? ok(cell) : this.#note(heading, failed(whyNoValue(heading, cell)));
   }
 
   /** Whether nothing is in the cell; one that can't be read holds something. */
@@ -99,36 +120,58 @@ export class RowReader {
    * A length above 0 (or from 0, where `orZero`); undefined when blank or at fault.
    *
    * @param most inches: a bare number that comes to more is asked about
+   * @param bareUnit of a bare number, where it isn't the table's
    */
   length(
     heading: string,
     orZero = false,
     most: number = LONGEST_RUN_INCHES,
+    bareUnit: LengthMark = this.#reading.unit,
   ): ExactInches | undefined {
-    const value = this.#given(heading);
+    const value = this.#valued(heading);
     if (value === undefined) return undefined;
-    const parsed = this.#note(heading, parseLength(value, heading, this.#reading));
+    const parsed = this.#note(
+      heading,
+      lengthIn(value, heading, { ...this.#reading, unit: bareUnit }),
+    );
     if (!parsed.ok) return undefined;
     const inches = Number(parsed.value);
     if (inches < 0 || (inches === 0 && !orZero)) {
       const code = orZero ? 'length.negative' : 'length.not-positive';
       return this.refuse(heading, fault(code, heading, { inches }));
     }
-    const asked = askAboutLength(heading, value, inches, most);
+    const isSaid = saysLengthUnit(value);
+    const asked = isSaid ? undefined : askAboutLength(heading, plainValue(value), inches, most);
     return asked === undefined ? parsed.value : this.refuse(heading, asked);
   }
 
-  requiredLength(heading: string, most: number = LONGEST_RUN_INCHES): ExactInches | undefined {
-    if (!this.isBlank(heading)) return this.length(heading, false, most);
+  requiredLength(
+    heading: string,
+    most: number = LONGEST_RUN_INCHES,
+    bareUnit?: LengthMark,
+  ): ExactInches | undefined {
+    if (!this.isBlank(heading)) return this.length(heading, false, most, bareUnit);
     return this.refuse(heading, fault('length.missing', heading, null));
   }
 
-  /** A number within limits; undefined when blank or at fault. */
-  number(heading: string, least: number, most: number): number | undefined {
-    const value = this.#given(heading);
+  /**
+   * A number within limits; undefined when blank or at fault. A percent below one that doesn't say it is
+   * one is asked about.
+   *
+   * @param units what may stand with it: a percent, degrees, the shop's money
+   */
+  number(
+    heading: string,
+    least: number,
+    most: number,
+    units: AllowedUnits = {},
+  ): number | undefined {
+    const value = this.#valued(heading);
     if (value === undefined) return undefined;
-    const parsed = this.#note(heading, parseNumber(value, heading, this.#reading.decimalSign));
+    const parsed = this.#note(heading, numberIn(value, heading, this.#reading, units));
     if (!parsed.ok) return undefined;
+    const asked = units.percent === true ? askAboutShare(value, heading, parsed.value) : undefined;
+    if (asked !== undefined) this.caution(heading, asked);
     if (parsed.value < least) {
       const low = fault('number.too-small', heading, parsed.value, { limit: least });
       return this.refuse(heading, low);
@@ -141,20 +184,19 @@ export class RowReader {
   }
 
   whole(heading: string, usual: number, least: number, most: number): number {
-    const value = this.number(heading, least, most) ?? usual;
+    const value = this.number(heading, least, most, COUNTS) ?? usual;
     if (Number.isInteger(value)) return value;
     this.refuse(heading, fault('number.not-whole', heading, value));
     return usual;
   }
 
-  /** One of a few words, without regard to case; the usual one when blank or at fault. */
+  /** One of a few words, as `readWord` reads them; the usual one when blank or at fault. */
   word<Word extends string>(heading: string, allowed: readonly Word[], usual: Word): Word {
     const value = this.#given(heading);
     if (value === undefined) return usual;
-    const wanted = String(value).trim().toLowerCase().replace(/\s+/gu, ' ');
-    const found = allowed.find((word) => word === wanted);
-    if (found !== undefined) return found;
-    const details = { allowed: allowed.join(', ') };
+    const read = readWord(String(value), allowed);
+    if ('word' in read) return read.word;
+    const details = { allowed: allowed.join(', '), may: read.may };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
   }
@@ -165,7 +207,7 @@ export class RowReader {
     if (value === undefined) return usual;
     if (typeof value === 'boolean') return value;
     const word = String(value).trim().toLowerCase();
-    if (['yes', 'y', 'true', '1', 'x'].includes(word)) return true;
+    if (['yes', 'y', 'true', '1', 'x', '✓', '✔'].includes(word)) return true;
     if (['no', 'n', 'false', '0'].includes(word)) return false;
     const details = { allowed: 'yes, no' };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
@@ -177,9 +219,15 @@ export class RowReader {
     return column === undefined ? null : (this.#row.cells[column] ?? null);
   }
 
+  /** The cell's value as a text says it; undefined when blank or at fault. */
+  #given(heading: string): string | number | boolean | undefined {
+    const value = this.#valued(heading);
+    return value === undefined ? undefined : plainValue(value);
+  }
+
   /** The cell's value; undefined when blank or at fault. */
-  #given(heading: string): CellValue | undefined {
-    const value = this.raw(heading);
+  #valued(heading: string): CellValue | undefined {
+    const value = this.value(heading);
     return value.ok ? (value.value ?? undefined) : undefined;
   }
 
@@ -187,16 +235,5 @@ export class RowReader {
   #note<T>(heading: string, outcome: Outcome<T>): Outcome<T> {
     if (!outcome.ok) for (const one of outcome.faults) this.refuse(heading, one);
     return outcome;
-  }
-}
-
-function whyNoValue(heading: string, cell: Extract<RawCell, object>): Fault {
-  switch (cell.kind) {
-    case 'error':
-      return fault('table.error-cell', heading, cell.text);
-    case 'date':
-      return fault('table.date-cell', heading, 'a date');
-    case 'uncalculated':
-      return fault('table.uncalculated', heading, null);
   }
 }

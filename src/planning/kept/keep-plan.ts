@@ -1,8 +1,10 @@
 /** A plan as text, to be kept with its job: what was decided, not what follows from it. */
 import { hashText } from '../../core/hash-text.ts';
+import type { CalendarDay } from '../../core/units/calendar-day.ts';
 import type { RawTable } from '../input/raw-table.ts';
 import type { JobPlan } from '../job-plan.ts';
 import { writeAnswer, type KeptAnswer } from './kept-answer.ts';
+import type { SearchEffort } from '../search-effort.ts';
 import { writeCut, type KeptCut } from './kept-cut.ts';
 
 export const KEPT_FORMAT = 1;
@@ -14,6 +16,9 @@ export interface PlanToKeep {
   readonly fingerprint: string;
   /** The inputs themselves: the plan is worked out of them again. */
   readonly tables: readonly RawTable[];
+  /** When it was made, and how long was looked for a cheaper one. */
+  readonly day: CalendarDay;
+  readonly effort: SearchEffort;
 }
 
 /** The text as an object: `check` is the hash of `plan` as it stands there. */
@@ -28,6 +33,8 @@ export interface KeptRecord {
 }
 
 export interface KeptDecisions {
+  readonly day: CalendarDay;
+  readonly effort: SearchEffort;
   readonly tables: readonly RawTable[];
   readonly cut: readonly KeptCut[];
   /** Of each group, by the hash of its problem. */
@@ -40,8 +47,11 @@ export interface KeptDecisions {
  *
  * @param program the program's version
  */
-export function keepPlan({ plan, fingerprint, tables }: PlanToKeep, program: string): string {
+export function keepPlan(kept: PlanToKeep, program: string): string {
+  const { plan, fingerprint, tables, day, effort } = kept;
   const decisions: KeptDecisions = {
+    day,
+    effort,
     tables,
     cut: plan.cut.map(writeCut),
     answers: plan.groups.map(({ problem, answer }) => [

@@ -1,5 +1,6 @@
 /** A kept plan, made again from what was kept of it, and looked over as a new one is. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
+import { parseDay } from '../../core/units/calendar-day.ts';
 import { hashText } from '../../core/hash-text.ts';
 import { planSticks } from '../../cutting/plan-sticks.ts';
 import { checkJobPlan } from '../check-job-plan.ts';
@@ -53,8 +54,10 @@ async function makeAgain(
   record: KeptRecord,
   pause: (() => Promise<void>) | undefined,
 ): Promise<Outcome<PlanToKeep> | undefined> {
-  const { tables, cut, answers } = JSON.parse(record.plan) as KeptDecisions;
-  if (fingerprint(tables) !== record.fingerprint) return undefined;
+  const { tables, cut, answers, day, effort } = JSON.parse(record.plan) as KeptDecisions;
+  const [looked] = Object.values(effort);
+  const isMade = parseDay(day, 'day').ok && typeof looked === 'number' && looked >= 0;
+  if (!isMade || fingerprint(tables) !== record.fingerprint) return undefined;
   const { job } = readJob(tables, 'kept plan');
   if (job === undefined) return undefined;
   const kept = new Map(answers);
@@ -76,5 +79,5 @@ async function makeAgain(
   const isTheSame = plan.groups.every(
     ({ problem, answer }) => used.has(answer.plan) || problem.demands.length === 0,
   );
-  return isTheSame ? ok({ plan, fingerprint: record.fingerprint, tables }) : undefined;
+  return isTheSame ? ok({ plan, fingerprint: record.fingerprint, tables, day, effort }) : undefined;
 }

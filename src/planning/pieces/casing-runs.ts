@@ -18,7 +18,7 @@ const MITER: RunEnd = { kind: 'outside miter', corner: degrees(90) };
  */
 export function casingRuns([first, second]: readonly [OpeningSide, OpeningSide?]): Run[] {
   const { opening } = first;
-  const { width, height, kind, sidesCased, stool, apron } = opening;
+  const { width, height, kind, sidesCased, stool, apron, cells } = opening;
   const allRound = kind === 'window' && stool === undefined && apron === undefined;
   const foot = allRound ? MITER : SQUARE;
   const runs: Run[] = [];
@@ -46,6 +46,12 @@ export function casingRuns([first, second]: readonly [OpeningSide, OpeningSide?]
       done: false,
       note: '',
       where: opening.where,
+      cells: {
+        Profile: cells[part === 'apron' ? 'Apron' : part === 'stool' ? 'Stool' : 'Casing'],
+        'Measured as': opening.where,
+        Quantity: cells.Quantity,
+        Match: opening.where,
+      },
     });
   };
   for (let side = 1; side <= sidesCased; side++) {

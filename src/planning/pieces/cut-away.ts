@@ -61,7 +61,7 @@ export function cutAway(
     if (cutting.length === 0) return [run];
     if (needsWallLength(run)) {
       const wall = fault('job.opening-needs-wall-length', sayRun(run), run.measuredAs);
-      faults.push(placeFault(wall, run.where));
+      faults.push(placeFault(wall, run.cells['Measured as']));
       return [run];
     }
     notes.noteCut(run, profile, cutting);

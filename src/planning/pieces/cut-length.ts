@@ -13,7 +13,7 @@ import { toRadians } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
 import { crownSizeOf } from '../crown-size-of.ts';
-import type { Profile, Run, RunEnd } from '../job.ts';
+import type { Profile, ProfileCell, Run, RunEnd } from '../job.ts';
 import type { MeasurePoint, PieceEnd } from '../piece.ts';
 import type { Shop } from '../shop.ts';
 import { CUT_LENGTH_SLACK_INCHES } from '../tolerance.ts';
@@ -79,7 +79,7 @@ function computeEnd(end: RunEnd, run: Run, profile: Profile, shop: Shop): Outcom
   const turns = kind === 'outside miter' || (kind === 'inside miter' && around);
   if (toLongPoint || !turns) return ok({ ...known, added: allowance });
   const across = flat ? widthOf(profile) : projectionOf(profile);
-  if (!across.ok) return failed(...across.faults.map((one) => placeFault(one, run.where)));
+  if (!across.ok) return across;
   const cotangent = 1 / Math.tan(toRadians(corner) / 2);
   const reveal = run.measuredAs === 'opening' ? run.reveal.mul(snap(cotangent)) : ZERO;
   return ok({ ...known, added: allowance.add(reveal).add(snap(across.value * cotangent)) });
@@ -116,6 +116,8 @@ function snap(inches: number): Fraction {
   return new Fraction(Math.round(inches / IRRATIONAL_GRID_INCHES), 1 / IRRATIONAL_GRID_INCHES);
 }
 
-function sizeNeeded(profile: Profile, heading: string): Fault {
-  return fault('job.projection-unknown', 'Miter', profile.name, { details: { needed: heading } });
+function sizeNeeded(profile: Profile, heading: ProfileCell): Fault {
+  const details = { needed: heading };
+  const one = fault('job.projection-unknown', 'Miter', profile.name, { details });
+  return placeFault(one, profile.cells[heading]);
 }

@@ -74,7 +74,8 @@ function spanOf(
     const part = name === undefined ? undefined : profileOf(name);
     if (part === undefined) continue;
     const high = part[size];
-    if (high === undefined) return { needed: `${heading} of ${part.name}`, cell: part.where };
+    if (high === undefined)
+      return { needed: `${heading} of ${part.name}`, cell: part.cells[heading] };
     from = from.sub(high);
   }
   return { from, to };

@@ -8,6 +8,9 @@ interface ClientPlaces {
   /** Without tax, and with it. */
   readonly 'price of all': string;
   readonly 'to pay': string;
+  readonly 'pieces of all': string;
+  /** First and last row of the rooms' lines and sums; none where the first comes after. */
+  readonly lines: { readonly first: number; readonly last: number };
 }
 
 export type ClientAnchors = Anchors<ClientPlaces>;

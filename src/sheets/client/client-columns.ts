@@ -1,12 +1,6 @@
 /** The tables of a client's sheet, one below the other on one grid, each with its columns. */
-import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
-
-/** Long lengths are told in feet or metres. */
-export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: number }>> = {
-  in: { name: 'ft', holds: 12 },
-  mm: { name: 'm', holds: 1000 },
-};
+import { LONG_UNIT } from '../words/print-length.ts';
 
 /** A room's lines; the room's name stands over the moldings. */
 export const LINES = columns({

@@ -3,10 +3,10 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { money, total } from '../grammar/figures.ts';
-import { numberIn, printExact } from '../words/print-length.ts';
+import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ClientAnchors } from './client-anchors.ts';
-import { LINES, LONG_UNIT } from './client-columns.ts';
+import { LINES } from './client-columns.ts';
 import type { ClientLine, ClientRoom } from './client-rooms.ts';
 import { LIVE_NOTE, sayDone } from './client-words.ts';
 

@@ -1,8 +1,10 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { daySerial } from '../../core/units/calendar-day.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ClientAnchors } from './client-anchors.ts';
+import { markOf, type Stamp } from '../stamp.ts';
 import { DATE, PRICE } from './client-columns.ts';
 import { sumsOf } from './client-lines.ts';
 import type { ClientRoom } from './client-rooms.ts';
@@ -19,6 +21,7 @@ export function addPrice(
   plan: JobPlan,
   rooms: readonly ClientRoom[],
   anchors: ClientAnchors,
+  stamp?: Stamp,
 ): void {
   const { shop } = plan.job;
   const { priceCents, taxCents } = plan.totals;
@@ -61,20 +64,27 @@ export function addPrice(
     }),
   );
   anchors.place('price of all', price);
+  anchors.place('pieces of all', PRICE.at('pieces', all));
   anchors.place('to pay', PRICE.at('amount', paid));
   draft.blank();
-  addDate(draft, shop.priceHoldsDays);
+  addDate(draft, shop.priceHoldsDays, stamp);
 }
 
-/** The date is left to be typed: the file knows no clock. */
-function addDate(draft: SheetDraft, days: number): void {
-  const row = draft.put(DATE.row({ label: cell('Date', 'label'), date: cell(null, 'inputDate') }));
+/** The date is that of the stamp, to be typed over; without one it is left to be typed. */
+function addDate(draft: SheetDraft, days: number, stamp: Stamp | undefined): void {
+  const serial = stamp === undefined ? null : daySerial(stamp.day);
+  if (stamp !== undefined) {
+    draft.put(DATE.row({ label: cell('Number', 'label'), date: cell(markOf(stamp), 'label') }));
+  }
+  const row = draft.put(
+    DATE.row({ label: cell('Date', 'label'), date: cell(serial, 'inputDate') }),
+  );
   const date = DATE.at('date', row);
   const holds = `IF(ISNUMBER(${date}),${date}+${days},"fill in the date")`;
   draft.put(
     DATE.row({
       label: cell('This price holds until', 'label'),
-      date: sum(holds, 'fill in the date', 'date'),
+      date: sum(holds, serial === null ? 'fill in the date' : serial + days, 'date'),
     }),
   );
   draft.spread(sayHolds(days), 'note');

@@ -1,6 +1,7 @@
 /**
  * The client's copy: what is included, room by room, and its price, with no figure of the shop's own.
- * It is a sheet of the shop's workbook and a workbook by itself, alike to the letter.
+ * It is a sheet of the shop's workbook and a workbook by itself. Alike to the letter, but that the
+ * sheet says above its price when the shop's other sheets have come to another one.
  */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import {
@@ -14,14 +15,17 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { Anchors } from '../grammar/anchors.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import type { ClientAnchors } from './client-anchors.ts';
-import { GRID, LINES } from './client-columns.ts';
-import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { AGREES } from '../agreement.ts';
+import { GRID, LINES, PRICE } from './client-columns.ts';
+import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
+import { LONG_UNIT } from '../words/print-length.ts';
+import { tellOfClient, type Stamp } from '../stamp.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
 import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
-import { sayCovered, sayJob } from './client-words.ts';
+import { BEHIND, sayCovered, sayJob } from './client-words.ts';
 
 /** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
 const DRAWINGS: DrawingGrid = {
@@ -37,10 +41,27 @@ const COPY_SHEET = 'Moldings';
 const MOST_QUANTITY = 9999;
 
 /** The sheet Client of the shop's workbook, whose price without tax other sheets take over. */
-export function describeClient(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
+export function describeClient(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  stamp?: Stamp,
+): SheetDescription {
   const anchors: ClientAnchors = new Anchors(SHEET_NAMES.client);
-  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors);
-  acrossSheets.place('priceOnClient', onSheet('client', anchors.at('price of all')));
+  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors, stamp, (draft) =>
+    addBehind(draft, acrossSheets),
+  );
+  const place = (
+    name: 'priceOnClient' | 'toPayOnClient' | 'piecesOnClient',
+    of: 'price of all' | 'to pay' | 'pieces of all',
+  ): void => acrossSheets.place(name, onSheet('client', anchors.at(of)));
+  place('priceOnClient', 'price of all');
+  place('toPayOnClient', 'to pay');
+  place('piecesOnClient', 'pieces of all');
+  const { first, last } = anchors.at('lines');
+  const { holds } = LONG_UNIT[plan.job.shop.unit];
+  const lengths = onSheet('client', LINES.range('together', first, last));
+  // Each room's own sum stands among its lines: all of it is there twice.
+  acrossSheets.place('lengthOnClient', last < first ? '0' : `SUM(${lengths})/2*${holds}`);
   return sheet;
 }
 
@@ -48,13 +69,37 @@ export function describeClient(plan: JobPlan, acrossSheets: PlanAnchors): SheetD
  * The client's copy as a workbook by itself: one sheet, plain formulas, nothing hidden, no names.
  *
  * @param plan A plan that was made; see checkJobPlan.
+ * @param stamp Of which it tells its day and a number alone; absent, the day is left open.
  */
-export function describeClientCopy(plan: JobPlan): WorkbookDescription {
-  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET));
-  return { version: DESCRIPTION_VERSION, title: TITLE, sheets: [sheet] };
+export function describeClientCopy(plan: JobPlan, stamp?: Stamp): WorkbookDescription {
+  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET), stamp, (draft) =>
+    draft.blank(),
+  );
+  return { version: DESCRIPTION_VERSION, title: TITLE, ...tellOfClient(stamp), sheets: [sheet] };
 }
 
-function describeSheet(plan: JobPlan, name: string, anchors: ClientAnchors): SheetDescription {
+/** Takes the place of a blank row: nothing is to be seen there while the sheets agree. */
+function addBehind(draft: SheetDraft, acrossSheets: PlanAnchors): void {
+  const { range, count } = acrossSheets.at('clientVerdicts');
+  const agrees = `COUNTIF(${range},"${AGREES}")=${count}`;
+  const row = draft.put(
+    PRICE.row({
+      name: sum(`IF(${agrees},"","${BEHIND}")`, '', 'fact'),
+      pieces: cell(null),
+      amount: sum(`IF(${agrees},"",${acrossSheets.at('priceOnProduction')})`, '', 'money'),
+    }),
+  );
+  const name = PRICE.fixed('name', row);
+  draft.highlight(PRICE.area(row, row), `${name}<>""`, 'caution');
+}
+
+function describeSheet(
+  plan: JobPlan,
+  name: string,
+  anchors: ClientAnchors,
+  stamp: Stamp | undefined,
+  addLineAbovePrice: (draft: SheetDraft) => void,
+): SheetDescription {
   const { paper } = plan.job.shop;
   const rooms = clientRooms(plan);
   const priced = rooms.filter(({ lines }) => lines.length > 0);
@@ -62,11 +107,12 @@ function describeSheet(plan: JobPlan, name: string, anchors: ClientAnchors): She
   const blocks = [draft.next];
   draft.spread(TITLE, 'title');
   draft.spread(sayJob(plan, priced.length), 'wrapped');
-  draft.blank();
-  addPrice(draft, plan, priced, anchors);
+  addLineAbovePrice(draft);
+  addPrice(draft, plan, priced, anchors, stamp);
   blocks.push(draft.next);
   addTerms(draft, plan);
   const lines = addLines(draft, plan, rooms, anchors);
+  anchors.place('lines', { first: lines.span[0], last: lines.span[1] });
   repeatPrice(draft, plan, anchors);
   blocks.push(...lines.blocks, ...addDrawings(draft, plan, DRAWINGS));
   layPages(draft, blocks, roomForRows(paper, GRID));

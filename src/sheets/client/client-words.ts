@@ -16,6 +16,9 @@ const WOOD_AND_WORK =
 const WOOD_ALONE =
   'The price covers the wood of the moldings listed here, that for trial cuts, and what is left over. The work of making them and of cutting them to length is not in it.';
 
+/** Of a sheet in the shop's workbook alone; the price that follows is without tax. */
+export const BEHIND = 'Not as the shop’s sheets: plan again. Their price is now:';
+
 /** How the quantities may be used. */
 export const LIVE_NOTE =
   'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';

@@ -9,6 +9,8 @@ interface CuttingPlaces {
   readonly lumber: string;
   readonly stickLength: string;
   readonly keptLength: string;
+  /** What its pieces' lengths are off from those on Pieces. */
+  readonly lengthsOff: string;
 }
 
 export type CuttingAnchors = Anchors<CuttingPlaces>;

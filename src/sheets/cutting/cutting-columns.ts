@@ -11,33 +11,34 @@ export const PIECES = columns({
   cut: left(CUTTING_HEADINGS.cut),
   number: left(CUTTING_HEADINGS.number),
   piece: left(CUTTING_HEADINGS.piece),
-  lengthText: right('Length'),
-  length: right(({ unit }) => `(${unit})`),
+  onPieces: right('No. on Pieces'),
+  length: right(({ unit }) => `Length (${unit})`),
   part: left(({ unit }) => `Part; or stick (${unit})`),
   leftEnd: left('Left end, angle from square'),
   leftPoint: left('Left, length is to the'),
   rightEnd: left('Right end, angle from square'),
   rightPoint: left('Right, length is to the'),
   lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
+  off: right(({ unit }) => `Less Pieces (${unit})`),
 });
 
 /** A stick's own row, over its pieces; sums take both by the same columns. */
 export const STICKS = columnsOver(PIECES, {
   tick: ['cut'],
   id: ['number', 'piece'],
-  lengthText: ['lengthText'],
-  besideText: ['length'],
+  lengthText: ['onPieces', 'length'],
   length: ['part'],
   which: ['leftEnd', 'leftPoint'],
   rest: ['rightEnd', 'rightPoint'],
   kept: ['lie'],
+  beside: ['off'],
 });
 
 /** What the sticks and pieces of a profile come to. */
 export const SUMS = columnsOver(PIECES, {
   tick: ['cut'],
   label: ['number', 'piece'],
-  cuts: ['lengthText'],
+  cuts: ['onPieces'],
   pieceLength: ['length'],
   stickLength: ['part'],
   sticksLabel: ['leftEnd'],
@@ -45,10 +46,11 @@ export const SUMS = columnsOver(PIECES, {
   keptLabel: ['rightEnd'],
   kept: ['rightPoint'],
   keptLength: ['lie'],
+  off: ['off'],
 });
 
 /** What the lumber of a profile costs. */
-export const COST = columns({ tick: bare(), label: bare(2), lumber: bare() });
+export const COST = columns({ tick: bare(), label: bare(2), lumber: bare(2) });
 
 /** A choice that the shop makes once. */
 export const CHOICE = columns({
@@ -56,11 +58,11 @@ export const CHOICE = columns({
   upper: bare(2),
   tickLower: bare(),
   lower: bare(),
-  words: bare(6),
+  words: bare(7),
 });
 
 /** How boards are ripped. */
-export const RIPS = columns({ tick: bare(), words: bare(10) });
+export const RIPS = columns({ tick: bare(), words: bare(11) });
 
 /** What is pulled and bought. */
 export const PICKS = columns({
@@ -71,15 +73,15 @@ export const PICKS = columns({
   from: noted('From'),
   numbers: noted('Chalk these numbers on them', 2),
   profiles: noted('To cut', 3),
+  off: noted('Less Production'),
 });
 
 export const OFFCUTS = columns({
   tick: left('Kept'),
   number: left('No.'),
   label: left('Write on it'),
-  lengthText: right('Length'),
-  length: right(({ unit }) => `Length (${unit})`),
   wide: left('Wide'),
+  length: right(({ unit }) => `Length (${unit})`),
   thick: left('Thick'),
   of: left('Of'),
   what: left('What it is'),
@@ -95,10 +97,12 @@ export const SUMMARY = columns({
   lumber: right(({ currency }) => `Lumber (${currency})`),
   stickLength: right(({ unit }) => `Sticks (${unit})`),
   keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
+  off: right(({ unit }) => `Lengths, less those on Pieces (${unit})`),
+  sticksOff: right(({ unit }) => `Sticks, less those planned (${unit})`),
 });
 
 export const GRID = gridFor(
-  [4, 4, 23, 11, 12.5, 12.5, 16, 18, 16, 18, 17.5],
+  [4, 4, 23, 8.5, 11, 11.5, 16, 17.5, 16, 17.5, 16.5, 10.5],
   [PIECES, STICKS, SUMS, COST, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
 );
 

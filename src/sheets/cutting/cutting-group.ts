@@ -1,8 +1,10 @@
 /** A group of profiles on the cutting sheet: its boards, then profile by profile its sticks and their sums. */
+import Fraction from 'fraction.js';
 import type { ExactInches } from '../../core/units/length.ts';
 import {
   plansOf,
   type CuttingGroup,
+  type CutPiece,
   type CutStick,
   type JobPlan,
   type ProfilePlan,
@@ -19,6 +21,7 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { boardRows } from './cutting-boards.ts';
@@ -77,7 +80,8 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
   const { profile, sticks, money: lines } = planned;
   const again = [continued(profile.name)];
   const places = sticks.map((stick) => {
-    const row = addStick(draft, pages, facts, profile, stick, scale, again);
+    const { row, cuts } = addStick(draft, pages, facts, profile, stick, scale, again);
+    cuts.forEach((cut, at) => noteCut(facts, stick.pieces[at], cut));
     if (stick.offcutKept) onThisSheet.place('kept', STICKS.at('kept', row), stick);
     return row;
   });
@@ -87,27 +91,44 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
   });
   const last = draft.next - 1;
-  const sums = sumsRow(planned, facts, places[0] ?? draft.next, last);
+  const sums = sumsRow(planned, cutting, places[0] ?? draft.next, last);
   const [sumsAt, costAt] = pages.addBoth(sums, cost, again);
   const at = (column: ColumnName<typeof SUMS>): string => SUMS.at(column, sumsAt);
   onThisSheet.place('sticks', at('sticks'), planned);
   onThisSheet.place('lumber', COST.at('lumber', costAt), planned);
   onThisSheet.place('stickLength', at('stickLength'), planned);
   onThisSheet.place('keptLength', at('keptLength'), planned);
+  onThisSheet.place('lengthsOff', at('off'), planned);
   acrossSheets.place('sticksOnCutting', onSheet('cutting', at('sticks')), planned);
   acrossSheets.place('cutsOnCutting', onSheet('cutting', at('cuts')), planned);
   acrossSheets.place('lengthOnCutting', onSheet('cutting', at('stickLength')), planned);
 }
 
-/** Counts and sums of a profile's rows. */
+/** Where a piece, or a part of it, has its length. */
+function noteCut({ cutAt }: StickFacts, cut: CutPiece | undefined, row: number): void {
+  if (cut?.piece === undefined) return;
+  const cells = cutAt.get(cut.id) ?? [];
+  cutAt.set(cut.id, cells);
+  cells.push(onSheet('cutting', PIECES.fixed('length', row)));
+}
+
+/**
+ * Counts and sums of a profile's rows; and what its pieces' lengths are off from those on Pieces, once
+ * overlaps and spares are taken off.
+ */
 function sumsRow(
-  { sticks }: ProfilePlan,
-  { shop: { unit }, styles }: StickFacts,
+  planned: ProfilePlan,
+  { facts: { shop, styles }, acrossSheets }: CuttingDraft,
   first: number,
   last: number,
 ): SheetRow {
+  const { sticks, tally } = planned;
+  const { unit } = shop;
   const pieces = sticks.flatMap((stick) => stick.pieces);
   const kept = keptOf(sticks);
+  const cut = pieces.reduce((all, { length }) => all.add(length), new Fraction(0));
+  // Overlaps and spares are cut, but are no piece's.
+  const more = numberIn(cut.sub(tally.lengthNet), unit);
   const label = (text: string | null): DraftCell => cell(text, 'totalLabel');
   const counted = (range: string, of: readonly unknown[]): DraftCell =>
     sum(`COUNT(${range})`, of.length, 'totalWhole');
@@ -132,6 +153,14 @@ function sumsRow(
     keptLength: added(
       STICKS.sum('kept', first, last),
       kept.map(({ offcut }) => offcut),
+    ),
+    off: sum(
+      () => {
+        const net = acrossSheets.at('netLengthOnProduction', planned);
+        return `ROUND(${PIECES.sum('length', first, last)}-${more}-${net},${OFF_DECIMALS})`;
+      },
+      0,
+      'totalOff',
     ),
   });
 }

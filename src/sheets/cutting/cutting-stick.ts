@@ -7,12 +7,12 @@ import { shortRestOf } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
-import type { LengthStyles } from '../grammar/length-styles.ts';
+import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
 import { numberIn, printExact, printStick } from '../words/print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
 import { TICK } from '../words/tick-marks.ts';
-import { cell, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
+import { cell, sum, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
 import type { PagedRows } from '../grammar/paged-rows.ts';
@@ -25,6 +25,12 @@ export interface StickFacts {
   /** Into how many parts each spliced piece is cut. */
   readonly parts: ReadonlyMap<string, number>;
   readonly styles: LengthStyles;
+  /** Each piece's No. on Pieces, by its id. */
+  readonly numbers: ReadonlyMap<string, number>;
+  /** Cells of Cutting, as other sheets name them, by the id of the piece whose lengths they hold. */
+  readonly cutAt: Map<string, string[]>;
+  /** As a formula, given a No.: what the length of that piece here is off by, as Pieces has it. */
+  readonly offOnPieces: (number: number) => string;
   /** As many bars as are drawn; sticks after them have their rows alone. */
   readonly bars: number;
 }
@@ -36,7 +42,7 @@ const BAR_POINTS = Math.ceil((STICK_BAR_MM / MM_PER_INCH) * POINTS_PER_INCH + 2)
  * Adds a stick, with its bar while there are bars left; all of it stays on one page.
  *
  * @param longest The longest stick of its group, in inches: they share one scale.
- * @returns The stick's own row, its first.
+ * @returns The stick's own row, its first; and those of its pieces.
  */
 export function addStick(
   draft: SheetDraft,
@@ -46,7 +52,7 @@ export function addStick(
   stick: CutStick,
   longest: number,
   again: readonly SheetRow[],
-): number {
+): { readonly row: number; readonly cuts: readonly number[] } {
   const pieces = stick.pieces.map((piece) => wordsOfPiece(piece, stick, profile, facts));
   const isDrawn = draft.drawn < facts.bars;
   const rows = [
@@ -54,11 +60,12 @@ export function addStick(
     ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
     ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
   ];
-  const [row, bar] = pages.add(rows, again);
+  const placed = pages.add(rows, again);
+  const [row, bar] = placed;
   if (row === undefined) throw new RangeError(`The stick ${stick.id} has no row.`);
   if (isDrawn && bar !== undefined)
     draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
-  return row;
+  return { row, cuts: placed.slice(isDrawn ? 2 : 1) };
 }
 
 interface PieceWords {
@@ -100,11 +107,11 @@ function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): Sheet
     tick: cell(stick.pieces.every(({ isCut }) => isCut) ? TICK : null, 'tick'),
     id: cell(stick.id, 'stick'),
     lengthText: cell(printStick(stick.length, shop), 'stickRight'),
-    besideText: cell(null, 'stick'),
     length: cell(numberIn(stick.length, unit), styles.stick),
     which: cell(sayWhich(letters, stick), 'stick'),
     rest: cell(sayRest(stick, shop), 'stick'),
     kept: cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, styles.stick),
+    beside: cell(null, 'stick'),
   });
 }
 
@@ -116,20 +123,22 @@ function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop):
 function pieceRow(
   { cut, part, left, right, lie }: PieceWords,
   number: number,
-  { shop, styles }: StickFacts,
+  { shop, numbers, offOnPieces }: StickFacts,
 ): SheetRow {
+  const onPieces = cut.piece === undefined ? undefined : numbers.get(cut.id);
   return PIECES.row({
     cut: cell(cut.isCut === true ? TICK : null, 'tick'),
     number: cell(number, 'rowWhole'),
     piece: cell(nameOf(cut), cut.piece === undefined ? 'rowDone' : 'row'),
-    lengthText: cell(printExact(cut.length, shop), 'rowRight'),
-    length: cell(numberIn(cut.length, shop.unit), styles.row),
+    onPieces: cell(onPieces ?? null, 'rowWhole'),
+    length: cell(numberIn(cut.length, shop.unit), lengthStyles([cut.length], shop.unit).row),
     part: cell(part, 'row'),
     leftEnd: cell(left.brief, 'row'),
     leftPoint: cell(brief(left.point), 'row'),
     rightEnd: cell(right.brief, 'row'),
     rightPoint: cell(brief(right.point), 'row'),
     lie: cell(lie, 'row'),
+    off: onPieces === undefined ? cell(null, 'row') : sum(() => offOnPieces(onPieces), 0, 'rowOff'),
   });
 }
 

@@ -4,6 +4,7 @@ import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet } from '../plan-anchors.ts';
+import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import { ALL, SUMMARY } from './cutting-columns.ts';
 import { keptOf, type CuttingDraft } from './cutting-group.ts';
@@ -29,6 +30,12 @@ export function addSummary(cutting: CuttingDraft): void {
       lumber: sum(onThisSheet.at('lumber', planned), lumber, 'rowDecimal'),
       stickLength: sum(onThisSheet.at('stickLength', planned), stickLength, styles.row),
       keptLength: sum(onThisSheet.at('keptLength', planned), keptLength, styles.row),
+      off: sum(onThisSheet.at('lengthsOff', planned), 0, 'rowOff'),
+      sticksOff: sum(
+        `ROUND(${onThisSheet.at('stickLength', planned)}-${stickLength},${OFF_DECIMALS})`,
+        0,
+        'rowOff',
+      ),
     }),
   );
   const none = SUMMARY.sparseRow({ profile: cell('Nothing is left to cut.', 'row') });
@@ -47,11 +54,18 @@ export function addSummary(cutting: CuttingDraft): void {
     lumber: added('lumber', 'total'),
     stickLength: added('stickLength', styles.total),
     keptLength: added('keptLength', styles.total),
+    off: cell(null, 'totalLabel'),
+    sticksOff: cell(null, 'totalLabel'),
   });
   places = pages.add([...(rows.length === 0 ? [none] : rows), together], [heads]);
   const row = placeOf(places, -1);
   acrossSheets.place('allLumberOnCutting', onSheet('cutting', SUMMARY.at('lumber', row)));
   acrossSheets.place('allLengthOnCutting', onSheet('cutting', SUMMARY.at('stickLength', row)));
+  acrossSheets.place('allKeptOnCutting', onSheet('cutting', SUMMARY.at('keptLength', row)));
+  const range = (column: 'off' | 'sticksOff'): string =>
+    onSheet('cutting', SUMMARY.fixedRange(column, placeOf(places, 0), placeOf(places, -2)));
+  acrossSheets.place('lengthsOffOnCutting', range('off'));
+  acrossSheets.place('sticksOffOnCutting', range('sticksOff'));
 }
 
 /** The row at a place, counted from the end where it is less than 0. */

@@ -1,9 +1,8 @@
 /** Offcuts to keep, and blanks that nothing was cut from: a row each, with what to write on it. */
 import { plansOf, type CuttingGroup, type JobPlan } from '../../planning/job-plan.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';
-import { formatMark } from '../../core/units/format-mark.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
-import { numberIn, printExact, printStick } from '../words/print-length.ts';
+import { numberIn, printExact } from '../words/print-length.ts';
 import {
   cell,
   sum,
@@ -22,8 +21,6 @@ interface Kept {
   /** Not twice in a job: what is written on it. */
   readonly label: string;
   readonly length: ExactInches;
-  /** As a tape is read, or as the yard says it. */
-  readonly said: string;
   /** The number's cell on the sheet, where it stands there already. */
   readonly at?: string;
   readonly what: string;
@@ -53,9 +50,8 @@ export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDr
       tick: cell(null, 'tick'),
       number: cell(index + 1, 'rowWhole'),
       label: cell(one.label, 'rowStrong'),
-      lengthText: cell(one.said, 'rowRight'),
-      length: numberCell(one, numberIn(one.length, unit), styles),
       wide: cell(one.wide, 'row'),
+      length: numberCell(one, numberIn(one.length, unit), styles),
       thick: cell(one.thick, 'row'),
       of: cell(one.of, 'row'),
       what: cell(one.what, 'row'),
@@ -100,7 +96,6 @@ function keptOffcuts(
       return {
         label: `${stick.id} rest`,
         length: stick.offcut,
-        said: formatMark(Number(stick.offcut), shop.unit, shop.decimalSign),
         at: onThisSheet.at('kept', stick),
         what: 'rest of a stick',
         of: profile.name,
@@ -127,7 +122,6 @@ function wholeBlanks(
         {
           label: `${name} blank ${at + 1}`,
           length: item.length,
-          said: printStick(item.length, reading),
           what: `whole blank${isCredited ? ', not credited' : ''}`,
           of: item.for,
           wide: printExact(width, reading),

@@ -97,6 +97,16 @@ export class Columns<Name extends string> {
     return `$${this.inRow(name, row)}`;
   }
 
+  /** A cell whose column stays where the formula is copied: `$G12`. */
+  inColumn(name: Name, row: number): string {
+    return `$${this.at(name, row)}`;
+  }
+
+  /** All of the table's columns from row to row: `A4:K9`. */
+  area(first: number, last: number): string {
+    return `${cellName(first - 1, 0)}:${cellName(last - 1, this.width - 1)}`;
+  }
+
   /** A column's cells from row to row: `G4:G9`. */
   range(name: Name, first: number, last: number): string {
     return `${this.at(name, first)}:${this.at(name, last)}`;

@@ -13,6 +13,10 @@ export interface WorkbookDescription {
   readonly title: string;
   readonly sheets: readonly SheetDescription[];
   readonly names?: readonly NameDescription[];
+  /** The day on which it was made: `2026-11-30`. Absent, its file tells of none. */
+  readonly day?: string;
+  /** What the workbook says of itself, as custom document properties: kept with it wherever it goes. */
+  readonly properties?: Readonly<Record<string, string>>;
 }
 
 /** A workbook name for a range, such as Species -> Lists!$A$2:$A$9. */

@@ -84,6 +84,10 @@ export const STYLES = {
   rowRight: { wrap: true, border: 'hair', align: 'right' },
   rowNumber: { border: 'hair', align: 'right', format: '0.0###_)' },
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
+  // What two sheets differ by: nothing is shown of what agrees.
+  rowOff: { border: 'hair', align: 'right', bold: true, format: '+0.0##;-0.0##;""' },
+  stickOff: { bold: true, fill: BAND, align: 'right', format: '+0.0##;-0.0##;""' },
+  totalOff: { bold: true, border: 'top', align: 'right', format: '+0.0##;-0.0##;""' },
   rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00_)' },
   stick: { bold: true, fill: BAND, wrap: true },
   stickRight: { bold: true, fill: BAND, wrap: true, align: 'right' },

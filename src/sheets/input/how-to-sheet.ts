@@ -1,5 +1,7 @@
 /** The short how-to in front of the input sheets. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
+import { sayHeading } from '../../planning/input/headings/say-headings.ts';
+import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import type { InputLook } from './input-sheet.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
@@ -99,6 +101,14 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
     `Type them as you say them: 3 1/2, 3-1/2", 7' 4 3/8", 90 mm, ${formatNumber(2.29, 2, decimalSign)} m. A bare number is in the unit that Shop names. Their cells are text, so that 3/4 stays 3/4 and becomes no date.`,
   ],
   [
+    'Headings',
+    'In any order, letters large or small. Words that mean a heading are read as it, as listed below. One that is nearly a heading is asked about, and so are numbers in a column that nothing stands for: head it with (not used) behind its name where it is for yourself alone.',
+  ],
+  [
+    'As shown',
+    'What a cell shows is what is meant: 15% is 15 percent, a number shown with mm, cm, m, ft or in has that unit, and money must be in the currency that Shop names. A date is never a length. Hidden and filtered rows are planned too, and the plan says so; a row that is headed Total is left out, or asked about.',
+  ],
+  [
     'Blank cells',
     'Take the usual value: quantity 1, square ends, 90° corners, measured on the wall.',
   ],
@@ -126,6 +136,12 @@ export function describeHowTo(
   draft.spread('How to fill them', 'section');
   for (const [name, text] of rulesFor(decimalSign))
     draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  for (const [name, headings] of Object.entries(TABLE_HEADINGS)) {
+    draft.spread(`The columns of ${name}`, 'section');
+    for (const one of headings) {
+      draft.add(cell(one.heading, 'label'), cell(sayHeading(one), 'wrapped'));
+    }
+  }
   draft.spread('Measured as', 'section');
   for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('What openings cut away: Where on Profiles', 'section');

@@ -2,11 +2,12 @@
 import { absoluteRange } from '../../core/cells/cell-range.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
-import { OPENING_HEADINGS } from '../../planning/input/read-openings.ts';
-import { PROFILE_HEADINGS } from '../../planning/input/read-profiles.ts';
-import type { Heading } from '../../planning/input/read-rows.ts';
-import { MOST_QUANTITY, RUN_HEADINGS } from '../../planning/input/read-runs.ts';
-import { STOCK_HEADINGS } from '../../planning/input/read-stock.ts';
+import type { Heading } from '../../planning/input/headings/heading.ts';
+import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings.ts';
+import { PROFILE_HEADINGS } from '../../planning/input/headings/profile-headings.ts';
+import { RUN_HEADINGS } from '../../planning/input/headings/run-headings.ts';
+import { STOCK_HEADINGS } from '../../planning/input/headings/stock-headings.ts';
+import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
   END_KINDS,
   MAKES,

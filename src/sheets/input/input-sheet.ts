@@ -110,7 +110,7 @@ function placeColumns(
 /** Wide enough for the texts given, to a limit. */
 function widthFor(least: number, given: readonly RawCell[]): number {
   const longest = given.reduce<number>((most, value) => {
-    return Math.max(most, String(plainValue(value) ?? '').length);
+    return Math.max(most, String(plainValue(value, '.') ?? '').length);
   }, 0);
   return Math.max(least, Math.min(WIDEST, longest + 2));
 }
@@ -124,7 +124,7 @@ export function inputCell(
   { isNumber = false }: Pick<InputColumn, 'isNumber'> = {},
   decimalSign: DecimalSign = '.',
 ): CellDescription {
-  const plain = plainValue(value);
+  const plain = plainValue(value, decimalSign);
   if (!isNumber) return { value: plain, style: 'inputText' };
   const isWritten = typeof plain === 'string' && String(Number(plain)) === plain;
   const isSame = decimalSign === '.' || !String(plain).includes('.');
@@ -132,10 +132,20 @@ export function inputCell(
   return { value: counts ? Number(plain) : plain, style: 'input' };
 }
 
-function plainValue(value: RawCell): CellValue | null {
+function plainValue(value: RawCell, decimalSign: DecimalSign): CellValue | null {
   if (value === null || typeof value !== 'object') return value;
-  if (value.kind === 'error') return value.text;
-  return value.kind === 'date' ? '(a date)' : '(not calculated)';
+  switch (value.kind) {
+    case 'shown':
+      return value.text.replace(/(?<=\d)\.(?=\d)/u, decimalSign);
+    case 'veiled':
+      return `(${value.held}, shown as ${value.text === '' ? 'nothing' : value.text})`;
+    case 'error':
+      return value.text;
+    case 'date':
+      return '(a date)';
+    case 'uncalculated':
+      return '(not calculated)';
+  }
 }
 
 function validation(column: PlacedColumn, place: number, count: number): ValidationDescription[] {

@@ -1,9 +1,6 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
-import {
-  OFF_CENTER_TO_HEADING,
-  PROFILE_ANSWERS,
-  PROFILE_HEADINGS,
-} from '../../planning/input/read-profiles.ts';
+import { OFF_CENTER_TO_HEADING } from '../../planning/input/headings/profile-headings.ts';
+import { PROFILE_ANSWERS } from '../../planning/input/read-profiles.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
@@ -77,7 +74,7 @@ export function withLiveColumns(description: WorkbookDescription): WorkbookDescr
 function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetDescription {
   const [head, ...rows] = sheet.rows;
   const headings = (head?.cells ?? []).map((cell) => headingKey(cell?.value ?? null));
-  const columnOf = (heading: (typeof PROFILE_HEADINGS)[number]['heading']): number => {
+  const columnOf = (heading: string): number => {
     const column = headings.indexOf(headingKey(heading));
     if (column < 0) throw new RangeError(`The sheet Profiles has no column ${heading}.`);
     return column;

@@ -1,16 +1,18 @@
 /** The list of pieces: one flat table to sort and to filter, a box to tick for each piece. */
+import { addVerdict, sayTicked, tickedFormula } from '../agreement.ts';
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { columns, left, right, sized } from '../grammar/columns.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
+import { piecesInOrder } from '../numbered-pieces.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
 import { sayEnd } from '../words/say-ends.ts';
 import { CUT_MARK } from '../words/tick-marks.ts';
-import { cell, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
-import type { StyleName } from '../grammar/styles.ts';
+import { cell, SheetDraft, sum, type SheetRow } from '../grammar/sheet-draft.ts';
+import { OFF_DECIMALS } from '../tolerance.ts';
 
 /** By which the columns that name a piece, and its box, are found again. */
 export const PIECES_HEADINGS = {
@@ -22,15 +24,19 @@ export const PIECES_HEADINGS = {
 } as const;
 
 const PIECES = columns({
+  number: sized(7, right('No.')),
   line: sized(7, right('Line')),
   room: sized(15, left(PIECES_HEADINGS.room)),
   run: sized(21, left(PIECES_HEADINGS.run)),
   piece: sized(8, left(PIECES_HEADINGS.piece)),
   profile: sized(15, left(PIECES_HEADINGS.profile)),
-  length: sized(12, right('Cut length')),
-  toCut: sized(
+  length: sized(
     12,
-    right(({ unit }) => `To cut (${unit})`),
+    right(({ unit }) => `Cut length (${unit})`),
+  ),
+  off: sized(
+    12,
+    right(({ unit }) => `Cutting less this (${unit})`),
   ),
   leftEnd: sized(15, left('Left end')),
   leftPoint: sized(16, left('Left, measured to')),
@@ -42,45 +48,73 @@ const PIECES = columns({
 });
 
 const SUBTITLE =
-  'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Sort and filter as you like: every sum goes by Line.';
+  'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Where the program can, sort and filter them: every sum goes by Line, and Cutting finds its pieces by No. A cut length that Cutting has otherwise is marked.';
 
 /**
- * Describes the sheet Pieces: all pieces by room, profile and run. Done pieces are listed and marked;
- * they have no line and no length to cut, so that no sum takes them in.
+ * Drafts the sheet Pieces: all pieces by room, profile and run. Done pieces are listed and marked;
+ * they have no line, and their length stands as text, so that no sum takes them in.
  */
-export function describePieces(plan: JobPlan, acrossSheets: PlanAnchors): SheetDescription {
-  const { unit, paper } = plan.job.shop;
+export function draftPieces(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+): { readonly finish: () => SheetDescription } {
+  const { paper } = plan.job.shop;
   const draft = new SheetDraft(SHEET_NAMES.pieces, PIECES.grid(), true);
   draft.spread('Pieces', 'title');
+  const [first, last] = [draft.next + 4, draft.next + 3 + Math.max(1, plan.pieces.length)];
+  addVerdict(
+    draft,
+    () => acrossSheets.at('verdictOnProduction'),
+    [0, PIECES.end('stick')],
+    ticked(plan, PIECES.range('done', first, last)),
+  );
   draft.spread(SUBTITLE, 'note');
   draft.blank();
   const heads = draft.put(PIECES.headings(plan.job.shop));
-  const lengths = plan.pieces.map(({ cutLength }) => cutLength);
   const facts: Facts = {
     plan,
-    number: lengthStyles(lengths, unit).row,
+    acrossSheets,
     lines: new Map(plan.rooms.map(({ room, profile }, at) => [lineKey(room, profile), at + 1])),
     profiles: new Map(plan.job.profiles.map((one) => [nameKey(one.name), one])),
     sticks: sticksByPiece(plan),
     cut: cutPieces(plan),
   };
-  for (const piece of sortPieces(plan)) draft.put(pieceRow(piece, facts));
+  piecesInOrder(plan).forEach((piece, at) => {
+    draft.put(pieceRow(piece, at + 1, draft.next, facts));
+  });
   if (plan.pieces.length === 0)
     draft.put(PIECES.sparseRow({ room: cell('No piece is listed.', 'row') }));
   else draft.addTable('Pieces', heads, draft.next - 1, PIECES.width);
-  const listed = (column: 'line' | 'toCut'): string =>
-    onSheet('pieces', PIECES.fixedRange(column, heads + 1, draft.next - 1));
+  const isOff = `${PIECES.inColumn('off', first)}<>0`;
+  draft.highlight(PIECES.area(first, last), isOff, 'caution');
+  const listed = (column: 'number' | 'line' | 'length' | 'off'): string =>
+    onSheet('pieces', PIECES.fixedRange(column, first, last));
+  acrossSheets.place('numbersOnPieces', listed('number'));
   acrossSheets.place('linesOnPieces', listed('line'));
-  acrossSheets.place('lengthsOnPieces', listed('toCut'));
-  return draft.finish(
-    { paper, orientation: 'landscape', titleRows: [heads, heads], footer: 'Pieces' },
-    { rows: heads, columns: 0 },
-  );
+  acrossSheets.place('lengthsOnPieces', listed('length'));
+  acrossSheets.place('offOnPieces', listed('off'));
+  return {
+    finish: () =>
+      draft.finish(
+        { paper, orientation: 'landscape', titleRows: [heads, heads], footer: SHEET_NAMES.pieces },
+        { rows: heads, columns: 0 },
+      ),
+  };
+}
+
+/** How many pieces are done, those with a tick typed in counted too; at the right of the first line. */
+function ticked({ pieces }: JobPlan, boxes: string): SheetRow {
+  const done = pieces.filter((piece) => piece.done).length;
+  const said = sum(tickedFormula(boxes, pieces.length), sayTicked(done, pieces.length), 'label');
+  return {
+    ...PIECES.loose({ note: said }),
+    joins: [[PIECES.start('note'), PIECES.end('done')]],
+  };
 }
 
 interface Facts {
   readonly plan: JobPlan;
-  readonly number: StyleName;
+  readonly acrossSheets: PlanAnchors;
   /** Numbers of the lines of `plan.rooms`, from 1, by room and profile. */
   readonly lines: ReadonlyMap<string, number>;
   readonly profiles: ReadonlyMap<string, Profile>;
@@ -89,7 +123,7 @@ interface Facts {
   readonly cut: ReadonlySet<string>;
 }
 
-function pieceRow(piece: Piece, facts: Facts): SheetRow {
+function pieceRow(piece: Piece, number: number, row: number, facts: Facts): SheetRow {
   const { shop } = facts.plan.job;
   const { room, run, profile, cutLength, done } = piece;
   const known = facts.profiles.get(nameKey(profile));
@@ -100,14 +134,22 @@ function pieceRow(piece: Piece, facts: Facts): SheetRow {
   const line = done ? undefined : facts.lines.get(lineKey(room, profile));
   const from = done ? 'done already' : (facts.sticks.get(piece.id) ?? []).join(' and ');
   const style = done ? 'rowDone' : 'row';
+  const length = PIECES.at('length', row);
+  const off = (): string => {
+    const { cells, overlap } = facts.acrossSheets.at('pieceOnCutting', piece.id);
+    return `ROUND(${cells}${overlap === 0 ? '' : `-${overlap}`}-${length},${OFF_DECIMALS})`;
+  };
   return PIECES.row({
+    number: cell(number, 'rowWhole'),
     line: cell(line ?? null, 'rowWhole'),
     room: cell(room, style),
     run: cell(run, style),
     piece: cell(sayNumber(piece), piece.kind === 'run' && !done ? 'rowWhole' : style),
     profile: cell(profile, style),
-    length: cell(printExact(cutLength, shop), 'rowRight'),
-    toCut: cell(done ? null : numberIn(cutLength, shop.unit), facts.number),
+    length: done
+      ? cell(printExact(cutLength, shop), 'rowRight')
+      : cell(numberIn(cutLength, shop.unit), lengthStyles([cutLength], shop.unit).row),
+    off: done ? cell(null, 'rowOff') : sum(off, 0, 'rowOff'),
     leftEnd: cell(ends.left.end, style),
     leftPoint: cell(ends.left.point, style),
     rightEnd: cell(ends.right.end, style),
@@ -123,19 +165,6 @@ export function sayNumber({ kind, number, id }: Piece): string | number {
   return kind === 'run'
     ? number
     : `${number} ${id.endsWith('left') ? 'return left' : 'return right'}`;
-}
-
-/** By room as they first come up, then by profile as Profiles has them, then by run. */
-function sortPieces({ pieces, job }: JobPlan): readonly Piece[] {
-  const profiles = new Map(job.profiles.map(({ name }, at) => [name, at]));
-  const rooms = new Map<string, number>();
-  for (const { room } of pieces) if (!rooms.has(room)) rooms.set(room, rooms.size);
-  const place = (at: number | undefined): number => at ?? 0;
-  return [...pieces].sort(
-    (one, other) =>
-      place(rooms.get(one.room)) - place(rooms.get(other.room)) ||
-      place(profiles.get(one.profile)) - place(profiles.get(other.profile)),
-  );
 }
 
 function cutPieces({ profiles }: JobPlan): ReadonlySet<string> {

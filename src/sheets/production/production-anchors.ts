@@ -42,6 +42,8 @@ export type TotalName =
 type Cells = Readonly<Record<RateName | `total ${TotalName}`, string>>;
 
 interface ProductionPlaces extends Cells {
+  /** All checks in a sentence. */
+  readonly verdict: string;
   /** Of a profile's plan: its row among the quantities, and among the money. */
   readonly quantityRow: number;
   readonly moneyRow: number;

@@ -1,16 +1,15 @@
 /** The tables of the production sheet, one below the other on one grid, each with its columns. */
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+import { LONG_UNIT } from '../words/print-length.ts';
 
-/** The head's three lists, side by side: labels and what belongs to them. */
+/** The head's two lists, side by side: labels and what belongs to them. */
 export const HEAD = columns({
   total: bare(2),
   totalValue: bare(2),
   besideTotals: bare(),
   rate: bare(2),
   rateValue: bare(),
-  besideRates: bare(),
-  agreement: bare(3),
-  agreementValue: bare(),
+  rest: bare(5),
 });
 
 export const ORDER = columns({
@@ -71,6 +70,15 @@ export const LUMBER = columns({
   bought: left('Bought'),
 });
 
+/** What must agree between the sheets, and within this one: two figures each. */
+export const CHECKS = columns({
+  number: right('No.'),
+  what: left('What', 7),
+  one: right('Here', 2),
+  other: right('There', 2),
+  verdict: left('Verdict'),
+});
+
 /** What openings take out of the runs on their walls. */
 export const CUT_AWAYS = columns({
   blank: bare(),
@@ -91,17 +99,17 @@ export const ROOMS = columns({
   profile: left('Profile'),
   pieces: right('Pieces'),
   passes: right('Passes'),
-  lengthText: right('Net length'),
+  long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
   length: right(({ unit }) => `Net length (${unit})`),
   boardFeet: right('Board feet, net'),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
   hours: right('Hours'),
   price: right(({ currency }) => `Price (${currency})`),
-  upToHere: right(({ unit }) => `Up to here (${unit})`),
+  profileNumber: right('Profile no.'),
 });
 
 export const GRID = gridFor(
   [7, 22, 17, 9, 10, 14, 13, 13, 13, 13, 13, 15, 13],
-  [HEAD, ORDER, QUANTITIES, MONEY, LUMBER, SHARES, CUT_AWAYS, ROOMS],
+  [HEAD, ORDER, QUANTITIES, MONEY, LUMBER, SHARES, CHECKS, CUT_AWAYS, ROOMS],
 );

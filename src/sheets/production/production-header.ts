@@ -1,4 +1,4 @@
-/** The head of the production sheet: totals, the shop's rates, and what must agree between sheets. */
+/** The head of the production sheet: whether the sheets agree, totals, and the shop's rates. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money } from '../grammar/figures.ts';
@@ -10,8 +10,9 @@ import {
   type SheetDraft,
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
-import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
-import { AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
+import { addVerdict } from '../agreement.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { sayStamp, type Stamp } from '../stamp.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
@@ -19,14 +20,13 @@ import { sayHead, UNKNOWN } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
 
-/** A line of one of the three lists: a label and its cell, or a heading alone. */
+/** A line of one of the two lists: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
 
-/** The three lists: where their labels stand, and what belongs to them. */
+/** The two lists: where their labels stand, and what belongs to them. */
 const PLACES = [
   ['total', 'totalValue'],
   ['rate', 'rateValue'],
-  ['agreement', 'agreementValue'],
 ] as const;
 
 export function addHeader(
@@ -34,21 +34,22 @@ export function addHeader(
   plan: JobPlan,
   acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
+  stamp?: Stamp,
 ): void {
   draft.spread(SHEET_NAMES.production, 'title');
+  const verdict = addVerdict(draft, () => onThisSheet.at('verdict'), [
+    HEAD.start('total'),
+    HEAD.width - 1,
+  ]);
+  acrossSheets.place('verdictOnProduction', onSheet('production', HEAD.fixed('total', verdict)));
   draft.spread(sayHead(plan), 'note');
+  if (stamp !== undefined) {
+    draft.spread(sayStamp(stamp, plan.job.shop.decimalSign), 'quietLabel');
+  }
   draft.blank();
-  const lists = [
-    totalsOf(plan, acrossSheets, onThisSheet),
-    ratesOf(plan, onThisSheet, draft.next),
-    agreements(plan, acrossSheets, onThisSheet),
-  ];
+  const lists = [totalsOf(plan, acrossSheets, onThisSheet), ratesOf(plan, onThisSheet, draft.next)];
   const most = Math.max(...lists.map((lines) => lines.length));
-  const first = draft.next;
   for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
-  const verdicts = HEAD.range('agreementValue', first + 1, draft.next - 1);
-  const differs = `${HEAD.at('agreementValue', first + 1)}="differs"`;
-  draft.highlight(verdicts, differs, 'caution');
   draft.blank();
 }
 
@@ -141,57 +142,4 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
     onThisSheet.place(name, HEAD.fixed('rateValue', top + 1 + at));
   });
   return [['Rates of the shop', null], ...rates.map(([, label, value]): Line => [label, value])];
-}
-
-function agreements(
-  plan: JobPlan,
-  acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
-): Line[] {
-  const total = (name: TotalName) => (): string => onThisSheet.at(`total ${name}`);
-  const agrees = (label: string, one: () => string, other: () => string): Line => [
-    label,
-    sum(
-      () => `IF(ABS(${one()}-${other()})<${AGREES_WITHIN_OF_A_FIGURE},"agrees","differs")`,
-      'agrees',
-      'center',
-    ),
-  ];
-  const byRoom = (label: string, one: TotalName, other: TotalName): Line =>
-    agrees(`${label} by room and by profile`, total(one), total(other));
-  return [
-    ['What must agree', null],
-    agrees(
-      'Pieces here and on Pieces',
-      total('piecesByRoom'),
-      () => `COUNT(${acrossSheets.at('lengthsOnPieces')})`,
-    ),
-    agrees(
-      'Length here and on Pieces',
-      total('lengthByRoom'),
-      () => `SUM(${acrossSheets.at('lengthsOnPieces')})`,
-    ),
-    byRoom('Pieces', 'piecesByRoom', 'pieces'),
-    byRoom('Board feet', 'boardFeetByRoom', 'boardFeetNet'),
-    byRoom('Passes', 'passesByRoom', 'passes'),
-    byRoom('Hours', 'hoursByRoom', 'hours'),
-    agrees('Hours in order of work and by profile', total('hoursInOrder'), total('hours')),
-    byRoom('Price', 'priceByRoom', 'price'),
-    agrees('Stick lengths here and on Cutting', total('lengthBought'), () =>
-      acrossSheets.at('allLengthOnCutting'),
-    ),
-    ...(plan.totals.boardFeetBought === undefined
-      ? []
-      : [
-          agrees(
-            'Board feet as bought, and of the lumber',
-            total('boardFeetBought'),
-            total('boardFeetOfStock'),
-          ),
-        ]),
-    agrees('Lumber here and on Cutting', total('lumber'), () =>
-      acrossSheets.at('allLumberOnCutting'),
-    ),
-    agrees('Price here and on Client', total('price'), () => acrossSheets.at('priceOnClient')),
-  ];
 }

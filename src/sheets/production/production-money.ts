@@ -34,6 +34,8 @@ export function addMoney(
   });
   if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NOTHING.pay, 'row') }));
   addTotals(draft, plan, first, onThisSheet);
+  const price = onThisSheet.at('total price');
+  acrossSheets.place('priceOnProduction', onSheet('production', price));
   draft.blank();
 }
 

@@ -1,4 +1,5 @@
 /** The order of work: what is done after what, how much of it, how long it takes, a box to tick. */
+import { sayTicked, tickedFormula } from '../agreement.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
@@ -35,7 +36,12 @@ export function addOrder(
   const hours = steps.reduce((all, step) => all + (step.hours?.(0).value ?? 0), 0);
   const row = draft.next;
   const added = ORDER.sumCell('hours', [first, row - 1], hours, 'total');
-  const together = { work: cell('Together', 'totalLabel'), hours: added };
+  const ticked = sum(
+    tickedFormula(ORDER.range('done', first, Math.max(first, row - 1)), steps.length),
+    sayTicked(0, steps.length),
+    'totalLabel',
+  );
+  const together = { work: cell('Together', 'totalLabel'), hours: added, see: ticked };
   draft.put(ORDER.loose(together, cell(null, 'totalLabel')));
   onThisSheet.place('total hoursInOrder', ORDER.at('hours', row));
   draft.blank();

@@ -13,7 +13,7 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import type { PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
@@ -43,6 +43,11 @@ export function addProfiles(
   const styles = stylesOf(plan);
   plan.profiles.forEach((planned, index) => {
     onThisSheet.place('quantityRow', draft.next, planned);
+    acrossSheets.place(
+      'netLengthOnProduction',
+      onSheet('production', QUANTITIES.fixed('length', draft.next)),
+      planned,
+    );
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
   if (plan.profiles.length === 0)
@@ -91,14 +96,13 @@ function profileRow(
 ): SheetRow {
   const { unit } = plan.job.shop;
   const { profile, tally } = planned;
-  const at = (column: 'profile' | QuantityFactor): string =>
+  const at = (column: 'number' | QuantityFactor): string =>
     QUANTITIES.at(column, onThisSheet.at('quantityRow', planned));
-  /** Sums a column of the lines by room over those of this profile: names count as they are written. */
+  /** Sums a column of the lines by room over those of this profile. */
   const ofLines = (column: 'pieces' | 'length') => (): string => {
     const rows = onThisSheet.at('roomRows');
-    const same = `EXACT(${ROOMS.rowsOf('profile', ...rows)},${at('profile')})`;
-    const isLine = `(${ROOMS.rowsOf('line', ...rows)}>0)`;
-    return `SUMPRODUCT(${same}*${isLine},${ROOMS.rowsOf(column, ...rows)})`;
+    const numbers = ROOMS.rowsOf('profileNumber', ...rows);
+    return `SUMIF(${numbers},${at('number')},${ROOMS.rowsOf(column, ...rows)})`;
   };
   const length = numberIn(tally.lengthBought, unit);
   return QUANTITIES.row({

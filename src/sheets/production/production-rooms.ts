@@ -12,7 +12,7 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
-import { printTotal } from '../words/print-length.ts';
+import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
@@ -123,7 +123,7 @@ function roomRow(
 
 /** @param before The row of the same profile's line before. */
 function lineRow(
-  { line, number, planned, values, upToHere }: Line,
+  { line, number, planned, profileNumber, values }: Line,
   row: number,
   before: number | undefined,
   { plan, styles, acrossSheets, onThisSheet }: RoomFacts,
@@ -134,15 +134,23 @@ function lineRow(
   ): string => QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
   const paid = (column: 'passes' | 'hours' | 'price'): string =>
     MONEY.inRow(column, onThisSheet.at('moneyRow', planned));
-  const at = (column: 'line' | 'length' | 'boardFeet'): string => ROOMS.at(column, row);
+  const at = (column: 'line' | 'length' | 'boardFeet' | 'profileNumber'): string =>
+    ROOMS.at(column, row);
   const byLength = (column: 'passes' | 'hours') => (): string =>
     `${paid(column)}*${at('length')}/${quantity('length')}`;
-  const worth = (on: number): string =>
-    `ROUND(${paid('price')}*${ROOMS.at('upToHere', on)}/${quantity('length')},2)`;
+  /** What the profile's lines come to from the first to one, rounded: so lines add up to its price. */
+  const worth = (on: number): string => {
+    const [first] = onThisSheet.at('roomRows');
+    const upTo = (column: 'profileNumber' | 'length'): string =>
+      `${ROOMS.inRow(column, first)}:${ROOMS.at(column, on)}`;
+    const length = `SUMIF(${upTo('profileNumber')},${at('profileNumber')},${upTo('length')})`;
+    return `ROUND(${paid('price')}*${length}/${quantity('length')},2)`;
+  };
   const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
   const figure = (formula: () => string, value: number): DraftCell =>
     sum(formula, value, 'rowDecimal');
   const { tally, profile } = planned;
+  const long = (length: number): number => length / LONG_UNIT[shop.unit].holds;
   const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
   return ROOMS.row({
     line: cell(number, 'rowWhole'),
@@ -153,7 +161,7 @@ function lineRow(
       planned.profile.make === 'buy'
         ? cell(null, 'rowDecimal')
         : figure(byLength('passes'), values.passes),
-    lengthText: cell(printTotal(line.lengthNet, shop), 'rowRight'),
+    long: sum(`${at('length')}/${LONG_UNIT[shop.unit].holds}`, long(values.length), 'rowDecimal'),
     length: sum(
       () => `SUMIF(${linesOnPieces()},${acrossSheets.at('lengthsOnPieces')})`,
       values.length,
@@ -187,11 +195,7 @@ function lineRow(
       () => (before === undefined ? worth(row) : `${worth(row)}-${worth(before)}`),
       values.price,
     ),
-    upToHere: sum(
-      before === undefined ? at('length') : `${ROOMS.at('upToHere', before)}+${at('length')}`,
-      upToHere,
-      styles.row,
-    ),
+    profileNumber: cell(profileNumber, 'rowWhole'),
   });
 }
 

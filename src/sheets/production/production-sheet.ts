@@ -5,8 +5,10 @@ import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import type { Stamp } from '../stamp.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionAnchors } from './production-anchors.ts';
+import { addChecks } from './production-checks.ts';
 import { GRID } from './production-columns.ts';
 import { addCutAways } from './production-cut-aways.ts';
 import { addHeader } from './production-header.ts';
@@ -22,7 +24,11 @@ export interface ProductionDraft {
 }
 
 /** The rooms come last: their table alone may take many pages, and its headings are repeated on them. */
-export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): ProductionDraft {
+export function draftProduction(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  stamp?: Stamp,
+): ProductionDraft {
   const { paper } = plan.job.shop;
   const draft = new SheetDraft(SHEET_NAMES.production, GRID, true);
   const onThisSheet = newProductionAnchors();
@@ -31,14 +37,16 @@ export function draftProduction(plan: JobPlan, acrossSheets: PlanAnchors): Produ
     blocks.push(draft.next);
   };
   begin();
-  addHeader(draft, plan, acrossSheets, onThisSheet);
+  addHeader(draft, plan, acrossSheets, onThisSheet, stamp);
   // Head and order of work are the first page of most jobs, what they come to is the second.
   for (const add of [addOrder, addProfiles, addMoney]) {
     begin();
     add(draft, plan, acrossSheets, onThisSheet);
   }
   begin();
-  addStockTable(draft, plan, onThisSheet);
+  addStockTable(draft, plan, acrossSheets, onThisSheet);
+  begin();
+  addChecks(draft, plan, acrossSheets, onThisSheet);
   if (plan.cutAways.length > 0) {
     begin();
     addCutAways(draft, plan);

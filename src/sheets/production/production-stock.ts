@@ -6,9 +6,11 @@ import {
   type ProfilePlan,
   type StockUse,
 } from '../../planning/job-plan.ts';
+import type { StockItem } from '../../planning/job.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sayStock } from '../words/say-stock.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { LUMBER, SHARES } from './production-columns.ts';
 import { NOTHING, SECTIONS, SHARES_NOTE, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
@@ -20,12 +22,15 @@ import { NOTHING, SECTIONS, SHARES_NOTE, SOLD_BY_LENGTH, UNKNOWN } from './produ
 export function addStockTable(
   draft: SheetDraft,
   plan: JobPlan,
+  acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): void {
   draft.spread(SECTIONS.lumber, 'section');
   draft.put(LUMBER.headings(plan.job.shop));
   const first = draft.next;
-  const sums = plan.groups.map((group) => addGroup(draft, plan, group));
+  const rowsOf = new Map<StockItem, readonly number[]>();
+  const sums = plan.groups.map((group) => addGroup(draft, plan, group, rowsOf));
+  placeCounts(rowsOf, acrossSheets);
   if (plan.groups.length === 0) draft.put(LUMBER.loose({ for: cell(NOTHING.need, 'row') }));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
@@ -57,6 +62,19 @@ export function addStockTable(
   draft.blank();
 }
 
+/** What all groups together pull and buy of each row of Stock. */
+function placeCounts(
+  rowsOf: ReadonlyMap<StockItem, readonly number[]>,
+  acrossSheets: PlanAnchors,
+): void {
+  for (const [item, rows] of rowsOf) {
+    const added = (column: 'fromRack' | 'toBuy'): string =>
+      rows.map((row) => onSheet('production', LUMBER.fixed(column, row))).join('-');
+    acrossSheets.place('fromRackOnProduction', added('fromRack'), item);
+    acrossSheets.place('toBuyOnProduction', added('toBuy'), item);
+  }
+}
+
 /** Sums over the rows of a group, as formulas. */
 interface GroupSums {
   readonly cost: string;
@@ -68,12 +86,14 @@ function addGroup(
   draft: SheetDraft,
   plan: JobPlan,
   { name, stockUse, profiles }: CuttingGroup,
+  rowsOf: Map<StockItem, readonly number[]>,
 ): GroupSums {
   const first = draft.next;
   const missing = profiles.some(({ make }) => make !== 'buy') ? UNKNOWN : SOLD_BY_LENGTH;
   for (const use of stockUse) {
     const row = draft.next;
     const pulled = LUMBER.at('fromRack', row);
+    rowsOf.set(use.item, [...(rowsOf.get(use.item) ?? []), row]);
     const cost = `(${pulled}+${LUMBER.at('toBuy', row)})*${LUMBER.at('each', row)}`;
     draft.put(
       LUMBER.row({

@@ -9,6 +9,7 @@ export const SECTIONS = {
   money: 'By profile: passes, hours and money',
   lumber: 'Lumber: what to pull from the rack, and what to buy',
   shares: 'Shares of the lumber that profiles have in common',
+  checks: 'What must agree',
   cautions: 'Cautions',
   rooms: 'By room',
 } as const;
@@ -35,11 +36,14 @@ export const WHY_THIS_ORDER =
 export const SHARES_NOTE =
   'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
 
+export const CHECKS_NOTE =
+  'Figures of two sheets, or of two tables, that are come by in different ways. Where they differ, one was changed after planning and the other was not.';
+
 export const CUT_AWAYS_NOTE =
   'Along the wall, casing included, and off the pieces already. Of a run that is asked for several times, out of each.';
 
 export const ROOMS_NOTE =
-  'Lines add up their rows of Pieces; passes, hours and price are shared by length. “Up to here” adds up a profile from room to room, so that prices round to the whole.';
+  'Lines add up their rows of Pieces; passes, hours and price are shared by length. A line’s price is what its profile comes to up to it, less what it came to before, so that prices round to the whole. Profile no. is that of the tables by profile.';
 
 /** How large the job is, and how its lengths are given. */
 export function sayHead({ job: { shop }, pieces, profiles }: JobPlan): string {

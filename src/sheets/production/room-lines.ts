@@ -1,5 +1,4 @@
 /** Lines by room, with what each of their cells comes to. */
-import Fraction from 'fraction.js';
 import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine } from '../../planning/job-plan.ts';
 import { money } from '../grammar/figures.ts';
 import { numberIn } from '../words/print-length.ts';
@@ -21,25 +20,23 @@ export interface Line {
   readonly number: number;
   readonly planned: ProfilePlan;
   readonly values: Readonly<Record<Figure, number>>;
-  readonly upToHere: number;
+  /** The No. of its profile in the tables by profile. */
+  readonly profileNumber: number;
 }
 
 export function linesOf(plan: JobPlan): Line[] {
   const { unit } = plan.job.shop;
   const plans = new Map(plan.profiles.map((planned) => [planned.profile.name, planned]));
-  const running = new Map<string, Fraction>();
   return plan.rooms.map((line, at) => {
     const planned = plans.get(line.profile);
     if (planned === undefined) throw new RangeError(`Nothing is planned of ${line.profile}.`);
     const { tally } = planned;
-    const upToHere = line.lengthNet.add(running.get(line.profile) ?? new Fraction(0));
-    running.set(line.profile, upToHere);
     const share = Number(line.lengthNet) / Number(tally.lengthNet);
     return {
       line,
       number: at + 1,
       planned,
-      upToHere: numberIn(upToHere, unit),
+      profileNumber: plan.profiles.indexOf(planned) + 1,
       values: {
         pieces: line.pieces,
         passes: tally.passes * share,

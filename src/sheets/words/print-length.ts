@@ -4,6 +4,12 @@ import { formatInches, formatMillimetres } from '../../core/units/format-length.
 import { formatFixed, formatNumber } from '../../core/units/format-number.ts';
 import type { ExactInches, LengthReading } from '../../core/units/length.ts';
 
+/** Long lengths are told in feet or metres. */
+export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: number }>> = {
+  in: { name: 'ft', holds: 12 },
+  mm: { name: 'm', holds: 1000 },
+};
+
 const FINEST_FRACTION = 64;
 const MM_DECIMALS = 3;
 const INCH_DECIMALS = 4;

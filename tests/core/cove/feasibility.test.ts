@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { computeCut } from '../../../src/core/cove/cut.ts';
 import { checkCove } from '../../../src/core/cove/feasibility.ts';
 import { computeScaleEffect } from '../../../src/core/cove/scale-rounding.ts';
+import type { SawLimits } from '../../../src/core/cove/saw-limits.ts';
 import { solveSetting } from '../../../src/core/cove/set-up.ts';
 import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
 import { count } from '../../deep.ts';
@@ -53,12 +54,23 @@ describe('a cove that cannot be made', () => {
     ]);
   });
 
-  test('too wide: the depth and the blade that it names would do', () => {
-    const cove = { width: 5, depth: 0.5, offCenter: 0 };
+  test('too wide: the width, the depth and the blade that it names would do', () => {
+    const cove = { width: 4.2, depth: 0.5, offCenter: 0 };
+    // A blade sharpened far down, on a saw that took it as a 10 in one.
+    const blade = { diameter: 9.125, kerf: 1 / 8 };
     const [only] = checkCove(cove, blade).faults;
-    const { depthThatWould, bladeThatWould } = only!.details as Record<string, { inches: number }>;
+    const { widthThatWould, depthThatWould, bladeThatWould } = only!.details as Record<
+      string,
+      { inches: number }
+    >;
+    const width = widthThatWould!.inches;
     const depth = depthThatWould!.inches;
     const diameter = bladeThatWould!.inches;
+    expect(diameter).toBeLessThanOrEqual(10);
+    expect(codesOf(checkCove({ ...cove, width }, blade).faults)).toEqual([]);
+    expect(codesOf(checkCove({ ...cove, width: width + 1 / 64 }, blade).faults)).toEqual([
+      'cove.too-wide',
+    ]);
     expect(codesOf(checkCove({ ...cove, depth }, blade).faults)).toEqual([]);
     expect(codesOf(checkCove({ ...cove, depth: depth - 1 / 64 }, blade).faults)).toEqual([
       'cove.too-wide',
@@ -68,9 +80,20 @@ describe('a cove that cannot be made', () => {
     expect(codesOf(checkCove(cove, smaller).faults)).toEqual(['cove.too-wide']);
   });
 
-  test('wider than the blade itself: no depth is offered', () => {
-    const [only] = checkCove({ width: 11, depth: 0.5, offCenter: 0 }, blade).faults;
-    expect(only!.message).toMatch(/It takes a blade of/u);
+  test('wider than the blade itself: no depth is offered, nor a blade that no saw takes', () => {
+    const cove = { width: 30, depth: 0.5, offCenter: 0 };
+    const [only] = checkCove(cove, blade).faults;
+    expect(Object.keys(only!.details!).sort()).toEqual(['steepest', 'widthThatWould']);
+    expect(only!.message).toMatch(/Lessen the width to \d[^,]* in\.$/u);
+  });
+
+  test('a larger blade is named only where the saw is known to take it and lifts it so far', () => {
+    const cove = { width: 5, depth: 0.5, offCenter: 0 };
+    const detailsOf = (saw: SawLimits) => checkCove(cove, blade, saw).faults[0]?.details ?? {};
+    expect(detailsOf({})).not.toHaveProperty('bladeThatWould');
+    expect(detailsOf({ heightsMeasuredWith: 16, greatestHeightUpright: 4 })).toHaveProperty(
+      'bladeThatWould',
+    );
   });
 
   test('tilt past the stop: the off-center that it names is met at the stop', () => {

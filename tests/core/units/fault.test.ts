@@ -10,7 +10,7 @@ import {
   sayWhere,
   type FaultCode,
 } from '../../../src/core/faults/fault.ts';
-import { sayQuantity } from '../../../src/core/faults/quantity.ts';
+import { sayQuantity, type Quantity } from '../../../src/core/faults/quantity.ts';
 import { WORDING } from '../../../src/core/faults/wording.ts';
 
 const negative = fault('length.negative', 'Reveal', { inches: -0.1875 });
@@ -127,4 +127,25 @@ describe('The wording of counts', () => {
       );
     }
   });
+});
+
+test('a number beyond all measure is said by a bound, never in powers of ten', () => {
+  const said = (given: Quantity): string => fault('number.too-large', 'Count', given).message;
+  for (const given of [
+    1e21,
+    -1e300,
+    1.8758823224332384e66,
+    { inches: 1e30 + 0.5 },
+    { inches: 2e20 },
+  ]) {
+    expect(said(given)).toMatch(/(?:over |below -)1,000,000,000,000,000/u);
+    expect(rewordFault(fault('number.too-large', 'Count', given), 'mm', ',').message).toMatch(
+      /(?:over |below -)1\.000\.000\.000\.000\.000/u,
+    );
+  }
+  expect(said(123_456_789_012)).toContain('123,456,789,012');
+  const fine = fault('cutting.unit-too-fine', 'Sticks', 1.8758823224332384e66, {
+    limit: 1_000_000,
+  });
+  expect(fine.message).toContain('share no unit that is any use; 1/1,000,000 in is the finest');
 });

@@ -36,7 +36,7 @@ describe('the number of a date', () => {
   // 39,448 for 1 January 2008 [M]; the others by counting days from it [D].
   test.each([
     [36_526, '2000-01-01', '1/1'],
-    [39_448, '2008-01-01', '1/1'],
+    [39_448, '2008-01-01', '1-1/8'],
     [46_085, '2026-03-04', '3/4'],
     [54_788, '2049-12-31', '12/31'],
   ])('%s is said as %s, and as %s', (days, date, fraction) => {

@@ -26,7 +26,7 @@ describe('COVE.CROWNMITER and COVE.CROWNBEVEL', () => {
   });
 
   test('go through a table of springs and corners', () => {
-    const table = call('CROWNMITER', [[38, 45]], [[90], [135], [0]]);
+    const table = call('CROWNMITER', [[38, 45]], [[90], [135], ['0']]);
     expect(table[1]?.[1]).toBeCloseTo(16.32, 2);
     expect(said(table[2]?.[0])).toMatch(/^#VALUE! Corner is 0°/u);
   });

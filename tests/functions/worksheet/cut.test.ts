@@ -34,7 +34,7 @@ describe('COVE.CUT', () => {
     expect(Number(deepest)).toBeGreaterThan(1 / 8);
     expect(Number(middle) - Number(deepest)).toBeCloseTo((cosine(30) * cosine(36)) / 16, 12);
     expect(words).toBe('');
-    const [[, thin, , , , same] = []] = callWith('CUT', 36, 30, '7/8', 10, 0);
+    const [[, thin, , , , same] = []] = callWith('CUT', 36, 30, '7/8', 10, '0');
     expect(same).toBe(thin);
     const [[, upright, , , , level] = []] = callWith('CUT', 36, 0, '7/8');
     expect([upright, level].map(Number)).toEqual([0, 0]);

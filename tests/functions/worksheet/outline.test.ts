@@ -22,11 +22,33 @@ describe('COVE.OUTLINE', () => {
     expect(callWith('OUTLINE', 3, '3/4')).toHaveLength(64);
   });
 
+  test('gives no point twice, whether the kerf leaves a flat or the sides meet in one point', () => {
+    const sizes = fc.constantFrom(
+      ['3 5/8', '7/8', '3/8', 10, '1/8'],
+      [3, '5/8', 0, 10, '1/8'],
+      [3, '5/8', 0, 10, 0],
+      [4, '3/4', '1/16', 10, '1/8'],
+    );
+    fc.assert(
+      fc.property(sizes, fc.integer({ min: 4, max: 60 }), (given, count) => {
+        const points = numbers(callWith('OUTLINE', ...given, count));
+        expect(points).toHaveLength(count);
+        points.slice(1).forEach(([across = 0, deep = 0], at) => {
+          const [before = 0, deepBefore = 0] = points[at] ?? [];
+          expect(Math.hypot(across - before, deep - deepBefore)).toBeGreaterThan(1e-6);
+        });
+        const top = Math.max(...points.map(([, deep]) => deep ?? 0));
+        const deepest = points.filter(([, deep = 0]) => deep > top - 1e-12);
+        expect(deepest.length).toBeLessThanOrEqual(2);
+      }),
+    );
+  });
+
   test('of a blade without thickness, upright, lies on an ellipse by hand', () => {
     // A circle of radius 5 seen at the approach: across / sin a is the chord's own distance.
-    const [[approach] = []] = callWith('SETUP', 3, '3/4', 0, 10, 0);
+    const [[approach] = []] = callWith('SETUP', 3, '3/4', 0, 10, '0');
     const sine = Math.sin((Number(approach) * Math.PI) / 180);
-    for (const [across = 0, deep = 0] of numbers(callWith('OUTLINE', 3, '3/4', 0, 10, 0))) {
+    for (const [across = 0, deep = 0] of numbers(callWith('OUTLINE', 3, '3/4', 0, 10, '0'))) {
       expect(Math.hypot((across - 1.5) / sine, deep + 4.25)).toBeCloseTo(5, 9);
     }
   });

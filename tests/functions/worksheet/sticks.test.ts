@@ -14,7 +14,7 @@ describe('COVE.STICKS', () => {
   });
 
   test('counts kerfs and trims: two pieces of 4 ft fit 8 ft without a kerf, and not with one', () => {
-    expect(call('STICKS', column(48, 48), one(96), null, one(0))).toEqual([[1]]);
+    expect(call('STICKS', column(48, 48), one(96), null, one('0'))).toEqual([[1]]);
     expect(call('STICKS', column(48, 48), one(96))).toEqual([[2]]);
     expect(call('STICKS', column(48, 48), one('96 1/8'))).toEqual([[1]]);
     expect(call('STICKS', column(48, 48), one('98 1/8'), null, null, one(1))).toEqual([[1]]);
@@ -26,23 +26,23 @@ describe('COVE.STICKS', () => {
       [48, '', 30],
       [null, 48, undefined],
     ];
-    expect(call('STICKS', pieces, one(96), null, one(0))).toEqual([[2]]);
+    expect(call('STICKS', pieces, one(96), null, one('0'))).toEqual([[2]]);
     const quantities = [
       [1, 'what', 0],
       ['', 1, null],
     ];
-    expect(call('STICKS', pieces, one(96), quantities, one(0))).toEqual([[1]]);
+    expect(call('STICKS', pieces, one(96), quantities, one('0'))).toEqual([[1]]);
     expect(call('STICKS', one(48), one(96), one(0))).toEqual([[0]]);
   });
 
   test('fills a stick exactly with lengths in millimetres, typed or calculated', () => {
-    expect(call('STICKS', column('1220 mm', '1220 mm'), one('2440 mm'), null, one(0))).toEqual([
+    expect(call('STICKS', column('1220 mm', '1220 mm'), one('2440 mm'), null, one('0'))).toEqual([
       [1],
     ]);
     const halves = column(1220 / 25.4, 1220 / 25.4);
-    expect(call('STICKS', halves, one(2440 / 25.4), null, one(0))).toEqual([[1]]);
+    expect(call('STICKS', halves, one(2440 / 25.4), null, one('0'))).toEqual([[1]]);
     const thirds = column(100 / 3, 100 / 3, 100 / 3);
-    expect(call('STICKS', thirds, one(100.01), null, one(0))).toEqual([[1]]);
+    expect(call('STICKS', thirds, one(100.01), null, one('0'))).toEqual([[1]]);
   });
 
   test('names every piece at fault by its row, a few of them, and says how many more', () => {

@@ -11,11 +11,13 @@ import { FakeContext } from './kernel.ts';
 import { OfficeError } from './office-error.ts';
 import { PAGE_CLASSES } from './page-members.ts';
 import type { Handler, Program } from './program.ts';
+import { PROPERTY_CLASSES } from './property-members.ts';
 import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
 import { FORMAT_CLASSES } from './format-members.ts';
 import { PART_CLASSES } from './part-members.ts';
+import { typeIntoCell } from './type-into-cell.ts';
 import { RULE_CLASSES } from './rule-members.ts';
 import { WORKBOOK_CLASSES } from './workbook-members.ts';
 import { FakeSheet, FakeWorkbook, type FakeCell } from './workbook-model.ts';
@@ -28,7 +30,11 @@ export type PersonsCell =
   | null
   | { readonly formula: string; readonly value: string | number | boolean }
   | { readonly error: string }
-  | { readonly date: number };
+  | { readonly date: number }
+  /** A number in a format: 0.15 under 0%. */
+  | { readonly held: number; readonly format: string }
+  /** Whatever a person types, and Excel makes of it. */
+  | { readonly typed: string };
 
 export const FAKE_CLASSES = {
   ...WORKBOOK_CLASSES,
@@ -38,6 +44,7 @@ export const FAKE_CLASSES = {
   ...RULE_CLASSES,
   ...PAGE_CLASSES,
   ...PART_CLASSES,
+  ...PROPERTY_CLASSES,
 };
 
 /** The requirement set that the fake knows unless told otherwise. */
@@ -124,6 +131,17 @@ export class FakeExcel {
     await this.#tell([sheet.id]);
   }
 
+  /** What a formula comes to changes by a recalculation: Excel tells of that alone, not of a change. */
+  async recalculates(
+    sheet: FakeSheet,
+    cell: string,
+    value: string | number | boolean,
+  ): Promise<void> {
+    const { top, left } = readBox(cell);
+    sheet.make(top, left).value = value;
+    await this.#tell([sheet.id], 'onCalculated');
+  }
+
   startEditing(): void {
     let end = (): void => undefined;
     const promise = new Promise<void>((resolve) => {
@@ -167,6 +185,7 @@ export class FakeExcel {
       names: Object.fromEntries(
         this.workbook.names.map(({ name, formula }) => [name, formula.text]),
       ),
+      properties: Object.fromEntries(this.workbook.properties.map((one) => [one.key, one.value])),
     };
   }
 
@@ -176,7 +195,7 @@ export class FakeExcel {
 
   /** All there is of these sheets, as text, to be compared later. */
   snapshot(sheets: readonly FakeSheet[]): string {
-    const { names, settings, xmlParts } = this.workbook;
+    const { names, settings, properties, xmlParts } = this.workbook;
     const formula = (one: { readonly text: string } | null): string | null => one?.text ?? null;
     const cellOf = ({ formula: own, ...rest }: FakeCell): object => ({
       ...rest,
@@ -186,6 +205,7 @@ export class FakeExcel {
       names: names.map((one) => [one.name, one.formula.text, one.visible]),
       settings: [...settings],
       xmlParts: xmlParts.map(({ xml }) => xml),
+      properties: properties.map(({ key, value }) => [key, value]),
       sheets: sheets.map((sheet) => ({
         name: sheet.name,
         isProtected: sheet.isProtected,
@@ -211,6 +231,8 @@ export class FakeExcel {
     const cell = sheet.make(row, column);
     if (typeof given !== 'object') cell.value = given;
     else if ('error' in given) Object.assign(cell, { value: given.error, isError: true });
+    else if ('held' in given) Object.assign(cell, { value: given.held }).look.format = given.format;
+    else if ('typed' in given) typeIntoCell(cell, given.typed, this.workbook);
     else if ('date' in given) Object.assign(cell, { value: given.date }).look.format = 'd-mmm-yy';
     else {
       const formula = readFormula(given.formula, this.workbook);
@@ -244,9 +266,11 @@ export class FakeExcel {
     return this.#failures.get(this.syncs);
   }
 
-  async #tell(sheetIds: readonly string[]): Promise<void> {
+  async #tell(sheetIds: readonly string[], event = 'onChanged'): Promise<void> {
     for (const worksheetId of sheetIds) {
-      for (const { call } of this.#handlers) await call({ worksheetId });
+      for (const one of this.#handlers) {
+        if (one.event === event) await one.call({ worksheetId });
+      }
     }
   }
 }

@@ -152,7 +152,7 @@ export class FakeContext {
     const event = members.events?.[name];
     if (event !== undefined) {
       demand(this.#program.minor, className, name, event);
-      return { add: (call: Handler['call']) => this.#listen(call) };
+      return { add: (call: Handler['call']) => this.#listen(name, call) };
     }
     throw new MisuseError(`${className} has no ${name} (or the fake does not know it)`);
   }
@@ -290,8 +290,8 @@ export class FakeContext {
     this.#loadPath(own, own.resolve(), rest, seen);
   }
 
-  #listen(call: Handler['call']): object {
-    const handler: Handler = { call };
+  #listen(event: string, call: Handler['call']): object {
+    const handler: Handler = { event, call };
     this.#ask('event.add()', 0, () => this.#program.handlers.add(handler));
     return {
       context: this,

@@ -181,6 +181,11 @@ const TABLE: ClassMembers = {
   },
 };
 
+export interface FakeSetting {
+  readonly key: string;
+  readonly value: unknown;
+}
+
 const SETTINGS: ClassMembers = {
   methods: {
     add: {
@@ -188,14 +193,14 @@ const SETTINGS: ClassMembers = {
       gives: 'Setting',
       run: ({ settings }: FakeWorkbook, [key = '', value]: string[]) => {
         settings.set(key, value);
-        return { value };
+        return { key, value } satisfies FakeSetting;
       },
     },
     getItemOrNullObject: {
       since: 4,
       gives: 'Setting',
       run: ({ settings }: FakeWorkbook, [key = '']: string[]) =>
-        settings.has(key) ? { value: settings.get(key) } : null,
+        settings.has(key) ? ({ key, value: settings.get(key) } satisfies FakeSetting) : null,
     },
   },
 };
@@ -206,5 +211,15 @@ export const NAME_CLASSES = {
   TableCollection: TABLES,
   Table: TABLE,
   SettingCollection: SETTINGS,
-  Setting: { values: { value: { since: 4, get: ({ value }: { value: unknown }) => value } } },
+  Setting: {
+    values: { value: { since: 4, get: ({ value }: FakeSetting) => value } },
+    methods: {
+      delete: {
+        since: 4,
+        run: ({ key }: FakeSetting, _: never[], { workbook }: Env) => {
+          workbook.settings.delete(key);
+        },
+      },
+    },
+  },
 } as const satisfies Readonly<Record<string, ClassMembers>>;

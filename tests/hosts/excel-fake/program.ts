@@ -2,6 +2,8 @@
 import type { ClassMembers, Env } from './members.ts';
 
 export interface Handler {
+  /** What it listens to: onChanged, onCalculated. */
+  readonly event: string;
   readonly call: (event: { worksheetId: string }) => Promise<unknown>;
 }
 

@@ -136,6 +136,14 @@ const RANGE: ClassMembers = {
         return boxes.length === 0 ? null : { sheet: area.sheet, boxes, deleted: false };
       },
     },
+    getSpecialCellsOrNullObject: {
+      since: 9,
+      gives: 'RangeAreas',
+      run: (area: Area, [type]: string[]) => {
+        if (type !== 'Visible') throw new MisuseError(`special cells of the type ${type}`);
+        return visibleRows(area);
+      },
+    },
     merge: { since: 2, run: mergeCells },
     select: {
       since: 1,
@@ -146,6 +154,19 @@ const RANGE: ClassMembers = {
     },
   },
 };
+
+/** In stretches, as Excel gives them; null where none is in sight. */
+function visibleRows(area: Area): Area | null {
+  const { top, bottom, ...columns } = only(area);
+  const boxes: Box[] = [];
+  for (let row = top; row <= bottom; row++) {
+    if (area.sheet.hiddenRows.has(row)) continue;
+    const last = boxes.at(-1);
+    if (last?.bottom === row - 1) boxes[boxes.length - 1] = { ...last, bottom: row };
+    else boxes.push({ top: row, bottom: row, ...columns });
+  }
+  return boxes.length === 0 ? null : { sheet: area.sheet, boxes, deleted: false };
+}
 
 function mergeCells(area: Area, [across]: boolean[]): void {
   denyWriting(area);

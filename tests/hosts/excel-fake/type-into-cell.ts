@@ -1,19 +1,10 @@
 /** What becomes of a value that is put into a cell: Excel reads text as if it had been typed. */
 import { readFormula } from './formula-text.ts';
 import { invalid, MisuseError } from './office-error.ts';
+import { typedNumber } from './typed-number.ts';
 import type { FakeCell, FakeWorkbook } from './workbook-model.ts';
 
 const LONGEST_TEXT = 32_767;
-const NUMBER = /^\s*[-+(]?\s*[$€£]?\s*(?:\d[\d,]*\.?\d*|\.\d+)(?:[eE][+-]?\d+)?\s*%?\)?\s*$/u;
-const MONTH = '(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*';
-const DATES = [
-  /^\s*\d{1,4}[-/]\d{1,2}(?:[-/]\d{1,4})?(?:\s+\d{1,2}:\d\d)?\s*$/u,
-  /^\s*\d{1,2}:\d\d(?::\d\d)?\s*(?:[ap]m?)?\s*$/iu,
-  new RegExp(`^\\s*(?:\\d{1,2}[- ])?${MONTH}[- ]\\d{1,4}\\s*$`, 'iu'),
-  new RegExp(`^\\s*\\d{1,2}[- ]${MONTH}(?:[- ]\\d{1,4})?\\s*$`, 'iu'),
-];
-/** A whole number and a fraction. */
-const MIXED = /^\s*-?\d+ \d+\/\d+\s*$/u;
 const ERRORS = /^#(?:VALUE!|REF!|N\/A|NAME\?|NULL!|DIV\/0!|NUM!|GETTING_DATA|SPILL!|CALC!)$/u;
 
 export function typeIntoCell(cell: FakeCell, typed: unknown, workbook: FakeWorkbook): void {
@@ -37,17 +28,12 @@ function typeText(cell: FakeCell, text: string, workbook: FakeWorkbook): void {
     cell.value = text;
   } else if (text.startsWith("'")) cell.value = text.slice(1);
   else if (text.startsWith('=')) cell.formula = readFormula(text, workbook);
-  else if (NUMBER.test(text)) cell.value = Number(text.replace(/[^\d.eE+-]/gu, ''));
-  else if (DATES.some((date) => date.test(text))) date(cell);
-  else if (MIXED.test(text)) Object.assign(cell, { value: 0.5 }).look.format = '# ?/?';
-  else if (/^[-+@]/u.test(text)) throw invalid(`no formula: ${text}`);
+  else if (typedNumber(text, workbook.dayFirst) !== null) {
+    const { value = 0, format } = typedNumber(text, workbook.dayFirst) ?? {};
+    cell.value = value;
+    if (format !== undefined && cell.look.format === 'General') cell.look.format = format;
+  } else if (/^[-+@]/u.test(text)) throw invalid(`no formula: ${text}`);
   else if (/^(?:true|false)$/iu.test(text)) cell.value = text.toLowerCase() === 'true';
   else if (ERRORS.test(text)) Object.assign(cell, { value: text, isError: true });
   else cell.value = text;
-}
-
-/** Which day doesn't matter: that it is one, does. */
-function date(cell: FakeCell): void {
-  cell.value = 45_000;
-  cell.look.format = 'd-mmm';
 }

@@ -26,6 +26,7 @@ const WORKBOOK: ClassMembers = {
     application: { since: 1, gives: 'Application' },
     customXmlParts: { since: 5, gives: 'CustomXmlPartCollection' },
     names: { since: 1, gives: 'NamedItemCollection', of: (): Names => ({ sheet: null }) },
+    properties: { since: 7, gives: 'DocumentProperties' },
     protection: { since: 7, gives: 'WorkbookProtection' },
     settings: { since: 4, gives: 'SettingCollection' },
     tables: { since: 1, gives: 'TableCollection', of: (): Names => ({ sheet: null }) },
@@ -46,6 +47,8 @@ const WORKBOOK: ClassMembers = {
 
 const APPLICATION: ClassMembers = {
   values: {
+    calculationMode: { since: 1, get: (workbook: FakeWorkbook) => workbook.calculationMode },
+    calculationState: { since: 9, get: (workbook: FakeWorkbook) => workbook.calculationState },
     decimalSeparator: { since: 11, get: (workbook: FakeWorkbook) => workbook.decimalSeparator },
   },
   methods: {
@@ -83,7 +86,7 @@ const WORKSHEETS: ClassMembers = {
       run: (workbook: FakeWorkbook, [key]: string[]) => workbook.sheet(key ?? '') ?? null,
     },
   },
-  events: { onChanged: 9 },
+  events: { onCalculated: 8, onChanged: 9 },
 };
 
 const WORKSHEET: ClassMembers = {

@@ -110,6 +110,8 @@ export class FakeSheet {
   /** First goes before the others. */
   highlights: FakeHighlight[] = [];
   freeze: { rows: number; columns: number } | null = null;
+  /** From 0: hidden by hand or by a filter. */
+  readonly hiddenRows = new Set<number>();
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
   readonly page: FakePage = { values: {}, titleRows: null, header: {}, breaks: [] };
@@ -161,6 +163,12 @@ export interface FakeXmlPart {
   deleted: boolean;
 }
 
+export interface FakeProperty {
+  readonly key: string;
+  value: unknown;
+  deleted: boolean;
+}
+
 export class FakeWorkbook {
   name = 'Maple house.xlsx';
   isProtected = false;
@@ -168,7 +176,12 @@ export class FakeWorkbook {
   names: FakeName[] = [];
   readonly settings = new Map<string, unknown>();
   xmlParts: FakeXmlPart[] = [];
+  readonly properties: FakeProperty[] = [];
   decimalSeparator = '.';
+  calculationMode = 'Automatic';
+  calculationState = 'Done';
+  /** Whether dates are typed with the day first, as outside America. */
+  dayFirst = false;
   active: FakeSheet | null = null;
   activeCell = { row: 0, column: 0 };
   screenSuspended = 0;

@@ -109,15 +109,19 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
 
     test('keeps notes with the workbook, each workbook its own', async () => {
       await open(inGrid([{ name: 'Notes', rows: [] }]));
-      expect(await host.recall('columns')).toEqual({ ok: true, value: undefined });
-      valueOf(await host.remember('columns', '{"a":1}'));
-      valueOf(await host.remember('plan', 'b'));
-      expect(await host.recall('columns')).toEqual({ ok: true, value: '{"a":1}' });
+      const recalled = async (): Promise<unknown> =>
+        valueOf(await host.recall(['columns', 'plan']));
+      expect(await recalled()).toEqual({});
+      valueOf(await host.remember({ columns: '{"a":1}', plan: 'b' }));
+      expect(await recalled()).toEqual({ columns: '{"a":1}', plan: 'b' });
+      valueOf(await host.remember({ columns: '{"a":2}' }));
       expect((await saved()).custom).toEqual({
-        coveledger: { notes: { columns: '{"a":1}', plan: 'b' } },
+        coveledger: { properties: { columns: '{"a":2}', plan: 'b' } },
       });
+      valueOf(await host.remember({ columns: undefined }));
+      expect(await recalled()).toEqual({ plan: 'b' });
       await open(inGrid([{ name: 'Notes', rows: [] }]));
-      expect(await host.recall('columns')).toEqual({ ok: true, value: undefined });
+      expect(await recalled()).toEqual({});
     });
 
     test('tells of changes on the person’s sheets alone, until it is ended', async () => {

@@ -6,7 +6,7 @@ import type { PersonsSheet } from '../persons-sheets.ts';
 import { PLAIN_PRINT } from '../sample-workbook.ts';
 
 export function inGrid(sheets: readonly PersonsSheet[]): Partial<IWorksheetData>[] {
-  return sheets.map(({ name, rows, tables = [], merges = [] }) => ({
+  return sheets.map(({ name, rows, tables = [], merges = [], hidden = [] }) => ({
     name,
     rowCount: rows.length + 200,
     cellData: Object.fromEntries(
@@ -17,6 +17,7 @@ export function inGrid(sheets: readonly PersonsSheet[]): Partial<IWorksheetData>
         ),
       ]),
     ),
+    rowData: Object.fromEntries(hidden.map((line) => [line - 1, { hd: 1 }])),
     mergeData: merges.map((one) => {
       const { top, left, bottom, right } = readBox(one);
       return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
@@ -34,6 +35,8 @@ function gridCell(cell: Exclude<PersonsCell, null>): ICellData {
   if (typeof cell !== 'object') return held(cell);
   if ('error' in cell) return { v: cell.error };
   if ('date' in cell) return { ...held(cell.date), s: { n: { pattern: 'yyyy-mm-dd' } } };
+  if ('typed' in cell) throw new RangeError('Only Excel reads what is typed.');
+  if ('held' in cell) return { ...held(cell.held), s: { n: { pattern: cell.format } } };
   return { f: cell.formula, ...held(cell.value) };
 }
 

@@ -28,7 +28,7 @@ const [NARROWEST, WIDEST] = [9, 40];
  * zeros, =1+1 is no formula.
  *
  * @returns The workbook, its sheet named as the file; or one fault: file.too-large, file.not-text,
- *   file.not-csv, grid.too-many-rows, grid.no-sheet.
+ *   file.not-csv, file.too-many-lines, grid.too-many-rows, grid.no-sheet.
  */
 export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<PlainWorkbook> {
   const cells: Record<number, Record<number, PlainCell>> = {};
@@ -38,8 +38,9 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<PlainW
   const read = readRecords(bytes, fileName, (texts) => {
     const row = rows++;
     if (row >= MOST_GRID_ROWS) {
-      if (texts.some((text) => text.trim() !== '')) last = row;
-      return;
+      const isFilled = texts.some((text) => text.trim() !== '');
+      if (isFilled) last = row;
+      return isFilled ? 'stop' : 'go on';
     }
     const ofRow: Record<number, PlainCell> = {};
     texts.slice(0, MOST_GRID_COLUMNS).forEach((text, column) => {
@@ -47,9 +48,10 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<PlainW
       ofRow[column] = cellOf(text);
       widths[column] = Math.max(widths[column] ?? NARROWEST, Math.min(text.length + 1, WIDEST));
     });
-    if (Object.keys(ofRow).length === 0) return;
+    if (Object.keys(ofRow).length === 0) return 'go on';
     cells[row] = ofRow;
     last = row;
+    return 'go on';
   });
   if (!read.ok) return read;
   if (last < 0) return failed(fault('grid.no-sheet', 'file', fileName));

@@ -1,14 +1,14 @@
 /** A workbook from a file as the grid holds it. */
 import { LocaleType, type IWorkbookData } from '@univerjs/core';
 import type { PlainWorkbook } from '../../workbook/plain-workbook.ts';
+import { toBookData } from '../book-metadata.ts';
 import { describedGridStyles, toGridStyles } from '../convert-style.ts';
 import { nameResources } from '../defined-names.ts';
-import { withKeptTexts } from '../sheet-metadata.ts';
 import { sheetData } from '../sheet-data.ts';
 
 /** @param id What the grid calls the workbook; no other that is open may have it. */
 export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData {
-  const { title, font, styles, sheets, names, texts } = workbook;
+  const { title, font, styles, sheets, names, properties = {}, texts } = workbook;
   const ids = new Map(sheets.map(({ name }, index) => [name, `sheet-${index + 1}`]));
   return {
     id,
@@ -26,7 +26,7 @@ export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData
         ];
       }),
     ),
-    ...(texts === undefined ? {} : { custom: withKeptTexts(undefined, texts) }),
     resources: nameResources(names, (sheet) => ids.get(sheet)),
+    custom: toBookData(properties, texts),
   };
 }

@@ -4,6 +4,7 @@ import { fault, type Fault } from '../../../core/faults/fault.ts';
 import type { Grid } from '../grid.ts';
 import type { CopiedCells } from './copied-cells.ts';
 import { copiedHtml, countCells } from './copied-html.ts';
+import { harmlessHtml } from './harmless-html.ts';
 import { keepFormats } from './keep-formats.ts';
 import { MOST_PASTED_CELLS } from './limits.ts';
 import { putCells } from './put-cells.ts';
@@ -44,16 +45,27 @@ export function repairPaste(grid: Grid, say: (faults: readonly Fault[]) => void)
   };
   keepFormats(clipboard);
   clipboard.legacyPaste = async (html = '', text = '', files) => {
-    if (fromHere(html) || !paste(html, text)) return usual.keys(html, text, files);
-    return true;
+    if (fromHere(html)) return usual.keys(html, text, files);
+    return paste(html, text) || usual.keys(harmlessHtml(html), text, files);
   };
   clipboard.paste = async (item, kind = PREDEFINED_HOOK_NAME_PASTE.DEFAULT_PASTE) => {
     const get = async (type: string): Promise<string> =>
       item.types.includes(type) ? (await item.getType(type)).text() : '';
     const [html, text] = [await get(HTML), await get(TEXT)];
-    if (!OURS.includes(kind) || fromHere(html) || !paste(html, text)) return usual.menu(item, kind);
-    return true;
+    if (fromHere(html)) return usual.menu(item, kind);
+    if (OURS.includes(kind) && paste(html, text)) return true;
+    return usual.menu(harmless(item, html), kind);
   };
+}
+
+/** The same on a clipboard of its own, its HTML made harmless. */
+function harmless(item: ClipboardItem, html: string): ClipboardItem {
+  if (html === '') return item;
+  const types = item.types.filter((type) => type !== HTML);
+  return new ClipboardItem({
+    ...Object.fromEntries(types.map((type) => [type, item.getType(type)])),
+    [HTML]: new Blob([harmlessHtml(html)], { type: HTML }),
+  });
 }
 
 function countTabs(text: string): number {

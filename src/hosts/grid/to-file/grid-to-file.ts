@@ -4,9 +4,9 @@ import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { styleList } from '../../xlsx/file-styles.ts';
 import type { PlainFont } from '../../workbook/plain-workbook.ts';
 import { writePlainWorkbook } from '../../xlsx/write-plain-workbook.ts';
+import { keptTextsOf, propertiesOf } from '../book-metadata.ts';
 import { namesOfResources } from '../defined-names.ts';
 import { toFileStyle } from '../convert-style.ts';
-import { keptTextsOf } from '../sheet-metadata.ts';
 import { fileSheet } from './file-sheet.ts';
 import { gridPictures } from './grid-pictures.ts';
 import { NO_SPILLS, type GridSpills } from './grid-spills.ts';
@@ -22,11 +22,13 @@ type Style = Nullable<IStyleData | string>;
  *
  * @param data As the grid saves it.
  * @param spills Answers that stand in other cells than their formulas (see gridSpills).
- * @returns The bytes, the same for the same workbook; no author, no time and no path among them.
+ * @param day That of its making, `2026-11-30`; absent, it tells of none.
+ * @returns The bytes, the same for the same workbook and day; no author, no time and no path among them.
  */
 export function gridToFile(
   data: IWorkbookData,
   spills: GridSpills = NO_SPILLS,
+  day?: string,
 ): Promise<Uint8Array> {
   const { sheetOrder, sheets, styles, resources, name, custom } = data;
   const pictures = gridPictures(resources);
@@ -43,6 +45,7 @@ export function gridToFile(
   };
   return writePlainWorkbook({
     title: name,
+    ...(day === undefined ? {} : { day }),
     font,
     styles: list.styles,
     sheets: withSoundTables(
@@ -56,6 +59,7 @@ export function gridToFile(
       ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
+    properties: propertiesOf(custom),
     texts: keptTextsOf(custom),
   });
 }

@@ -1,0 +1,33 @@
+/** A job's tables as CSV files to fill in: their headings, and the shop's settings at their usual values. */
+import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
+import { TABLE_HEADINGS } from '../planning/input/headings/table-headings.ts';
+import { sayUsual, SETTINGS, settingOf, type SettingKey } from '../planning/shop.ts';
+import { writeList } from './csv-list.ts';
+import type { ExportFile } from './export-file.ts';
+
+const SHOP_HEADINGS = ['Setting', 'Value', 'Unit', 'Note'] as const;
+
+/** Each file by the name that a folder of a job's tables has for it. */
+export function blankLists(decimalSign: DecimalSign): ExportFile[] {
+  return Object.entries(TABLE_HEADINGS).map(([table, headings]) => {
+    const name = table.toLowerCase();
+    const isShop = table === 'Shop';
+    const list = {
+      name,
+      headings: isShop ? SHOP_HEADINGS : headings.map(({ heading }) => heading),
+      rows: isShop ? settingRows(decimalSign) : [],
+    };
+    return { path: `${name}.csv`, text: writeList(list, decimalSign).text };
+  });
+}
+
+function settingRows(decimalSign: DecimalSign): string[][] {
+  return (Object.keys(SETTINGS) as SettingKey[]).map((key) => {
+    const { name, kind, unit, note, usual = '' } = settingOf(key);
+    const isWord = kind === 'text' || kind === 'word';
+    const typed = isWord || usual === '' ? usual : writeDecimal(usual, decimalSign);
+    const value = key === 'decimalSign' ? decimalSign : typed;
+    const said = usual === '' ? note : `${note}. Usual: ${sayUsual(key, 'in', decimalSign)}`;
+    return [name, value, unit, said];
+  });
+}

@@ -1,0 +1,11 @@
+/** The cells of a row that must change where something is said about them later, by heading. */
+import type { CellsOf } from '../job.ts';
+import type { RowReader } from './row-reader.ts';
+
+export function cellsOf<One extends string>(
+  row: RowReader,
+  headings: readonly One[],
+): CellsOf<One> {
+  const cells = headings.map((heading) => [heading, row.where(heading)] as const);
+  return Object.fromEntries(cells) as Record<One, (typeof cells)[number][1]>;
+}

@@ -1,0 +1,17 @@
+/** The headings of each of a job's tables, in the order in which they stand on a blank sheet. */
+import type { Heading } from './heading.ts';
+import { OPENING_HEADINGS } from './opening-headings.ts';
+import { PROFILE_HEADINGS } from './profile-headings.ts';
+import { RUN_HEADINGS } from './run-headings.ts';
+import { SHOP_HEADINGS } from './shop-headings.ts';
+import { STOCK_HEADINGS } from './stock-headings.ts';
+
+type Name = 'Runs' | 'Openings' | 'Profiles' | 'Shop' | 'Stock';
+
+export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
+  Runs: RUN_HEADINGS,
+  Openings: OPENING_HEADINGS,
+  Profiles: PROFILE_HEADINGS,
+  Shop: SHOP_HEADINGS,
+  Stock: STOCK_HEADINGS,
+};

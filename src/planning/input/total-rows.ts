@@ -1,0 +1,65 @@
+/** Rows that sum up those above them: never one of the rows themselves, and never passed over unsaid. */
+import { fault, placeFault } from '../../core/faults/fault.ts';
+import { nameKey } from '../job.ts';
+import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
+import type { Findings } from './row-reader.ts';
+
+/** As sheets write them, here and in other languages. Common practice [C]. */
+const TOTALS = new Set([
+  ...[
+    'total',
+    'totals',
+    'grand total',
+    'subtotal',
+    'sub-total',
+    'sub total',
+    'sum',
+    'all together',
+  ],
+  ...['gesamt', 'summe', 'zwischensumme', 'totale', 'totaal', 'som', 'summa', 'suma', 'razem'],
+  ...['celkem', 'totalt', 'somme', 'total general', 'sous-total', 'i alt'],
+]);
+
+/**
+ * The rows that aren't totals. One with such a word that lacks a needed cell can be no row, and is
+ * left out, which is cautioned; one that could be a row is refused, since nobody can tell.
+ *
+ * @param needed Columns, from 0, of the cells that every row needs.
+ */
+export function withoutTotals(
+  table: RawTable,
+  needed: readonly number[],
+  findings: Findings,
+): readonly RawRow[] {
+  const kept = table.rows.filter(({ line, cells }) => {
+    const isWhole = needed.every((column) => isFilled(cells[column] ?? null));
+    // In a row with all that it needs, a note may well say so.
+    const at = cells.findIndex(
+      (cell, column) => isTotal(cell) && (!isWhole || needed.includes(column)),
+    );
+    if (at < 0) return true;
+    const where = whereIs(table, line, at);
+    const cell = cells[at];
+    const given = typeof cell === 'string' ? cell.trim() : null;
+    if (isWhole) {
+      findings.faults.push(placeFault(fault('table.total-row', table.name, given), where));
+      return true;
+    }
+    findings.cautions.push(placeFault(fault('table.total-ignored', table.name, given), where));
+    return false;
+  });
+  if (kept.length === 0 && table.rows.length > 0) {
+    findings.faults.push(fault('table.empty', table.name, null));
+  }
+  return kept;
+}
+
+function isTotal(cell: RawCell): boolean {
+  return (
+    typeof cell === 'string' && cell.length < 40 && TOTALS.has(nameKey(cell).replace(/[:.]+$/u, ''))
+  );
+}
+
+function isFilled(cell: RawCell): boolean {
+  return cell !== null && (typeof cell !== 'string' || cell.trim() !== '');
+}

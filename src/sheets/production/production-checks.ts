@@ -1,0 +1,258 @@
+/** What must agree between the sheets of a workbook, and how it is said that it does. */
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { agreementFormula, AGREES, verdictFormula } from '../agreement.ts';
+import { money, total } from '../grammar/figures.ts';
+import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { pieceNumbers } from '../numbered-pieces.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { ADDING_NOISE_SHARE, AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
+import { numberIn } from '../words/print-length.ts';
+import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import { CHECKS } from './production-columns.ts';
+import { CHECKS_NOTE, SECTIONS } from './production-words.ts';
+
+/** A figure by formula, with what it comes to; or one that was planned, a number alone. */
+type Figure = number | readonly [formula: () => string, value: number];
+
+interface Check {
+  readonly what: string;
+  readonly one: Figure;
+  readonly other: Figure;
+  /** By how much they may differ; half a thousandth where absent. */
+  readonly within?: string;
+}
+
+export function addChecks(
+  draft: SheetDraft,
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): void {
+  draft.spread(SECTIONS.checks, 'section');
+  draft.spread(CHECKS_NOTE, 'note');
+  draft.put(CHECKS.headings(plan.job.shop));
+  const facts: Facts = { plan, acrossSheets, onThisSheet };
+  const ofClient = clientChecks(facts);
+  const others = [...cutChecks(facts), ...ownChecks(facts)];
+  const checks = [...others, ...ofClient];
+  const first = draft.next;
+  for (const [at, check] of checks.entries()) putCheck(draft, check, at + 1);
+  const last = draft.next - 1;
+  const verdicts = CHECKS.fixedRange('verdict', first, last);
+  draft.highlight(
+    CHECKS.area(first, last),
+    `${CHECKS.inColumn('verdict', first)}<>"${AGREES}"`,
+    'caution',
+  );
+  onThisSheet.place(
+    'verdict',
+    verdictFormula(verdicts, CHECKS.fixedRange('what', first, last), checks.length),
+  );
+  acrossSheets.place('clientVerdicts', {
+    range: onSheet('production', CHECKS.fixedRange('verdict', first + others.length, last)),
+    count: ofClient.length,
+  });
+  draft.blank();
+}
+
+interface Facts {
+  readonly plan: JobPlan;
+  readonly acrossSheets: PlanAnchors;
+  readonly onThisSheet: ProductionAnchors;
+}
+
+function putCheck(draft: SheetDraft, { what, one, other, within }: Check, number: number): void {
+  const row = draft.next;
+  const figure = (given: Figure): DraftCell =>
+    typeof given === 'number' ? cell(given, 'rowNumber') : sum(given[0], given[1], 'rowNumber');
+  const formula = agreementFormula(
+    CHECKS.at('one', row),
+    CHECKS.at('other', row),
+    within ?? AGREES_WITHIN_OF_A_FIGURE,
+  );
+  draft.put(
+    CHECKS.row({
+      number: cell(number, 'rowWhole'),
+      what: cell(what, 'row'),
+      one: figure(one),
+      other: figure(other),
+      verdict: sum(formula, AGREES, 'row'),
+    }),
+  );
+}
+
+type Range =
+  | 'lengthsOnPieces'
+  | 'offOnPieces'
+  | 'lengthsOffOnCutting'
+  | 'sticksOffOnCutting'
+  | 'picksOnCutting'
+  | 'picksOffOnCutting';
+
+/** What is cut is what is listed, and both are what sticks and lumber were planned for. */
+function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
+  const { unit } = plan.job.shop;
+  const { pieces, lengthNet, lengthBought } = plan.totals;
+  const over =
+    (say: (range: string) => string, name: Range): (() => string) =>
+    () =>
+      say(acrossSheets.at(name));
+  const zeros = (name: Range): (() => string) => over((range) => `COUNTIF(${range},0)`, name);
+  const here =
+    (name: TotalName): (() => string) =>
+    () =>
+      onThisSheet.at(`total ${name}`);
+  const count = plan.profiles.length;
+  const kept = plan.profiles.flatMap(({ sticks }) => sticks.filter((one) => one.offcutKept));
+  const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
+  const itemsOf = (name: 'fromRack' | 'bought'): number =>
+    new Set(uses.flatMap((use) => (use[name] > 0 ? [use.item] : []))).size;
+  const picks = itemsOf('fromRack') + itemsOf('bought');
+  const lumber = total(uses.map(({ fromRack, bought }) => fromRack + bought));
+  const net = numberIn(lengthNet, unit);
+  const listed = over((range) => `COUNT(${range})`, 'lengthsOnPieces');
+  return [
+    {
+      what: 'Pieces to cut: by room here, and listed on Pieces',
+      one: [here('piecesByRoom'), pieces],
+      other: [listed, pieces],
+    },
+    {
+      what: 'Pieces to cut: listed on Pieces, and those of them that Cutting cuts to the same length',
+      one: [listed, pieces],
+      other: [zeros('offOnPieces'), pieces],
+    },
+    {
+      what: `Net length (${unit}): by room here, and on Pieces`,
+      one: [here('lengthByRoom'), net],
+      other: [over((range) => `SUM(${range})`, 'lengthsOnPieces'), net],
+    },
+    plannedCheck(plan, acrossSheets),
+    ...(count === 0
+      ? []
+      : [
+          {
+            what: 'Profiles: all, and those whose lengths on Cutting add up to those on Pieces',
+            one: count,
+            other: [zeros('lengthsOffOnCutting'), count] as const,
+          },
+          {
+            what: 'Profiles: all, and those whose sticks on Cutting are as long as planned',
+            one: count,
+            other: [zeros('sticksOffOnCutting'), count] as const,
+          },
+        ]),
+    {
+      what: `Stick lengths (${unit}): by profile here, and together on Cutting`,
+      one: [here('lengthBought'), numberIn(lengthBought, unit)],
+      other: [() => acrossSheets.at('allLengthOnCutting'), numberIn(lengthBought, unit)],
+    },
+    {
+      what: `Offcuts kept (${unit}): as credited, and on Cutting`,
+      one: total(kept.map(({ offcut }) => numberIn(offcut, unit))),
+      other: [
+        () => acrossSheets.at('allKeptOnCutting'),
+        total(kept.map(({ offcut }) => numberIn(offcut, unit))),
+      ],
+    },
+    {
+      what: 'Lengths of lumber to pull and buy: here, and on Cutting',
+      one: [() => `${onThisSheet.at('total fromRack')}+${onThisSheet.at('total toBuy')}`, lumber],
+      other: [over((range) => `SUM(${range})`, 'picksOnCutting'), lumber],
+    },
+    ...(picks === 0
+      ? []
+      : [
+          {
+            what: 'Rows of lumber to pull or buy: all, and those with the same count here and on Cutting',
+            one: picks,
+            other: [zeros('picksOffOnCutting'), picks] as const,
+          },
+        ]),
+    {
+      what: 'Lumber: by profile here, and on Cutting',
+      one: [here('lumber'), lumberOf(plan)],
+      other: [() => acrossSheets.at('allLumberOnCutting'), lumberOf(plan)],
+    },
+  ];
+}
+
+/**
+ * The lengths that lumber and sticks were planned for, against those on Pieces now. Each counts as often
+ * as its No., so that a change on one piece can't be made up for by another.
+ */
+function plannedCheck(plan: JobPlan, acrossSheets: PlanAnchors): Check {
+  const numbers = pieceNumbers(plan);
+  const weighted = total(
+    plan.pieces.map(({ id, done, cutLength }) =>
+      done ? 0 : (numbers.get(id) ?? 0) * numberIn(cutLength, plan.job.shop.unit),
+    ),
+  );
+  const noise = weighted * ADDING_NOISE_SHARE;
+  return {
+    what: 'Lengths that sticks and lumber are planned for, and on Pieces now (each times its No.)',
+    one: weighted,
+    other: [
+      () =>
+        `SUMPRODUCT(${acrossSheets.at('numbersOnPieces')},${acrossSheets.at('lengthsOnPieces')})`,
+      weighted,
+    ],
+    ...(noise > Number(AGREES_WITHIN_OF_A_FIGURE) ? { within: noise.toFixed(6) } : {}),
+  };
+}
+
+/** The tables of this sheet among themselves. */
+function ownChecks({ plan, onThisSheet }: Facts): Check[] {
+  const { totals, profiles } = plan;
+  const check = (what: string, one: TotalName, other: TotalName, value: number): Check => ({
+    what,
+    one: [() => onThisSheet.at(`total ${one}`), value],
+    other: [() => onThisSheet.at(`total ${other}`), value],
+  });
+  const passes = total(profiles.map(({ tally }) => tally.passes));
+  const byRoom = (what: string): string => `${what}: by room, and by profile`;
+  return [
+    check(byRoom('Pieces'), 'piecesByRoom', 'pieces', totals.pieces),
+    check(byRoom('Board feet, net'), 'boardFeetByRoom', 'boardFeetNet', totals.boardFeetNet),
+    check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
+    check(byRoom('Hours'), 'hoursByRoom', 'hours', totals.hours),
+    check('Hours: in the order of work, and by profile', 'hoursInOrder', 'hours', totals.hours),
+    check(byRoom('Price'), 'priceByRoom', 'price', money(totals.priceCents)),
+    ...(totals.boardFeetBought === undefined
+      ? []
+      : [
+          check(
+            'Board feet as bought: by profile, and of the lumber',
+            'boardFeetBought',
+            'boardFeetOfStock',
+            totals.boardFeetBought,
+          ),
+        ]),
+  ];
+}
+
+/** What a client is told is what the shop's sheets come to. */
+function clientChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
+  const { unit } = plan.job.shop;
+  const { pieces, lengthNet, priceCents, taxCents } = plan.totals;
+  const check = (
+    what: string,
+    one: TotalName,
+    other: 'piecesOnClient' | 'lengthOnClient' | 'priceOnClient' | 'toPayOnClient',
+    value: number,
+  ): Check => ({
+    what: `${what}: here, and on Client`,
+    one: [() => onThisSheet.at(`total ${one}`), value],
+    other: [() => acrossSheets.at(other), value],
+  });
+  return [
+    check('Pieces', 'pieces', 'piecesOnClient', pieces),
+    check(`Net length (${unit})`, 'lengthNet', 'lengthOnClient', numberIn(lengthNet, unit)),
+    check('Price', 'price', 'priceOnClient', money(priceCents)),
+    check('Price with tax', 'priceWithTax', 'toPayOnClient', money(priceCents + taxCents)),
+  ];
+}
+
+function lumberOf({ profiles }: JobPlan): number {
+  return money(total(profiles.map((one) => one.money.lumberCents)));
+}

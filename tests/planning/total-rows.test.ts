@@ -1,0 +1,51 @@
+/** Totals below a list: never one of its rows, never passed over without a word. */
+import { describe, expect, test } from '@jest/globals';
+
+import { readTables } from './make-job.ts';
+
+describe('A row that looks like a total', () => {
+  test.each(['Total', 'TOTALS:', 'Grand total', 'Summe', 'Sum', 'Subtotal', 'Totaal'])(
+    'is left out where it can be no row, and said: %s',
+    (word) => {
+      const runs = `Room,Profile,Length\nHall,Base,100\nLoft,Base,60\n${word},,160`;
+      const { job, faults, cautions } = readTables({ runs });
+      expect(faults).toEqual([]);
+      expect(job?.runs.map(({ room }) => room)).toEqual(['Hall', 'Loft']);
+      const own = cautions.filter(({ code }) => code === 'table.total-ignored');
+      expect(own.map(({ given, where }) => [given, where])).toEqual([
+        [word, { file: 'runs.csv', line: 4, column: 1 }],
+      ]);
+    },
+  );
+
+  test('is refused where it could be a row: it would be planned', () => {
+    const { job, faults } = readTables({
+      runs: 'Room,Profile,Length\nHall,Base,100\nTotal,Base,100',
+    });
+    expect(job).toBeUndefined();
+    expect(faults.map(({ code, where }) => [code, where])).toEqual([
+      ['table.total-row', { file: 'runs.csv', line: 3, column: 1 }],
+    ]);
+  });
+
+  test('is found by a word in any column, also among the rows', () => {
+    const runs =
+      'Room,Run,Profile,Length\nHall,n,Base,100\n,,Sub-total,100\nLoft,n,Base,60\n,Total,,160\n';
+    const { job, cautions } = readTables({ runs });
+    expect(job?.runs).toHaveLength(2);
+    expect(cautions.filter(({ code }) => code === 'table.total-ignored')).toHaveLength(2);
+  });
+
+  test('is none for its note, nor for a name that holds the word', () => {
+    const runs = 'Room,Profile,Length,Note\nTotal wine room,Base,100,total\nHall,Base,10,Sum';
+    const { job, cautions, faults } = readTables({ runs });
+    expect(faults).toEqual([]);
+    expect(job?.runs).toHaveLength(2);
+    expect(cautions.filter(({ code }) => code.startsWith('table.total'))).toEqual([]);
+  });
+
+  test('alone makes no list', () => {
+    const { faults } = readTables({ runs: 'Room,Profile,Length\nTotal,,160' });
+    expect(faults.map(({ code }) => code)).toEqual(['table.empty']);
+  });
+});

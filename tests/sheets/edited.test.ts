@@ -1,0 +1,187 @@
+/** A person types over one cell of the shop's workbook: what is concerned follows, or says that it differs. */
+import { beforeAll, describe, expect, test } from '@jest/globals';
+import { spawnSync } from 'node:child_process';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import type { CellValue, WorkbookDescription } from '../../src/sheets/grammar/description.ts';
+import { libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
+import { readXlsxBack } from '../hosts/read-xlsx.ts';
+import { paintTiny } from '../hosts/tiny-drawing.ts';
+import type { WorkbookView } from '../hosts/workbook-view.ts';
+import { planOf } from '../planning/make-job.ts';
+import { cutPieces } from './cut-rows.ts';
+import { JOBS, sheetOf } from './sheet-jobs.ts';
+import { cutRow, EDITS, sortPieces, typeInto } from './single-edits.ts';
+
+const gnumericIsHere = (): boolean => spawnSync('ssconvert', ['--version']).status === 0;
+const here = libreOfficeIsHere();
+const mustRun = here || process.env['CI'] !== undefined;
+if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
+
+/** Columns that say what two sheets differ by, from 0. */
+const NO_OFF = 7;
+const CUT_OFF = 11;
+
+(mustRun ? describe : describe.skip)(
+  'After a change of one cell, recalculated by LibreOffice',
+  () => {
+    let plan: JobPlan;
+    let workbook: WorkbookDescription;
+    const saved = new Map<string, WorkbookView>();
+    const SORTED = 'the order of Pieces';
+    const SORTED_AND_CHANGED = 'the order of Pieces, then a piece on Cutting';
+
+    const valueAt = (edit: string, at: string): CellValue | null => {
+      const [sheet, cell = ''] = at.split('!');
+      const found = saved.get(edit)!.sheets.find(({ name }) => name === sheet)!;
+      return found.cells[cell]?.value ?? null;
+    };
+
+    beforeAll(async () => {
+      // Where CI lacks it, this fails: a check that can't run there is no check.
+      expect(here).toBe(true);
+      plan = await planOf(JOBS['demo']!);
+      workbook = describePlan(plan);
+      const books = new Map(
+        Object.entries(EDITS).map(([name, { typed }]) => [
+          name,
+          typeInto(workbook, typed(workbook)),
+        ]),
+      );
+      books.set(SORTED, sortPieces(workbook, 4));
+      const cut = cutRow(workbook, 3);
+      books.set(
+        SORTED_AND_CHANGED,
+        typeInto(sortPieces(workbook, 4), [[['Cutting', cut.row, 4], cut.length + 1]]),
+      );
+      const names = [...books.keys()];
+      const files: Record<string, Uint8Array> = {};
+      for (const [at, name] of names.entries()) {
+        files[`edit-${at}`] = await writeWorkbook(books.get(name)!, { paint: paintTiny });
+      }
+      const recalculated = await recalculate(files);
+      for (const [at, name] of names.entries()) {
+        saved.set(name, readXlsxBack(recalculated[`edit-${at}`]!, false));
+      }
+    }, 240_000);
+
+    test.each(Object.keys(EDITS))('of %s, every sheet says on top whether all agree', (name) => {
+      const { first } = EDITS[name]!;
+      for (const sheet of ['Production', 'Pieces', 'Cutting']) {
+        const said = String(valueAt(name, `${sheet}!A2`));
+        if (first === undefined) expect([sheet, said]).toEqual([sheet, 'All sheets agree.']);
+        else {
+          expect([sheet, said]).toEqual([sheet, expect.stringContaining(`first: ${first}. See`)]);
+          expect(said).toMatch(/^The sheets differ in \d+ of 22 checks/u);
+        }
+      }
+    });
+
+    test.each(Object.keys(EDITS))(
+      'of %s, Client says whether it is behind, and the price now',
+      (name) => {
+        const price = String(valueAt(name, 'Client!A3') ?? '');
+        const now = valueAt(name, 'Client!F3');
+        if (EDITS[name]!.behind === undefined) {
+          expect([price, now ?? '']).toEqual(['', '']);
+          return;
+        }
+        expect(price).toMatch(/^Not as the shop’s sheets: plan again/u);
+        const { cells } = saved.get(name)!.sheets.find((sheet) => sheet.name === 'Production')!;
+        const [at = ''] =
+          Object.entries(cells).find(([, { value }]) => value === 'Price ($)') ?? [];
+        expect(now).toBe(cells[`C${at.replace(/\D/gu, '')}`]?.value);
+      },
+    );
+
+    test('a piece that differs is marked in its row of Pieces and of Cutting, and no other', () => {
+      for (const [name, { off }] of Object.entries(EDITS)) {
+        if (off === undefined) continue;
+        const wanted = off(workbook);
+        for (const [at, value] of Object.entries(wanted)) {
+          expect([name, at, valueAt(name, at)]).toEqual([name, at, value]);
+        }
+      }
+      const marked = (name: string, sheet: string, column: number): number[] => {
+        const letter = String.fromCharCode(65 + column);
+        const { cells } = saved.get(name)!.sheets.find((one) => one.name === sheet)!;
+        return Object.entries(cells).flatMap(([at, { value, formula }]) =>
+          at.startsWith(letter) && formula !== null && typeof value === 'number' && value !== 0
+            ? [value]
+            : [],
+        );
+      };
+      const one = 'a piece on Cutting, by a sixteenth';
+      expect(marked(one, 'Pieces', NO_OFF)).toEqual([-0.063]);
+      // The row of the piece, and the sum of its profile.
+      expect(marked(one, 'Cutting', CUT_OFF)).toEqual([-0.063, -0.063]);
+      expect(marked('nothing at all', 'Cutting', CUT_OFF)).toEqual([]);
+    });
+
+    test('a list of pieces that is sorted otherwise still agrees, and still finds what differs', () => {
+      expect(valueAt(SORTED, 'Production!A2')).toBe('All sheets agree.');
+      expect(valueAt(SORTED_AND_CHANGED, 'Cutting!A2')).toMatch(/first: Pieces to cut: listed/u);
+      const at = `Cutting!L${cutRow(workbook, 3).row + 1}`;
+      expect(valueAt(SORTED_AND_CHANGED, at)).toBe(1);
+    });
+
+    (gnumericIsHere() ? test : test.skip)(
+      'Gnumeric comes to the same verdicts',
+      async () => {
+        const folder = await mkdtemp(join(tmpdir(), 'coveledger-gnumeric-'));
+        try {
+          for (const name of ['nothing at all', 'a piece on Cutting, by a sixteenth', 'the tax']) {
+            const book = typeInto(workbook, EDITS[name]!.typed(workbook));
+            const path = join(folder, 'book.xlsx');
+            await writeFile(path, await writeWorkbook(book, { paint: paintTiny }));
+            const csv = join(folder, '%n.csv');
+            const ran = spawnSync('ssconvert', ['--recalc', '--export-file-per-sheet', path, csv]);
+            expect([name, ran.status]).toEqual([name, 0]);
+            for (const [at, sheet] of book.sheets.entries()) {
+              if (!['Production', 'Pieces', 'Cutting'].includes(sheet.name)) continue;
+              const [, line = ''] = (await readFile(join(folder, `${at}.csv`), 'utf8')).split('\n');
+              expect([name, sheet.name, line]).toEqual([
+                name,
+                sheet.name,
+                expect.stringContaining(String(valueAt(name, `${sheet.name}!A2`))),
+              ]);
+            }
+          }
+        } finally {
+          await rm(folder, { recursive: true, force: true });
+        }
+      },
+      120_000,
+    );
+
+    test('ticks are counted on each sheet as they are made', () => {
+      const name = 'ticks of what is done';
+      const said = (edit: string): unknown[] => {
+        const { cells } = saved.get(edit)!.sheets.find((sheet) => sheet.name === 'Production')!;
+        const steps = Object.values(cells).find(({ value }) =>
+          /^\d+ of \d+ done$/u.test(String(value)),
+        );
+        return [valueAt(edit, 'Pieces!N2'), valueAt(edit, 'Cutting!J2'), steps?.value];
+      };
+      const { done } = plan.totals;
+      const listed = plan.pieces.length;
+      const lengths = cutPieces(sheetOf(workbook, 'Cutting')).length;
+      const before = said('nothing at all');
+      expect(before.slice(0, 2)).toEqual([
+        `${done} of ${listed} done`,
+        `0 of ${lengths} lengths cut`,
+      ]);
+      expect(before[2]).toMatch(/^0 of \d+ done$/u);
+      expect(said(name)).toEqual([
+        `${done + 2} of ${listed} done`,
+        `1 of ${lengths} lengths cut`,
+        String(before[2]).replace('0 of', '1 of'),
+      ]);
+    });
+  },
+);

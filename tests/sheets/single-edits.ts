@@ -1,0 +1,257 @@
+/** Cells of the shop's workbook typed over, one edit at a time, and what each sheet must then say of it. */
+import type {
+  CellDescription,
+  CellValue,
+  RowDescription,
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
+import { cutPieces, cutSticks } from './cut-rows.ts';
+import { rowWith, sheetOf } from './sheet-jobs.ts';
+
+/** Sheet, row and column, from 0. */
+type Place = readonly [sheet: string, row: number, column: number];
+type Typed = readonly (readonly [place: Place, value: CellValue | null])[];
+
+export interface Edit {
+  readonly typed: (workbook: WorkbookDescription) => Typed;
+  /** What the line on top names first; absent where all sheets still agree. */
+  readonly first?: string;
+  /** Whether Client says that it is behind. */
+  readonly behind?: true;
+  /** Cells that must show a difference: as they are named, with what they show. */
+  readonly off?: (workbook: WorkbookDescription) => Readonly<Record<string, CellValue>>;
+}
+
+const SAME_PIECES =
+  'Pieces to cut: listed on Pieces, and those of them that Cutting cuts to the same length';
+const COUNTED = 'Pieces to cut: by room here, and listed on Pieces';
+const PLANNED =
+  'Lengths that sticks and lumber are planned for, and on Pieces now (each times its No.)';
+const STICKS = 'Profiles: all, and those whose sticks on Cutting are as long as planned';
+const CREDIT = 'Offcuts kept (in): as credited, and on Cutting';
+const LUMBER = 'Lengths of lumber to pull and buy: here, and on Cutting';
+const PICKS =
+  'Rows of lumber to pull or buy: all, and those with the same count here and on Cutting';
+
+const numberOf = (cell: CellDescription | null | undefined): number => Number(cell?.value);
+
+/** Of the list of pieces: row from 0, and its length. */
+function pieceRow(workbook: WorkbookDescription, no: number): { row: number; length: number } {
+  const pieces = sheetOf(workbook, 'Pieces');
+  const row = rowWith(pieces, 'No.') + no;
+  return { row, length: numberOf(pieces.rows[row]?.cells[6]) };
+}
+
+/** Where Cutting cuts a piece, row from 0. */
+export function cutRow(workbook: WorkbookDescription, no: number): { row: number; length: number } {
+  const found = cutPieces(sheetOf(workbook, 'Cutting')).find(({ onPieces }) => onPieces === no)!;
+  return { row: found.row - 1, length: found.length };
+}
+
+/** The first number under a heading of Production. */
+function lumberRow(workbook: WorkbookDescription): number {
+  const sheet = sheetOf(workbook, 'Production');
+  return rowWith(sheet, 'Lumber: what to pull from the rack, and what to buy') + 2;
+}
+
+function rateRow(workbook: WorkbookDescription, label: string): number {
+  return rowWith(sheetOf(workbook, 'Production'), label, 5);
+}
+
+/** The first line of the client's first room. */
+function clientLine(workbook: WorkbookDescription): number {
+  const { rows } = sheetOf(workbook, 'Client');
+  return rows.findIndex(({ cells }) => cells[2]?.style === 'inputWhole');
+}
+
+const onBoth = (workbook: WorkbookDescription, no: number, by: number): Typed => {
+  const [piece, cut] = [pieceRow(workbook, no), cutRow(workbook, no)];
+  return [
+    [['Pieces', piece.row, 6], piece.length + by],
+    [['Cutting', cut.row, 4], cut.length + by],
+  ];
+};
+
+export const EDITS: Readonly<Record<string, Edit>> = {
+  'nothing at all': { typed: () => [] },
+  'a length on Pieces': {
+    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 6], pieceRow(book, 1).length + 13.375]],
+    first: SAME_PIECES,
+    behind: true,
+    off: (book) => ({
+      [`Pieces!H${pieceRow(book, 1).row + 1}`]: -13.375,
+      [`Cutting!L${cutRow(book, 1).row + 1}`]: -13.375,
+    }),
+  },
+  'a length on Pieces, as text': {
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 6], 'about 40 in']],
+    first: COUNTED,
+    behind: true,
+  },
+  'a length on Pieces taken out': {
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 6], null]],
+    first: COUNTED,
+    behind: true,
+  },
+  'the line of a piece on Pieces': {
+    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 1], null]],
+    first: COUNTED,
+    behind: true,
+  },
+  'a piece on Cutting, by a sixteenth': {
+    typed: (book) => [[['Cutting', cutRow(book, 3).row, 4], cutRow(book, 3).length - 1 / 16]],
+    first: SAME_PIECES,
+    off: (book) => ({
+      [`Pieces!H${pieceRow(book, 3).row + 1}`]: -0.063,
+      [`Cutting!L${cutRow(book, 3).row + 1}`]: -0.063,
+    }),
+  },
+  'two pieces on Cutting, one shorter by what the other is longer': {
+    typed: (book) => [
+      [['Cutting', cutRow(book, 1).row, 4], cutRow(book, 1).length - 2],
+      [['Cutting', cutRow(book, 2).row, 4], cutRow(book, 2).length + 2],
+    ],
+    first: SAME_PIECES,
+    off: (book) => ({
+      [`Pieces!H${pieceRow(book, 1).row + 1}`]: -2,
+      [`Cutting!L${cutRow(book, 2).row + 1}`]: 2,
+    }),
+  },
+  'a piece on Pieces and on Cutting alike': {
+    typed: (book) => onBoth(book, 1, 5),
+    first: PLANNED,
+    behind: true,
+  },
+  'two pieces on both sheets, the sum kept': {
+    typed: (book) => [...onBoth(book, 1, 5), ...onBoth(book, 2, -5)],
+    first: PLANNED,
+  },
+  'the length of a stick': {
+    typed: (book) => {
+      const [stick] = cutSticks(sheetOf(book, 'Cutting'));
+      return [[['Cutting', stick!.row - 1, 5], stick!.length - 12]];
+    },
+    first: STICKS,
+    behind: true,
+  },
+  'a kept offcut': {
+    typed: (book) => {
+      const stick = cutSticks(sheetOf(book, 'Cutting')).find(({ kept }) => kept !== null)!;
+      return [[['Cutting', stick.row - 1, 10], stick.kept! + 6]];
+    },
+    first: CREDIT,
+  },
+  'how much lumber is bought, on Production': {
+    typed: (book) => {
+      const row = lumberRow(book);
+      const { cells } = sheetOf(book, 'Production').rows[row]!;
+      return [[['Production', row, 7], numberOf(cells[7]) + 1]];
+    },
+    first: LUMBER,
+    behind: true,
+  },
+  'how much lumber is bought, on Cutting': {
+    typed: (book) => {
+      const sheet = sheetOf(book, 'Cutting');
+      const row = rowWith(sheet, 'Pull from the rack, and buy') + 2;
+      return [[['Cutting', row, 4], numberOf(sheet.rows[row]?.cells[4]) + 1]];
+    },
+    first: LUMBER,
+  },
+  'two counts on Cutting, one less by what the other is more': {
+    typed: (book) => {
+      const sheet = sheetOf(book, 'Cutting');
+      const row = rowWith(sheet, 'Pull from the rack, and buy') + 2;
+      const count = (at: number): number => numberOf(sheet.rows[at]?.cells[4]);
+      return [
+        [['Cutting', row, 4], count(row) + 1],
+        [['Cutting', row + 1, 4], count(row + 1) - 1],
+      ];
+    },
+    first: PICKS,
+  },
+  'the price of lumber': {
+    typed: (book) => [[['Production', lumberRow(book), 8], 99]],
+    first: 'Price: here, and on Client',
+    behind: true,
+  },
+  'the hourly rate': {
+    typed: (book) => [[['Production', rateRow(book, 'Hourly rate ($)'), 7], 80]],
+    first: 'Price: here, and on Client',
+    behind: true,
+  },
+  'the tax': {
+    typed: (book) => [[['Production', rateRow(book, 'Tax, % of price'), 7], 9]],
+    first: 'Price with tax: here, and on Client',
+    behind: true,
+  },
+  'a quantity on Client': {
+    typed: (book) => {
+      const row = clientLine(book);
+      return [[['Client', row, 2], numberOf(sheetOf(book, 'Client').rows[row]?.cells[2]) + 2]];
+    },
+    first: 'Pieces: here, and on Client',
+    behind: true,
+  },
+  'a price each on Client': {
+    typed: (book) => [[['Client', clientLine(book), 4], 1]],
+    first: 'Price: here, and on Client',
+    behind: true,
+  },
+  'ticks of what is done': {
+    typed: (book) => [
+      [['Pieces', pieceRow(book, 1).row, 14], 'x'],
+      [['Pieces', pieceRow(book, 4).row, 14], 'x'],
+      [['Cutting', cutRow(book, 1).row, 0], 'x'],
+      [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
+      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, 12], 'x'],
+    ],
+  },
+};
+
+/** The workbook with cells typed over, all other formulas and cached values left alone. */
+export function typeInto(workbook: WorkbookDescription, typed: Typed): WorkbookDescription {
+  const sheets = workbook.sheets.map((sheet): SheetDescription => {
+    const own = typed.filter(([[name]]) => name === sheet.name);
+    if (own.length === 0) return sheet;
+    const rows = sheet.rows.map((row, at): RowDescription => {
+      const here = new Map(own.flatMap(([[, r, c], value]) => (r === at ? [[c, value]] : [])));
+      if (here.size === 0) return row;
+      return {
+        ...row,
+        cells: row.cells.map((cell, column) => {
+          const value = here.get(column);
+          if (value === undefined) return cell;
+          return { ...(cell?.style === undefined ? {} : { style: cell.style }), value };
+        }),
+      };
+    });
+    return { ...sheet, rows };
+  });
+  return { ...workbook, sheets };
+}
+
+/** The list of pieces sorted by what stands in a column, as spreadsheets sort: formulas go along, their row with them. */
+export function sortPieces(workbook: WorkbookDescription, column: number): WorkbookDescription {
+  const sheets = workbook.sheets.map((sheet): SheetDescription => {
+    if (sheet.name !== 'Pieces') return sheet;
+    const first = rowWith(sheet, 'No.') + 1;
+    const moved = sheet.rows
+      .slice(first)
+      .map((row, at) => ({ row, from: first + at + 1 }))
+      .sort((one, other) =>
+        String(other.row.cells[column]?.value).localeCompare(String(one.row.cells[column]?.value)),
+      )
+      .map(({ row, from }, at) => ({
+        ...row,
+        cells: row.cells.map((cell) =>
+          cell?.formula === undefined
+            ? cell
+            : { ...cell, formula: cell.formula.replace(`-G${from},`, `-G${first + at + 1},`) },
+        ),
+      }));
+    return { ...sheet, rows: [...sheet.rows.slice(0, first), ...moved] };
+  });
+  return { ...workbook, sheets };
+}
