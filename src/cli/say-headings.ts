@@ -1,5 +1,5 @@
 /** The headings of every input table in words: what stands under each, and which other words are read as it. */
-import { sayHeld, type Heading } from '../planning/input/headings/heading.ts';
+import { sayHeading } from '../planning/input/headings/say-headings.ts';
 import { TABLE_HEADINGS } from '../planning/input/headings/table-headings.ts';
 import { SETTINGS, sayUsual, settingOf, type SettingKey } from '../planning/shop.ts';
 import { columns, join, wrap } from './help-text.ts';
@@ -10,7 +10,8 @@ export function helpOfHeadings(): string {
       'A job is a workbook with the sheets below, or a folder with a CSV file for each (runs.csv). A star marks a heading that is needed; the order of columns, capital letters and spaces are free, and a column that is left out has its usual values. A bare length is in the unit of the shop.',
     ),
     ...Object.entries(TABLE_HEADINGS).map(
-      ([table, headings]) => `${table}\n${columns(headings.map(rowOf))}`,
+      ([table, headings]) =>
+        `${table}\n${columns(headings.map((one) => [one.required === true ? `${one.heading}*` : one.heading, sayHeading(one)]))}`,
     ),
     `Settings of the shop, each a row of Shop\n${columns(
       (Object.keys(SETTINGS) as SettingKey[]).map((key) => {
@@ -19,10 +20,4 @@ export function helpOfHeadings(): string {
       }),
     )}`,
   ]);
-}
-
-function rowOf(heading: Heading): readonly [string, string] {
-  const { heading: name, required, meaning, also = [] } = heading;
-  const others = also.length === 0 ? '' : ` Read too: ${also.join(', ')}.`;
-  return [required === true ? `${name}*` : name, `${sayHeld(heading)}: ${meaning}${others}`];
 }
