@@ -11,8 +11,7 @@ export function helpOfHeadings(): string {
       'A job is a workbook with the sheets below, or a folder with a CSV file for each (runs.csv). A star marks a heading that is needed; the order of columns, capital letters and spaces are free, and a column that is left out has its usual values. A bare length is in the unit of the shop.',
     ),
     ...Object.entries(TABLE_HEADINGS).map(
-      ([table, headings]) =>
-        `${table}\n${columns(headings.map((one) => [one.required === true ? `${one.heading}*` : one.heading, sayHeading(one)]))}`,
+      ([table, headings]) => `${table}\n${columns(headings.map(rowOf))}`,
     ),
     `Settings of the shop, each a row of Shop\n${columns(
       (Object.keys(SETTINGS) as SettingKey[]).map((key) => {

@@ -11,7 +11,6 @@ import { limitSuite } from './limit-suite.ts';
 import { mannersSuite } from './manners-suite.ts';
 import { planSuite } from './plan-suite.ts';
 import { processSuite } from './process-suite.ts';
-import { stampSuite } from './stamp-suite.ts';
 import { startProgram, stopProgram } from './program.ts';
 import { schemaSuite } from './schema-suite.ts';
 import { serveSuite } from './serve-suite.ts';
