@@ -135,8 +135,7 @@ function fileCells(data: SheetData, parts: SheetParts): PlainSheet['cells'] {
 }
 
 function fileCell(cell: ICellData, formula?: string, spill?: string): PlainCell {
-  // A formula may answer with an empty text, which is another thing than no answer yet.
-  const value = formula !== undefined && cell.v === '' ? '' : valueOf(cell);
+  const value = valueOf(cell);
   const looksSo = typeof value === 'string' && ERROR.test(value);
   const error = looksSo && (formula !== undefined || cell.t === undefined || cell.t === null);
   return {
