@@ -72,7 +72,8 @@ function isLeftOutByZero(argument: Argument): boolean {
       return argument.least > 0;
     case 'angle':
       return argument.limits?.above === 0;
-    default:
+    case 'length':
+    case 'exact length':
       return argument.least === 'above 0';
   }
 }

@@ -47,6 +47,8 @@ export interface SetUp {
   readonly arcLength: number;
   /** The tightest curve of the cove's outline: what smooths it everywhere is no rounder; inches. */
   readonly leastRadius: number;
+  /** Of this cove alone, whichever size or setting each stands at. */
+  readonly cautions: readonly Caution[];
 }
 
 export interface SetUpReading {
@@ -93,6 +95,8 @@ export function planSetUp(
   cautions.push(...(bevelled?.cautions ?? []).map(place));
   const against = [...unheld, ...(bevelled?.faults ?? [])];
   if (against.length > 0) return { faults: against.map(place), cautions };
+  const rails = railsOf(setting, cut, flats, shop);
+  cautions.push(...offTable(rails.rails, tableSizeOf(shop)?.width).map(place));
   const setUp: SetUp = {
     cove,
     blank,
@@ -111,9 +115,9 @@ export function planSetUp(
     arcLength: computeArcLength(blade, setting),
     leastRadius: computeLeastRadius(blade, setting),
     ...(bevels === undefined ? {} : { bevelWood: computeBevelWood(blade, setting, flats, bevels) }),
-    ...railsOf(setting, cut, flats, shop),
+    ...rails,
+    cautions,
   };
-  cautions.push(...offTable(setUp.rails, tableSizeOf(shop)?.width).map(place));
   return { setUp, faults, cautions };
 }
 

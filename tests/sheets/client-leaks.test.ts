@@ -92,7 +92,7 @@ describe("The client's workbook as a file", () => {
     );
   });
 
-  test('tells of no author, firm, template or path, and of nothing but its title and version', () => {
+  test('tells of no author, firm, template or path, and of nothing but its title, version, number and date', () => {
     const elements = (name: string): string[] =>
       [...strFromU8(parts[name]!).matchAll(/<([\w:]+)[^>]*>([^<]+)</gu)].map(
         ([, element = '', text = '']) => `${element} ${text}`,
@@ -107,9 +107,13 @@ describe("The client's workbook as a file", () => {
         (one) => !/^(?:Application Coveledger|DocSecurity .*)$/u.test(one),
       ),
     ).toEqual([]);
-    expect(elements('docProps/custom.xml')).toEqual(['vt:i4 1']);
+    expect(elements('docProps/custom.xml')).toEqual([
+      'vt:i4 1',
+      'vt:lpwstr 7f3a2b1c',
+      'vt:lpwstr 2026-03-01',
+    ]);
     const custom = [...strFromU8(parts['docProps/custom.xml']!).matchAll(/ name="([^"]*)"/gu)];
-    expect(custom.map(([, name]) => name)).toEqual(['Description version']);
+    expect(custom.map(([, name]) => name)).toEqual(['Description version', 'Number', 'Date']);
     for (const [name, xml] of xmlParts()) {
       expect([
         name,

@@ -2,7 +2,7 @@
  * What a cove's page says: the saw, the rails and the passes beside the drawings, then what the
  * scales do to it, its blank, its corners and its cautions.
  */
-import { sayWhere, type FaultCode } from '../../core/faults/fault.ts';
+import { rewordFault, sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
 import type { CoveProfile, Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
@@ -75,7 +75,7 @@ export function addBelow(
   const { shop } = plan.job;
   addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop), spacing), spacing);
   addCrown(draft, plan, profile, setUp.bevelWood, spacing);
-  addOwnCautions(draft, plan, profile);
+  addOwnCautions(draft, plan, profile, setUp);
 }
 
 function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
@@ -177,14 +177,15 @@ function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts, spacing: Spac
 /** What the rows of the rails say already, with the marks to use instead. */
 const SAID_BY_MARKS: readonly FaultCode[] = ['rails.off-table', 'rails.off-usual-table'];
 
-/** Cautions that were found at this profile's own row. */
-function addOwnCautions(draft: SheetDraft, plan: JobPlan, profile: Profile): void {
+/** Those of the set-up, and what else was found at this profile's own row. */
+function addOwnCautions(draft: SheetDraft, plan: JobPlan, profile: Profile, setUp: SetUp): void {
   const here = sayWhere(profile.where);
-  const own = plan.cautions.filter(
-    ({ code, where }) =>
-      where !== undefined && sayWhere(where) === here && !SAID_BY_MARKS.includes(code),
-  );
+  const { unit, decimalSign } = plan.job.shop;
+  const own = [
+    ...setUp.cautions.map((one) => rewordFault(one, unit, decimalSign)),
+    ...plan.cautions.filter(({ where }) => where !== undefined && sayWhere(where) === here),
+  ].filter(({ code }) => !SAID_BY_MARKS.includes(code));
   if (own.length === 0) return;
   draft.spread('Mind with this cove', 'section');
-  for (const { message } of own) draft.spread(message, 'caution');
+  for (const message of new Set(own.map((one) => one.message))) draft.spread(message, 'caution');
 }

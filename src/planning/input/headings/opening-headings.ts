@@ -97,7 +97,7 @@ export const OPENING_HEADINGS = [
   {
     heading: 'Horn',
     holds: 'length',
-    meaning: "How far a stool's ends stand out beyond the casing; blank is 1 in (25.4 mm).",
+    meaning: "How far a stool's ends stand out beyond the casing; blank is 1 in.",
     also: ['horns'],
   },
   {
