@@ -7,7 +7,7 @@ import { cutFromPlan, keepsCuts, markCut } from '../planning/cut/cut-from-plan.t
 import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { keyOfCut } from '../planning/kept/kept-cut.ts';
 import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
-import { readTicks } from '../sheets/cutting/read-ticks.ts';
+import { readTicks } from '../sheets/read-ticks.ts';
 import { judgeJob } from '../planning/judge-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';

@@ -7,7 +7,7 @@ import { cutFromPlan, markCut } from '../planning/cut/cut-from-plan.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
-import { readTicks } from '../sheets/cutting/read-ticks.ts';
+import { readTicks } from '../sheets/read-ticks.ts';
 
 /** A workbook's plans, each as far as it can be read, and why not. */
 export interface KeptPlans {

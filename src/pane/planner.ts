@@ -5,7 +5,7 @@
 import type { Outcome } from '../core/faults/fault.ts';
 import type { CutAlready, Ticks } from '../planning/cut/cut-already.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
-import type { TickedSheets } from '../sheets/cutting/read-ticks.ts';
+import type { TickedSheets } from '../sheets/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { Stamp } from '../sheets/stamp.ts';

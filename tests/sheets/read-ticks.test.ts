@@ -3,10 +3,7 @@ import type { RawCell, RawRow } from '../../src/planning/input/raw-table.ts';
 import { cutKey, NO_TICKS, type Ticks } from '../../src/planning/cut/cut-already.ts';
 import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import {
-  readTicks as readTicksOf,
-  type TickedSheets,
-} from '../../src/sheets/cutting/read-ticks.ts';
+import { readTicks as readTicksOf, type TickedSheets } from '../../src/sheets/read-ticks.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planOf } from '../planning/make-job.ts';
 import { JOBS } from './sheet-jobs.ts';
@@ -81,13 +78,15 @@ test('A piece that is done on Pieces is read by room, run and number, in whateve
   const plan = await planOf(JOBS['demo']!);
   const { cutting, pieces } = sheetsOf(plan);
   const heads = pieces.find(({ cells }) => cells.includes('Done'))!;
-  const done = heads.cells.indexOf('Done');
+  const [done, room, run, piece] = ['Done', 'Room', 'Run', 'Piece'].map((one) =>
+    heads.cells.indexOf(one),
+  ) as [number, number, number, number];
   const wanted = plan.pieces.find((piece) => !piece.done && piece.number === 2)!;
   const ticked = put(
     pieces,
     done,
     'x',
-    ({ cells }) => cells[1] === wanted.room && cells[2] === wanted.run && cells[3] === 2,
+    ({ cells }) => cells[room] === wanted.room && cells[run] === wanted.run && cells[piece] === 2,
   );
   const at = ticked.indexOf(ticked.find(({ cells }) => cells.includes('Done'))!);
   const turned = [...ticked.slice(0, at + 1), ...ticked.slice(at + 1).reverse()];

@@ -1,11 +1,11 @@
 /** What a shop has ticked on the sheets of a plan: boxes under Cut on Cutting, and Done on Pieces. */
-import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import { cutKey, type Ticks } from '../../planning/cut/cut-already.ts';
-import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
-import { cleanText } from '../grammar/check/clean-text.ts';
-import { PIECES_HEADINGS, sayNumber } from '../pieces/pieces-sheet.ts';
-import { CUT_MARK } from '../words/tick-marks.ts';
-import { CUTTING_HEADINGS } from './cutting-columns.ts';
+import type { RawCell, RawRow } from '../planning/input/raw-table.ts';
+import { cutKey, type Ticks } from '../planning/cut/cut-already.ts';
+import type { CutStick, JobPlan } from '../planning/job-plan.ts';
+import { cleanText } from './grammar/check/clean-text.ts';
+import { PIECES_HEADINGS, sayNumber } from './pieces/pieces-sheet.ts';
+import { CUT_MARK } from './words/tick-marks.ts';
+import { CUTTING_HEADINGS } from './cutting/cutting-columns.ts';
 
 /** The rows of the two sheets as they stand; none where the sheet isn't there. */
 export interface TickedSheets {
