@@ -17,6 +17,7 @@ type Given = Pick<
   | 'loadPlanner'
   | 'loadDemo'
   | 'preferences'
+  | 'visit'
 >;
 
 /** @param part Of the browser's storage, where it is parted: before each preference's key. */
@@ -40,8 +41,12 @@ export function browserServices(part: () => string = () => ''): Given {
     loadPlanner: async () => (await import('./load-planner.ts')).planner,
     loadDemo,
     preferences: {
-      get: (key) => getPreference(keyOf(key)),
-      set: (key, value) => setPreference(keyOf(key), value),
+      get: (key) => getNote(() => localStorage, keyOf(key)),
+      set: (key, value) => setNote(() => localStorage, keyOf(key), value),
+    },
+    visit: {
+      get: (key) => getNote(() => sessionStorage, keyOf(key)),
+      set: (key, value) => setNote(() => sessionStorage, keyOf(key), value),
     },
   };
 }
@@ -53,18 +58,18 @@ export async function loadDemo(): Promise<readonly RawTable[]> {
   return (await response.json()) as RawTable[];
 }
 
-function getPreference(key: string): string | undefined {
+function getNote(place: () => Storage, key: string): string | undefined {
   try {
-    return localStorage.getItem(key) ?? undefined;
+    return place().getItem(key) ?? undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Where storage is turned off the preference is lost, which harms nothing. */
-function setPreference(key: string, value: string): void {
+/** Where storage is turned off the note is lost, which harms nothing. */
+function setNote(place: () => Storage, key: string, value: string): void {
   try {
-    localStorage.setItem(key, value);
+    place().setItem(key, value);
   } catch {
     return;
   }

@@ -2,6 +2,12 @@
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { exportPlan } from '../exports/export-plan.ts';
 import { readJob } from '../planning/input/read-job.ts';
+import { VERSION } from '../core/version.ts';
+import { cutFromPlan, keepsCuts, markCut } from '../planning/cut/cut-from-plan.ts';
+import { keepPlan } from '../planning/kept/keep-plan.ts';
+import { keyOfCut } from '../planning/kept/kept-cut.ts';
+import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
+import { readTicks } from '../sheets/read-ticks.ts';
 import { judgeJob } from '../planning/judge-job.ts';
 import { planJob } from '../planning/plan-job.ts';
 import type { Planner } from '../pane/planner.ts';
@@ -23,6 +29,13 @@ export const planner: Planner = {
           ...(seconds === undefined ? {} : { seconds }),
         }),
   checkJobPlan,
+  keepPlan: (kept) => keepPlan(kept, VERSION),
+  readKeptPlan: (text, pause) => readKeptPlan(text, VERSION, pause),
+  readTicks,
+  cutFromPlan,
+  markCut,
+  keepsCuts,
+  keyOfCut,
   describePlan,
   describeClientCopy,
   exportPlan,

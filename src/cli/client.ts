@@ -5,7 +5,7 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
-import { planToFiles } from './plan-to-files.ts';
+import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { madeToJson, type Stamp } from '../sheets/stamp.ts';
 import {
@@ -45,7 +45,7 @@ export const CLIENT: Command = {
   ],
   notes: [
     'The workbook opens in any spreadsheet: change a quantity and every price follows. Its date may be typed over; the shop setting “price holds days” says how long the price holds from then. Its number is the mark of the inputs that the sheets of the shop bear.',
-    'The plan is made anew, and may differ a little from an earlier one: plan --client writes it from the same plan as the workbook of the shop.',
+    'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan, to the cent. With --seconds or --steps, and else, the job is planned.',
     "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, made, workbook }, money in the shop's currency; at fault { faults, cautions }.",
   ],
   examples: ['job.xlsx --out job-client.xlsx', 'job-folder --out client.xlsx --force'],
@@ -60,7 +60,7 @@ export const CLIENT: Command = {
 async function runClient(call: Call): Promise<Report> {
   const file = clientFile('--out');
   const out = call.values.get('--out') ?? '';
-  const { plan, stamp, refusal } = await planToFiles(call, [file]);
+  const { plan, stamp, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
   if (call.flags.has('--json')) return reportJson(0, toJson(plan, stamp, out));
   return reportPlan(call, [file.say(plan, out, stamp)], plan.cautions);

@@ -39,8 +39,8 @@ async function runDemo(call: Call): Promise<Report> {
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
   const planned = await planInput(DEMO_FOLDER, { effort, isSilent: false });
   if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
-  const { plan, fingerprint } = planned;
-  const stamp: Stamp = { fingerprint, day, effort };
+  const { plan, from } = planned;
+  const stamp: Stamp = { fingerprint: from.fingerprint, day, effort };
   const description = describePlan(plan, { stamp });
   const path = resolve(DEMO_FILE);
   const replaced = await isThere(path);

@@ -3,7 +3,7 @@ import type { Call, Command, Report } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './plan-input.ts';
-import { planToFiles } from './plan-to-files.ts';
+import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
@@ -45,7 +45,7 @@ export const EXPORT: Command = {
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
     'With --json: { version, exported, files, cautions, faults }, files by their paths in the zip; at fault { faults, cautions }.',
-    'The plan is made anew, and may differ a little from an earlier one: plan --export saves the same plan as the workbook.',
+    'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan. With --seconds or --steps, and else, the job is planned.',
   ],
   examples: ['job.xlsx --out job-files.zip'],
   exits: {
@@ -58,7 +58,7 @@ export const EXPORT: Command = {
 
 async function runExport(call: Call): Promise<Report> {
   const file = exportFile('--out');
-  const { plan, stamp, refusal } = await planToFiles(call, [file]);
+  const { plan, stamp, refusal } = await planToFiles(call, [file], takesKept(call));
   if (plan === undefined) return refusal;
   const out = call.values.get('--out') ?? '';
   const { cautions } = plan;

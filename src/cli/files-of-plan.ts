@@ -4,6 +4,8 @@ import { paintPng } from '../hosts/file/paint-png.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { writeZip } from '../hosts/zip/write-zip.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
+import { VERSION } from '../core/version.ts';
+import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { clientRooms } from '../sheets/client/client-rooms.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
@@ -25,10 +27,12 @@ export function shopFile(option: string, keepsFormulas: boolean): SaidFile {
   return {
     option,
     ending: '.xlsx',
-    make: (plan, stamp) => {
-      const description = describePlan(plan, { keepsFormulas, stamp });
+    make: (plan, from) => {
+      const description = describePlan(plan, { keepsFormulas, stamp: from });
       ({ sheets } = description);
-      return writeWorkbook(description, { paint: paintPng });
+      // So that the client's copy and the exports can be of this very plan.
+      const texts = { 'written-plan': keepPlan(from, VERSION) };
+      return writeWorkbook(description, { paint: paintPng, texts });
     },
     say: (_plan, path) => sayWorkbook(path, { sheets }),
   };

@@ -1,10 +1,13 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
-import type { Caution, Fault } from '../core/faults/fault.ts';
+import { basename } from 'node:path';
+import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { judgeJob } from '../planning/judge-job.ts';
+import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
+import { cutOf, keptPlanOf, readKeptPlans } from './kept-plan.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -16,12 +19,11 @@ export const INPUT_ARGUMENT: ArgumentDefinition = {
   says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
 };
 
+/** The plan with its inputs; how long was looked for it, where it was kept. */
+type PlanMade = Omit<PlanToKeep, 'day' | 'effort'> & Partial<Pick<PlanToKeep, 'effort'>>;
+
 export type InputPlanning =
-  | {
-      readonly plan: JobPlan;
-      /** Of the tables that it was read from. */
-      readonly fingerprint: string;
-    }
+  | { readonly plan: JobPlan; readonly from: PlanMade }
   | {
       readonly plan?: never;
       /** 2 where the input is at fault, 1 where the job it asks for can't be made. */
@@ -30,9 +32,29 @@ export type InputPlanning =
       readonly cautions: readonly Caution[];
     };
 
-/** The plan carries the cautions of its reading too. */
-export async function planInput(path: string, planning: Planning): Promise<InputPlanning> {
+/**
+ * The plan carries the cautions of its reading too. What is ticked as cut on sheets of the workbook stays.
+ *
+ * @param usesKept whether the plan that a workbook carries is used, where it is of these inputs, or where
+ *   the workbook has no inputs
+ */
+export async function planInput(
+  path: string,
+  planning: Planning,
+  usesKept = false,
+): Promise<InputPlanning> {
   const input = await readJobTables(path);
+  const keptPlans = await readKeptPlans(path);
+  const hasNoInputs = !input.ok && input.faults.every(({ code }) => code === 'table.missing');
+  if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
+    const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
+    if (kept !== undefined) {
+      const said = fault('plan.kept-used', basename(path), null);
+      const read = readJob(kept.tables, path);
+      const cautions = [said, ...read.cautions, ...kept.plan.cautions];
+      return { plan: { ...kept.plan, cautions }, from: kept };
+    }
+  }
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
   const read = readJob(input.value.tables, path);
   const readCautions = [...input.value.cautions, ...read.cautions];
@@ -45,13 +67,22 @@ export async function planInput(path: string, planning: Planning): Promise<Input
   const { job } = read;
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const ticked = keptPlans === undefined ? { cut: [], cautions: [] } : cutOf(keptPlans);
+  const { cautions: ofTicks, ...cut } = ticked;
   const planned = await planWithin(
     { ...planning, sayMoney: say },
-    ({ planSticks, options, onGroup }) => planJob(job, { ...options, planSticks, onGroup }),
+    ({ planSticks, options, onGroup }) => planJob(job, { ...options, ...cut, planSticks, onGroup }),
   );
-  const cautions = [...readCautions, ...planned.cautions];
+  const cautions = [
+    ...(keptPlans?.cautions ?? []),
+    ...ofTicks,
+    ...readCautions,
+    ...planned.cautions,
+  ];
   if (planned.plan === undefined) return { exit: 1, faults: planned.faults, cautions };
   const wrong = checkJobPlan(planned.plan);
   if (wrong.length > 0) throw new RangeError(`The plan is wrong: ${wrong.slice(0, 3).join(' ')}`);
-  return { plan: { ...planned.plan, cautions }, fingerprint: fingerprint(input.value.tables) };
+  const { tables } = input.value;
+  const from = { plan: planned.plan, fingerprint: fingerprint(tables), tables };
+  return { plan: { ...planned.plan, cautions }, from };
 }

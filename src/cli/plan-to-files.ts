@@ -1,6 +1,7 @@
 /** What commands that plan and save have in common: the call looked over, one plan made, its files written. */
 import type { Fault } from '../core/faults/fault.ts';
 import { saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
+import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import type { Stamp } from '../sheets/stamp.ts';
 import { argumentAt, type Call, type Report } from './command.ts';
@@ -15,7 +16,8 @@ export interface FileOfPlan {
   readonly option: string;
   /** Of the file: .xlsx, say. */
   readonly ending: string;
-  readonly make: (plan: JobPlan, stamp: Stamp) => Promise<Uint8Array>;
+  /** @param from the plan with its inputs and its making, as it is kept and stamped */
+  readonly make: (plan: JobPlan, from: PlanToKeep) => Promise<Uint8Array>;
 }
 
 export type SavedPlan =
@@ -25,9 +27,14 @@ export type SavedPlan =
 /**
  * Plans the input of a call, and saves what is made of the plan under those of the options that are
  * given. Whether the files may be written there is known before anything is planned, and all are made
- * before the first is saved, all or none. Faults: what checkTargets and saveFiles find.
+ * before the first is saved, all or none. The plan that a workbook carries is used where `usesKept` says
+ * so. Faults: what checkTargets and saveFiles find.
  */
-export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Promise<SavedPlan> {
+export async function planToFiles(
+  call: Call,
+  files: readonly FileOfPlan[],
+  usesKept = false,
+): Promise<SavedPlan> {
   const json = call.flags.has('--json');
   const force = call.flags.has('--force');
   const input = argumentAt(call, 0);
@@ -41,14 +48,24 @@ export async function planToFiles(call: Call, files: readonly FileOfPlan[]): Pro
   const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: option }));
   faults.push(...(await checkTargets(targets, { force, input })));
   if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
-  const planned = await planInput(input, { effort, isSilent: json || call.flags.has('--quiet') });
+  const planned = await planInput(
+    input,
+    { effort, isSilent: json || call.flags.has('--quiet') },
+    usesKept,
+  );
   if (planned.plan === undefined) return { refusal: refusePlan(call, planned.exit, planned) };
-  const { plan, fingerprint } = planned;
-  const stamp: Stamp = { fingerprint, day, effort };
+  const { plan } = planned;
+  // A plan that was kept says itself how long was looked for it; what is made of it now is of today.
+  const from: PlanToKeep = { effort, ...planned.from, day };
   const { cautions } = plan;
   const made: FileToSave[] = [];
-  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, stamp) });
+  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, from) });
   const saved = await saveFiles(made, { replace: force });
-  if (saved.ok) return { plan, stamp };
+  if (saved.ok) return { plan, stamp: from };
   return { refusal: refusePlan(call, 2, { faults: saved.faults, cautions }) };
+}
+
+/** Whoever says how long to plan wants a new plan. */
+export function takesKept({ values }: Call): boolean {
+  return !values.has('--seconds') && !values.has('--steps');
 }

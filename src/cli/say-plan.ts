@@ -15,7 +15,7 @@ import type { Shop } from '../planning/shop.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
-import { proofOf, sayCost, sayProof } from '../sheets/words/say-proof.ts';
+import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
 import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 
@@ -67,20 +67,21 @@ function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
   ];
 }
 
-function sayLumber({ name, answer }: CuttingGroup, shop: Shop): string {
+function sayLumber(group: CuttingGroup, shop: Shop): string {
   const say = priceOf(shop);
-  const proof = proofOf(answer);
-  return `${name} ${sayCost(proof, say)}, ${sayProof(proof, say, shop.decimalSign)}.`;
+  const proof = proofOfGroup(group);
+  return `${group.name} ${sayCost(proof, say)}, ${sayProof(proof, say, shop.decimalSign)}.`;
 }
 
 function sayTotals({ totals, job }: JobPlan): string[] {
   const { shop } = job;
   const say = priceOf(shop);
   const done = totals.done === 0 ? '' : ` (${totals.done} more are done already)`;
+  const cut = totals.sticksCut === 0 ? '' : ` ${totals.sticksCut} of them cut already,`;
   const tax = totals.taxCents === 0 ? '' : `, and ${say(totals.taxCents)} tax on it`;
   return [
     'In all:',
-    `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
+    `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')},${cut} ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     ...sayBoardFeet(totals, shop),
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),

@@ -1,6 +1,7 @@
 import { ok, type Outcome } from '../core/faults/fault.ts';
 import { checkBound } from './check/check-bound.ts';
 import { checkPlan } from './check/check-plan.ts';
+import { startOffer } from './start-offer.ts';
 import { stepBudget } from './step-budget.ts';
 import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
@@ -42,6 +43,8 @@ export async function planSticks(
     if (incumbent.isProven()) break;
     await options.pause?.();
   }
+  const started = startOffer(problem, options.start, incumbent.best);
+  if (started !== undefined) incumbent.offer(started, 'earlier plan');
   const budget = stepBudget(options);
   if (options.loadSolver !== undefined && !incumbent.isProven() && !budget.isOver()) {
     const highs = await options.loadSolver();

@@ -75,6 +75,7 @@ export function listCuts(plan: JobPlan): List {
       piece.part ?? null,
       printExact(piece.length, shop),
       numberIn(piece.length, unit),
+      piece.unneeded !== undefined ? 'left over' : piece.isCut === true ? 'yes' : '',
     ]),
   );
   return {
@@ -93,6 +94,7 @@ export function listCuts(plan: JobPlan): List {
       'Part',
       'Length',
       `Length (${unit})`,
+      'Cut already',
     ],
     rows,
   };
@@ -123,7 +125,8 @@ function eachStick(
 function sticksByPiece(plan: JobPlan): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
   for (const stick of plan.profiles.flatMap(({ sticks }) => sticks)) {
-    for (const { id } of stick.pieces) {
+    for (const { id, unneeded } of stick.pieces) {
+      if (unneeded !== undefined) continue;
       const known = found.get(id);
       if (known === undefined) found.set(id, [stick.id]);
       else known.push(stick.id);

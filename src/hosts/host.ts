@@ -4,11 +4,13 @@
  * cell of the person's own, but where they asked for a formula.
  */
 import type { Outcome, Where } from '../core/faults/fault.ts';
-import type { RawCell, RawTable } from '../planning/input/raw-table.ts';
+import type { RawCell, RawRow, RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
 /** Texts by their keys: at most 200 characters a key, of whatever length a text. */
 export type Notes = Readonly<Record<string, string | undefined>>;
+/** What is kept with a workbook, out of sight: the plan last made, and the one its sheets were written from. */
+export type KeptTextKey = 'plan' | 'written-plan';
 
 export interface WorkbookHost {
   readonly kind: 'excel' | 'file' | 'grid';
@@ -39,8 +41,19 @@ export interface WorkbookHost {
   recall(keys: readonly string[]): Promise<Outcome<Notes>>;
   /** A note that is undefined is forgotten; those not named stay. */
   remember(notes: Notes): Promise<Outcome<void>>;
-  /** Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. */
-  watch(changed: (sheet: string) => void): () => void;
+  /**
+   * Long texts kept with the workbook, out of sight: plans. They go wherever it goes: into its file, into
+   * what is kept of it between visits. Without a text what was kept goes.
+   */
+  keptText(key: KeptTextKey): Promise<Outcome<string | undefined>>;
+  keepText(key: KeptTextKey, text: string | undefined): Promise<Outcome<void>>;
+  /** The rows of a sheet that aren't blank, cells from column A on; none where there is no such sheet. */
+  readSheet(name: string): Promise<Outcome<readonly RawRow[]>>;
+  /**
+   * Calls `changed` with a sheet's name soon after anything on it changes; returns what ends it. A host
+   * that tells nothing of cells of sheets made here tells `typedOnOurs` of them.
+   */
+  watch(changed: (sheet: string) => void, typedOnOurs?: (sheet: string) => void): () => void;
 }
 
 export interface HostAbilities {

@@ -51,6 +51,7 @@ export async function openPage(): Promise<void> {
   started.keeping = lastVisit.keep(desk.take, () => void save());
   if (lastVisit.data === undefined) started.keeping?.changed();
   window.addEventListener('beforeunload', (event) => {
+    if (started.pane?.isPlanning() === true) event.preventDefault();
     if (desk.touched() && started.keeping?.isBehind() !== false) event.preventDefault();
   });
   readyDoors(desk, save, findBehind);
@@ -145,6 +146,11 @@ function besideGrid(grid: Grid, onNote: () => void): WorkbookHost {
       const noted = await host.remember(notes);
       onNote();
       return noted;
+    },
+    keepText: async (key, text) => {
+      const kept = await host.keepText(key, text);
+      onNote();
+      return kept;
     },
   };
 }

@@ -2,6 +2,10 @@
  * Everything of planning that the pane calls, in one module that is loaded when it is first wanted:
  * a first look at the pane and the worksheet functions don't wait for it.
  */
+import type { Outcome } from '../core/faults/fault.ts';
+import type { CutAlready, Ticks } from '../planning/cut/cut-already.ts';
+import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
+import type { TickedSheets } from '../sheets/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { Stamp } from '../sheets/stamp.ts';
@@ -27,6 +31,17 @@ export interface Planner {
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
+  /** A plan as text, to be kept with the workbook. */
+  readonly keepPlan: (kept: PlanToKeep) => string;
+  readonly readKeptPlan: (text: string, pause: () => Promise<void>) => Promise<Outcome<PlanToKeep>>;
+  readonly readTicks: (plan: JobPlan, sheets: TickedSheets) => Ticks | undefined;
+  readonly cutFromPlan: (plan: JobPlan, ticks: Ticks) => readonly CutAlready[];
+  /** The plan marked by its ticks, to be written again. */
+  readonly markCut: (plan: JobPlan, ticks: Ticks) => JobPlan;
+  /** Whether all that a plan has as cut is ticked still. */
+  readonly keepsCuts: (plan: JobPlan, ticks: Ticks) => boolean;
+  /** The same for the same cut sticks alone. */
+  readonly keyOfCut: (cut: readonly CutAlready[]) => string;
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
   /** The client's copy, a workbook by itself. */
   readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;

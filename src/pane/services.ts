@@ -38,6 +38,11 @@ export interface PaneServices {
   readonly functions: readonly FunctionReference[];
   /** The program's own look, where it tells; else the browser's preference stands. Never rejects. */
   readonly darkTheme: Promise<boolean | undefined>;
+  /** Small notes that last as long as this tab or window, a reload of it too. */
+  readonly visit: {
+    readonly get: (key: string) => string | undefined;
+    readonly set: (key: string, value: string) => void;
+  };
   /** Small preferences of the pane's own, kept on this machine. */
   readonly preferences: {
     readonly get: (key: string) => string | undefined;

@@ -14,6 +14,8 @@ import { PaneContext } from './use-pane.ts';
 export interface StartedPane {
   /** Goes over to another workbook: nothing of the one before stays. */
   readonly standBeside: (host: WorkbookHost) => void;
+  /** Whether leaving now would break a planning off. */
+  readonly isPlanning: () => boolean;
   /** Reads the inputs as they are now; undefined where the written sheets are of them, or none are. */
   readonly findBehind: () => Promise<SheetsBehind | undefined>;
   /** Calls `hear` when the written sheets fall behind the inputs, and when they no longer are. */
@@ -52,6 +54,7 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
   };
   return {
     standBeside: (host) => void actions.standBeside(host),
+    isPlanning: () => store.get().planning.running !== undefined,
     findBehind: async () => {
       await actions.checkAgain();
       return behind();

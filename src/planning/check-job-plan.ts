@@ -1,8 +1,9 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
+ * check-lumber.ts, check-cut.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
  * pieces and the sticks, in plain inches.
  */
+import { checkCutStick } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkRuns } from './check-runs.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
@@ -30,7 +31,14 @@ function checkPieces(plan: JobPlan): string[] {
   const cuts = new Map<string, { length: number; whole: boolean }[]>();
   for (const { sticks, profile } of plan.profiles) {
     for (const stick of sticks) {
-      for (const { id, length, part, piece } of stick.pieces) {
+      for (const { id, length, part, piece, unneeded, isCut } of stick.pieces) {
+        if (isCut === true && stick.isCut !== true) wrong.push(`${id} is cut from an uncut stick.`);
+        if (unneeded !== undefined) {
+          if (isCut !== true || piece !== undefined) {
+            wrong.push(`${id} is left over of ${stick.id} and not cut.`);
+          }
+          continue;
+        }
         const list = cuts.get(id) ?? [];
         list.push({ length: Number(length), whole: part === undefined });
         cuts.set(id, list);
@@ -127,6 +135,7 @@ function checkStick(plan: JobPlan, { profile }: ProfilePlan, stick: CutStick): s
   const room = Number(stick.length) - 2 * Number(shop.endTrim);
   const used = pieces + kerf * (stick.pieces.length - 1);
   const wrong: string[] = [];
+  if (stick.isCut === true) return checkCutStick(stick);
   if (stick.pieces.length === 0) wrong.push(`${stick.id} is used for nothing.`);
   if (used > room + CHECK_SLACK_INCHES) wrong.push(`${stick.id} is too short for its pieces.`);
   const left = Math.max(0, room - used - kerf);
@@ -144,13 +153,14 @@ function checkStick(plan: JobPlan, { profile }: ProfilePlan, stick: CutStick): s
   return wrong;
 }
 
+/** One of which a part is cut already can't come from that stick any more. */
 function checkMatches(plan: JobPlan): string[] {
   const stickOf = new Map<string, string>();
   const wrong: string[] = [];
   for (const { sticks } of plan.profiles) {
     for (const stick of sticks) {
       for (const { piece } of stick.pieces) {
-        if (piece === undefined || piece.match === '') continue;
+        if (piece === undefined || piece.match === '' || stick.isCut === true) continue;
         const key = piece.match.trim().toLowerCase();
         const first = stickOf.get(key) ?? stick.id;
         stickOf.set(key, first);
@@ -188,6 +198,7 @@ function checkTotals(plan: JobPlan): string[] {
     ['pieces', totals.pieces, live.length],
     ['done pieces', totals.done, plan.pieces.length - live.length],
     ['sticks', totals.sticks, sticks.length],
+    ['cut sticks', totals.sticksCut, sticks.filter(({ isCut }) => isCut === true).length],
     ['net length', Number(totals.lengthNet), sum(live.map((piece) => Number(piece.cutLength)))],
     [
       'bought length',

@@ -2,6 +2,7 @@
  * The part of the independent look at a plan that counts lumber: boards and what they are ripped
  * into, stock, credit and money. Only types and tolerances are imported; all is worked out again in plain inches.
  */
+import { checkCutPart } from './check-cut.ts';
 import type { CuttingGroup, JobPlan, ProfilePlan, RippedBoard, StockUse } from './job-plan.ts';
 import type { StockItem } from './job.ts';
 import { CHECK_SLACK_BOARD_FEET, CHECK_SLACK_CENTS, CHECK_SLACK_INCHES } from './tolerance.ts';
@@ -134,7 +135,8 @@ function checkStockCounts(plan: JobPlan): string[] {
   const wrong: string[] = [];
   const blanks = new Set<string>();
   const rows = new Map(plan.job.stock.map((item, at) => [item, at]));
-  for (const stick of plan.profiles.flatMap(({ sticks }) => sticks)) {
+  const sticks = plan.profiles.flatMap((one) => one.sticks);
+  for (const stick of sticks) {
     const key = `${rows.get(stick.item) ?? '?'} ${stick.unit} ${stick.strip}`;
     if (blanks.has(key)) wrong.push(`${stick.id} is a blank that is used twice.`);
     blanks.add(key);
@@ -144,9 +146,17 @@ function checkStockCounts(plan: JobPlan): string[] {
     const own = uses.filter((use) => use.item === item);
     const rack = own.reduce((sum, use) => sum + use.fromRack, 0);
     const count = own.reduce((sum, use) => sum + use.bought, rack);
-    const most = item.buyMost === null ? Infinity : item.have + item.buyMost;
+    // What is cut was had, whatever Stock says now; bought ones among it leave the rack as it is.
+    const cut = new Set(
+      sticks.filter((stick) => stick.item === item && stick.isCut === true).map(({ unit }) => unit),
+    );
+    const cutBought = [...cut].filter((unit) => unit > item.have).length;
+    const most =
+      item.buyMost === null
+        ? Infinity
+        : Math.max(item.have, cut.size - cutBought) + Math.max(item.buyMost, cutBought);
     if (count > most) wrong.push(`More of a ${item.for} stock row is used than can be had.`);
-    if (rack !== Math.min(count, item.have)) {
+    if (rack !== Math.min(count - cutBought, item.have)) {
       wrong.push(`The rack of ${item.for} is not used before more is bought.`);
     }
   }
@@ -155,25 +165,28 @@ function checkStockCounts(plan: JobPlan): string[] {
 
 function checkGroupMoney(plan: JobPlan, group: CuttingGroup): string[] {
   const { name, answer, stockUse, lumberCents, offcutCreditCents } = group;
+  const cut = group.cut ?? { sticks: 0, lumberCents: 0, offcutCreditCents: 0, laborCents: 0 };
   const wrong: string[] = [];
   const plans = plansIn(plan, group);
   const sum = (value: (one: ProfilePlan) => number): number =>
     plans.reduce((all, one) => all + value(one), 0);
   const paid = stockUse.reduce((all, use) => all + (use.fromRack + use.bought) * use.priceCents, 0);
   const lines = stockUse.reduce((all, use) => all + use.costCents, 0);
-  if (paid !== lumberCents || lines !== paid || answer.plan.costCents !== paid) {
+  if (paid !== lumberCents || lines !== paid || answer.plan.costCents + cut.lumberCents !== paid) {
     wrong.push(`The lumber of ${name} does not add up.`);
   }
   if (sum(({ money }) => money.lumberCents) !== lumberCents) {
     wrong.push(`The shares of lumber of ${name} do not add up.`);
   }
   const credit = sum(({ money }) => money.offcutCreditCents);
-  if (credit !== offcutCreditCents || answer.plan.creditCents !== credit) {
+  if (credit !== offcutCreditCents || answer.plan.creditCents + cut.offcutCreditCents !== credit) {
     wrong.push(`The offcut credit of ${name} does not add up.`);
   }
-  if (answer.bound.costCents > lumberCents + answer.plan.laborCents - offcutCreditCents) {
+  const rest = lumberCents - cut.lumberCents - (offcutCreditCents - cut.offcutCreditCents);
+  if (answer.bound.costCents > rest + answer.plan.laborCents) {
     wrong.push(`${name} costs less than its bound.`);
   }
+  wrong.push(...checkCutPart(group, plansIn(plan, group), cut));
   const { boardFeetBought: bought, boardFeetUsed: used } = group;
   const feet = stockUse.map(({ boardFeet }) => boardFeet ?? Number.NaN);
   const opened = feet.reduce((all, one) => all + one, 0);
@@ -229,7 +242,9 @@ function checkCredit(plan: JobPlan, { problem, profiles, name, stockUse }: Cutti
     }
     let perInch = Infinity;
     let perStrip = Infinity;
-    for (const { priceCents, length, rips = [] } of problem.supplies) {
+    for (const { priceCents, length, rips = [], stripWorthCents } of problem.supplies) {
+      // Of blanks that are ripped and paid for the price says nothing.
+      if (stripWorthCents !== undefined) continue;
       const counts = rips.flat().filter(({ blank }) => blank === stated.blank);
       const strips = Math.max(0, ...counts.map(({ count }) => count));
       if (strips === 0) continue;

@@ -1,4 +1,4 @@
-/** The stick planner's whole numbers turned back into sticks, pieces, boards and a pick list. */
+/** The stick planner's whole numbers turned back into sticks and pieces, beside those that are cut already. */
 import Fraction from 'fraction.js';
 import type {
   PlannedPiece,
@@ -7,59 +7,135 @@ import type {
   StickAnswer,
   StickProblem,
 } from '../cutting/problem/problem.ts';
-import {
-  behind,
-  spareId,
-  type StatedGroup,
-  type StatedSupply,
-  type UsedStock,
-} from './group-problem.ts';
+import type { ExactInches } from '../core/units/length.ts';
+import { behind, partId, spareId, type StatedGroup, type StatedSupply } from './group-problem.ts';
+import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import type { Profile, StockItem } from './job.ts';
-import type { CutStick, RippedBoard, RippedStrip, StockUse } from './job-plan.ts';
-import type { Piece } from './piece.ts';
-import type { Blank } from './share-stock.ts';
+import type { CutPiece, CutStick } from './job-plan.ts';
+import { numberUnits, type UsedStock } from './used-stock.ts';
 
 /** A group's problem, its answer, and what stands behind them. */
 export interface AnsweredGroup extends StatedGroup {
   readonly answer: StickAnswer;
-  /** What earlier groups have used of each row of Stock: boards of one row are numbered through all. */
+  /** What is cut already, and what earlier groups have opened of each row of Stock. */
   readonly used: UsedStock;
 }
 
-/** A profile's sticks, numbered in the order of the plan. */
-export function readSticks(
-  profile: Profile,
+/** A stick of a group's plan with the row of Stock that it is paid from. */
+export interface TakenStick {
+  readonly profile: Profile;
+  readonly stick: CutStick;
+  /** The row at its price. */
+  readonly supply: StatedSupply;
+  /** How wide the blanks of its board are, in their order; none for a stick. */
+  readonly blankWidths: readonly ExactInches[];
+}
+
+/**
+ * All sticks of a group, profile by profile: those that are cut already keep their numbers, the planned
+ * ones take the numbers that are free, in the order of the plan.
+ */
+export function takeSticks(prepared: PreparedGroup, group: AnsweredGroup): TakenStick[] {
+  const units = unitNumbers(group);
+  return prepared.flatMap((own) => {
+    const cut = own.cut.map((one) => ({
+      ...one,
+      supply: rowOf(group, one.profile, one.stick.item),
+    }));
+    const taken = new Set(cut.map(({ stick }) => stick.id));
+    let number = 0;
+    const nextId = (): string => {
+      do number += 1;
+      while (taken.has(`${own.profile.name} #${number}`));
+      return `${own.profile.name} #${number}`;
+    };
+    const planned = readSticks(own, group, units).map((one) => ({
+      ...one,
+      stick: { ...one.stick, id: nextId() },
+    }));
+    if (cut.length === 0) return planned;
+    const places = new Map([...cut, ...planned].map((one) => [one, numberOf(one.stick)]));
+    return [...places].sort(([, one], [, other]) => one - other).map(([one]) => one);
+  });
+}
+
+/** The number at the end of a stick's id. */
+function numberOf({ id }: CutStick): number {
+  return Number(/#(\d+)$/u.exec(id)?.[1] ?? 0);
+}
+
+/** A profile's planned sticks, as yet without ids. */
+function readSticks(
+  { profile, toPlan, partsLeft }: PreparedProfile,
   group: AnsweredGroup,
-  pieces: ReadonlyMap<string, Piece>,
-): CutStick[] {
+  units: ReadonlyMap<string, readonly number[]>,
+): TakenStick[] {
   const { problem, answer } = group;
   const inches = (whole: number): Fraction => new Fraction(whole, problem.unitsPerInch);
-  const before = unitsBefore(group);
+  const pieces = new Map<string, Pick<CutPiece, 'id' | 'piece' | 'part'>>([
+    ...toPlan.map((piece) => [piece.id, { id: piece.id, piece }] as const),
+    ...partsLeft.map(
+      ({ piece, part }) => [partId(piece.id, part), { id: piece.id, piece, part }] as const,
+    ),
+  ]);
   const own = answer.plan.sticks.filter((stick) => stick.profile === profile.name);
-  return own.map((stick, index) => {
-    const { item } = stockOf(group, stick.supplyId);
-    const unit = (before.get(stick.supplyId) ?? 0) + stick.unit + 1;
+  return own.map((stick): TakenStick => {
+    const supply = stockOf(group, stick.supplyId);
+    const { item } = supply;
+    const { unit, strip, strips } = placeOf(group, stick, units);
     return {
-      id: `${profile.name} #${index + 1}`,
-      item,
-      unit,
-      strip: stick.strip + 1,
-      strips: ripOf(group, stick).reduce((sum, { count }) => sum + count, 0),
-      fromRack: unit <= item.have,
-      length: item.length,
-      pieces: inSawOrder(stick.pieces, profile, problem).map(({ demandId, length, part }) => {
-        const piece = pieces.get(demandId);
-        return {
-          id: demandId,
+      profile,
+      supply: supply.ripped === undefined ? supply : rowOf(group, profile, item),
+      blankWidths: supply.ripped === undefined ? widthsOf(group, stick) : [],
+      stick: {
+        id: '',
+        item,
+        unit,
+        strip,
+        strips,
+        fromRack: unit <= item.have,
+        length: item.length,
+        pieces: inSawOrder(stick.pieces, profile, problem).map(({ demandId, length, part }) => ({
+          ...(pieces.get(demandId) ?? { id: demandId }),
           length: inches(length),
-          ...(piece === undefined ? {} : { piece }),
           ...(part === undefined ? {} : { part: part + 1 }),
-        };
-      }),
-      offcut: inches(stick.offcut),
-      offcutKept: stick.offcut > 0 && stick.offcut >= problem.keepOffcutsOver,
+        })),
+        offcut: inches(stick.offcut),
+        offcutKept: stick.offcut > 0 && stick.offcut >= problem.keepOffcutsOver,
+      },
     };
   });
+}
+
+/** Which board a stick is from and which blank of it, from 1. */
+function placeOf(
+  group: AnsweredGroup,
+  stick: PlannedStick,
+  units: ReadonlyMap<string, readonly number[]>,
+): Pick<CutStick, 'unit' | 'strip' | 'strips'> {
+  const { ripped } = stockOf(group, stick.supplyId);
+  if (ripped !== undefined) {
+    const blank = ripped[stick.unit];
+    if (blank === undefined) throw new RangeError(`No ripped blank is ${stick.unit}.`);
+    return blank;
+  }
+  const unit = units.get(stick.supplyId)?.[stick.unit];
+  if (unit === undefined) throw new RangeError(`No number is free for ${stick.unit}.`);
+  const strips = ripOf(group, stick).reduce((sum, { count }) => sum + count, 0);
+  return { unit, strip: stick.strip + 1, strips };
+}
+
+/**
+ * The row of Stock at the price that a profile pays.
+ *
+ * @throws RangeError where it doesn't serve the profile
+ */
+function rowOf({ supplies }: StatedGroup, profile: Profile, item: StockItem): StatedSupply {
+  for (const supply of supplies.values()) {
+    if (supply.ripped !== undefined || supply.item !== item) continue;
+    if (supply.strips.has(profile)) return supply;
+  }
+  throw new RangeError(`No row of Stock for ${item.for} serves ${profile.name}.`);
 }
 
 /** Pieces shorter than this are cut while the stick is still long. Common practice [C]. */
@@ -83,139 +159,52 @@ function inSawOrder(
   });
 }
 
-/** What to pull from the rack and what to buy, an entry for each row of Stock that is used. */
-export function readStockUse(group: AnsweredGroup): StockUse[] {
-  const before = unitsBefore(group);
-  const opened = openedUnits(group);
-  return group.problem.supplies.flatMap((supply) => {
-    const units = opened.get(supply.id) ?? new Map<number, readonly PlannedStick[]>();
-    if (units.size === 0) return [];
-    const { item, priceCents, boardFeet } = stockOf(group, supply.id);
-    const first = before.get(supply.id) ?? 0;
-    const fromRack = [...units.keys()].filter((unit) => first + unit < item.have).length;
-    const unusedBlanks = [...units.values()].reduce((sum, sticks) => {
-      const [stick] = sticks;
-      const rip = stick === undefined ? [] : ripOf(group, stick);
-      return sum + rip.reduce((all, { count }) => all + count, 0) - sticks.length;
-    }, 0);
-    return [
-      {
-        item,
-        fromRack,
-        bought: units.size - fromRack,
-        unusedBlanks,
-        priceCents,
-        costCents: units.size * priceCents,
-        ...(boardFeet === undefined ? {} : { boardFeet: units.size * boardFeet }),
-      },
-    ];
-  });
-}
-
-/** Every opened board with its blanks side by side, row by row of Stock. */
-export function readBoards(group: AnsweredGroup): RippedBoard[] {
-  const before = unitsBefore(group);
-  const opened = openedUnits(group);
-  return group.problem.supplies.flatMap(({ id }) => {
-    const { item } = stockOf(group, id);
-    if (item.kind !== 'board') return [];
-    const units = [...(opened.get(id) ?? [])].sort(([one], [other]) => one - other);
-    return units.map(([at, sticks]): RippedBoard => {
-      const unit = (before.get(id) ?? 0) + at + 1;
-      return { item, unit, fromRack: unit <= item.have, strips: readStrips(group, item, sticks) };
-    });
-  });
-}
-
-function readStrips(
-  group: AnsweredGroup,
-  item: StockItem,
-  sticks: readonly PlannedStick[],
-): RippedStrip[] {
-  const [first] = sticks;
-  const rip = first === undefined ? [] : ripOf(group, first);
-  const profileOf = new Map(sticks.map(({ strip, profile }) => [strip, profile]));
-  const widths = rip.flatMap(({ blank, count }) =>
+/** How wide the blanks of a board are that is ripped as planned; none for a stick. */
+function widthsOf(group: StatedGroup, stick: PlannedStick): readonly ExactInches[] {
+  const { item } = stockOf(group, stick.supplyId);
+  if (item.kind !== 'board') return [];
+  return ripOf(group, stick).flatMap(({ blank, count }) =>
     Array.from(
       { length: count },
-      () => behind(group.blanks, blank, `blank ${blank}`).width ?? item.width,
+      () => behind(group.blanks, blank, `blank ${blank}`).width ?? item.width ?? item.length,
     ),
   );
-  return widths.map((width = item.length, strip) => {
-    const profile = profileOf.get(strip);
-    return profile === undefined ? { width } : { width, profile };
-  });
 }
 
-/** How many ways of cutting a stick there are: sticks of one row, for one profile, with the same lengths. */
-export function countLayouts({ plan }: StickAnswer): number {
-  const layouts = plan.sticks.map(({ supplyId, profile, pieces }) => {
-    const lengths = pieces.map(({ length }) => length).sort((one, other) => one - other);
-    return JSON.stringify([supplyId, profile, ...lengths]);
-  });
-  return new Set(layouts).size;
-}
-
-/**
- * Board feet of the opened boards and sticks, and of the pieces cut from them: a stick's own, times
- * the part of its width that the blank takes and the part of its length that the pieces take.
- * Derived. Both are absent where the board feet of an opened one aren't known.
- */
-export function sumBoardFeet(group: AnsweredGroup): {
-  boardFeetBought?: number;
-  boardFeetUsed?: number;
-} {
-  const { problem, answer } = group;
-  let bought = 0;
-  for (const [id, units] of openedUnits(group)) {
-    const { boardFeet } = stockOf(group, id);
-    if (boardFeet === undefined) return {};
-    bought += units.size * boardFeet;
+/** How many sticks or boards of each supply the answer opens. */
+function countOpened({ answer }: AnsweredGroup): ReadonlyMap<string, number> {
+  const opened = new Map<string, Set<number>>();
+  for (const { supplyId, unit } of answer.plan.sticks) {
+    const units = opened.get(supplyId) ?? new Set<number>();
+    opened.set(supplyId, units.add(unit));
   }
-  const used = answer.plan.sticks.map((stick) => {
-    const { item, boardFeet = 0 } = stockOf(group, stick.supplyId);
-    const cut = stick.pieces.reduce((sum, { length }) => sum + length, 0);
-    const long = cut / (Number(item.length) * problem.unitsPerInch);
-    const { width } = blankOf(group, stick.profile);
-    const wide = item.width === undefined || width === undefined ? 1 : width.div(item.width);
-    return boardFeet * Math.min(1, Number(wide)) * long;
-  });
-  return { boardFeetBought: bought, boardFeetUsed: used.reduce((sum, one) => sum + one, 0) };
+  return new Map([...opened].map(([id, units]) => [id, units.size]));
 }
 
-/** The sticks of each opened stick or board of each supply, by supply and unit. */
-function openedUnits({
-  answer,
-}: AnsweredGroup): ReadonlyMap<string, ReadonlyMap<number, readonly PlannedStick[]>> {
-  const opened = new Map<string, Map<number, PlannedStick[]>>();
-  for (const stick of answer.plan.sticks) {
-    const units = opened.get(stick.supplyId) ?? new Map<number, PlannedStick[]>();
-    opened.set(stick.supplyId, units);
-    const sticks = units.get(stick.unit);
-    if (sticks === undefined) units.set(stick.unit, [stick]);
-    else sticks.push(stick);
+/** How many of each row the answer opens, beside what is opened already. */
+export function newlyOpened(group: AnsweredGroup): ReadonlyMap<StockItem, number> {
+  const opened = new Map<StockItem, number>();
+  for (const [id, count] of countOpened(group)) {
+    const { item, ripped } = stockOf(group, id);
+    if (ripped === undefined) opened.set(item, (opened.get(item) ?? 0) + count);
   }
   return opened;
 }
 
-/** How many of each supply's row are numbered before its own: by earlier groups, and by supplies of another price. */
-function unitsBefore(group: AnsweredGroup): ReadonlyMap<string, number> {
-  const opened = openedUnits(group);
-  const next = new Map<StockItem, number>(group.used);
-  const before = new Map<string, number>();
+/** The numbers of the sticks or boards of each supply; supplies of another price come after one another. */
+function unitNumbers(group: AnsweredGroup): ReadonlyMap<string, readonly number[]> {
+  const counts = countOpened(group);
+  const next = new Map<StockItem, number>(group.used.opened);
+  const numbers = new Map<string, readonly number[]>();
   for (const { id } of group.problem.supplies) {
-    const { item } = stockOf(group, id);
-    const first = next.get(item) ?? 0;
-    before.set(id, first);
-    next.set(item, first + (opened.get(id)?.size ?? 0));
+    const { item, ripped } = stockOf(group, id);
+    if (ripped !== undefined) continue;
+    const before = next.get(item) ?? 0;
+    const count = counts.get(id) ?? 0;
+    next.set(item, before + count);
+    numbers.set(id, numberUnits(group.used.cut.get(item), before, count));
   }
-  return before;
-}
-
-/** The blank that a profile is made from. */
-export function blankOf({ problem, blanks }: StatedGroup, profile: string): Blank {
-  const stated = problem.profiles?.find((one) => one.id === profile);
-  return behind(blanks, stated?.blank ?? '', `the blank of ${profile}`);
+  return numbers;
 }
 
 export function stockOf({ supplies }: StatedGroup, supplyId: string): StatedSupply {

@@ -13,7 +13,7 @@ import {
 
 /** Lengths in inches, money in the shop's currency; what is not known is null. */
 export function groupToJson(plan: JobPlan, group: CuttingGroup) {
-  const { problem, answer } = group;
+  const { problem, answer, cut } = group;
   const profiles = problem.profiles ?? [];
   return {
     name: group.name,
@@ -30,6 +30,16 @@ export function groupToJson(plan: JobPlan, group: CuttingGroup) {
     net: money(answer.plan.costCents + answer.plan.laborCents - answer.plan.creditCents),
     bound: money(answer.bound.costCents),
     status: answer.status,
+    // What is cut already is beside what was planned, whose cost and bound stand above.
+    cut:
+      cut === undefined
+        ? null
+        : {
+            sticks: cut.sticks,
+            cost: money(cut.lumberCents),
+            credit: money(cut.offcutCreditCents),
+            labor: money(cut.laborCents),
+          },
     layouts: group.layouts,
     boardFeetBought: group.boardFeetBought ?? null,
     boardFeetUsed: group.boardFeetUsed ?? null,
@@ -126,12 +136,15 @@ function stickOf(profile: string, stick: CutStick) {
     fromRack: stick.fromRack,
     board: stick.unit,
     strip: stick.strip,
-    pieces: stick.pieces.map(({ id, piece, part, length }) => ({
+    cut: stick.isCut === true,
+    pieces: stick.pieces.map(({ id, piece, part, length, isCut, unneeded }) => ({
       id,
       room: piece?.room ?? null,
       run: piece?.run ?? null,
       part: part ?? null,
       length: number(length),
+      cut: isCut === true,
+      leftOver: unneeded !== undefined,
     })),
     offcut: number(stick.offcut),
     offcutKept: stick.offcutKept,

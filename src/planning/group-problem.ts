@@ -1,7 +1,5 @@
 /** The pieces and the stock of a group of profiles as a problem of whole numbers for the stick planner. */
-import Fraction from 'fraction.js';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
-import { toRadians, degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OffcutCredit, Rip, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
@@ -10,6 +8,9 @@ import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
 import { laborOfStrip } from './strip-labor.ts';
 import { countStrips, planRips, shareStock, type Blank, type SharedStock } from './share-stock.ts';
+import { spliceOverlap } from './splice-overlap.ts';
+import { listRippedBlanks, stateRipped, type RippedBlank } from './cut/ripped-blanks.ts';
+import { remainingOf, type UsedStock } from './used-stock.ts';
 import type { StockUnit } from './stock-units.ts';
 
 /** A trial cut is a cove too: its blank is never shorter than the shop's least. No spare where the shop's is 0. */
@@ -22,12 +23,11 @@ export function spareLength(shop: Shop): ExactInches | undefined {
 /** A million units an inch: finer than any tape, and a mile of it is still a safe whole number. */
 export const FINEST_UNIT = 1_000_000;
 
-/** What has been used of each row of Stock by the groups planned before. */
-export type UsedStock = ReadonlyMap<StockUnit['item'], number>;
-
 export interface StatedSupply extends SharedStock {
   /** As the problem has them. */
   readonly rips: readonly Rip[];
+  /** Blanks of boards that are ripped and paid for already: what is planned of it opens none. */
+  readonly ripped?: readonly RippedBlank[];
 }
 
 /** A problem for the stick planner, and what stands behind its ids. */
@@ -57,6 +57,7 @@ export function stateProblem(
   shop: Shop,
 ): { stated: StatedGroup } | { fault: Fault } {
   const { supplies: shared, blanks } = shareStock(group);
+  const ripped = listRippedBlanks(group, shared, blanks);
   const overlaps = new Map(group.map(({ profile }) => [profile, spliceOverlap(profile, shop)]));
   const unitsPerInch = commonUnit(lengthsOf(group, [...overlaps.values()], shop));
   if (unitsPerInch > FINEST_UNIT) {
@@ -76,19 +77,22 @@ export function stateProblem(
     kerf: whole(shop.crosscutKerf),
     endTrim: whole(shop.endTrim),
     demands: group.flatMap((one) => stateDemands(one, shop, whole)),
-    supplies: supplies.map((stock) => {
-      const { id, item, priceCents, rips } = stock;
-      // Where one row stands twice, at two prices, its rack is counted once; it is never limited.
-      const isFirst = supplies.find((one) => one.item === item) === stock;
-      return {
-        id,
-        length: whole(item.length),
-        priceCents,
-        strips: Math.max(...rips.map(countStrips)),
-        rips,
-        ...remaining(item, isFirst ? (used.get(item) ?? 0) : Infinity),
-      };
-    }),
+    supplies: [
+      ...ripped.map((stock) => stateRipped(stock, whole)),
+      ...supplies.map((stock) => {
+        const { id, item, priceCents, rips } = stock;
+        // Where one row stands twice, at two prices, its rack is counted once; it is never limited.
+        const isFirst = supplies.find((one) => one.item === item) === stock;
+        return {
+          id,
+          length: whole(item.length),
+          priceCents,
+          strips: Math.max(...rips.map(countStrips)),
+          rips,
+          ...(isFirst ? remainingOf(item, used) : { have: 0, buyMost: null }),
+        };
+      }),
+    ],
     profiles: group.map((one) => {
       const overlap = overlaps.get(one.profile);
       const grid = whole(shop.lengthPrecision);
@@ -106,7 +110,8 @@ export function stateProblem(
     }),
     keepOffcutsOver: whole(shop.keepOffcutsOver),
   };
-  const stated = { problem, supplies: byId(supplies), blanks: byId(blanks), cautions };
+  const all = byId<StatedSupply>([...ripped, ...supplies]);
+  const stated = { problem, supplies: all, blanks: byId(blanks), cautions };
   return { stated };
 }
 
@@ -137,9 +142,10 @@ function lengthsOf(
     shop.endTrim,
     shop.keepOffcutsOver,
     shop.lengthPrecision,
-    ...group.flatMap(({ units, pieces }) => [
+    ...group.flatMap(({ units, toPlan, partsLeft }) => [
       ...units.map(({ item }) => item.length),
-      ...pieces.map(({ cutLength }) => cutLength),
+      ...toPlan.map(({ cutLength }) => cutLength),
+      ...partsLeft.map(({ length }) => length),
     ]),
     ...overlaps.flatMap((overlap) => overlap ?? []),
     ...(spare === undefined ? [] : [spare]),
@@ -147,12 +153,12 @@ function lengthsOf(
 }
 
 function stateDemands(
-  { profile, pieces }: PreparedProfile,
+  { profile, toPlan, partsLeft, needsSpare }: PreparedProfile,
   shop: Shop,
   whole: (length: ExactInches) => number,
 ): StickDemand[] {
-  const spare = profile.make === 'buy' ? undefined : spareLength(shop);
-  const demands = pieces.map((piece): StickDemand => ({
+  const spare = needsSpare ? spareLength(shop) : undefined;
+  const demands = toPlan.map((piece): StickDemand => ({
     id: piece.id,
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
@@ -160,9 +166,22 @@ function stateDemands(
     // A matched group of two profiles is refused by name elsewhere; here each has its own.
     ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
   }));
-  if (spare === undefined) return demands;
+  // The other parts are cut: how long this one is can't be chosen any more.
+  const parts = partsLeft.map(({ piece, part, length }): StickDemand => ({
+    id: partId(piece.id, part),
+    length: whole(length),
+    onePiece: true,
+    profile: profile.name,
+  }));
+  const own = [...demands, ...parts];
+  if (spare === undefined) return own;
   const id = spareId(profile);
-  return [...demands, { id, length: whole(spare), onePiece: true, profile: profile.name }];
+  return [...own, { id, length: whole(spare), onePiece: true, profile: profile.name }];
+}
+
+/** The id under which a part is planned of a piece of which another part is cut. */
+export function partId(pieceId: string, part: number): string {
+  return `${pieceId} / part ${part}`;
 }
 
 /**
@@ -194,24 +213,4 @@ export function commonUnit(lengths: readonly ExactInches[]): number {
 
 function gcd(one: bigint, other: bigint): bigint {
   return other === 0n ? one : gcd(other, one % other);
-}
-
-/** Derived: a scarf at an angle from square runs over thickness · tan(angle). */
-function spliceOverlap(profile: Profile, shop: Shop): ExactInches | undefined {
-  if (profile.blankThickness === undefined) return undefined;
-  const overlap = Number(profile.blankThickness) * Math.tan(toRadians(degrees(shop.spliceAngle)));
-  const exact = new Fraction(Math.round(overlap * 2 ** 20), 2 ** 20);
-  return roundUp(exact, shop.lengthPrecision);
-}
-
-/** The rack is emptied first, then the most that may be bought. */
-function remaining(
-  item: StockUnit['item'],
-  used: number,
-): { have: number; buyMost: number | null } {
-  const bought = Math.max(0, used - item.have);
-  return {
-    have: Math.max(0, item.have - used),
-    buyMost: item.buyMost === null ? null : item.buyMost - bought,
-  };
 }

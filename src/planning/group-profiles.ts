@@ -1,5 +1,7 @@
 /** Which profiles are planned together. */
 import type { ExactInches } from '../core/units/length.ts';
+import type { CarriedStick } from './cut/carry-over.ts';
+import type { PartLeft } from './cut/match-pieces.ts';
 import type { Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { StockUnit } from './stock-units.ts';
@@ -7,7 +9,15 @@ import type { StockUnit } from './stock-units.ts';
 /** A profile with pieces to cut, and all that its planning needs. */
 export interface PreparedProfile {
   readonly profile: Profile;
+  /** All that count in the plan. */
   readonly pieces: readonly Piece[];
+  /** Those of them that are still to be planned: what is cut, or on a stick that is begun, is not. */
+  readonly toPlan: readonly Piece[];
+  readonly partsLeft: readonly PartLeft[];
+  /** Sticks that are cut already, or begun. */
+  readonly cut: readonly CarriedStick[];
+  /** Whether a set-up spare is still to be cut. */
+  readonly needsSpare: boolean;
   readonly units: readonly StockUnit[];
   /** Over the blade, of each blank; 0 for what is bought. */
   readonly passes: number;
@@ -18,7 +28,8 @@ export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];
 /**
  * Profiles that have a row of Stock in common, directly or through others, are planned as one
  * problem where that can matter: the row is limited, or one of its boards is wide enough for a blank
- * of each. Any number of the same sticks can be bought for each by itself.
+ * of each. Any number of the same sticks can be bought for each by itself. Profiles that one board was
+ * ripped for already stay together.
  *
  * A limited row without Class that is priced by the board foot may cost two profiles two prices. Such
  * profiles can't share it within a problem: they are kept apart, and the later takes what is left.
@@ -57,11 +68,24 @@ function connect(prepared: readonly PreparedProfile[], kerf: ExactInches): Prepa
 }
 
 function sharesStock(one: PreparedProfile, other: PreparedProfile, kerf: ExactInches): boolean {
+  if (liesOnCutBoard(one, other) || liesOnCutBoard(other, one)) return true;
   const prices = new Map(other.units.map(({ item, priceCents }) => [item, priceCents]));
   return one.units.some(
     ({ item, priceCents }) =>
       prices.get(item) === priceCents &&
       (item.buyMost !== null || liesBeside(item, one.profile, other.profile, kerf)),
+  );
+}
+
+/** Whether a board of which one profile's pieces are cut has a blank as wide as the other's. */
+function liesOnCutBoard(one: PreparedProfile, other: PreparedProfile): boolean {
+  const { blankWidth } = other.profile;
+  const items = new Set(other.units.map(({ item }) => item));
+  return one.cut.some(
+    ({ stick, blankWidths }) =>
+      items.has(stick.item) &&
+      blankWidths.length > 1 &&
+      blankWidths.some((width) => blankWidth?.equals(width) === true),
   );
 }
 

@@ -2,6 +2,7 @@
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
+import type { CutAlready, PieceThen } from './cut/cut-already.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
@@ -15,6 +16,15 @@ export interface CutPiece {
   /** From 1 where the piece is spliced from several. */
   readonly part?: number;
   readonly length: ExactInches;
+  /** Off its stick already, by a tick on the sheets of an earlier plan. */
+  readonly isCut?: true;
+  /** Cut for an earlier plan, and nothing asks for it any more: it is left over, with no `piece`. */
+  readonly unneeded?: PieceThen;
+}
+
+/** Whether it is a cove's set-up spare. */
+export function isSpare({ piece, unneeded }: CutPiece): boolean {
+  return piece === undefined && unneeded === undefined;
 }
 
 export interface CutStick {
@@ -31,6 +41,8 @@ export interface CutStick {
   readonly pieces: readonly CutPiece[];
   readonly offcut: ExactInches;
   readonly offcutKept: boolean;
+  /** Cut, or begun, by an earlier plan: it stays as it is. */
+  readonly isCut?: true;
 }
 
 /** How many of one row of Stock are pulled from the rack and how many are bought. */
@@ -70,8 +82,11 @@ export interface CuttingGroup {
   readonly name: string;
   /** In the order of Profiles. */
   readonly profiles: readonly Profile[];
+  /** Of the pieces that are still to be cut, of what stock is left to cut them from. */
   readonly problem: StickProblem;
   readonly answer: StickAnswer;
+  /** What the sticks that are cut already come to, beside the answer. Absent: none is. */
+  readonly cut?: CutPart;
   readonly stockUse: readonly StockUse[];
   /** Opened boards that are ripped, row by row of Stock. */
   readonly boards: readonly RippedBoard[];
@@ -85,6 +100,16 @@ export interface CuttingGroup {
   readonly lumberCents: number;
   /** What the kept offcuts are worth; the sum of its profiles' credits. */
   readonly offcutCreditCents: number;
+}
+
+/** The sticks of a group that are cut already: no plan can change what they cost. */
+export interface CutPart {
+  readonly sticks: number;
+  /** Of whole boards and sticks. */
+  readonly lumberCents: number;
+  readonly offcutCreditCents: number;
+  /** Of their trimming cuts and passes, as the stick planner rounds it. */
+  readonly laborCents: number;
 }
 
 export interface Hours {
@@ -158,7 +183,9 @@ export interface RoomLine {
 export interface Totals {
   readonly pieces: number;
   readonly done: number;
+  /** Those that are cut already among them; so it is with every total of cost, hours and lumber. */
   readonly sticks: number;
+  readonly sticksCut: number;
   readonly lengthNet: ExactInches;
   readonly lengthBought: ExactInches;
   readonly boardFeetNet: number;
@@ -188,6 +215,8 @@ export interface JobPlan {
   readonly groups: readonly CuttingGroup[];
   readonly rooms: readonly RoomLine[];
   readonly totals: Totals;
+  /** What was cut already when it was planned, as it was told then. */
+  readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];
 }
 

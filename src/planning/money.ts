@@ -1,6 +1,8 @@
 /** Money in whole cents, rounded once, at the line. */
-import { creditCap, offcutCents } from '../cutting/problem/offcut-credit.ts';
-import { blankOf, stockOf, type AnsweredGroup } from './cut-sticks.ts';
+import { offcutCents } from '../cutting/problem/offcut-credit.ts';
+import type { TakenStick } from './cut-sticks.ts';
+import type { OpenedRow } from './opened-rows.ts';
+import type { StatedGroup } from './group-problem.ts';
 import type { Profile } from './job.ts';
 import { hoursOf, type Hours, type Money } from './job-plan.ts';
 import type { Shop } from './shop.ts';
@@ -34,12 +36,12 @@ export function priceProfile(
  */
 export function shareLumber(
   profiles: readonly Profile[],
-  group: AnsweredGroup,
+  rows: readonly OpenedRow[],
 ): ReadonlyMap<string, number> {
   const shares = new Map(profiles.map(({ name }) => [name, 0]));
-  for (const { id, priceCents } of group.problem.supplies) {
-    const { opened, weights } = usesOf(id, profiles, group);
-    shareCents(opened * priceCents, weights).forEach((share, at) => {
+  for (const { supply, units } of rows) {
+    const weights = weightsOf(profiles, supply, units);
+    shareCents(units.size * supply.priceCents, weights).forEach((share, at) => {
       const name = profiles[at]?.name ?? '';
       shares.set(name, (shares.get(name) ?? 0) + share);
     });
@@ -55,48 +57,47 @@ export function shareLumber(
  */
 export function shareBoardFeet(
   profiles: readonly Profile[],
-  group: AnsweredGroup,
+  rows: readonly OpenedRow[],
 ): ReadonlyMap<string, number> {
   const shares = new Map<string, number>(profiles.map(({ name }) => [name, 0]));
-  for (const { id } of group.problem.supplies) {
-    const { opened, weights } = usesOf(id, profiles, group);
-    const { boardFeet = Number.NaN } = stockOf(group, id);
+  for (const { supply, units } of rows) {
+    const weights = weightsOf(profiles, supply, units);
+    const { boardFeet = Number.NaN } = supply;
     const all = weights.reduce((sum, weight) => sum + weight, 0);
     weights.forEach((weight, at) => {
       const name = profiles[at]?.name ?? '';
       if (weight > 0)
-        shares.set(name, (shares.get(name) ?? 0) + (opened * boardFeet * weight) / all);
+        shares.set(name, (shares.get(name) ?? 0) + (units.size * boardFeet * weight) / all);
     });
   }
   return new Map([...shares].filter(([, boardFeet]) => !Number.isNaN(boardFeet)));
 }
 
-/** How many boards or sticks of a supply are opened, and how much of them each profile uses. */
-function usesOf(
-  supplyId: string,
+/** How much each profile uses of what is opened of a row. */
+function weightsOf(
   profiles: readonly Profile[],
-  group: AnsweredGroup,
-): { readonly opened: number; readonly weights: readonly number[] } {
-  const sticks = group.answer.plan.sticks.filter((stick) => stick.supplyId === supplyId);
-  const isBoard = stockOf(group, supplyId).item.kind === 'board';
-  const weights = profiles.map(({ name }) => {
-    const width = isBoard ? Number(blankOf(group, name).width ?? 1) : 1;
-    return width * sticks.filter((stick) => stick.profile === name).length;
+  { item }: OpenedRow['supply'],
+  units: OpenedRow['units'],
+): readonly number[] {
+  const counts = new Map<Profile, number>();
+  for (const { profile } of [...units.values()].flat()) {
+    counts.set(profile, (counts.get(profile) ?? 0) + 1);
+  }
+  return profiles.map((profile) => {
+    const width = item.kind === 'board' ? Number(profile.blankWidth ?? 1) : 1;
+    return width * (counts.get(profile) ?? 0);
   });
-  return { opened: new Set(sticks.map(({ unit }) => unit)).size, weights };
 }
 
-/** What the kept offcuts of one profile's sticks are worth; those of all profiles make the plan's credit. */
-export function creditProfile(profile: Profile, { problem, answer }: AnsweredGroup): number {
-  const credit = problem.profiles?.find(({ id }) => id === profile.name)?.offcutCredit;
-  const supplies = new Map(problem.supplies.map((supply) => [supply.id, supply]));
-  return answer.plan.sticks
-    .filter((stick) => stick.profile === profile.name)
-    .reduce((sum, { supplyId, rip, offcut }) => {
-      const supply = supplies.get(supplyId);
-      const most = supply === undefined ? 0 : creditCap(supply, rip);
-      return sum + offcutCents(offcut, problem.keepOffcutsOver, credit, most);
-    }, 0);
+/** What the kept offcuts of sticks are worth; those of all that aren't cut yet make the plan's credit. */
+export function creditSticks({ problem }: StatedGroup, sticks: readonly TakenStick[]): number {
+  const credits = new Map(problem.profiles?.map(({ id, offcutCredit }) => [id, offcutCredit]));
+  return sticks.reduce((sum, { profile, supply, stick }) => {
+    if (!stick.offcutKept) return sum;
+    const most = Math.floor(supply.priceCents / (2 * stick.strips));
+    const offcut = Number(stick.offcut.mul(problem.unitsPerInch));
+    return sum + offcutCents(offcut, 0, credits.get(profile.name), most);
+  }, 0);
 }
 
 /** Shares an amount of cents by weights so that the shares sum to it: the largest remainders get the odd cents. */

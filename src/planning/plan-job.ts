@@ -2,6 +2,8 @@
 import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
+import type { CarriedStick } from './cut/carry-over.ts';
+import type { CutAlready } from './cut/cut-already.ts';
 import { nameGroup } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
 import type { Job, StockItem } from './job.ts';
@@ -30,18 +32,22 @@ export interface PlanJobOptions extends PlanSticksOptions {
   readonly planSticks?: typeof planSticks;
   /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
   readonly seconds?: number;
+  /** Sticks that are cut already: they stay as they are, and only the rest is planned. */
+  readonly cut?: readonly CutAlready[];
+  /** The plan that they were cut by: what it had of the rest is where the search begins. */
+  readonly earlier?: JobPlan;
 }
 
 /**
  * Plans a job: profiles that share stock are one problem of sticks, in the order of Profiles, each
  * group taking what is left of the rack. Every fault of every part is collected; with any, there is
- * no plan.
+ * no plan. What is cut already counts in every total: its sticks are paid for, its hours worked.
  *
  * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
-  const prepared = prepareJob(job);
-  const { listed } = prepared;
+  const prepared = prepareJob(job, options.cut);
+  const { listed, pieces, carried } = prepared;
   const faults = [...prepared.faults];
   const cautions = [...prepared.cautions];
   const costOf = (cuts: readonly ProfileCut[]): number =>
@@ -54,6 +60,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     job,
     faults.length > 0 ? undefined : costOf,
     options,
+    carried.sticks,
   );
   faults.push(...planned.faults);
   cautions.push(
@@ -73,12 +80,13 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   });
   const plan: JobPlan = {
     job,
-    pieces: listed.pieces,
+    pieces,
     cutAways: listed.cutAways,
     profiles,
     groups,
-    rooms: roomLines(listed.pieces, profiles),
-    totals: sumUp(job, listed.pieces, profiles),
+    rooms: roomLines(pieces, profiles),
+    totals: sumUp(job, pieces, profiles),
+    cut: options.cut ?? [],
     cautions: found.cautions,
   };
   return { plan, ...found };
@@ -95,7 +103,8 @@ async function planGroups(
   prepared: readonly PreparedGroup[],
   job: Job,
   costOf: ((cuts: readonly ProfileCut[]) => number) | undefined,
-  { onGroup, planSticks: plan = planSticks, seconds, ...options }: PlanJobOptions,
+  { onGroup, planSticks: plan = planSticks, seconds, earlier, ...options }: PlanJobOptions,
+  carried: readonly CarriedStick[],
 ): Promise<{
   groups: CuttingGroup[];
   cuts: ProfileCut[];
@@ -106,8 +115,9 @@ async function planGroups(
   const cuts: ProfileCut[] = [];
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
-  const used = new Map<StockItem, number>();
-  const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.pieces.length, 0));
+  const opened = new Map<StockItem, number>();
+  const used = { cut: numbersCut(carried), opened };
+  const pieces = prepared.map((group) => group.reduce((sum, one) => sum + one.toPlan.length, 0));
   const milliseconds = seconds === undefined ? undefined : seconds * 1000;
   const shares = shareTime(milliseconds, pieces, options);
   for (const [place, group] of prepared.entries()) {
@@ -117,19 +127,29 @@ async function planGroups(
     const share = shares.begin(place);
     const budget = isQuick ? { budget: { steps: 0 } } : share.budget;
     const planning = { ...options, ...budget };
-    const planned = await planGroup(group, used, job, plan, planning, costOf);
+    const planned = await planGroup(group, used, job, plan, planning, costOf, earlier);
     share.end();
     faults.push(...planned.faults);
     cautions.push(...planned.cautions);
     if (planned.group === undefined) continue;
     groups.push(planned.group);
     cuts.push(...(planned.cuts ?? []));
-    for (const { item, fromRack, bought } of planned.group.stockUse) {
-      used.set(item, (used.get(item) ?? 0) + fromRack + bought);
+    for (const [item, count] of planned.opened ?? []) {
+      opened.set(item, (opened.get(item) ?? 0) + count);
     }
   }
   onGroup?.(prepared.length, prepared.length, '');
   return { groups, cuts, faults, cautions };
+}
+
+/** The numbers of the sticks and boards that are cut, row by row of Stock. */
+function numbersCut(carried: readonly CarriedStick[]): ReadonlyMap<StockItem, ReadonlySet<number>> {
+  const numbers = new Map<StockItem, Set<number>>();
+  for (const { stick } of carried) {
+    const ofItem = numbers.get(stick.item) ?? new Set<number>();
+    numbers.set(stick.item, ofItem.add(stick.unit));
+  }
+  return numbers;
 }
 
 /**

@@ -24,6 +24,7 @@ export function planToJson(plan: JobPlan) {
       pieces: totals.pieces,
       done: totals.done,
       sticks: totals.sticks,
+      sticksCut: totals.sticksCut,
       lengthNet: Number(totals.lengthNet),
       lengthBought: Number(totals.lengthBought),
       boardFeetNet: totals.boardFeetNet,

@@ -3,9 +3,11 @@
  * also tells as a job is typed what can't be made.
  */
 import { fault, placeFault, type Caution, type Fault, type Where } from '../core/faults/fault.ts';
-import { spareLength } from './group-problem.ts';
+import { carryOver, type CarriedOver } from './cut/carry-over.ts';
+import type { CutAlready } from './cut/cut-already.ts';
+import { spareId, spareLength } from './group-problem.ts';
 import type { PreparedProfile } from './group-profiles.ts';
-import { nameKey, type Job, type Profile } from './job.ts';
+import { nameKey, sameName, type Job, type Profile } from './job.ts';
 import type { Piece } from './piece.ts';
 import { listPieces, type PieceList } from './pieces/list-pieces.ts';
 import { planSetUp, type SetUp } from './plan-setup.ts';
@@ -13,24 +15,33 @@ import { findStock } from './stock-units.ts';
 
 export interface PreparedJob {
   readonly listed: PieceList;
-  /** Every profile that has pieces to cut and stock to cut them from. */
+  /** All pieces of the job; one that is cut counts, also where Runs marks it as done. */
+  readonly pieces: readonly Piece[];
+  readonly carried: CarriedOver;
+  /** Every profile that has pieces to cut, or cut already, and stock to cut them from. */
   readonly profiles: readonly PreparedProfile[];
   readonly setUps: ReadonlyMap<Profile, SetUp>;
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
 
-export function prepareJob(job: Job): PreparedJob {
+/** @param cut sticks that are cut already: they stay as they are */
+export function prepareJob(job: Job, cut: readonly CutAlready[] = []): PreparedJob {
   const listed = listPieces(job);
-  const { profiles, setUps, faults, cautions } = prepareProfiles(job, listed.pieces);
+  const carried = carryOver(job, listed.pieces, cut, sparesOf(job));
+  const { pieces } = carried;
+  const { profiles, setUps, faults, cautions } = prepareProfiles(job, pieces, carried);
   return {
     listed,
+    pieces,
+    carried,
     profiles,
     setUps,
-    faults: [...listed.faults, ...checkMatches(job, listed.pieces), ...faults],
+    faults: [...listed.faults, ...carried.faults, ...checkMatches(job, pieces), ...faults],
     cautions: [
       ...listed.cautions,
       ...spareCautions(job),
+      ...carried.cautions,
       ...cautions,
       ...judgeCoves(job, 'unnamed').cautions,
     ],
@@ -69,10 +80,17 @@ export function judgeCoves(
   return { faults, cautions };
 }
 
-/** Every profile that has pieces to cut and stock to cut them from; the set-ups of the coves among them. */
+/** The set-up spares that the job asks for, of every cove that is planned. */
+function sparesOf({ shop, profiles }: Job): ReadonlySet<string> {
+  if (spareLength(shop) === undefined) return new Set();
+  return new Set(profiles.filter(({ make }) => make !== 'buy').map(spareId));
+}
+
+/** Every profile that has pieces to cut, or cut already, and stock to cut them from; the set-ups of the coves among them. */
 function prepareProfiles(
   job: Job,
   pieces: readonly Piece[],
+  { sticks, served, partsLeft }: CarriedOver,
 ): {
   profiles: PreparedProfile[];
   setUps: ReadonlyMap<Profile, SetUp>;
@@ -92,8 +110,9 @@ function prepareProfiles(
     else live.push(piece);
   }
   for (const profile of job.profiles) {
-    const live = liveOf.get(nameKey(profile.name));
-    if (live === undefined) continue;
+    const live = liveOf.get(nameKey(profile.name)) ?? [];
+    const cut = sticks.filter((one) => one.profile === profile);
+    if (live.length === 0 && cut.length === 0) continue;
     if (profile.make !== 'buy') {
       const found = planSetUp(profile, job.shop, job.shopCells);
       faults.push(...found.faults);
@@ -104,8 +123,18 @@ function prepareProfiles(
     faults.push(...stock.faults);
     cautions.push(...stock.cautions);
     const passes = setUps.get(profile)?.passHeights.length ?? 0;
-    if (stock.units.length > 0)
-      profiles.push({ profile, pieces: live, units: stock.units, passes });
+    if (stock.units.length === 0) continue;
+    profiles.push({
+      profile,
+      pieces: live,
+      toPlan: live.filter(({ id }) => !served.has(id)),
+      partsLeft: partsLeft.filter(({ piece }) => sameName(piece.profile, profile.name)),
+      cut,
+      // Where all is cut, no set-up is tried any more.
+      needsSpare: profile.make !== 'buy' && !served.has(spareId(profile)),
+      units: stock.units,
+      passes,
+    });
   }
   return { profiles, setUps, faults, cautions };
 }

@@ -1,6 +1,7 @@
 /** What is left of a stick once its set-up spare is crosscut off. It is coved next, so it must be long enough. */
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import { isSpare } from './job-plan.ts';
 import type { CutStick, ProfilePlan } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 
@@ -23,7 +24,7 @@ export function shortRestOf(
   { length, pieces }: Pick<CutStick, 'length' | 'pieces'>,
   shop: Limits,
 ): ExactInches | undefined {
-  const spare = pieces.find(({ piece }) => piece === undefined);
+  const spare = pieces.find(isSpare);
   if (spare === undefined || pieces.length === 1) return undefined;
   const rest = length.sub(shop.endTrim).sub(spare.length).sub(shop.crosscutKerf);
   return rest.lt(shop.leastBlankLength) ? rest : undefined;

@@ -5,7 +5,8 @@ import { sayMoney } from '../core/units/say-money.ts';
 import type { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
-import { stateProblem, type UsedStock } from './group-problem.ts';
+import { stateProblem } from './group-problem.ts';
+import type { UsedStock } from './used-stock.ts';
 import type { StockItem } from './job.ts';
 import type { Shop } from './shop.ts';
 
@@ -68,7 +69,10 @@ export async function spoiledFitCautions(
 }
 
 /** Of each length of a profile's stock, the pieces that lie between it and what its trims leave. */
-function listSpoiled({ profile, pieces, units }: PreparedProfile, shop: Shop): SpoiledFit[] {
+function listSpoiled(
+  { profile, toPlan: pieces, units }: PreparedProfile,
+  shop: Shop,
+): SpoiledFit[] {
   const trims = shop.endTrim.mul(2);
   const items = new Map(units.map(({ item }) => [item.length.toFraction(), item]));
   return [...items.values()].flatMap((item) => {

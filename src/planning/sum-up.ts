@@ -55,6 +55,7 @@ export function sumUp(
     pieces: sum(({ tally }) => tally.pieces),
     done: pieces.filter((piece) => piece.done).length,
     sticks: sum(({ tally }) => tally.sticks),
+    sticksCut: sum(({ sticks }) => sticks.filter(({ isCut }) => isCut === true).length),
     lengthNet: exact(({ tally }) => tally.lengthNet),
     lengthBought: exact(({ tally }) => tally.lengthBought),
     boardFeetNet: sum(({ tally }) => tally.boardFeetNet ?? 0),

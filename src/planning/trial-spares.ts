@@ -2,6 +2,7 @@
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { spareLength } from './group-problem.ts';
+import { isSpare } from './job-plan.ts';
 import type { CuttingGroup, CutStick, ProfilePlan } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 
@@ -21,8 +22,8 @@ export function loneSpareCautions(
   const sticks = profiles.flatMap((one) => one.sticks);
   const uses = groups.flatMap(({ stockUse }) => stockUse);
   return profiles.flatMap(({ profile, sticks: own }) => {
-    const alone = own.find(({ pieces }) => pieces.every(({ piece }) => piece === undefined));
-    if (alone === undefined || isShared(alone, sticks)) return [];
+    const alone = own.find(({ pieces }) => pieces.every(isSpare));
+    if (alone === undefined || alone.isCut === true || isShared(alone, sticks)) return [];
     const price = uses.find(({ item }) => item === alone.item)?.priceCents ?? 0;
     if (price === 0) return [];
     const given = { inches: Number(spare) };

@@ -5,6 +5,7 @@
 import { formatNumber, type DecimalSign } from '../core/units/format-number.ts';
 import { sayDay, type CalendarDay } from '../core/units/calendar-day.ts';
 import { VERSION } from '../core/version.ts';
+import type { SearchEffort } from '../planning/search-effort.ts';
 import type { SheetDescription, WorkbookDescription } from './grammar/description.ts';
 
 export interface Stamp {
@@ -14,9 +15,6 @@ export interface Stamp {
   readonly day: CalendarDay;
   readonly effort: SearchEffort;
 }
-
-/** How long was looked at most, beyond the quick plans; no seconds are those alone. */
-export type SearchEffort = { readonly seconds: number } | { readonly steps: number };
 
 /** As much of the fingerprint as two people read to each other. */
 const MARK_DIGITS = 8;

@@ -109,6 +109,9 @@ function hostIn(page: () => Page): WorkbookHost {
     listSeparator: call('listSeparator'),
     recall: call('recall'),
     remember: call('remember'),
+    keptText: call('keptText'),
+    keepText: call('keepText'),
+    readSheet: call('readSheet'),
     watch: () => {
       throw new Error('watched in the page only');
     },

@@ -34,6 +34,9 @@ const everyCall = (host: WorkbookHost): Promise<Outcome<unknown>>[] => [
   host.putFormula('=1'),
   host.recall(['a']),
   host.remember({ a: 'b' }),
+  host.keptText('plan'),
+  host.keepText('plan', 'a'),
+  host.readSheet('Runs'),
 ];
 
 describe('In Excel', () => {

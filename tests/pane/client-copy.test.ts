@@ -23,9 +23,9 @@ describe("The client's copy", () => {
     const { store, actions, saved, made, host } = await plannedPane();
     await actions.saveClient();
     expect(saved).toEqual(['House-client.xlsx']);
-    const { plan, stamp, fingerprint } = store.get().planning.result!;
-    expect(stamp).toEqual({ fingerprint, day: '2026-11-30', effort: { seconds: 20 } });
-    expect(made).toEqual([planner.describeClientCopy(plan, stamp)]);
+    const result = store.get().planning.result!;
+    expect(result).toMatchObject({ day: '2026-11-30', effort: { seconds: 20 } });
+    expect(made).toEqual([planner.describeClientCopy(result.plan, result)]);
     expect(host.log).toEqual([]);
     expect(store.get().busy).toBeUndefined();
     const said = 'The client’s copy is saved as House-client.xlsx';
@@ -45,8 +45,8 @@ describe("The client's copy", () => {
     await pane.actions.plan();
     await pane.actions.saveExports();
     expect(pane.saved).toEqual(['House-files.zip']);
-    const { plan, stamp } = pane.store.get().planning.result!;
-    expect(zipped).toEqual(planner.exportPlan(plan, stamp).map(({ path }) => path));
+    const result = pane.store.get().planning.result!;
+    expect(zipped).toEqual(planner.exportPlan(result.plan, result).map(({ path }) => path));
     expect(pane.store.get().notice).toContain('House-files.zip');
   });
 

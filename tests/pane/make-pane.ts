@@ -41,6 +41,7 @@ export function makePane(
     loadDemo: () => Promise.resolve(DEMO_TABLES),
     functions: [],
     darkTheme: Promise.resolve(undefined),
+    visit: { get: () => undefined, set: () => undefined },
     preferences: { get: () => undefined, set: () => undefined },
     ...others,
   });

@@ -15,6 +15,8 @@ export interface MemorySheet {
 export interface MemoryHost extends WorkbookHost {
   readonly sheets: Map<string, MemorySheet>;
   readonly notes: Map<string, string>;
+  /** What is kept out of sight. */
+  readonly texts: Map<string, string>;
   /** What was asked of it, in words. */
   readonly log: string[];
   /** Types into a cell and tells who watches. */
@@ -45,6 +47,7 @@ export function memoryHost(
 ): MemoryHost {
   const sheets = new Map(given.map((sheet) => [sheet.name, sheet]));
   const notes = new Map<string, string>();
+  const texts = new Map<string, string>();
   const watchers = new Set<(sheet: string) => void>();
   const log: string[] = [];
   const answer = async <T>(call: keyof WorkbookHost, value: () => T): Promise<Outcome<T>> => {
@@ -56,6 +59,7 @@ export function memoryHost(
     can,
     sheets,
     notes,
+    texts,
     log,
     fails: undefined,
     type: (name, row, column, value) => {
@@ -115,6 +119,19 @@ export function memoryHost(
           else notes.set(key, note);
         }
       }),
+    keptText: (key) => answer('keptText', () => texts.get(key)),
+    keepText: (key, text) =>
+      answer('keepText', () => {
+        if (text === undefined) texts.delete(key);
+        else texts.set(key, text);
+      }),
+    readSheet: (name) =>
+      answer('readSheet', () =>
+        (sheets.get(name)?.rows ?? []).map((cells, index) => ({
+          line: index + 1,
+          cells: [...cells],
+        })),
+      ),
     watch: (changed) => {
       watchers.add(changed);
       return () => watchers.delete(changed);

@@ -32,8 +32,12 @@ const found = (faults: number, print = 'a'): JobFound => ({
   faults: Array.from({ length: faults }, () => fault('table.empty', 'Runs', null)),
   cautions: [],
   fingerprint: print,
+  inputs: [],
   writtenFrom: undefined,
 });
+
+const MADE = { day: '2026-11-30', effort: { steps: 1 } };
+const WRITTEN = { plan: {} as never, fingerprint: 'a', tables: [], ...MADE };
 
 describe('Readings of the workbook', () => {
   test('that another has overtaken change nothing, in whichever order they come back', () => {
@@ -199,13 +203,7 @@ describe('Planning', () => {
 
   test('begun anew takes the word of sheets written before off the screen', () => {
     const state = after(
-      {
-        type: 'written',
-        sheets: ['Cutting'],
-        file: undefined,
-        fingerprint: 'a',
-        at: new Date(0),
-      },
+      { type: 'written', sheets: ['Cutting'], file: undefined, from: WRITTEN, at: new Date(0) },
       { type: 'planning begun', of: 1 },
     );
     expect(state.writing.kind).toBe('idle');

@@ -47,8 +47,19 @@ describe('published examples', () => {
     const job = jobOf({ shop: `Setting,Value\nsplice angle,${angle}` });
     const [base] = job.profiles;
     const stating = stateProblem(
-      [{ profile: base!, pieces: [], units: [], passes: 0 }],
-      new Map(),
+      [
+        {
+          profile: base!,
+          pieces: [],
+          toPlan: [],
+          partsLeft: [],
+          cut: [],
+          needsSpare: false,
+          units: [],
+          passes: 0,
+        },
+      ],
+      { cut: new Map(), opened: new Map() },
       job.shop,
     );
     if ('fault' in stating) throw new Error(stating.fault.message);

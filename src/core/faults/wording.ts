@@ -339,9 +339,38 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
+  // What is cut already
+  'job.cut-profile-gone': (f) =>
+    `${f.argument} is ticked as cut, and Profiles has no ${f.given} any more. Put the profile back, or take the tick off, and its cost with it.`,
+  'job.cut-profile-changed': (f) =>
+    `${f.argument} is ticked as cut from other sizes or another wood than Profiles gives ${f.given} now. Put the old ones back, give the new molding a name of its own, or take the tick off, and the cost with it.`,
+  'job.cut-stock-gone': (f) =>
+    `${f.argument} is ticked as cut, and Stock has no ${f.given} for ${f.detail('of')} any more as it was cut from. Put the row back (Buy no, if there is none left), or take the tick off, and the cost with it.`,
+  'job.cut-stock-unfit': (f) =>
+    `${f.argument} is ticked as cut from a row of ${f.given} that does not serve ${f.detail('profile')} any more. Mend the row, or take the tick off, and the cost with it.`,
+  'job.cut-piece-gone': (f) =>
+    `${f.argument} is cut already (${f.given}, from ${f.detail('stick')}), and ${f.detail('why')}: it is left over. Its stick stays in the cost.`,
+  'job.cut-piece-changed': (f) =>
+    `${f.argument} is cut already (${f.given}, from ${f.detail('stick')}) and is ${f.limit} now: what is cut is ${f.detail('what')} and left over; another is planned. Its stick stays in the cost.`,
+  'job.cut-serves-other': (f) =>
+    `What is cut already as ${f.given} (from ${f.argument}) is just what ${f.detail('serves')} needs, and serves it. Mark it anew.`,
+  'job.cut-match-broken': (f) =>
+    `Some of the matched group ${f.given} are cut already; ${f.argument} and the others that aren't (${f.detail('others')} in all) come from another stick. Match the grain by eye.`,
+  'job.cut-have-lowered': (f) =>
+    `${f.argument}: Have is ${f.given} and was ${f.detail('before')} when its sticks were planned of which ${f.detail('cut')} are cut. These count as taken from Have: leave it as it was, or they are taken twice.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
     `The job comes to ${f.given} pieces; at most ${f.limit} are planned together. Check Quantity, or plan it in parts: a job for each floor or house.`,
+
+  // A plan that was kept
+  'plan.kept-other-version': (f) =>
+    `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
+  'plan.ticks-lost': (f) =>
+    `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Write the sheets anew.`,
+  'plan.kept-used': (f) =>
+    `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
+  'plan.kept-damaged': () =>
+    'The plan that is kept here is damaged, so it is not used. Plan the job anew.',
 
   // Cutting
   'cutting.unserved': (f) =>

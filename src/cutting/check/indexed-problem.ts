@@ -82,12 +82,12 @@ export interface CreditRule {
 export function creditRule(
   { problem }: ProblemIndex,
   { offcutCredit }: StickProfile,
-  { priceCents, strips, rips }: StickSupply,
+  { priceCents, stripWorthCents, strips, rips }: StickSupply,
   rip: number,
 ): CreditRule {
   const { centsPerUnit, mostCents } = offcutCredit ?? { centsPerUnit: 0, mostCents: 0 };
   const shares = rips?.[rip]?.reduce((sum, { count }) => sum + count, 0) ?? strips;
-  const half = Math.floor(priceCents / shares / 2);
+  const half = Math.floor((stripWorthCents ?? priceCents / shares) / 2);
   return {
     centsPerUnit,
     mostCents: Math.min(mostCents, half),

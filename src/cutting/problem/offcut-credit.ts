@@ -23,7 +23,11 @@ export function offcutCents(
  *
  * @param rip the place among the supply's rips; of no account where there are none
  */
-export function creditCap({ priceCents, strips, rips }: StickSupply, rip: number): number {
+export function creditCap(
+  { priceCents, stripWorthCents, strips, rips }: StickSupply,
+  rip: number,
+): number {
+  if (stripWorthCents !== undefined) return Math.floor(stripWorthCents / 2);
   const all = rips?.[rip]?.reduce((sum, { count }) => sum + count, 0) ?? strips;
   return Math.floor(priceCents / (2 * Math.max(1, all)));
 }

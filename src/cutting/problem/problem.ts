@@ -107,6 +107,11 @@ export interface StickSupply {
   readonly length: number;
   /** Price of one stick, or of one whole board, in cents; 0 or more. */
   readonly priceCents: number;
+  /**
+   * What one strip is taken to cost where its offcut is credited, in whole cents, instead of its share
+   * of the price: of a strip whose board is paid for already.
+   */
+  readonly stripWorthCents?: number;
   /** 1 for a stick; for a board the blanks that it rips into. Of no account where there are `rips`. */
   readonly strips: number;
   /**
@@ -255,6 +260,11 @@ export interface PlanSticksOptions {
    */
   readonly budget?: { readonly milliseconds?: number; readonly steps?: number };
   readonly seed?: number;
+  /**
+   * A plan of this problem from earlier: it is taken up after the quick plans where it is better, so
+   * that the answer costs no more. One that is no plan of it, or splices other pieces, is passed over.
+   */
+  readonly start?: StickPlan;
   readonly now?: () => number;
   /** Awaited between steps, so that a host with one thread can hear a cancel or draw progress. */
   readonly pause?: () => Promise<void>;

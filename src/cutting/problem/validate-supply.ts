@@ -27,6 +27,9 @@ export function supplyFaults(
         ]
       : []),
     ...wholeFaults(`Price of stick ${id}`, supply.priceCents, 0, MOST_PRICE_CENTS),
+    ...(supply.stripWorthCents === undefined
+      ? []
+      : wholeFaults(`Worth of a strip of ${id}`, supply.stripWorthCents, 0, MOST_PRICE_CENTS)),
     ...(rips === undefined
       ? wholeFaults(`Strips of stick ${id}`, supply.strips, 1, MOST_STRIPS)
       : ripsFaults(id, rips, blanks)),

@@ -33,7 +33,7 @@ export function answerCalls(port: WorkerPort, deps: WorkerDeps): void {
 async function answerCall(
   port: WorkerPort,
   { loadSolver, now, pause }: WorkerDeps,
-  { call, problem, budget, seed }: PlanCall,
+  { call, problem, budget, seed, start }: PlanCall,
   signal: { readonly aborted: boolean },
 ): Promise<void> {
   port.post({ kind: 'begun', call });
@@ -49,6 +49,7 @@ async function answerCall(
       },
       ...(budget === undefined ? {} : { budget }),
       ...(seed === undefined ? {} : { seed }),
+      ...(start === undefined ? {} : { start }),
       ...(loadSolver === undefined ? {} : { loadSolver }),
     });
     port.post({ kind: 'ended', call, outcome });

@@ -39,7 +39,7 @@ export function callWorker(
   { now, every }: CallerDeps,
 ): Promise<WorkerCall> {
   return new Promise((resolve, reject) => {
-    const { budget, seed, signal, onProgress } = options;
+    const { budget, seed, start, signal, onProgress } = options;
     const kept = keepAnswers(problem);
     const asked = now();
     let begun: number | undefined;
@@ -111,6 +111,7 @@ export function callWorker(
         problem,
         ...(budget === undefined ? {} : { budget }),
         ...(seed === undefined ? {} : { seed }),
+        ...(start === undefined ? {} : { start }),
       });
     } catch {
       settleForBest(false);

@@ -12,7 +12,7 @@ import type {
 
 export type ToWorker = PlanCall | { readonly kind: 'stop'; readonly call: number };
 
-export interface PlanCall extends Pick<PlanSticksOptions, 'budget' | 'seed'> {
+export interface PlanCall extends Pick<PlanSticksOptions, 'budget' | 'seed' | 'start'> {
   readonly kind: 'plan';
   readonly call: number;
   readonly problem: StickProblem;

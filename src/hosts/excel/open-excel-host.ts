@@ -5,7 +5,8 @@ import { notesIn } from '../notes.ts';
 import { runNow, runPatiently, supports, tooOld, type ExcelProgram } from './excel-program.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
 import { putFormula } from './put-formula.ts';
-import { readTable } from './read-table.ts';
+import { keepText, keptText } from './kept-parts.ts';
+import { readSheet, readTable } from './read-table.ts';
 import { changeProperties, loadProperties } from './properties.ts';
 import { attempt } from './refusal.ts';
 import { watchSheets } from './watch-sheets.ts';
@@ -90,6 +91,12 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         await context.sync();
         return ok(undefined);
       }),
+    keptText: (key) =>
+      during('Recalling the plan', async (context) => ok(await keptText(context, key))),
+    keepText: (key, text) =>
+      during('Keeping the plan', async (context) => ok(await keepText(context, key, text))),
+    readSheet: (name) =>
+      during(`Reading ${name}`, async (context) => ok(await readSheet(context, name))),
     watch: (changed) =>
       tooOld(program) === null ? watchSheets(program, changed) : () => undefined,
   };

@@ -60,6 +60,19 @@ function properTable(
   return ok({ name, source, headings: headings ?? { line: top + 1, cells: [] }, rows: below });
 }
 
+/** The rows of a sheet that aren't blank; none where there is no such sheet. */
+export async function readSheet(context: Excel.RequestContext, name: string): Promise<RawRow[]> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  sheet.load('id');
+  await context.sync();
+  if (sheet.isNullObject) return [];
+  const key = { kind: 'sheet', id: sheet.id } as const;
+  const [located] = await locatePlaces(context, [{ key, sheet: sheet.id }]);
+  if (located === undefined) return [];
+  const [rows = []] = await readRowsOf(context, [located.area]);
+  return rows;
+}
+
 /** The place as it is now: its sheet's name, and its cells if it has any. */
 async function find(
   context: Excel.RequestContext,

@@ -1,6 +1,6 @@
 /**
  * What the grid keeps with its workbook that it knows nothing of itself: the properties of its file,
- * notes among them. They go through undo, into the browser's storage and into a saved file.
+ * notes among them, and plans as long texts. They go through undo, into the browser's storage and into a saved file.
  */
 import {
   CommandType,
@@ -13,8 +13,9 @@ import {
   type Injector,
   type Workbook,
 } from '@univerjs/core';
-import type { Notes } from '../host.ts';
+import type { KeptTextKey, Notes } from '../host.ts';
 import { notesIn, withNotes, type Properties } from '../notes.ts';
+import { withText, type KeptTexts } from '../workbook/kept-text.ts';
 import type { Grid } from './grid.ts';
 import type { OneChange } from './one-change.ts';
 
@@ -42,6 +43,7 @@ interface BookMetadata {
   readonly properties?: Properties;
   /** Work that an earlier version kept in the browser has its notes here. */
   readonly notes?: Notes;
+  readonly texts?: KeptTexts;
 }
 
 export function customOf(grid: Grid): CustomData | undefined {
@@ -52,8 +54,21 @@ export function propertiesOf(custom: CustomData | undefined): Properties {
   return readBookMetadata(custom).properties ?? {};
 }
 
-export function toBookData(properties: Properties): CustomData {
-  return { [KEY]: { properties } satisfies BookMetadata };
+export function toBookData(properties: Properties, texts: KeptTexts = {}): CustomData {
+  return { [KEY]: { properties, texts } satisfies BookMetadata };
+}
+
+export function keptTextsOf(custom: CustomData | undefined): KeptTexts {
+  return readBookMetadata(custom).texts ?? {};
+}
+
+export function withKeptText(
+  custom: CustomData | undefined,
+  key: KeptTextKey,
+  text: string | undefined,
+): CustomData {
+  const kept = readBookMetadata(custom);
+  return { ...custom, [KEY]: { ...kept, texts: withText(kept.texts ?? {}, key, text) } };
 }
 
 export function recallNotes(custom: CustomData | undefined, keys: readonly string[]): Notes {
@@ -64,10 +79,11 @@ export function recallNotes(custom: CustomData | undefined, keys: readonly strin
 }
 
 export function rememberNotes(custom: CustomData | undefined, notes: Notes): CustomData {
-  const { properties = {}, notes: old = {} } = readBookMetadata(custom);
+  const { properties = {}, notes: old = {}, texts } = readBookMetadata(custom);
   const rest = Object.entries(old).filter(([key]) => !Object.hasOwn(notes, key));
   const kept: BookMetadata = {
     properties: withNotes(properties, notes),
+    ...(texts === undefined ? {} : { texts }),
     ...(rest.length === 0 ? {} : { notes: Object.fromEntries(rest) }),
   };
   return { ...custom, [KEY]: kept };

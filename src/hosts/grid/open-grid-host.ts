@@ -5,9 +5,17 @@ import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/f
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
-import { customOf, recallNotes, rememberNotes } from './book-metadata.ts';
+import {
+  customOf,
+  keptTextsOf,
+  recallNotes,
+  rememberNotes,
+  withKeptText,
+} from './book-metadata.ts';
 import type { GridTools } from './paint-drawings.ts';
 import { putFormula } from './put-formula.ts';
+import { gridSheets } from './grid-sheets.ts';
+import { rowsOf } from './read-rows.ts';
 import { readTable } from './read-table.ts';
 import type { Grid } from './grid.ts';
 import { watchSheets } from './watch-sheets.ts';
@@ -33,7 +41,17 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
       book.setCustomMetadata(rememberNotes(customOf(grid), notes));
       return Promise.resolve(ok(undefined));
     },
-    watch: (changed) => watchSheets(grid, changed),
+    keptText: (key) => Promise.resolve(ok(keptTextsOf(customOf(grid))[key])),
+    keepText: (key, text) => {
+      const book = grid.book().getWorkbook();
+      book.setCustomMetadata(withKeptText(customOf(grid), key, text));
+      return Promise.resolve(ok(undefined));
+    },
+    readSheet: (name) => {
+      const sheet = gridSheets(grid).find((one) => one.name === name);
+      return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(grid, sheet)));
+    },
+    watch: (changed, typedOnOurs) => watchSheets(grid, changed, typedOnOurs),
   };
 }
 

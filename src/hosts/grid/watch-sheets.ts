@@ -48,17 +48,25 @@ interface ChangeParams {
 /**
  * Calls `changed` with a sheet's name, once for changes that come together; returns what ends it.
  * What formulas answer anew is a change too: a length may be one. What is written on sheets of ours
- * is none, but that one of them goes is.
+ * is none, but that one of them goes is; what is typed there `typedOnOurs` is told.
  */
-export function watchSheets(grid: Grid, changed: (sheet: string) => void): () => void {
+export function watchSheets(
+  grid: Grid,
+  changed: (sheet: string) => void,
+  typedOnOurs: (sheet: string) => void = () => undefined,
+): () => void {
   const commands = grid.services.get(ICommandService);
   let waiting = new Set<string>();
+  let onOurs = new Set<string>();
   let timer: ReturnType<typeof setTimeout> | undefined;
   const tell = (): void => {
     const names = waiting;
     waiting = new Set();
+    const ours = onOurs;
+    onOurs = new Set();
     timer = undefined;
     for (const name of names) changed(name);
+    for (const name of ours) typedOnOurs(name);
   };
   const note = (command: ICommandInfo, going: boolean): void => {
     const { unitId, ...params } = (command.params ?? {}) as ChangeParams;
@@ -70,9 +78,10 @@ export function watchSheets(grid: Grid, changed: (sheet: string) => void): () =>
       if (found === null || found === undefined) continue;
       const { name, ours } = gridSheet(found);
       if (!ours || (going && command.id === RemoveSheetMutation.id)) waiting.add(name);
+      else if (!going) onOurs.add(name);
     }
     // A renamed sheet is told of by both of its names, one that goes by the one it had.
-    if (!going && waiting.size > 0) timer ??= setTimeout(tell, 0);
+    if (!going && waiting.size + onOurs.size > 0) timer ??= setTimeout(tell, 0);
   };
   const listen =
     (going: boolean) =>

@@ -5,6 +5,7 @@
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { TableDescription } from '../../sheets/grammar/description.ts';
 import type { Properties } from '../notes.ts';
+import type { KeptTexts } from './kept-text.ts';
 import type { SheetPage } from '../xlsx/sheet-page.ts';
 
 /** Width of a column of which a file says nothing (ECMA-376 part 1, 18.3.1.81). */
@@ -22,6 +23,8 @@ export interface PlainWorkbook {
   readonly names: readonly PlainName[];
   /** What its file says of itself besides the title: custom document properties. */
   readonly properties?: Properties;
+  /** Long texts kept with it, out of sight. */
+  readonly texts?: KeptTexts;
 }
 
 export interface PlainFont {

@@ -5,6 +5,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
 
 import { MADE } from '../made-mark.ts';
+import type { KeptTexts } from '../workbook/kept-text.ts';
+import { addKeptTexts } from './kept-parts.ts';
 import { ownSizes } from './xlsx-pictures.ts';
 
 /** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */
@@ -17,9 +19,11 @@ export function errorResult(code: string): string {
   return `${ERROR}${code}`;
 }
 
-export function finishFile(workbook: Uint8Array): Uint8Array {
+export function finishFile(workbook: Uint8Array, texts: KeptTexts = {}): Uint8Array {
   const parts: Zippable = {};
-  for (const [name, bytes] of Object.entries(unzipSync(workbook))) {
+  const unpacked = unzipSync(workbook);
+  addKeptTexts(unpacked, texts);
+  for (const [name, bytes] of Object.entries(unpacked)) {
     // A PNG is packed already.
     parts[name] = [finished(name, bytes), { level: name.endsWith('.png') ? 0 : 6 }];
   }

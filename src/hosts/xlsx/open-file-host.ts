@@ -11,6 +11,8 @@ import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { withText } from '../workbook/kept-text.ts';
+import { keptTextsOf } from './kept-parts.ts';
 import { keptProperties } from './kept-properties.ts';
 import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
@@ -23,7 +25,8 @@ export interface FileToOpen extends WriteTools {
 
 /**
  * Opens a file as a host. What it writes is a workbook of its own, holding the described sheets
- * alone. Its notes are the file's; what is noted on them lasts as long as the host.
+ * alone, and the plan that is kept with them. Its notes are the file's; what is noted on them lasts as
+ * long as the host.
  *
  * @returns The host; or one fault: file.too-large, file.protected, file.old-workbook,
  *   file.not-workbook, table.too-many-rows.
@@ -34,13 +37,14 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   if (!opened.ok) return opened;
   const workbook = opened.value;
   let properties = keptProperties(workbook);
+  let texts = keptTextsOf(file.bytes);
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
     can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
     survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
-    write: (description) => write(file, description),
+    write: (description) => write({ ...file, texts }, description),
     show: () => cannot('Showing a cell'),
     putFormula: () => cannot('Putting a formula into a cell'),
     listSeparator: () => Promise.resolve(','),
@@ -48,6 +52,15 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
     remember: (notes) => {
       properties = withNotes(properties, notes);
       return Promise.resolve(ok(undefined));
+    },
+    keptText: (key) => Promise.resolve(ok(texts[key])),
+    keepText: (key, text) => {
+      texts = withText(texts, key, text);
+      return Promise.resolve(ok(undefined));
+    },
+    readSheet: (sheetName) => {
+      const sheet = workbook.sheets.find((one) => one.name === sheetName);
+      return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(sheet)));
     },
     watch: () => () => undefined,
   });

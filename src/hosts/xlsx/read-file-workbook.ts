@@ -18,6 +18,7 @@ import { withoutTables, type KnownTables } from '../formulas/table-references.ts
 import { knownTables } from './known-tables.ts';
 import { styleList } from './file-styles.ts';
 import type { PlainName, PlainSheet, PlainWorkbook } from '../workbook/plain-workbook.ts';
+import { keptTextsOf } from './kept-parts.ts';
 import { keptProperties } from './kept-properties.ts';
 import { openWorkbook, partsOf } from './open-workbook.ts';
 import { MADE } from '../made-mark.ts';
@@ -65,7 +66,8 @@ export async function readFileWorkbook(
   }
   if (opened.value.sheets.length === 0) return failed(fault('grid.no-sheet', 'workbook', fileName));
   const macros = parts.value.some(({ name }) => /vbaProject\.bin$/iu.test(name));
-  return ok(fromWorkbook(opened.value, fileName, macros));
+  const read = fromWorkbook(opened.value, fileName, macros);
+  return ok({ ...read, workbook: { ...read.workbook, texts: keptTextsOf(bytes) } });
 }
 
 function fromWorkbook(opened: Workbook, fileName: string, macros: boolean): ReadFile {

@@ -23,7 +23,7 @@ const NO_DAY = '2000-01-01';
  * @returns The bytes of an .xlsx file, the same for the same workbook.
  */
 export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8Array> {
-  const { title, font, styles, sheets, names, properties = {} } = workbook;
+  const { title, font, styles, sheets, names, properties = {}, texts = {} } = workbook;
   const written = new Date(`${workbook.day ?? NO_DAY}T00:00:00Z`);
   const cellStyles = new Map(
     Object.entries(styles).map(([name, style]) => [name, styleForFile(style, font)]),
@@ -46,7 +46,7 @@ export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8
       custom: { ...properties },
     },
   });
-  return finishFile(bytes);
+  return finishFile(bytes, texts);
 }
 
 /** Names that the library would write without the quotes that a sheet's name may need; and our mark. */

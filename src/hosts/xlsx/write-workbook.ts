@@ -3,6 +3,7 @@ import { checkDescription } from '../../sheets/grammar/check/check-description.t
 import { cleanDescription } from '../../sheets/grammar/check/clean-text.ts';
 import type { SheetDescription, WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { describedWorkbook } from '../workbook/described-workbook.ts';
+import type { KeptTexts } from '../workbook/kept-text.ts';
 import type { PlainPicture } from '../workbook/plain-workbook.ts';
 import { writePlainWorkbook } from './write-plain-workbook.ts';
 import { paintPictures, type Paint } from './xlsx-pictures.ts';
@@ -10,6 +11,8 @@ import { paintPictures, type Paint } from './xlsx-pictures.ts';
 export interface WriteTools {
   /** Needed for a description with drawings. */
   readonly paint?: Paint;
+  /** Kept in the workbook, out of sight: never in one that goes to others. */
+  readonly texts?: KeptTexts;
 }
 
 /**
@@ -33,7 +36,8 @@ export async function writeWorkbook(
   for (const sheet of clean.sheets) pictures.push(await picturesOf(sheet, tools));
   const workbook = describedWorkbook(clean);
   const sheets = workbook.sheets.map((sheet, at) => ({ ...sheet, pictures: pictures[at] ?? [] }));
-  return writePlainWorkbook({ ...workbook, sheets });
+  const { texts } = tools;
+  return writePlainWorkbook({ ...workbook, sheets, ...(texts === undefined ? {} : { texts }) });
 }
 
 async function picturesOf(

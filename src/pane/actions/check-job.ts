@@ -5,11 +5,16 @@ import { findJob } from '../job/find-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import type { PaneStore } from '../state/store.ts';
 import { openHostOf } from '../state/open-host.ts';
+import { SHEET_NAMES } from '../../sheets/plan-anchors.ts';
+import { isOccupied } from '../state/is-occupied.ts';
 import type { ActionTools } from './action-tools.ts';
+import { readTicksNow } from './kept-plans.ts';
 import { yieldNowAndThen } from '../../hosts/yield-to-browser.ts';
 
 /** While a person types on, the tables aren't read. */
 export const SETTLE_MS = 400;
+/** Where what is cut is ticked. */
+const TICKED_SHEETS: ReadonlySet<string> = new Set([SHEET_NAMES.cutting, SHEET_NAMES.pieces]);
 /** While a cell is being typed in, Excel tells nothing: asked again after this. */
 export const EDITING_MS = 1500;
 
@@ -61,18 +66,35 @@ function tryAgain(tools: ActionTools, host: WorkbookHost, turn: number): void {
  */
 export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let ticksTimer: ReturnType<typeof setTimeout> | undefined;
+  const hearTicks = (sheet: string): void => {
+    if (!TICKED_SHEETS.has(sheet) || tools.store.get().planning.written === undefined) return;
+    clearTimeout(ticksTimer);
+    ticksTimer = setTimeout(() => void checkTicks(tools), SETTLE_MS);
+  };
   const unwatch = host.watch((sheet) => {
+    hearTicks(sheet);
     if (isWrittenHere(tools.store, sheet)) {
       if (!host.can.undoWrites || tools.store.get().writing.kind !== 'written') return;
       tools.store.send({ type: 'writing dropped' });
     }
     clearTimeout(timer);
     timer = setTimeout(() => void checkJob(tools), SETTLE_MS);
-  });
+  }, hearTicks);
   return () => {
     clearTimeout(timer);
+    clearTimeout(ticksTimer);
     unwatch();
   };
+}
+
+/** What is being written or planned asks for the ticks itself. */
+async function checkTicks(tools: ActionTools): Promise<void> {
+  if (isOccupied(tools.store.get())) return;
+  await tools.run(async () => {
+    const loaded = await tools.planner();
+    if (loaded !== undefined) await readTicksNow(tools, loaded);
+  });
 }
 
 function isWrittenHere(store: PaneStore, name: string): boolean {

@@ -7,6 +7,8 @@ import { keptNotes } from '../job/kept-choices.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob, watchJob } from './check-job.ts';
+import { recallPlans } from './kept-plans.ts';
+import { PLANNING } from './plan-job.ts';
 
 export interface WorkbookActions {
   /** Looks for the workbook beside the pane; returns what ends all watching. */
@@ -33,6 +35,7 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
     store.send({ type: 'workbook opened', host });
     unwatch = watchJob(host, tools);
     await checkJob(tools);
+    await recallPlans(tools, host);
     const separator = await host.listSeparator();
     if (openHostOf(store.get()) === host) store.send({ type: 'separator found', separator });
   }
@@ -40,12 +43,16 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
   return {
     begin: () => {
       ended = false;
+      const isBrokenOff = services.visit.get(PLANNING) === 'yes';
+      if (isBrokenOff) services.visit.set(PLANNING, '');
       void run(async () => {
         const beside = await services.host;
         // A file that was opened in the meantime stays.
         if (ended || openHostOf(store.get()) !== undefined) return;
         if (beside.host === undefined) store.send({ type: 'workbook missing', why: beside.why });
         else await use(beside.host);
+        // Last, so that it is heard.
+        if (isBrokenOff) store.send({ type: 'planning broken off' });
       });
       return () => {
         ended = true;

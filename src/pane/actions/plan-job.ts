@@ -9,17 +9,24 @@ import { isOccupied } from '../state/is-occupied.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import type { ActionTools } from './action-tools.ts';
 import { yieldNowAndThen, yieldToBrowser } from '../../hosts/yield-to-browser.ts';
+import type { JobFound } from '../job/job-found.ts';
 import { checkJob } from './check-job.ts';
+import { keepPlanAs, readTicksNow } from './kept-plans.ts';
 
 export interface PlanActions {
   /** Reads the inputs as they are now, and plans them. */
   readonly plan: () => Promise<void>;
+  /** The same as if nothing were cut: what is ticked on the sheets is planned again. */
+  readonly planAnew: () => Promise<void>;
   /** Within a second or so; the best plan so far is kept. */
   readonly stop: () => void;
 }
 
 /** Under which the seconds that were typed last are kept. */
 export const SECONDS_PREFERENCE = 'seconds';
+
+/** Under which it is noted, for the visit, that a planning runs. */
+export const PLANNING = 'planning';
 
 const now = (): number => performance.now();
 
@@ -33,15 +40,23 @@ export function planActions(tools: ActionTools): PlanActions {
     host: WorkbookHost,
     loaded: Planner,
     job: Job,
-    fingerprint: string,
+    { fingerprint, inputs: tables }: JobFound,
     seconds: number,
+    isAnew: boolean,
   ): Promise<void> {
     const { turn } = store.get().planning;
-    const stamp = { fingerprint, day: dayOf(services.clock()), effort: { seconds } };
+    const day = dayOf(services.clock());
     // A plan of a workbook that is no longer open is of no use to anybody.
     const isGone = (): boolean => openHostOf(store.get()) !== host;
     await yieldToBrowser();
+    const ticks = await readTicksNow(tools, loaded);
+    const { written } = store.get().planning;
+    const ticked =
+      written === undefined || ticks === undefined ? [] : loaded.cutFromPlan(written.plan, ticks);
+    const cut = isAnew ? [] : ticked;
     const { plan, faults, cautions } = await loaded.planJob(job, {
+      cut,
+      ...(cut.length === 0 || written === undefined ? {} : { earlier: written.plan }),
       signal: {
         get aborted() {
           return wasStopped() || isGone();
@@ -59,41 +74,56 @@ export function planActions(tools: ActionTools): PlanActions {
       onProgress: (progress) => store.send({ type: 'planning moved', turn, progress }),
     });
     await yieldToBrowser();
-    const result =
+    const result: PlanResult | undefined =
       plan === undefined
         ? undefined
-        : { plan, fingerprint, stamp, wrong: loaded.checkJobPlan(plan) };
+        : {
+            plan,
+            fingerprint,
+            tables,
+            day,
+            effort: { seconds },
+            wrong: loaded.checkJobPlan(plan),
+            cutKey: loaded.keyOfCut(cut),
+            ...(isAnew && ticked.length > 0 ? { droppedCutKey: loaded.keyOfCut(ticked) } : {}),
+          };
     if (isGone() || (wasStopped() && !isWorthKeeping(result, store.get().planning.result))) {
       store.send({ type: 'planning stopped', turn });
       return;
     }
     store.send({ type: 'planning ended', turn, fingerprint, result, faults, cautions });
+    if (result === undefined || result.wrong.length > 0) return;
+    await keepPlanAs(tools, host, 'plan', loaded.keepPlan(result));
   }
 
+  const plan = (isAnew: boolean): Promise<void> =>
+    run(async () => {
+      const host = openHostOf(store.get());
+      const before = store.get().reading.found;
+      if (host === undefined || before?.job === undefined || isOccupied(store.get())) return;
+      const seconds = readSeconds(store.get().planning.seconds, before.shop.decimalSign);
+      if (!seconds.ok) return;
+      services.preferences.set(SECONDS_PREFERENCE, store.get().planning.seconds);
+      stopping.asked = false;
+      services.visit.set(PLANNING, 'yes');
+      store.send({ type: 'planning begun', of: before.job.profiles.length });
+      const { turn } = store.get().planning;
+      await yieldToBrowser();
+      // What was typed a moment ago belongs to the plan too.
+      const found = await checkJob(tools);
+      const loaded = await planner();
+      if (found?.job === undefined || loaded === undefined) {
+        store.send({ type: 'planning dropped', turn });
+      } else if (wasStopped()) {
+        store.send({ type: 'planning stopped', turn });
+      } else {
+        await planFound(host, loaded, found.job, found, seconds.value, isAnew);
+      }
+    }).finally(() => services.visit.set(PLANNING, ''));
+
   return {
-    plan: () =>
-      run(async () => {
-        const host = openHostOf(store.get());
-        const before = store.get().reading.found;
-        if (host === undefined || before?.job === undefined || isOccupied(store.get())) return;
-        const seconds = readSeconds(store.get().planning.seconds, before.shop.decimalSign);
-        if (!seconds.ok) return;
-        services.preferences.set(SECONDS_PREFERENCE, store.get().planning.seconds);
-        stopping.asked = false;
-        store.send({ type: 'planning begun', of: before.job.profiles.length });
-        const { turn } = store.get().planning;
-        await yieldToBrowser();
-        // What was typed a moment ago belongs to the plan too.
-        const found = await checkJob(tools);
-        const loaded = await planner();
-        if (found?.job === undefined || loaded === undefined) {
-          store.send({ type: 'planning dropped', turn });
-        } else if (wasStopped()) {
-          store.send({ type: 'planning stopped', turn });
-        } else {
-          await planFound(host, loaded, found.job, found.fingerprint, seconds.value);
-        }
-      }),
+    plan: () => plan(false),
+    planAnew: () => plan(true),
     stop: () => {
       stopping.asked = true;
       store.send({ type: 'planning stopping' });
@@ -106,6 +136,7 @@ function isWorthKeeping(cut: PlanResult | undefined, earlier: PlanResult | undef
   if (cut === undefined) return false;
   return (
     earlier?.fingerprint !== cut.fingerprint ||
+    earlier.cutKey !== cut.cutKey ||
     earlier.plan.totals.costCents > cut.plan.totals.costCents
   );
 }

@@ -27,14 +27,14 @@ export function copyActions(tools: ActionTools): CopyActions {
   const CLIENT: Copy = {
     doing: 'Making the client’s copy',
     nameOf: (workbook) => (workbook === '' ? 'client.xlsx' : `${workbook}-client.xlsx`),
-    make: (loaded, { plan, stamp }) => services.makeFile(loaded.describeClientCopy(plan, stamp)),
+    make: (loaded, result) => services.makeFile(loaded.describeClientCopy(result.plan, result)),
     said: (name) =>
       `The client’s copy is saved as ${name}, with no figure of the shop’s own. It bears the day of the plan: type another over it where it goes out later.`,
   };
   const EXPORTS: Copy = {
     doing: 'Making drawings and lists',
     nameOf: (workbook) => (workbook === '' ? 'trim-files.zip' : `${workbook}-files.zip`),
-    make: (loaded, { plan, stamp }) => services.makeZip(loaded.exportPlan(plan, stamp)),
+    make: (loaded, result) => services.makeZip(loaded.exportPlan(result.plan, result)),
     said: (name) => `Drawings (SVG), outlines (DXF) and lists (CSV) are saved in ${name}.`,
   };
 

@@ -9,7 +9,10 @@ import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import type { ActionTools } from './action-tools.ts';
+import type { Planner } from '../planner.ts';
+import { sayNewTicks } from '../plan/say-ticks.ts';
 import { checkJob } from './check-job.ts';
+import { keepPlanAs, readTicksNow } from './kept-plans.ts';
 import { yieldToBrowser } from '../../hosts/yield-to-browser.ts';
 
 export interface WriteActions {
@@ -22,6 +25,7 @@ export interface WriteActions {
 /** What is to be written, and where, of inputs that are still those of the plan. */
 interface Ready {
   readonly host: WorkbookHost;
+  readonly loaded: Planner;
   readonly result: PlanResult;
   readonly description: WorkbookDescription;
 }
@@ -41,13 +45,21 @@ export function writeActions(tools: ActionTools): WriteActions {
     if (loaded === undefined) return undefined;
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
-    const { keepsFormulas } = store.get();
-    const { plan, stamp } = result;
-    return { host, result, description: loaded.describePlan(plan, { keepsFormulas, stamp }) };
+    // Ticks that were typed since the plan must not go with the old sheets.
+    const ticks = await readTicksNow(tools, loaded);
+    if (sayNewTicks(store.get().planning) !== undefined) return undefined;
+    const { keepsFormulas, planning } = store.get();
+    const isWritten = planning.written?.plan === result.plan && ticks !== undefined;
+    const plan = isWritten ? loaded.markCut(result.plan, ticks) : result.plan;
+    const description = loaded.describePlan(plan, { keepsFormulas, stamp: result });
+    return { host, loaded, result, description };
   }
 
   async function writeNow(ready: Ready, replace: readonly string[]): Promise<void> {
-    const { host, result, description } = ready;
+    const { host, loaded, result, description } = ready;
+    const text = loaded.keepPlan(result);
+    // A file that is written takes along what is kept: so it is kept before.
+    if (!host.can.writeInPlace) await keepWritten(host, text);
     store.send({ type: 'writing begun', of: description.sheets.length });
     const outcome = await host.write(description, {
       owner: 'tool',
@@ -61,10 +73,19 @@ export function writeActions(tools: ActionTools): WriteActions {
     }
     const { sheets, file } = written.value;
     if (file !== undefined) services.saveFile(file.name, file.bytes);
-    const { fingerprint } = result;
+    const { plan, fingerprint, tables, day, effort } = result;
+    const from = { plan, fingerprint, tables, day, effort };
     const at = services.clock();
-    store.send({ type: 'written', sheets, file: file?.name, fingerprint, at });
+    store.send({ type: 'written', sheets, file: file?.name, from, at });
     accept(await host.remember({ [WRITTEN_NOTE]: writeNote(fingerprint, at) }));
+    if (host.can.writeInPlace) await keepWritten(host, text);
+    await readTicksNow(tools, loaded);
+  }
+
+  /** The plan last made is the written one now. */
+  async function keepWritten(host: WorkbookHost, text: string): Promise<void> {
+    await keepPlanAs(tools, host, 'written-plan', text);
+    await keepPlanAs(tools, host, 'plan', undefined);
   }
 
   return {

@@ -91,6 +91,7 @@ function judge(
       ...judged.cautions,
     ],
     fingerprint: fingerprint(raw),
+    inputs: raw,
     ...readNote(writtenNote),
   };
 }

@@ -1,6 +1,7 @@
 /** What the pane knows of the workbook's job after one reading of it. */
 import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
 import type { TablePlace, WorkbookSurvey } from '../../hosts/host.ts';
+import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { CoveProfile, Job } from '../../planning/job.ts';
 import type { TableMatch as Match } from '../../planning/input/match-tables.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -19,6 +20,8 @@ export interface JobFound {
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
   readonly fingerprint: string;
+  /** The tables as they were read, under our headings. */
+  readonly inputs: readonly RawTable[];
   /** The inputs' fingerprint when the sheets were last written. */
   readonly writtenFrom: string | undefined;
   /** When that was; absent where an earlier version wrote them. */

@@ -10,6 +10,7 @@ import { StandingCautions } from '../style/standing-cautions.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
+import { DROPPED, RECALLED } from './say-ticks.ts';
 import { sayProfiles, sayResult } from './say-result.ts';
 import { WriteSheets } from './write-sheets.tsx';
 
@@ -30,6 +31,8 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
   }
   return (
     <Section title="What it comes to">
+      {state.planning.recalled ? <p className={shared.text}>{RECALLED}</p> : null}
+      {result.droppedCutKey === undefined ? null : <p className={shared.text}>{DROPPED}</p>}
       {plan.profiles.length === 0 ? (
         <p className={shared.text}>There is nothing left to plan: every run is marked as done.</p>
       ) : (

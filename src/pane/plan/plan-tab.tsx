@@ -15,6 +15,7 @@ import { PlanResultView } from './plan-result-view.tsx';
 import { sayStopped } from './say-progress.ts';
 import { readSeconds } from './search-seconds.ts';
 import { SecondsField } from './seconds-field.tsx';
+import { BROKEN_OFF, DROP_TICKS, sayTicks, TICKS_LOST } from './say-ticks.ts';
 import { sayStale } from './say-stale.ts';
 
 export function PlanTab(): ReactNode {
@@ -24,6 +25,7 @@ export function PlanTab(): ReactNode {
   const { planning } = state;
   const { running, result, faults, stopped, failedFrom } = planning;
   const stale = sayStale(state);
+  const { ticks, ticksLost, keptFaults, brokenOff } = planning;
   const isMended = failedFrom !== undefined && failedFrom !== state.reading.found?.fingerprint;
   const typed = readSeconds(planning.seconds, state.reading.found?.shop.decimalSign);
   const reason =
@@ -52,6 +54,26 @@ export function PlanTab(): ReactNode {
           <p id={reasonId} className={shared.text}>
             {reason}
           </p>
+        )}
+        {ticks === undefined || ticks.sticksCut === 0 ? null : (
+          <>
+            <p className={shared.text}>{sayTicks(ticks)}</p>
+            <div className={shared.buttons}>
+              <Button
+                disabledFocusable={reason !== undefined || running !== undefined}
+                onClick={() => void actions.planAnew()}
+              >
+                {DROP_TICKS}
+              </Button>
+            </div>
+          </>
+        )}
+        {ticksLost ? <Message intent="warning">{TICKS_LOST}</Message> : null}
+        {brokenOff && running === undefined ? (
+          <Message intent="warning">{BROKEN_OFF}</Message>
+        ) : null}
+        {keptFaults.length === 0 || running !== undefined ? null : (
+          <Message intent="warning">{keptFaults.map(({ message }) => message).join(' ')}</Message>
         )}
         {running === undefined ? null : <PlanProgressView progress={running} />}
         {stopped && running === undefined ? (

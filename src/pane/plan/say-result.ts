@@ -11,7 +11,7 @@ import {
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
-import { proofOf, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
+import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 
 const METRES_PER_INCH = 0.0254;
@@ -28,7 +28,7 @@ export function sayResult(plan: JobPlan): Fact[] {
   const { shop } = job;
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
   const number = (value: number): string => formatFixed(value, 1, shop.decimalSign);
-  const proof = sumProofs(groups.map(({ answer }) => proofOf(answer)));
+  const proof = sumProofs(groups.map(proofOfGroup));
   const kept = offcuts(profiles, true);
   return [
     {
@@ -36,7 +36,13 @@ export function sayResult(plan: JobPlan): Fact[] {
       value: String(totals.pieces),
       ...(totals.done === 0 ? {} : { note: `${totals.done} more are done already` }),
     },
-    { label: 'Sticks', value: String(totals.sticks) },
+    {
+      label: 'Sticks',
+      value: String(totals.sticks),
+      ...(totals.sticksCut === 0
+        ? {}
+        : { note: `${totals.sticksCut} of them cut already: they stay, and their cost is in it` }),
+    },
     { label: 'Length, net', value: sayLong(totals.lengthNet, shop) },
     { label: 'Length, bought or from the rack', value: sayLong(totals.lengthBought, shop) },
     {
@@ -83,11 +89,12 @@ export function sayProfiles({ profiles, groups, job }: JobPlan): ProfileLine[] {
 
 /** Profiles that share stock have one cost and one bound. */
 function sayLumber(
-  { profiles, name, answer }: CuttingGroup,
+  group: CuttingGroup,
   say: (cents: number) => string,
   decimalSign: DecimalSign,
 ): string {
-  const proof = proofOf(answer);
+  const { profiles, name } = group;
+  const proof = proofOfGroup(group);
   const of = profiles.length === 1 ? '' : ` of ${name} together`;
   return `Lumber${of} ${sayCost(proof, say)}, ${sayProof(proof, say, decimalSign)}.`;
 }

@@ -7,6 +7,7 @@ import { useSharedStyles } from '../style/shared-styles.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
+import { sayNewTicks } from './say-ticks.ts';
 import { WriteDialog } from './write-dialog.tsx';
 
 /** @param props.isOld Whether the inputs have changed since the plan. */
@@ -21,6 +22,8 @@ export function WriteSheets({
   const { state, send, actions } = usePane();
   const { writing, busy, keepsFormulas } = state;
   const reasonId = useId();
+  const ticksId = useId();
+  const newTicks = sayNewTicks(state.planning);
   const inPlace = openHostOf(state)?.can.writeInPlace !== false;
   const blocked = {
     disabledFocusable: isOccupied(state) || busy !== undefined || isOld,
@@ -36,7 +39,14 @@ export function WriteSheets({
         />
       ) : null}
       <div className={shared.buttons}>
-        <Button appearance="primary" {...blocked} onClick={() => void actions.askToWrite()}>
+        <Button
+          appearance="primary"
+          {...blocked}
+          {...(newTicks === undefined || isOld
+            ? {}
+            : { disabledFocusable: true, 'aria-describedby': ticksId })}
+          onClick={() => void actions.askToWrite()}
+        >
           {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
         </Button>
         <Button {...blocked} onClick={() => void actions.saveClient()}>
@@ -46,6 +56,11 @@ export function WriteSheets({
           Save drawings and lists
         </Button>
       </div>
+      {newTicks === undefined || isOld ? null : (
+        <p id={ticksId} className={shared.text}>
+          {newTicks}
+        </p>
+      )}
       {isOld ? (
         <p id={reasonId} className={shared.text}>
           This plan is of inputs that have changed since: plan again, then it can be written.

@@ -7,7 +7,8 @@ import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
 import type { NoWorkbook } from '../services.ts';
-import type { PlanProgress, PlanResult, Tab, WriteQuestion } from './pane-state.ts';
+import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
+import type { PlanProgress, PlanResult, Tab, TicksNow, WriteQuestion } from './pane-state.ts';
 
 export type PaneEvent =
   | { readonly type: 'tab chosen'; readonly tab: Tab }
@@ -55,6 +56,17 @@ export type PaneEvent =
       readonly faults: readonly Fault[];
       readonly cautions: readonly Caution[];
     }
+  /** What is kept with the workbook that was opened. */
+  | {
+      readonly type: 'plans recalled';
+      readonly written: PlanToKeep | undefined;
+      readonly result: PlanResult | undefined;
+      readonly faults: readonly Fault[];
+    }
+  /** Undefined where the sheets are of another plan than the one that is kept. */
+  | { readonly type: 'ticks read'; readonly ticks: TicksNow | undefined }
+  /** The page was left while it planned. */
+  | { readonly type: 'planning broken off' }
   /** Whether set-up numbers are to be written as formulas. */
   | { readonly type: 'formulas kept'; readonly keeps: boolean }
   | { readonly type: 'writing asked'; readonly question: WriteQuestion }
@@ -64,7 +76,7 @@ export type PaneEvent =
       readonly type: 'written';
       readonly sheets: readonly string[];
       readonly file: string | undefined;
-      readonly fingerprint: string;
+      readonly from: PlanToKeep;
       readonly at: Date;
     }
   | { readonly type: 'writing dropped' }

@@ -1,8 +1,7 @@
 /** Everything that the pane shows, as one value; reduce.ts is the only place that makes a new one. */
-import type { Stamp } from '../../sheets/stamp.ts';
 import type { Caution, Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
-import type { JobPlan } from '../../planning/job-plan.ts';
+import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
@@ -76,14 +75,23 @@ export interface PlanProgress {
   readonly stopping: boolean;
 }
 
-export interface PlanResult {
-  readonly plan: JobPlan;
-  /** Of the inputs that it was made from. */
-  readonly fingerprint: string;
-  /** What is told of its making wherever it is written. */
-  readonly stamp: Stamp;
+export interface PlanResult extends PlanToKeep {
+  /** Of the sticks that were cut when it was made, see `keyOfCut`. */
+  readonly cutKey: string;
+  /** The ticks that it was made without, as the person asked. */
+  readonly droppedCutKey?: string;
   /** What the check of our own finds wrong with it: then nothing is written. */
   readonly wrong: readonly string[];
+}
+
+/** What is ticked on the written sheets now. */
+export interface TicksNow {
+  readonly cutKey: string;
+  readonly sticksCut: number;
+  /** Of the plan that the sheets were written from. */
+  readonly sticks: number;
+  /** Whether all that the plan had as cut is ticked still. */
+  readonly keepsCuts: boolean;
 }
 
 export interface PlanningState {
@@ -98,6 +106,17 @@ export interface PlanningState {
   /** Of the inputs that the last planning gave no plan of. */
   readonly failedFrom: string | undefined;
   readonly stopped: boolean;
+  /** The plan that the sheets were written from, where it is kept. */
+  readonly written: PlanToKeep | undefined;
+  readonly ticks: TicksNow | undefined;
+  /** The sheets are of another plan than `written`: what is ticked on them can't be told. */
+  readonly ticksLost: boolean;
+  /** The result was kept with the workbook: it was not made on this visit. */
+  readonly recalled: boolean;
+  /** Why a kept plan is not used. */
+  readonly keptFaults: readonly Fault[];
+  /** The page was left while it planned. */
+  readonly brokenOff: boolean;
 }
 
 export interface WriteQuestion {
@@ -147,6 +166,12 @@ export const INITIAL_STATE: PaneState = {
     cautions: [],
     failedFrom: undefined,
     stopped: false,
+    written: undefined,
+    ticks: undefined,
+    ticksLost: false,
+    recalled: false,
+    keptFaults: [],
+    brokenOff: false,
   },
   writing: { kind: 'idle' },
   keepsFormulas: false,

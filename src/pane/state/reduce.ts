@@ -78,6 +78,9 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case 'planning stopped':
     case 'planning dropped':
     case 'planning ended':
+    case 'planning broken off':
+    case 'plans recalled':
+    case 'ticks read':
     case 'writing asked':
     case 'writing begun':
     case 'writing moved':
@@ -96,7 +99,11 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
     mapping: undefined,
     // A cove of one's own is of no workbook: whoever is typing one goes on.
     profile: { ...state.profile, chosen: chosen === OWN_COVE ? chosen : undefined },
-    planning: { ...INITIAL_STATE.planning, turn: state.planning.turn + 1 },
+    planning: {
+      ...INITIAL_STATE.planning,
+      turn: state.planning.turn + 1,
+      brokenOff: state.planning.brokenOff,
+    },
     writing: { kind: 'idle' },
     trouble: [],
   };

@@ -3,11 +3,14 @@ import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { bare, columns, columnsOver, gridFor, left, noted, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
+/** By which the columns of the boxes, of the numbers and of the pieces are found again. */
+export const CUTTING_HEADINGS = { cut: 'Cut', number: 'No.', piece: 'Piece' } as const;
+
 /** The pieces of a stick. Their headings are the sheet's own, and name the columns of the stick's row too. */
 export const PIECES = columns({
-  cut: left('Cut'),
-  number: left('No.'),
-  piece: left('Piece'),
+  cut: left(CUTTING_HEADINGS.cut),
+  number: left(CUTTING_HEADINGS.number),
+  piece: left(CUTTING_HEADINGS.piece),
   onPieces: right('No. on Pieces'),
   length: right(({ unit }) => `Length (${unit})`),
   part: left(({ unit }) => `Part; or stick (${unit})`),

@@ -11,6 +11,7 @@ import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
 import { numberIn, printExact, printStick } from '../words/print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
+import { TICK } from '../words/tick-marks.ts';
 import { cell, sum, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
@@ -82,6 +83,9 @@ function wordsOfPiece(
   { parts, shop }: StickFacts,
 ): PieceWords {
   const { piece, part } = cut;
+  if (cut.unneeded !== undefined) {
+    return { cut, part: 'nothing asks for it now', ...SPARE_ENDS, lie: '' };
+  }
   if (piece === undefined) {
     const stays = shortRestOf(stick, shop) !== undefined;
     return { cut, part: stays ? 'coved too' : 'for trial cuts', ...SPARE_ENDS, lie: '' };
@@ -100,7 +104,7 @@ function wordsOfPiece(
 function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): SheetRow {
   const { unit } = shop;
   return STICKS.row({
-    tick: cell(null, 'stick'),
+    tick: cell(stick.pieces.every(({ isCut }) => isCut) ? TICK : null, 'tick'),
     id: cell(stick.id, 'stick'),
     lengthText: cell(printStick(stick.length, shop), 'stickRight'),
     length: cell(numberIn(stick.length, unit), styles.stick),
@@ -123,9 +127,9 @@ function pieceRow(
 ): SheetRow {
   const onPieces = cut.piece === undefined ? undefined : numbers.get(cut.id);
   return PIECES.row({
-    cut: cell(null, 'tick'),
+    cut: cell(cut.isCut === true ? TICK : null, 'tick'),
     number: cell(number, 'rowWhole'),
-    piece: cell(cut.id, cut.piece === undefined ? 'rowDone' : 'row'),
+    piece: cell(nameOf(cut), cut.piece === undefined ? 'rowDone' : 'row'),
     onPieces: cell(onPieces ?? null, 'rowWhole'),
     length: cell(numberIn(cut.length, shop.unit), lengthStyles([cut.length], shop.unit).row),
     part: cell(part, 'row'),
@@ -136,6 +140,11 @@ function pieceRow(
     lie: cell(lie, 'row'),
     off: onPieces === undefined ? cell(null, 'row') : sum(() => offOnPieces(onPieces), 0, 'rowOff'),
   });
+}
+
+/** One that is cut and left over is told from the one that is cut in its place. */
+function nameOf({ id, unneeded }: CutPiece): string {
+  return unneeded === undefined ? id : `${id}, left over`;
 }
 
 /** On one line where it can be: `long point at wall`. */
@@ -173,7 +182,8 @@ function viewOf(
 }
 
 /** `Hall / north wall`, `Hall / north wall, part 1 of 2`. */
-function labelOf({ cut: { piece }, part }: PieceWords): string {
+function labelOf({ cut: { piece, unneeded }, part }: PieceWords): string {
+  if (unneeded !== undefined) return 'left over';
   if (piece === undefined) return 'set-up spare';
   const place = [piece.room, piece.run].filter((word) => word.trim() !== '').join(' / ');
   const what = piece.kind === 'return' ? 'return' : part;

@@ -6,7 +6,7 @@ import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
-import { proofOf, sayCost, sayProof } from '../words/say-proof.ts';
+import { proofOfGroup, sayCost, sayCut, sayProof } from '../words/say-proof.ts';
 import { railOf, type EdgeMark } from './how-it-lies.ts';
 
 export const CROSSCUT_CAUTION =
@@ -17,7 +17,7 @@ export const BARS =
 export function sayHow(shop: Shop): string {
   const { endTrim, crosscutKerf } = shop;
   const trim = `Each stick loses ${printExact(endTrim, shop)} at either end; ${printExact(crosscutKerf, shop)} goes with each cut.`;
-  return `${trim} Pieces stand in the order they are cut, short ones first while the stick is long. Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
+  return `${trim} Tick a stick when it is cut, or each piece of it: what is ticked stays when the job is planned again. Pieces stand in the order they are cut, short ones first while the stick is long. Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
 }
 
 /** What stands for the bars of more sticks than are drawn. */
@@ -41,15 +41,12 @@ const OTHERS_FIRST =
   'Where it is not said otherwise below, crosscut the set-up spare off first, for trial cuts. Then cut the coves on the whole blanks, and crosscut them afterwards.';
 
 /** What it costs, how near the least possible that is, how it is cut, and what is done first. */
-export function sayGroup(
-  { answer, layouts, boardFeetBought, boardFeetUsed }: CuttingGroup,
-  plans: readonly ProfilePlan[],
-  shop: Shop,
-): string {
+export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], shop: Shop): string {
   const { currency, decimalSign } = shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
   const feet = (value: number): string => formatFixed(value, 1, decimalSign);
-  const proof = proofOf(answer);
+  const { layouts, boardFeetBought, boardFeetUsed, cut } = group;
+  const proof = proofOfGroup(group);
   const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
   const area =
     boardFeetBought === undefined || boardFeetUsed === undefined
@@ -61,6 +58,7 @@ export function sayGroup(
   return [
     `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
     `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
+    ...(cut === undefined ? [] : [`${sayCut(cut.sticks, sticks)}: what they cost is among it.`]),
     ...area,
     ...(isMade ? [sayFirst(plans, shop)] : []),
   ].join(' ');

@@ -103,8 +103,8 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   [
     'Headings',
     'In any order, letters large or small. Words that mean a heading are read as it, as listed below. One that is nearly a heading is asked about, and so are numbers in a column that nothing stands for: head it with (not used) behind its name where it is for yourself alone.',
-    ],
-    [
+  ],
+  [
     'As shown',
     'What a cell shows is what is meant: 15% is 15 percent, a number shown with mm, cm, m, ft or in has that unit, and money must be in the currency that Shop names. A date is never a length. Hidden and filtered rows are planned too, and the plan says so; a row that is headed Total is left out, or asked about.',
   ],

@@ -10,16 +10,26 @@ import { piecesInOrder } from '../numbered-pieces.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
 import { sayEnd } from '../words/say-ends.ts';
+import { CUT_MARK } from '../words/tick-marks.ts';
 import { cell, SheetDraft, sum, type SheetRow } from '../grammar/sheet-draft.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
+
+/** By which the columns that name a piece, and its box, are found again. */
+export const PIECES_HEADINGS = {
+  room: 'Room',
+  run: 'Run',
+  piece: 'Piece',
+  profile: 'Profile',
+  done: 'Done',
+} as const;
 
 const PIECES = columns({
   number: sized(7, right('No.')),
   line: sized(7, right('Line')),
-  room: sized(15, left('Room')),
-  run: sized(21, left('Run')),
-  piece: sized(8, left('Piece')),
-  profile: sized(15, left('Profile')),
+  room: sized(15, left(PIECES_HEADINGS.room)),
+  run: sized(21, left(PIECES_HEADINGS.run)),
+  piece: sized(8, left(PIECES_HEADINGS.piece)),
+  profile: sized(15, left(PIECES_HEADINGS.profile)),
   length: sized(
     12,
     right(({ unit }) => `Cut length (${unit})`),
@@ -34,7 +44,7 @@ const PIECES = columns({
   rightPoint: sized(16, left('Right, measured to')),
   stick: sized(16, left('From stick')),
   note: sized(18, left('Note')),
-  done: sized(7, left('Done')),
+  done: sized(7, left(PIECES_HEADINGS.done)),
 });
 
 const SUBTITLE =
@@ -67,6 +77,7 @@ export function draftPieces(
     lines: new Map(plan.rooms.map(({ room, profile }, at) => [lineKey(room, profile), at + 1])),
     profiles: new Map(plan.job.profiles.map((one) => [nameKey(one.name), one])),
     sticks: sticksByPiece(plan),
+    cut: cutPieces(plan),
   };
   piecesInOrder(plan).forEach((piece, at) => {
     draft.put(pieceRow(piece, at + 1, draft.next, facts));
@@ -108,6 +119,8 @@ interface Facts {
   readonly lines: ReadonlyMap<string, number>;
   readonly profiles: ReadonlyMap<string, Profile>;
   readonly sticks: ReadonlyMap<string, readonly string[]>;
+  /** Ids of the pieces that are cut, all parts of them. */
+  readonly cut: ReadonlySet<string>;
 }
 
 function pieceRow(piece: Piece, number: number, row: number, facts: Facts): SheetRow {
@@ -143,15 +156,22 @@ function pieceRow(piece: Piece, number: number, row: number, facts: Facts): Shee
     rightPoint: cell(ends.right.point, style),
     stick: cell(from, style),
     note: cell(piece.note, style),
-    done: cell(done ? 'done' : null, 'tick'),
+    done: cell(done ? 'done' : facts.cut.has(piece.id) ? CUT_MARK : null, 'tick'),
   });
 }
 
 /** Its number within the run; for a return piece also the side of the run that it closes. */
-function sayNumber({ kind, number, id }: Piece): string | number {
+export function sayNumber({ kind, number, id }: Piece): string | number {
   return kind === 'run'
     ? number
     : `${number} ${id.endsWith('left') ? 'return left' : 'return right'}`;
+}
+
+function cutPieces({ profiles }: JobPlan): ReadonlySet<string> {
+  const all = profiles.flatMap(({ sticks }) => sticks.flatMap(({ pieces }) => pieces));
+  const own = all.filter(({ unneeded }) => unneeded === undefined);
+  const left = new Set(own.filter(({ isCut }) => isCut !== true).map(({ id }) => id));
+  return new Set(own.flatMap(({ id, isCut }) => (isCut === true && !left.has(id) ? [id] : [])));
 }
 
 function lineKey(room: string, profile: string): string {
@@ -162,7 +182,8 @@ function sticksByPiece({ profiles }: JobPlan): Map<string, string[]> {
   const found = new Map<string, string[]>();
   for (const { sticks } of profiles) {
     for (const stick of sticks) {
-      for (const { id } of stick.pieces) {
+      for (const { id, unneeded } of stick.pieces) {
+        if (unneeded !== undefined) continue;
         const known = found.get(id);
         if (known === undefined) found.set(id, [stick.id]);
         else if (!known.includes(stick.id)) known.push(stick.id);

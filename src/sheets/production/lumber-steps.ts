@@ -1,4 +1,5 @@
 /** The first steps: lumber from the rack and the yard, boards ripped to blanks, spares for trial cuts. */
+import { isSpare } from '../../planning/job-plan.ts';
 import type { CuttingGroup } from '../../planning/job-plan.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import { total } from '../grammar/figures.ts';
@@ -56,7 +57,7 @@ function spareStep({ plan }: OrderFacts): Step[] {
   // One that would leave too short a blank behind stays on its stick.
   const apart = plan.profiles.filter((planned) => shortRest(planned, shop) === undefined);
   const spares = apart.flatMap(({ sticks }) =>
-    sticks.flatMap(({ pieces }) => pieces.filter(({ piece }) => piece === undefined)),
+    sticks.flatMap(({ pieces }) => pieces.filter(isSpare)),
   );
   const [first] = spares;
   if (first === undefined) return [];

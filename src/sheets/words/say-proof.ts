@@ -1,5 +1,6 @@
 /** What a plan of sticks costs and how near that is to the least possible, in words for all who show it. */
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
+import type { CuttingGroup } from '../../planning/job-plan.ts';
 import { GAP_SLACK_TENTHS } from '../tolerance.ts';
 import type { StickAnswer, StickStatus } from '../../cutting/problem/problem.ts';
 
@@ -13,11 +14,33 @@ export interface Proof {
   readonly laborCents: number;
   /** The least that lumber and that labor, less credit, can come to, proven. */
   readonly boundCents: number;
+  /** Some is cut already, at its cost: what is proven is of the rest. */
+  readonly isRest?: true;
 }
 
 export function proofOf({ plan, bound, status }: StickAnswer): Proof {
   const { costCents: lumberCents, creditCents, laborCents } = plan;
   return { status, lumberCents, creditCents, laborCents, boundCents: bound.costCents };
+}
+
+/** Of a group of a plan: what is cut already is at its cost in both figures. */
+export function proofOfGroup({ answer, cut }: Pick<CuttingGroup, 'answer' | 'cut'>): Proof {
+  const rest = proofOf(answer);
+  if (cut === undefined) return rest;
+  const { lumberCents, offcutCreditCents, laborCents } = cut;
+  return {
+    status: rest.status,
+    lumberCents: rest.lumberCents + lumberCents,
+    creditCents: rest.creditCents + offcutCreditCents,
+    laborCents: rest.laborCents + laborCents,
+    boundCents: rest.boundCents + lumberCents + laborCents - offcutCreditCents,
+    isRest: true,
+  };
+}
+
+/** `3 of 14 sticks are cut`. */
+export function sayCut(cut: number, all: number): string {
+  return `${cut} of ${all} sticks ${cut === 1 ? 'is' : 'are'} cut`;
 }
 
 /** Of several problems together: as good as the least good of them. */
@@ -31,6 +54,7 @@ export function sumProofs(proofs: readonly Proof[]): Proof {
     creditCents: sum((one) => one.creditCents),
     laborCents: sum((one) => one.laborCents),
     boundCents: sum((one) => one.boundCents),
+    ...(proofs.some(({ isRest }) => isRest) ? { isRest: true } : {}),
   };
 }
 
@@ -51,11 +75,13 @@ export function sayCost(
  * @param say money in words
  */
 export function sayProof(
-  { status, lumberCents, laborCents, creditCents, boundCents }: Proof,
+  { status, lumberCents, laborCents, creditCents, boundCents, isRest }: Proof,
   say: (cents: number) => string,
   decimalSign: DecimalSign,
 ): string {
-  if (status === 'proven') return 'proven least cost';
+  if (status === 'proven') {
+    return isRest === true ? 'proven least cost of what is not cut yet' : 'proven least cost';
+  }
   const gap = lumberCents + laborCents - creditCents - boundCents;
   const most = `(at most ${say(gap)} more might be saved)`;
   const share = gapPercent(gap, boundCents);

@@ -16,6 +16,7 @@ import { RANGE_CLASSES } from './range-members.ts';
 import { sheetView } from './view-of.ts';
 import { addTable, NAME_CLASSES } from './name-members.ts';
 import { FORMAT_CLASSES } from './format-members.ts';
+import { PART_CLASSES } from './part-members.ts';
 import { typeIntoCell } from './type-into-cell.ts';
 import { RULE_CLASSES } from './rule-members.ts';
 import { WORKBOOK_CLASSES } from './workbook-members.ts';
@@ -42,6 +43,7 @@ export const FAKE_CLASSES = {
   ...FORMAT_CLASSES,
   ...RULE_CLASSES,
   ...PAGE_CLASSES,
+  ...PART_CLASSES,
   ...PROPERTY_CLASSES,
 };
 
@@ -193,7 +195,7 @@ export class FakeExcel {
 
   /** All there is of these sheets, as text, to be compared later. */
   snapshot(sheets: readonly FakeSheet[]): string {
-    const { names, settings, properties } = this.workbook;
+    const { names, settings, properties, xmlParts } = this.workbook;
     const formula = (one: { readonly text: string } | null): string | null => one?.text ?? null;
     const cellOf = ({ formula: own, ...rest }: FakeCell): object => ({
       ...rest,
@@ -202,6 +204,7 @@ export class FakeExcel {
     return JSON.stringify({
       names: names.map((one) => [one.name, one.formula.text, one.visible]),
       settings: [...settings],
+      xmlParts: xmlParts.map(({ xml }) => xml),
       properties: properties.map(({ key, value }) => [key, value]),
       sheets: sheets.map((sheet) => ({
         name: sheet.name,

@@ -186,6 +186,7 @@ export class FakeContext {
     method: MethodMember,
     args: unknown[],
   ): object | undefined {
+    if (method.answers === true) return this.#answer(state, name, method, args);
     let result: Model;
     let done = false;
     const given = method.gives;
@@ -208,6 +209,21 @@ export class FakeContext {
       if (own !== undefined) own.settled = true;
     });
     return proxy;
+  }
+
+  /** A ClientResult: its value is there once it was synced. */
+  #answer(state: ObjectState, name: string, method: MethodMember, args: unknown[]): object {
+    const answer: { value?: unknown } = {};
+    this.#ask(`${state.className}.${name}()`, bytesOf(args), () => {
+      answer.value = method.run(state.resolve() as never, args as never[], this.#program);
+      this.#answered += bytesOf(answer.value);
+    });
+    return {
+      get value() {
+        if (!('value' in answer)) throw notLoaded(`${state.className}.${name}()`, 'value');
+        return answer.value;
+      },
+    };
   }
 
   /** Objects given as arguments stand for their models; an array is never one. */

@@ -27,6 +27,8 @@ export interface MethodMember {
   readonly since: Since;
   /** Class of the object returned; absent for a method that returns none. */
   readonly gives?: string;
+  /** It answers with a value that is there after the next sync (a ClientResult), not with an object. */
+  readonly answers?: true;
   /** Null for the object that stands for none. */
   readonly run: (model: never, args: never[], env: Env) => Model;
 }

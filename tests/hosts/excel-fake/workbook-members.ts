@@ -24,6 +24,7 @@ const WORKBOOK: ClassMembers = {
   values: { name: { since: 7, get: (workbook: FakeWorkbook) => workbook.name } },
   parts: {
     application: { since: 1, gives: 'Application' },
+    customXmlParts: { since: 5, gives: 'CustomXmlPartCollection' },
     names: { since: 1, gives: 'NamedItemCollection', of: (): Names => ({ sheet: null }) },
     properties: { since: 7, gives: 'DocumentProperties' },
     protection: { since: 7, gives: 'WorkbookProtection' },

@@ -155,6 +155,14 @@ export class FakeSheet {
   }
 }
 
+/** A custom XML part. */
+export interface FakeXmlPart {
+  readonly id: string;
+  readonly namespaceUri: string;
+  readonly xml: string;
+  deleted: boolean;
+}
+
 export interface FakeProperty {
   readonly key: string;
   value: unknown;
@@ -167,6 +175,7 @@ export class FakeWorkbook {
   sheets: FakeSheet[] = [];
   names: FakeName[] = [];
   readonly settings = new Map<string, unknown>();
+  xmlParts: FakeXmlPart[] = [];
   readonly properties: FakeProperty[] = [];
   decimalSeparator = '.';
   calculationMode = 'Automatic';

@@ -8,7 +8,7 @@ import { sheetData } from '../sheet-data.ts';
 
 /** @param id What the grid calls the workbook; no other that is open may have it. */
 export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData {
-  const { title, font, styles, sheets, names, properties = {} } = workbook;
+  const { title, font, styles, sheets, names, properties = {}, texts } = workbook;
   const ids = new Map(sheets.map(({ name }, index) => [name, `sheet-${index + 1}`]));
   return {
     id,
@@ -27,6 +27,6 @@ export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData
       }),
     ),
     resources: nameResources(names, (sheet) => ids.get(sheet)),
-    custom: toBookData(properties),
+    custom: toBookData(properties, texts),
   };
 }

@@ -4,7 +4,7 @@ import { STANDARD_FONT } from '../../../sheets/grammar/styles.ts';
 import { styleList } from '../../xlsx/file-styles.ts';
 import type { PlainFont } from '../../workbook/plain-workbook.ts';
 import { writePlainWorkbook } from '../../xlsx/write-plain-workbook.ts';
-import { propertiesOf } from '../book-metadata.ts';
+import { keptTextsOf, propertiesOf } from '../book-metadata.ts';
 import { namesOfResources } from '../defined-names.ts';
 import { toFileStyle } from '../convert-style.ts';
 import { fileSheet } from './file-sheet.ts';
@@ -30,7 +30,7 @@ export function gridToFile(
   spills: GridSpills = NO_SPILLS,
   day?: string,
 ): Promise<Uint8Array> {
-  const { sheetOrder, sheets, styles, resources, name } = data;
+  const { sheetOrder, sheets, styles, resources, name, custom } = data;
   const pictures = gridPictures(resources);
   const font = fontOf(data);
   const list = styleList();
@@ -59,7 +59,8 @@ export function gridToFile(
       ),
     ),
     names: namesOfResources(resources, (id) => sheets[id]?.name),
-    properties: propertiesOf(data.custom),
+    properties: propertiesOf(custom),
+    texts: keptTextsOf(custom),
   });
 }
 

@@ -1,0 +1,71 @@
+/** A plan as text, to be kept with its job: what was decided, not what follows from it. */
+import { hashText } from '../../core/hash-text.ts';
+import type { CalendarDay } from '../../core/units/calendar-day.ts';
+import type { RawTable } from '../input/raw-table.ts';
+import type { JobPlan } from '../job-plan.ts';
+import { writeAnswer, type KeptAnswer } from './kept-answer.ts';
+import type { SearchEffort } from '../search-effort.ts';
+import { writeCut, type KeptCut } from './kept-cut.ts';
+
+export const KEPT_FORMAT = 1;
+
+/** A plan, and what it was made from. */
+export interface PlanToKeep {
+  readonly plan: JobPlan;
+  /** Of the inputs, see `fingerprint`. */
+  readonly fingerprint: string;
+  /** The inputs themselves: the plan is worked out of them again. */
+  readonly tables: readonly RawTable[];
+  /** When it was made, and how long was looked for a cheaper one. */
+  readonly day: CalendarDay;
+  readonly effort: SearchEffort;
+}
+
+/** The text as an object: `check` is the hash of `plan` as it stands there. */
+export interface KeptRecord {
+  readonly format: number;
+  /** The version of the program that made it. */
+  readonly program: string;
+  readonly fingerprint: string;
+  readonly check: string;
+  /** A KeptDecisions as JSON. */
+  readonly plan: string;
+}
+
+export interface KeptDecisions {
+  readonly day: CalendarDay;
+  readonly effort: SearchEffort;
+  readonly tables: readonly RawTable[];
+  readonly cut: readonly KeptCut[];
+  /** Of each group, by the hash of its problem. */
+  readonly answers: readonly (readonly [problem: string, answer: KeptAnswer])[];
+}
+
+/**
+ * Writes a plan so that `readKeptPlan` can make it again: the inputs, the sticks that were cut before,
+ * and what the stick planner answered. Pieces, set-ups, hours and money follow from these.
+ *
+ * @param program the program's version
+ */
+export function keepPlan(kept: PlanToKeep, program: string): string {
+  const { plan, fingerprint, tables, day, effort } = kept;
+  const decisions: KeptDecisions = {
+    day,
+    effort,
+    tables,
+    cut: plan.cut.map(writeCut),
+    answers: plan.groups.map(({ problem, answer }) => [
+      hashText(JSON.stringify(problem)),
+      writeAnswer(problem, answer),
+    ]),
+  };
+  const text = JSON.stringify(decisions);
+  const record: KeptRecord = {
+    format: KEPT_FORMAT,
+    program,
+    fingerprint,
+    check: hashText(text),
+    plan: text,
+  };
+  return JSON.stringify(record);
+}
