@@ -50,7 +50,8 @@ export function cutOf({ written, sheets }: KeptPlans): {
   if (ticks === undefined) {
     return { cut: [], cautions: [fault('plan.ticks-lost', 'Cutting', null)] };
   }
-  return { cut: cutFromPlan(written.plan, ticks), earlier: written.plan, cautions: [] };
+  const cut = cutFromPlan(written.plan, ticks);
+  return cut.length === 0 ? { cut, cautions: [] } : { cut, earlier: written.plan, cautions: [] };
 }
 
 /** The plan of these inputs that a workbook carries, the last one first; its sheets' ticks are marked in it. */
