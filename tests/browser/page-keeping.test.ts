@@ -53,6 +53,8 @@ pageSuite('The work on the page', ({ open }) => {
       );
       await isKept(page);
       await typeInto(page, ...CELL, 'typed and left');
+      // Taken by the grid, and not kept yet.
+      while ((await note(page)) !== 'typed and left') await page.waitForTimeout(20);
       await loadAgain(page);
       expect(await note(page)).toBe('typed and left');
       const second = (await open({ context })).page;

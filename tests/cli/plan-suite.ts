@@ -33,7 +33,7 @@ export function planSuite(): void {
   describe('demo', () => {
     test('writes its workbook here and tells of every sheet; again, it says what it replaced', async () => {
       const folder = folderWith({});
-      const demo = ['demo', '--date', '2026-11-30'];
+      const demo = ['demo', '--date', '2026-11-30', '--steps', '20'];
       const first = await run(folder, demo);
       const path = join(folder, 'coveledger-demo.xlsx');
       const bytes = readFileSync(path);

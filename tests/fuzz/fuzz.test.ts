@@ -74,7 +74,7 @@ afterAll(() => {
 describe('whatever a file holds', () => {
   test('a CSV file that is spoiled gives a sound job, or words', async () => {
     const chance = chanceOf(1);
-    for (let at = 0; at < count(20_000, 300); at++) {
+    for (let at = 0; at < count(20_000, 200); at++) {
       const spoiled = chance.below(FILES.length);
       const times = 1 + chance.below(3);
       const files = FILES.map((file, index) => {
@@ -96,7 +96,7 @@ describe('whatever a file holds', () => {
   test('a workbook with turned bits or without its end is read as it was, or refused', async () => {
     const whole = await readWorkbook(demo, 'x', TABLES);
     const chance = chanceOf(2);
-    for (let at = 0; at < count(2_000, 60); at++) {
+    for (let at = 0; at < count(2_000, 40); at++) {
       const bytes = spoilBytes(demo, chance);
       const read = await readWorkbook(bytes, 'x', TABLES);
       expect(await tried(() => read)).toEqual([]);
@@ -107,7 +107,7 @@ describe('whatever a file holds', () => {
 
   test('a workbook with a spoiled part gives a sound job, or words', async () => {
     const chance = chanceOf(3);
-    for (let at = 0; at < count(3_000, 100); at++) {
+    for (let at = 0; at < count(3_000, 40); at++) {
       const bytes = spoilPart(demo, chance);
       const wrong = await tried(() => readWorkbook(bytes, 'x', TABLES));
       expect({ at, wrong }).toEqual({ at, wrong: [] });
@@ -152,7 +152,7 @@ describe('whatever a cell holds', () => {
     '%s answers soundly, twice alike and in time',
     (_, entry) => {
       const chance = chanceOf(10 + CATALOGUE.indexOf(entry));
-      for (let at = 0; at < count(20_000, 400); at++) {
+      for (let at = 0; at < count(20_000, 150); at++) {
         const given = entry.parameters.map(() => [[chance.pick(cells)]]);
         const before = process.cpuUsage();
         const first = entry.call(...given);

@@ -1,6 +1,7 @@
 /** The whole of the pane but its looks, beside a strict fake of Excel that fails at every request in turn. */
 import { describe, expect, test } from '@jest/globals';
 
+import { count } from '../deep.ts';
 import { FakeExcel } from '../hosts/excel-fake/fake-excel.ts';
 import { hostOf } from '../hosts/excel-workbooks.ts';
 import { PLAIN, tablesOf } from '../planning/make-job.ts';
@@ -60,6 +61,9 @@ async function goTheWholeWay({ pane, own }: Begun): Promise<string[]> {
   throw new Error(`Not written after ${MOST_TRIES} tries: ${[...said].join(' ')}`);
 }
 
+/** Every request in a deep run, every other one else. */
+const EACH = count(1, 2);
+
 describe('The pane beside a workbook that fails', () => {
   test('leaves the person’s cells as they were at every request in turn, says so, and gets there when tried again', async () => {
     const smooth = await begin(() => undefined);
@@ -67,7 +71,7 @@ describe('The pane beside a workbook that fails', () => {
     const requests = smooth.fake.syncs;
     expect(requests).toBeGreaterThan(10);
     const silent: number[] = [];
-    for (let failing = 1; failing <= requests; failing++) {
+    for (let failing = 1; failing <= requests; failing += EACH) {
       const begun = await begin((fake) => fake.failAt(failing));
       const said = await goTheWholeWay(begun);
       if (said.length === 0) silent.push(failing);
@@ -78,6 +82,7 @@ describe('The pane beside a workbook that fails', () => {
       });
     }
     // The person's list separator is asked for once; where that fails the comma stands in.
-    expect(silent).toHaveLength(1);
+    expect(silent.length).toBeLessThanOrEqual(1);
+    expect(silent.length).toBeGreaterThanOrEqual(EACH === 1 ? 1 : 0);
   }, 120_000);
 });
