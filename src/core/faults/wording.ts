@@ -369,8 +369,8 @@ export const WORDING = wordings({
     `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Write the sheets anew.`,
   'plan.kept-used': (f) =>
     `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
-  'plan.kept-damaged': () =>
-    'The plan that is kept here is damaged, so it is not used. Plan the job anew.',
+  'plan.kept-damaged': (f) =>
+    `The ${f.argument} that is kept here is damaged, so it is not used. Plan the job anew.`,
 
   // Cutting
   'cutting.unserved': (f) =>
