@@ -16,7 +16,7 @@ import { cutAway, type CutAway } from './cut-away.ts';
 import { computeCutLength, projectionOf } from './cut-length.ts';
 import { listSides, saySide, type OpeningSide } from './opening-sides.ts';
 
-/** Planned and written in 20 s and 1 GB, on two cores; a house has some hundreds. */
+/** Planned and written within 1 GB (tests/cli/limit-suite.ts); a house has some hundreds. */
 export const MOST_PIECES = 20_000;
 
 export interface PieceList {
