@@ -164,11 +164,11 @@ export function cutListSuite(): void {
     test('are the same as CSV: the first sheet, one by its name, the standard input', async () => {
       const folder = folderWith({ 'p.csv': PIECES, 's.csv': STICKS });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
-      const csv = await runAlone(folder, ['cut', 'p.csv', 's.csv', '--json']);
+      const csv = await run(folder, ['cut', 'p.csv', 's.csv', '--json']);
       const others = await Promise.all([
-        runAlone(folder, ['cut', 'lists.xlsx', 'lists.xlsx#sticks', '--json']),
-        runAlone(folder, ['cut', 'lists.xlsx#My pieces', 's.csv', '--json']),
-        runAlone(folder, ['cut', '-', 's.csv', '--json'], [], PIECES),
+        run(folder, ['cut', 'lists.xlsx', 'lists.xlsx#sticks', '--json']),
+        run(folder, ['cut', 'lists.xlsx#My pieces', 's.csv', '--json']),
+        run(folder, ['cut', '-', 's.csv', '--json'], PIECES),
         runAlone(folder, ['cut', 'p.csv', '-', '--json'], [], `\uFEFF${STICKS}`),
       ]);
       expect(csv.exit).toBe(0);
@@ -179,7 +179,7 @@ export function cutListSuite(): void {
       const folder = folderWith({ 'p.csv': PIECES, 's.csv': STICKS });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
       const said = async (args: readonly string[], input = ''): Promise<unknown> => {
-        const { exit, out, err } = await runAlone(folder, args, [], input);
+        const { exit, out, err } = await run(folder, args, input);
         return [exit, out, err];
       };
       expect(await said(['cut', 'p.csv', 'lists.xlsx#Bad'])).toEqual([
@@ -213,9 +213,9 @@ export function cutListSuite(): void {
       const folder = folderWith({ 'c.csv': 'Profile,Cove width,Cove depth\nA,2,1/2\n' });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
       const [csv, piped, sheet] = await Promise.all([
-        runAlone(folder, ['setups', 'c.csv', '--json']),
-        runAlone(folder, ['setups', '-', '--json'], [], 'Profile,Cove width,Cove depth\nA,2,1/2\n'),
-        runAlone(folder, ['setups', 'lists.xlsx#Coves', '--json']),
+        run(folder, ['setups', 'c.csv', '--json']),
+        run(folder, ['setups', '-', '--json'], 'Profile,Cove width,Cove depth\nA,2,1/2\n'),
+        run(folder, ['setups', 'lists.xlsx#Coves', '--json']),
       ]);
       expect([csv.exit, piped.out, sheet.out]).toEqual([0, csv.out, csv.out]);
     });

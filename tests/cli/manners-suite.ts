@@ -1,13 +1,9 @@
 /** What a person at the keyboard expects of any program: near names, short options, quiet, a way on. */
 import { describe, expect, test } from '@jest/globals';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { SETTINGS } from '../../src/planning/shop.ts';
-import { DEMO, SMALL } from './job-folders.ts';
+import { SMALL } from './job-folders.ts';
 import { filesIn, folderWith, jsonOf, linesOf, refusalOf, ROOT, run } from './program.ts';
-
-const FILES = ['openings.csv', 'profiles.csv', 'runs.csv', 'shop.csv', 'stock.csv'];
 
 export function mannersSuite(): void {
   describe('near names', () => {
@@ -121,81 +117,6 @@ export function mannersSuite(): void {
       }
       for (const { name } of Object.values(SETTINGS)) expect(out).toContain(`\n  ${name} `);
       for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
-    });
-  });
-
-  describe('new as CSV', () => {
-    test.each([
-      { options: [], sign: ',' },
-      { options: ['--decimal-comma'], sign: ';' },
-    ])('makes a folder that passes its own reading, with $options', async ({ options, sign }) => {
-      const folder = folderWith({});
-      const made = await run(folder, ['new', 'job', '--csv', ...options]);
-      expect([made.exit, made.err, filesIn(folder)]).toEqual([
-        0,
-        '',
-        ['job', ...FILES.map((name) => join('job', name))],
-      ]);
-      const blank = await run(folder, ['plan', 'job', '--json']);
-      const { faults, cautions } = refusalOf(blank);
-      expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
-        'table.empty Runs',
-        'table.empty Profiles',
-        'table.empty Stock',
-      ]);
-      // Every setting stands there, so that no usual value stands in.
-      expect(cautions.map(({ code }) => code)).not.toContain('job.usual-values');
-      const shop = readFileSync(join(folder, 'job', 'shop.csv'), 'utf8');
-      expect(shop.replaceAll('"', '')).toContain(
-        `decimal sign${sign}${sign === ';' ? ',' : '.'}${sign}`,
-      );
-    });
-
-    test.each([[], ['--decimal-comma']])(
-      'is filled in and planned like a workbook: %p',
-      async (...options) => {
-        const folder = folderWith({});
-        await run(folder, ['new', 'job', '--csv', ...options]);
-        const sign = options.length > 0 ? ';' : ',';
-        const add = (name: string, row: readonly string[]): void => {
-          const path = join(folder, 'job', name);
-          const text = readFileSync(path, 'utf8');
-          const columns = text.split('\r\n')[0]!.split(sign).length;
-          const cells = Array.from({ length: columns }, (_, at) => row[at] ?? '');
-          writeFileSync(path, `${text}${cells.join(sign)}\r\n`);
-        };
-        add('runs.csv', ['Hall', 'N', 'Base', '90 1/2']);
-        add('profiles.csv', ['Base', 'buy']);
-        add('stock.csv', ['Base', '', '', '', '192', '24']);
-        const { exit, err } = await run(folder, ['plan', 'job', '--json', '--steps', '5']);
-        expect([exit, err]).toEqual([0, '']);
-      },
-    );
-
-    test('fills it with the demo, and leaves what is there alone, all of it', async () => {
-      const folder = folderWith({ 'job/stock.csv': 'mine' });
-      const refused = await run(folder, ['new', 'job', '--csv', '--demo']);
-      expect([refused.exit, filesIn(folder)]).toEqual([2, ['job', join('job', 'stock.csv')]]);
-      expect(refused.err).toMatch(/stock\.csv” exists already/);
-      const forced = await run(folder, ['new', 'job', '--csv', '--demo', '--force']);
-      expect(forced.exit).toBe(0);
-      for (const name of FILES) {
-        const read = (where: string): string => readFileSync(join(where, name), 'utf8');
-        expect(read(join(folder, 'job'))).toBe(read(DEMO));
-      }
-    });
-
-    test.each([
-      { args: ['new', 'a.xlsx', '--decimal-comma'], says: /--decimal-comma goes with --csv alone/ },
-      { args: ['new', 'none/job', '--csv'], says: /“none” is not there/ },
-      { args: ['new', 'file', '--csv'], says: /a part of the path is a file|is a file/ },
-      { args: ['new', 'job', '--csv', '--demo', '--decimal-comma'], says: /can't both be given/ },
-    ])('is refused with one line: $args', async ({ args, says }) => {
-      const folder = folderWith({ file: '' });
-      const { exit, err } = await run(folder, args);
-      expect(exit).toBe(2);
-      expect(err).toMatch(says);
-      expect(filesIn(folder)).toEqual(['file']);
     });
   });
 }
