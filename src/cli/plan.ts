@@ -1,39 +1,24 @@
 /** The command plan: a job in, a production workbook out. */
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
-import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
+import { INPUT_ARGUMENT } from './plan-input.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
-import {
-  DATE_OPTION,
-  FORCE_OPTION,
-  JSON_OPTION,
-  OUT_ELSEWHERE,
-  QUIET_OPTION,
-  VERBOSE_OPTION,
-} from './shared-options.ts';
+import { FORCE_OPTION, JSON_OPTION, outOption, PLANNING_OPTIONS } from './shared-options.ts';
 import { reportPlan } from './terse-report.ts';
 
 export const PLAN: Command = {
   name: 'plan',
   summary: 'Plans a job: pieces, set-ups, sticks, hours and price, and writes them as a workbook.',
-  arguments: [
-    {
-      name: 'INPUT',
-      says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
-    },
-  ],
+  arguments: [INPUT_ARGUMENT],
   options: [
-    {
-      name: '--out',
-      short: '-o',
-      elsewhere: OUT_ELSEWHERE,
-      value: 'FILE.xlsx',
-      says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
-    },
+    outOption(
+      'FILE.xlsx',
+      'Where the workbook goes. Without it the plan is shown and nothing written.',
+    ),
     {
       name: '--client',
       value: 'FILE.xlsx',
@@ -49,11 +34,7 @@ export const PLAN: Command = {
       says: 'Add the set-up numbers as plain formulas too, which answer new sizes in any spreadsheet.',
     },
     FORCE_OPTION,
-    SECONDS_OPTION,
-    STEPS_OPTION,
-    QUIET_OPTION,
-    VERBOSE_OPTION,
-    DATE_OPTION,
+    ...PLANNING_OPTIONS,
     JSON_OPTION,
   ],
   notes: [
