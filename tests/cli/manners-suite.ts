@@ -61,6 +61,10 @@ export function mannersSuite(): void {
       expect([wrong.exit, linesOf(wrong.err).length]).toEqual([2, 1]);
       const made = await run(folder, ['new', 'n.xlsx', '-q']);
       expect(made).toEqual({ exit: 0, out: '', err: '' });
+      const demo = await run(folder, ['demo', '-q', '--steps', '3']);
+      expect([demo.exit, demo.out]).toEqual([0, '']);
+      for (const line of linesOf(demo.err)) expect(line).toMatch(/^Caution: /);
+      expect(filesIn(folder)).toContain('coveledger-demo.xlsx');
     });
 
     test('usual values are a short line; --verbose and JSON name them all', async () => {
