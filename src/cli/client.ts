@@ -3,7 +3,7 @@ import type { JobPlan } from '../planning/job-plan.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
 import { clientFile } from './files-of-plan.ts';
-import { INPUT_ARGUMENT } from './plan-input.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { madeToJson, type Stamp } from '../sheets/stamp.ts';

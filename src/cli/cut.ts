@@ -8,7 +8,7 @@ import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
-import { checkInputOnce, LIST_FORMS } from './open-list.ts';
+import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
   checkKerfTwice,
@@ -21,8 +21,9 @@ import {
 } from './read-cut.ts';
 import { readList } from './read-list.ts';
 import { reportJson, reportRefusal, reportWords } from './report.ts';
-import { sayCut } from './say-cut.ts';
+import { sayCut, sayMeasured } from './say-cut.ts';
 import { JSON_OPTION } from './shared-options.ts';
+import { checkInputOnce } from './standard-input.ts';
 import { stateCut, type CutOrder, type StatedCut } from './state-cut.ts';
 
 const USUAL_KERF = usual('crosscutKerf');
@@ -60,7 +61,7 @@ export const CUT: Command = {
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
     'With prices the plan costs the least that is found. Without any, it takes the least length of sticks together; the answer says which.',
-    "With --json: { version, optimized, cost, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own. optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
+    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
   examples: [
     'pieces.csv sticks.csv',
@@ -104,8 +105,9 @@ async function runCut(call: Call): Promise<Report> {
   if (!problemStated.ok) return reportRefusal(2, { faults: problemStated.faults, cautions }, json);
   const cut = problemStated.value;
   const { problem } = cut;
-  const planned = await planWithin({ effort, isSilent: json }, ({ planSticks, options }) =>
-    planSticks(problem, options),
+  const planned = await planWithin(
+    { effort, isSilent: json, sayMoney: sayMeasured(order, cut) },
+    ({ planSticks, options }) => planSticks(problem, options),
   );
   if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
   const answer = planned.value;

@@ -1,7 +1,7 @@
 /** The command export: a planned job for other programs, as files in one zip. */
 import type { Call, Command, Report } from './command.ts';
 import { exportFile } from './files-of-plan.ts';
-import { INPUT_ARGUMENT } from './plan-input.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';

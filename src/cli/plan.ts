@@ -1,8 +1,9 @@
 /** The command plan: a job in, a production workbook out. */
+import { fault, type Fault } from '../core/faults/fault.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
-import { INPUT_ARGUMENT } from './plan-input.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
@@ -61,7 +62,7 @@ async function runPlan(call: Call): Promise<Report> {
     clientFile('--client'),
     exportFile('--export'),
   ];
-  const { plan, stamp, refusal } = await planToFiles(call, files);
+  const { plan, stamp, refusal } = await planToFiles(call, files, false, checkFormulas(call));
   if (plan === undefined) return refusal;
   const pathOf = (option: string): string | null => call.values.get(option) ?? null;
   if (call.flags.has('--json')) {
@@ -83,4 +84,10 @@ async function runPlan(call: Call): Promise<Report> {
   }
   const made = sayStamp(stamp, plan.job.shop.decimalSign);
   return reportPlan(call, [...sayPlan(plan), made, ...written], plan.cautions);
+}
+
+/** They stand in the workbook alone. */
+function checkFormulas({ flags, values }: Call): Fault[] {
+  if (!flags.has('--formulas') || values.has('--out')) return [];
+  return [fault('call.option-alone', '--formulas', null, { details: { other: '--out' } })];
 }

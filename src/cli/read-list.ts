@@ -8,7 +8,7 @@ import { openList } from './open-list.ts';
 
 export interface ReadList {
   readonly rows: readonly RowReader[];
-  /** The rows report into it as they are read; it begins with the cautions of the headings. */
+  /** The rows report into it as they are read; it begins with the cautions of the table and its headings. */
   readonly findings: Findings;
 }
 
@@ -25,7 +25,7 @@ export async function readList(
   if (!table.ok) return nothing(table.faults);
   if (table.value.headings.cells.length === 0)
     return nothing([fault('table.empty', table.value.name, null)]);
-  const findings: Findings = { faults: [], cautions: [] };
+  const findings: Findings = { faults: [], cautions: [...(table.value.cautions ?? [])] };
   const rows = readRows(table.value, headings, INCHES_AND_POINT, findings);
   const { faults, cautions } = findings;
   if (faults.length === 0 && rows.length === 0)

@@ -3,7 +3,16 @@ import { describe, expect, test } from '@jest/globals';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeXlsx, row } from '../hosts/make-xlsx.ts';
-import { folderWith, jsonOf, linesOf, refusalOf, run, runAlone, type Ran } from './program.ts';
+import {
+  folderWith,
+  jsonOf,
+  linesOf,
+  refusalOf,
+  run,
+  runAlone,
+  type Ran,
+  type Refusal,
+} from './program.ts';
 
 interface CutAnswer {
   readonly version: number;
@@ -170,9 +179,47 @@ export function cutListSuite(): void {
         run(folder, ['cut', 'lists.xlsx#My pieces', 's.csv', '--json']),
         run(folder, ['cut', '-', 's.csv', '--json'], PIECES),
         runAlone(folder, ['cut', 'p.csv', '-', '--json'], [], `\uFEFF${STICKS}`),
+        run(folder, ['cut', '-', 's.csv', '--json'], workbook()),
       ]);
       expect(csv.exit).toBe(0);
       for (const one of others) expect(one).toEqual(csv);
+    });
+
+    test('tell what is out of sight in a sheet, in words and in JSON, and plan it', async () => {
+      const hidden = (number: number, ...values: readonly (string | number)[]): string =>
+        row(number, ...values).replace('<row ', '<row hidden="1" ');
+      const folder = folderWith({
+        's.csv': STICKS,
+        'lists.xlsx': makeXlsx({
+          sheets: [
+            ['My pieces', row(1, 'Length', 'Quantity') + row(2, 40, 1) + hidden(3, 30, 2)],
+            [
+              'Coves',
+              row(1, 'Profile', 'Cove width', 'Cove depth') +
+                hidden(2, 'A', 2, '1/2') +
+                row(3, 'B', 3, '1/2'),
+            ],
+          ],
+        }),
+      });
+      const cutting = ['cut', 'lists.xlsx', 's.csv'];
+      const setups = ['setups', 'lists.xlsx#Coves'];
+      for (const [args, cell] of [
+        [cutting, 'My pieces!A3'],
+        [setups, 'Coves!A2'],
+      ] as const) {
+        const words = await run(folder, args);
+        expect([words.exit, words.err]).toEqual([0, '']);
+        expect(words.out).toMatch(
+          new RegExp(
+            `^Caution: ${cell}: A row of ${cell.slice(0, -3)} is hidden or filtered out; it`,
+            'm',
+          ),
+        );
+        const [answer] = [jsonOf(await run(folder, [...args, '--json']))].flat();
+        expect((answer as Refusal).cautions.map(({ code }) => code)).toEqual(['table.hidden-rows']);
+      }
+      expect((await run(folder, cutting)).out).toMatch(/^3 pieces from 2 sticks/m);
     });
 
     test('say where in words: by sheet and cell, and what the standard input lacks', async () => {

@@ -122,6 +122,10 @@ export function newSuite(): void {
       { args: ['new', 'none/job', '--csv'], says: /“none” is not there/ },
       { args: ['new', 'file', '--csv'], says: /a part of the path is a file|is a file/ },
       { args: ['new', 'job', '--csv', '--demo', '--decimal-comma'], says: /can't both be given/ },
+      {
+        args: ['new', 'job', '--csv', '--date', '2026-11-30'],
+        says: /^--date and --csv can't both be given/,
+      },
     ])('is refused with one line: $args', async ({ args, says }) => {
       const folder = folderWith({ file: '' });
       const { exit, err } = await run(folder, args);

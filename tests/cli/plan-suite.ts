@@ -242,6 +242,12 @@ export function planSuite(): void {
       expect(formulas.filter((one) => one.includes('COVE.'))).toEqual([]);
       expect(out).toMatch(/^ {2}Set-up formulas +\w/m);
       expect((await run(folder, ['plan', '--help'])).out).toContain('--formulas');
+      // They stand in the workbook, and nowhere else.
+      const alone = await run(folder, ['plan', '.', '--formulas', '--client', 'c.xlsx']);
+      expect([alone.exit, alone.err]).toEqual([
+        2,
+        '--formulas goes with --out alone. Give both, or leave it out.\n',
+      ]);
     });
 
     // Real where present: a two-family house measured off an open building model, 320 runs.

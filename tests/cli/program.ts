@@ -23,7 +23,11 @@ export interface Ran {
 export function startProgram(): void {
   execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-b'], { cwd: ROOT });
   // Silent: what it writes is no terminal's, wherever the tests run.
-  driver = fork(join(ROOT, 'tests', 'cli', 'driver.mjs'), { execArgv: [], silent: true });
+  driver = fork(join(ROOT, 'tests', 'cli', 'driver.mjs'), {
+    execArgv: [],
+    silent: true,
+    serialization: 'advanced',
+  });
 }
 
 export function stopProgram(): void {
@@ -36,7 +40,11 @@ export function stopProgram(): void {
  *
  * @param input What comes on its standard input.
  */
-export function run(folder: string, args: readonly string[], input = ''): Promise<Ran> {
+export function run(
+  folder: string,
+  args: readonly string[],
+  input: string | Uint8Array = '',
+): Promise<Ran> {
   const ran = before.then(
     () =>
       new Promise<Ran>((resolve, reject) => {

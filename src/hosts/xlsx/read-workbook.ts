@@ -54,7 +54,8 @@ export async function readOneSheet(
     (sheet) => sheetKey(sheet) === (key ??= sheetKey(sheet)),
   );
   if (!opened.ok) return opened;
-  const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
+  const sheet = opened.value.sheets.find((one) => sheetKey(one.name) === key);
+  const table = sheet === undefined ? null : tableFrom(opened.value, sheet.name, fileName);
   if (table === null) return failed(fault('table.missing', name ?? 'first', fileName));
   return table.ok ? ok({ ...table.value, name: fileName }) : table;
 }
