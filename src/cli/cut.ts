@@ -2,6 +2,7 @@
 import Fraction from 'fraction.js';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
+import { askAboutLength } from '../core/units/plausible-length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
@@ -17,6 +18,7 @@ import {
   readPieceRows,
   readStickRows,
   STICK_HEADINGS,
+  WIDEST_KERF,
   type PieceRow,
 } from './read-cut.ts';
 import { readList } from './read-list.ts';
@@ -28,6 +30,8 @@ import { stateCut, type CutOrder, type StatedCut } from './state-cut.ts';
 
 const USUAL_KERF = usual('crosscutKerf');
 const USUAL_TRIM = usual('endTrim');
+/** Nobody takes more off an end, in inches. Common practice [C]. */
+const LONGEST_TRIM = 12;
 
 export const CUT: Command = {
   name: 'cut',
@@ -83,8 +87,8 @@ async function runCut(call: Call): Promise<Report> {
   const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS);
   const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS);
   const faults: Fault[] = [];
-  const kerfOption = readOption(call, '--kerf', USUAL_KERF, faults);
-  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, faults);
+  const kerfOption = readOption(call, '--kerf', USUAL_KERF, WIDEST_KERF, faults);
+  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, LONGEST_TRIM, faults);
   const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
@@ -97,6 +101,10 @@ async function runCut(call: Call): Promise<Report> {
   const kerf = stated?.kerf ?? kerfOption;
   for (const table of [pieceTable, stickTable]) {
     faults.push(...(table.ok ? table.value.findings.faults : table.faults));
+  }
+  if (!pieceTable.ok && hasPrices(pieceTable.faults)) {
+    const details = { first: argumentAt(call, 0), second: argumentAt(call, 1) };
+    faults.push(fault('cutting.lists-swapped', 'PIECES.csv', null, { details }));
   }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
@@ -134,11 +142,34 @@ function leftOverFaults(stated: StatedCut, { plan }: StickAnswer): Fault[] {
   });
 }
 
-function readOption(call: Call, name: string, usualText: string, faults: Fault[]): ExactInches {
-  const parsed = parseLength(call.values.get(name) ?? usualText, name);
-  if (parsed.ok && parsed.value.gte(0)) return parsed.value;
-  if (parsed.ok) faults.push(fault('length.negative', name, { inches: Number(parsed.value) }));
-  else faults.push(...parsed.faults);
+/** Prices stand with sticks: where pieces have them, the lists may be the wrong way round. */
+function hasPrices(faults: readonly Fault[]): boolean {
+  return faults.some(
+    ({ code, details }) => code === 'table.column-unused' && details?.['may'] === 'price',
+  );
+}
+
+/** @param most inches: a bare number of more is asked about, which may be millimeters */
+function readOption(
+  call: Call,
+  name: string,
+  usualText: string,
+  most: number,
+  faults: Fault[],
+): ExactInches {
+  const typed = call.values.get(name) ?? usualText;
+  const parsed = parseLength(typed, name);
+  if (!parsed.ok) {
+    faults.push(...parsed.faults);
+    return new Fraction(0);
+  }
+  const inches = Number(parsed.value);
+  const wrong =
+    inches < 0
+      ? fault('length.negative', name, { inches })
+      : askAboutLength(name, typed, inches, most);
+  if (wrong === undefined) return parsed.value;
+  faults.push(wrong);
   return new Fraction(0);
 }
 

@@ -19,8 +19,13 @@ const WITH_SHEET = /^(.*\.xls[xm]?)#(.+)$/isu;
 export const LIST_FORMS =
   'CSV; or .xlsx, its first sheet, or the one named behind it (FILE.xlsx#Sheet); or - for either from the standard input.';
 
+export interface OpenedList extends RawTable {
+  /** Of a workbook whose sheet wasn't named, all there are. */
+  readonly sheets?: readonly string[];
+}
+
 /** Faults: those of readBytes, readCsvTable and readOneSheet. */
-export async function openList(name: string): Promise<Outcome<RawTable>> {
+export async function openList(name: string): Promise<Outcome<OpenedList>> {
   if (name === STANDARD_INPUT) {
     const bytes = await readStandardInput();
     if (!bytes.ok) return bytes;

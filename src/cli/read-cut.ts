@@ -82,7 +82,7 @@ export const STICK_HEADINGS: readonly Heading[] = [
 
 const MOST_PRICE = 1_000_000;
 /** No saw takes more, in inches: a bare number that comes to more is asked about. Common practice [C]. */
-const WIDEST_KERF = 1;
+export const WIDEST_KERF = 1;
 /** In which no kerf is given. */
 const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 

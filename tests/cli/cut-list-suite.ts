@@ -237,7 +237,16 @@ export function cutListSuite(): void {
       expect(await said(['cut', 'p.csv', 'lists.xlsx#None'])).toEqual([
         2,
         '',
-        expect.stringMatching(/no None table in “lists\.xlsx”/),
+        expect.stringMatching(
+          /no sheet None in “lists\.xlsx”\. It has: My pieces, Sticks, Bad, Coves\./,
+        ),
+      ]);
+      expect(await said(['setups', 'lists.xlsx'])).toEqual([
+        2,
+        '',
+        expect.stringMatching(
+          /^Of “lists\.xlsx” the sheet My pieces was read, its first\. .*, lists\.xlsx#Sticks\. It has: My/m,
+        ),
       ]);
       expect(await said(['cut', '-', '-'], PIECES)).toEqual([
         2,
@@ -252,7 +261,7 @@ export function cutListSuite(): void {
       expect(await said(['setups', '-'])).toEqual([
         2,
         '',
-        expect.stringMatching(/the standard input has no rows/),
+        expect.stringMatching(/the standard input has nothing in it/),
       ]);
     });
 

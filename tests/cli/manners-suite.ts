@@ -11,6 +11,8 @@ export function mannersSuite(): void {
       { args: ['plann'], may: 'plan' },
       { args: ['setup', 'x'], may: 'setups' },
       { args: ['help', 'exprot'], may: 'export' },
+      { args: ['help', 'heading'], may: 'help headings' },
+      { args: ['--verison'], may: '--version' },
       { args: ['plan', 'x', '--ouput', 'y'], may: '--out' },
       { args: ['plan', 'x', '--output=y'], may: '--out' },
       { args: ['plan', 'x', '--jsn'], may: '--json' },
@@ -89,6 +91,50 @@ export function mannersSuite(): void {
   });
 
   describe('ways on', () => {
+    test.each([
+      {
+        args: ['plan', 'p.csv'],
+        says: /^“p\.csv” is neither .* coveledger new makes either, to fill in\. A list by itself goes to cut/,
+      },
+      {
+        args: ['plan', 'none'],
+        says: /^There is no runs\.csv in “none”, for the table Runs\. .* new FOLDER --csv makes one\.$/m,
+      },
+      {
+        args: ['cut', 'empty.csv', 's.csv'],
+        says: /^empty\.csv has nothing in it\. Its first row is its headings \(Length, Quantity, Label, Unit\)/,
+      },
+      {
+        args: ['cut', 's.csv', 'p.csv'],
+        says: /^The pieces come first \(here s\.csv\), then the sticks \(here p\.csv\)/m,
+      },
+      { args: ['plan', ''], says: /^coveledger plan needs INPUT\./ },
+      {
+        args: ['cut', 'p.csv', 's.csv', '--kerf', '3'],
+        says: /^--kerf is 3 in, more than any shop/,
+      },
+      {
+        args: ['cut', 'p.csv', 's.csv', '--end-trim', '25'],
+        says: /^--end-trim is 25 in, more than any shop/,
+      },
+    ])('are told to whoever calls $args', async ({ args, says }) => {
+      const folder = folderWith({
+        'p.csv': 'Length,Quantity\n40,5\n',
+        's.csv': 'Length,Price\n96,10\n',
+        'empty.csv': '',
+        'none/notes.txt': '',
+      });
+      const { exit, out, err } = await run(folder, args);
+      expect([exit, out]).toEqual([2, '']);
+      expect(err).toMatch(says);
+    });
+
+    test('a length beyond belief is taken where its unit stands with it', async () => {
+      const folder = folderWith({ 'p.csv': 'Length\n40\n', 's.csv': 'Length\n96\n' });
+      const ran = await run(folder, ['cut', 'p.csv', 's.csv', '--json', '--end-trim', '13 in']);
+      expect(jsonOf(ran)).toMatchObject({ endTrim: 13 });
+    });
+
     test.each(['plan', 'setups'])(
       '%s says how a workbook of another kind is read',
       async (name) => {

@@ -138,7 +138,8 @@ async function readFolder(
       const fileName = `${name.toLowerCase()}.csv`;
       const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
       if (file === undefined) {
-        return required ? failed(fault('table.missing', name, folder)) : null;
+        if (!required) return null;
+        return failed(fault('table.missing', name, folder, { details: { file: fileName } }));
       }
       if (others.length > 0) return failed(fault('table.twice', name, folder));
       const bytes = await readBytes(join(folder, file), `a file ${fileName}`);
