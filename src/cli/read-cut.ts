@@ -1,10 +1,12 @@
 /** The two tables of `cut`: the pieces that are wanted and the sticks that there are. */
 import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
+import { isSameCurrency } from '../core/units/currency.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
 import { lengthMarkOf, type LengthMark } from '../core/units/stated-unit.ts';
 import { fault, placeFault, type Fault, type Where } from '../core/faults/fault.ts';
 import type { Heading } from '../planning/input/headings/heading.ts';
+import { currencyIn } from '../planning/input/read-cell.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
@@ -80,7 +82,7 @@ export const STICK_HEADINGS: readonly Heading[] = [
 
 const MOST_PRICE = 1_000_000;
 /** No saw takes more, in inches: a bare number that comes to more is asked about. Common practice [C]. */
-const WIDEST_KERF = 1;
+export const WIDEST_KERF = 1;
 /** In which no kerf is given. */
 const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 
@@ -98,6 +100,8 @@ export interface StickRow {
   readonly length: ExactInches;
   /** Null where no stick of the list has a price. */
   readonly priceCents: number | null;
+  /** What its price says it is in, a sign or letters; undefined where it says nothing. */
+  readonly currency: string | undefined;
   /** Null is as many as needed. */
   readonly count: number | null;
   /** Of its bare numbers. */
@@ -131,14 +135,27 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
 /** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */
 export function readStickRows(rows: readonly RowReader[]): StickRow[] {
   const havePrices = rows.some((row) => !row.isBlank('Price'));
+  const currencies: string[] = [];
   return rows.flatMap((row): StickRow[] => {
     const unit = readUnit(row);
     const length = row.requiredLength('Length', LONGEST_RUN_INCHES, unit);
     const priceCents = havePrices ? readCents(row) : null;
     const count = row.isBlank('Count') ? null : row.whole('Count', 0, 0, MOST_STICKS);
     if (length === undefined || priceCents === undefined) return [];
-    return [{ length, priceCents, count, unit, where: row.where('Length') }];
+    const currency = priceCents === null ? undefined : readCurrency(row, currencies);
+    return [{ length, priceCents, currency, count, unit, where: row.where('Length') }];
   });
+}
+
+/** Prices are added up: those that say what they are in must agree with each other. */
+function readCurrency(row: RowReader, earlier: string[]): string | undefined {
+  const cell = row.value('Price');
+  const currency = cell.ok && cell.value !== null ? currencyIn(cell.value) : undefined;
+  if (currency === undefined) return undefined;
+  const other = earlier.find((one) => !isSameCurrency(one, currency));
+  if (other === undefined) earlier.push(currency);
+  else row.refuse('Price', fault('cutting.currency-differs', 'Price', currency, { limit: other }));
+  return currency;
 }
 
 /** The kerf of the rows that state one; they must agree. */
