@@ -56,6 +56,7 @@ const CORNER_VARIANCE = toRadians(degrees(0.5)) ** 2 / 3;
 /** Suspects are told apart by so much of what is left: honest errors make the wrong one the better that rarely. */
 const TOLD_APART_FROM = 6;
 
+const RANKS_PER_UNIT = 1e6;
 const STEPS_OF_A_CORNER = 8;
 /** A corner that would be straighter than this is none. */
 const LEAST_TURN = toRadians(degrees(0.5));
@@ -73,7 +74,7 @@ export function listSuspects(walls: readonly Wall[]): Suspects {
     const corner = suspectCorner(walls, plan, at, angleMiss, end, weigh);
     return [...(length === undefined ? [] : [length]), ...(corner === undefined ? [] : [corner])];
   });
-  const inOrder = found.sort((one, other) => one.left - other.left);
+  const inOrder = found.sort((one, other) => rank(one) - rank(other));
   const length = inOrder.find((one) => one.is === 'length');
   const corner = inOrder.find((one) => one.is === 'corner');
   const least = inOrder[0]?.left ?? 0;
@@ -82,6 +83,11 @@ export function listSuspects(walls: readonly Wall[]): Suspects {
     ...(length === undefined ? {} : { length }),
     ...(corner === undefined ? {} : { corner }),
   };
+}
+
+/** Parallel walls leave alike but for rounding: they keep the order of the room. */
+function rank({ left }: Suspect): number {
+  return Math.round(left * RANKS_PER_UNIT);
 }
 
 function suspectLength(
