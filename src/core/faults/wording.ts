@@ -190,6 +190,10 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
   'crown.corner-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a wall corner lies between 0° and 180° (360° less it, for the other side).`,
+  'crown.pitch-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; the pitch of a ceiling lies between 0° and 90° from level.`,
+  'crown.slope-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a molding that falls or rises along a wall does so by less than 90° from level.`,
 
   'crown.bevel-too-near': (f) => {
     const nearFlat = f.detail('nearFlat');
