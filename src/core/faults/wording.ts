@@ -51,8 +51,7 @@ function saySuspect({ detail }: Facts, number: number): string {
 
 /** Those that can't be told apart, then the best of the other kind, where it would do too. */
 function saySuspects(f: Facts): string {
-  const said: string[] = [];
-  for (let one = saySuspect(f, 1); one !== ''; one = saySuspect(f, said.length + 1)) said.push(one);
+  const said = [1, 2, 3, 4].map((number) => saySuspect(f, number)).filter((one) => one !== '');
   const others = f.detail('others');
   const may = `${said.join('; or ')}${others === '' ? '' : `; or ${others} something like it`}`;
   if (f.detail('none') !== '') {

@@ -6,7 +6,7 @@ import type { Closure } from './closure.ts';
 import type { Suspect, Suspects } from './suspects.ts';
 import type { Room, Wall, WallFault } from './wall.ts';
 
-/** So many are said with their change; the others by name. */
+/** So many are said with their change, as the wording has them; the others by name. */
 const MOST_SAID = 4;
 
 type Details = Readonly<Record<string, Quantity>>;
