@@ -1,4 +1,5 @@
 /** The command cut: pieces and sticks in, a cutting plan out. */
+import { own, syntax } from '../core/faults/argument.ts';
 import Fraction from 'fraction.js';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
@@ -126,16 +127,17 @@ function leftOverFaults(stated: StatedCut, { plan }: StickAnswer): Fault[] {
   }
   return [...leftOver].map(([row, { count, why }]) => {
     const details = { why, length: { inches: Number(row.length) } };
-    const argument = row.label === '' ? 'Pieces without a label' : row.label;
+    const argument = row.label === '' ? 'piecesUnlabelled' : own(row.label);
     const more = { limit: row.quantity, details };
     return placeFault(fault('cutting.left-over', argument, count, more), row.where);
   });
 }
 
 function readOption(call: Call, name: string, usualText: string, faults: Fault[]): ExactInches {
-  const parsed = parseLength(call.values.get(name) ?? usualText, name);
+  const argument = syntax(name);
+  const parsed = parseLength(call.values.get(name) ?? usualText, argument);
   if (parsed.ok && parsed.value.gte(0)) return parsed.value;
-  if (parsed.ok) faults.push(fault('length.negative', name, { inches: Number(parsed.value) }));
+  if (parsed.ok) faults.push(fault('length.negative', argument, { inches: Number(parsed.value) }));
   else faults.push(...parsed.faults);
   return new Fraction(0);
 }

@@ -1,4 +1,5 @@
 /** The command new: an input workbook to fill in, or the same as a folder of CSV files. */
+import { syntax } from '../core/faults/argument.ts';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fault, type Fault } from '../core/faults/fault.ts';
@@ -57,12 +58,12 @@ async function newWorkbook(call: Call): Promise<Report> {
   const replace = call.flags.has('--force');
   if (call.flags.has('--decimal-comma')) {
     return refuse(
-      fault('call.option-alone', '--decimal-comma', null, { details: { other: '--csv' } }),
+      fault('call.option-alone', syntax('--decimal-comma'), null, { details: { other: '--csv' } }),
     );
   }
   const faults: Fault[] = [];
   const day = readDay(call, faults);
-  const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
+  const target = { argument: syntax('FILE.xlsx'), path, ending: '.xlsx' };
   const atTarget = [...faults, ...(await checkTargets([target], { force: replace }))];
   if (atTarget.length > 0) return refuse(...atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
@@ -79,7 +80,9 @@ async function newFolder(call: Call): Promise<Report> {
   const sign: DecimalSign = call.flags.has('--decimal-comma') ? ',' : '.';
   if (isDemo && sign === ',') {
     return refuse(
-      fault('call.options-exclude', '--demo', null, { details: { other: '--decimal-comma' } }),
+      fault('call.options-exclude', syntax('--demo'), null, {
+        details: { other: '--decimal-comma' },
+      }),
     );
   }
   const files = await Promise.all(

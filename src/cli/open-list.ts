@@ -1,4 +1,5 @@
 /** Opens the list that an argument names: a CSV file, a sheet of a workbook, or the standard input. */
+import { syntax, sayArgument } from '../core/faults/argument.ts';
 import { extname } from 'node:path';
 import { failed, fault, ok, type Outcome } from '../core/faults/fault.ts';
 import { readCsvTable } from '../hosts/file/read-csv.ts';
@@ -9,7 +10,7 @@ import type { RawTable } from '../planning/input/raw-table.ts';
 
 /** As an argument, and as faults call it. */
 export const STANDARD_INPUT = '-';
-const STANDARD_INPUT_NAME = 'the standard input';
+const STANDARD_INPUT_NAME = sayArgument('standardInput');
 const BYTES_PER_MB = 1_000_000;
 /** A sheet's name may stand behind a workbook's: job.xlsx#Pieces. */
 const WITH_SHEET = /^(.*\.xls[xm]?)#(.+)$/isu;
@@ -44,12 +45,14 @@ async function readStandardInput(): Promise<Outcome<Uint8Array>> {
     length += bytes.length;
     if (length > LARGEST_FILE_MB * BYTES_PER_MB) break;
   }
-  const tooLarge = largerThanRead(STANDARD_INPUT_NAME, length);
+  const tooLarge = largerThanRead('standardInput', length);
   return tooLarge === null ? ok(Buffer.concat(parts)) : failed(tooLarge);
 }
 
 /** The standard input is read once. */
 export function checkInputOnce(names: readonly string[], command: string): Outcome<void> {
   const count = names.filter((name) => name === STANDARD_INPUT).length;
-  return count < 2 ? ok(undefined) : failed(fault('call.input-twice', command, STANDARD_INPUT));
+  return count < 2
+    ? ok(undefined)
+    : failed(fault('call.input-twice', syntax(command), STANDARD_INPUT));
 }

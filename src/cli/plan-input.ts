@@ -1,4 +1,5 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
+import { own } from '../core/faults/argument.ts';
 import { basename } from 'node:path';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { readJobTables } from '../hosts/file/read-job-input.ts';
@@ -49,7 +50,7 @@ export async function planInput(
   if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
     const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
     if (kept !== undefined) {
-      const said = fault('plan.kept-used', basename(path), null);
+      const said = fault('plan.kept-used', own(basename(path)), null);
       const read = readJob(kept.tables, path);
       const cautions = [said, ...read.cautions, ...kept.plan.cautions];
       return { plan: { ...kept.plan, cautions }, from: kept };

@@ -1,4 +1,5 @@
 /** Reads a list that a command takes, row by row. */
+import { tableArgument } from '../planning/input/raw-table.ts';
 import { failed, fault, type Fault, type Outcome } from '../core/faults/fault.ts';
 import { INCHES_AND_POINT } from '../core/units/length.ts';
 import type { Heading } from '../planning/input/headings/heading.ts';
@@ -24,12 +25,12 @@ export async function readList(
   const table = await openList(name);
   if (!table.ok) return nothing(table.faults);
   if (table.value.headings.cells.length === 0)
-    return nothing([fault('table.empty', table.value.name, null)]);
+    return nothing([fault('table.empty', tableArgument(table.value.name), null)]);
   const findings: Findings = { faults: [], cautions: [] };
   const rows = readRows(table.value, headings, INCHES_AND_POINT, findings);
   const { faults, cautions } = findings;
   if (faults.length === 0 && rows.length === 0)
-    faults.push(fault('table.empty', table.value.name, null));
+    faults.push(fault('table.empty', tableArgument(table.value.name), null));
   if (faults.length > 0) return { ...failed(...faults), cautions };
   return { ok: true, value: { rows, findings }, cautions };
 }

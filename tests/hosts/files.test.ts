@@ -1,3 +1,4 @@
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import {
   chmodSync,
   mkdirSync,
@@ -36,7 +37,7 @@ const WANTED = [
 function faultsOf(outcome: Outcome<unknown>): unknown[] {
   return outcome.ok
     ? []
-    : outcome.faults.map(({ code, argument, given }) => [code, argument, given]);
+    : outcome.faults.map(({ code, argument, given }) => [code, sayArgument(argument), given]);
 }
 
 /** A user without rights of any kind, on Unix-like systems. */

@@ -1,4 +1,5 @@
 /** One suite for every host that reads: what a person's workbook holds is found and read alike. */
+import { own, phrase } from '../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
@@ -215,7 +216,7 @@ export function testReading({ name, open }: ReadingHost): void {
         faults: [
           {
             code: 'table.heading-merged',
-            argument: 'Column C of Runs',
+            argument: phrase('columnOf', { column: own('C'), table: 'sheet.Runs' }),
             where: { sheet: 'Runs', cell: 'C2' },
           },
         ],

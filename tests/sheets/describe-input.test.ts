@@ -1,3 +1,4 @@
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -107,7 +108,7 @@ describe('The blank input workbook', () => {
 
   test('asks for nothing but what it must, once it is read', async () => {
     const { faults, cautions } = readJob(await readBack(describeInput()), 'blank');
-    expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
+    expect(faults.map(({ code, argument }) => `${code} ${sayArgument(argument)}`)).toEqual([
       'table.empty Runs',
       'table.empty Profiles',
       'table.empty Stock',

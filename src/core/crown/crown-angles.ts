@@ -1,4 +1,5 @@
 /** The two angles that a crown is placed by, and the ranges they may have. */
+import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault, type FaultCode } from '../faults/fault.ts';
 import { toDegrees, type Radians } from '../units/angle.ts';
 
@@ -9,17 +10,17 @@ const LIMITS = {
 
 /** The fault of a spring angle that is not between 0° and 90° from the wall, if it is one. */
 export function checkSpring(spring: Radians): readonly Fault[] {
-  return checkBetween('spring', 'Spring', spring);
+  return checkBetween('spring', 'spring', spring);
 }
 
 /** The fault of a wall corner that is not between 0° and 180°, if it is one. */
 export function checkCorner(corner: Radians): readonly Fault[] {
-  return checkBetween('corner', 'Corner', corner);
+  return checkBetween('corner', 'corner', corner);
 }
 
 function checkBetween(
   angle: keyof typeof LIMITS,
-  argument: string,
+  argument: Argument,
   given: Radians,
 ): readonly Fault[] {
   const { code, below } = LIMITS[angle];

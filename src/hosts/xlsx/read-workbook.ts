@@ -2,7 +2,7 @@
 import type { Workbook } from 'hucre/xlsx';
 
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
 import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
@@ -30,7 +30,7 @@ export async function readWorkbook(
   const found = tableNames.map((name) => {
     const outcome = tableFrom(opened.value, name, fileName);
     const missing = outcome === null && required.includes(name);
-    return missing ? failed(fault('table.missing', name, fileName)) : outcome;
+    return missing ? failed(fault('table.missing', tableArgument(name), fileName)) : outcome;
   });
   return together(found.filter((one) => one !== null));
 }
@@ -55,14 +55,15 @@ export async function readOneSheet(
   );
   if (!opened.ok) return opened;
   const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
-  if (table === null) return failed(fault('table.missing', name ?? 'first', fileName));
+  const wanted = name === undefined ? 'firstSheet' : tableArgument(name);
+  if (table === null) return failed(fault('table.missing', wanted, fileName));
   return table.ok ? ok({ ...table.value, name: fileName }) : table;
 }
 
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {
   const [sheet, ...others] = workbook.sheets.filter((one) => sheetKey(one.name) === sheetKey(name));
   if (sheet === undefined) return null;
-  if (others.length > 0) return failed(fault('table.twice', name, fileName));
+  if (others.length > 0) return failed(fault('table.twice', tableArgument(name), fileName));
   const table = tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
   return table.ok ? ok(sayHiddenRows(table.value, isHiddenRow(sheet))) : table;
 }
