@@ -51,9 +51,9 @@ export interface ArgumentWords {
   readonly phrases: Readonly<Record<PhraseKey, string>>;
 }
 
-export const NAMED: ArgumentWords = { names: NAMES, phrases: PHRASES };
+export const ENGLISH_ARGUMENTS: ArgumentWords = { names: NAMES, phrases: PHRASES };
 
-export function sayArgument(argument: Argument, words: ArgumentWords = NAMED): string {
+export function sayArgument(argument: Argument, words: ArgumentWords = ENGLISH_ARGUMENTS): string {
   if (typeof argument === 'string') return words.names[argument];
   if ('own' in argument) return argument.own;
   if ('syntax' in argument) return argument.syntax;

@@ -2,7 +2,7 @@
  * Faults are values: what was wrong, with which argument, what was given and what is allowed.
  * The wording lives in wording.ts and, of arguments, in argument-words.ts; nobody else writes a message.
  */
-import { sayArgument, NAMED, type Argument, type ArgumentWords } from './argument.ts';
+import { sayArgument, ENGLISH_ARGUMENTS, type Argument, type ArgumentWords } from './argument.ts';
 import { WORDING, type Wording } from './wording.ts';
 import { writeDecimal, type DecimalSign } from '../units/format-number.ts';
 import type { LengthUnit } from '../units/length-unit.ts';
@@ -61,7 +61,7 @@ export interface FaultWords extends ArgumentWords {
   readonly messages: Readonly<Record<FaultCode, Wording>>;
 }
 
-const ENGLISH: FaultWords = { ...NAMED, messages: WORDING };
+const ENGLISH: FaultWords = { ...ENGLISH_ARGUMENTS, messages: WORDING };
 
 /** The same fault worded for a shop that measures in `unit` and writes decimals with that sign. */
 export function rewordFault(
