@@ -1,5 +1,4 @@
 /** One row of the set-ups file answered: the saw's set-up, or every reason against it. */
-import type { ArgumentKey } from '../core/faults/argument.ts';
 import {
   bladeOf,
   COVE_SIZES,
@@ -12,6 +11,7 @@ import { OFF_CENTER_TO } from '../core/cove/cove.ts';
 import { computeCut } from '../core/cove/cut.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
+import type { ArgumentKey } from '../core/faults/argument.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { headed, type Heading } from '../planning/input/headings/heading.ts';

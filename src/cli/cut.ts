@@ -1,6 +1,6 @@
 /** The command cut: pieces and sticks in, a cutting plan out. */
-import { own, syntax } from '../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';

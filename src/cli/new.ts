@@ -1,7 +1,7 @@
 /** The command new: an input workbook to fill in, or the same as a folder of CSV files. */
-import { syntax } from '../core/faults/argument.ts';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
 import { blankLists } from '../exports/blank-lists.ts';

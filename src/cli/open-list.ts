@@ -1,6 +1,6 @@
 /** Opens the list that an argument names: a CSV file, a sheet of a workbook, or the standard input. */
-import { syntax, sayArgument } from '../core/faults/argument.ts';
 import { extname } from 'node:path';
+import { syntax, sayArgument } from '../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../core/faults/fault.ts';
 import { readCsvTable } from '../hosts/file/read-csv.ts';
 import { isFileThere, readBytes, WORKBOOK_ENDINGS } from '../hosts/file/read-job-input.ts';

@@ -1,6 +1,6 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
-import { own } from '../core/faults/argument.ts';
 import { basename } from 'node:path';
+import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';

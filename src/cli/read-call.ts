@@ -1,6 +1,6 @@
 /** Reads what was typed after a command's name. */
-import { syntax } from '../core/faults/argument.ts';
 import { parseArgs } from 'node:util';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { findNearNames } from '../core/words/near-words.ts';
 import type { Call, Command } from './command.ts';

@@ -1,8 +1,8 @@
 /** The command serve: the tool in a page of the browser, from this machine for this machine. */
-import { syntax } from '../core/faults/argument.ts';
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { parseNumber } from '../core/units/number.ts';
 import type { Call, Command, Report } from './command.ts';

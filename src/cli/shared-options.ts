@@ -1,6 +1,6 @@
 /** Options that several commands take, in the same words each time. */
-import { syntax } from '../core/faults/argument.ts';
 import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts';
+import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import type { Call, OptionDefinition } from './command.ts';
 

@@ -1,7 +1,7 @@
 /** Whether files may be written where they are asked for: known before anything is planned. */
-import { sayArgument, type Argument } from '../core/faults/argument.ts';
 import { stat } from 'node:fs/promises';
 import { dirname, extname } from 'node:path';
+import { sayArgument, type Argument } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import {
   compareFiles,

@@ -1,9 +1,9 @@
 /** Arguments that the functions about coves share, and the cove and blade that they make. */
 import type { Setting } from '../core/cove/cove.ts';
-import type { Argument } from '../core/faults/argument.ts';
 import { bladeOf, COVE_SIZES, coveOf, type CoveSize } from '../core/cove/cove-sizes.ts';
 import { checkCove, type Feasibility } from '../core/cove/feasibility.ts';
 import type { CoveStock } from '../core/cove/stock.ts';
+import type { Argument } from '../core/faults/argument.ts';
 import { fault, failed, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
 import type { LengthArgument, Values } from './argument.ts';
 

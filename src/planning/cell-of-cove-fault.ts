@@ -1,6 +1,6 @@
 /** Which cell must change where a cove can't be set up: a size on Profiles, or a setting on Shop. */
-import type { Argument } from '../core/faults/argument.ts';
 import { COVE_SIZES } from '../core/cove/cove-sizes.ts';
+import type { Argument } from '../core/faults/argument.ts';
 import type { Fault, FaultCode, Where } from '../core/faults/fault.ts';
 import type { CoveProfile, ProfileCell, ShopCells } from './job.ts';
 import type { SettingKey } from './shop.ts';

@@ -1,6 +1,6 @@
 /** Which stock serves a profile, what a stick of it costs, and how many blanks a board gives. */
-import { own, phrase } from '../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { own, phrase } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { computeBoardFeet } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';

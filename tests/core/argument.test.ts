@@ -11,8 +11,8 @@ import {
   type Argument,
   type ArgumentKey,
 } from '../../src/core/faults/argument.ts';
-import { faultsToJson } from '../../src/core/faults/fault-json.ts';
 import { fault, rewordFault, type FaultCode } from '../../src/core/faults/fault.ts';
+import { faultsToJson } from '../../src/core/faults/fault-json.ts';
 import { WORDING } from '../../src/core/faults/wording.ts';
 import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { JOB_TABLES } from '../../src/planning/input/read-job.ts';

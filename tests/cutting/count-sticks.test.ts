@@ -1,6 +1,6 @@
-import { own } from '../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { own } from '../../src/core/faults/argument.ts';
 import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import { countSticks, type StickCount, type StickOrder } from '../../src/cutting/count-sticks.ts';
 

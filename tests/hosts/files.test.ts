@@ -1,4 +1,3 @@
-import { sayArgument } from '../../src/core/faults/argument.ts';
 import {
   chmodSync,
   mkdirSync,
@@ -14,6 +13,7 @@ import { join } from 'node:path';
 
 import { afterEach, beforeEach, describe, expect, test } from '@jest/globals';
 
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import type { Outcome } from '../../src/core/faults/fault.ts';
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
 import { saveFile } from '../../src/hosts/file/save-files.ts';

@@ -1,7 +1,7 @@
 /** One suite for every host that reads: what a person's workbook holds is found and read alike. */
-import { own, phrase } from '../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 
+import { own, phrase } from '../../src/core/faults/argument.ts';
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
 import { recognizeTables } from '../../src/planning/input/recognize-tables.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';

@@ -1,7 +1,7 @@
 /** Two things at once: what a person does while the pane is still about something else. */
-import { own } from '../../src/core/faults/argument.ts';
 import { describe, expect, jest, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
+import { own } from '../../src/core/faults/argument.ts';
 import { fault, ok, type Outcome } from '../../src/core/faults/fault.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { EDITING_MS } from '../../src/pane/actions/check-job.ts';

@@ -1,6 +1,6 @@
-import { own } from '../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { own } from '../../src/core/faults/argument.ts';
 import { fault } from '../../src/core/faults/fault.ts';
 import type { JobFound, TableMatch } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';

@@ -1,6 +1,6 @@
-import { sayArgument } from '../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
 import { cents, shareCents } from '../../src/planning/money.ts';

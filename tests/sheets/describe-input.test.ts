@@ -1,10 +1,10 @@
-import { sayArgument } from '../../src/core/faults/argument.ts';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 import { afterAll, describe, expect, test } from '@jest/globals';
 
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';

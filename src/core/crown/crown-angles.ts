@@ -1,5 +1,4 @@
 /** The two angles that a crown is placed by, and the ranges they may have. */
-import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault, type FaultCode } from '../faults/fault.ts';
 import { toDegrees, type Radians } from '../units/angle.ts';
 
@@ -10,21 +9,17 @@ const LIMITS = {
 
 /** The fault of a spring angle that is not between 0° and 90° from the wall, if it is one. */
 export function checkSpring(spring: Radians): readonly Fault[] {
-  return checkBetween('spring', 'spring', spring);
+  return checkBetween('spring', spring);
 }
 
 /** The fault of a wall corner that is not between 0° and 180°, if it is one. */
 export function checkCorner(corner: Radians): readonly Fault[] {
-  return checkBetween('corner', 'corner', corner);
+  return checkBetween('corner', corner);
 }
 
-function checkBetween(
-  angle: keyof typeof LIMITS,
-  argument: Argument,
-  given: Radians,
-): readonly Fault[] {
+function checkBetween(angle: keyof typeof LIMITS, given: Radians): readonly Fault[] {
   const { code, below } = LIMITS[angle];
   if (given > 0 && given < below) return [];
   const said = Number.isFinite(given) ? { degrees: toDegrees(given) } : String(given);
-  return [fault(code, argument, said)];
+  return [fault(code, angle, said)];
 }

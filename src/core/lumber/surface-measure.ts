@@ -1,6 +1,6 @@
 /** Board feet of hardwood, by surface measure. */
-import { phrase } from '../faults/argument.ts';
 import Fraction from 'fraction.js';
+import { phrase } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import { countedThickness, type BoardSize, type ExactBoardFeet } from './board-feet.ts';
 import { faultsOf, readSize } from './size.ts';

@@ -1,6 +1,6 @@
 /** Reading lengths as people type them, into exact rational inches. */
-import type { Argument } from '../faults/argument.ts';
 import Fraction from 'fraction.js';
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../faults/fault.ts';
 import { dayInText, fractionsBehind, type Day } from './date-text.ts';
 import type { DecimalSign } from './format-number.ts';

@@ -2,9 +2,9 @@
  * Lengths that can be read and are hardly meant: the number of a date that a spreadsheet made of a
  * fraction, or one in another unit. Whoever means it writes the unit with it.
  */
-import type { Argument } from '../faults/argument.ts';
 import { dayOfIso, fractionsBehind } from './date-text.ts';
 import { dayOfSerial } from './day-serial.ts';
+import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
 import { LIMIT_SLACK_INCHES } from './tolerance.ts';
 

@@ -1,4 +1,3 @@
-import type { Argument } from '../../core/faults/argument.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { computeCut } from '../../core/cove/cut.ts';
 import { checkRails } from '../../core/cove/rail-hold.ts';
@@ -9,6 +8,7 @@ import {
   type RailMark,
 } from '../../core/cove/rails.ts';
 import { computeFlats } from '../../core/cove/stock.ts';
+import type { Argument } from '../../core/faults/argument.ts';
 import { failed, fault, ok } from '../../core/faults/fault.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerOnce } from '../answer.ts';

@@ -1,7 +1,7 @@
 /** The records of a CSV file, wherever the program runs. */
-import { own } from '../../core/faults/argument.ts';
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,

@@ -1,8 +1,8 @@
 /** Reads a job's tables from a path: a folder of CSV files, or an .xlsx workbook. */
-import { own } from '../../core/faults/argument.ts';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,

@@ -1,7 +1,7 @@
 /** An opened .xlsx file in the workbook's place: it is read as it was, and writing makes a new file. */
-import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import type { Sheet, Workbook } from 'hucre/xlsx';
 
+import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawRow, type RawTable } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';

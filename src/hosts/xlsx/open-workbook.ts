@@ -1,7 +1,7 @@
 /** Opens an .xlsx file's bytes, or says why not. */
-import { own, phrase } from '../../core/faults/argument.ts';
 import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from 'hucre/xlsx';
 
+import { own, phrase } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 import { serialOf } from '../../core/units/day-serial.ts';

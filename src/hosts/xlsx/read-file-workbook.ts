@@ -1,7 +1,7 @@
 /** Reads a whole workbook, styles and all, for a grid that shows it. */
-import { own } from '../../core/faults/argument.ts';
 import type { Cell, Sheet, Workbook } from 'hucre/xlsx';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,

@@ -1,6 +1,6 @@
 /** Opens a person's file in the place of the workbook that is there, which stays until the new one is read. */
-import { own } from '../../core/faults/argument.ts';
 import type { IWorkbookData } from '@univerjs/core';
+import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, sayFault, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
 import type { Opened } from '../../hosts/grid/from-file/open-into-grid.ts';

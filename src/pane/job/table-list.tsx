@@ -1,7 +1,7 @@
 /** The job's five tables: where each stands, and what to do where one doesn't. */
-import { sayArgument } from '../../core/faults/argument.ts';
 import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { sayArgument } from '../../core/faults/argument.ts';
 import { sameName } from '../../planning/job.ts';
 import { count } from '../../sheets/words/print-length.ts';
 import { useSharedStyles } from '../style/shared-styles.ts';

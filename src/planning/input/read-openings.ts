@@ -1,6 +1,6 @@
 /** The Openings table. */
-import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
 import { cellsOf } from './cells-of.ts';

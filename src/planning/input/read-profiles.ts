@@ -1,5 +1,4 @@
 /** The Profiles table. */
-import { own, sayArgument } from '../../core/faults/argument.ts';
 import {
   COVE_SIZES,
   coveOf,
@@ -8,6 +7,7 @@ import {
   type CoveSize,
 } from '../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
+import { own, sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';

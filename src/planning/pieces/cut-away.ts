@@ -1,6 +1,6 @@
 /** What openings cut away of the runs on their walls. */
-import { sayArgument } from '../../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';

@@ -1,7 +1,7 @@
 /** From a length as it was measured to the length to cut. */
-import { sayArgument } from '../../core/faults/argument.ts';
 import Fraction from 'fraction.js';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
+import { sayArgument } from '../../core/faults/argument.ts';
 import {
   fault,
   failed,

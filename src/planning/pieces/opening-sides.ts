@@ -1,6 +1,6 @@
 /** The sides of openings: each belongs to a room, may lie on a wall there, and has a name of its own. */
-import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey, sameName, type Opening, type Profile, type Run } from '../job.ts';
 

@@ -1,6 +1,6 @@
 /** Whether an opening cuts a molding on its wall away. */
-import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import Fraction from 'fraction.js';
+import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import type { Where } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { Profile } from '../job.ts';

@@ -1,8 +1,8 @@
 /** Board feet by the plain rule, against published examples. */
-import { sayArgument } from '../../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
+import { sayArgument } from '../../../src/core/faults/argument.ts';
 import {
   computeBoardFeet,
   toBoardFeet,

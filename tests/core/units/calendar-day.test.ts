@@ -1,5 +1,5 @@
-import { syntax } from '../../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
+import { syntax } from '../../../src/core/faults/argument.ts';
 import {
   dayOf,
   daySerial,

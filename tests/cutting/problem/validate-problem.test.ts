@@ -1,5 +1,5 @@
-import { sayArgument } from '../../../src/core/faults/argument.ts';
 import { describe, expect, test } from '@jest/globals';
+import { sayArgument } from '../../../src/core/faults/argument.ts';
 import { MOST_PLANNED_PIECES, MOST_UNITS } from '../../../src/cutting/problem/limits.ts';
 import type {
   OffcutCredit,
