@@ -1,6 +1,6 @@
 /**
- * What a function takes, as data: what faults call each argument, how a
- * cell is read, its limits, and what a blank stands for. read-argument.ts is where it is enforced.
+ * What a function takes, as data: what faults call each argument, how a cell is read, its limits, and
+ * what a blank stands for. read-argument.ts is where it is enforced.
  */
 import type { Argument as FaultArgument } from '../core/faults/argument.ts';
 import type { ExactInches } from '../core/units/length.ts';
