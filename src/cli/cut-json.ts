@@ -28,6 +28,7 @@ export function cutToJson(
     version: CUT_JSON_VERSION,
     optimized,
     cost: isCost ? measured(plan.costCents) : null,
+    currency: stated.currency === '' ? null : stated.currency,
     length: plan.sticks.reduce(
       (sum, { supplyId }) => sum + Number(stickBehind(stated, supplyId).length),
       0,

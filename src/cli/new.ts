@@ -78,13 +78,14 @@ async function newFolder(call: Call): Promise<Report> {
   const folder = argumentAt(call, 0);
   const isDemo = call.flags.has('--demo');
   const sign: DecimalSign = call.flags.has('--decimal-comma') ? ',' : '.';
-  if (isDemo && sign === ',') {
-    return refuse(
-      fault('call.options-exclude', syntax('--demo'), null, {
-        details: { other: '--decimal-comma' },
-      }),
-    );
-  }
+  const faults: Fault[] = [];
+  const exclude = (option: string, other: string): void => {
+    faults.push(fault('call.options-exclude', syntax(option), null, { details: { other } }));
+  };
+  if (isDemo && sign === ',') exclude('--demo', '--decimal-comma');
+  // No file of the folder bears a day.
+  if (call.values.has(DATE_OPTION.name)) exclude(DATE_OPTION.name, '--csv');
+  if (faults.length > 0) return refuse(...faults);
   const files = await Promise.all(
     blankLists(sign).map(async ({ path, text }): Promise<FileToSave> => {
       const bytes = isDemo ? await readFile(join(DEMO_FOLDER, path)) : Buffer.from(text);

@@ -75,7 +75,10 @@ export function readCall(command: Command, args: readonly string[]): CallReading
     const [typed = ''] = (args[index] ?? '').split('=');
     faults.push(unknownOption(command, typed));
   }
-  const given = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
+  // An empty one is none: a variable of the shell that holds nothing, say.
+  const given = tokens.flatMap((token) =>
+    token.kind === 'positional' && token.value !== '' ? [token.value] : [],
+  );
   faults.push(...checkCount(command, given, unknown.size > 0));
   faults.push(...missingOptions(command, values));
   return {

@@ -37,7 +37,8 @@ function help([name, ...extra]: readonly string[]): Report {
 
 function unknownCommand(name: string): Report {
   const names = [...COMMANDS.map((one) => one.name), 'help'];
-  const may = findNearNames(name, names).join(' or ');
+  const others = ['help headings', '--version', '--help'];
+  const may = findNearNames(name, [...names, ...others]).join(' or ');
   const details = { allowed: names.join(', '), ...(may === '' ? {} : { may }) };
   const faults = [fault('call.unknown-command', 'command', name, { details })];
   return reportRefusal(2, { faults, cautions: [] }, false);

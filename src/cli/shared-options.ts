@@ -3,6 +3,7 @@ import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts
 import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import type { Call, OptionDefinition } from './command.ts';
+import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 
 export const JSON_OPTION: OptionDefinition = {
   name: '--json',
@@ -28,8 +29,11 @@ export const VERBOSE_OPTION: OptionDefinition = {
   says: 'Name every usual value that stands in for a setting.',
 };
 
-/** What a file that is written is called by others. */
-export const OUT_ELSEWHERE = ['--output', '--outfile', '--to', '--file'] as const;
+/** Where the file goes that a command writes. @param value as shown in the usage: FILE.zip */
+export function outOption(value: string, says: string): OptionDefinition {
+  const elsewhere = ['--output', '--outfile', '--to', '--file'];
+  return { name: '--out', short: '-o', elsewhere, value, says };
+}
 
 export const HELP_OPTION: OptionDefinition & { readonly short: string } = {
   name: '--help',
@@ -42,6 +46,15 @@ export const DATE_OPTION: OptionDefinition = {
   value: 'YYYY-MM-DD',
   says: 'The day that what is written bears (today). With --steps, the same bytes on every machine.',
 };
+
+/** Of every command that plans a job: how long it is looked for, how much is said, which day it bears. */
+export const PLANNING_OPTIONS: readonly OptionDefinition[] = [
+  SECONDS_OPTION,
+  STEPS_OPTION,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+  DATE_OPTION,
+];
 
 /** The day that --date gives, or today by this machine's clock. */
 export function readDay({ values }: Call, faults: Fault[]): CalendarDay {

@@ -32,6 +32,8 @@ export interface StatedCut {
   readonly optimized: Optimized;
   /** What a cent of the problem stands for: money, or inches. */
   readonly perCent: ExactInches;
+  /** What the prices are in, a sign or letters; empty where none of them says it. */
+  readonly currency: string;
   /** The row behind each demand and each supply, by id. */
   readonly pieceOf: ReadonlyMap<string, PieceRow>;
   readonly stickOf: ReadonlyMap<string, StickRow>;
@@ -85,7 +87,8 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
     })),
     keepOffcutsOver: 0,
   };
-  return ok({ problem, optimized, perCent, pieceOf, stickOf });
+  const currency = sticks.find((stick) => stick.currency !== undefined)?.currency ?? '';
+  return ok({ problem, optimized, perCent, currency, pieceOf, stickOf });
 }
 
 interface Priced extends Pick<StatedCut, 'optimized' | 'perCent'> {

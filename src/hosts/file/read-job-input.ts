@@ -50,11 +50,18 @@ export interface JobInput {
  */
 export async function readJobTables(path: string): Promise<Outcome<JobInput>> {
   const bytes = isWorkbook(path) ? await readBytes(path, 'an .xlsx workbook') : failed();
-  if (bytes.ok && tellsOfTables(bytes.value)) return readFound(bytes.value, path);
+  if (bytes.ok) return readJobBytes(bytes.value, path);
   const named = await readJobInput(path, JOB_TABLES);
+  return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
+}
+
+/** The same of a workbook's bytes. @param name what faults call it */
+export async function readJobBytes(bytes: Uint8Array, name: string): Promise<Outcome<JobInput>> {
+  if (tellsOfTables(bytes)) return readFound(bytes, name);
+  const named = await readNamed(bytes, name, JOB_TABLES);
   if (named.ok) return ok({ tables: named.value, cautions: [] });
-  if (!bytes.ok || named.faults.some(({ code }) => code !== 'table.missing')) return named;
-  const found = await readFound(bytes.value, path);
+  if (named.faults.some(({ code }) => code !== 'table.missing')) return named;
+  const found = await readFound(bytes, name);
   return found.ok ? found : named;
 }
 
@@ -105,10 +112,17 @@ export async function readJobInput(
     return failed(fault('file.not-folder-or-workbook', 'input', path));
   }
   const bytes = await readBytes(path, 'an .xlsx workbook');
-  if (!bytes.ok) return bytes;
+  return bytes.ok ? readNamed(bytes.value, path, wanted) : bytes;
+}
+
+function readNamed(
+  bytes: Uint8Array,
+  fileName: string,
+  wanted: readonly WantedTable[],
+): Promise<Outcome<RawTable[]>> {
   const names = wanted.map((table) => table.name);
   const required = wanted.filter((table) => table.required).map((table) => table.name);
-  return readWorkbook(bytes.value, path, names, required);
+  return readWorkbook(bytes, fileName, names, required);
 }
 
 function isWorkbook(path: string): boolean {
@@ -125,7 +139,10 @@ async function readFolder(
       const fileName = `${name.toLowerCase()}.csv`;
       const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
       if (file === undefined) {
-        return required ? failed(fault('table.missing', tableArgument(name), folder)) : null;
+        if (!required) return null;
+        return failed(
+          fault('table.missing', tableArgument(name), folder, { details: { file: fileName } }),
+        );
       }
       if (others.length > 0) return failed(fault('table.twice', tableArgument(name), folder));
       const bytes = await readBytes(join(folder, file), `a file ${fileName}`);

@@ -1,6 +1,7 @@
 /** Reads the tables that are looked for out of an .xlsx file's bytes. */
 import type { Workbook } from 'hucre/xlsx';
 
+import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
@@ -35,29 +36,39 @@ export async function readWorkbook(
   return together(found.filter((one) => one !== null));
 }
 
+/** A table with the names of all sheets beside it. */
+export interface OneSheet extends RawTable {
+  readonly sheets: readonly string[];
+}
+
 /**
  * Reads one sheet as a table, whatever it is called.
  *
  * @param name Of the sheet; the first where left out.
- * @returns The table, named as its file; or one fault, as readWorkbook has them.
+ * @returns The table, named as its file; or one fault, as readWorkbook has them, table.no-sheet for
+ *   table.missing.
  */
 export async function readOneSheet(
   bytes: Uint8Array,
   fileName: string,
   name?: string,
-): Promise<Outcome<RawTable>> {
+): Promise<Outcome<OneSheet>> {
+  const sheets: string[] = [];
   let key = name === undefined ? undefined : sheetKey(name);
   // The library asks sheet by sheet, in their order.
-  const opened = await openWorkbook(
-    bytes,
-    fileName,
-    (sheet) => sheetKey(sheet) === (key ??= sheetKey(sheet)),
-  );
+  const opened = await openWorkbook(bytes, fileName, (sheet) => {
+    if (!sheets.includes(sheet)) sheets.push(sheet);
+    return sheetKey(sheet) === (key ??= sheetKey(sheet));
+  });
   if (!opened.ok) return opened;
-  const table = key === undefined ? null : tableFrom(opened.value, key, fileName);
-  const wanted = name === undefined ? 'firstSheet' : tableArgument(name);
-  if (table === null) return failed(fault('table.missing', wanted, fileName));
-  return table.ok ? ok({ ...table.value, name: fileName }) : table;
+  const sheet = opened.value.sheets.find((one) => sheetKey(one.name) === key);
+  const table = sheet === undefined ? null : tableFrom(opened.value, sheet.name, fileName);
+  if (table === null) {
+    const wanted = name === undefined ? 'firstSheet' : own(name);
+    const details = { sheets: sheets.join(', ') };
+    return failed(fault('table.no-sheet', wanted, fileName, { details }));
+  }
+  return table.ok ? ok({ ...table.value, name: fileName, sheets }) : table;
 }
 
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {

@@ -10,6 +10,7 @@ import {
   type LengthReading,
 } from '../../core/units/length.ts';
 import { checkUnit, parseNumber, type AllowedUnits } from '../../core/units/number.ts';
+import { statedUnitOf } from '../../core/units/stated-unit.ts';
 import type { RawCell, ShownNumber, VeiledNumber } from './raw-table.ts';
 
 /** How a job's cells are read: bare lengths, decimals, and the money that the shop counts in. */
@@ -74,6 +75,17 @@ export function saysLengthUnit(cell: CellValue): boolean {
 export function saysPercent(cell: CellValue): boolean {
   if (typeof cell === 'string') return cell.includes('%');
   return typeof cell === 'object' && cell.kind === 'shown' && cell.unit?.kind === 'percent';
+}
+
+/** The money that a cell whose number is read says: its sign or letters; undefined where it says none. */
+export function currencyIn(cell: CellValue): string | undefined {
+  const unit =
+    typeof cell === 'string'
+      ? statedUnitOf(cell.replace(/[^\p{L}\p{Sc}]/gu, ''))
+      : typeof cell === 'object' && cell.kind === 'shown'
+        ? cell.unit
+        : undefined;
+  return unit?.kind === 'money' ? unit.currency : undefined;
 }
 
 /** Less than one percent, bare: a share may have been meant (0.15 for 15 %). */
