@@ -104,8 +104,10 @@ async function runCut(call: Call): Promise<Report> {
     faults.push(...(table.ok ? table.value.findings.faults : table.faults));
   }
   if (!pieceTable.ok && hasPrices(pieceTable.faults)) {
-    const details = { first: argumentAt(call, 0), second: argumentAt(call, 1) };
-    faults.push(fault('cutting.lists-swapped', syntax('PIECES.csv'), null, { details }));
+    const details = { second: argumentAt(call, 1) };
+    faults.push(
+      fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
+    );
   }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);

@@ -393,7 +393,7 @@ export const WORDING = wordings({
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
   'cutting.lists-swapped': (f) =>
-    `The pieces come first (here ${f.detail('first')}), then the sticks (here ${f.detail('second')}), which have the prices. Are the two the wrong way round?`,
+    `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>
     `${f.argument} is in ${f.given} here and in ${f.limit} further up. Prices are added up, so give all of them in one currency.`,
   'cutting.kerf-differs': (f) =>
@@ -564,7 +564,7 @@ export const WORDING = wordings({
   'call.input-twice': (f) =>
     `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
   'call.input-no-job': (f) =>
-    `The standard input holds ${f.detail('holds')}, and no workbook. A job has several tables: hand in an .xlsx workbook, or name a folder with runs.csv, profiles.csv and stock.csv. A list by itself goes to cut or setups.`,
+    `${f.argument}: the standard input holds ${f.detail('holds')}, and no workbook. A job has several tables: hand in an .xlsx workbook, or name a folder with runs.csv, profiles.csv and stock.csv. A list by itself goes to cut or setups.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,
