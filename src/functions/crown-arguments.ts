@@ -7,14 +7,14 @@ import type { AngleArgument, ArgumentTable, Values } from './argument.ts';
 
 /** Their ranges are the core's to judge, in its own words. */
 export const CROWN = {
-  spring: { name: 'Spring', kind: 'angle', from: 'the wall', blank: 'refused' },
-  corner: { name: 'Corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
+  spring: { name: 'spring', kind: 'angle', from: 'the wall', blank: 'refused' },
+  corner: { name: 'corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
 } as const satisfies Readonly<Record<string, AngleArgument>>;
 
 export const SLOPED_CROWN = {
   spring: CROWN.spring,
-  pitch: { name: 'Pitch', kind: 'angle', from: 'level', blank: 'refused' },
-  meets: { name: 'Meets', kind: 'word', allowed: ['level', 'slope'] },
+  pitch: { name: 'pitch', kind: 'angle', from: 'level', blank: 'refused' },
+  meets: { name: 'meets', kind: 'word', allowed: ['level', 'slope'] },
 } as const satisfies ArgumentTable;
 
 /** Miter and bevel, crown lying flat. Faults as core/crown/crown-cut.ts gives them. */

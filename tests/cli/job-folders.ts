@@ -15,6 +15,10 @@ export const demoWorkbook = once(async (): Promise<Uint8Array> => {
   await run(folder, ['new', 'demo.xlsx', '--demo']);
   return readFileSync(join(folder, 'demo.xlsx'));
 });
+export const demoWorkbookPlan = once(async (): Promise<Ran> => {
+  const folder = folderWith({ 'demo.xlsx': await demoWorkbook() });
+  return run(folder, ['plan', 'demo.xlsx', '--json', ...QUICK]);
+});
 
 export type Files = Readonly<Record<string, string>>;
 

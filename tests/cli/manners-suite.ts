@@ -106,7 +106,7 @@ export function mannersSuite(): void {
       },
       {
         args: ['cut', 's.csv', 'p.csv'],
-        says: /^The pieces come first \(here s\.csv\), then the sticks \(here p\.csv\)/m,
+        says: /^The pieces come first \(here “s\.csv”\), then the sticks \(here “p\.csv”\)/m,
       },
       { args: ['plan', ''], says: /^coveledger plan needs INPUT\./ },
       {

@@ -2,8 +2,8 @@
 import { describe, expect, test } from '@jest/globals';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { demoWorkbook, DEMO, QUICK } from './job-folders.ts';
-import { filesIn, folderWith, jsonOf, once, refusalOf, run, runAlone } from './program.ts';
+import { DEMO, demoWorkbook, demoWorkbookPlan, QUICK, SMALL } from './job-folders.ts';
+import { filesIn, folderWith, jsonOf, refusalOf, run, runAlone } from './program.ts';
 
 interface Planned {
   readonly totals: unknown;
@@ -14,39 +14,37 @@ interface Priced {
   readonly cautions: readonly { readonly code: string; readonly argument: string }[];
 }
 
-/** The demo's workbook, and the plan's as it is written. */
-const folder = once(async () => {
-  const path = folderWith({ 'job.xlsx': await demoWorkbook() });
-  await run(path, ['plan', 'job.xlsx', '--out', 'plan.xlsx', ...QUICK]);
-  return path;
-});
-const bytesOf = async (name: string): Promise<Uint8Array> =>
-  readFileSync(join(await folder(), name));
-
 export function pipedJobSuite(): void {
   describe('a job through a pipe', () => {
     test('is planned as its file is', async () => {
       const job = await demoWorkbook();
       const [named, piped] = [
-        await run(await folder(), ['plan', 'job.xlsx', '--json', ...QUICK]),
-        await runAlone(await folder(), ['plan', '-', '--json', ...QUICK], [], job),
+        await demoWorkbookPlan(),
+        await runAlone(folderWith({}), ['plan', '-', '--json', ...QUICK], [], job),
       ].map((ran) => jsonOf(ran) as Planned);
       expect(piped!.totals).toEqual(named!.totals);
       expect(piped!.made.inputs).toBe(named!.made.inputs);
     });
 
     test('brings the plan along that the workbook carries', async () => {
-      const args = ['client', '-', '--out', 'copy.xlsx', '--force', '--json'];
-      const answer = jsonOf(await run(await folder(), args, await bytesOf('plan.xlsx'))) as Priced;
-      const named = ['client', 'plan.xlsx', ...args.slice(2)];
-      expect(answer.price).toBe((jsonOf(await run(await folder(), named)) as Priced).price);
+      const folder = folderWith(SMALL);
+      await run(folder, ['plan', '.', '--out', 'plan.xlsx', ...QUICK]);
+      const bytes = readFileSync(join(folder, 'plan.xlsx'));
+      const args = ['--out', 'copy.xlsx', '--force', '--json'];
+      const named = jsonOf(await run(folder, ['client', 'plan.xlsx', ...args])) as Priced;
+      const answer = jsonOf(await run(folder, ['client', '-', ...args], bytes)) as Priced;
+      expect(answer.price).toBe(named.price);
       expect(answer.cautions).toContainEqual(
         expect.objectContaining({ code: 'plan.kept-used', argument: 'the standard input' }),
       );
     });
 
     test.each([
-      { name: 'nothing', input: '', says: 'The standard input holds nothing, and no workbook.' },
+      {
+        name: 'nothing',
+        input: '',
+        says: 'INPUT: the standard input holds nothing, and no workbook.',
+      },
       {
         name: 'a list',
         input: readFileSync(join(DEMO, 'runs.csv')),

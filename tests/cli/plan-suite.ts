@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { demoFiles, demoPlan, demoWorkbook, QUICK, SMALL } from './job-folders.ts';
+import { demoFiles, demoPlan, demoWorkbook, demoWorkbookPlan, SMALL } from './job-folders.ts';
 import {
   filesIn,
   folderWith,
@@ -51,8 +51,7 @@ export function planSuite(): void {
 
   describe('plan', () => {
     test('the demo folder and the demo workbook are one plan', async () => {
-      const folder = folderWith({ 'demo.xlsx': await demoWorkbook() });
-      const ran = [await demoPlan(), await run(folder, ['plan', 'demo.xlsx', '--json', ...QUICK])];
+      const ran = [await demoPlan(), await demoWorkbookPlan()];
       const [ofFolder, ofWorkbook] = ran.map((one) => withoutPlaces(answerOf(one)));
       expect(ran.map(({ exit }) => exit)).toEqual([0, 0]);
       expect(ofWorkbook).toEqual(ofFolder);

@@ -34,7 +34,7 @@ export function computeRakedPoint(given: {
   const faults = [...checkCorner(corner)];
   if (!(Math.abs(slope) < Math.PI / 2)) {
     const said = Number.isFinite(slope) ? { degrees: toDegrees(slope) } : String(slope);
-    faults.unshift(fault('crown.slope-out-of-range', 'Slope', said));
+    faults.unshift(fault('crown.slope-out-of-range', 'slope', said));
   }
   if (faults.length > 0) return failed(...faults);
   const { out, up } = point;

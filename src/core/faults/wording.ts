@@ -1,6 +1,7 @@
 /* eslint max-lines: off -- the one list of every fault and caution: it is read as a list. */
 /**
- * Every fault and caution with its wording, the only place where a message is written.
+ * Every fault and caution with its wording, the only place where a message is written. What a fault is
+ * about has its words in argument-words.ts.
  * Each names the argument, what was given, what is allowed, and a way on.
  */
 import { NOTHING } from './quantity.ts';
@@ -13,7 +14,7 @@ export interface Facts {
   /** An example in the decimal sign of who reads it. */
   readonly decimal: (digits: string) => string;
 }
-type Wording = (facts: Facts) => string;
+export type Wording = (facts: Facts) => string;
 
 /** Ways on for a rail that the table doesn't hold. */
 function sayRailWays({ detail }: Facts): string {
@@ -232,11 +233,11 @@ export const WORDING = wordings({
   'room.walls-cross': (f) =>
     `${f.argument} would run through ${f.detail('other')}. Check both, the corners between them, and inside and outside under Turn.`,
   'room.opening-wider-than-wall': (f) =>
-    `${f.argument} is ${f.given} wide, and ${f.detail('wall')} is ${f.limit} long. Check Width, Wall and the wall's Length.`,
+    `${f.argument} is ${f.given} wide, and wall ${f.detail('wall')} is ${f.limit} long. Check Width, Wall and the wall's Length.`,
   'room.openings-overlap': (f) =>
-    `${f.argument} begins ${f.given} along ${f.detail('wall')}, inside ${f.detail('other')}, which reaches from ${f.detail('otherFrom')} to ${f.limit}. Check Position and Width of both.`,
+    `${f.argument} begins ${f.given} along wall ${f.detail('wall')}, inside ${f.detail('other')}, which reaches from ${f.detail('otherFrom')} to ${f.limit}. Check Position and Width of both.`,
   'room.openings-fill-wall': (f) =>
-    `${f.argument}: the openings on ${f.detail('wall')} are ${f.given} wide in all, and it is ${f.limit} long. Check their Width and Wall.`,
+    `${f.argument}: the openings on wall ${f.detail('wall')} are ${f.given} wide in all, and it is ${f.limit} long. Check their Width and Wall.`,
 
   // Lumber
   'lumber.class-unknown': (f) =>
@@ -452,7 +453,7 @@ export const WORDING = wordings({
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
   'cutting.lists-swapped': (f) =>
-    `The pieces come first (here ${f.detail('first')}), then the sticks (here ${f.detail('second')}), which have the prices. Are the two the wrong way round?`,
+    `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>
     `${f.argument} is in ${f.given} here and in ${f.limit} further up. Prices are added up, so give all of them in one currency.`,
   'cutting.kerf-differs': (f) =>
@@ -623,7 +624,7 @@ export const WORDING = wordings({
   'call.input-twice': (f) =>
     `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
   'call.input-no-job': (f) =>
-    `The standard input holds ${f.detail('holds')}, and no workbook. A job has several tables: hand in an .xlsx workbook, or name a folder with runs.csv, profiles.csv and stock.csv. A list by itself goes to cut or setups.`,
+    `${f.argument}: the standard input holds ${f.detail('holds')}, and no workbook. A job has several tables: hand in an .xlsx workbook, or name a folder with runs.csv, profiles.csv and stock.csv. A list by itself goes to cut or setups.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,

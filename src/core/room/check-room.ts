@@ -5,7 +5,14 @@ import { computeClosure, type Closure } from './closure.ts';
 import { layOutWalls, type PlanWall } from './room-plan.ts';
 import { refuseOpenGap } from './refuse-open-gap.ts';
 import { listSuspects, type Suspects } from './suspects.ts';
-import { checkWalls, isOpenRoom, sayWall, type Room, type WallFault } from './wall.ts';
+import {
+  checkWalls,
+  isOpenRoom,
+  roomArgument,
+  wallArgument,
+  type Room,
+  type WallFault,
+} from './wall.ts';
 import { findCrossing } from './walls-that-cross.ts';
 
 export interface RoomCheck {
@@ -37,7 +44,7 @@ export function checkRoom(room: Room): RoomCheck {
   const turned = toDegrees(closure.angleMiss) + 360;
   if (Math.abs(turned + 360) <= TURNED_ABOUT_WITHIN_DEGREES) {
     const given = { degrees: Math.round(turned) };
-    const about = fault('room.turned-about', `Room ${room.name}`, given);
+    const about = fault('room.turned-about', roomArgument(room), given);
     return { faults: [{ fault: about, wall: 0, cell: 'turn' }], plan, closure };
   }
   const suspects = listSuspects(room.walls);
@@ -50,6 +57,6 @@ function checkCrossing(room: Room, plan: readonly PlanWall[], closure?: Closure)
   const [one, other] = crossing.map((at) => room.walls[at]);
   if (one === undefined || other === undefined) return [];
   const details = { other: `wall ${one.name}` };
-  const cross = fault('room.walls-cross', sayWall(other, room), other.name, { details });
+  const cross = fault('room.walls-cross', wallArgument(other, room), other.name, { details });
   return [{ fault: cross, wall: crossing[1], cell: 'length' }];
 }

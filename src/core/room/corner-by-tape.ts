@@ -1,4 +1,5 @@
 /** A corner without a bevel gauge: two marks and a tape. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import { inchesGiven } from '../faults/quantity.ts';
 import { radians, type Radians } from '../units/angle.ts';
@@ -16,14 +17,14 @@ export function markOutInches(unit: LengthUnit): number {
  * Derived: corner and marks make a triangle with two equal sides, halved by the line from the corner
  * square to `across`: sin C/2 = (across / 2) / markOut.
  * @param across inches, above 0 and below twice `markOut`.
- * @param argument what the length is called where it was typed.
+ * @param argument what faults call it.
  * @returns above 0 and below a half turn; faults `length.unreadable`, `length.not-positive`,
  * `room.tape-too-long`.
  */
 export function computeCornerByTape(
   across: number,
   markOut: number,
-  argument: string,
+  argument: Argument,
 ): Outcome<Radians> {
   const given = inchesGiven(across);
   if (!Number.isFinite(across)) return failed(fault('length.unreadable', argument, given));

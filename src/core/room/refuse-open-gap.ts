@@ -4,7 +4,7 @@ import type { Quantity } from '../faults/quantity.ts';
 import { radians, toDegrees } from '../units/angle.ts';
 import type { Closure } from './closure.ts';
 import type { Suspect, Suspects } from './suspects.ts';
-import type { Room, Wall, WallFault } from './wall.ts';
+import { roomArgument, type Room, type Wall, type WallFault } from './wall.ts';
 
 /** So many are said with their change, as the wording has them; the others by name. */
 const MOST_SAID = 4;
@@ -41,7 +41,7 @@ export function refuseOpenGap(
     ...(mayBe.length > MOST_SAID ? { others: namesOf(mayBe.slice(MOST_SAID), room) } : {}),
     ...(isOtherSaid ? detailsOf(other, 0, room) : {}),
   };
-  const open = fault('room.not-closed', `Room ${room.name}`, sixteenths(gap), { details });
+  const open = fault('room.not-closed', roomArgument(room), sixteenths(gap), { details });
   const isFlipped = best.is === 'corner' && room.walls[best.wall]?.turn !== best.turnWouldBe;
   const cell = best.is === 'length' ? 'length' : isFlipped ? 'turn' : 'corner';
   return { fault: open, wall: best.wall, cell };

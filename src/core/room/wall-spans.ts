@@ -1,5 +1,6 @@
 /** Stretches of a wall, as exact lengths from its left corner: openings on it, and what they leave. */
 import Fraction from 'fraction.js';
+import { phrase, sayArgument, type Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
 import type { ExactInches } from '../units/length.ts';
 
@@ -11,8 +12,8 @@ export interface Span {
 
 /** An opening on a wall: the opening itself, without reveal and casing. */
 export interface OpeningOnWall {
-  /** As messages name it: Door on wall 2 in Den. */
-  readonly name: string;
+  /** What faults call it: door on 2 in Den. */
+  readonly argument: Argument;
   /** From the wall's left corner to its left edge; absent where it isn't known. */
   readonly position?: ExactInches;
   readonly width: ExactInches;
@@ -47,7 +48,7 @@ export function keptSpans(length: ExactInches, cutAways: readonly Span[]): Span[
 /**
  * Openings that don't fit on their wall: each must lie within its ends and clear of the others, which it
  * may touch; all of them must fit beside each other, where positions are unknown too.
- * @param wall its name as messages say it (wall 2 in Den), and its length, above 0.
+ * @param wall its name in its room, and its length, above 0.
  * @param openings widths above 0.
  * @returns faults `room.opening-wider-than-wall`, `length.negative`, `job.opening-outside-wall`,
  * `room.openings-overlap`, `room.openings-fill-wall`, in the order of the openings.
@@ -59,16 +60,20 @@ export function checkOpeningsOnWall(
   const found = openings.flatMap((one, at) => checkOpening(wall, one, at));
   if (found.length > 0) return found;
   const placed = openings
-    .flatMap(({ name, position, width }, at) =>
-      position === undefined ? [] : [{ at, name, from: position, to: position.add(width) }],
+    .flatMap(({ argument, position, width }, at) =>
+      position === undefined ? [] : [{ at, argument, from: position, to: position.add(width) }],
     )
     .sort((one, other) => one.from.compare(other.from) || one.at - other.at);
   let furthest = placed[0];
   for (const one of placed.slice(1)) {
     if (furthest !== undefined && one.from.lt(furthest.to)) {
-      const details = { wall: wall.name, other: furthest.name, otherFrom: inches(furthest.from) };
+      const details = {
+        wall: wall.name,
+        other: sayArgument(furthest.argument),
+        otherFrom: inches(furthest.from),
+      };
       const more = { limit: inches(furthest.to), details };
-      const lap = fault('room.openings-overlap', one.name, inches(one.from), more);
+      const lap = fault('room.openings-overlap', one.argument, inches(one.from), more);
       found.push({ fault: lap, opening: one.at, cell: 'position' });
     }
     if (furthest === undefined || one.to.gt(furthest.to)) furthest = one;
@@ -77,7 +82,7 @@ export function checkOpeningsOnWall(
   const last = openings[openings.length - 1];
   if (found.length === 0 && last !== undefined && total.gt(wall.length)) {
     const more = { limit: inches(wall.length), details: { wall: wall.name } };
-    const full = fault('room.openings-fill-wall', last.name, inches(total), more);
+    const full = fault('room.openings-fill-wall', last.argument, inches(total), more);
     found.push({ fault: full, opening: openings.length - 1, cell: 'width' });
   }
   return found.sort((one, other) => one.opening - other.opening);
@@ -85,23 +90,27 @@ export function checkOpeningsOnWall(
 
 function checkOpening(
   wall: { readonly name: string; readonly length: ExactInches },
-  { name, position, width }: OpeningOnWall,
+  { argument, position, width }: OpeningOnWall,
   opening: number,
 ): OpeningFault[] {
   const limit = inches(wall.length);
   if (width.gt(wall.length)) {
     const more = { limit, details: { wall: wall.name } };
-    const wide = fault('room.opening-wider-than-wall', name, inches(width), more);
+    const wide = fault('room.opening-wider-than-wall', argument, inches(width), more);
     return [{ fault: wide, opening, cell: 'width' }];
   }
   if (position === undefined) return [];
   if (position.lt(0)) {
-    const before = fault('length.negative', `${name}: Position`, inches(position));
+    const before = fault(
+      'length.negative',
+      phrase('sizeOf', { size: 'position', profile: argument }),
+      inches(position),
+    );
     return [{ fault: before, opening, cell: 'position' }];
   }
   const to = position.add(width);
   if (to.lte(wall.length)) return [];
-  const beyond = fault('job.opening-outside-wall', name, inches(to), { limit });
+  const beyond = fault('job.opening-outside-wall', argument, inches(to), { limit });
   return [{ fault: beyond, opening, cell: 'position' }];
 }
 

@@ -1,4 +1,5 @@
 /** Walls of a room as someone measures them who goes round it to the right, facing them from inside. */
+import { own, phrase, type Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
 import { inchesGiven } from '../faults/quantity.ts';
 import { radians, toDegrees, type Radians } from '../units/angle.ts';
@@ -40,9 +41,14 @@ const LEAST_WALLS = 3;
 /** More than any room has; each wall is compared with each. */
 export const MOST_WALLS = 500;
 
-/** A wall in words: Wall 3 in Den. */
-export function sayWall(wall: Wall, room: Room): string {
-  return `Wall ${wall.name} in ${room.name}`;
+/** What faults call a wall. */
+export function wallArgument(wall: Wall, room: Room): Argument {
+  return phrase('wallIn', { wall: own(wall.name), room: own(room.name) });
+}
+
+/** What faults call a room. */
+export function roomArgument(room: Room): Argument {
+  return phrase('roomNamed', { room: own(room.name) });
 }
 
 /** Whether the last wall has an end instead of a corner with the first. */
@@ -64,7 +70,7 @@ export function turnAngle({ turn, cornerAtRight }: Wall): Radians {
 export function checkWalls(room: Room): readonly WallFault[] {
   const { walls } = room;
   const last = walls.length - 1;
-  const argument = `Room ${room.name}`;
+  const argument = roomArgument(room);
   if (last < 0) {
     return [{ fault: fault('room.no-walls', argument, 0), wall: 0, cell: 'length' }];
   }
@@ -83,11 +89,12 @@ export function checkWalls(room: Room): readonly WallFault[] {
 function checkWall(wall: Wall, at: number, room: Room): WallFault[] {
   const { length, cornerAtRight: corner, turn } = wall;
   const found: WallFault[] = [];
-  const name = sayWall(wall, room);
+  const name = wallArgument(wall, room);
+  const sizeOf = (size: 'length' | 'corner'): Argument => phrase('sizeOf', { size, profile: name });
   if (!(Number.isFinite(length) && length > 0)) {
     const code = Number.isFinite(length) ? 'length.not-positive' : 'length.unreadable';
     const given = inchesGiven(length);
-    found.push({ fault: fault(code, `${name}: Length`, given), wall: at, cell: 'length' });
+    found.push({ fault: fault(code, sizeOf('length'), given), wall: at, cell: 'length' });
   }
   if (turn === 'end') {
     if (at === room.walls.length - 1) return found;
@@ -96,7 +103,7 @@ function checkWall(wall: Wall, at: number, room: Room): WallFault[] {
   }
   if (!(corner > 0 && corner < Math.PI)) {
     const given = Number.isFinite(corner) ? { degrees: toDegrees(corner) } : String(corner);
-    const range = fault('room.corner-out-of-range', `${name}: Corner`, given);
+    const range = fault('room.corner-out-of-range', sizeOf('corner'), given);
     found.push({ fault: range, wall: at, cell: 'corner' });
   }
   return found;

@@ -9,9 +9,9 @@ import { CROWN } from '../crown-arguments.ts';
 const SIZE = { kind: 'length', most: WIDEST_INCHES, blank: 'refused' } as const;
 
 export const ARGUMENTS = {
-  out: { name: 'Out', least: 'from 0', ...SIZE },
-  up: { name: 'Up', least: 'any', ...SIZE },
-  slope: { name: 'Slope', kind: 'angle', from: 'level', blank: 'refused' },
+  out: { name: 'out', least: 'from 0', ...SIZE },
+  up: { name: 'up', least: 'any', ...SIZE },
+  slope: { name: 'slope', kind: 'angle', from: 'level', blank: 'refused' },
   corner: CROWN.corner,
 } as const satisfies ArgumentTable;
 

@@ -1,6 +1,7 @@
 /** What is said of a room that no walls make: each fault at the cell that must change. */
 import { describe, expect, test } from '@jest/globals';
 import Module from 'manifold-3d';
+import { own } from '../../../src/core/faults/argument.ts';
 import { rewordFault } from '../../../src/core/faults/fault.ts';
 import { checkRoom } from '../../../src/core/room/check-room.ts';
 import { computeCornerByTape, markOutInches } from '../../../src/core/room/corner-by-tape.ts';
@@ -140,28 +141,28 @@ describe('what no room has', () => {
       roomOf([120, 0], [96, 90], [120, 90], [96, 90]),
       0,
       'corner',
-      'Wall 1 in Den: Corner is 0°; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
+      'Corner of Wall 1 in Den is 0°; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
     ],
     [
       'a corner of 180',
       roomOf([120, 90], [96, 180], [120, 90], [96, 90]),
       1,
       'corner',
-      'Wall 2 in Den: Corner is 180°; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
+      'Corner of Wall 2 in Den is 180°; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
     ],
     [
       'a corner that is no number',
       roomOf([120, 90], [96, 90], [120, NaN], [96, 90]),
       2,
       'corner',
-      'Wall 3 in Den: Corner is “NaN”; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
+      'Corner of Wall 3 in Den is “NaN”; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.',
     ],
     [
       'a wall of no length',
       roomOf([120, 90], [0, 90], [120, 90], [96, 90]),
       1,
       'length',
-      'Wall 2 in Den: Length is 0 in; it must be more than 0.',
+      'Length of Wall 2 in Den is 0 in; it must be more than 0.',
     ],
     [
       'an end before the last wall',
@@ -229,9 +230,11 @@ describe('what no room has', () => {
   });
 });
 
+const TAPE = own('Corner by tape');
+
 describe('a corner by tape', () => {
   const byTape = (across: number, markOut = 36): number => {
-    const corner = computeCornerByTape(across, markOut, 'Corner by tape');
+    const corner = computeCornerByTape(across, markOut, TAPE);
     if (!corner.ok) throw new Error(corner.faults[0]!.message);
     return toDegrees(corner.value);
   };
@@ -261,12 +264,12 @@ describe('a corner by tape', () => {
     [NaN, 'length.unreadable'],
     [Infinity, 'length.unreadable'],
   ])('%d in is refused', (across, code) => {
-    const corner = computeCornerByTape(across, 36, 'Corner by tape');
+    const corner = computeCornerByTape(across, 36, TAPE);
     expect(!corner.ok && corner.faults.map((one) => one.code)).toEqual([code]);
   });
 
   test('too far apart is said with what is possible', () => {
-    const corner = computeCornerByTape(75, 36, 'Corner by tape');
+    const corner = computeCornerByTape(75, 36, TAPE);
     expect(!corner.ok && corner.faults[0]!.message).toBe(
       'Corner by tape is 75 in; between marks 36 in out from the corner it is less than 72 in. Measure straight from mark to mark.',
     );

@@ -2,6 +2,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
+import { own } from '../../../src/core/faults/argument.ts';
 import {
   checkOpeningsOnWall,
   keptSpans,
@@ -64,9 +65,9 @@ describe('what is left of a wall', () => {
 });
 
 describe('openings on their wall', () => {
-  const wall = { name: 'wall 2 in Den', length: new Fraction(120) };
+  const wall = { name: '2', length: new Fraction(120) };
   const opening = (name: string, width: number, position?: number): OpeningOnWall => ({
-    name,
+    argument: own(name),
     width: new Fraction(width),
     ...(position === undefined ? {} : { position: new Fraction(position) }),
   });
@@ -86,7 +87,7 @@ describe('openings on their wall', () => {
         [
           0,
           'width',
-          "Door is 130 in wide, and wall 2 in Den is 120 in long. Check Width, Wall and the wall's Length.",
+          "Door is 130 in wide, and wall 2 is 120 in long. Check Width, Wall and the wall's Length.",
         ],
       ],
     ],
@@ -104,7 +105,7 @@ describe('openings on their wall', () => {
     [
       'a door before its corner',
       [opening('Door', 32, -2)],
-      [[0, 'position', 'Door: Position is -2 in; it must be 0 or more.']],
+      [[0, 'position', 'Position of Door is -2 in; it must be 0 or more.']],
     ],
     [
       'two that overlap, at the one further right',
@@ -113,7 +114,7 @@ describe('openings on their wall', () => {
         [
           0,
           'position',
-          'Window begins 50 in along wall 2 in Den, inside Door, which reaches from 20 in to 52 in. Check Position and Width of both.',
+          'Window begins 50 in along wall 2, inside Door, which reaches from 20 in to 52 in. Check Position and Width of both.',
         ],
       ],
     ],
@@ -124,12 +125,12 @@ describe('openings on their wall', () => {
         [
           1,
           'position',
-          'Window begins 10 in along wall 2 in Den, inside Door, which reaches from 0 in to 100 in. Check Position and Width of both.',
+          'Window begins 10 in along wall 2, inside Door, which reaches from 0 in to 100 in. Check Position and Width of both.',
         ],
         [
           2,
           'position',
-          'Window 2 begins 60 in along wall 2 in Den, inside Door, which reaches from 0 in to 100 in. Check Position and Width of both.',
+          'Window 2 begins 60 in along wall 2, inside Door, which reaches from 0 in to 100 in. Check Position and Width of both.',
         ],
       ],
     ],
@@ -140,7 +141,7 @@ describe('openings on their wall', () => {
         [
           1,
           'width',
-          'Door 2: the openings on wall 2 in Den are 130 in wide in all, and it is 120 in long. Check their Width and Wall.',
+          'Door 2: the openings on wall 2 are 130 in wide in all, and it is 120 in long. Check their Width and Wall.',
         ],
       ],
     ],
