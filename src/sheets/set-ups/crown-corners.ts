@@ -1,5 +1,6 @@
-/** What a molding at a spring angle needs for its corners: miter and bevel for each. */
+/** What a molding at a spring angle needs for its corners: miter and bevel for each, flat and nested. */
 import { computeCrownCut } from '../../core/crown/crown-cut.ts';
+import { computeNestedCut } from '../../core/crown/nested-cut.ts';
 import type { BevelWood } from '../../core/crown/bevel-wood.ts';
 import { computeBackBevels } from '../../core/crown/crown-size.ts';
 import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
@@ -49,8 +50,12 @@ export function addCrown(
     cell('Miter, from square', 'headingRight'),
     cell('Bevel, from upright', 'headingRight'),
   );
-  const rows = corners.flatMap((corner) => cornerRow(spring, corner, plan.job.shop.decimalSign));
-  const title = 'Crown, cut flat on its back on the saw';
+  const { decimalSign } = plan.job.shop;
+  const rows = [
+    ...corners.flatMap((corner) => cornerRow(spring, corner, decimalSign)),
+    ...nestedRows(corners, decimalSign),
+  ];
+  const title = 'Crown on the saw: flat on its back, or nested';
   addParts(
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
@@ -111,6 +116,25 @@ function cornerRow(
       cell(formatDegrees(toDegrees(bevel), decimalSign), 'rowRight'),
     ),
   ];
+}
+
+/** Nested it takes the same miter in and out: a row for each measure of a corner. */
+function nestedRows(corners: readonly Corner[], decimalSign: DecimalSign): Part[] {
+  const measures = [...new Set(corners.map(({ cornerDeg }) => cornerDeg))];
+  return measures
+    .sort((one, other) => one - other)
+    .flatMap((cornerDeg) => {
+      const cut = computeNestedCut({ corner: toRadians(degrees(cornerDeg)) });
+      if (!cut.ok) return [];
+      const { miter, bevel } = cut.value;
+      return [
+        leftRow(
+          cell(`${formatDegrees(cornerDeg, decimalSign)}, nested, upside down`, 'row'),
+          cell(formatDegrees(toDegrees(miter), decimalSign), 'rowRight'),
+          cell(formatDegrees(toDegrees(bevel), decimalSign), 'rowRight'),
+        ),
+      ];
+    });
 }
 
 function isLive(piece: Piece, profile: Profile): boolean {
