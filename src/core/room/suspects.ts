@@ -62,8 +62,17 @@ const STEPS_OF_A_CORNER = 8;
 const LEAST_TURN = toRadians(degrees(0.5));
 
 /**
- * Suspects of a closed room of sound walls (`checkWalls`) that isn't accepted (`computeClosure`). A length
- * may come out as any above 0, a corner as any other, inside or outside.
+ * How far a closed room of sound walls (`checkWalls`) misses, in squares of what honest errors of tape and
+ * gauge leave: as three of them squared where they are all that is wrong.
+ */
+export function weighMiss(walls: readonly Wall[]): number {
+  const { angleMiss, end } = computeClosure(walls);
+  const missed = weighing(layOutWalls(walls), end)([angleMiss, end.x, end.y]);
+  return dot(missed, missed);
+}
+
+/**
+ * Suspects of a closed room of sound walls (`checkWalls`) that isn't accepted, or is in doubt. A length may come out as any above 0, a corner as any other, inside or outside.
  */
 export function listSuspects(walls: readonly Wall[]): Suspects {
   const plan = layOutWalls(walls);
