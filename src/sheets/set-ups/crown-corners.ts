@@ -24,6 +24,7 @@ import {
 } from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
+const MOST_NESTED = 2;
 /** The cove is cut on a blank of square edges. */
 const LEANS = 'How it leans; bevels come after the cove';
 
@@ -53,7 +54,7 @@ export function addCrown(
   const { decimalSign } = plan.job.shop;
   const rows = [
     ...corners.flatMap((corner) => cornerRow(spring, corner, decimalSign)),
-    ...nestedRows(corners, decimalSign),
+    ...nestedLine(corners, decimalSign),
   ];
   const title = 'Crown on the saw: flat on its back, or nested';
   addParts(
@@ -118,23 +119,22 @@ function cornerRow(
   ];
 }
 
-/** Nested it takes the same miter in and out: a row for each measure of a corner. */
-function nestedRows(corners: readonly Corner[], decimalSign: DecimalSign): Part[] {
+/**
+ * Nested it takes the same miter in and out, and an upright blade. A page of set-ups has room for one
+ * line of it: beyond two measures of corners that is the rule.
+ */
+function nestedLine(corners: readonly Corner[], decimalSign: DecimalSign): Part[] {
   const measures = [...new Set(corners.map(({ cornerDeg }) => cornerDeg))];
-  return measures
+  if (measures.length === 0) return [];
+  const say = (angle: number): string => formatDegrees(angle, decimalSign);
+  const miters = measures
     .sort((one, other) => one - other)
     .flatMap((cornerDeg) => {
       const cut = computeNestedCut({ corner: toRadians(degrees(cornerDeg)) });
-      if (!cut.ok) return [];
-      const { miter, bevel } = cut.value;
-      return [
-        leftRow(
-          cell(`${formatDegrees(cornerDeg, decimalSign)}, nested, upside down`, 'row'),
-          cell(formatDegrees(toDegrees(miter), decimalSign), 'rowRight'),
-          cell(formatDegrees(toDegrees(bevel), decimalSign), 'rowRight'),
-        ),
-      ];
+      return cut.ok ? [`${say(toDegrees(cut.value.miter))} at ${say(cornerDeg)}`] : [];
     });
+  const said = miters.length > MOST_NESTED ? '90° less half of the corner' : miters.join(', ');
+  return [leftText(`Nested, upside down, the blade upright: miter ${said}`, 'row')];
 }
 
 function isLive(piece: Piece, profile: Profile): boolean {
