@@ -30,6 +30,7 @@ gridSuite('The grid', (grid) => {
   });
   testReading({
     name: 'grid',
+    growsTables: true,
     open: async (sheets) => {
       // A workbook has a sheet at least.
       await open(inGrid(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets));

@@ -227,6 +227,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.rows-below': (f) =>
+    f.given === '1'
+      ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
+      : `${f.given} rows stand right under the table “${f.detail('table')}” and aren't part of it; they are read with ${f.argument} all the same. Stretch the table over them; or, where they aren't meant, leave a blank row above them.`,
   'table.total-row': (f) =>
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>

@@ -3,6 +3,7 @@ import type { RawRow } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { TablePlace } from '../host.ts';
 import { headingsAt } from '../tables/raw-rows.ts';
+import { tableRows } from '../tables/table-rows.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { rowsOf } from './read-rows.ts';
 import type { Grid } from './grid.ts';
@@ -49,17 +50,26 @@ function placeOf(
 
 interface FoundTable {
   readonly name: string;
+  readonly range: CellRange;
   readonly rows: readonly RawRow[];
 }
 
 /** Those whose headings still stand where they stood. */
 function tablesOf({ kept }: GridSheet, rows: readonly RawRow[]): FoundTable[] {
-  return (kept?.tables ?? []).flatMap(({ name, range: text }) => {
+  const tables = (kept?.tables ?? []).flatMap(({ name, range: text }) => {
     const range = parseRange(text);
-    if (range === null) return [];
-    const found = rowsWithin(rows, range);
+    return range === null ? [] : [{ name, range }];
+  });
+  const ranges = tables.map(({ range }) => range);
+  return tables.flatMap(({ name, range }) => {
+    // A table of the grid grows with what is typed right below it.
+    const { rows: found } = tableRows(
+      rows,
+      { range },
+      ranges.filter((one) => one !== range),
+    );
     return found[0]?.line === range.top + 1 && areHeadings(found[0], range)
-      ? [{ name, rows: found }]
+      ? [{ name, range, rows: found }]
       : [];
   });
 }
@@ -68,22 +78,4 @@ function areHeadings({ cells }: RawRow, { left, right }: CellRange): boolean {
   const texts = Array.from({ length: right - left + 1 }, (_, index) => cells[left + index]);
   const names = texts.map((text) => (typeof text === 'string' ? text.trim().toLowerCase() : ''));
   return names.every((one) => one !== '') && new Set(names).size === names.length;
-}
-
-/** Rows of the range, and those typed on right below it; in them its columns alone, from A on. */
-function rowsWithin(rows: readonly RawRow[], { top, left, bottom, right }: CellRange): RawRow[] {
-  const found: RawRow[] = [];
-  let last = bottom + 1;
-  for (const { line, cells } of rows) {
-    if (line - 1 < top) continue;
-    const own = cells.map((cell, column) => (column >= left && column <= right ? cell : null));
-    const filled = own.findLastIndex((cell) => cell !== null);
-    if (filled < 0) continue;
-    if (line > last) {
-      if (line > last + 1) break;
-      last = line;
-    }
-    found.push({ line, cells: own.slice(0, filled + 1) });
-  }
-  return found;
 }

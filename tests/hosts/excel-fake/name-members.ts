@@ -151,6 +151,7 @@ const TABLE: ClassMembers = {
       },
     },
     showHeaders: { since: 1, get: ({ showHeaders }: FakeTable) => showHeaders },
+    showTotals: { since: 1, get: ({ showTotals }: FakeTable) => showTotals },
     style: {
       since: 1,
       set: (table: FakeTable, style: string) => {
