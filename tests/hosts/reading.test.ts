@@ -3,6 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import { openFileHost } from '../../src/hosts/xlsx/open-file-host.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { testAppending } from './appending-suite.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { codesOf, hostOf, valueOf } from './excel-workbooks.ts';
 import { FakeExcel } from './excel-fake/fake-excel.ts';
@@ -18,6 +19,12 @@ testReading({
     const bytes = inFile(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets);
     return valueOf(await openFileHost({ name: 'trim.xlsx', bytes }));
   },
+});
+
+testAppending({
+  name: 'Excel',
+  open: (sheets) => Promise.resolve(hostOf(inExcel(sheets))),
+  makesRoom: true,
 });
 
 describe('Reading in Excel', () => {

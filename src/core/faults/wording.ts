@@ -493,6 +493,10 @@ export const WORDING = wordings({
   'host.gone': (f) => `${f.argument}: ${f.given} is not there any more. Look again.`,
   'host.cell-not-blank': (f) =>
     `The cell ${f.given} holds something already, so nothing was put there. Select a blank cell.`,
+  'host.no-room': (f) => {
+    const rows = f.given === '1' ? "one more row doesn't" : `${f.given} more rows don't`;
+    return `${f.argument}: ${rows} fit below its rows, since ${f.detail('cell')} holds something. Insert blank rows above that cell and try again.`;
+  },
   'host.cannot': (f) =>
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 

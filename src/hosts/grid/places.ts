@@ -13,6 +13,10 @@ export interface GridPlace {
   readonly place: TablePlace;
   readonly sheet: GridSheet;
   readonly rows: readonly RawRow[];
+  /** All of the sheet's. */
+  readonly all: readonly RawRow[];
+  /** Of a table proper, as it is kept: rows typed right below it come on top. */
+  readonly range?: CellRange;
 }
 
 /** Tables proper of the person's sheets first, then their sheets that have none. */
@@ -23,15 +27,15 @@ export function placesOf(grid: Grid): GridPlace[] {
       const rows = rowsOf(grid, sheet);
       return { sheet, rows, tables: tablesOf(sheet, rows) };
     });
-  const headed = sheets.flatMap(({ sheet, tables }) =>
-    tables.map(({ name, rows }) =>
-      placeOf(sheet, { key: `table/${sheet.id}/${name}`, table: name }, rows),
+  const headed = sheets.flatMap(({ sheet, rows: all, tables }) =>
+    tables.map(({ name, range, rows }) =>
+      placeOf(sheet, { key: `table/${sheet.id}/${name}`, table: name }, { rows, all, range }),
     ),
   );
   const bare = sheets
     .filter(({ tables }) => tables.length === 0)
-    .map(({ sheet, rows }) =>
-      placeOf(sheet, { key: `sheet/${sheet.id}` }, rows.slice(headingsAt(rows))),
+    .map(({ sheet, rows: all }) =>
+      placeOf(sheet, { key: `sheet/${sheet.id}` }, { rows: all.slice(headingsAt(all)), all }),
     );
   return [...headed, ...bare].flat();
 }
@@ -39,13 +43,13 @@ export function placesOf(grid: Grid): GridPlace[] {
 function placeOf(
   sheet: GridSheet,
   names: Pick<TablePlace, 'key' | 'table'>,
-  rows: readonly RawRow[],
+  read: Pick<GridPlace, 'rows' | 'all' | 'range'>,
 ): GridPlace[] {
-  const [headings, ...below] = rows;
+  const [headings, ...below] = read.rows;
   if (headings === undefined) return [];
   const { line, cells } = headings;
   const place = { ...names, sheet: sheet.name, line, headings: cells, rowCount: below.length };
-  return [{ place, sheet, rows }];
+  return [{ place, sheet, ...read }];
 }
 
 interface FoundTable {

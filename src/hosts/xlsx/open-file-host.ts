@@ -42,10 +42,17 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
-    can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
+    can: {
+      showCells: false,
+      putFormulas: false,
+      appendRows: false,
+      writeInPlace: false,
+      undoWrites: false,
+    },
     survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
     write: (description) => write({ ...file, texts }, description),
+    appendRows: () => cannot('Adding rows to a table'),
     show: () => cannot('Showing a cell'),
     putFormula: () => cannot('Putting a formula into a cell'),
     listSeparator: () => Promise.resolve(','),

@@ -33,7 +33,13 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
       const { kind, can } = await page().evaluate(() => gridTest.host);
       expect([kind, can]).toEqual([
         'grid',
-        { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
+        {
+          showCells: true,
+          putFormulas: true,
+          appendRows: true,
+          writeInPlace: true,
+          undoWrites: true,
+        },
       ]);
       expect(await host.listSeparator()).toBe(',');
     });
