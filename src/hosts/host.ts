@@ -40,8 +40,12 @@ export interface WorkbookHost {
     place: TablePlace,
     rows: readonly NewRow[],
   ): Promise<Outcome<{ readonly line: number }>>;
-  /** Brings a cell into view and selects it. */
-  show(where: Where): Promise<Outcome<void>>;
+  /**
+   * Brings a cell into view and selects it.
+   *
+   * @param withKeyboard Whether typing goes on there, as far as the program lets it be moved.
+   */
+  show(where: Where, withKeyboard?: boolean): Promise<Outcome<void>>;
   /** Puts a formula (English, with commas, with its equals sign) into the selected cell, if it is blank. */
   putFormula(formula: string): Promise<Outcome<{ readonly sheet: string; readonly cell: string }>>;
   /** The person's own separator of arguments, for examples that they read: , or ; */

@@ -137,9 +137,9 @@ function besideGrid(grid: Grid, onNote: () => void): WorkbookHost {
   const host = openGridHost(grid, { paint: paintInBrowser });
   return {
     ...host,
-    show: async (where) => {
+    show: async (where, withKeyboard = false) => {
       const shown = await host.show(where);
-      if (shown.ok) showSheet();
+      if (shown.ok) showSheet(withKeyboard);
       return shown;
     },
     remember: async (notes) => {

@@ -119,7 +119,10 @@ export function memoryHost(
         for (const changed of watchers) changed(name);
         return { line };
       }),
-    show: (where) => answer('show', () => void log.push(`show ${JSON.stringify(where)}`)),
+    show: (where, withKeyboard = false) =>
+      answer('show', () => {
+        log.push(`show ${JSON.stringify(where)}${withKeyboard ? ' with the keyboard' : ''}`);
+      }),
     putFormula: (formula) =>
       answer('putFormula', () => {
         log.push(`put ${formula}`);
