@@ -501,6 +501,8 @@ export const WORDING = wordings({
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
   // What is opened into, typed and pasted into the grid on the page
+  'grid.spill-blocked': (f) =>
+    `The answers of this formula need ${f.detail('until')}, and ${f.detail('cell')} holds something. Empty that cell, or put the formula where there is room.`,
   'grid.too-large': (f) =>
     `${f.argument} comes to ${f.given} MB of cells; at most ${f.limit} MB are opened here. Keep the job's tables in a workbook of their own and open that one.`,
   'grid.too-many-rows': (f) =>
