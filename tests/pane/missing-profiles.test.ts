@@ -36,7 +36,7 @@ describe('Profiles that are named and not listed', () => {
       `show {"sheet":"Profiles","cell":"B${count + 1}"} with the keyboard`,
     ]);
     expect([notice, busy]).toEqual([
-      '2 profiles added on Profiles. Say under Make what each is, where it has a “?”: a cove asks for its sizes then.',
+      '2 profiles were added on Profiles. Say under Make what each is, where it has a “?”: a cove asks for its sizes then.',
       undefined,
     ]);
     // Nothing is planned before somebody has said what they are.

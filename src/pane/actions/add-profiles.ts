@@ -27,7 +27,8 @@ export function profileActions(tools: ActionTools): ProfileActions {
     if (added === undefined) return;
     const cell = `${columnLetters(toFill)}${added.value.line}`;
     const shown = accept(await host.show({ sheet: place.sheet, cell }, true));
-    const what = `${count(names.length, 'profile')} added on ${place.sheet}.`;
+    const were = names.length === 1 ? 'was' : 'were';
+    const what = `${count(names.length, 'profile')} ${were} added on ${place.sheet}.`;
     const next = asksMake
       ? 'Say under Make what each is, where it has a “?”: a cove asks for its sizes then.'
       : 'Each is a molding that is bought, since the table has no column Make.';

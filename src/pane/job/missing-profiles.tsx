@@ -18,20 +18,22 @@ export function MissingProfiles({ found }: { readonly found: JobFound }): ReactN
   if (names.length === 0 || openHostOf(state)?.can.appendRows !== true) return null;
   const isBusy = state.busy !== undefined || state.reading.busy;
   return (
-    <Message
-      intent="warning"
-      actions={
-        <Button
-          size="small"
-          disabledFocusable={isBusy}
-          onClick={() => void actions.addMissingProfiles()}
-        >
-          Add the missing profiles
-        </Button>
-      }
-    >
-      {sayMissing(names)}
-    </Message>
+    <div style={{ marginBlockStart: '8px' }}>
+      <Message
+        intent="warning"
+        actions={
+          <Button
+            size="small"
+            disabledFocusable={isBusy}
+            onClick={() => void actions.addMissingProfiles()}
+          >
+            Add the missing profiles
+          </Button>
+        }
+      >
+        {sayMissing(names)}
+      </Message>
+    </div>
   );
 }
 
