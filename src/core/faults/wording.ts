@@ -502,7 +502,7 @@ export const WORDING = wordings({
 
   // What is opened into, typed and pasted into the grid on the page
   'grid.spill-blocked': (f) =>
-    `The answers of this formula need ${f.detail('until')}, and ${f.detail('cell')} holds something. Empty that cell, or put the formula where there is room.`,
+    `${f.argument}: its answers need ${f.detail('until')}, and ${f.detail('cell')} holds something. Empty that cell, or put the formula where there is room.`,
   'grid.too-large': (f) =>
     `${f.argument} comes to ${f.given} MB of cells; at most ${f.limit} MB are opened here. Keep the job's tables in a workbook of their own and open that one.`,
   'grid.too-many-rows': (f) =>

@@ -58,7 +58,7 @@ export async function appendRows(
   const room = roomBelow(asked, rows.length);
   if (!room.ok) return room;
   const line = room.value;
-  const taken = formulaInTheWay(sheet, asked, line, rows);
+  const taken = inTheWay(sheet, asked, line, rows);
   if (taken !== null) return failed(taken);
   const change = oneChange(grid);
   try {
@@ -75,18 +75,20 @@ export async function appendRows(
   return ok({ line });
 }
 
-/** A formula that answers nothing yet looks blank, and is no blank cell. */
-function formulaInTheWay(
+/** A formula that answers nothing yet looks blank, and is no blank cell; merged ones are no row of a table. */
+function inTheWay(
   { worksheet }: GridSheet,
   asked: RoomAsked,
   line: number,
   rows: readonly NewRow[],
 ): Fault | null {
-  for (const [index, row] of rows.entries()) {
-    for (const [column, text] of row.entries()) {
-      const { f, si } = worksheet.getCellRaw(line - 1 + index, column) ?? {};
-      if (text !== null && (f ?? si ?? '') !== '') {
-        return noRoom(asked, line - 1 + index, column, rows.length);
+  for (const [index, texts] of rows.entries()) {
+    const row = line - 1 + index;
+    for (const [column, text] of texts.entries()) {
+      if (text === null) continue;
+      const { f, si } = worksheet.getCellRaw(row, column) ?? {};
+      if ((f ?? si ?? '') !== '' || worksheet.getMergedCell(row, column) !== null) {
+        return noRoom(asked, row, column, rows.length);
       }
     }
   }

@@ -51,11 +51,9 @@ export function errorReasons(): ErrorReasons {
     const ranges = services.get(FormulaDataModel).getArrayFormulaRange();
     for (const spill of spillsOver(ranges[place.unitId]?.[place.subUnitId], row, col)) {
       const { startRow, startColumn } = spill;
-      const isOwn = row === startRow && col === startColumn;
-      const named = isOwn ? '' : `${cellName(startRow, startColumn)}: `;
       if (shown(startRow, startColumn) === ErrorType.SPILL) {
         const blocked = sayBlocked(spill, shown);
-        if (blocked !== '') return named + blocked;
+        if (blocked !== '') return blocked;
         continue;
       }
       const said = answered(services, place, spill);
@@ -130,9 +128,10 @@ function sayBlocked(spill: IRange, shown: Shown): string {
       if (left-- === 0) return '';
       if (row === startRow && column === startColumn) continue;
       if ((shown(row, column) ?? '') === '') continue;
-      const until = `${cellName(startRow, startColumn)}:${cellName(endRow, endColumn)}`;
+      const formula = cellName(startRow, startColumn);
+      const until = `${formula}:${cellName(endRow, endColumn)}`;
       const details = { details: { until, cell: cellName(row, column) } };
-      return fault('grid.spill-blocked', 'Formula', null, details).message;
+      return fault('grid.spill-blocked', formula, null, details).message;
     }
   }
   return '';

@@ -173,9 +173,9 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
       // A blank where an answer would stand.
       expect(await said('E4')).toMatch(/^D4: Width: “9 long”/u);
       const blocked =
-        'The answers of this formula need D6:H6, and F6 holds something. Empty that cell, or put the formula where there is room.';
+        'D6: its answers need D6:H6, and F6 holds something. Empty that cell, or put the formula where there is room.';
       expect(await said('D6')).toBe(blocked);
-      expect(await said('E6')).toBe(`D6: ${blocked}`);
+      expect(await said('E6')).toBe(blocked);
       expect(await said('D8')).toBe('#DIV/0!: Divide by zero error.');
       expect(await said('D9')).toMatch(/“wide”/u);
       expect(await said('D10')).toMatch(/“x”/u);

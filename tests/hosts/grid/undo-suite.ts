@@ -147,6 +147,17 @@ export function testGridUndo({ page, host, open, saved, settle }: GridPage): voi
       expect(savedValue(await saved(), 'Profiles', 'A5')).toBe('=1+1');
     });
 
+    test('has nothing to take away where rows would have stood in merged cells', async () => {
+      const rows = [['Profile', 'Make'], ['Base', 'buy'], []];
+      await open(inGrid([{ name: 'Profiles', rows, merges: ['A4:B4'] }]));
+      const [place] = valueOf(await host.survey()).places;
+      const given = [['Crown', '?'], ['Rail']];
+      expect(await host.appendRows(place!, given)).toMatchObject({
+        faults: [{ code: 'host.no-room', where: { sheet: 'Profiles', cell: 'A4' } }],
+      });
+      expect(savedValue(await saved(), 'Profiles', 'A3')).toBeUndefined();
+    });
+
     test('works after a refusal as if nothing had been tried', async () => {
       await open(inGrid([{ name: 'Client', rows: [['mine']] }]));
       await set('Client', 'A1', 'typed');
