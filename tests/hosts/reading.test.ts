@@ -4,6 +4,7 @@ import { openFileHost } from '../../src/hosts/xlsx/open-file-host.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { testAppending } from './appending-suite.ts';
+import { tableRows } from '../../src/hosts/tables/table-rows.ts';
 import { readXlsxBack } from './read-xlsx.ts';
 import { codesOf, hostOf, valueOf } from './excel-workbooks.ts';
 import { FakeExcel } from './excel-fake/fake-excel.ts';
@@ -25,6 +26,24 @@ testAppending({
   name: 'Excel',
   open: (sheets) => Promise.resolve(hostOf(inExcel(sheets))),
   makesRoom: true,
+});
+
+describe('The rows of a table', () => {
+  const rows = ['Room', 'Hall', 'All', 'Loft', 'Attic'].map((text, index) => ({
+    line: index + 1,
+    cells: [text],
+  }));
+  const linesOf = (hasTotals: boolean, bottom: number) => {
+    const range = { top: 0, left: 0, bottom, right: 0 };
+    const { rows: found, below } = tableRows(rows, { range, hasTotals });
+    return [found.map(({ line }) => line), below];
+  };
+
+  test('are those in it and right below it, also below its own totals, which are none', () => {
+    expect(linesOf(false, 1)).toEqual([[1, 2, 3, 4, 5], { line: 3, count: 3 }]);
+    expect(linesOf(true, 1)).toEqual([[1, 2, 4, 5], { line: 4, count: 2 }]);
+    expect(linesOf(true, 3)).toEqual([[1, 2, 3, 4], undefined]);
+  });
 });
 
 describe('Adding rows in Excel', () => {
@@ -204,6 +223,8 @@ describe('An opened file', () => {
     ]);
     expect(codesOf(await host.show({ sheet: 'Runs', cell: 'A1' }))).toEqual(['host.cannot']);
     expect(codesOf(await host.putFormula('=1'))).toEqual(['host.cannot']);
+    const [place] = valueOf(await host.survey()).places;
+    expect(codesOf(await host.appendRows(place!, [['x']]))).toEqual(['host.cannot']);
     expect(await host.listSeparator()).toBe(',');
     expect(valueOf(await host.recall(['a'])).a).toBeUndefined();
     await host.remember({ a: 'b' });
