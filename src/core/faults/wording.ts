@@ -237,6 +237,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.rows-below': (f) =>
+    f.given === '1'
+      ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
+      : `${f.given} rows stand right under the table “${f.detail('table')}” and aren't part of it; they are read with ${f.argument} all the same. Stretch the table over them; or, where they aren't meant, leave a blank row above them.`,
   'table.total-row': (f) =>
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
@@ -503,10 +507,16 @@ export const WORDING = wordings({
   'host.gone': (f) => `${f.argument}: ${f.given} is not there any more. Look again.`,
   'host.cell-not-blank': (f) =>
     `The cell ${f.given} holds something already, so nothing was put there. Select a blank cell.`,
+  'host.no-room': (f) => {
+    const rows = f.given === '1' ? "one more row doesn't" : `${f.given} more rows don't`;
+    return `${f.argument}: ${rows} fit below its rows, since ${f.detail('cell')} holds something. Insert blank rows above that cell and try again.`;
+  },
   'host.cannot': (f) =>
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
   // What is opened into, typed and pasted into the grid on the page
+  'grid.spill-blocked': (f) =>
+    `${f.argument}: its answers need ${f.detail('until')}, and ${f.detail('cell')} holds something. Empty that cell, or put the formula where there is room.`,
   'grid.too-large': (f) =>
     `${f.argument} comes to ${f.given} MB of cells; at most ${f.limit} MB are opened here. Keep the job's tables in a workbook of their own and open that one.`,
   'grid.too-many-rows': (f) =>
