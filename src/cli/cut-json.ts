@@ -1,5 +1,6 @@
 /** A cutting plan for machines: lengths in inches, money in the prices' own, nothing rounded. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
@@ -62,8 +63,8 @@ export function cutToJson(
     }),
     // What the duals alone come to, where the rest of the bound is known from trying all that is left.
     ...(bound.tried === undefined ? {} : { tried: { prices: measured(bound.tried.pricesCents) } }),
-    faults,
-    cautions,
+    faults: faultsToJson(faults),
+    cautions: faultsToJson(cautions),
   };
 }
 

@@ -1,5 +1,6 @@
 /** The command cut: pieces and sticks in, a cutting plan out. */
 import Fraction from 'fraction.js';
+import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
 import { askAboutLength } from '../core/units/plausible-length.ts';
@@ -104,7 +105,8 @@ async function runCut(call: Call): Promise<Report> {
   }
   if (!pieceTable.ok && hasPrices(pieceTable.faults)) {
     const details = { second: argumentAt(call, 1) };
-    faults.push(fault('cutting.lists-swapped', 'PIECES.csv', argumentAt(call, 0), { details }));
+    const first = argumentAt(call, 0);
+    faults.push(fault('cutting.lists-swapped', syntax('PIECES.csv'), first, { details }));
   }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
@@ -136,7 +138,7 @@ function leftOverFaults(stated: StatedCut, { plan }: StickAnswer): Fault[] {
   }
   return [...leftOver].map(([row, { count, why }]) => {
     const details = { why, length: { inches: Number(row.length) } };
-    const argument = row.label === '' ? 'Pieces without a label' : row.label;
+    const argument = row.label === '' ? 'piecesUnlabelled' : own(row.label);
     const more = { limit: row.quantity, details };
     return placeFault(fault('cutting.left-over', argument, count, more), row.where);
   });
@@ -158,7 +160,8 @@ function readOption(
   faults: Fault[],
 ): ExactInches {
   const typed = call.values.get(name) ?? usualText;
-  const parsed = parseLength(typed, name);
+  const argument = syntax(name);
+  const parsed = parseLength(typed, argument);
   if (!parsed.ok) {
     faults.push(...parsed.faults);
     return new Fraction(0);
@@ -166,8 +169,8 @@ function readOption(
   const inches = Number(parsed.value);
   const wrong =
     inches < 0
-      ? fault('length.negative', name, { inches })
-      : askAboutLength(name, typed, inches, most);
+      ? fault('length.negative', argument, { inches })
+      : askAboutLength(argument, typed, inches, most);
   if (wrong === undefined) return parsed.value;
   faults.push(wrong);
   return new Fraction(0);

@@ -1,4 +1,5 @@
 /** The command export: a planned job for other programs, as files in one zip. */
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import type { Call, Command, Report } from './command.ts';
 import { exportFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './open-job.ts';
@@ -51,7 +52,7 @@ async function runExport(call: Call): Promise<Report> {
       made,
       exported: out,
       files,
-      cautions,
+      cautions: faultsToJson(cautions),
       faults: [],
     });
   }

@@ -45,7 +45,7 @@ export function cutOf({ written, sheets }: KeptPlans): {
   if (written === undefined) return { cut: [], cautions: [] };
   const ticks = readTicks(written.plan, sheets);
   if (ticks === undefined) {
-    return { cut: [], cautions: [fault('plan.ticks-lost', 'Cutting', null)] };
+    return { cut: [], cautions: [fault('plan.ticks-lost', 'sheet.Cutting', null)] };
   }
   const cut = cutFromPlan(written.plan, ticks);
   return cut.length === 0 ? { cut, cautions: [] } : { cut, earlier: written.plan, cautions: [] };

@@ -1,4 +1,5 @@
 /** Opens the job that an argument names: a workbook, a folder of CSV files, or a workbook through a pipe. */
+import { syntax } from '../core/faults/argument.ts';
 import { failed, fault, type Outcome } from '../core/faults/fault.ts';
 import { readJobBytes, readJobTables, type JobInput } from '../hosts/file/read-job-input.ts';
 import { keptInputOf, readKeptInput, type KeptInput } from '../hosts/file/read-kept-input.ts';
@@ -35,7 +36,7 @@ export async function openJob(name: string): Promise<OpenedJob> {
     const details = { holds: bytes.value.length === 0 ? 'nothing' : 'a list' };
     return {
       ...job,
-      input: failed(fault('call.input-no-job', 'INPUT', STANDARD_INPUT, { details })),
+      input: failed(fault('call.input-no-job', syntax('INPUT'), STANDARD_INPUT, { details })),
     };
   }
   const input = await readJobBytes(bytes.value, STANDARD_INPUT_NAME);

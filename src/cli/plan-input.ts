@@ -1,5 +1,6 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
 import { basename } from 'node:path';
+import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
@@ -43,7 +44,7 @@ export async function planInput(
   if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
     const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
     if (kept !== undefined) {
-      const said = fault('plan.kept-used', basename(name), null);
+      const said = fault('plan.kept-used', own(basename(name)), null);
       const read = readJob(kept.tables, name);
       const cautions = [said, ...read.cautions, ...kept.plan.cautions];
       return { plan: { ...kept.plan, cautions }, from: kept };

@@ -1,4 +1,5 @@
 /** What commands that plan and save have in common: the call looked over, one plan made, its files written. */
+import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import { saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
@@ -47,7 +48,7 @@ export async function planToFiles(
     const path = call.values.get(file.option);
     return path === undefined ? [] : [{ ...file, path }];
   });
-  const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: option }));
+  const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: syntax(option) }));
   faults.push(
     ...(await checkTargets(targets, { force, ...(input === STANDARD_INPUT ? {} : { input }) })),
   );

@@ -1,4 +1,5 @@
 /** The command plan: a job in, a production workbook out. */
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
@@ -89,5 +90,5 @@ async function runPlan(call: Call): Promise<Report> {
 /** They stand in the workbook alone. */
 function checkFormulas({ flags, values }: Call): Fault[] {
   if (!flags.has('--formulas') || values.has('--out')) return [];
-  return [fault('call.option-alone', '--formulas', null, { details: { other: '--out' } })];
+  return [fault('call.option-alone', syntax('--formulas'), null, { details: { other: '--out' } })];
 }

@@ -1,4 +1,6 @@
 /** Reads a list that a command takes, row by row. */
+import { tableArgument } from '../planning/input/raw-table.ts';
+import { own } from '../core/faults/argument.ts';
 import { failed, fault, type Fault, type Outcome } from '../core/faults/fault.ts';
 import { INCHES_AND_POINT } from '../core/units/length.ts';
 import type { Heading } from '../planning/input/headings/heading.ts';
@@ -25,13 +27,13 @@ export async function readList(
   if (!table.ok) return nothing(table.faults);
   if (table.value.headings.cells.length === 0) {
     const details = { headings: headings.map(({ heading }) => heading).join(', ') };
-    return nothing([fault('table.empty', table.value.name, null, { details })]);
+    return nothing([fault('table.empty', tableArgument(table.value.name), null, { details })]);
   }
   const findings: Findings = { faults: [], cautions: [...(table.value.cautions ?? [])] };
   const rows = readRows(table.value, headings, INCHES_AND_POINT, findings);
   const { faults, cautions } = findings;
   if (faults.length === 0 && rows.length === 0)
-    faults.push(fault('table.empty', table.value.name, null));
+    faults.push(fault('table.empty', tableArgument(table.value.name), null));
   faults.push(...sayFirstSheet(table.value, name, faults));
   if (faults.length > 0) return { ...failed(...faults), cautions };
   return { ok: true, value: { rows, findings }, cautions };
@@ -44,5 +46,5 @@ function sayFirstSheet(list: OpenedList, name: string, faults: readonly Fault[])
   const isOther = faults.some(({ code }) => code === 'table.heading-missing');
   if (isNamed || !isOther || first === undefined || second === undefined) return [];
   const details = { name: `${name}#${second}`, sheets: list.sheets?.join(', ') ?? '' };
-  return [fault('table.first-sheet', first, name, { details })];
+  return [fault('table.first-sheet', own(first), name, { details })];
 }

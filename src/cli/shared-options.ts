@@ -1,5 +1,6 @@
 /** Options that several commands take, in the same words each time. */
 import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts';
+import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import type { Call, OptionDefinition } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
@@ -59,7 +60,7 @@ export const PLANNING_OPTIONS: readonly OptionDefinition[] = [
 export function readDay({ values }: Call, faults: Fault[]): CalendarDay {
   const typed = values.get(DATE_OPTION.name);
   if (typed === undefined) return dayOf(new Date());
-  const day = parseDay(typed, DATE_OPTION.name);
+  const day = parseDay(typed, syntax(DATE_OPTION.name));
   if (day.ok) return day.value;
   faults.push(...day.faults);
   return '';

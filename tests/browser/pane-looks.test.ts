@@ -45,7 +45,11 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
         for (const [name, { width, media }] of Object.entries(LOOKS)) {
           await page.setViewportSize({ width, height: 900 });
           await page.emulateMedia(media);
-          await page.screenshot({ path: join(SCREENSHOTS, `${part} ${name}.png`), fullPage: true });
+          await page.screenshot({
+            path: join(SCREENSHOTS, `${part} ${name}.png`),
+            fullPage: true,
+            animations: 'disabled',
+          });
           const found = await findViolations(page, 'iframe');
           expect({ part, name, overflow: await overflow(page), found }).toEqual({
             part,

@@ -138,7 +138,7 @@ describe(`${RANDOM_CALLS} random calls give what the core computes`, () => {
       expect(answer('CROWNBEVEL', spring, corner)).toBe(toDegrees(crown.value.bevel));
       const sixteenths = Math.floor(between(17, 3_000));
       const text = `${Math.floor(sixteenths / 16)} ${sixteenths % 16}/16`;
-      const length = parseLength(text, 'Length');
+      const length = parseLength(text, 'length');
       if (!length.ok) throw new Error(`${text} is refused.`);
       expect(answer('INCHES', text)).toBe(sixteenths / 16);
       expect(answer('INCHTEXT', text)).toBe(

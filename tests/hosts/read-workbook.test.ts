@@ -144,7 +144,7 @@ describe('Reading a workbook', () => {
     const outcome = await readWorkbook(makeXlsx({ sheets }), 'job.xlsx', ['Runs']);
     expect(outcome).toMatchObject({
       ok: false,
-      faults: [{ code: 'table.too-many-rows', argument: 'Runs', given: 20_001, limit: 20_000 }],
+      faults: [{ code: 'table.too-many-rows', given: 20_001, limit: 20_000 }],
     });
   });
 
@@ -179,9 +179,9 @@ describe('Reading a workbook', () => {
     expect(outcome).toMatchObject({
       ok: false,
       faults: [
-        { code: 'table.twice', argument: 'Runs', given: 'job.xlsx' },
-        { code: 'table.missing', argument: 'Profiles' },
-        { code: 'table.missing', argument: 'Stock' },
+        { code: 'table.twice', argument: 'sheet.Runs', given: 'job.xlsx' },
+        { code: 'table.missing', argument: 'sheet.Profiles' },
+        { code: 'table.missing', argument: 'sheet.Stock' },
       ],
     });
   });

@@ -1,6 +1,7 @@
 /* eslint max-lines: off -- the one list of every fault and caution: it is read as a list. */
 /**
- * Every fault and caution with its wording, the only place where a message is written.
+ * Every fault and caution with its wording, the only place where a message is written. What a fault is
+ * about has its words in argument-words.ts.
  * Each names the argument, what was given, what is allowed, and a way on.
  */
 import { NOTHING } from './quantity.ts';
@@ -13,7 +14,7 @@ export interface Facts {
   /** An example in the decimal sign of who reads it. */
   readonly decimal: (digits: string) => string;
 }
-type Wording = (facts: Facts) => string;
+export type Wording = (facts: Facts) => string;
 
 /** Ways on for a rail that the table doesn't hold. */
 function sayRailWays({ detail }: Facts): string {

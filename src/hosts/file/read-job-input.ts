@@ -2,6 +2,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -12,7 +13,7 @@ import {
 } from '../../core/faults/fault.ts';
 import { findTables } from '../../planning/input/find-tables.ts';
 import { isGone } from '../../planning/input/match-tables.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import { JOB_TABLES } from '../../planning/input/read-job.ts';
 import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
 import { largerThanRead } from '../tables/limits.ts';
@@ -79,9 +80,9 @@ async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobIn
     read: (place, name) => host.readTable(place, name),
   });
   const unfound = found.matches.flatMap((match) => {
-    if (match.alike.length > 0) return fault('table.twice', match.name, path);
+    if (match.alike.length > 0) return fault('table.twice', tableArgument(match.name), path);
     const isMissing = match.required && match.place === undefined && !isGone(match);
-    return isMissing ? fault('table.missing', match.name, path) : [];
+    return isMissing ? fault('table.missing', tableArgument(match.name), path) : [];
   });
   const faults = [...unfound, ...found.faults];
   return faults.length > 0 ? failed(...faults) : ok(found);
@@ -139,9 +140,11 @@ async function readFolder(
       const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
       if (file === undefined) {
         if (!required) return null;
-        return failed(fault('table.missing', name, folder, { details: { file: fileName } }));
+        return failed(
+          fault('table.missing', tableArgument(name), folder, { details: { file: fileName } }),
+        );
       }
-      if (others.length > 0) return failed(fault('table.twice', name, folder));
+      if (others.length > 0) return failed(fault('table.twice', tableArgument(name), folder));
       const bytes = await readBytes(join(folder, file), `a file ${fileName}`);
       return bytes.ok ? readCsvTable(bytes.value, file, name) : bytes;
     }),
@@ -162,7 +165,7 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
     if (about.isDirectory()) {
       return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
     }
-    const unread = otherWorkbook(path) ?? largerThanRead(path, about.size);
+    const unread = otherWorkbook(path) ?? largerThanRead(own(path), about.size);
     return unread === null ? ok(await readFile(path)) : failed(unread);
   } catch (error) {
     return failed(readFault(path, error));

@@ -1,8 +1,9 @@
 /** Reads the tables that are looked for out of an .xlsx file's bytes. */
 import type { Workbook } from 'hucre/xlsx';
 
+import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
 import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
@@ -30,7 +31,7 @@ export async function readWorkbook(
   const found = tableNames.map((name) => {
     const outcome = tableFrom(opened.value, name, fileName);
     const missing = outcome === null && required.includes(name);
-    return missing ? failed(fault('table.missing', name, fileName)) : outcome;
+    return missing ? failed(fault('table.missing', tableArgument(name), fileName)) : outcome;
   });
   return together(found.filter((one) => one !== null));
 }
@@ -63,8 +64,9 @@ export async function readOneSheet(
   const sheet = opened.value.sheets.find((one) => sheetKey(one.name) === key);
   const table = sheet === undefined ? null : tableFrom(opened.value, sheet.name, fileName);
   if (table === null) {
+    const wanted = name === undefined ? 'firstSheet' : own(name);
     const details = { sheets: sheets.join(', ') };
-    return failed(fault('table.no-sheet', name ?? 'first', fileName, { details }));
+    return failed(fault('table.no-sheet', wanted, fileName, { details }));
   }
   return table.ok ? ok({ ...table.value, name: fileName, sheets }) : table;
 }
@@ -72,7 +74,7 @@ export async function readOneSheet(
 function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<RawTable> | null {
   const [sheet, ...others] = workbook.sheets.filter((one) => sheetKey(one.name) === sheetKey(name));
   if (sheet === undefined) return null;
-  if (others.length > 0) return failed(fault('table.twice', name, fileName));
+  if (others.length > 0) return failed(fault('table.twice', tableArgument(name), fileName));
   const table = tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
   return table.ok ? ok(sayHiddenRows(table.value, isHiddenRow(sheet))) : table;
 }
