@@ -45,7 +45,7 @@ export const CUT: Command = {
     },
     {
       name: 'STICKS.csv',
-      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],
   options: [
@@ -105,8 +105,9 @@ async function runCut(call: Call): Promise<Report> {
   }
   if (!pieceTable.ok && hasPrices(pieceTable.faults)) {
     const details = { second: argumentAt(call, 1) };
-    const first = argumentAt(call, 0);
-    faults.push(fault('cutting.lists-swapped', syntax('PIECES.csv'), first, { details }));
+    faults.push(
+      fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
+    );
   }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);

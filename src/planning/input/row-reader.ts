@@ -50,14 +50,15 @@ export function headingKey(heading: RawCell): string {
 export class RowReader {
   readonly #table: RawTable;
   readonly #row: RawRow;
-  readonly #columns: ReadonlyMap<ArgumentKey, number>;
+  /** Of every heading that the table may have; undefined where it hasn't. */
+  readonly #columns: ReadonlyMap<ArgumentKey, number | undefined>;
   readonly #reading: CellReading;
   readonly #findings: Findings;
 
   constructor(
     table: RawTable,
     row: RawRow,
-    columns: ReadonlyMap<ArgumentKey, number>,
+    columns: ReadonlyMap<ArgumentKey, number | undefined>,
     reading: CellReading,
     findings: Findings,
   ) {
@@ -216,6 +217,9 @@ export class RowReader {
   }
 
   #cell(heading: ArgumentKey): RawCell {
+    // A heading of another table would be read as blank in every row.
+    if (!this.#columns.has(heading))
+      throw new RangeError(`${heading} is no heading of this table.`);
     const column = this.#columns.get(heading);
     return column === undefined ? null : (this.#row.cells[column] ?? null);
   }
