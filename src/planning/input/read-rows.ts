@@ -29,10 +29,9 @@ export function readRows(
   const needed = headings.flatMap(({ key, required }) =>
     required === true ? (matched.columns.get(key) ?? []) : [],
   );
-  const columns = new Map(headings.map(({ key }) => [key, matched.columns.get(key)]));
   return withoutTotals(matched.table, needed, findings)
     .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
-    .map((row) => new RowReader(table, row, columns, reading, findings));
+    .map((row) => new RowReader(table, row, matched.columns, reading, findings));
 }
 
 /** Of merged headings only the first column keeps the text: the others stand without one. */
