@@ -131,9 +131,9 @@ describe('Ticks', () => {
     await settled();
     const { ticks } = pane.store.get().planning;
     expect(sayTicks(ticks!)).toBe(
-      '1 of 2 sticks is cut: it stays when the job is planned again, and only the rest is planned anew.',
+      '1 of 2 sticks cut or begun: it stays when the job is planned again, and only the rest is planned anew.',
     );
-    expect(pane.store.get().announcement.text).toContain('1 of 2 sticks is cut');
+    expect(pane.store.get().announcement.text).toContain('1 of 2 sticks cut or begun');
     host.type('Runs', 1, 3, '62');
     await settled();
     await planAndWrite(pane);

@@ -20,6 +20,7 @@ import {
   type SheetDraft,
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
+import { countCut } from '../cut-so-far.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
@@ -86,12 +87,23 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     return row;
   });
   const lumber = money(lines.lumberCents);
+  const [first, last] = [places[0] ?? draft.next, draft.next - 1];
+  // A stick's own row alone has a number where its length is, and one where it says what is cut of it.
+  const lengths = STICKS.range('length', first, last);
+  const cutSoFar = STICKS.range('cutSoFar', first, last);
   const cost = COST.sparseRow({
     label: cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
     lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
+    sticksCutLabel: cell('Cut or begun', 'wrapped'),
+    sticksCut: sum(
+      `COUNTIFS(${lengths},">0",${cutSoFar},">0")`,
+      sticks.filter(({ isCut }) => isCut).length,
+      'whole',
+    ),
+    lengthsCutLabel: cell('Lengths cut', 'wrapped'),
+    lengthsCut: sum(`SUMIF(${lengths},">0",${cutSoFar})`, total(sticks.map(countCut)), 'whole'),
   });
-  const last = draft.next - 1;
-  const sums = sumsRow(planned, cutting, places[0] ?? draft.next, last);
+  const sums = sumsRow(planned, cutting, first, last);
   const [sumsAt, costAt] = pages.addBoth(sums, cost, again);
   const at = (column: ColumnName<typeof SUMS>): string => SUMS.at(column, sumsAt);
   onThisSheet.place('sticks', at('sticks'), planned);
@@ -99,6 +111,8 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
   onThisSheet.place('stickLength', at('stickLength'), planned);
   onThisSheet.place('keptLength', at('keptLength'), planned);
   onThisSheet.place('lengthsOff', at('off'), planned);
+  onThisSheet.place('sticksCut', COST.at('sticksCut', costAt), planned);
+  onThisSheet.place('lengthsCut', COST.at('lengthsCut', costAt), planned);
   acrossSheets.place('sticksOnCutting', onSheet('cutting', at('sticks')), planned);
   acrossSheets.place('cutsOnCutting', onSheet('cutting', at('cuts')), planned);
   acrossSheets.place('lengthOnCutting', onSheet('cutting', at('stickLength')), planned);
