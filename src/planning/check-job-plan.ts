@@ -3,7 +3,7 @@
  * check-lumber.ts, check-cut.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
  * pieces and the sticks, in plain inches.
  */
-import { checkCutStick } from './check-cut.ts';
+import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkRuns } from './check-runs.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
@@ -18,6 +18,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => checkStick(plan, one, stick))),
     ...checkLumber(plan),
     ...checkMatches(plan),
+    ...checkRecuts(plan),
     ...checkMoney(plan),
     ...checkTotals(plan),
   ];

@@ -11,10 +11,10 @@ export const RECALLED =
 export const DROP_TICKS = 'Plan all anew, as if nothing were cut';
 
 export const DROPPED =
-  'This plan takes nothing as cut: when its sheets are written, the ticks on the old ones go.';
+  'This plan takes nothing as cut: when its sheets are written, the ticks on the old ones go. Have on Stock must be what there is now.';
 
 export const TICKS_LOST =
-  'The sheet Cutting was written from another plan than the one that is kept with this workbook, so its ticks can’t be read: a new plan takes nothing as cut.';
+  'The sheet Cutting was written from another plan than the one that is kept with this workbook, so its ticks can’t be read: a new plan takes nothing as cut. Have on Stock must be what there is now.';
 
 /** `3 of 14 sticks cut or begun: they stay, …`; no ticks are said too, once they are taken off. */
 export function sayTicks({ sticksCut, sticks }: TicksNow): string {

@@ -9,6 +9,7 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
+import { listCutStock } from '../../planning/cut/cut-stock.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money, total } from '../grammar/figures.ts';
@@ -45,7 +46,7 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
   const plans = plansOf(plan, group);
   pages.hold(nameRow(group.name), spreadRow(sayGroup(group, plans, plan.job.shop), 'wrapped', ALL));
-  const boards = boardRows(group, facts.letters, plan.job.shop);
+  const boards = boardRows(group, listCutStock(plans), facts.letters, plan.job.shop);
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));
   for (const board of boards) pages.add([board], [continued(group.name)]);
   const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));

@@ -99,11 +99,14 @@ function wordsOfPiece(
   cut: CutPiece,
   stick: CutStick,
   profile: Profile,
-  { parts, shop }: StickFacts,
+  { parts, shop, numbers }: StickFacts,
 ): PieceWords {
   const { piece, part } = cut;
   if (cut.unneeded !== undefined) {
-    return { cut, part: 'nothing asks for it now', ...SPARE_ENDS, lie: '' };
+    const recut = cut.recutTo === undefined ? undefined : numbers.get(cut.recutTo.id);
+    const now =
+      recut === undefined ? 'nothing asks for it now' : `could be recut to No. ${recut} on Pieces`;
+    return { cut, part: now, ...SPARE_ENDS, lie: '' };
   }
   if (piece === undefined) {
     const stays = shortRestOf(stick, shop) !== undefined;
