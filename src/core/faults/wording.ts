@@ -190,7 +190,7 @@ export const WORDING = wordings({
 
   // Tables of a job
   'table.missing': (f) =>
-    `There is no ${f.argument} table in ${f.given}. Add it; coveledger new FILE.xlsx makes one.`,
+    `There is no ${f.argument} table in ${f.given}. Add it, on a sheet of its own; coveledger new FILE.xlsx makes one.`,
   'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,

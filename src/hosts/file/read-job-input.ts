@@ -42,7 +42,7 @@ export interface JobInput {
 
 /**
  * Reads a job's tables: of a workbook by what is kept with it of the person's own tables, as the pane
- * reads it, else the sheets named for them; where one that is needed isn't named so, by their headings.
+ * reads it, else the sheets named for them; where one isn't named so, be it needed or not, by its headings.
  *
  * @param path A folder with runs.csv and the like, or an .xlsx workbook.
  * @returns The tables found; or every fault at once: those of readJobInput and of findTables.
@@ -51,10 +51,11 @@ export async function readJobTables(path: string): Promise<Outcome<JobInput>> {
   const bytes = isWorkbook(path) ? await readBytes(path, 'an .xlsx workbook') : failed();
   if (bytes.ok && tellsOfTables(bytes.value)) return readFound(bytes.value, path);
   const named = await readJobInput(path, JOB_TABLES);
-  if (named.ok) return ok({ tables: named.value, cautions: [] });
-  if (!bytes.ok || named.faults.some(({ code }) => code !== 'table.missing')) return named;
-  const found = await readFound(bytes.value, path);
-  return found.ok ? found : named;
+  const isSettled = named.ok
+    ? named.value.length === JOB_TABLES.length
+    : named.faults.some(({ code }) => code !== 'table.missing');
+  if (bytes.ok && !isSettled) return readFound(bytes.value, path);
+  return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
 }
 
 async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobInput>> {

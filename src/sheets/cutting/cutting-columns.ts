@@ -19,7 +19,7 @@ export const PIECES = columns({
   rightEnd: left('Right end, angle from square'),
   rightPoint: left('Right, length is to the'),
   lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
-  off: right(({ unit }) => `Less Pieces (${unit}); or how many are cut`),
+  off: right(({ unit }) => `Less Pieces (${unit}), or cut`),
 });
 
 /** A stick's own row, over its pieces; sums take both by the same columns. */
