@@ -4,6 +4,7 @@ export interface BundledPackage {
   readonly version: string;
   readonly license?: unknown;
   readonly author?: string | { readonly name: string };
+  readonly files: readonly string[];
 }
 export const LICENSES_FILE: string;
 export function packagesOf(files: readonly string[]): BundledPackage[];

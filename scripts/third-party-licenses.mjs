@@ -1,6 +1,8 @@
 /** The license texts of every package whose code is in the bundle: they go along with it, in one file. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { embeddedIn, untoldClaims } from './embedded-code.mjs';
+import { MIT } from './license-texts.mjs';
 
 export const LICENSES_FILE = 'third-party-licenses.txt';
 
@@ -11,17 +13,6 @@ const PERMISSIVE = new Set([
 ]);
 const TEXT_FILE = /^(?:licen[cs]e|copying|notice)(?:$|[.-](?!.*\.(?:js|ts|json)$))/iu;
 const SEPARATOR = '='.repeat(80);
-
-/** MIT asks for its text and the notice; some of its packages publish neither. https://spdx.org/licenses/MIT */
-const MIT = (holder) => `MIT License
-
-Copyright (c) ${holder}
-
-Permission is hereby granted, free of charge, to any person obtaining a copy of this software and associated documentation files (the "Software"), to deal in the Software without restriction, including without limitation the rights to use, copy, modify, merge, publish, distribute, sublicense, and/or sell copies of the Software, and to permit persons to whom the Software is furnished to do so, subject to the following conditions:
-
-The above copyright notice and this permission notice shall be included in all copies or substantial portions of the Software.
-
-THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR IMPLIED, INCLUDING BUT NOT LIMITED TO THE WARRANTIES OF MERCHANTABILITY, FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
 
 /**
  * The files that a compilation put into its chunks, those that were joined into one module among them.
@@ -44,14 +35,15 @@ export function bundledFiles({ modules, chunkGraph }) {
 /**
  * The packages that files come from.
  *
- * @returns folder, name, version and license of each, by name
+ * @returns folder, name, version, license and those files of each, by name
  */
 export function packagesOf(files) {
   const found = new Map();
   for (const file of files) {
     if (!/[\\/]node_modules[\\/]/u.test(file)) continue;
     const one = packageAbove(dirname(file));
-    found.set(`${one.name}@${one.version}`, one);
+    const key = `${one.name}@${one.version}`;
+    found.set(key, { ...one, files: [...(found.get(key)?.files ?? []), file] });
   }
   return [...found.values()].sort((a, b) =>
     `${a.name}@${a.version}` < `${b.name}@${b.version}` ? -1 : 1,
@@ -71,7 +63,12 @@ function packageAbove(folder) {
   return packageAbove(dirname(folder));
 }
 
-/** One file for all of them. @throws Error naming each package whose license isn't known to be permissive. */
+/**
+ * One file for all of them, code of others that they embed included.
+ *
+ * @throws Error naming each package whose license isn't known to be permissive, and whoever claims a
+ *   copyright in one and isn't told of
+ */
 export function sayLicenses(packages) {
   const wrong = packages.filter((one) => !isPermissive(licenseOf(one)));
   if (wrong.length > 0) {
@@ -80,7 +77,14 @@ export function sayLicenses(packages) {
   }
   const parts = packages.map((one) => {
     const head = `${one.name} ${one.version}\nLicense: ${licenseOf(one)}`;
-    return `${head}\n\n${textOf(one, packages).trim()}\n`;
+    const told = [textOf(one, packages).trim(), ...embeddedIn(one).map(sayEmbedded)].join('\n\n');
+    const untold = untoldClaims(one, `${holderOf(one)} ${told}`);
+    if (untold.length > 0) {
+      throw new Error(
+        `${one.name} ${one.version} holds code whose notice is missing (add it in embedded-code.mjs): ${untold.join(' | ')}`,
+      );
+    }
+    return `${head}\n\n${told}\n`;
   });
   const intro = `These pages hold code of ${packages.length} packages, under the licenses below.\n`;
   return [intro, ...parts].join(`\n${SEPARATOR}\n`).replace(/\r\n?/gu, '\n');
@@ -110,11 +114,16 @@ function textsIn(folder) {
     .map((name) => readFileSync(join(folder, name), 'utf8'));
 }
 
+function sayEmbedded({ name, notice }) {
+  return `Holds code of ${name}:\n\n${notice}`;
+}
+
 /** Its own; where it has none, that of its license. */
 function textOf(one, all) {
   const own = textsIn(one.folder);
   if (own.length > 0) return own.join('\n\n');
   const license = licenseOf(one);
+  // It asks for its text and the notice; some of its packages publish neither.
   if (license === 'MIT') return MIT(holderOf(one));
   // The text of Apache-2.0 is the same for all; its notice names whoever holds the rights.
   const same = all.find(

@@ -11,14 +11,11 @@ import { OFF_CENTER_TO } from '../core/cove/cove.ts';
 import { computeCut } from '../core/cove/cut.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
+import type { ArgumentKey } from '../core/faults/argument.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import type { Heading } from '../planning/input/headings/heading.ts';
-import {
-  OFF_CENTER_TO_COLUMN,
-  OFF_CENTER_TO_HEADING,
-  sizeHeading,
-} from '../planning/input/headings/profile-headings.ts';
+import { headed, type Heading } from '../planning/input/headings/heading.ts';
+import { OFF_CENTER_TO_COLUMN, sizeHeading } from '../planning/input/headings/profile-headings.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const SIZES = [
@@ -31,7 +28,7 @@ const SIZES = [
 
 export const SET_UP_HEADINGS: readonly Heading[] = [
   {
-    heading: 'Profile',
+    ...headed('profile'),
     required: true,
     holds: 'name',
     meaning: 'Its name.',
@@ -67,13 +64,11 @@ export interface SetUpAnswer {
 
 /** `findings` is where the row reports to: what it reports is taken out of it, into the answer. */
 export function answerSetUp(row: RowReader, findings: Findings): SetUpAnswer {
-  const profile = row.requiredText('Profile') ?? null;
-  const sizes = readSizes(SIZES, ({ label, least, blank, most }) =>
-    blank === 'refused'
-      ? row.requiredLength(label, most)
-      : row.length(label, least === 'from 0', most),
+  const profile = row.requiredText('profile') ?? null;
+  const sizes = readSizes(SIZES, ({ key, least, blank, most }) =>
+    blank === 'refused' ? row.requiredLength(key, most) : row.length(key, least === 'from 0', most),
   );
-  const offCenterTo = row.word(OFF_CENTER_TO_HEADING, OFF_CENTER_TO, 'deepest line');
+  const offCenterTo = row.word('offCenterTo', OFF_CENTER_TO, 'deepest line');
   const unreadable = findings.faults.splice(0);
   if (unreadable.length > 0 || !isComplete(sizes)) return refused(profile, unreadable, []);
   const cove = { ...coveOf(sizes), offCenterTo };
@@ -123,6 +118,6 @@ function refused(
 }
 
 /** The column that a fault is about; one about the cove as a whole stands at its profile. */
-function columnOf({ argument }: Fault): string {
-  return SET_UP_HEADINGS.some(({ heading }) => heading === argument) ? argument : 'Profile';
+function columnOf({ argument }: Fault): ArgumentKey {
+  return SET_UP_HEADINGS.find(({ key }) => key === argument)?.key ?? 'profile';
 }

@@ -2,20 +2,12 @@
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
-import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile } from './files-of-plan.ts';
-import { INPUT_ARGUMENT } from './plan-input.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { madeToJson, type Stamp } from '../sheets/stamp.ts';
-import {
-  DATE_OPTION,
-  FORCE_OPTION,
-  JSON_OPTION,
-  OUT_ELSEWHERE,
-  QUIET_OPTION,
-  VERBOSE_OPTION,
-} from './shared-options.ts';
+import { FORCE_OPTION, JSON_OPTION, outOption, PLANNING_OPTIONS } from './shared-options.ts';
 import { reportPlan } from './terse-report.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
@@ -27,20 +19,9 @@ export const CLIENT: Command = {
     "Plans a job and writes the client's copy: rooms, moldings and prices, no figure of the shop's own.",
   arguments: [INPUT_ARGUMENT],
   options: [
-    {
-      name: '--out',
-      short: '-o',
-      elsewhere: OUT_ELSEWHERE,
-      value: 'FILE.xlsx',
-      says: "Where the client's copy goes.",
-      needed: true,
-    },
+    { ...outOption('FILE.xlsx', "Where the client's copy goes."), needed: true },
     FORCE_OPTION,
-    SECONDS_OPTION,
-    STEPS_OPTION,
-    QUIET_OPTION,
-    VERBOSE_OPTION,
-    DATE_OPTION,
+    ...PLANNING_OPTIONS,
     JSON_OPTION,
   ],
   notes: [

@@ -1,5 +1,6 @@
 /** A cutting plan for machines: lengths in inches, money in the prices' own, nothing rounded. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
@@ -27,6 +28,7 @@ export function cutToJson(
     version: CUT_JSON_VERSION,
     optimized,
     cost: isCost ? measured(plan.costCents) : null,
+    currency: stated.currency === '' ? null : stated.currency,
     length: plan.sticks.reduce(
       (sum, { supplyId }) => sum + Number(stickBehind(stated, supplyId).length),
       0,
@@ -61,8 +63,8 @@ export function cutToJson(
     }),
     // What the duals alone come to, where the rest of the bound is known from trying all that is left.
     ...(bound.tried === undefined ? {} : { tried: { prices: measured(bound.tried.pricesCents) } }),
-    faults,
-    cautions,
+    faults: faultsToJson(faults),
+    cautions: faultsToJson(cautions),
   };
 }
 

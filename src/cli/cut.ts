@@ -1,14 +1,16 @@
 /** The command cut: pieces and sticks in, a cutting plan out. */
 import Fraction from 'fraction.js';
+import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
+import { askAboutLength } from '../core/units/plausible-length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
-import { checkInputOnce, LIST_FORMS } from './open-list.ts';
+import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
   checkKerfTwice,
@@ -17,16 +19,20 @@ import {
   readPieceRows,
   readStickRows,
   STICK_HEADINGS,
+  WIDEST_KERF,
   type PieceRow,
 } from './read-cut.ts';
 import { readList } from './read-list.ts';
 import { reportJson, reportRefusal, reportWords } from './report.ts';
-import { sayCut } from './say-cut.ts';
+import { sayCut, sayMeasured } from './say-cut.ts';
 import { JSON_OPTION } from './shared-options.ts';
+import { checkInputOnce } from './standard-input.ts';
 import { stateCut, type CutOrder, type StatedCut } from './state-cut.ts';
 
 const USUAL_KERF = usual('crosscutKerf');
 const USUAL_TRIM = usual('endTrim');
+/** Nobody takes more off an end, in inches. Common practice [C]. */
+const LONGEST_TRIM = 12;
 
 export const CUT: Command = {
   name: 'cut',
@@ -60,7 +66,7 @@ export const CUT: Command = {
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
     'With prices the plan costs the least that is found. Without any, it takes the least length of sticks together; the answer says which.',
-    "With --json: { version, optimized, cost, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own. optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
+    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
   examples: [
     'pieces.csv sticks.csv',
@@ -82,8 +88,8 @@ async function runCut(call: Call): Promise<Report> {
   const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS);
   const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS);
   const faults: Fault[] = [];
-  const kerfOption = readOption(call, '--kerf', USUAL_KERF, faults);
-  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, faults);
+  const kerfOption = readOption(call, '--kerf', USUAL_KERF, WIDEST_KERF, faults);
+  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, LONGEST_TRIM, faults);
   const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
@@ -97,6 +103,12 @@ async function runCut(call: Call): Promise<Report> {
   for (const table of [pieceTable, stickTable]) {
     faults.push(...(table.ok ? table.value.findings.faults : table.faults));
   }
+  if (!pieceTable.ok && hasPrices(pieceTable.faults)) {
+    const details = { second: argumentAt(call, 1) };
+    faults.push(
+      fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
+    );
+  }
   const cautions = [...pieceTable.cautions, ...stickTable.cautions];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
   const order: CutOrder = { pieces, sticks, kerf, endTrim };
@@ -104,8 +116,9 @@ async function runCut(call: Call): Promise<Report> {
   if (!problemStated.ok) return reportRefusal(2, { faults: problemStated.faults, cautions }, json);
   const cut = problemStated.value;
   const { problem } = cut;
-  const planned = await planWithin({ effort, isSilent: json }, ({ planSticks, options }) =>
-    planSticks(problem, options),
+  const planned = await planWithin(
+    { effort, isSilent: json, sayMoney: sayMeasured(order, cut) },
+    ({ planSticks, options }) => planSticks(problem, options),
   );
   if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
   const answer = planned.value;
@@ -126,17 +139,41 @@ function leftOverFaults(stated: StatedCut, { plan }: StickAnswer): Fault[] {
   }
   return [...leftOver].map(([row, { count, why }]) => {
     const details = { why, length: { inches: Number(row.length) } };
-    const argument = row.label === '' ? 'Pieces without a label' : row.label;
+    const argument = row.label === '' ? 'piecesUnlabelled' : own(row.label);
     const more = { limit: row.quantity, details };
     return placeFault(fault('cutting.left-over', argument, count, more), row.where);
   });
 }
 
-function readOption(call: Call, name: string, usualText: string, faults: Fault[]): ExactInches {
-  const parsed = parseLength(call.values.get(name) ?? usualText, name);
-  if (parsed.ok && parsed.value.gte(0)) return parsed.value;
-  if (parsed.ok) faults.push(fault('length.negative', name, { inches: Number(parsed.value) }));
-  else faults.push(...parsed.faults);
+/** Prices stand with sticks: where pieces have them, the lists may be the wrong way round. */
+function hasPrices(faults: readonly Fault[]): boolean {
+  return faults.some(
+    ({ code, details }) => code === 'table.column-unused' && details?.['may'] === 'price',
+  );
+}
+
+/** @param most inches: a bare number of more is asked about, which may be millimeters */
+function readOption(
+  call: Call,
+  name: string,
+  usualText: string,
+  most: number,
+  faults: Fault[],
+): ExactInches {
+  const typed = call.values.get(name) ?? usualText;
+  const argument = syntax(name);
+  const parsed = parseLength(typed, argument);
+  if (!parsed.ok) {
+    faults.push(...parsed.faults);
+    return new Fraction(0);
+  }
+  const inches = Number(parsed.value);
+  const wrong =
+    inches < 0
+      ? fault('length.negative', argument, { inches })
+      : askAboutLength(argument, typed, inches, most);
+  if (wrong === undefined) return parsed.value;
+  faults.push(wrong);
   return new Fraction(0);
 }
 

@@ -7,15 +7,16 @@ import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { sayStamp, type Stamp } from '../sheets/stamp.ts';
-import { DATE_OPTION, readDay } from './shared-options.ts';
 import type { Call, Command, Report } from './command.ts';
 import { DEMO_FOLDER } from './demo-job.ts';
-import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { readEffort } from './effort.ts';
 import { planInput } from './plan-input.ts';
-import { reportRefusal, reportWords } from './report.ts';
+import { reportRefusal } from './report.ts';
 import { sayCall } from './say-call.ts';
 import { sayPlan } from './say-plan.ts';
 import { sayWorkbook } from './say-workbook.ts';
+import { PLANNING_OPTIONS, readDay } from './shared-options.ts';
+import { refusePlan, reportPlan } from './terse-report.ts';
 
 const DEMO_FILE = 'coveledger-demo.xlsx';
 
@@ -23,7 +24,7 @@ export const DEMO: Command = {
   name: 'demo',
   summary: `Plans the demo job, an invented library, and writes ${DEMO_FILE} into this folder.`,
   arguments: [],
-  options: [SECONDS_OPTION, STEPS_OPTION, DATE_OPTION],
+  options: PLANNING_OPTIONS,
   notes: [`An earlier ${DEMO_FILE} is replaced.`],
   examples: [''],
   exits: {
@@ -37,8 +38,8 @@ async function runDemo(call: Call): Promise<Report> {
   const faults: Fault[] = [];
   const [effort, day] = [readEffort(call, faults), readDay(call, faults)];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
-  const planned = await planInput(DEMO_FOLDER, { effort, isSilent: false });
-  if (planned.plan === undefined) return reportRefusal(planned.exit, planned, false);
+  const planned = await planInput(DEMO_FOLDER, { effort, isSilent: call.flags.has('--quiet') });
+  if (planned.plan === undefined) return refusePlan(call, planned.exit, planned);
   const { plan, from } = planned;
   const stamp: Stamp = { fingerprint: from.fingerprint, day, effort };
   const description = describePlan(plan, { stamp });
@@ -58,7 +59,7 @@ async function runDemo(call: Call): Promise<Report> {
   ];
   // Its tables are files of the program, not of this folder: no place in them is said.
   const cautions = plan.cautions.map(withoutPlace);
-  return reportWords(0, paragraphs, { faults: [], cautions });
+  return reportPlan(call, paragraphs, cautions);
 }
 
 function withoutPlace({ code, argument, given, limit, details, message }: Caution): Caution {

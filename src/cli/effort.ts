@@ -1,4 +1,5 @@
 /** How long a plan is looked for, as it is typed: seconds, or steps that are the same everywhere. */
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { parseNumber } from '../core/units/number.ts';
 import type { Call, OptionDefinition } from './command.ts';
@@ -31,15 +32,17 @@ export function readEffort({ values }: Call, faults: Fault[]): Effort {
   const steps = values.get('--steps');
   if (seconds !== undefined && steps !== undefined) {
     faults.push(
-      fault('call.options-exclude', '--seconds', seconds, { details: { other: '--steps' } }),
+      fault('call.options-exclude', syntax('--seconds'), seconds, {
+        details: { other: '--steps' },
+      }),
     );
   }
   if (steps !== undefined) {
     const count = readCount('--steps', steps, MOST_STEPS, faults);
     if (count !== undefined && !Number.isInteger(count)) {
-      faults.push(fault('number.not-whole', '--steps', count));
+      faults.push(fault('number.not-whole', syntax('--steps'), count));
     } else if (count === 0) {
-      faults.push(fault('number.too-small', '--steps', count, { limit: 1 }));
+      faults.push(fault('number.too-small', syntax('--steps'), count, { limit: 1 }));
     }
     return { steps: count ?? 1 };
   }
@@ -53,13 +56,14 @@ function readCount(
   limit: number,
   faults: Fault[],
 ): number | undefined {
-  const parsed = parseNumber(typed, name);
+  const argument = syntax(name);
+  const parsed = parseNumber(typed, argument);
   if (!parsed.ok) {
     faults.push(...parsed.faults);
     return undefined;
   }
   const { value } = parsed;
-  if (value < 0) faults.push(fault('number.negative', name, value));
-  if (value > limit) faults.push(fault('number.too-large', name, value, { limit }));
+  if (value < 0) faults.push(fault('number.negative', argument, value));
+  if (value > limit) faults.push(fault('number.too-large', argument, value, { limit }));
   return value;
 }

@@ -1,20 +1,13 @@
 /** The command export: a planned job for other programs, as files in one zip. */
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import type { Call, Command, Report } from './command.ts';
-import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { exportFile } from './files-of-plan.ts';
-import { INPUT_ARGUMENT } from './plan-input.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles, takesKept } from './plan-to-files.ts';
 import { reportJson } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
-import {
-  DATE_OPTION,
-  FORCE_OPTION,
-  JSON_OPTION,
-  OUT_ELSEWHERE,
-  QUIET_OPTION,
-  VERBOSE_OPTION,
-} from './shared-options.ts';
+import { FORCE_OPTION, JSON_OPTION, outOption, PLANNING_OPTIONS } from './shared-options.ts';
 import { reportPlan } from './terse-report.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
@@ -26,21 +19,10 @@ export const EXPORT: Command = {
     'Plans a job and saves it for other programs: drawings as SVG, outlines as DXF, lists as CSV.',
   arguments: [INPUT_ARGUMENT],
   options: [
-    {
-      name: '--out',
-      short: '-o',
-      elsewhere: OUT_ELSEWHERE,
-      value: 'FILE.zip',
-      says: 'Where the files go, all in one zip.',
-      needed: true,
-    },
+    { ...outOption('FILE.zip', 'Where the files go, all in one zip.'), needed: true },
     FORCE_OPTION,
-    SECONDS_OPTION,
-    STEPS_OPTION,
-    QUIET_OPTION,
-    VERBOSE_OPTION,
+    ...PLANNING_OPTIONS,
     JSON_OPTION,
-    DATE_OPTION,
   ],
   notes: [
     "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
@@ -70,7 +52,7 @@ async function runExport(call: Call): Promise<Report> {
       made,
       exported: out,
       files,
-      cautions,
+      cautions: faultsToJson(cautions),
       faults: [],
     });
   }

@@ -1,7 +1,7 @@
 /** The plan that a workbook carries: used as it is, or for what is ticked on its sheets. */
 import { fault, type Caution } from '../core/faults/fault.ts';
 import { VERSION } from '../core/version.ts';
-import { readKeptInput, type KeptInput } from '../hosts/file/read-kept-input.ts';
+import type { KeptInput } from '../hosts/file/read-kept-input.ts';
 import type { CutAlready } from '../planning/cut/cut-already.ts';
 import { cutFromPlan, markCut } from '../planning/cut/cut-from-plan.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
@@ -17,10 +17,7 @@ export interface KeptPlans {
   readonly cautions: readonly Caution[];
 }
 
-/** Undefined where the input carries none. */
-export async function readKeptPlans(path: string): Promise<KeptPlans | undefined> {
-  const sheets = await readKeptInput(path);
-  if (sheets === undefined) return undefined;
+export async function readKeptPlans(sheets: KeptInput): Promise<KeptPlans> {
   const cautions: Caution[] = [];
   const read = async (text: string | undefined): Promise<PlanToKeep | undefined> => {
     if (text === undefined) return undefined;
@@ -48,7 +45,7 @@ export function cutOf({ written, sheets }: KeptPlans): {
   if (written === undefined) return { cut: [], cautions: [] };
   const ticks = readTicks(written.plan, sheets);
   if (ticks === undefined) {
-    return { cut: [], cautions: [fault('plan.ticks-lost', 'Cutting', null)] };
+    return { cut: [], cautions: [fault('plan.ticks-lost', 'sheet.Cutting', null)] };
   }
   const cut = cutFromPlan(written.plan, ticks);
   return cut.length === 0 ? { cut, cautions: [] } : { cut, earlier: written.plan, cautions: [] };

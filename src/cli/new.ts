@@ -1,6 +1,7 @@
 /** The command new: an input workbook to fill in, or the same as a folder of CSV files. */
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
 import { blankLists } from '../exports/blank-lists.ts';
@@ -57,12 +58,12 @@ async function newWorkbook(call: Call): Promise<Report> {
   const replace = call.flags.has('--force');
   if (call.flags.has('--decimal-comma')) {
     return refuse(
-      fault('call.option-alone', '--decimal-comma', null, { details: { other: '--csv' } }),
+      fault('call.option-alone', syntax('--decimal-comma'), null, { details: { other: '--csv' } }),
     );
   }
   const faults: Fault[] = [];
   const day = readDay(call, faults);
-  const target = { argument: 'FILE.xlsx', path, ending: '.xlsx' };
+  const target = { argument: syntax('FILE.xlsx'), path, ending: '.xlsx' };
   const atTarget = [...faults, ...(await checkTargets([target], { force: replace }))];
   if (atTarget.length > 0) return refuse(...atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
@@ -77,11 +78,14 @@ async function newFolder(call: Call): Promise<Report> {
   const folder = argumentAt(call, 0);
   const isDemo = call.flags.has('--demo');
   const sign: DecimalSign = call.flags.has('--decimal-comma') ? ',' : '.';
-  if (isDemo && sign === ',') {
-    return refuse(
-      fault('call.options-exclude', '--demo', null, { details: { other: '--decimal-comma' } }),
-    );
-  }
+  const faults: Fault[] = [];
+  const exclude = (option: string, other: string): void => {
+    faults.push(fault('call.options-exclude', syntax(option), null, { details: { other } }));
+  };
+  if (isDemo && sign === ',') exclude('--demo', '--decimal-comma');
+  // No file of the folder bears a day.
+  if (call.values.has(DATE_OPTION.name)) exclude(DATE_OPTION.name, '--csv');
+  if (faults.length > 0) return refuse(...faults);
   const files = await Promise.all(
     blankLists(sign).map(async ({ path, text }): Promise<FileToSave> => {
       const bytes = isDemo ? await readFile(join(DEMO_FOLDER, path)) : Buffer.from(text);

@@ -1,28 +1,36 @@
 /** Opens the list that an argument names: a CSV file, a sheet of a workbook, or the standard input. */
 import { extname } from 'node:path';
-import { failed, fault, ok, type Outcome } from '../core/faults/fault.ts';
+import type { Outcome } from '../core/faults/fault.ts';
 import { readCsvTable } from '../hosts/file/read-csv.ts';
 import { isFileThere, readBytes, WORKBOOK_ENDINGS } from '../hosts/file/read-job-input.ts';
-import { largerThanRead, LARGEST_FILE_MB } from '../hosts/tables/limits.ts';
 import { readOneSheet } from '../hosts/xlsx/read-workbook.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
+import {
+  isText,
+  readStandardInput,
+  STANDARD_INPUT,
+  STANDARD_INPUT_NAME,
+} from './standard-input.ts';
 
-/** As an argument, and as faults call it. */
-export const STANDARD_INPUT = '-';
-const STANDARD_INPUT_NAME = 'the standard input';
-const BYTES_PER_MB = 1_000_000;
 /** A sheet's name may stand behind a workbook's: job.xlsx#Pieces. */
 const WITH_SHEET = /^(.*\.xls[xm]?)#(.+)$/isu;
 
 /** What an argument that names a list says in help. */
 export const LIST_FORMS =
-  'CSV; or .xlsx, its first sheet, or the one named behind it (FILE.xlsx#Sheet); or - for CSV from the standard input.';
+  'CSV; or .xlsx, its first sheet, or the one named behind it (FILE.xlsx#Sheet); or - for either from the standard input.';
+
+export interface OpenedList extends RawTable {
+  /** Of a workbook whose sheet wasn't named, all there are. */
+  readonly sheets?: readonly string[];
+}
 
 /** Faults: those of readBytes, readCsvTable and readOneSheet. */
-export async function openList(name: string): Promise<Outcome<RawTable>> {
+export async function openList(name: string): Promise<Outcome<OpenedList>> {
   if (name === STANDARD_INPUT) {
     const bytes = await readStandardInput();
-    return bytes.ok ? readCsvTable(bytes.value, STANDARD_INPUT_NAME, STANDARD_INPUT_NAME) : bytes;
+    if (!bytes.ok) return bytes;
+    if (!isText(bytes.value)) return readOneSheet(bytes.value, STANDARD_INPUT_NAME);
+    return readCsvTable(bytes.value, STANDARD_INPUT_NAME, STANDARD_INPUT_NAME);
   }
   const [, workbook = '', sheet] = WITH_SHEET.exec(name) ?? [];
   const isSheet = sheet !== undefined && !(await isFileThere(name));
@@ -32,24 +40,4 @@ export async function openList(name: string): Promise<Outcome<RawTable>> {
   if (!bytes.ok) return bytes;
   if (!isWorkbook) return readCsvTable(bytes.value, path, path);
   return readOneSheet(bytes.value, path, isSheet ? sheet : undefined);
-}
-
-/** Stops at the most that is read of any file. */
-async function readStandardInput(): Promise<Outcome<Uint8Array>> {
-  const parts: Buffer[] = [];
-  let length = 0;
-  for await (const part of process.stdin) {
-    const bytes = Buffer.from(part as Uint8Array);
-    parts.push(bytes);
-    length += bytes.length;
-    if (length > LARGEST_FILE_MB * BYTES_PER_MB) break;
-  }
-  const tooLarge = largerThanRead(STANDARD_INPUT_NAME, length);
-  return tooLarge === null ? ok(Buffer.concat(parts)) : failed(tooLarge);
-}
-
-/** The standard input is read once. */
-export function checkInputOnce(names: readonly string[], command: string): Outcome<void> {
-  const count = names.filter((name) => name === STANDARD_INPUT).length;
-  return count < 2 ? ok(undefined) : failed(fault('call.input-twice', command, STANDARD_INPUT));
 }

@@ -1,7 +1,7 @@
 /** From an input's path to a checked plan, or to every fault on the way. */
 import { basename } from 'node:path';
+import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
-import { readJobTables } from '../hosts/file/read-job-input.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
 import { readJob } from '../planning/input/read-job.ts';
@@ -11,13 +11,8 @@ import { cutOf, keptPlanOf, readKeptPlans } from './kept-plan.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import { planJob } from '../planning/plan-job.ts';
 import { sayMoney } from '../core/units/say-money.ts';
-import type { ArgumentDefinition } from './command.ts';
+import { openJob } from './open-job.ts';
 import { planWithin, type Planning } from './plan-within.ts';
-
-export const INPUT_ARGUMENT: ArgumentDefinition = {
-  name: 'INPUT',
-  says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
-};
 
 /** The plan with its inputs; how long was looked for it, where it was kept. */
 type PlanMade = Omit<PlanToKeep, 'day' | 'effort'> & Partial<Pick<PlanToKeep, 'effort'>>;
@@ -43,20 +38,20 @@ export async function planInput(
   planning: Planning,
   usesKept = false,
 ): Promise<InputPlanning> {
-  const input = await readJobTables(path);
-  const keptPlans = await readKeptPlans(path);
+  const { name, input, kept: sheets } = await openJob(path);
+  const keptPlans = sheets === undefined ? undefined : await readKeptPlans(sheets);
   const hasNoInputs = !input.ok && input.faults.every(({ code }) => code === 'table.missing');
   if (usesKept && keptPlans !== undefined && (input.ok || hasNoInputs)) {
     const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
     if (kept !== undefined) {
-      const said = fault('plan.kept-used', basename(path), null);
-      const read = readJob(kept.tables, path);
+      const said = fault('plan.kept-used', own(basename(name)), null);
+      const read = readJob(kept.tables, name);
       const cautions = [said, ...read.cautions, ...kept.plan.cautions];
       return { plan: { ...kept.plan, cautions }, from: kept };
     }
   }
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };
-  const read = readJob(input.value.tables, path);
+  const read = readJob(input.value.tables, name);
   const readCautions = [...input.value.cautions, ...read.cautions];
   if (read.job === undefined) {
     // What can't be made is told along with what can't be read, so that it isn't met one by one.

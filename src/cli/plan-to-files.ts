@@ -1,4 +1,5 @@
 /** What commands that plan and save have in common: the call looked over, one plan made, its files written. */
+import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import { saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
@@ -8,6 +9,7 @@ import { argumentAt, type Call, type Report } from './command.ts';
 import { readEffort } from './effort.ts';
 import { planInput } from './plan-input.ts';
 import { readDay } from './shared-options.ts';
+import { STANDARD_INPUT } from './standard-input.ts';
 import { refusePlan } from './terse-report.ts';
 import { checkTargets } from './target-file.ts';
 
@@ -28,25 +30,28 @@ export type SavedPlan =
  * Plans the input of a call, and saves what is made of the plan under those of the options that are
  * given. Whether the files may be written there is known before anything is planned, and all are made
  * before the first is saved, all or none. The plan that a workbook carries is used where `usesKept` says
- * so. Faults: what checkTargets and saveFiles find.
+ * so. Faults: `ofCall`, found before, and what checkTargets and saveFiles find.
  */
 export async function planToFiles(
   call: Call,
   files: readonly FileOfPlan[],
   usesKept = false,
+  ofCall: readonly Fault[] = [],
 ): Promise<SavedPlan> {
   const json = call.flags.has('--json');
   const force = call.flags.has('--force');
   const input = argumentAt(call, 0);
-  const faults: Fault[] = [];
+  const faults = [...ofCall];
   const effort = readEffort(call, faults);
   const day = readDay(call, faults);
   const wanted = files.flatMap((file) => {
     const path = call.values.get(file.option);
     return path === undefined ? [] : [{ ...file, path }];
   });
-  const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: option }));
-  faults.push(...(await checkTargets(targets, { force, input })));
+  const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: syntax(option) }));
+  faults.push(
+    ...(await checkTargets(targets, { force, ...(input === STANDARD_INPUT ? {} : { input }) })),
+  );
   if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
   const planned = await planInput(
     input,

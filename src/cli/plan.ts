@@ -1,39 +1,26 @@
 /** The command plan: a job in, a production workbook out. */
+import { syntax } from '../core/faults/argument.ts';
+import { fault, type Fault } from '../core/faults/fault.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
-import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
+import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson, type Paragraph } from './report.ts';
 import { sayPlan } from './say-plan.ts';
 import { madeToJson, sayStamp } from '../sheets/stamp.ts';
-import {
-  DATE_OPTION,
-  FORCE_OPTION,
-  JSON_OPTION,
-  OUT_ELSEWHERE,
-  QUIET_OPTION,
-  VERBOSE_OPTION,
-} from './shared-options.ts';
+import { FORCE_OPTION, JSON_OPTION, outOption, PLANNING_OPTIONS } from './shared-options.ts';
 import { reportPlan } from './terse-report.ts';
 
 export const PLAN: Command = {
   name: 'plan',
   summary: 'Plans a job: pieces, set-ups, sticks, hours and price, and writes them as a workbook.',
-  arguments: [
-    {
-      name: 'INPUT',
-      says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, openings.csv and shop.csv.',
-    },
-  ],
+  arguments: [INPUT_ARGUMENT],
   options: [
-    {
-      name: '--out',
-      short: '-o',
-      elsewhere: OUT_ELSEWHERE,
-      value: 'FILE.xlsx',
-      says: 'Where the workbook goes. Without it the plan is shown and nothing written.',
-    },
+    outOption(
+      'FILE.xlsx',
+      'Where the workbook goes. Without it the plan is shown and nothing written.',
+    ),
     {
       name: '--client',
       value: 'FILE.xlsx',
@@ -49,11 +36,7 @@ export const PLAN: Command = {
       says: 'Add the set-up numbers as plain formulas too, which answer new sizes in any spreadsheet.',
     },
     FORCE_OPTION,
-    SECONDS_OPTION,
-    STEPS_OPTION,
-    QUIET_OPTION,
-    VERBOSE_OPTION,
-    DATE_OPTION,
+    ...PLANNING_OPTIONS,
     JSON_OPTION,
   ],
   notes: [
@@ -80,7 +63,7 @@ async function runPlan(call: Call): Promise<Report> {
     clientFile('--client'),
     exportFile('--export'),
   ];
-  const { plan, stamp, refusal } = await planToFiles(call, files);
+  const { plan, stamp, refusal } = await planToFiles(call, files, false, checkFormulas(call));
   if (plan === undefined) return refusal;
   const pathOf = (option: string): string | null => call.values.get(option) ?? null;
   if (call.flags.has('--json')) {
@@ -102,4 +85,10 @@ async function runPlan(call: Call): Promise<Report> {
   }
   const made = sayStamp(stamp, plan.job.shop.decimalSign);
   return reportPlan(call, [...sayPlan(plan), made, ...written], plan.cautions);
+}
+
+/** They stand in the workbook alone. */
+function checkFormulas({ flags, values }: Call): Fault[] {
+  if (!flags.has('--formulas') || values.has('--out')) return [];
+  return [fault('call.option-alone', syntax('--formulas'), null, { details: { other: '--out' } })];
 }

@@ -1,5 +1,6 @@
 /** Reads what was typed after a command's name. */
 import { parseArgs } from 'node:util';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { findNearNames } from '../core/words/near-words.ts';
 import type { Call, Command } from './command.ts';
@@ -49,19 +50,23 @@ export function readCall(command: Command, args: readonly string[]): CallReading
     if (option === undefined) {
       unknown.add(token.index);
     } else if (values.has(option.name) || flags.has(option.name)) {
-      faults.push(fault('call.option-twice', command.name, option.name));
+      faults.push(fault('call.option-twice', syntax(command.name), option.name));
     } else if (option.value === undefined) {
       flags.add(option.name);
       if (token.value !== undefined) {
         const details = { value: token.value };
-        faults.push(fault('call.option-takes-no-value', option.name, option.name, { details }));
+        faults.push(
+          fault('call.option-takes-no-value', syntax(option.name), option.name, { details }),
+        );
       }
     } else {
       const value = valueOf(token);
       values.set(option.name, value ?? '');
       if (value === undefined) {
         const details = { value: option.value };
-        faults.push(fault('call.option-needs-value', command.name, option.name, { details }));
+        faults.push(
+          fault('call.option-needs-value', syntax(command.name), option.name, { details }),
+        );
       }
     }
   }
@@ -70,7 +75,10 @@ export function readCall(command: Command, args: readonly string[]): CallReading
     const [typed = ''] = (args[index] ?? '').split('=');
     faults.push(unknownOption(command, typed));
   }
-  const given = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
+  // An empty one is none: a variable of the shell that holds nothing, say.
+  const given = tokens.flatMap((token) =>
+    token.kind === 'positional' && token.value !== '' ? [token.value] : [],
+  );
   faults.push(...checkCount(command, given, unknown.size > 0));
   faults.push(...missingOptions(command, values));
   return {
@@ -97,7 +105,7 @@ function unknownOption({ name, options }: Command, typed: string): Fault {
     return findNearNames(typed, names).length > 0;
   });
   const may = near.map((option) => option.name).join(' or ');
-  return fault('call.unknown-option', name, typed, may === '' ? {} : { details: { may } });
+  return fault('call.unknown-option', syntax(name), typed, may === '' ? {} : { details: { may } });
 }
 
 /** Another option, or nothing, is no value; a lone minus and a negative number are. */
@@ -111,18 +119,20 @@ function missingOptions({ name: command, options }: Command, values: Call['value
     .filter(({ name, needed }) => needed === true && !values.has(name))
     .map(({ name, value = '' }) => {
       const details = { name: `${name} ${value}` };
-      return fault('call.argument-missing', command, null, { details });
+      return fault('call.argument-missing', syntax(command), null, { details });
     });
 }
 
 function checkCount(command: Command, given: readonly string[], hasUnknown: boolean): Fault[] {
   const missing = command.arguments
     .slice(given.length)
-    .map(({ name }) => fault('call.argument-missing', command.name, null, { details: { name } }));
+    .map(({ name }) =>
+      fault('call.argument-missing', syntax(command.name), null, { details: { name } }),
+    );
   // What follows an unknown option may well be its value: one mistake, one line.
   if (hasUnknown) return missing;
   const extra = given
     .slice(command.arguments.length)
-    .map((value) => fault('call.argument-extra', command.name, value));
+    .map((value) => fault('call.argument-extra', syntax(command.name), value));
   return [...missing, ...extra];
 }

@@ -1,17 +1,19 @@
 /** The two tables of `cut`: the pieces that are wanted and the sticks that there are. */
 import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
+import { isSameCurrency } from '../core/units/currency.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
 import { LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
 import { lengthMarkOf, type LengthMark } from '../core/units/stated-unit.ts';
 import { fault, placeFault, type Fault, type Where } from '../core/faults/fault.ts';
-import type { Heading } from '../planning/input/headings/heading.ts';
+import { headed, type Heading } from '../planning/input/headings/heading.ts';
+import { currencyIn } from '../planning/input/read-cell.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
 
 export const PIECE_HEADINGS: readonly Heading[] = [
   {
-    heading: 'Length',
+    ...headed('length'),
     required: true,
     holds: 'length',
     meaning: 'Of one piece.',
@@ -19,20 +21,20 @@ export const PIECE_HEADINGS: readonly Heading[] = [
     often: ['long', 'size'],
   },
   {
-    heading: 'Quantity',
+    ...headed('quantity'),
     holds: 'count',
     meaning: 'How many of it; blank is 1.',
     also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many', 'no of pieces'],
     often: ['amount', 'number', 'units', 'ea'],
   },
   {
-    heading: 'Label',
+    ...headed('label'),
     holds: 'note',
     meaning: 'What it is called in the plan.',
     also: ['labels', 'name', 'part', 'piece', 'mark', 'tag', 'item', 'description', 'note'],
   },
   {
-    heading: 'Unit',
+    ...headed('unit'),
     holds: 'word',
     allowed: UNITS,
     meaning: "Of the row's bare numbers; blank is inches.",
@@ -42,7 +44,7 @@ export const PIECE_HEADINGS: readonly Heading[] = [
 
 export const STICK_HEADINGS: readonly Heading[] = [
   {
-    heading: 'Length',
+    ...headed('length'),
     required: true,
     holds: 'length',
     meaning: 'Of one stick.',
@@ -50,28 +52,28 @@ export const STICK_HEADINGS: readonly Heading[] = [
     often: ['long', 'size'],
   },
   {
-    heading: 'Price',
+    ...headed('price'),
     holds: 'money',
     meaning: 'Of one stick, to the cent; of all sticks or of none.',
     also: ['cost', 'unit price', 'unit cost', 'price each'],
     often: ['each', 'rate'],
   },
   {
-    heading: 'Count',
+    ...headed('count'),
     holds: 'count',
     meaning: 'How many there are; blank is as many as needed.',
     also: ['available', 'qty', 'quantity', 'quantities', 'pcs', 'pieces', 'have', 'on hand'],
     often: ['in stock', 'stock', 'amount', 'number', 'units', 'rack'],
   },
   {
-    heading: 'Unit',
+    ...headed('unit'),
     holds: 'word',
     allowed: UNITS,
     meaning: "Of the row's bare numbers; blank is inches.",
     also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
   },
   {
-    heading: 'Kerf',
+    ...headed('kerf'),
     holds: 'length',
     meaning: 'Lost at each cut; the same in every row that states one.',
     also: ['saw kerf', 'blade kerf', 'crosscut kerf'],
@@ -80,7 +82,7 @@ export const STICK_HEADINGS: readonly Heading[] = [
 
 const MOST_PRICE = 1_000_000;
 /** No saw takes more, in inches: a bare number that comes to more is asked about. Common practice [C]. */
-const WIDEST_KERF = 1;
+export const WIDEST_KERF = 1;
 /** In which no kerf is given. */
 const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 
@@ -98,6 +100,8 @@ export interface StickRow {
   readonly length: ExactInches;
   /** Null where no stick of the list has a price. */
   readonly priceCents: number | null;
+  /** What its price says it is in, a sign or letters; undefined where it says nothing. */
+  readonly currency: string | undefined;
   /** Null is as many as needed. */
   readonly count: number | null;
   /** Of its bare numbers. */
@@ -114,44 +118,60 @@ export interface StatedKerf {
 export function readPieceRows(rows: readonly RowReader[], findings: Findings): PieceRow[] {
   const pieces = rows.flatMap((row): PieceRow[] => {
     const unit = readUnit(row);
-    const length = row.requiredLength('Length', LONGEST_RUN_INCHES, unit);
-    const quantity = row.whole('Quantity', 1, 1, MOST_PLANNED_PIECES);
-    const label = row.text('Label');
+    const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
+    const quantity = row.whole('quantity', 1, 1, MOST_PLANNED_PIECES);
+    const label = row.text('label');
     if (length === undefined) return [];
-    return [{ length, quantity, label, unit, where: row.where('Length') }];
+    return [{ length, quantity, label, unit, where: row.where('length') }];
   });
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PLANNED_PIECES) {
     const limit = MOST_PLANNED_PIECES;
-    findings.faults.push(fault('cutting.too-many-pieces', 'Pieces', count, { limit }));
+    findings.faults.push(fault('cutting.too-many-pieces', 'pieces', count, { limit }));
   }
   return pieces;
 }
 
 /** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */
 export function readStickRows(rows: readonly RowReader[]): StickRow[] {
-  const havePrices = rows.some((row) => !row.isBlank('Price'));
+  const havePrices = rows.some((row) => !row.isBlank('price'));
+  const currencies: string[] = [];
   return rows.flatMap((row): StickRow[] => {
     const unit = readUnit(row);
-    const length = row.requiredLength('Length', LONGEST_RUN_INCHES, unit);
+    const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
     const priceCents = havePrices ? readCents(row) : null;
-    const count = row.isBlank('Count') ? null : row.whole('Count', 0, 0, MOST_STICKS);
+    const count = row.isBlank('count') ? null : row.whole('count', 0, 0, MOST_STICKS);
     if (length === undefined || priceCents === undefined) return [];
-    return [{ length, priceCents, count, unit, where: row.where('Length') }];
+    const currency = priceCents === null ? undefined : readCurrency(row, currencies);
+    return [{ length, priceCents, currency, count, unit, where: row.where('length') }];
   });
+}
+
+/** Prices are added up: those that say what they are in must agree with each other. */
+function readCurrency(row: RowReader, earlier: string[]): string | undefined {
+  const cell = row.value('price');
+  const currency = cell.ok && cell.value !== null ? currencyIn(cell.value) : undefined;
+  if (currency === undefined) return undefined;
+  const other = earlier.find((one) => !isSameCurrency(one, currency));
+  if (other === undefined) earlier.push(currency);
+  else row.refuse('price', fault('cutting.currency-differs', 'price', currency, { limit: other }));
+  return currency;
 }
 
 /** The kerf of the rows that state one; they must agree. */
 export function readKerfColumn(rows: readonly RowReader[]): StatedKerf | undefined {
   let stated: StatedKerf | undefined;
   for (const row of rows) {
-    if (row.isBlank('Kerf')) continue;
+    if (row.isBlank('setting.kerf')) continue;
     const kerf = readKerf(row);
     if (kerf === undefined) continue;
-    stated ??= { kerf, where: row.where('Kerf') };
+    stated ??= { kerf, where: row.where('setting.kerf') };
     if (stated.kerf.equals(kerf)) continue;
     const limit = { inches: Number(stated.kerf) };
-    row.refuse('Kerf', fault('cutting.kerf-differs', 'Kerf', { inches: Number(kerf) }, { limit }));
+    row.refuse(
+      'setting.kerf',
+      fault('cutting.kerf-differs', 'setting.kerf', { inches: Number(kerf) }, { limit }),
+    );
   }
   return stated;
 }
@@ -160,37 +180,46 @@ export function readKerfColumn(rows: readonly RowReader[]): StatedKerf | undefin
 export function checkKerfTwice(stated: StatedKerf, option: ExactInches): Fault[] {
   if (stated.kerf.equals(option)) return [];
   const limit = { inches: Number(option) };
-  const one = fault('cutting.kerf-twice', 'Kerf', { inches: Number(stated.kerf) }, { limit });
+  const one = fault(
+    'cutting.kerf-twice',
+    'setting.kerf',
+    { inches: Number(stated.kerf) },
+    { limit },
+  );
   return [placeFault(one, stated.where)];
 }
 
 function readKerf(row: RowReader): ExactInches | undefined {
   // What is wrong with it was found with the row's length.
-  const unit = lengthMarkOf(row.text('Unit')) ?? 'in';
-  if (!LONG_UNITS.includes(unit)) return row.length('Kerf', true, WIDEST_KERF, unit);
-  const inches = row.length('Kerf', true, WIDEST_KERF, 'in');
+  const unit = lengthMarkOf(row.text('setting.unit')) ?? 'in';
+  if (!LONG_UNITS.includes(unit)) return row.length('setting.kerf', true, WIDEST_KERF, unit);
+  const inches = row.length('setting.kerf', true, WIDEST_KERF, 'in');
   if (inches === undefined) return undefined;
   // One that says its unit itself is the same whatever a bare number is.
-  if (row.length('Kerf', true, LONGEST_RUN_INCHES, 'mm')?.equals(inches) === true) return inches;
+  if (row.length('setting.kerf', true, LONGEST_RUN_INCHES, 'mm')?.equals(inches) === true)
+    return inches;
   const more = { details: { unit } };
-  return row.refuse('Kerf', fault('cutting.kerf-without-unit', 'Kerf', row.text('Kerf'), more));
+  return row.refuse(
+    'setting.kerf',
+    fault('cutting.kerf-without-unit', 'setting.kerf', row.text('setting.kerf'), more),
+  );
 }
 
 /** Of a row's bare numbers; inches where it says none. */
 function readUnit(row: RowReader): LengthMark {
-  if (row.isBlank('Unit')) return 'in';
-  const mark = lengthMarkOf(row.text('Unit'));
-  return mark ?? row.word('Unit', UNITS, 'in');
+  if (row.isBlank('setting.unit')) return 'in';
+  const mark = lengthMarkOf(row.text('setting.unit'));
+  return mark ?? row.word('setting.unit', UNITS, 'in');
 }
 
 /** Sums of prices are exact since a price is whole cents: a finer one is refused, never rounded. */
 function readCents(row: RowReader): number | undefined {
-  if (row.isBlank('Price')) {
-    return row.refuse('Price', fault('cutting.some-prices', 'Price', null));
+  if (row.isBlank('price')) {
+    return row.refuse('price', fault('cutting.some-prices', 'price', null));
   }
-  const price = row.number('Price', 0, MOST_PRICE, { currency: '' });
+  const price = row.number('price', 0, MOST_PRICE, { currency: '' });
   if (price === undefined) return undefined;
   const exact = exactDecimal(price).mul(100);
   if (exact.d === 1n) return Number(exact);
-  return row.refuse('Price', fault('cutting.price-too-fine', 'Price', price));
+  return row.refuse('price', fault('cutting.price-too-fine', 'price', price));
 }

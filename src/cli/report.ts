@@ -1,5 +1,6 @@
 /** How every command answers: results on the output, faults on the errors, or all as one JSON. */
 import type { Caution, Fault } from '../core/faults/fault.ts';
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import { groupFaults, sayGroup } from '../core/faults/group-faults.ts';
 import type { Exit, Report } from './command.ts';
 import { onOneLine, plainJson } from './terminal.ts';
@@ -34,7 +35,9 @@ export function reportWords(
 /** No result at all: the faults, then the cautions, which may tell how a fault came about. */
 export function reportRefusal(exit: Exit, findings: Findings, json: boolean): Report {
   const { faults, cautions } = findings;
-  if (json) return reportJson(exit, { faults, cautions });
+  if (json) {
+    return reportJson(exit, { faults: faultsToJson(faults), cautions: faultsToJson(cautions) });
+  }
   const errors = [lines(faults), lines(cautions, 'Caution: ')].filter((one) => one !== '');
   return { exit, output: '', errors: errors.map((one) => `${one}\n`).join('') };
 }

@@ -1,4 +1,5 @@
 /** From what was typed to an answer: finds the command, reads the call, runs it. */
+import { syntax } from '../core/faults/argument.ts';
 import { fault } from '../core/faults/fault.ts';
 import { VERSION } from '../core/version.ts';
 import { findNearNames } from '../core/words/near-words.ts';
@@ -29,14 +30,15 @@ function help([name, ...extra]: readonly string[]): Report {
   const isOfHeadings = name === 'headings';
   const command = COMMANDS.find((one) => one.name === name);
   if (command === undefined && !isOfHeadings) return unknownCommand(name);
-  const faults = extra.map((value) => fault('call.argument-extra', 'help', value));
+  const faults = extra.map((value) => fault('call.argument-extra', syntax('help'), value));
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
   return say(command === undefined ? helpOfHeadings() : helpOfCommand(command));
 }
 
 function unknownCommand(name: string): Report {
   const names = [...COMMANDS.map((one) => one.name), 'help'];
-  const may = findNearNames(name, names).join(' or ');
+  const others = ['help headings', '--version', '--help'];
+  const may = findNearNames(name, [...names, ...others]).join(' or ');
   const details = { allowed: names.join(', '), ...(may === '' ? {} : { may }) };
   const faults = [fault('call.unknown-command', 'command', name, { details })];
   return reportRefusal(2, { faults, cautions: [] }, false);

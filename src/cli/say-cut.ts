@@ -19,6 +19,13 @@ const COLUMNS = [
 ] as const;
 const PRICE_COLUMN = { heading: 'Price each', align: 'right' } as const;
 
+/** What a cent of the problem stands for, times so many: money as the prices are in, or a length. */
+export function sayMeasured(order: CutOrder, stated: StatedCut): (cents: number) => string {
+  if (stated.optimized === 'cost') return (cents) => sayMoney(cents, stated.currency);
+  const say = sayLengthsOf(order);
+  return (cents) => say(stated.perCent.mul(cents));
+}
+
 export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer): Paragraph[] {
   const { plan } = answer;
   const say = sayLengthsOf(order);
@@ -31,20 +38,18 @@ export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer):
   return [
     drawTable(columns, sayPatterns(stated, plan.sticks, say)),
     loss,
-    `${sayCount(pieces, 'piece')} from ${sayCount(count, 'stick')} ${sayWhatIsLeast(stated, answer, say)}.`,
+    `${sayCount(pieces, 'piece')} from ${sayCount(count, 'stick')} ${sayWhatIsLeast(order, stated, answer)}.`,
   ];
 }
 
 /** `for 475.00; proven least cost`, or `of 40 ft together, the least length that …`. */
-function sayWhatIsLeast(stated: StatedCut, answer: StickAnswer, say: SayLength): string {
-  const { optimized, perCent } = stated;
-  if (optimized === 'cost') {
-    const proof = sayProof(proofOf(answer), (cents) => sayMoney(cents), '.');
-    return `for ${sayMoney(answer.plan.costCents)}; ${proof}`;
-  }
-  const length = (cents: number): string => say(perCent.mul(cents));
-  const proof = sayProof(proofOf(answer), length, '.').replace('least cost', 'least length');
-  return `of ${length(answer.plan.costCents)} together; ${proof}. No stick has a price, so the length of the sticks is what is least`;
+function sayWhatIsLeast(order: CutOrder, stated: StatedCut, answer: StickAnswer): string {
+  const measured = sayMeasured(order, stated);
+  const proof = sayProof(proofOf(answer), measured, '.');
+  const least = measured(answer.plan.costCents);
+  if (stated.optimized === 'cost') return `for ${least}; ${proof}`;
+  const ofLength = proof.replace('least cost', 'least length');
+  return `of ${least} together; ${ofLength}. No stick has a price, so the length of the sticks is what is least`;
 }
 
 type SayLength = (length: Fraction) => string;
@@ -74,7 +79,7 @@ function sayPatterns(
       say(length),
       sayPieces(stated, stick, say),
       say(offcut),
-      ...(priceCents === null ? [] : [sayMoney(priceCents)]),
+      ...(priceCents === null ? [] : [sayMoney(priceCents, stated.currency)]),
     ];
     const key = [stick.supplyId, ...cells].join('\n');
     patterns.set(key, { count: (patterns.get(key)?.count ?? 0) + 1, cells });

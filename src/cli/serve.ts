@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { parseNumber } from '../core/units/number.ts';
 import type { Call, Command, Report } from './command.ts';
@@ -41,7 +42,7 @@ async function runServe({ values }: Call): Promise<Report> {
   if (!existsSync(join(folder, 'index.html'))) faults.push(fault('page.not-built', 'page', folder));
   if (port === undefined || faults.length > 0) return refuse(faults);
   const server = await servePages(folder, port);
-  if (server === undefined) return refuse([fault('page.no-port', '--port', port)]);
+  if (server === undefined) return refuse([fault('page.no-port', syntax('--port'), port)]);
   // Heard before the address is said: whoever reads that may stop it at once.
   const stopped = stopSignal();
   const inUse = server.port === port ? '' : `Port ${port} is not free, so another is taken.\n`;
@@ -57,7 +58,7 @@ function refuse(faults: readonly Fault[]): Report {
 
 function readPort(typed: string | undefined, faults: Fault[]): number | undefined {
   if (typed === undefined) return USUAL_PORT;
-  const name = '--port';
+  const name = syntax('--port');
   const parsed = parseNumber(typed, name);
   if (!parsed.ok) {
     faults.push(...parsed.faults);

@@ -1,4 +1,5 @@
 /** The command setups: coves in, the saw's set-ups out. */
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import { answerSetUp, SET_UP_HEADINGS, type SetUpAnswer } from './answer-set-up.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { LIST_FORMS } from './open-list.ts';
@@ -39,9 +40,13 @@ async function runSetUps(call: Call): Promise<Report> {
   const answers = rows.map((row) => answerSetUp(row, findings));
   const exit = answers.every((one) => one.ok) ? 0 : 1;
   if (json) {
-    const withHeadings = (one: SetUpAnswer, index: number): SetUpAnswer =>
-      index === 0 ? { ...one, cautions: [...cautions, ...one.cautions] } : one;
-    return reportJson(exit, answers.map(withHeadings));
+    const ofHeadings = (index: number) => (index === 0 ? cautions : []);
+    const toJson = (one: SetUpAnswer, index: number) => ({
+      ...one,
+      faults: faultsToJson(one.faults),
+      cautions: faultsToJson([...ofHeadings(index), ...one.cautions]),
+    });
+    return reportJson(exit, answers.map(toJson));
   }
   return reportWords(exit, saySetUps(answers), {
     faults: answers.flatMap((one) => one.faults),

@@ -1,7 +1,9 @@
 /** Options that several commands take, in the same words each time. */
 import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts';
+import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
 import type { Call, OptionDefinition } from './command.ts';
+import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 
 export const JSON_OPTION: OptionDefinition = {
   name: '--json',
@@ -27,8 +29,11 @@ export const VERBOSE_OPTION: OptionDefinition = {
   says: 'Name every usual value that stands in for a setting.',
 };
 
-/** What a file that is written is called by others. */
-export const OUT_ELSEWHERE = ['--output', '--outfile', '--to', '--file'] as const;
+/** Where the file goes that a command writes. @param value as shown in the usage: FILE.zip */
+export function outOption(value: string, says: string): OptionDefinition {
+  const elsewhere = ['--output', '--outfile', '--to', '--file'];
+  return { name: '--out', short: '-o', elsewhere, value, says };
+}
 
 export const HELP_OPTION: OptionDefinition & { readonly short: string } = {
   name: '--help',
@@ -42,11 +47,20 @@ export const DATE_OPTION: OptionDefinition = {
   says: 'The day that what is written bears (today). With --steps, the same bytes on every machine.',
 };
 
+/** Of every command that plans a job: how long it is looked for, how much is said, which day it bears. */
+export const PLANNING_OPTIONS: readonly OptionDefinition[] = [
+  SECONDS_OPTION,
+  STEPS_OPTION,
+  QUIET_OPTION,
+  VERBOSE_OPTION,
+  DATE_OPTION,
+];
+
 /** The day that --date gives, or today by this machine's clock. */
 export function readDay({ values }: Call, faults: Fault[]): CalendarDay {
   const typed = values.get(DATE_OPTION.name);
   if (typed === undefined) return dayOf(new Date());
-  const day = parseDay(typed, DATE_OPTION.name);
+  const day = parseDay(typed, syntax(DATE_OPTION.name));
   if (day.ok) return day.value;
   faults.push(...day.faults);
   return '';

@@ -32,6 +32,8 @@ export interface StatedCut {
   readonly optimized: Optimized;
   /** What a cent of the problem stands for: money, or inches. */
   readonly perCent: ExactInches;
+  /** What the prices are in, a sign or letters; empty where none of them says it. */
+  readonly currency: string;
   /** The row behind each demand and each supply, by id. */
   readonly pieceOf: ReadonlyMap<string, PieceRow>;
   readonly stickOf: ReadonlyMap<string, StickRow>;
@@ -49,7 +51,7 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
     const limit = { inches: Number(twoTrims) };
     const faults = usedUp.map(({ length, where }) =>
       placeFault(
-        fault('cutting.stick-shorter-than-trim', 'A stick', { inches: Number(length) }, { limit }),
+        fault('cutting.stick-shorter-than-trim', 'aStick', { inches: Number(length) }, { limit }),
         where,
       ),
     );
@@ -85,7 +87,8 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
     })),
     keepOffcutsOver: 0,
   };
-  return ok({ problem, optimized, perCent, pieceOf, stickOf });
+  const currency = sticks.find((stick) => stick.currency !== undefined)?.currency ?? '';
+  return ok({ problem, optimized, perCent, currency, pieceOf, stickOf });
 }
 
 interface Priced extends Pick<StatedCut, 'optimized' | 'perCent'> {
@@ -108,7 +111,7 @@ function priceSticks(sticks: readonly StickRow[]): Outcome<Priced> {
   const limit = FINEST_UNITS_PER_INCH;
   const faults = tooFine.map(({ length, where }) => {
     const given = { inches: Number(length) };
-    return placeFault(fault('cutting.length-too-fine', 'Length', given, { limit }), where);
+    return placeFault(fault('cutting.length-too-fine', 'length', given, { limit }), where);
   });
   return failed(...faults);
 }
@@ -119,10 +122,10 @@ function checkUnit(rows: readonly (PieceRow | StickRow)[], unitsPerInch: number)
   if (unitsPerInch > limit) {
     const fine = rows.filter(({ length }) => length.d > BigInt(limit));
     if (fine.length === 0)
-      return [fault('cutting.unit-too-fine', 'Pieces and sticks', unitsPerInch, { limit })];
+      return [fault('cutting.unit-too-fine', 'piecesAndSticks', unitsPerInch, { limit })];
     return fine.map(({ length, where }) =>
       placeFault(
-        fault('cutting.length-too-fine', 'Length', { inches: Number(length) }, { limit }),
+        fault('cutting.length-too-fine', 'length', { inches: Number(length) }, { limit }),
         where,
       ),
     );
@@ -133,7 +136,7 @@ function checkUnit(rows: readonly (PieceRow | StickRow)[], unitsPerInch: number)
     .map(({ length, where }) => {
       const more = { limit: { inches: Number(longest) } };
       return placeFault(
-        fault('length.too-long', 'Length', { inches: Number(length) }, more),
+        fault('length.too-long', 'length', { inches: Number(length) }, more),
         where,
       );
     });

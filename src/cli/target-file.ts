@@ -1,6 +1,7 @@
 /** Whether files may be written where they are asked for: known before anything is planned. */
 import { stat } from 'node:fs/promises';
 import { dirname, extname } from 'node:path';
+import { sayArgument, type Argument } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import {
   compareFiles,
@@ -12,7 +13,7 @@ import { systemCode, systemReason } from '../hosts/file/system-reason.ts';
 
 export interface Target {
   /** What the argument or option is called. */
-  readonly argument: string;
+  readonly argument: Argument;
   readonly path: string;
   /** Of the file: .xlsx, say. */
   readonly ending: string;
@@ -42,7 +43,7 @@ export async function checkTargets(
     const identity = await identityOf(target.path);
     const twin = identity === null ? [] : compareWith(target, identity, known);
     faults.push(...(twin.length > 0 ? twin : own));
-    if (identity !== null) known.push({ name: target.argument, identity });
+    if (identity !== null) known.push({ name: sayArgument(target.argument), identity });
   }
   return faults;
 }

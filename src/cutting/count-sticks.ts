@@ -1,4 +1,5 @@
 /** How many sticks of one length a list of pieces takes, at once and by the quick plan alone. */
+import type { Argument } from '../core/faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
 import { checkPlan } from './check/check-plan.ts';
 import { MOST_UNITS } from './problem/limits.ts';
@@ -13,7 +14,7 @@ import { writePlan } from './write-plan.ts';
 export interface StickOrder {
   /** Each with what a fault calls it, above 0 long, a whole number of times from 0. */
   readonly pieces: readonly {
-    readonly name: string;
+    readonly name: Argument;
     readonly length: number;
     readonly quantity: number;
   }[];
@@ -75,9 +76,9 @@ export function countSticks(order: StickOrder): Outcome<StickCount> {
 
 function checkOrder({ pieces, stickLength, kerf, endTrim }: StickOrder): Fault[] {
   const tooLong = [
-    ['Stick length', stickLength],
-    ['Kerf', kerf],
-    ['End trim', endTrim],
+    ['stickLength', stickLength],
+    ['kerf', kerf],
+    ['endTrim', endTrim],
   ] as const;
   const faults = tooLong
     .filter(([, inches]) => inches > LONGEST_INCHES)
@@ -89,7 +90,7 @@ function checkOrder({ pieces, stickLength, kerf, endTrim }: StickOrder): Fault[]
   if (room <= 0) {
     const limit = { inches: 2 * endTrim };
     const given = { inches: stickLength };
-    return [fault('cutting.stick-shorter-than-trim', 'A stick', given, { limit })];
+    return [fault('cutting.stick-shorter-than-trim', 'aStick', given, { limit })];
   }
   const limit = { inches: stickLength - 2 * endTrim };
   for (const { name, length, quantity } of pieces) {
@@ -103,7 +104,7 @@ function checkOrder({ pieces, stickLength, kerf, endTrim }: StickOrder): Fault[]
   }
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PIECES_COUNTED) {
-    faults.push(fault('cutting.too-many-pieces', 'Pieces', count, { limit: MOST_PIECES_COUNTED }));
+    faults.push(fault('cutting.too-many-pieces', 'pieces', count, { limit: MOST_PIECES_COUNTED }));
   }
   return faults;
 }

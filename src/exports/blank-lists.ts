@@ -5,17 +5,14 @@ import { sayUsual, SETTINGS, settingOf, type SettingKey } from '../planning/shop
 import { writeList } from './csv-list.ts';
 import type { ExportFile } from './export-file.ts';
 
-const SHOP_HEADINGS = ['Setting', 'Value', 'Unit', 'Note'] as const;
-
 /** Each file by the name that a folder of a job's tables has for it. */
 export function blankLists(decimalSign: DecimalSign): ExportFile[] {
   return Object.entries(TABLE_HEADINGS).map(([table, headings]) => {
     const name = table.toLowerCase();
-    const isShop = table === 'Shop';
     const list = {
       name,
-      headings: isShop ? SHOP_HEADINGS : headings.map(({ heading }) => heading),
-      rows: isShop ? settingRows(decimalSign) : [],
+      headings: headings.map(({ heading }) => heading),
+      rows: table === 'Shop' ? settingRows(decimalSign) : [],
     };
     return { path: `${name}.csv`, text: writeList(list, decimalSign).text };
   });

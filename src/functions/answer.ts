@@ -16,8 +16,8 @@ import {
   isBlankCell,
   lastFilled,
   WHOLE_COLUMN,
-  type Block,
   type Fit,
+  type NamedBlock,
 } from './shape.ts';
 
 /** The ranges of a call, by the names of its arguments. */
@@ -121,7 +121,7 @@ interface Call<Table extends ArgumentTable> extends Fit {
 function openCall<Table extends ArgumentTable>(
   table: Table,
   ranges: Ranges<Table>,
-  fit: (blocks: readonly (readonly [string, Block])[]) => Fit,
+  fit: (blocks: readonly NamedBlock[]) => Fit,
 ): Call<Table> {
   const blocks = Object.entries(table).map(([key, argument]) => {
     const block = blockOf(ranges[key]);

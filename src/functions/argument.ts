@@ -1,12 +1,13 @@
 /**
- * What a function takes, as data: the name of each argument as a person reads it in a message, how a
- * cell is read, its limits, and what a blank stands for. read-argument.ts is where it is enforced.
+ * What a function takes, as data: what faults call each argument, how a cell is read, its limits, and
+ * what a blank stands for. read-argument.ts is where it is enforced.
  */
+import type { Argument as FaultArgument } from '../core/faults/argument.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
 interface Named {
-  /** In the words of a message: Blade diameter. */
-  readonly name: string;
+  /** What faults call it. */
+  readonly name: FaultArgument;
   /**
    * A 0 is what some Excel hands over for a blank cell: it counts as left out wherever the limits rule it
    * out, and here too. (Where a 0 can be meant, as in quantities, it is one.)

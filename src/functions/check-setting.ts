@@ -17,7 +17,7 @@ export function checkSetting(setting: Setting, blade: Blade): readonly Fault[] {
   const corner = (blade.kerf / 2) * Math.sin(tilt);
   if (height <= corner) {
     const given = { inches: height };
-    return [fault('cove.height-below-corner', 'Height', given, { limit: { inches: corner } })];
+    return [fault('cove.height-below-corner', 'height', given, { limit: { inches: corner } })];
   }
   return checkRise(height, tilt, blade, {});
 }

@@ -3,6 +3,7 @@ import type { Setting } from '../core/cove/cove.ts';
 import { bladeOf, COVE_SIZES, coveOf, type CoveSize } from '../core/cove/cove-sizes.ts';
 import { checkCove, type Feasibility } from '../core/cove/feasibility.ts';
 import type { CoveStock } from '../core/cove/stock.ts';
+import type { Argument } from '../core/faults/argument.ts';
 import { fault, failed, ok, type Fault, type Outcome } from '../core/faults/fault.ts';
 import type { LengthArgument, Values } from './argument.ts';
 
@@ -10,12 +11,12 @@ import type { LengthArgument, Values } from './argument.ts';
 export function sizeArgument<Size extends CoveSize>(
   size: Size,
 ): LengthArgument & Pick<Size, 'least' | 'blank' | 'most'> {
-  const { label: name, least, blank, most } = size;
+  const { key: name, least, blank, most } = size;
   return { name, kind: 'length', least, blank, most };
 }
 
-export const WIDTH = { ...sizeArgument(COVE_SIZES.width), name: 'Width' } as const;
-export const DEPTH = { ...sizeArgument(COVE_SIZES.depth), name: 'Depth' } as const;
+export const WIDTH = { ...sizeArgument(COVE_SIZES.width), name: 'width' } as const;
+export const DEPTH = { ...sizeArgument(COVE_SIZES.depth), name: 'depth' } as const;
 
 /** Its sign is judged by the core, which says what to do about one. */
 export const OFF_CENTER = { ...sizeArgument(COVE_SIZES.offCenter), least: 'any' } as const;
@@ -28,11 +29,11 @@ export const BLADE = {
 export const COVE = { width: WIDTH, depth: DEPTH, offCenter: OFF_CENTER, ...BLADE } as const;
 
 /** The names that a person sees where the core says it in other words. */
-const NAMES: Readonly<Record<string, string>> = {
-  [COVE_SIZES.width.label]: WIDTH.name,
-  [COVE_SIZES.depth.label]: DEPTH.name,
-  [COVE_SIZES.blankThickness.label]: 'Stock thickness',
-};
+const NAMES: ReadonlyMap<Argument, Argument> = new Map([
+  [COVE_SIZES.width.key, WIDTH.name],
+  [COVE_SIZES.depth.key, DEPTH.name],
+  [COVE_SIZES.blankThickness.key, 'stockThickness'],
+]);
 
 export type CoveValues = Values<typeof COVE>;
 
@@ -52,7 +53,7 @@ export function settingOf(given: CoveValues, stock?: CoveStock): Outcome<Setting
 
 /** A fault of the core by the name that the argument has here. */
 export function nameAsHere(original: Fault): Fault {
-  const name = NAMES[original.argument];
+  const name = NAMES.get(original.argument);
   if (name === undefined) return original;
   const { code, given, limit, details } = original;
   return fault(code, name, given, {

@@ -6,8 +6,8 @@ import type { AngleArgument, Values } from './argument.ts';
 
 /** Their ranges are the core's to judge, in its own words. */
 export const CROWN = {
-  spring: { name: 'Spring', kind: 'angle', from: 'the wall', blank: 'refused' },
-  corner: { name: 'Corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
+  spring: { name: 'spring', kind: 'angle', from: 'the wall', blank: 'refused' },
+  corner: { name: 'corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
 } as const satisfies Readonly<Record<string, AngleArgument>>;
 
 /** Miter and bevel, crown lying flat. Faults as core/crown/crown-cut.ts gives them. */

@@ -6,9 +6,9 @@ import { DEPTH, nameAsHere } from './cove-arguments.ts';
 
 export const PASSES = {
   depth: DEPTH,
-  firstPass: { name: 'First pass', kind: 'length', least: 'above 0', blank: USUAL_PASSES.first },
-  step: { name: 'Step', kind: 'length', least: 'above 0', blank: USUAL_PASSES.step },
-  lastPass: { name: 'Last pass', kind: 'length', least: 'from 0', blank: USUAL_PASSES.last },
+  firstPass: { name: 'firstPass', kind: 'length', least: 'above 0', blank: USUAL_PASSES.first },
+  step: { name: 'step', kind: 'length', least: 'above 0', blank: USUAL_PASSES.step },
+  lastPass: { name: 'lastPass', kind: 'length', least: 'from 0', blank: USUAL_PASSES.last },
 } as const satisfies Readonly<Record<string, LengthArgument>>;
 
 /** Heights of the passes, inches; the last is the depth. Faults as core/cove/passes.ts gives them. */

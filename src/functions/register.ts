@@ -1,4 +1,5 @@
 /** Makes every function of the catalogue known to the spreadsheet. */
+import { syntax } from '../core/faults/argument.ts';
 import { fault } from '../core/faults/fault.ts';
 import { CATALOGUE, type CatalogueEntry } from './catalogue.ts';
 import { cellError } from './cell-error.ts';
@@ -29,7 +30,7 @@ function answerCall(entry: CatalogueEntry, given: unknown[]): Results {
     return entry.call(...(given.slice(0, entry.parameters.length) as Range[]));
   } catch (bug) {
     const why = bug instanceof Error ? bug.message : String(bug);
-    return [[cellError([fault('function.bug', entry.name, why)])]];
+    return [[cellError([fault('function.bug', syntax(entry.name), why)])]];
   }
 }
 

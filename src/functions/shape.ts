@@ -1,4 +1,5 @@
 /** Ranges of cells and how they go together: as in a spreadsheet's own arithmetic. */
+import type { Argument } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import type { Cell, Range } from './cell.ts';
 
@@ -8,6 +9,9 @@ export interface Block {
   readonly columns: number;
   readonly at: (row: number, column: number) => Cell;
 }
+
+/** A block with what faults call it. */
+export type NamedBlock = readonly [name: Argument, block: Block];
 
 /** A whole column of a sheet: more answers than that have nowhere to stand. */
 export const MOST_CELLS = 1_048_576;
@@ -60,7 +64,7 @@ export interface Fit {
  * The size that blocks make together: 1 × 1, 1 × n, n × 1 and m × n cells stretch to each other.
  * Faults: `function.shape` for each that doesn't, `function.too-many-cells`.
  */
-export function fitTogether(blocks: readonly (readonly [name: string, block: Block])[]): Fit {
+export function fitTogether(blocks: readonly NamedBlock[]): Fit {
   const rows = Math.max(...blocks.map(([, block]) => block.rows));
   const columns = Math.max(...blocks.map(([, block]) => block.columns));
   const faults = blocks
@@ -69,15 +73,13 @@ export function fitTogether(blocks: readonly (readonly [name: string, block: Blo
       sizeFault('function.shape', name, block, { wantedRows: rows, wantedColumns: columns }),
     );
   if (faults.length === 0 && rows * columns > MOST_CELLS) {
-    faults.push(
-      fault('function.too-many-cells', 'The ranges', rows * columns, { limit: MOST_CELLS }),
-    );
+    faults.push(fault('function.too-many-cells', 'ranges', rows * columns, { limit: MOST_CELLS }));
   }
   return { rows, columns, faults };
 }
 
 /** Blocks of one column, or single cells; else `function.one-column` beside what fitTogether finds. */
-export function fitColumns(blocks: readonly (readonly [name: string, block: Block])[]): Fit {
+export function fitColumns(blocks: readonly NamedBlock[]): Fit {
   const wide = blocks
     .filter(([, block]) => block.columns > 1)
     .map(([name, block]) => sizeFault('function.one-column', name, block));
@@ -85,7 +87,7 @@ export function fitColumns(blocks: readonly (readonly [name: string, block: Bloc
 }
 
 /** Single cells only; else `function.one-cell` for each range. */
-export function fitSingles(blocks: readonly (readonly [name: string, block: Block])[]): Fit {
+export function fitSingles(blocks: readonly NamedBlock[]): Fit {
   const faults = blocks
     .filter(([, block]) => block.rows > 1 || block.columns > 1)
     .map(([name, block]) => sizeFault('function.one-cell', name, block));
@@ -94,7 +96,7 @@ export function fitSingles(blocks: readonly (readonly [name: string, block: Bloc
 
 export function sizeFault(
   code: 'function.shape' | 'function.one-column' | 'function.one-cell',
-  name: string,
+  name: Argument,
   { rows, columns }: Block,
   more: Readonly<Record<string, number>> = {},
 ): Fault {

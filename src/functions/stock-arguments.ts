@@ -8,10 +8,10 @@ export const COVE_AND_STOCK = {
   ...COVE,
   stockThickness: {
     ...sizeArgument(COVE_SIZES.blankThickness),
-    name: 'Stock thickness',
+    name: 'stockThickness',
     blank: 'absent',
   },
-  stockWidth: { ...sizeArgument(COVE_SIZES.blankWidth), name: 'Stock width', blank: 'absent' },
+  stockWidth: { ...sizeArgument(COVE_SIZES.blankWidth), name: 'stockWidth', blank: 'absent' },
 } as const satisfies Readonly<Record<string, LengthArgument>>;
 
 /** The blank as far as it is given: of a size that isn't, nothing is asked. */

@@ -3,6 +3,7 @@
  * check-lumber.ts, check-cut.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
  * pieces and the sticks, in plain inches.
  */
+import { sayArgument } from '../core/faults/argument.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkRuns } from './check-runs.ts';
@@ -85,7 +86,8 @@ function checkRest(plan: JobPlan, { profile, setUp, sticks }: ProfilePlan): stri
     plan.job.shop.leastBlankLength,
   ].map(Number) as [number, number, number];
   const told = plan.cautions.some(
-    ({ code, argument }) => code === 'job.spare-leaves-short' && argument === profile.name,
+    ({ code, argument }) =>
+      code === 'job.spare-leaves-short' && sayArgument(argument) === profile.name,
   );
   const short = sticks.some(({ length, pieces }) => {
     const spare = pieces.find(({ id }) => id === `${profile.name} / set-up spare`);

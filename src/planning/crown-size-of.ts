@@ -1,4 +1,5 @@
 /** How far a molding at a spring angle reaches: as Profiles says, else as its width and spring give. */
+import { sayArgument } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { computeCrownSize, type CrownSize } from '../core/crown/crown-size.ts';
 import { toRadians } from '../core/units/angle.ts';
@@ -25,11 +26,11 @@ export function crownSizeOf(profile: Profile): Partial<CrownSize> {
 /** The heading at fault with what is wrong, where drop and projection contradict the other sizes. */
 export function checkCrownSize(
   profile: Profile,
-): readonly { readonly heading: 'Drop' | 'Projection'; readonly fault: Fault }[] {
+): readonly { readonly heading: 'drop' | 'projection'; readonly fault: Fault }[] {
   const { spring, blankWidth, drop, projection } = profile;
   const given = [
-    ['Drop', drop, projection],
-    ['Projection', projection, drop],
+    ['drop', drop, projection],
+    ['projection', projection, drop],
   ] as const;
   for (const [heading, inches, other] of given) {
     if (inches === undefined) continue;
@@ -45,7 +46,7 @@ export function checkCrownSize(
       ...(other === undefined
         ? {}
         : {
-            otherName: heading === 'Drop' ? 'Projection' : 'Drop',
+            otherName: sayArgument(heading === 'drop' ? 'projection' : 'drop'),
             other: { inches: Number(other) },
           }),
     };

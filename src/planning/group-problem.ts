@@ -1,4 +1,5 @@
 /** The pieces and the stock of a group of profiles as a problem of whole numbers for the stick planner. */
+import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OffcutCredit, Rip, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
@@ -62,7 +63,9 @@ export function stateProblem(
   const unitsPerInch = commonUnit(lengthsOf(group, [...overlaps.values()], shop));
   if (unitsPerInch > FINEST_UNIT) {
     const limit = FINEST_UNIT;
-    return { fault: fault('cutting.unit-too-fine', nameGroup(group), unitsPerInch, { limit }) };
+    return {
+      fault: fault('cutting.unit-too-fine', own(nameGroup(group)), unitsPerInch, { limit }),
+    };
   }
   const whole = (length: ExactInches): number => Number(length.mul(unitsPerInch));
   const cautions: Caution[] = [];

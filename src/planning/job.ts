@@ -56,7 +56,7 @@ export interface Run {
   readonly cells: CellsOf<RunCell>;
 }
 
-export const RUN_CELLS = ['Profile', 'Measured as', 'Quantity', 'Match'] as const;
+export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
 export type RunCell = (typeof RUN_CELLS)[number];
 
 export interface Opening {
@@ -89,16 +89,16 @@ export interface Opening {
 }
 
 export const OPENING_CELLS = [
-  'Casing',
-  'Apron',
-  'Stool',
-  'Quantity',
-  'Wall',
-  'Sill',
-  'Position',
-  'Other room',
-  'Other wall',
-  'Other position',
+  'casing',
+  'apron',
+  'stool',
+  'quantity',
+  'wall',
+  'sill',
+  'position',
+  'otherRoom',
+  'otherWall',
+  'otherPosition',
 ] as const;
 export type OpeningCell = (typeof OPENING_CELLS)[number];
 
@@ -137,13 +137,13 @@ interface Molding {
 }
 
 export const PROFILE_CELLS = [
-  'Cove width',
-  'Cove depth',
-  'Off-center',
-  'Blank width',
-  'Blank thickness',
-  'Near flat',
-  'Species',
+  'coveWidth',
+  'coveDepth',
+  'offCenter',
+  'blankWidth',
+  'blankThickness',
+  'nearFlat',
+  'species',
 ] as const;
 export type ProfileCell = (typeof PROFILE_CELLS)[number];
 
@@ -193,7 +193,7 @@ export interface StockItem {
   readonly cells: CellsOf<StockCell>;
 }
 
-export const STOCK_CELLS = ['Kind', 'Class', 'Width', 'Length', 'Per'] as const;
+export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
 
 /** Where the value of each setting stands that Shop has a row for. */

@@ -1,4 +1,5 @@
 /** Joints of spliced pieces: how many, where, and parts that came out shorter than the shop wants them. */
+import { own } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { CutStick, ProfilePlan } from './job-plan.ts';
@@ -49,7 +50,7 @@ export function shortPartCautions(
     const details = { pieces: short.length };
     return [
       placeFault(
-        fault('job.part-below-least', profile.name, given, { limit, details }),
+        fault('job.part-below-least', own(profile.name), given, { limit, details }),
         profile.where,
       ),
     ];

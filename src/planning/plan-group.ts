@@ -1,4 +1,5 @@
 /** One group of profiles from its problem to its sticks, boards and money. */
+import { own } from '../core/faults/argument.ts';
 import { fault, ok, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { planSticks } from '../cutting/plan-sticks.ts';
 import type { PlanSticksOptions, StickAnswer, StickPlan } from '../cutting/problem/problem.ts';
@@ -85,7 +86,9 @@ function cutFromNothing(prepared: PreparedGroup): Fault[] {
     cut.flatMap(({ stick: { id, item } }) => {
       if (units.some((unit) => unit.item === item)) return [];
       const given = { inches: Number(item.length) };
-      const one = fault('job.cut-stock-unfit', id, given, { details: { profile: profile.name } });
+      const one = fault('job.cut-stock-unfit', own(id), given, {
+        details: { profile: profile.name },
+      });
       return [placeFault(one, item.where)];
     }),
   );
@@ -200,7 +203,7 @@ function unservedFaults(
     if (one === undefined) throw new RangeError(`No piece stands behind ${demandId}.`);
     const { given, limit, where } = one;
     return placeFault(
-      fault('cutting.unserved', demandId, given, { limit, details: { why } }),
+      fault('cutting.unserved', own(demandId), given, { limit, details: { why } }),
       where,
     );
   });

@@ -1,5 +1,6 @@
 /** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
 import { offCenterAsAsked } from '../core/cove/deepest-line.ts';
+import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { groupToJson } from './group-json.ts';
 import {
@@ -44,7 +45,7 @@ export function planToJson(plan: JobPlan) {
     pieces: plan.pieces.map(pieceOf),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
-    cautions: plan.cautions,
+    cautions: faultsToJson(plan.cautions),
     faults: [] as const,
   };
 }

@@ -171,8 +171,7 @@ function offTable(rails: RailLayout | undefined, width: number | undefined): Cau
     (['front', 'back'] as const).flatMap((edge) => {
       const mark = rails[rail][edge];
       if (mark.onTable) return [];
-      const argument = `The ${rail} rail on the ${edge} edge`;
-      return [fault(code, argument, { inches: Math.abs(mark.fromBlade) }, { limit })];
+      return [fault(code, `rail.${rail}.${edge}`, { inches: Math.abs(mark.fromBlade) }, { limit })];
     }),
   );
 }

@@ -2,6 +2,7 @@
  * All that stands before the sticks: pieces, set-ups and what serves each profile. It is quick, so it
  * also tells as a job is typed what can't be made.
  */
+import { own } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault, type Where } from '../core/faults/fault.ts';
 import { carryOver, type CarriedOver } from './cut/carry-over.ts';
 import type { CutAlready } from './cut/cut-already.ts';
@@ -146,14 +147,14 @@ function spareCautions({ shop, profiles }: Job): Caution[] {
   if (none || !shop.setUpSpare.lt(shop.leastBlankLength)) return [];
   const limit = { inches: Number(spare) };
   return [
-    fault('job.spare-below-least', 'Set-up spare', { inches: Number(shop.setUpSpare) }, { limit }),
+    fault('job.spare-below-least', 'setUpSpare', { inches: Number(shop.setUpSpare) }, { limit }),
   ];
 }
 
 /** Pieces of a matched group come from one stick, so they are of one profile. */
 function checkMatches(job: Job, pieces: readonly Piece[]): Fault[] {
   const cells = new Map<Where, Where>(
-    job.runs.map(({ where, cells: { Match } }) => [where, Match]),
+    job.runs.map(({ where, cells: { match } }) => [where, match]),
   );
   const profileOf = new Map<string, string>();
   const faults: Fault[] = [];
@@ -164,7 +165,7 @@ function checkMatches(job: Job, pieces: readonly Piece[]): Fault[] {
     profileOf.set(key, first);
     if (first === piece.profile) continue;
     const details = { other: first };
-    const one = fault('job.match-of-two-profiles', piece.id, piece.match, { details });
+    const one = fault('job.match-of-two-profiles', own(piece.id), piece.match, { details });
     faults.push(placeFault(one, cells.get(piece.where) ?? piece.where));
   }
   return faults;

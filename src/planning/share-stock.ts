@@ -1,4 +1,5 @@
 /** The rows of Stock and the blanks that the profiles of a group have in common, and how boards are ripped. */
+import { own, phrase } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import { listRips } from '../core/lumber/rips.ts';
 import type { ExactInches } from '../core/units/length.ts';
@@ -99,7 +100,7 @@ export function planRips(
   if (!listed.isLimited) return { rips };
   const wide = { inches: Number(boardWidth) };
   const details = { blanks: fitting.length };
-  const one = fault('job.rips-limited', `Stock for ${item.for}`, wide, {
+  const one = fault('job.rips-limited', phrase('stockFor', { name: own(item.for) }), wide, {
     limit: MOST_RIPS,
     details,
   });

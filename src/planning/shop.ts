@@ -2,6 +2,8 @@
  * The shop's settings as one list: name, kind, usual value and limits. Reading, the blank workbook
  * and the how-to sheet all follow from it, so a new setting is one new line here.
  */
+import { NAMES } from '../core/faults/argument-words.ts';
+import type { ArgumentKey } from '../core/faults/argument.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
 import type { LengthUnit } from '../core/units/length-unit.ts';
@@ -10,6 +12,8 @@ import type { ExactInches } from '../core/units/length.ts';
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
 
 export interface SettingDefinition {
+  /** By which faults know it. */
+  readonly key: ArgumentKey;
   /** As written in the Setting column. */
   readonly name: string;
   readonly kind: SettingKind;
@@ -27,36 +31,43 @@ export interface SettingDefinition {
   readonly note: string;
 }
 
-const length = (name: string, usual: string | undefined, note: string, positive = true) =>
+type SettingName = Extract<ArgumentKey, `setting.${string}`>;
+
+const named = <Key extends SettingName>(key: Key) => ({ key, name: NAMES[key] });
+const length = (key: SettingName, usual: string | undefined, note: string, positive = true) =>
   ({
-    name,
+    ...named(key),
     kind: 'length',
     unit: 'in',
     note,
     positive,
     ...(usual === undefined ? {} : { usual }),
   }) as const;
-const percent = (name: string, usual: string, note: string, most = 100) =>
-  ({ name, kind: 'percent', unit: '%', note, usual, least: 0, most }) as const;
-const number = (name: string, usual: string, unit: string, note: string, positive = false) =>
-  ({ name, kind: 'number', unit, note, usual, least: 0, positive, most: 1e6 }) as const;
+const percent = (key: SettingName, usual: string, note: string, most = 100) =>
+  ({ ...named(key), kind: 'percent', unit: '%', note, usual, least: 0, most }) as const;
+const number = (key: SettingName, usual: string, unit: string, note: string, positive = false) =>
+  ({ ...named(key), kind: 'number', unit, note, usual, least: 0, positive, most: 1e6 }) as const;
 
 export const SETTINGS = {
-  bladeDiameter: length('blade diameter', '10', 'Measure it: a resharpened blade is smaller'),
-  kerf: length('kerf', '1/8', "The blade's cut in a scrap", false),
+  bladeDiameter: length(
+    'setting.bladeDiameter',
+    '10',
+    'Measure it: a resharpened blade is smaller',
+  ),
+  kerf: length('setting.kerf', '1/8', "The blade's cut in a scrap", false),
   greatestHeightUpright: length(
-    'greatest height upright',
+    'setting.greatestHeightUpright',
     undefined,
     'Highest tooth above the table',
   ),
-  greatestHeightAt45: length('greatest height at 45', undefined, 'The same, tilted to 45°'),
+  greatestHeightAt45: length('setting.greatestHeightAt45', undefined, 'The same, tilted to 45°'),
   heightsMeasuredWith: length(
-    'heights measured with',
+    'setting.heightsMeasuredWith',
     undefined,
     'Diameter of the blade that both heights hold for; the blade above where empty',
   ),
   tiltStop: {
-    name: 'tilt stop',
+    ...named('setting.tiltStop'),
     kind: 'angle',
     unit: 'degrees',
     usual: '45',
@@ -65,7 +76,7 @@ export const SETTINGS = {
     note: 'Most tilt from upright',
   },
   steepestApproach: {
-    name: 'steepest approach',
+    ...named('setting.steepestApproach'),
     kind: 'angle',
     unit: 'degrees',
     usual: '75',
@@ -74,19 +85,23 @@ export const SETTINGS = {
     note: "From the blade line: nearer to 90° the board meets the blade's side",
   },
   tiltSide: {
-    name: 'tilt side',
+    ...named('setting.tiltSide'),
     kind: 'word',
     unit: '',
     usual: 'left',
     allowed: ['left', 'right'],
     note: "Side to which the blade's top leans",
   },
-  tableFront: length('table front', undefined, 'From above the arbor to the front edge'),
-  tableBack: length('table back', undefined, 'From above the arbor to the back edge'),
-  tableWidth: length('table width', undefined, 'Side to side, the blade midway'),
-  slotToBlade: length('slot to blade', undefined, 'From the left miter slot to the blade line'),
+  tableFront: length('setting.tableFront', undefined, 'From above the arbor to the front edge'),
+  tableBack: length('setting.tableBack', undefined, 'From above the arbor to the back edge'),
+  tableWidth: length('setting.tableWidth', undefined, 'Side to side, the blade midway'),
+  slotToBlade: length(
+    'setting.slotToBlade',
+    undefined,
+    'From the left miter slot to the blade line',
+  ),
   angleScaleStep: {
-    name: 'angle scale step',
+    ...named('setting.angleScaleStep'),
     kind: 'angle',
     unit: 'degrees',
     // A fraction, since it reads alike with either decimal sign.
@@ -96,7 +111,7 @@ export const SETTINGS = {
     note: 'How fine the approach can be set',
   },
   tiltScaleStep: {
-    name: 'tilt scale step',
+    ...named('setting.tiltScaleStep'),
     kind: 'angle',
     unit: 'degrees',
     usual: '1/2',
@@ -104,16 +119,20 @@ export const SETTINGS = {
     most: 5,
     note: 'How fine the tilt can be set',
   },
-  firstPass: length('first pass', '1/16', 'Height of the first pass; 1/8 at most'),
-  step: length('step', '1/16', 'Most that each later pass takes; 1/8 at most'),
-  lastPass: length('last pass', '1/32', 'The light pass at the end', false),
-  leastWeb: length('least web', '1/4', 'Stock left above the cove'),
-  leastFlat: length('least flat', '1/8', 'Flat beside the cove that rides on the table'),
-  leastBlankLength: length('least blank length', '36', 'Coves are never cut on shorter blanks'),
-  crosscutKerf: length('crosscut kerf', '1/8', 'Of the saw that cuts to length', false),
-  endTrim: length('end trim', '1', 'Off each end of every stick, its cut included', false),
+  firstPass: length('setting.firstPass', '1/16', 'Height of the first pass; 1/8 at most'),
+  step: length('setting.step', '1/16', 'Most that each later pass takes; 1/8 at most'),
+  lastPass: length('setting.lastPass', '1/32', 'The light pass at the end', false),
+  leastWeb: length('setting.leastWeb', '1/4', 'Stock left above the cove'),
+  leastFlat: length('setting.leastFlat', '1/8', 'Flat beside the cove that rides on the table'),
+  leastBlankLength: length(
+    'setting.leastBlankLength',
+    '36',
+    'Coves are never cut on shorter blanks',
+  ),
+  crosscutKerf: length('setting.crosscutKerf', '1/8', 'Of the saw that cuts to length', false),
+  endTrim: length('setting.endTrim', '1', 'Off each end of every stick, its cut included', false),
   spliceAngle: {
-    name: 'splice angle',
+    ...named('setting.spliceAngle'),
     kind: 'angle',
     unit: 'degrees',
     usual: '45',
@@ -122,23 +141,28 @@ export const SETTINGS = {
     note: 'Of a scarf, from square',
   },
   // Common practice [C]: a shorter part looks like a patch.
-  leastPart: length('least part', '24', 'No part of a spliced piece is shorter', false),
-  keepOffcutsOver: length('keep offcuts over', '24', 'Shorter offcuts are waste'),
+  leastPart: length('setting.leastPart', '24', 'No part of a spliced piece is shorter', false),
+  keepOffcutsOver: length('setting.keepOffcutsOver', '24', 'Shorter offcuts are waste'),
   offcutCredit: percent(
-    'offcut credit %',
+    'setting.offcutCredit',
     '0',
     'Share of the cheapest price that a kept offcut earns',
   ),
-  setUpSpare: length('set-up spare', '36', 'Trial cuts for each cove, from the same lumber', false),
+  setUpSpare: length(
+    'setting.setUpSpare',
+    '36',
+    'Trial cuts for each cove, from the same lumber',
+    false,
+  ),
   endAllowance: length(
-    'end allowance',
+    'setting.endAllowance',
     '0',
     'Added at each end of a run, to trim at the wall',
     false,
   ),
-  offcutAllowance: percent('offcut allowance %', '10', 'On top of net board feet', 300),
+  offcutAllowance: percent('setting.offcutAllowance', '10', 'On top of net board feet', 300),
   unit: {
-    name: 'unit',
+    ...named('setting.unit'),
     kind: 'word',
     unit: '',
     usual: 'in',
@@ -146,14 +170,14 @@ export const SETTINGS = {
     note: 'Of a length typed without one',
   },
   lengthPrecision: {
-    name: 'length precision',
+    ...named('setting.lengthPrecision'),
     kind: 'length',
     unit: 'in',
     positive: true,
     note: 'Lengths are rounded up to it; 1/16 in or 1 mm where empty',
   },
   paper: {
-    name: 'paper',
+    ...named('setting.paper'),
     kind: 'word',
     unit: '',
     usual: 'letter',
@@ -161,7 +185,7 @@ export const SETTINGS = {
     note: 'For printing',
   },
   decimalSign: {
-    name: 'decimal sign',
+    ...named('setting.decimalSign'),
     kind: 'word',
     unit: '',
     usual: '.',
@@ -169,26 +193,41 @@ export const SETTINGS = {
     note: 'In typed numbers',
   },
   currency: {
-    name: 'currency',
+    ...named('setting.currency'),
     kind: 'text',
     unit: '',
     usual: '$',
     note: 'Sign or letters, shown with money',
   },
-  feed: number('feed', '6', 'ft/min', 'How fast a blank passes over the blade', true),
-  handlingPerPass: number('handling per pass', '30', 's', 'Carrying a blank round, each pass'),
-  setUpMinutes: number('set-up minutes', '40', 'min', 'Rails, tilt and a trial cut, each cove'),
-  smoothingMinutes: number('smoothing minutes per square foot', '7', 'min', 'Scraping and sanding'),
-  crosscutSeconds: number('crosscut seconds', '45', 's', 'Each cut to length'),
+  feed: number('setting.feed', '6', 'ft/min', 'How fast a blank passes over the blade', true),
+  handlingPerPass: number(
+    'setting.handlingPerPass',
+    '30',
+    's',
+    'Carrying a blank round, each pass',
+  ),
+  setUpMinutes: number(
+    'setting.setUpMinutes',
+    '40',
+    'min',
+    'Rails, tilt and a trial cut, each cove',
+  ),
+  smoothingMinutes: number('setting.smoothingMinutes', '7', 'min', 'Scraping and sanding'),
+  crosscutSeconds: number('setting.crosscutSeconds', '45', 's', 'Each cut to length'),
   // Common practice [C]: two scarfs fitted, glued and sanded flush.
-  jointMinutes: number('joint minutes', '10', 'min', 'Fitting and gluing each joint of a splice'),
-  hourlyRate: number('hourly rate', '0', 'an hour', 'Shop labor'),
-  overhead: percent('overhead %', '0', 'On lumber and labor', 1000),
-  margin: percent('margin %', '0', 'Share of the price', 99),
-  tax: percent('tax %', '0', 'On the price'),
+  jointMinutes: number(
+    'setting.jointMinutes',
+    '10',
+    'min',
+    'Fitting and gluing each joint of a splice',
+  ),
+  hourlyRate: number('setting.hourlyRate', '0', 'an hour', 'Shop labor'),
+  overhead: percent('setting.overhead', '0', 'On lumber and labor', 1000),
+  margin: percent('setting.margin', '0', 'Share of the price', 99),
+  tax: percent('setting.tax', '0', 'On the price'),
   // A price commonly holds for a month. Common practice [C].
   priceHoldsDays: {
-    name: 'price holds days',
+    ...named('setting.priceHoldsDays'),
     kind: 'number',
     unit: 'days',
     usual: '30',

@@ -1,4 +1,5 @@
 /** What is left of a stick once its set-up spare is crosscut off. It is coved next, so it must be long enough. */
+import { own } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { isSpare } from './job-plan.ts';
@@ -40,7 +41,7 @@ export function shortRestCautions(
     if (rest === undefined) return [];
     const limit = { inches: Number(shop.leastBlankLength) };
     const { name, where } = planned.profile;
-    const one = fault('job.spare-leaves-short', name, { inches: Number(rest) }, { limit });
+    const one = fault('job.spare-leaves-short', own(name), { inches: Number(rest) }, { limit });
     return [placeFault(one, where)];
   });
 }

@@ -1,4 +1,5 @@
 /** Stock that looks right and can't serve: a piece as long as its stick, which loses its end trims. */
+import { own } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -62,7 +63,7 @@ export async function spoiledFitCautions(
       saving: saved > 0 ? ` That costs ${money} of lumber.` : '',
     };
     cautions.push(
-      placeFault(fault('job.trim-spoils-fit', name, given, { limit, details }), item.where),
+      placeFault(fault('job.trim-spoils-fit', own(name), given, { limit, details }), item.where),
     );
   }
   return cautions;

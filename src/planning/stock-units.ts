@@ -1,5 +1,6 @@
 /** Which stock serves a profile, what a stick of it costs, and how many blanks a board gives. */
 import Fraction from 'fraction.js';
+import { own, phrase } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { computeBoardFeet } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';
@@ -64,9 +65,9 @@ export function findStock(profile: Profile, job: Job): StockReading {
   if (units.length === 0 && faults.length === 0) {
     const species = profile.species === '' ? '' : ` (${profile.species})`;
     const needed = made ? `its species${species}` : '';
-    const none = fault('job.no-stock', 'Stock', profile.name, { details: { needed } });
+    const none = fault('job.no-stock', 'sheet.Stock', profile.name, { details: { needed } });
     const isOfAnother = made && !job.stock.some((item) => sameName(item.for, profile.species));
-    faults.push(placeFault(none, isOfAnother ? profile.cells.Species : profile.where));
+    faults.push(placeFault(none, isOfAnother ? profile.cells.species : profile.where));
   }
   return { units, faults, cautions };
 }
@@ -82,27 +83,30 @@ function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | unde
   const at = (heading: StockCell, one: Caution): Caution => placeFault(one, item.cells[heading]);
   const inches = (length: ExactInches): { readonly inches: number } => ({ inches: Number(length) });
   if (item.length.lte(trims)) {
-    const argument = `Stock for ${item.for}`;
+    const argument = phrase('stockFor', { name: own(item.for) });
     const more = { limit: inches(trims) };
     const given = inches(item.length);
-    return at('Length', fault('cutting.stick-shorter-than-trim', argument, given, more));
+    return at('length', fault('cutting.stick-shorter-than-trim', argument, given, more));
   }
   if (profile.make === 'buy') {
     if (item.kind === 'stick') return undefined;
-    return at('Kind', fault('job.board-for-bought', 'Stock', profile.name));
+    return at('kind', fault('job.board-for-bought', 'sheet.Stock', profile.name));
   }
   if (item.length.lt(shop.leastBlankLength)) {
     const more = { limit: inches(shop.leastBlankLength) };
-    return at('Length', fault('job.blank-below-least', profile.name, inches(item.length), more));
+    return at(
+      'length',
+      fault('job.blank-below-least', own(profile.name), inches(item.length), more),
+    );
   }
   if (item.width !== undefined && stripsOf(item, profile, shop) < 1) {
     const more = { limit: inches(profile.blankWidth), details };
-    return at('Width', fault('job.board-too-narrow', 'Stock', inches(item.width), more));
+    return at('width', fault('job.board-too-narrow', 'sheet.Stock', inches(item.width), more));
   }
   const rough = roughThickness(item.thicknessClass);
   if (rough !== undefined && profile.blankThickness.gt(rough)) {
     const more = { limit: inches(profile.blankThickness), details };
-    return at('Class', fault('job.board-too-thin', 'Stock', inches(rough), more));
+    return at('thicknessClass', fault('job.board-too-thin', 'sheet.Stock', inches(rough), more));
   }
   return undefined;
 }
@@ -117,7 +121,7 @@ function stripsOf(item: StockItem, profile: Profile, shop: Shop): number {
 }
 
 function roughThickness(thicknessClass: string): ExactInches | undefined {
-  const found = findThicknessClass(thicknessClass, 'Class');
+  const found = findThicknessClass(thicknessClass, 'thicknessClass');
   return found.ok ? new Fraction(found.value.rough) : undefined;
 }
 
@@ -145,8 +149,8 @@ function priceUnit(
   }[item.per];
   if (count === undefined) {
     const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';
-    const one = fault('job.price-per-needs', 'Stock', item.per, { details: { needed } });
-    return placeFault(one, item.cells[width === undefined ? 'Width' : 'Class']);
+    const one = fault('job.price-per-needs', 'sheet.Stock', item.per, { details: { needed } });
+    return placeFault(one, item.cells[width === undefined ? 'width' : 'thicknessClass']);
   }
   const cents = Number(exactDecimal(item.price).mul(count).mul(100).add(1, 2).floor());
   // A mill sells moldings by the foot or the piece: what is bought ready made has no board feet.

@@ -55,7 +55,7 @@ export function soldThickness({
   blankThickness,
   thicknessClass,
 }: Profile): ExactInches | undefined {
-  const found = findThicknessClass(thicknessClass, 'Class');
+  const found = findThicknessClass(thicknessClass, 'thicknessClass');
   const thickness = found.ok ? found.value.rough : blankThickness;
   return thickness === undefined ? undefined : countedThickness(new Fraction(thickness));
 }

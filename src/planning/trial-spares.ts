@@ -1,4 +1,5 @@
 /** Set-up spares that take a stick of their own: what they cost, and that scrap would do. */
+import { own } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../core/faults/fault.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { spareLength } from './group-problem.ts';
@@ -21,15 +22,18 @@ export function loneSpareCautions(
   if (spare === undefined) return [];
   const sticks = profiles.flatMap((one) => one.sticks);
   const uses = groups.flatMap(({ stockUse }) => stockUse);
-  return profiles.flatMap(({ profile, sticks: own }) => {
-    const alone = own.find(({ pieces }) => pieces.every(isSpare));
+  return profiles.flatMap(({ profile, sticks: its }) => {
+    const alone = its.find(({ pieces }) => pieces.every(isSpare));
     if (alone === undefined || alone.isCut === true || isShared(alone, sticks)) return [];
     const price = uses.find(({ item }) => item === alone.item)?.priceCents ?? 0;
     if (price === 0) return [];
     const given = { inches: Number(spare) };
     const details = { cost: sayMoney(price, shop.currency, shop.decimalSign) };
     return [
-      placeFault(fault('job.spare-takes-stick', profile.name, given, { details }), profile.where),
+      placeFault(
+        fault('job.spare-takes-stick', own(profile.name), given, { details }),
+        profile.where,
+      ),
     ];
   });
 }

@@ -19,14 +19,21 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** A package as it lies in node_modules. @returns a file of its code */
-function makePackage(name: string, about: object, texts: Readonly<Record<string, string>>): string {
+function makePackage(
+  name: string,
+  about: object,
+  texts: Readonly<Record<string, string>>,
+  code = '',
+): string {
   const at = join(folder, 'node_modules', name);
   mkdirSync(join(at, 'lib'), { recursive: true });
   writeFileSync(join(at, 'package.json'), JSON.stringify({ name, version: '1.2.3', ...about }));
   // A marker that some packages have, which names nothing.
   writeFileSync(join(at, 'lib', 'package.json'), JSON.stringify({ type: 'module' }));
   for (const [file, text] of Object.entries(texts)) writeFileSync(join(at, file), text);
-  return join(at, 'lib', 'index.js');
+  const file = join(at, 'lib', 'index.js');
+  writeFileSync(file, code);
+  return file;
 }
 
 describe('The licenses of what is bundled', () => {
@@ -75,6 +82,47 @@ describe('The licenses of what is bundled', () => {
     );
   });
 
+  test('tell of code that a package holds of others, once for each package that does', () => {
+    const polyfill = "throw new Error('Invalid string. Length must be a multiple of 4')";
+    const files = [
+      makePackage('holds', { license: 'MIT' }, { LICENSE: 'MIT of holds' }, polyfill),
+      makePackage('holds-not', { license: 'MIT' }, { LICENSE: 'MIT of holds-not' }, 'true;'),
+      makePackage('base64-js', { license: 'MIT' }, { LICENSE: 'MIT of itself' }, polyfill),
+    ];
+    const said = sayLicenses(packagesOf(files));
+    expect(said).toMatch(
+      /MIT of holds\n\nHolds code of base64-js:\n\nMIT License\s+Copyright \(c\) 2014 Jameson Little\n/,
+    );
+    expect(said.match(/Holds code of/g)).toHaveLength(1);
+  });
+
+  test.each([
+    ['/*! (c) 2020-2024 Somebody Else, MIT */', true],
+    [' * Copyright © 1999 Somebody Else. All rights reserved.', true],
+    ['// Copyright (c) A. Person', false],
+    ['// Copyright 2001-present Holder, Inc.', false],
+    ['// See the copyright notice.', false],
+    ['const copyright = "Somebody Else";', false],
+  ])('stop the build where code names a holder that is not told: %p, %p', (line, stops) => {
+    const code = line.startsWith(' *') ? `/**\n${line}\n */` : line;
+    const about = { license: 'MIT', author: 'A. Person <a@b.c>' };
+    const file = makePackage('claims', about, { LICENSE: 'Copyright (c) 2001 Holder, Inc.' }, code);
+    const say = (): string => sayLicenses(packagesOf([file]));
+    if (stops) expect(say).toThrow(/claims 1\.2\.3 holds code whose notice is missing.*Somebody/);
+    else expect(say()).toContain('claims 1.2.3');
+  });
+
+  test('hold those of the solver, which is compiled: no sign of what would ask for more of them', () => {
+    const solver = readFileSync(
+      join(root, 'node_modules', 'highs', 'build', 'highs.wasm'),
+      'latin1',
+    );
+    // Its orderings (AMD, METIS, RCM) are in a library of their own, which isn't here; nor is zlib.
+    expect(solver).toContain('libhighs_extras');
+    expect(solver).toContain('HiGHS build without zlib support');
+    expect(solver).not.toMatch(/METIS_|SuiteSparse|incorrect header check/);
+  });
+
   interface Locked {
     readonly version: string;
     readonly license?: string;
@@ -121,6 +169,26 @@ describe('The licenses of what is bundled', () => {
       'webpack',
     ]) {
       expect(names).toContain(name);
+    }
+  });
+
+  test('in the build are those of the code that its packages hold of others', () => {
+    const sections = built().split('='.repeat(80));
+    const held = sections.flatMap((one) =>
+      [...one.matchAll(/^Holds code of (.*):$/gm)].map(([, what = '']) => [
+        one.trim().split(' ')[0],
+        what,
+      ]),
+    );
+    for (const [name, what] of [
+      ['csv-parse', 'buffer'],
+      ['csv-parse', 'ieee754'],
+      ['csv-stringify', 'base64-js'],
+      ['csv-stringify', 'lodash'],
+      ['highs', 'pdqsort'],
+      ['highs', 'musl'],
+    ]) {
+      expect(held).toContainEqual([name, what]);
     }
   });
 

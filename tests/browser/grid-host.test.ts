@@ -4,6 +4,7 @@ import { testGridAnswers } from '../hosts/grid/answers-suite.ts';
 import { testGridKept } from '../hosts/grid/metadata-suite.ts';
 import { testGridPerson } from '../hosts/grid/person-suite.ts';
 import { testGridPlans } from '../hosts/grid/plans-suite.ts';
+import { testGridSpills } from '../hosts/grid/spills-suite.ts';
 import { testGridUndo } from '../hosts/grid/undo-suite.ts';
 import { testGridWriting } from '../hosts/grid/writing-suite.ts';
 import { testHost } from '../hosts/host-suite.ts';
@@ -42,4 +43,5 @@ gridSuite('The grid', (grid) => {
   testGridKept(grid);
   testGridAnswers(grid);
   testGridPlans(grid);
+  testGridSpills(grid);
 });

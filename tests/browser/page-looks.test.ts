@@ -58,7 +58,7 @@ pageSuite('The look of the page', ({ open }) => {
       const isNarrow = width < 760;
       const look = async (part: string): Promise<void> => {
         const name = `page ${part} ${width}${dark ? ' dark' : ''}.png`;
-        await page.screenshot({ path: join(SCREENSHOTS, name) });
+        await page.screenshot({ path: join(SCREENSHOTS, name), animations: 'disabled' });
         expect({ part, overflow: await overflow(page) }).toEqual({ part, overflow: 0 });
         const found = await findViolations(page, GRIDS_OWN);
         expect({ part, found: found.filter((one) => !one.isForeign) }).toEqual({ part, found: [] });

@@ -1,6 +1,7 @@
 import { expect, test } from '@jest/globals';
 import type { Page } from 'playwright-core';
 
+import { count } from '../deep.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, goTo, ownSheets } from './pane-steps.ts';
 
@@ -12,7 +13,7 @@ const [SOON_MS, LATER_MS] = [2_000, 6_000];
 /** Pages open at a time. */
 const AT_ONCE = 2;
 /** Each takes seconds: all of them are tried in tests/pane/failing-workbook.test.ts. */
-const STRIDE = 13;
+const STRIDE = count(13, 26);
 
 /** Keeps every failure that the pane ever says, in the page. */
 function listenToFailures(): void {

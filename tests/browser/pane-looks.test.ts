@@ -1,59 +1,63 @@
 import { expect, test } from '@jest/globals';
-import { readFileSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 
 import { root } from '../addin/root.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
-import { PANE_WIDTHS, type PaneChoice } from './pane-page.ts';
+import { findViolations } from './find-violations.ts';
+import { PANE_WIDTHS } from './pane-page.ts';
 import { blankWorkbook, demoWorkbook, goTo, planJob } from './pane-steps.ts';
 
 /** Left behind to be looked at; nothing compares them. */
 const SCREENSHOTS = join(root, 'build', 'screenshots');
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
-
-interface AxeResult {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly nodes: readonly { readonly html: string }[];
-  }[];
-}
-
-/** What axe finds against WCAG 2.2 AA and its best practices, as rule and place. */
-async function findViolations(page: Page): Promise<string[]> {
-  // As a debugger does: the page's policy takes no script that isn't its own.
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run(),
-  );
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
-  );
-}
-
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-const LOOKS: readonly (readonly [string, PaneChoice])[] = PANE_WIDTHS.flatMap((width) => [
-  [`${width} wide and light`, { width }] as const,
-  [`${width} wide and dark`, { width, dark: true }] as const,
-]);
+interface Look {
+  readonly width: number;
+  readonly media: NonNullable<Parameters<Page['emulateMedia']>[0]>;
+}
+
+/** Widths and colors that each part of the pane is looked at in, in one page. */
+const LOOKS: Readonly<Record<string, Look>> = {
+  ...Object.fromEntries(
+    PANE_WIDTHS.flatMap((width) =>
+      (['light', 'dark'] as const).map((colorScheme) => [
+        `${width} wide and ${colorScheme}`,
+        { width, media: { colorScheme, forcedColors: 'none' } },
+      ]),
+    ),
+  ),
+  '320 wide in the system’s own colors': {
+    width: 320,
+    media: { colorScheme: 'light', forcedColors: 'active' },
+  },
+};
 
 browserSuite('The look of the pane', ({ besideExcel, alone }) => {
-  test.each([
-    ...LOOKS,
-    ['320 wide in the system’s own colors', { width: 320, forcedColors: true }] as const,
-  ])(
-    'has nothing cut off, and axe finds nothing on any tab, %s',
-    async (name, choice) => {
+  test(
+    'has nothing cut off, and axe finds nothing on any tab, at every width, light, dark and in the system’s own colors',
+    async () => {
       await mkdir(SCREENSHOTS, { recursive: true });
-      const { page, context } = await besideExcel({ ...choice, before: blankWorkbook });
+      const { page, context } = await besideExcel({ before: blankWorkbook });
       const look = async (part: string): Promise<void> => {
-        await page.screenshot({ path: join(SCREENSHOTS, `${part} ${name}.png`), fullPage: true });
-        expect({ part, overflow: await overflow(page) }).toEqual({ part, overflow: 0 });
-        expect({ part, found: await findViolations(page) }).toEqual({ part, found: [] });
+        for (const [name, { width, media }] of Object.entries(LOOKS)) {
+          await page.setViewportSize({ width, height: 900 });
+          await page.emulateMedia(media);
+          await page.screenshot({
+            path: join(SCREENSHOTS, `${part} ${name}.png`),
+            fullPage: true,
+            animations: 'disabled',
+          });
+          const found = await findViolations(page, 'iframe');
+          expect({ part, name, overflow: await overflow(page), found }).toEqual({
+            part,
+            name,
+            overflow: 0,
+            found: [],
+          });
+        }
       };
       await page.getByRole('button', { name: /Make the demo.s sheets/ }).waitFor();
       await look('Job without tables');
@@ -82,7 +86,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
       await look('Functions');
       await context.close();
     },
-    BROWSER_TEST_MS,
+    BROWSER_TEST_MS * 2,
   );
 
   test(
@@ -122,7 +126,9 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
       await page.keyboard.press('ArrowRight');
       await page.keyboard.press('ArrowRight');
       await page.keyboard.press('Enter');
-      await tabTo(page, /^Plan the job$/u);
+      await tabTo(page, /^Seconds to look for a cheaper plan/u);
+      await page.keyboard.type('0');
+      await tabTo(page, /^Plan the job$/u, 'Shift+Tab');
       await page.keyboard.press('Enter');
       await page.getByRole('button', { name: 'Write the sheets' }).waitFor();
       await tabTo(page, /^Write the sheets$/u);
@@ -135,14 +141,18 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
   );
 });
 
-/** Presses Tab until what has the focus says so. */
-async function tabTo(page: Page, text: RegExp): Promise<void> {
+/** Presses Tab, or that key, until what has the focus says so, or its label. */
+async function tabTo(page: Page, text: RegExp, key = 'Tab'): Promise<void> {
   const passed: string[] = [];
   for (let presses = 0; presses < 120; presses++) {
-    await page.keyboard.press('Tab');
-    const focused = await page.evaluate(() => document.activeElement?.textContent ?? '');
+    await page.keyboard.press(key);
+    const focused = await page.evaluate(() => {
+      const { activeElement } = document;
+      const labels = activeElement instanceof HTMLInputElement ? activeElement.labels : null;
+      return (labels?.[0] ?? activeElement)?.textContent ?? '';
+    });
     if (text.test(focused.trim())) return;
     passed.push(focused.trim().slice(0, 30));
   }
-  throw new Error(`Tab never comes to ${String(text)}, but to ${passed.join(' | ')}`);
+  throw new Error(`${key} never comes to ${String(text)}, but to ${passed.join(' | ')}`);
 }

@@ -9,7 +9,7 @@ export const PANE_WIDTHS = [270, 320, 350] as const;
 const OFFICE = '**/appsforoffice.microsoft.com/**';
 
 /** Longer than anything here takes on a busy machine, but the planning of a large house. */
-const LONGEST_WAIT_MS = 15_000;
+const LONGEST_WAIT_MS = 30_000;
 
 declare global {
   // What fake-office-page.ts leaves in the page.
@@ -21,8 +21,6 @@ export interface PaneChoice {
   /** A script in the place of Microsoft's library; blocked where absent. */
   readonly library?: string;
   readonly width?: number;
-  readonly dark?: boolean;
-  readonly forcedColors?: boolean;
   /** Run in the page once the library is there, before the pane looks at the workbook; or its text. */
   readonly before?: (() => void) | string;
 }
@@ -37,12 +35,10 @@ export interface OpenedPane {
 export async function openPane(
   browser: Browser,
   origin: string,
-  { library, width = 320, dark = false, forcedColors = false, before }: PaneChoice = {},
+  { library, width = 320, before }: PaneChoice = {},
 ): Promise<OpenedPane> {
   const context = await browser.newContext({
     viewport: { width, height: 900 },
-    colorScheme: dark ? 'dark' : 'light',
-    forcedColors: forcedColors ? 'active' : 'none',
     acceptDownloads: true,
   });
   context.setDefaultTimeout(LONGEST_WAIT_MS);

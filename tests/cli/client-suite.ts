@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DEMO, SMALL } from './job-folders.ts';
+import { DEMO, demoPlan, demoWorkbook, QUICK, SMALL } from './job-folders.ts';
 import { filesIn, folderWith, jsonOf, linesOf, refusalOf, run, type SaidFault } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
 
@@ -21,8 +21,6 @@ interface PlanAnswer {
   readonly totals: { readonly price: number; readonly tax: number };
   readonly rooms: readonly { readonly room: string; readonly price: number }[];
 }
-
-const QUICK = ['--steps', '3'];
 
 export function clientSuite(): void {
   describe('client', () => {
@@ -55,7 +53,7 @@ export function clientSuite(): void {
       const folder = folderWith({});
       const ran = await run(folder, ['client', DEMO, '--out', 'copy.xlsx', '--json', ...QUICK]);
       const answer = jsonOf(ran) as ClientAnswer;
-      const plan = jsonOf(await run(folder, ['plan', DEMO, '--json', ...QUICK])) as PlanAnswer;
+      const plan = jsonOf(await demoPlan()) as PlanAnswer;
       const { price, tax } = plan.totals;
       expect([ran.exit, answer.version, answer.price, answer.tax]).toEqual([0, 1, price, tax]);
       expect(answer.toPay).toBeCloseTo(price + tax, 9);
@@ -84,9 +82,8 @@ export function clientSuite(): void {
       { out: 'folder.xlsx', force: true, says: /“folder\.xlsx” is a folder/ },
       { out: join('none', 'copy.xlsx'), force: false, says: /“none” is not there/ },
     ])('writes nothing at $out', async ({ out, force, says }) => {
-      const folder = folderWith({ 'there.xlsx': 'mine' });
+      const folder = folderWith({ 'there.xlsx': 'mine', 'in.xlsx': await demoWorkbook() });
       mkdirSync(join(folder, 'folder.xlsx'));
-      await run(folder, ['new', 'in.xlsx', '--demo']);
       const before = ['there.xlsx', 'in.xlsx'].map((name) => readFileSync(join(folder, name)));
       const args = ['client', 'in.xlsx', '--out', out, ...QUICK, ...(force ? ['--force'] : [])];
       const ran = await run(folder, args);

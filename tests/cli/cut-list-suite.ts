@@ -3,7 +3,16 @@ import { describe, expect, test } from '@jest/globals';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeXlsx, row } from '../hosts/make-xlsx.ts';
-import { folderWith, jsonOf, linesOf, refusalOf, run, runAlone, type Ran } from './program.ts';
+import {
+  folderWith,
+  jsonOf,
+  linesOf,
+  refusalOf,
+  run,
+  runAlone,
+  type Ran,
+  type Refusal,
+} from './program.ts';
 
 interface CutAnswer {
   readonly version: number;
@@ -164,22 +173,60 @@ export function cutListSuite(): void {
     test('are the same as CSV: the first sheet, one by its name, the standard input', async () => {
       const folder = folderWith({ 'p.csv': PIECES, 's.csv': STICKS });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
-      const csv = await runAlone(folder, ['cut', 'p.csv', 's.csv', '--json']);
+      const csv = await run(folder, ['cut', 'p.csv', 's.csv', '--json']);
       const others = await Promise.all([
-        runAlone(folder, ['cut', 'lists.xlsx', 'lists.xlsx#sticks', '--json']),
-        runAlone(folder, ['cut', 'lists.xlsx#My pieces', 's.csv', '--json']),
-        runAlone(folder, ['cut', '-', 's.csv', '--json'], [], PIECES),
+        run(folder, ['cut', 'lists.xlsx', 'lists.xlsx#sticks', '--json']),
+        run(folder, ['cut', 'lists.xlsx#My pieces', 's.csv', '--json']),
+        run(folder, ['cut', '-', 's.csv', '--json'], PIECES),
         runAlone(folder, ['cut', 'p.csv', '-', '--json'], [], `\uFEFF${STICKS}`),
+        run(folder, ['cut', '-', 's.csv', '--json'], workbook()),
       ]);
       expect(csv.exit).toBe(0);
       for (const one of others) expect(one).toEqual(csv);
+    });
+
+    test('tell what is out of sight in a sheet, in words and in JSON, and plan it', async () => {
+      const hidden = (number: number, ...values: readonly (string | number)[]): string =>
+        row(number, ...values).replace('<row ', '<row hidden="1" ');
+      const folder = folderWith({
+        's.csv': STICKS,
+        'lists.xlsx': makeXlsx({
+          sheets: [
+            ['My pieces', row(1, 'Length', 'Quantity') + row(2, 40, 1) + hidden(3, 30, 2)],
+            [
+              'Coves',
+              row(1, 'Profile', 'Cove width', 'Cove depth') +
+                hidden(2, 'A', 2, '1/2') +
+                row(3, 'B', 3, '1/2'),
+            ],
+          ],
+        }),
+      });
+      const cutting = ['cut', 'lists.xlsx', 's.csv'];
+      const setups = ['setups', 'lists.xlsx#Coves'];
+      for (const [args, cell] of [
+        [cutting, 'My pieces!A3'],
+        [setups, 'Coves!A2'],
+      ] as const) {
+        const words = await run(folder, args);
+        expect([words.exit, words.err]).toEqual([0, '']);
+        expect(words.out).toMatch(
+          new RegExp(
+            `^Caution: ${cell}: A row of ${cell.slice(0, -3)} is hidden or filtered out; it`,
+            'm',
+          ),
+        );
+        const [answer] = [jsonOf(await run(folder, [...args, '--json']))].flat();
+        expect((answer as Refusal).cautions.map(({ code }) => code)).toEqual(['table.hidden-rows']);
+      }
+      expect((await run(folder, cutting)).out).toMatch(/^3 pieces from 2 sticks/m);
     });
 
     test('say where in words: by sheet and cell, and what the standard input lacks', async () => {
       const folder = folderWith({ 'p.csv': PIECES, 's.csv': STICKS });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
       const said = async (args: readonly string[], input = ''): Promise<unknown> => {
-        const { exit, out, err } = await runAlone(folder, args, [], input);
+        const { exit, out, err } = await run(folder, args, input);
         return [exit, out, err];
       };
       expect(await said(['cut', 'p.csv', 'lists.xlsx#Bad'])).toEqual([
@@ -190,7 +237,16 @@ export function cutListSuite(): void {
       expect(await said(['cut', 'p.csv', 'lists.xlsx#None'])).toEqual([
         2,
         '',
-        expect.stringMatching(/no None table in “lists\.xlsx”/),
+        expect.stringMatching(
+          /no sheet None in “lists\.xlsx”\. It has: My pieces, Sticks, Bad, Coves\./,
+        ),
+      ]);
+      expect(await said(['setups', 'lists.xlsx'])).toEqual([
+        2,
+        '',
+        expect.stringMatching(
+          /^Of “lists\.xlsx” the sheet My pieces was read, its first\. .*, lists\.xlsx#Sticks\. It has: My/m,
+        ),
       ]);
       expect(await said(['cut', '-', '-'], PIECES)).toEqual([
         2,
@@ -205,7 +261,7 @@ export function cutListSuite(): void {
       expect(await said(['setups', '-'])).toEqual([
         2,
         '',
-        expect.stringMatching(/the standard input has no rows/),
+        expect.stringMatching(/the standard input has nothing in it/),
       ]);
     });
 
@@ -213,9 +269,9 @@ export function cutListSuite(): void {
       const folder = folderWith({ 'c.csv': 'Profile,Cove width,Cove depth\nA,2,1/2\n' });
       writeFileSync(join(folder, 'lists.xlsx'), workbook());
       const [csv, piped, sheet] = await Promise.all([
-        runAlone(folder, ['setups', 'c.csv', '--json']),
-        runAlone(folder, ['setups', '-', '--json'], [], 'Profile,Cove width,Cove depth\nA,2,1/2\n'),
-        runAlone(folder, ['setups', 'lists.xlsx#Coves', '--json']),
+        run(folder, ['setups', 'c.csv', '--json']),
+        run(folder, ['setups', '-', '--json'], 'Profile,Cove width,Cove depth\nA,2,1/2\n'),
+        run(folder, ['setups', 'lists.xlsx#Coves', '--json']),
       ]);
       expect([csv.exit, piped.out, sheet.out]).toEqual([0, csv.out, csv.out]);
     });

@@ -12,6 +12,7 @@ import {
 
 interface CutAnswer {
   readonly cost: number;
+  readonly currency: string | null;
   readonly bound: number;
   readonly status: string;
   readonly proven: boolean;
@@ -136,6 +137,21 @@ export function cutSuite(): void {
       expect(answerOf(short).sticks).toHaveLength(2);
     });
 
+    test('prices in one currency of whatever kind are told in it; a bare one is in it too', async () => {
+      const pieces = ['60,3,'];
+      const sticks = ['96,€7.25,2', '128,EUR 9.10,', '144,50,'];
+      const answer = answerOf(await cut(pieces, sticks));
+      // By hand [D]: two 60s and a kerf fit 128 less two trims; a 96 holds the third: 9.10 + 7.25.
+      expect([answer.cost, answer.currency]).toEqual([16.35, '€']);
+      const words = await cut(pieces, sticks, []);
+      expect(words.out).toMatch(/^3 pieces from 2 sticks for €16\.35; proven least cost\.$/m);
+      expect(words.out).toMatch(/ €9\.10$/m);
+      const bare = answerOf(await cut(pieces, ['96,7.25,2', '128,9.10,']));
+      expect([bare.cost, bare.currency]).toEqual([16.35, null]);
+      const letters = await cut(pieces, ['96,7.25 kr.,', '128,9.10 SEK,'], []);
+      expect(letters.out).toContain(' for 16.35 kr');
+    });
+
     test('pieces left over are listed by label, with 1; the rest is planned', async () => {
       const ran = await cut(['84,3,leg', '200,1,beam', '33,1,'], ['192,10,1', '100,7,0']);
       const answer = answerOf(ran);
@@ -206,6 +222,16 @@ export function cutSuite(): void {
         name: 'fine price',
         sticks: ['96,1.005,'],
         says: /column 2: Price is 1\.005; .* whole cents/,
+      },
+      {
+        name: 'two currencies',
+        sticks: ['96,$1,', '120,USD 2,', '144,€3,'],
+        says: /^sticks\.csv, line 4, column 2: Price is in “€” here and in “\$” further up\./,
+      },
+      {
+        name: 'two dollars',
+        sticks: ['96,$1,', '120,USD 2,', '144,CAD 3,'],
+        says: /line 4, column 2: Price is in “CAD” here and in “USD” further up\./,
       },
       { name: 'minus', sticks: ['96,-1,'], says: /column 2: Price is -1; at least 0/ },
       { name: 'count', sticks: ['96,1,few'], says: /column 3: Count: “few” is not a number/ },

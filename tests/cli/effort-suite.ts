@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { spawn } from 'node:child_process';
-import { folderWith, jsonOf, linesOf, MAIN, run, runAlone } from './program.ts';
+import { folderWith, jsonOf, linesOf, MAIN, run, runAlone, type Ran } from './program.ts';
 
 interface Answer {
   readonly cost: number;
@@ -16,7 +16,8 @@ const FILES = {
 };
 const CUT = ['cut', 'pieces.csv', 'sticks.csv'];
 
-const answerOf = async (options: readonly string[], runs = run): Promise<Answer> =>
+type Runs = (folder: string, args: readonly string[]) => Promise<Ran>;
+const answerOf = async (options: readonly string[], runs: Runs = run): Promise<Answer> =>
   jsonOf(await runs(folderWith(FILES), [...CUT, '--json', ...options])) as Answer;
 
 /** 300 lengths, each of its own, made by a rule: long in the planning. */
@@ -37,10 +38,8 @@ export function effortSuite(): void {
     });
 
     test('the same number of steps gives the same plan in any process', async () => {
-      for (const steps of ['1', '40']) {
-        const options = ['--steps', steps];
-        expect(await answerOf(options)).toEqual(await answerOf(options, runAlone));
-      }
+      const options = ['--steps', '40'];
+      expect(await answerOf(options)).toEqual(await answerOf(options, runAlone));
     });
 
     test.each([

@@ -2,9 +2,9 @@ import { describe, expect, test } from '@jest/globals';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
-import { filesIn, folderWith, ROOT, run } from './program.ts';
+import { DEMO } from './job-folders.ts';
+import { filesIn, folderWith, run } from './program.ts';
 
-const DEMO = join(ROOT, 'assets', 'demo');
 const QUICK = ['--steps', '3'];
 
 export function exportSuite(): void {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { linkSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { SMALL } from './job-folders.ts';
+import { demoWorkbook, SMALL } from './job-folders.ts';
 import { folderWith, refusalOf, run } from './program.ts';
 
 export function filesSuite(): void {
@@ -11,8 +11,7 @@ export function filesSuite(): void {
     unixTest(
       'refuses one file by two names, links and capital letters among them, and keeps it',
       async () => {
-        const folder = folderWith(SMALL);
-        await run(folder, ['new', 'job.xlsx', '--demo']);
+        const folder = folderWith({ ...SMALL, 'job.xlsx': await demoWorkbook() });
         mkdirSync(join(folder, 'sub'));
         symlinkSync('sub', join(folder, 'way'));
         writeFileSync(join(folder, 'sub', 'a.xlsx'), 'mine');

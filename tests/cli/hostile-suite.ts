@@ -42,7 +42,11 @@ export function hostileSuite(): void {
       { args: ['plan', 'old.xls'], says: /old \.xls kind/ },
       { args: ['plan', 'good.csv'], says: /neither an \.xlsx workbook nor a folder/ },
       { args: ['plan', 'nothing.xlsx'], says: /“nothing\.xlsx” is not there/ },
-      { args: ['plan', 'empty'], says: /There is no (Runs|Profiles|Stock) table/, lines: 3 },
+      {
+        args: ['plan', 'empty'],
+        says: /There is no (runs|profiles|stock)\.csv in “empty”/,
+        lines: 3,
+      },
       { args: ['setups', 'empty'], says: /“empty” is a folder, not a file\. Name a CSV file/ },
       { args: ['setups', 'nothing.csv'], says: /“nothing\.csv” is not there/ },
       { args: ['setups', 'zip.csv'], says: /“zip\.csv” is not a text file/ },

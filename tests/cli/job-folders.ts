@@ -1,9 +1,24 @@
 /** Jobs as folders of CSV files: the demo, and a small one of a few lines. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT } from './program.ts';
+import { folderWith, once, ROOT, run, type Ran } from './program.ts';
 
 export const DEMO = join(ROOT, 'assets', 'demo');
+
+/** As far as a plan is looked for where its looks are not the point: some profiles proven, some not. */
+export const QUICK = ['--steps', '20'] as const;
+
+/** The demo planned, in JSON, and the input workbook of it. */
+export const demoPlan = once((): Promise<Ran> => run(ROOT, ['plan', DEMO, '--json', ...QUICK]));
+export const demoWorkbook = once(async (): Promise<Uint8Array> => {
+  const folder = folderWith({});
+  await run(folder, ['new', 'demo.xlsx', '--demo']);
+  return readFileSync(join(folder, 'demo.xlsx'));
+});
+export const demoWorkbookPlan = once(async (): Promise<Ran> => {
+  const folder = folderWith({ 'demo.xlsx': await demoWorkbook() });
+  return run(folder, ['plan', 'demo.xlsx', '--json', ...QUICK]);
+});
 
 export type Files = Readonly<Record<string, string>>;
 

@@ -9,11 +9,11 @@ const SAY_USE = `data:text/javascript,${encodeURIComponent(
   "process.on('exit', () => process.stderr.write(`took ${JSON.stringify(process.resourceUsage())}`));",
 )}`;
 
-/** All pieces that a job may have (a tenth of them in a short run); megabytes for them. */
-const PIECES = count(MOST_PIECES, MOST_PIECES / 10);
-const MEGABYTES = PIECES === MOST_PIECES ? 1_000 : 400;
+/** All pieces that a job may have (a twentieth of them in a short run); megabytes for them. */
+const PIECES = count(MOST_PIECES, MOST_PIECES / 20);
+const MEGABYTES = PIECES === MOST_PIECES ? 1_000 : 350;
 /** Of a processor, twice what an idle one takes: on a busy machine, its cores share what they have. */
-const SECONDS = PIECES === MOST_PIECES ? 60 : 20;
+const SECONDS = PIECES === MOST_PIECES ? 60 : 12;
 
 interface Use {
   /** In kilobytes. */

@@ -1,13 +1,9 @@
 /** What a person at the keyboard expects of any program: near names, short options, quiet, a way on. */
 import { describe, expect, test } from '@jest/globals';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { TABLE_HEADINGS } from '../../src/planning/input/headings/table-headings.ts';
 import { SETTINGS } from '../../src/planning/shop.ts';
-import { DEMO, SMALL } from './job-folders.ts';
+import { SMALL } from './job-folders.ts';
 import { filesIn, folderWith, jsonOf, linesOf, refusalOf, ROOT, run } from './program.ts';
-
-const FILES = ['openings.csv', 'profiles.csv', 'runs.csv', 'shop.csv', 'stock.csv'];
 
 export function mannersSuite(): void {
   describe('near names', () => {
@@ -15,6 +11,8 @@ export function mannersSuite(): void {
       { args: ['plann'], may: 'plan' },
       { args: ['setup', 'x'], may: 'setups' },
       { args: ['help', 'exprot'], may: 'export' },
+      { args: ['help', 'heading'], may: 'help headings' },
+      { args: ['--verison'], may: '--version' },
       { args: ['plan', 'x', '--ouput', 'y'], may: '--out' },
       { args: ['plan', 'x', '--output=y'], may: '--out' },
       { args: ['plan', 'x', '--jsn'], may: '--json' },
@@ -65,6 +63,10 @@ export function mannersSuite(): void {
       expect([wrong.exit, linesOf(wrong.err).length]).toEqual([2, 1]);
       const made = await run(folder, ['new', 'n.xlsx', '-q']);
       expect(made).toEqual({ exit: 0, out: '', err: '' });
+      const demo = await run(folder, ['demo', '-q', '--steps', '3']);
+      expect([demo.exit, demo.out]).toEqual([0, '']);
+      for (const line of linesOf(demo.err)) expect(line).toMatch(/^Caution: /);
+      expect(filesIn(folder)).toContain('coveledger-demo.xlsx');
     });
 
     test('usual values are a short line; --verbose and JSON name them all', async () => {
@@ -89,6 +91,50 @@ export function mannersSuite(): void {
   });
 
   describe('ways on', () => {
+    test.each([
+      {
+        args: ['plan', 'p.csv'],
+        says: /^“p\.csv” is neither .* coveledger new makes either, to fill in\. A list by itself goes to cut/,
+      },
+      {
+        args: ['plan', 'none'],
+        says: /^There is no runs\.csv in “none”, for the table Runs\. .* new FOLDER --csv makes one\.$/m,
+      },
+      {
+        args: ['cut', 'empty.csv', 's.csv'],
+        says: /^empty\.csv has nothing in it\. Its first row is its headings \(Length, Quantity, Label, Unit\)/,
+      },
+      {
+        args: ['cut', 's.csv', 'p.csv'],
+        says: /^The pieces come first \(here “s\.csv”\), then the sticks \(here “p\.csv”\)/m,
+      },
+      { args: ['plan', ''], says: /^coveledger plan needs INPUT\./ },
+      {
+        args: ['cut', 'p.csv', 's.csv', '--kerf', '3'],
+        says: /^--kerf is 3 in, more than any shop/,
+      },
+      {
+        args: ['cut', 'p.csv', 's.csv', '--end-trim', '25'],
+        says: /^--end-trim is 25 in, more than any shop/,
+      },
+    ])('are told to whoever calls $args', async ({ args, says }) => {
+      const folder = folderWith({
+        'p.csv': 'Length,Quantity\n40,5\n',
+        's.csv': 'Length,Price\n96,10\n',
+        'empty.csv': '',
+        'none/notes.txt': '',
+      });
+      const { exit, out, err } = await run(folder, args);
+      expect([exit, out]).toEqual([2, '']);
+      expect(err).toMatch(says);
+    });
+
+    test('a length beyond belief is taken where its unit stands with it', async () => {
+      const folder = folderWith({ 'p.csv': 'Length\n40\n', 's.csv': 'Length\n96\n' });
+      const ran = await run(folder, ['cut', 'p.csv', 's.csv', '--json', '--end-trim', '13 in']);
+      expect(jsonOf(ran)).toMatchObject({ endTrim: 13 });
+    });
+
     test.each(['plan', 'setups'])(
       '%s says how a workbook of another kind is read',
       async (name) => {
@@ -121,81 +167,6 @@ export function mannersSuite(): void {
       }
       for (const { name } of Object.values(SETTINGS)) expect(out).toContain(`\n  ${name} `);
       for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
-    });
-  });
-
-  describe('new as CSV', () => {
-    test.each([
-      { options: [], sign: ',' },
-      { options: ['--decimal-comma'], sign: ';' },
-    ])('makes a folder that passes its own reading, with $options', async ({ options, sign }) => {
-      const folder = folderWith({});
-      const made = await run(folder, ['new', 'job', '--csv', ...options]);
-      expect([made.exit, made.err, filesIn(folder)]).toEqual([
-        0,
-        '',
-        ['job', ...FILES.map((name) => join('job', name))],
-      ]);
-      const blank = await run(folder, ['plan', 'job', '--json']);
-      const { faults, cautions } = refusalOf(blank);
-      expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
-        'table.empty Runs',
-        'table.empty Profiles',
-        'table.empty Stock',
-      ]);
-      // Every setting stands there, so that no usual value stands in.
-      expect(cautions.map(({ code }) => code)).not.toContain('job.usual-values');
-      const shop = readFileSync(join(folder, 'job', 'shop.csv'), 'utf8');
-      expect(shop.replaceAll('"', '')).toContain(
-        `decimal sign${sign}${sign === ';' ? ',' : '.'}${sign}`,
-      );
-    });
-
-    test.each([[], ['--decimal-comma']])(
-      'is filled in and planned like a workbook: %p',
-      async (...options) => {
-        const folder = folderWith({});
-        await run(folder, ['new', 'job', '--csv', ...options]);
-        const sign = options.length > 0 ? ';' : ',';
-        const add = (name: string, row: readonly string[]): void => {
-          const path = join(folder, 'job', name);
-          const text = readFileSync(path, 'utf8');
-          const columns = text.split('\r\n')[0]!.split(sign).length;
-          const cells = Array.from({ length: columns }, (_, at) => row[at] ?? '');
-          writeFileSync(path, `${text}${cells.join(sign)}\r\n`);
-        };
-        add('runs.csv', ['Hall', 'N', 'Base', '90 1/2']);
-        add('profiles.csv', ['Base', 'buy']);
-        add('stock.csv', ['Base', '', '', '', '192', '24']);
-        const { exit, err } = await run(folder, ['plan', 'job', '--json', '--steps', '5']);
-        expect([exit, err]).toEqual([0, '']);
-      },
-    );
-
-    test('fills it with the demo, and leaves what is there alone, all of it', async () => {
-      const folder = folderWith({ 'job/stock.csv': 'mine' });
-      const refused = await run(folder, ['new', 'job', '--csv', '--demo']);
-      expect([refused.exit, filesIn(folder)]).toEqual([2, ['job', join('job', 'stock.csv')]]);
-      expect(refused.err).toMatch(/stock\.csv” exists already/);
-      const forced = await run(folder, ['new', 'job', '--csv', '--demo', '--force']);
-      expect(forced.exit).toBe(0);
-      for (const name of FILES) {
-        const read = (where: string): string => readFileSync(join(where, name), 'utf8');
-        expect(read(join(folder, 'job'))).toBe(read(DEMO));
-      }
-    });
-
-    test.each([
-      { args: ['new', 'a.xlsx', '--decimal-comma'], says: /--decimal-comma goes with --csv alone/ },
-      { args: ['new', 'none/job', '--csv'], says: /“none” is not there/ },
-      { args: ['new', 'file', '--csv'], says: /a part of the path is a file|is a file/ },
-      { args: ['new', 'job', '--csv', '--demo', '--decimal-comma'], says: /can't both be given/ },
-    ])('is refused with one line: $args', async ({ args, says }) => {
-      const folder = folderWith({ file: '' });
-      const { exit, err } = await run(folder, args);
-      expect(exit).toBe(2);
-      expect(err).toMatch(says);
-      expect(filesIn(folder)).toEqual(['file']);
     });
   });
 }

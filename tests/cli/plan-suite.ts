@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DEMO, demoFiles, SMALL } from './job-folders.ts';
+import { demoFiles, demoPlan, demoWorkbook, demoWorkbookPlan, SMALL } from './job-folders.ts';
 import {
   filesIn,
   folderWith,
@@ -27,13 +27,12 @@ interface PlanAnswer {
 }
 
 const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
-const INPUT_SHEETS = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
 
 export function planSuite(): void {
   describe('demo', () => {
     test('writes its workbook here and tells of every sheet; again, it says what it replaced', async () => {
       const folder = folderWith({});
-      const demo = ['demo', '--date', '2026-11-30', '--steps', '20'];
+      const demo = ['demo', '--date', '2026-11-30', '--steps', '3'];
       const first = await run(folder, demo);
       const path = join(folder, 'coveledger-demo.xlsx');
       const bytes = readFileSync(path);
@@ -50,60 +49,9 @@ export function planSuite(): void {
     });
   });
 
-  describe('new', () => {
-    test('makes a workbook with all input sheets, which asks to be filled in before it is planned', async () => {
-      const folder = folderWith({});
-      const made = await run(folder, ['new', 'job.xlsx']);
-      expect([made.exit, made.err]).toEqual([0, '']);
-      expect(made.out).toContain('coveledger plan job.xlsx --out');
-      for (const name of INPUT_SHEETS)
-        expect(made.out).toMatch(new RegExp(`^ {2}${name} +\\w`, 'm'));
-      expect(partsOf(join(folder, 'job.xlsx')).sheetNames.slice(0, 6)).toEqual(INPUT_SHEETS);
-      const ran = await run(folder, ['plan', 'job.xlsx', '--json']);
-      const { faults } = answerOf(ran);
-      expect(ran.exit).toBe(2);
-      expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
-        'table.empty Runs',
-        'table.empty Profiles',
-        'table.empty Stock',
-      ]);
-      expect(filesIn(folder)).toEqual(['job.xlsx']);
-    });
-
-    test('leaves a file that is there alone, unless forced', async () => {
-      const folder = folderWith({ 'job.xlsx': 'mine' });
-      const refused = await run(folder, ['new', 'job.xlsx']);
-      expect([refused.exit, refused.out]).toEqual([2, '']);
-      expect(refused.err).toMatch(/^“job\.xlsx” exists already\. Give --force/);
-      expect(readFileSync(join(folder, 'job.xlsx'), 'utf8')).toBe('mine');
-      const forced = await run(folder, ['new', 'job.xlsx', '--force']);
-      expect(forced.exit).toBe(0);
-      expect(filesIn(folder)).toEqual(['job.xlsx']);
-    });
-
-    test.each([
-      { path: 'job.csv', says: /FILE\.xlsx: “job\.csv” must end in “\.xlsx”/ },
-      { path: join('nowhere', 'job.xlsx'), says: /“nowhere” is not there/ },
-      { path: 'folder.xlsx', says: /“folder\.xlsx” is a folder/ },
-      { path: join('file.txt', 'job.xlsx'), says: /is not there|part of the path is a file/ },
-    ])('is refused with one line at $path', async ({ path, says }) => {
-      const folder = folderWith({ 'file.txt': '' });
-      mkdirSync(join(folder, 'folder.xlsx'));
-      const { exit, err } = await run(folder, ['new', path, '--force']);
-      expect([exit, linesOf(err).length]).toEqual([2, 1]);
-      expect(err).toMatch(says);
-      expect(filesIn(folder)).toEqual(['file.txt', 'folder.xlsx']);
-    });
-  });
-
   describe('plan', () => {
     test('the demo folder and the demo workbook are one plan', async () => {
-      const folder = folderWith({});
-      await run(folder, ['new', 'demo.xlsx', '--demo']);
-      const ran = await Promise.all([
-        run(folder, ['plan', DEMO, '--json']),
-        run(folder, ['plan', 'demo.xlsx', '--json']),
-      ]);
+      const ran = [await demoPlan(), await demoWorkbookPlan()];
       const [ofFolder, ofWorkbook] = ran.map((one) => withoutPlaces(answerOf(one)));
       expect(ran.map(({ exit }) => exit)).toEqual([0, 0]);
       expect(ofWorkbook).toEqual(ofFolder);
@@ -111,7 +59,7 @@ export function planSuite(): void {
     });
 
     test('totals are the sums of their parts', async () => {
-      const { totals, groups, rooms, faults } = answerOf(await run(ROOT, ['plan', DEMO, '--json']));
+      const { totals, groups, rooms, faults } = answerOf(await demoPlan());
       const sticks = groups.flatMap((group) => group.sticks);
       expect(totals['sticks']).toBe(sticks.length);
       const bought = sticks.reduce((sum, { length }) => sum + length, 0);
@@ -208,8 +156,8 @@ export function planSuite(): void {
         0,
         PLAN_SHEETS,
       ]);
-      await run(folder, ['new', 'job.xlsx', '--demo']);
-      const input = readFileSync(join(folder, 'job.xlsx'));
+      const input = await demoWorkbook();
+      writeFileSync(join(folder, 'job.xlsx'), input);
       const onInput = await run(folder, ['plan', 'job.xlsx', '--out', './job.xlsx', '--force']);
       expect([onInput.exit, onInput.err]).toEqual([
         2,
@@ -293,13 +241,27 @@ export function planSuite(): void {
       expect(formulas.filter((one) => one.includes('COVE.'))).toEqual([]);
       expect(out).toMatch(/^ {2}Set-up formulas +\w/m);
       expect((await run(folder, ['plan', '--help'])).out).toContain('--formulas');
+      // They stand in the workbook, and nowhere else.
+      const alone = await run(folder, ['plan', '.', '--formulas', '--client', 'c.xlsx']);
+      expect([alone.exit, alone.err]).toEqual([
+        2,
+        '--formulas goes with --out alone. Give both, or leave it out.\n',
+      ]);
     });
 
     // Real where present: a two-family house measured off an open building model, 320 runs.
     const house = join(ROOT, '..', 'shared', 'data', 'house-duplex');
     (existsSync(house) ? test : test.skip)('a real house of 320 runs is planned', async () => {
       const folder = folderWith({});
-      const ran = await run(folder, ['plan', house, '--out', 'house.xlsx', '--json']);
+      const ran = await run(folder, [
+        'plan',
+        house,
+        '--out',
+        'house.xlsx',
+        '--json',
+        '--steps',
+        '3',
+      ]);
       const { totals, groups } = answerOf(ran);
       expect([ran.exit, groups.length]).toEqual([0, 3]);
       expect(totals['pieces']).toBeGreaterThanOrEqual(320);

@@ -1,4 +1,4 @@
-/** Runs the real program as a process of its own, in a folder of its own. */
+/** Runs the real program: most calls in one process, where they are the point in processes of their own. */
 import { execFile, execFileSync, fork, type ChildProcess } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -22,7 +22,12 @@ export interface Ran {
 /** Builds the program, and starts the process that runs most of its calls. */
 export function startProgram(): void {
   execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-b'], { cwd: ROOT });
-  driver = fork(join(ROOT, 'tests', 'cli', 'driver.mjs'), { execArgv: [] });
+  // Silent: what it writes is no terminal's, wherever the tests run.
+  driver = fork(join(ROOT, 'tests', 'cli', 'driver.mjs'), {
+    execArgv: [],
+    silent: true,
+    serialization: 'advanced',
+  });
 }
 
 export function stopProgram(): void {
@@ -30,8 +35,16 @@ export function stopProgram(): void {
   for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
 }
 
-/** One call of the program, as main.ts makes it, in a process that has made others before. */
-export function run(folder: string, args: readonly string[]): Promise<Ran> {
+/**
+ * One call of the program, as main.ts makes it, in a process that has made others before.
+ *
+ * @param input What comes on its standard input.
+ */
+export function run(
+  folder: string,
+  args: readonly string[],
+  input: string | Uint8Array = '',
+): Promise<Ran> {
   const ran = before.then(
     () =>
       new Promise<Ran>((resolve, reject) => {
@@ -41,7 +54,7 @@ export function run(folder: string, args: readonly string[]): Promise<Ran> {
           resolve(answer as Ran);
         });
         driver.once('exit', reject);
-        driver.send({ folder, args });
+        driver.send({ folder, args, input });
       }),
   );
   before = ran.catch(() => undefined);

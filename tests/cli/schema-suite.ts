@@ -38,6 +38,7 @@ const FILES = {
   'pieces.csv': 'Length,Quantity,Label\n40,5,a\n50,3,b\n300,1,\n',
   'fits.csv': 'Length,Quantity\n40,5\n',
   'sticks.csv': 'Length,Price,Count\n96,5,2\n144,7.50,\n',
+  'euros.csv': 'Length,Price\n96,€5\n',
   'lengths.csv': 'Length,Count\n96,2\n144,\n',
   'bad.csv': 'Length,Price\nlong,x\n',
 };
@@ -59,6 +60,7 @@ export function schemaSuite(): void {
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },
       { name: 'cut', args: ['cut', 'fits.csv', 'lengths.csv'], exit: 0 },
+      { name: 'cut', args: ['cut', 'fits.csv', 'euros.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'lengths.csv', ...EFFORT], exit: 1 },
       { name: 'refusal', args: ['plan', 'gone'], exit: 2 },
       { name: 'refusal', args: ['cut', 'bad.csv', 'bad.csv', '--kerf', 'x'], exit: 2 },

@@ -1,10 +1,10 @@
-import { afterEach, describe, expect, test } from '@jest/globals';
+import { afterAll, afterEach, describe, expect, test } from '@jest/globals';
 import { spawn, type ChildProcess } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { request } from 'node:http';
 import { createServer, connect, type AddressInfo, type Server } from 'node:net';
 import { join } from 'node:path';
-import { folderWith, linesOf, MAIN, run } from './program.ts';
+import { folderWith, linesOf, MAIN, once, run } from './program.ts';
 
 const PAGE = '<!doctype html><title>Page</title>';
 const FILES = {
@@ -73,10 +73,15 @@ export function serveSuite(): void {
       for (const one of taken.splice(0)) one.close();
     });
 
-    async function serve(folder: string, port: number): Promise<Serving> {
+    const sharedProcess: ChildProcess[] = [];
+    /** For tests that ask for pages and no more. */
+    const shared = once(() => serve(folderWith(FILES), FIRST_PORT, sharedProcess));
+    afterAll(() => void sharedProcess[0]?.kill('SIGKILL'));
+
+    async function serve(folder: string, port: number, started = running): Promise<Serving> {
       const args = [MAIN, 'serve', '--folder', join(folder, 'dist'), '--port', String(port)];
       const child = spawn(process.execPath, args, { cwd: folder });
-      running.push(child);
+      started.push(child);
       let said = '';
       const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
       const address = new Promise<string>((resolve) => {
@@ -100,7 +105,7 @@ export function serveSuite(): void {
     }
 
     test('hands out the files of the page as what they are, to reading alone', async () => {
-      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const { port } = await shared();
       expect(await ask(port, '/')).toEqual({
         status: 200,
         type: 'text/html; charset=utf-8',
@@ -122,7 +127,7 @@ export function serveSuite(): void {
     });
 
     test('gives nothing from outside of its folder, however it is asked for', async () => {
-      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const { port } = await shared();
       const paths = [
         '/../secret.txt',
         '/%2e%2e/secret.txt',
@@ -141,7 +146,7 @@ export function serveSuite(): void {
     });
 
     test('answers this machine alone, at either of its own addresses', async () => {
-      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const { port } = await shared();
       const answer = await fetch(`http://localhost:${port}/`);
       expect(await answer.text()).toBe(PAGE);
       // Linux takes all of 127/8 for itself: another address of it is refused.
@@ -153,7 +158,7 @@ export function serveSuite(): void {
     });
 
     test('lets no page of another address frame it, take it in or reach it by a name of its own', async () => {
-      const { port } = await serve(folderWith(FILES), FIRST_PORT);
+      const { port } = await shared();
       for (const path of ['/', '/page.js', '/nothing.js']) {
         expect(await headersOf(port, path)).toMatchObject({
           'content-security-policy': "frame-ancestors 'none'",

@@ -4,7 +4,7 @@ import { fault, placeFault, type Fault, type Where } from '../../src/core/faults
 import { groupFaults, sayGroup } from '../../src/core/faults/group-faults.ts';
 
 const unknown = (name: string, where?: Where): Fault => {
-  const one = fault('job.profile-unknown', 'Profile', name);
+  const one = fault('job.profile-unknown', 'profile', name);
   return where === undefined ? one : placeFault(one, where);
 };
 const cell = (sheet: string, name: string): Where => ({ sheet, cell: name });

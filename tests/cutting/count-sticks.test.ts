@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { own } from '../../src/core/faults/argument.ts';
 import { checkPlan } from '../../src/cutting/check/check-plan.ts';
 import { countSticks, type StickCount, type StickOrder } from '../../src/cutting/count-sticks.ts';
 
@@ -8,7 +9,7 @@ function counted(
   stickLength: number,
   more: Partial<StickOrder> = {},
 ): StickCount {
-  const pieces = lengths.map((length, at) => ({ name: `Piece ${at}`, length, quantity: 1 }));
+  const pieces = lengths.map((length, at) => ({ name: own(`Piece ${at}`), length, quantity: 1 }));
   const outcome = countSticks({ pieces, stickLength, kerf: 0, endTrim: 0, ...more });
   if (!outcome.ok) throw new Error(outcome.faults.map(({ message }) => message).join(' '));
   return outcome.value;
@@ -85,7 +86,7 @@ describe('counting sticks', () => {
   });
 
   test('refuses pieces longer than a stick or shorter than a cut, trims that use it up, and too much at once', () => {
-    const piece = { name: 'The piece', length: 10, quantity: 1 };
+    const piece = { name: 'thePiece' as const, length: 10, quantity: 1 };
     const order = { pieces: [piece], stickLength: 12, kerf: 0, endTrim: 0 };
     const codes = (more: Partial<StickOrder>): readonly string[] => {
       const outcome = countSticks({ ...order, ...more });

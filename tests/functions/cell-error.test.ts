@@ -62,8 +62,8 @@ describe('faults in cells', () => {
   });
 
   test('give one error, all messages joined by a space, and bad input outweighs', () => {
-    const wide = fault('cove.web-too-thin', 'Stock thickness', { inches: 0.1 });
-    const bad = fault('length.missing', 'Width', null);
+    const wide = fault('cove.web-too-thin', 'stockThickness', { inches: 0.1 });
+    const bad = fault('length.missing', 'width', null);
     expect(cellError([wide, bad])).toEqual({
       kind: 'cell error',
       code: '#VALUE!',
@@ -74,6 +74,6 @@ describe('faults in cells', () => {
 
   test('that are not listed, or none at all, are a bug and nothing else', () => {
     expect(() => cellError([])).toThrow(RangeError);
-    expect(() => cellError([fault('file.missing', 'File', 'x')])).toThrow(RangeError);
+    expect(() => cellError([fault('file.missing', 'file', 'x')])).toThrow(RangeError);
   });
 });

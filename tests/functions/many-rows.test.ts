@@ -8,11 +8,12 @@ import { computeBoardFeet } from '../../src/core/lumber/board-feet.ts';
 import { degrees, toDegrees, toRadians } from '../../src/core/units/angle.ts';
 import { formatInches } from '../../src/core/units/format-length.ts';
 import { parseLength } from '../../src/core/units/length.ts';
+import { count } from '../deep.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 import { answer, call, callWith, isError } from './calls.ts';
 
 const ROWS = 10_000;
-const RANDOM_CALLS = 1_000;
+const RANDOM_CALLS = count(1_000);
 
 describe('ten thousand rows', () => {
   const sixteenths = (row: number): string => `${2 + (row % 2)} ${1 + (row % 15)}/16`;
@@ -43,7 +44,7 @@ describe('ten thousand rows', () => {
   });
 });
 
-describe('a thousand random calls give what the core computes', () => {
+describe(`${RANDOM_CALLS} random calls give what the core computes`, () => {
   const next = seededNumbers(31);
   const between = (least: number, most: number): number => least + (most - least) * next();
   const coves = Array.from({ length: RANDOM_CALLS }, () => {
@@ -137,7 +138,7 @@ describe('a thousand random calls give what the core computes', () => {
       expect(answer('CROWNBEVEL', spring, corner)).toBe(toDegrees(crown.value.bevel));
       const sixteenths = Math.floor(between(17, 3_000));
       const text = `${Math.floor(sixteenths / 16)} ${sixteenths % 16}/16`;
-      const length = parseLength(text, 'Length');
+      const length = parseLength(text, 'length');
       if (!length.ok) throw new Error(`${text} is refused.`);
       expect(answer('INCHES', text)).toBe(sixteenths / 16);
       expect(answer('INCHTEXT', text)).toBe(

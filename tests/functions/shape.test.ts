@@ -60,8 +60,8 @@ describe('ranges go together as in a spreadsheet’s own arithmetic', () => {
     const tall = { rows: 10_000, columns: 1, at: () => 1 };
     const wide = { rows: 1, columns: 10_000, at: () => 1 };
     const { faults } = fitTogether([
-      ['Width', tall],
-      ['Depth', wide],
+      ['width', tall],
+      ['depth', wide],
     ]);
     expect(faults.map(({ code, limit }) => [code, limit])).toEqual([
       ['function.too-many-cells', MOST_CELLS],

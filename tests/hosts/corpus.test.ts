@@ -40,7 +40,7 @@ interface Meaning {
 }
 
 const inches = (size: Size): number => {
-  const read = parseLength(String(size), 'size');
+  const read = parseLength(String(size), 'width');
   return read.ok ? Number(Number(read.value).toFixed(6)) : Number.NaN;
 };
 const lengthOf = (value: unknown): number => Number(Number(value).toFixed(6));

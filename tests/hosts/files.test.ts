@@ -13,6 +13,7 @@ import { join } from 'node:path';
 
 import { afterEach, beforeEach, describe, expect, test } from '@jest/globals';
 
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import type { Outcome } from '../../src/core/faults/fault.ts';
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
 import { saveFile } from '../../src/hosts/file/save-files.ts';
@@ -36,7 +37,7 @@ const WANTED = [
 function faultsOf(outcome: Outcome<unknown>): unknown[] {
   return outcome.ok
     ? []
-    : outcome.faults.map(({ code, argument, given }) => [code, argument, given]);
+    : outcome.faults.map(({ code, argument, given }) => [code, sayArgument(argument), given]);
 }
 
 /** A user without rights of any kind, on Unix-like systems. */

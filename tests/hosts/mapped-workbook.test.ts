@@ -158,11 +158,15 @@ describe('A mapped workbook', () => {
       const read = await readByName(bytes);
       expect(read).toMatchObject({
         ok: false,
-        faults: [{ code: 'table.missing', argument: 'Profiles' }],
+        faults: [{ code: 'table.missing', argument: 'sheet.Profiles' }],
       });
       const { choices, cautions } = readChoices(await notesOf(bytes));
       expect(choices).toEqual({});
-      expect(cautions.map(({ argument }) => argument)).toEqual(['Runs', 'Profiles', 'Stock']);
+      expect(cautions.map(({ argument }) => argument)).toEqual([
+        'sheet.Runs',
+        'sheet.Profiles',
+        'sheet.Stock',
+      ]);
     }
     const strange = inProperties(good, (xml) =>
       xml.replace(`name="${choiceNote('Stock')}"`, 'name="Coveledger of another day"'),

@@ -188,7 +188,7 @@ describe('A file that is no CSV', () => {
     expect(table(rows(20_000)).rows).toHaveLength(20_000);
     for (const count of [20_001, 39_999]) {
       expect(faultsOf(readCsvTable(rows(count), 'runs.csv', 'Runs'))).toMatchObject([
-        { code: 'table.too-many-rows', argument: 'Runs', given: count, limit: 20_000 },
+        { code: 'table.too-many-rows', argument: 'sheet.Runs', given: count, limit: 20_000 },
       ]);
     }
     const more = readCsvTable(rows(100_000), 'runs.csv', 'Runs');

@@ -6,6 +6,7 @@ import { scanSheets } from '../../src/hosts/xlsx/scan-sheets.ts';
 import { readWorkbook } from '../../src/hosts/xlsx/read-workbook.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { count } from '../deep.ts';
 import { makeXlsx, row } from './make-xlsx.ts';
 import { HOSTILE_TEXTS, workbook } from './sample-workbook.ts';
 
@@ -143,7 +144,7 @@ describe('Reading a workbook', () => {
     const outcome = await readWorkbook(makeXlsx({ sheets }), 'job.xlsx', ['Runs']);
     expect(outcome).toMatchObject({
       ok: false,
-      faults: [{ code: 'table.too-many-rows', argument: 'Runs', given: 20_001, limit: 20_000 }],
+      faults: [{ code: 'table.too-many-rows', given: 20_001, limit: 20_000 }],
     });
   });
 
@@ -178,9 +179,9 @@ describe('Reading a workbook', () => {
     expect(outcome).toMatchObject({
       ok: false,
       faults: [
-        { code: 'table.twice', argument: 'Runs', given: 'job.xlsx' },
-        { code: 'table.missing', argument: 'Profiles' },
-        { code: 'table.missing', argument: 'Stock' },
+        { code: 'table.twice', argument: 'sheet.Runs', given: 'job.xlsx' },
+        { code: 'table.missing', argument: 'sheet.Profiles' },
+        { code: 'table.missing', argument: 'sheet.Stock' },
       ],
     });
   });
@@ -248,16 +249,15 @@ describe('A file that is no workbook to read', () => {
     ['cells', '<c/>', 8_000_001],
   ])(
     'is refused by its %s, empty ones counted, before anything is built of them: %s',
-    async (what, unit, count) => {
-      const bytes = makeXlsx({ sheets: [['Runs', unit.repeat(count)]] });
-      const began = performance.now();
+    async (what, unit, many) => {
+      const bytes = makeXlsx({ sheets: [['Runs', unit.repeat(many)]] });
       const outcome = await readWorkbook(bytes, 'job.xlsx', ['Runs']);
-      expect(performance.now() - began).toBeLessThan(20_000);
       expect(codes(outcome)).toEqual(['file.too-many-cells']);
       expect(outcome.ok ? '' : outcome.faults[0]?.message).toMatch(
-        new RegExp(`^“job\\.xlsx” has more than ${(count - 1).toLocaleString('en')} ${what} `),
+        new RegExp(`^“job\\.xlsx” has more than ${(many - 1).toLocaleString('en')} ${what} `),
       );
     },
+    20_000,
   );
 
   test('is refused by the size of its formats', async () => {
@@ -272,8 +272,8 @@ describe('A file that is no workbook to read', () => {
     );
   });
 
-  test('is read with a sheet whose formats reach to its end', async () => {
-    const formats = '<row s="1" customFormat="1"/>'.repeat(1_048_500);
+  test('is read with a sheet whose formats reach far below its rows', async () => {
+    const formats = '<row s="1" customFormat="1"/>'.repeat(count(1_048_500));
     const bytes = makeXlsx({ sheets: [['Runs', row(1, 'a', 'b') + row(2, 1, 2) + formats]] });
     expect(await readWorkbook(bytes, 'job.xlsx', ['Runs'])).toMatchObject({
       ok: true,

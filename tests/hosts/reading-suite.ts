@@ -1,6 +1,7 @@
 /** One suite for every host that reads: what a person's workbook holds is found and read alike. */
 import { describe, expect, test } from '@jest/globals';
 
+import { own, phrase } from '../../src/core/faults/argument.ts';
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
 import { recognizeTables } from '../../src/planning/input/recognize-tables.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
@@ -215,7 +216,7 @@ export function testReading({ name, open }: ReadingHost): void {
         faults: [
           {
             code: 'table.heading-merged',
-            argument: 'Column C of Runs',
+            argument: phrase('columnOf', { column: own('C'), table: 'sheet.Runs' }),
             where: { sheet: 'Runs', cell: 'C2' },
           },
         ],

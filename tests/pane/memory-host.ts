@@ -1,4 +1,5 @@
 /** A workbook in memory for the pane's own tests; sheets that it writes keep only their values. */
+import { own } from '../../src/core/faults/argument.ts';
 import { fault, failed, ok, type Fault, type Outcome } from '../../src/core/faults/fault.ts';
 import type { HostAbilities, WorkbookHost, WriteChoice } from '../../src/hosts/host.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
@@ -25,7 +26,7 @@ export interface MemoryHost extends WorkbookHost {
   fails: keyof WorkbookHost | undefined;
 }
 
-export const REFUSAL: Fault = fault('host.refused', 'The workbook', 'because of the test');
+export const REFUSAL: Fault = fault('host.refused', own('The workbook'), 'because of the test');
 
 const IN_PLACE: HostAbilities = {
   showCells: true,

@@ -107,7 +107,7 @@ describe('A length prefilled into a field', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 64 * 200 }), look, (sixtyFourths, its) => {
         const inches = sixtyFourths / 64;
-        const read = parseLength(typeLength(inches, its), 'Width', its);
+        const read = parseLength(typeLength(inches, its), 'width', its);
         expect(read.ok).toBe(true);
         if (read.ok) expect(Number(read.value)).toBeCloseTo(inches, its.unit === 'mm' ? 4 : 12);
       }),

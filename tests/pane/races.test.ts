@@ -1,6 +1,7 @@
 /** Two things at once: what a person does while the pane is still about something else. */
 import { describe, expect, jest, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
+import { own } from '../../src/core/faults/argument.ts';
 import { fault, ok, type Outcome } from '../../src/core/faults/fault.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { EDITING_MS } from '../../src/pane/actions/check-job.ts';
@@ -250,7 +251,7 @@ describe('A file opened again', () => {
 describe('A cell that is being typed in', () => {
   test('keeps the tables from being read until it is left; then they are read by themselves', async () => {
     const host = demoHost();
-    const editing = fault('host.editing-cell', 'The workbook', null);
+    const editing = fault('host.editing-cell', own('The workbook'), null);
     let isEditing = true;
     const { store, ready } = makePane({
       ...host,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { own } from '../../src/core/faults/argument.ts';
 import { fault } from '../../src/core/faults/fault.ts';
 import type { JobFound, TableMatch } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
@@ -29,7 +30,7 @@ const found = (faults: number, print = 'a'): JobFound => ({
   shop: usualShop(),
   settings: [],
   coves: [],
-  faults: Array.from({ length: faults }, () => fault('table.empty', 'Runs', null)),
+  faults: Array.from({ length: faults }, () => fault('table.empty', 'sheet.Runs', null)),
   cautions: [],
   fingerprint: print,
   inputs: [],
@@ -47,7 +48,7 @@ describe('Readings of the workbook', () => {
     const failed = reduce(begun, {
       type: 'reading failed',
       turn: 1,
-      faults: [fault('table.empty', 'Runs', null)],
+      faults: [fault('table.empty', 'sheet.Runs', null)],
     });
     expect(failed).toBe(begun);
     const read = reduce(begun, { type: 'job read', turn: 2, found: found(1, 'new') });
@@ -103,7 +104,7 @@ describe('Readings of the workbook', () => {
   });
 
   test('that fail of the same thing again are heard once', () => {
-    const faults = () => [fault('host.editing-cell', 'The workbook', null)];
+    const faults = () => [fault('host.editing-cell', own('The workbook'), null)];
     const once = after(
       { type: 'reading begun' },
       { type: 'reading failed', turn: 1, faults: faults() },
@@ -119,7 +120,7 @@ describe('Readings of the workbook', () => {
 });
 
 describe('What the workbook refused', () => {
-  const faults = [fault('host.editing-cell', 'The workbook', null)];
+  const faults = [fault('host.editing-cell', own('The workbook'), null)];
 
   test('to a reading is put away when another succeeds', () => {
     const failed = after(

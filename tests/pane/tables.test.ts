@@ -114,13 +114,13 @@ describe('Input sheets that are made beside what is there', () => {
 
 describe('Problems as they are listed', () => {
   const at = (sheet: string, cell: string, text = cell): Fault =>
-    placeFault(fault('job.stock-unused', 'Stock', text), { sheet, cell });
+    placeFault(fault('job.stock-unused', 'sheet.Stock', text), { sheet, cell });
 
   test('go sheet by sheet, and down each sheet', () => {
     const { groups, more } = groupFindings([
       at('Runs', 'D12'),
       at('Stock', 'A2'),
-      fault('table.empty', 'Runs', null),
+      fault('table.empty', 'sheet.Runs', null),
       at('Runs', 'AA3'),
     ]);
     const cellsOf = (finding: Finding) => finding.cells.map(({ name }) => name).join();

@@ -26,15 +26,15 @@ describe('drop and projection of bought crown', () => {
   });
 
   test.each([
-    ['Crown,buy,4 5/8,11/16,,3 5/8,', 'Drop', 'crown.size-without-spring'],
-    ['Crown,buy,4 5/8,11/16,,,2 5/8', 'Projection', 'crown.size-without-spring'],
-    ['Crown,buy,4 5/8,11/16,38,3 5/8,3 5/8', 'Drop', 'crown.size-beyond-face'],
-    ['Crown,buy,4 5/8,11/16,38,,4 3/4', 'Projection', 'crown.size-beyond-face'],
-    ['Crown,buy,4 5/8,11/16,38,0,', 'Drop', 'length.not-positive'],
+    ['Crown,buy,4 5/8,11/16,,3 5/8,', 'drop', 'crown.size-without-spring'],
+    ['Crown,buy,4 5/8,11/16,,,2 5/8', 'projection', 'crown.size-without-spring'],
+    ['Crown,buy,4 5/8,11/16,38,3 5/8,3 5/8', 'drop', 'crown.size-beyond-face'],
+    ['Crown,buy,4 5/8,11/16,38,,4 3/4', 'projection', 'crown.size-beyond-face'],
+    ['Crown,buy,4 5/8,11/16,38,0,', 'drop', 'length.not-positive'],
   ])('%s is refused at its %s', (row, argument, code) => {
     const faults = read(row);
     expect(faults.map((one) => [one.code, one.argument])).toEqual([[code, argument]]);
-    expect(faults[0]!.where).toMatchObject({ line: 2, column: argument === 'Drop' ? 6 : 7 });
+    expect(faults[0]!.where).toMatchObject({ line: 2, column: argument === 'drop' ? 6 : 7 });
   });
 
   // By hand: 3 5/8 and 2 15/16 ask for 4.666, within a label's 1/16 of 4 5/8.

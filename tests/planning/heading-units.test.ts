@@ -54,7 +54,7 @@ describe('Bare numbers under a heading with a unit', () => {
     ['8\' 2"', 98],
     ['90 mm', 90 / 25.4],
   ])('%j under Feet are %d inches', (cell, inches) => {
-    const parsed = parseLength(read(cell), 'Length');
+    const parsed = parseLength(read(cell), 'length');
     expect(parsed.ok && Number(parsed.value)).toBeCloseTo(inches, 9);
   });
 
@@ -73,7 +73,7 @@ describe('Bare numbers under a heading with a unit', () => {
         const reading = { unit: 'mm' as const, decimalSign };
         const given = table(['Length'], [hundredths / 100]);
         const [row] = giveUnits(given, new Map([[0, 'm']]), reading).rows;
-        const parsed = parseLength(row?.cells[0], 'Length', reading);
+        const parsed = parseLength(row?.cells[0], 'length', reading);
         expect(parsed.ok && Number(parsed.value.mul(127, 5))).toBeCloseTo(hundredths * 10, 6);
       }),
     );

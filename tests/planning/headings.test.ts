@@ -79,7 +79,7 @@ describe('Words that are read as our headings', () => {
       const given = (words: readonly string[]) => {
         const findings: Findings = { faults: [], cautions: [] };
         const rows = readRows(table(words), headings, INCHES_AND_POINT, findings);
-        return [rows.map((row) => headings.map(({ heading }) => row.raw(heading))), findings];
+        return [rows.map((row) => headings.map((one) => row.raw(one.key))), findings];
       };
       const ours = given(headings.map(({ heading }) => heading));
       expect(given(headings.map(({ heading, also = [] }) => also[0] ?? heading))).toEqual(ours);

@@ -162,7 +162,7 @@ describe('Profiles are planned apart', () => {
     expect(both.groups.map(({ name }) => name)).toEqual(['Wide', 'Narrow']);
     const { faults } = await planJob(jobOf(byThickness('1,no')));
     expect(faults.map(({ code, argument }) => [code, argument])).toEqual([
-      ['cutting.unserved', 'Den / Narrow / 1'],
+      ['cutting.unserved', { own: 'Den / Narrow / 1' }],
     ]);
   });
 

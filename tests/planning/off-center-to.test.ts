@@ -39,7 +39,7 @@ describe('Off-center to, on Profiles', () => {
 
   test('is refused by name where it says anything else', () => {
     const { faults } = readTables(tablesOf(['', 'the peak']));
-    expect(faults.map(({ argument }) => argument)).toEqual(['Off-center to']);
+    expect(faults.map(({ argument }) => argument)).toEqual(['offCenterTo']);
   });
 
   test('is told in the pane and in the set-up’s formulas, and typed over as the line it cuts', async () => {

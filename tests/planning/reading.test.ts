@@ -92,9 +92,9 @@ describe('every fault of the input', () => {
     expect(
       readJob([runs!, runs!, ...without], 'job.xlsx').faults.map((one) => [one.code, one.argument]),
     ).toEqual([
-      ['table.twice', 'Runs'],
-      ['table.missing', 'Profiles'],
-      ['table.missing', 'Stock'],
+      ['table.twice', 'sheet.Runs'],
+      ['table.missing', 'sheet.Profiles'],
+      ['table.missing', 'sheet.Stock'],
     ]);
   });
 });

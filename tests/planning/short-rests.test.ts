@@ -25,7 +25,7 @@ describe('A stick whose set-up spare would leave too short a blank', () => {
     // By hand: 72 - 1 - 36 - 1/8 = 34 7/8.
     const told = plan.cautions.find(({ code }) => code === 'job.spare-leaves-short');
     expect([told?.argument, told?.message]).toEqual([
-      'Cove',
+      { own: 'Cove' },
       "Cove: with its set-up spare crosscut off, the rest of that stick is 34 7/8 in, shorter than the shop's least blank of 36 in. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.",
     ]);
     const texts = textsOf(plan);

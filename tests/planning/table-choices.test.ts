@@ -134,7 +134,7 @@ describe('A table of the person’s own', () => {
   });
 
   test('whose sheet is gone is at fault by name, also where a sheet Runs could stand in', async () => {
-    const gone = { code: 'table.choice-gone', argument: 'Runs', given: 'House' };
+    const gone = { code: 'table.choice-gone', argument: 'sheet.Runs', given: 'House' };
     expect(await faultsOf(house(HEADINGS, 'House 2'))).toEqual([gone]);
     expect(await faultsOf(runs)).toEqual([gone]);
     const { faults } = await find([]);
@@ -144,10 +144,10 @@ describe('A table of the person’s own', () => {
   test('whose column is gone is at fault by name, needed or not', async () => {
     const at = { sheet: 'House', cell: 'A3' };
     expect(await faultsOf(house(['Room', 'Item', 'Feet', 'How many']))).toEqual([
-      { code: 'table.column-gone', argument: 'Quantity', given: 'Qty', where: at },
+      { code: 'table.column-gone', argument: 'quantity', given: 'Qty', where: at },
     ]);
     expect(await faultsOf(house(['Room', 'Items', 'Feet', 'Qty']))).toEqual([
-      { code: 'table.column-gone', argument: 'Profile', given: 'Item', where: at },
+      { code: 'table.column-gone', argument: 'profile', given: 'Item', where: at },
     ]);
     const { faults } = await find([house(['Room', 'Items', 'Feet', 'Qty'])]);
     expect(faults[0]?.message).toMatch(/Runs has no column headed “Item” any more/u);

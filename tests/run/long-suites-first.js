@@ -7,12 +7,12 @@ import Sequencer from '@jest/test-sequencer';
 const LONGEST = [
   'browser/grid-host',
   'sheets/printed-plan',
-  'cli/cli',
   'browser/pane-looks',
   'browser/grid-functions',
   'sheets/recalculated',
   'browser/pane-failures',
   'browser/page',
+  'cli/cli',
 ];
 
 const placeOf = ({ path }) => {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 
 import { afterAll, describe, expect, test } from '@jest/globals';
 
+import { sayArgument } from '../../src/core/faults/argument.ts';
 import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
@@ -107,7 +108,7 @@ describe('The blank input workbook', () => {
 
   test('asks for nothing but what it must, once it is read', async () => {
     const { faults, cautions } = readJob(await readBack(describeInput()), 'blank');
-    expect(faults.map(({ code, argument }) => `${code} ${argument}`)).toEqual([
+    expect(faults.map(({ code, argument }) => `${code} ${sayArgument(argument)}`)).toEqual([
       'table.empty Runs',
       'table.empty Profiles',
       'table.empty Stock',

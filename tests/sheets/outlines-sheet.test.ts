@@ -17,6 +17,7 @@ import {
   toPdf,
   type PageRaster,
 } from '../hosts/printed-pages.ts';
+import { count } from '../deep.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
 
@@ -48,6 +49,10 @@ const JOBS_HERE: Readonly<Record<string, Tables>> = {
   thick: coves('Thick,cove,6,5 1/2,Poplar,5,3/4,3/8'),
   'a long name': coves(`${'name '.repeat(60).trim()},cove,7 3/4,2 1/2,Poplar,5,1,3/8`, 'a4'),
 };
+
+/** All of them in a deep run, else one on each paper and one in parts. */
+const PRINTED =
+  count(1, 0) === 1 ? Object.keys(JOBS_HERE) : ['demo', 'millimetres on A4', 'in parts'];
 
 async function outlinesOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
   const plan = await planOf(tables);
@@ -132,7 +137,8 @@ if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not in
     expect(here).toBe(true);
     const files: Record<string, Uint8Array> = {};
     const jobs: Record<string, { sheet: SheetDescription; plan: JobPlan }> = {};
-    for (const [name, tables] of Object.entries(JOBS_HERE)) {
+    for (const name of PRINTED) {
+      const tables = JOBS_HERE[name]!;
       const key = name.replaceAll(' ', '-');
       const job = (jobs[key] = await outlinesOf(tables));
       const described = { version: 1 as const, title: name, sheets: [job.sheet] };

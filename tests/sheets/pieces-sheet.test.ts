@@ -32,7 +32,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
       const row = byName.get(key(cleanText(piece.room), cleanText(piece.run), number));
       expect(row?.profile).toBe(piece.profile);
       const inUnit = unit === 'mm' ? piece.cutLength.mul(127, 5) : piece.cutLength;
-      const read = parseLength(row?.length, 'printed', plan.job.shop);
+      const read = parseLength(row?.length, 'length', plan.job.shop);
       if (piece.done) expect(read.ok && read.value.equals(piece.cutLength)).toBe(true);
       else expect(row?.length).toBe(Number(inUnit));
       expect(row?.off).toBe(piece.done ? null : 0);

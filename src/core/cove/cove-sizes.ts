@@ -4,12 +4,16 @@
  * have and what a blank stands for is said here alone; how a cell is read is the caller's.
  */
 import Fraction from 'fraction.js';
+import { NAMES } from '../faults/argument-words.ts';
+import type { ArgumentKey } from '../faults/argument.ts';
 import type { ExactInches } from '../units/length.ts';
 import { THICKEST_INCHES, WIDEST_INCHES } from '../units/plausible-length.ts';
 import { USUAL_BLADE, type Blade, type Cove } from './cove.ts';
 
 export interface CoveSize {
-  /** As headings, fields and faults have it. */
+  /** As faults, and the code that reads it, have it. */
+  readonly key: ArgumentKey;
+  /** As headings and fields have it. */
   readonly label: string;
   readonly least: 'above 0' | 'from 0';
   /** Of a blank: it is asked for, it stays absent, or it stands for so many inches. */
@@ -18,25 +22,32 @@ export interface CoveSize {
   readonly most: number;
 }
 
+const labelled = <Key extends ArgumentKey>(key: Key) => ({ key, label: NAMES[key] });
+
 export const COVE_SIZES = {
-  width: { label: 'Cove width', least: 'above 0', blank: 'refused', most: WIDEST_INCHES },
-  depth: { label: 'Cove depth', least: 'above 0', blank: 'refused', most: THICKEST_INCHES },
-  offCenter: { label: 'Off-center', least: 'from 0', blank: 0, most: WIDEST_INCHES },
-  blankWidth: { label: 'Blank width', least: 'above 0', blank: 'refused', most: WIDEST_INCHES },
+  width: { ...labelled('coveWidth'), least: 'above 0', blank: 'refused', most: WIDEST_INCHES },
+  depth: { ...labelled('coveDepth'), least: 'above 0', blank: 'refused', most: THICKEST_INCHES },
+  offCenter: { ...labelled('offCenter'), least: 'from 0', blank: 0, most: WIDEST_INCHES },
+  blankWidth: {
+    ...labelled('blankWidth'),
+    least: 'above 0',
+    blank: 'refused',
+    most: WIDEST_INCHES,
+  },
   blankThickness: {
-    label: 'Blank thickness',
+    ...labelled('blankThickness'),
     least: 'above 0',
     blank: 'refused',
     most: THICKEST_INCHES,
   },
-  nearFlat: { label: 'Near flat', least: 'from 0', blank: 'absent', most: WIDEST_INCHES },
+  nearFlat: { ...labelled('nearFlat'), least: 'from 0', blank: 'absent', most: WIDEST_INCHES },
   bladeDiameter: {
-    label: 'Blade diameter',
+    ...labelled('bladeDiameter'),
     least: 'above 0',
     blank: USUAL_BLADE.diameter,
     most: WIDEST_INCHES,
   },
-  kerf: { label: 'Kerf', least: 'from 0', blank: USUAL_BLADE.kerf, most: THICKEST_INCHES },
+  kerf: { ...labelled('kerf'), least: 'from 0', blank: USUAL_BLADE.kerf, most: THICKEST_INCHES },
 } as const satisfies Readonly<Record<string, CoveSize>>;
 
 export type SizeKey = keyof typeof COVE_SIZES;

@@ -56,7 +56,7 @@ export function checkCove(
   if (blade.kerf < FULL_KERF_INCHES - LIMIT_SLACK_INCHES) {
     const given = { inches: blade.kerf };
     const limit = { inches: FULL_KERF_INCHES };
-    cautions.push(fault('cove.thin-kerf', COVE_SIZES.kerf.label, given, { limit }));
+    cautions.push(fault('cove.thin-kerf', COVE_SIZES.kerf.key, given, { limit }));
   }
   return { ...(setting === undefined ? {} : { setting }), faults, cautions };
 }
@@ -71,13 +71,13 @@ function findSetting(
   if (cove.depth >= radius) {
     const limit = { inches: radius };
     return {
-      faults: [fault('cove.too-deep-for-blade', depth.label, { inches: cove.depth }, { limit })],
+      faults: [fault('cove.too-deep-for-blade', depth.key, { inches: cove.depth }, { limit })],
     };
   }
   if (cove.width <= blade.kerf) {
     const limit = { inches: blade.kerf };
     return {
-      faults: [fault('cove.no-wider-than-kerf', width.label, { inches: cove.width }, { limit })],
+      faults: [fault('cove.no-wider-than-kerf', width.key, { inches: cove.width }, { limit })],
     };
   }
   const { stop } = angleLimits(saw);
@@ -95,7 +95,7 @@ function findSetting(
     const limit = { degrees: toDegrees(stop) };
     const details = { offCenterAtStop: { inches: most.offCenter } };
     const given = { degrees: toDegrees(setting.tilt) };
-    faults.push(fault('cove.tilt-beyond-stop', 'Tilt', given, { limit, details }));
+    faults.push(fault('cove.tilt-beyond-stop', 'tilt', given, { limit, details }));
   }
   return { setting, faults };
 }
@@ -112,7 +112,7 @@ function noTiltEnough(cove: Cove, blade: Blade, saw: SawLimits): Fault | undefin
   const limit = { inches: most.offCenter };
   const details = { tiltStop: { degrees: toDegrees(mostTilt) } };
   const given = { inches: cove.offCenter };
-  return fault(code, COVE_SIZES.offCenter.label, given, { limit, details });
+  return fault(code, COVE_SIZES.offCenter.key, given, { limit, details });
 }
 
 function greatestTiltOf(cove: Cove, blade: Blade, saw: SawLimits): Radians {
@@ -137,12 +137,12 @@ function cautionsOf(
       farFlat: { inches: upTo64th(least + beyondFace) },
     };
     const limit = { inches: widestInside };
-    cautions.push(fault('cove.undercut', 'Cove', { inches: beyondFace }, { limit, details }));
+    cautions.push(fault('cove.undercut', 'cove', { inches: beyondFace }, { limit, details }));
   }
   const approach = toDegrees(setting.approach);
   if (approach > STEEP_APPROACH && !isRefused('cove.too-wide')) {
     const limit = { degrees: STEEP_APPROACH };
-    cautions.push(fault('cove.steep-approach', 'Approach', { degrees: approach }, { limit }));
+    cautions.push(fault('cove.steep-approach', 'approach', { degrees: approach }, { limit }));
   }
   return cautions;
 }

@@ -109,12 +109,12 @@ function checkRules(depth: number, rules: PassRules): { faults: Fault[]; caution
   const cautions: Caution[] = [];
   const limit = { inches: MOST_PASS_INCHES };
   if (!(depth > 0) || !Number.isFinite(depth)) {
-    faults.push(fault('cove.size-missing', COVE_SIZES.depth.label, inchesGiven(depth)));
+    faults.push(fault('cove.size-missing', COVE_SIZES.depth.key, inchesGiven(depth)));
   }
   for (const [argument, inches, least] of [
-    ['First pass', rules.first, 'positive'],
-    ['Step', rules.step, 'positive'],
-    ['Last pass', rules.last, 'zero'],
+    ['firstPass', rules.first, 'positive'],
+    ['step', rules.step, 'positive'],
+    ['lastPass', rules.last, 'zero'],
   ] as const) {
     if (least === 'positive' ? !(inches > 0) : !(inches >= 0)) {
       const code = least === 'positive' ? 'length.not-positive' : 'length.negative';
@@ -133,5 +133,5 @@ function checkRules(depth: number, rules: PassRules): { faults: Fault[]; caution
 }
 
 function tooMany(count: number): Fault {
-  return fault('cove.too-many-passes', 'Step', count, { limit: MOST_PASSES });
+  return fault('cove.too-many-passes', 'setting.step', count, { limit: MOST_PASSES });
 }

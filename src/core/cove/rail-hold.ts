@@ -68,7 +68,7 @@ export function checkRails(
     return [
       fault(
         onTable > 0 ? 'rails.corner-alone' : 'rails.miss-table',
-        argument.label,
+        argument.key,
         { inches: cut.width + flats.near + flats.far },
         {
           limit: { inches: onTable },

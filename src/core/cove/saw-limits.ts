@@ -67,7 +67,7 @@ export function checkRise(height: number, tilt: Radians, blade: Blade, saw: SawL
   return [
     fault(
       assumed ? 'cove.blade-cannot-rise-unstated-saw' : 'cove.blade-cannot-rise',
-      COVE_SIZES.depth.label,
+      COVE_SIZES.depth.key,
       { inches: needed },
       {
         limit: { inches: most },

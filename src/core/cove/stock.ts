@@ -18,8 +18,6 @@ export interface CoveStock {
 export const LEAST_WEB_INCHES = 1 / 4;
 export const LEAST_FLAT_INCHES = 1 / 8;
 
-const FAR_FLAT = 'Far flat';
-
 /** The two flats beside the cove at its face; negative where the blank is too narrow. */
 export function computeFlats(
   coveWidth: number,
@@ -59,7 +57,7 @@ export function checkStock(cove: Cove, stock: CoveStock, beyondFace: number): Fa
   if (!(web >= leastWeb - LIMIT_SLACK_INCHES)) {
     const limit = { inches: leastWeb };
     const details = { thicknessThatWould: { inches: cove.depth + leastWeb } };
-    const argument = COVE_SIZES.blankThickness.label;
+    const argument = COVE_SIZES.blankThickness.key;
     faults.push(fault('cove.web-too-thin', argument, { inches: web }, { limit, details }));
   }
   const flats = computeFlats(cove.width, stock);
@@ -75,14 +73,12 @@ export function checkStock(cove: Cove, stock: CoveStock, beyondFace: number): Fa
   const limit = { inches: leastFlat };
   if (flats.near < leastFlat - LIMIT_SLACK_INCHES) {
     const given = { inches: flats.near };
-    faults.push(
-      fault('cove.flat-too-narrow', COVE_SIZES.nearFlat.label, given, { limit, details }),
-    );
+    faults.push(fault('cove.flat-too-narrow', COVE_SIZES.nearFlat.key, given, { limit, details }));
   }
   if (flats.far < leastFar - LIMIT_SLACK_INCHES) {
     const given = { inches: flats.far };
     if (beyondFace === 0) {
-      faults.push(fault('cove.flat-too-narrow', FAR_FLAT, given, { limit, details }));
+      faults.push(fault('cove.flat-too-narrow', 'farFlat', given, { limit, details }));
     } else {
       const code =
         flats.far - beyondFace > LIMIT_SLACK_INCHES
@@ -93,7 +89,7 @@ export function checkStock(cove: Cove, stock: CoveStock, beyondFace: number): Fa
         beyondFace: { inches: beyondFace },
         left: { inches: flats.far - beyondFace },
       };
-      faults.push(fault(code, FAR_FLAT, given, { limit, details: more }));
+      faults.push(fault(code, 'farFlat', given, { limit, details: more }));
     }
   }
   return faults;

@@ -73,7 +73,7 @@ export function tooWide(cove: Cove, blade: Blade, saw: SawLimits): Fault {
   const width = Math.floor(widest / WIDTH_STEP_INCHES) * WIDTH_STEP_INCHES;
   return fault(
     'cove.too-wide',
-    COVE_SIZES.width.label,
+    COVE_SIZES.width.key,
     { inches: cove.width },
     {
       limit: { inches: widest },

@@ -97,7 +97,7 @@ export function checkBevels(
     const given = { inches: wood[other] };
     return {
       faults: [],
-      cautions: [fault('crown.bevel-one-way', 'Crown', given, { limit, details })],
+      cautions: [fault('crown.bevel-one-way', 'crown', given, { limit, details })],
     };
   }
   const ways = (['near', 'far'] as const).map((edge) =>
@@ -112,7 +112,7 @@ export function checkBevels(
     ...(flats.midway ? {} : { nearFlat: { inches: best.near } }),
   };
   const given = { inches: Math.max(wood.near, wood.far) };
-  const argument = COVE_SIZES.blankWidth.label;
+  const argument = COVE_SIZES.blankWidth.key;
   return {
     faults: [fault('crown.bevel-too-near', argument, given, { limit, details })],
     cautions: [],

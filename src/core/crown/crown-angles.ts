@@ -9,21 +9,17 @@ const LIMITS = {
 
 /** The fault of a spring angle that is not between 0° and 90° from the wall, if it is one. */
 export function checkSpring(spring: Radians): readonly Fault[] {
-  return checkBetween('spring', 'Spring', spring);
+  return checkBetween('spring', spring);
 }
 
 /** The fault of a wall corner that is not between 0° and 180°, if it is one. */
 export function checkCorner(corner: Radians): readonly Fault[] {
-  return checkBetween('corner', 'Corner', corner);
+  return checkBetween('corner', corner);
 }
 
-function checkBetween(
-  angle: keyof typeof LIMITS,
-  argument: string,
-  given: Radians,
-): readonly Fault[] {
+function checkBetween(angle: keyof typeof LIMITS, given: Radians): readonly Fault[] {
   const { code, below } = LIMITS[angle];
   if (given > 0 && given < below) return [];
   const said = Number.isFinite(given) ? { degrees: toDegrees(given) } : String(given);
-  return [fault(code, argument, said)];
+  return [fault(code, angle, said)];
 }

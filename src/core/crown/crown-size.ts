@@ -25,9 +25,9 @@ export function computeCrownSize(given: {
   const { faceWidth, spring } = given;
   const faults = [...checkSpring(spring)];
   if (!Number.isFinite(faceWidth)) {
-    faults.unshift(fault('length.unreadable', 'Face width', String(faceWidth)));
+    faults.unshift(fault('length.unreadable', 'faceWidth', String(faceWidth)));
   } else if (faceWidth <= 0) {
-    faults.unshift(fault('length.not-positive', 'Face width', { inches: faceWidth }));
+    faults.unshift(fault('length.not-positive', 'faceWidth', { inches: faceWidth }));
   }
   if (faults.length > 0) return failed(...faults);
   return ok({ drop: faceWidth * Math.cos(spring), projection: faceWidth * Math.sin(spring) });

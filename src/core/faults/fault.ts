@@ -1,8 +1,9 @@
 /**
  * Faults are values: what was wrong, with which argument, what was given and what is allowed.
- * The wording lives in one file (wording.ts); nobody else writes a message.
+ * The wording lives in wording.ts and, of arguments, in argument-words.ts; nobody else writes a message.
  */
-import { WORDING } from './wording.ts';
+import { sayArgument, ENGLISH_ARGUMENTS, type Argument, type ArgumentWords } from './argument.ts';
+import { WORDING, type Wording } from './wording.ts';
 import { writeDecimal, type DecimalSign } from '../units/format-number.ts';
 import type { LengthUnit } from '../units/length-unit.ts';
 import { clip, sayQuantity, type Quantity } from './quantity.ts';
@@ -16,8 +17,11 @@ export type Where =
 
 export interface Fault {
   readonly code: FaultCode;
-  /** The argument, heading or setting at fault, in the words the person sees. */
-  readonly argument: string;
+  /**
+   * The argument, heading or setting at fault: a key of NAMES or a phrase with its slots filled, so that
+   * code compares keys and no words; a name of the person's own; or syntax. `sayArgument` words it.
+   */
+  readonly argument: Argument;
   /** What was given, with its unit. */
   readonly given: Quantity;
   /** What is allowed: the number that the limit stands at. */
@@ -44,21 +48,29 @@ export interface FaultMore {
 /** Makes a fault, worded in inches with a point; `rewordFault` gives it as the shop reads it. */
 export function fault(
   code: FaultCode,
-  argument: string,
+  argument: Argument,
   given: Quantity,
   more: FaultMore = {},
 ): Fault {
   const facts = { code, argument, given, ...more };
-  return { ...facts, message: word(facts, 'in', '.') };
+  return { ...facts, message: word(facts, 'in', '.', ENGLISH) };
 }
+
+/** All that faults are said in. */
+export interface FaultWords extends ArgumentWords {
+  readonly messages: Readonly<Record<FaultCode, Wording>>;
+}
+
+const ENGLISH: FaultWords = { ...ENGLISH_ARGUMENTS, messages: WORDING };
 
 /** The same fault worded for a shop that measures in `unit` and writes decimals with that sign. */
 export function rewordFault(
   original: Fault,
   unit: LengthUnit,
   decimalSign: DecimalSign = '.',
+  words: FaultWords = ENGLISH,
 ): Fault {
-  return { ...original, message: word(original, unit, decimalSign) };
+  return { ...original, message: word(original, unit, decimalSign, words) };
 }
 
 /** The same fault with its place in the person's input. */
@@ -89,11 +101,16 @@ export function sayWhere(where: Where): string {
 const LONGEST_ARGUMENT = 300;
 const LONGEST_DETAIL = 1_500;
 
-function word(facts: Omit<Fault, 'message'>, unit: LengthUnit, decimalSign: DecimalSign): string {
+function word(
+  facts: Omit<Fault, 'message'>,
+  unit: LengthUnit,
+  decimalSign: DecimalSign,
+  words: FaultWords,
+): string {
   const say = (quantity: Quantity | undefined): string =>
     quantity === undefined ? '' : sayQuantity(quantity, unit, decimalSign);
-  return WORDING[facts.code]({
-    argument: clip(facts.argument, LONGEST_ARGUMENT),
+  return words.messages[facts.code]({
+    argument: clip(sayArgument(facts.argument, words), LONGEST_ARGUMENT),
     given: say(facts.given),
     limit: say(facts.limit),
     detail: (name) => {

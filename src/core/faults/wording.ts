@@ -1,6 +1,7 @@
 /* eslint max-lines: off -- the one list of every fault and caution: it is read as a list. */
 /**
- * Every fault and caution with its wording, the only place where a message is written.
+ * Every fault and caution with its wording, the only place where a message is written. What a fault is
+ * about has its words in argument-words.ts.
  * Each names the argument, what was given, what is allowed, and a way on.
  */
 import { NOTHING } from './quantity.ts';
@@ -13,7 +14,7 @@ export interface Facts {
   /** An example in the decimal sign of who reads it. */
   readonly decimal: (digits: string) => string;
 }
-type Wording = (facts: Facts) => string;
+export type Wording = (facts: Facts) => string;
 
 /** Ways on for a rail that the table doesn't hold. */
 function sayRailWays({ detail }: Facts): string {
@@ -190,7 +191,13 @@ export const WORDING = wordings({
 
   // Tables of a job
   'table.missing': (f) =>
-    `There is no ${f.argument} table in ${f.given}. Add it, on a sheet of its own; coveledger new FILE.xlsx makes one.`,
+    f.detail('file') === ''
+      ? `There is no ${f.argument} table in ${f.given}. Add it, on a sheet of its own; coveledger new FILE.xlsx makes one.`
+      : `There is no ${f.detail('file')} in ${f.given}, for the table ${f.argument}. Add it; coveledger new FOLDER --csv makes one.`,
+  'table.no-sheet': (f) =>
+    `There is no sheet ${f.argument} in ${f.given}. ${f.detail('sheets') === '' ? 'Name one that it has.' : `It has: ${f.detail('sheets')}.`}`,
+  'table.first-sheet': (f) =>
+    `Of ${f.given} the sheet ${f.argument} was read, its first. Where the list is on another, name that behind the file, ${f.detail('name')}. It has: ${f.detail('sheets')}.`,
   'table.twice': (f) => `${f.argument} stands twice in ${f.given}. Keep one of them.`,
   'table.heading-missing': (f) => `${f.given} has no column headed ${f.argument}. Add it.`,
   'table.heading-twice': (f) => `Two columns are headed ${f.given}. Keep one of them.`,
@@ -216,7 +223,10 @@ export const WORDING = wordings({
       : `${f.argument}: the table “${f.detail('table')}” on the sheet ${f.given}, which was chosen for it, is not there any more, or has no rows. Give a table that name again, or choose another under Job, on the page or in the pane.`,
   'table.column-gone': (f) =>
     `${f.argument}: ${f.detail('table')} has no column headed ${f.given} any more, which was chosen for it. Give the column that heading again, or choose anew under Job, on the page or in the pane.`,
-  'table.empty': (f) => `${f.argument} has no rows. Fill in at least one.`,
+  'table.empty': (f) =>
+    f.detail('headings') === ''
+      ? `${f.argument} has no rows. Fill in at least one.`
+      : `${f.argument} has nothing in it. Its first row is its headings (${f.detail('headings')}), with a row below for each thing in the list.`,
   'table.too-many-rows': (f) =>
     `${f.argument} has ${f.detail('orMore')}${f.given} rows; at most ${f.limit} are read.`,
   'table.error-cell': (f) =>
@@ -384,6 +394,10 @@ export const WORDING = wordings({
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.lists-swapped': (f) =>
+    `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
+  'cutting.currency-differs': (f) =>
+    `${f.argument} is in ${f.given} here and in ${f.limit} further up. Prices are added up, so give all of them in one currency.`,
   'cutting.kerf-differs': (f) =>
     `${f.argument} is ${f.given} here and ${f.limit} further up. A plan has one kerf: correct it, or plan the sticks apart.`,
   'cutting.kerf-twice': (f) =>
@@ -438,7 +452,7 @@ export const WORDING = wordings({
   'file.other-workbook': (f) =>
     `${f.given} is a workbook of another kind. Open it in its own program, save it as .xlsx, and try again.`,
   'file.not-folder-or-workbook': (f) =>
-    `${f.given} is neither an .xlsx workbook nor a folder of CSV files.`,
+    `${f.given} is neither an .xlsx workbook nor a folder of CSV files. Name one of these; coveledger new makes either, to fill in. A list by itself goes to cut or setups.`,
   'file.unreadable': (f) => `${f.given} cannot be read: ${f.detail('why')}.`,
   'file.too-large': (f) => `${f.argument} is ${f.given} MB; at most ${f.limit} MB are read.`,
   'file.not-workbook': (f) =>
@@ -551,6 +565,8 @@ export const WORDING = wordings({
     `coveledger ${f.argument} needs ${f.detail('name')}. See coveledger ${f.argument} --help.`,
   'call.input-twice': (f) =>
     `${f.given} stands twice: the standard input is read once. Name a file for one of them. See coveledger ${f.argument} --help.`,
+  'call.input-no-job': (f) =>
+    `${f.argument}: the standard input holds ${f.detail('holds')}, and no workbook. A job has several tables: hand in an .xlsx workbook, or name a folder with runs.csv, profiles.csv and stock.csv. A list by itself goes to cut or setups.`,
   'call.argument-extra': (f) =>
     `${f.given} is one argument too many for coveledger ${f.argument}. See coveledger ${f.argument} --help.`,
   'call.option-twice': (f) => `${f.given} is given twice. See coveledger ${f.argument} --help.`,

@@ -16,13 +16,13 @@ export function countBlanks(given: {
   readonly blankWidth: Inches;
   readonly kerf: Inches;
 }): Outcome<number> {
-  const board = readSize(given.boardWidth, 'Board');
-  const blank = readSize(given.blankWidth, 'Blank width');
-  const kerf = readAllowance(given.kerf, 'Kerf');
+  const board = readSize(given.boardWidth, 'board');
+  const blank = readSize(given.blankWidth, 'blankWidth');
+  const kerf = readAllowance(given.kerf, 'setting.kerf');
   if (!board.ok || !blank.ok || !kerf.ok) return failed(...faultsOf(board, blank, kerf));
   const blanks = board.value.add(kerf.value).div(blank.value.add(kerf.value)).floor();
   if (blanks.gte(1)) return ok(Number(blanks));
   const limit = { inches: Number(blank.value) };
   const wide = { inches: Number(board.value) };
-  return failed(fault('lumber.board-too-narrow', 'Board', wide, { limit }));
+  return failed(fault('lumber.board-too-narrow', 'board', wide, { limit }));
 }

@@ -26,9 +26,9 @@ export interface BoardSize {
  * @returns exact board feet; faults `length.unreadable`, `length.not-positive`, one a size.
  */
 export function computeBoardFeet(board: BoardSize): Outcome<ExactBoardFeet> {
-  const thickness = readSize(board.thickness, 'Thickness');
-  const width = readSize(board.width, 'Width');
-  const length = readSize(board.length, 'Length');
+  const thickness = readSize(board.thickness, 'thickness');
+  const width = readSize(board.width, 'width');
+  const length = readSize(board.length, 'length');
   if (!thickness.ok || !width.ok || !length.ok) {
     return failed(...faultsOf(thickness, width, length));
   }

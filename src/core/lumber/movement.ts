@@ -32,13 +32,13 @@ export function computeMovement(given: {
   if (!(perPercent > 0 && perPercent < 0.01)) {
     throw new RangeError('computeMovement needs a coefficient above 0 and below 0.01.');
   }
-  const faults = [...faultsOf(readSize(given.width, 'Width'))];
+  const faults = [...faultsOf(readSize(given.width, 'width'))];
   if (!Number.isFinite(changePercent)) {
-    faults.push(fault('number.unreadable', 'Moisture change', String(changePercent)));
+    faults.push(fault('number.unreadable', 'moistureChange', String(changePercent)));
   } else if (Math.abs(changePercent) > MOST_CHANGE_PERCENT) {
     const limit = Math.sign(changePercent) * MOST_CHANGE_PERCENT;
     const code = changePercent > 0 ? 'number.too-large' : 'number.too-small';
-    faults.push(fault(code, 'Moisture change', changePercent, { limit }));
+    faults.push(fault(code, 'moistureChange', changePercent, { limit }));
   }
   if (faults.length > 0) return failed(...faults);
   return ok(given.width * perPercent * changePercent);

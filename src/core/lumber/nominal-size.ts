@@ -1,4 +1,5 @@
 /** Dry softwood: the size that it is sold by, and the size that it has. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import { formatInches } from '../units/format-length.ts';
 import type { ExactInches } from '../units/length.ts';
@@ -56,13 +57,13 @@ export function findActualSize(nominal: {
   readonly thickness: Inches;
   readonly width: Inches;
 }): Outcome<CrossSection> {
-  const thickness = look(nominal.thickness, 'Nominal thickness', THICKNESSES);
-  const width = look(nominal.width, 'Nominal width', WIDTHS);
+  const thickness = look(nominal.thickness, 'nominalThickness', THICKNESSES);
+  const width = look(nominal.width, 'nominalWidth', WIDTHS);
   if (!thickness.ok || !width.ok) return failed(...faultsOf(thickness, width));
   return ok({ thickness: thickness.value, width: width.value });
 }
 
-function look(nominal: Inches, argument: string, sizes: Sizes): Outcome<number> {
+function look(nominal: Inches, argument: Argument, sizes: Sizes): Outcome<number> {
   const read: Outcome<ExactInches> = readSize(nominal, argument);
   if (!read.ok) return read;
   const inches = Number(read.value);

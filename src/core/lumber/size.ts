@@ -1,4 +1,5 @@
 /** A size of a board or blank as it is handed in: a double, or an exact rational. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../faults/fault.ts';
 import { exactDecimal, type ExactInches } from '../units/length.ts';
 
@@ -6,12 +7,12 @@ import { exactDecimal, type ExactInches } from '../units/length.ts';
 export type Inches = number | ExactInches;
 
 /** Exact inches above 0; faults `length.unreadable` (no finite number), `length.not-positive`. */
-export function readSize(size: Inches, argument: string): Outcome<ExactInches> {
+export function readSize(size: Inches, argument: Argument): Outcome<ExactInches> {
   return readFrom(size, argument, 'length.not-positive');
 }
 
 /** Exact inches of 0 or more; faults `length.unreadable` (no finite number), `length.negative`. */
-export function readAllowance(size: Inches, argument: string): Outcome<ExactInches> {
+export function readAllowance(size: Inches, argument: Argument): Outcome<ExactInches> {
   return readFrom(size, argument, 'length.negative');
 }
 
@@ -22,7 +23,7 @@ export function faultsOf(...outcomes: readonly Outcome<unknown>[]): readonly Fau
 
 function readFrom(
   size: Inches,
-  argument: string,
+  argument: Argument,
   code: 'length.not-positive' | 'length.negative',
 ): Outcome<ExactInches> {
   if (typeof size === 'number' && !Number.isFinite(size)) {

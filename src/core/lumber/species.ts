@@ -1,4 +1,5 @@
 /** Species: how heavy, how much they move, and by which names people know them. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 
 export interface Species {
@@ -108,7 +109,7 @@ export const SPECIES_NAMES: readonly string[] = SPECIES.map((one) => one.name);
  * Bare `maple`, `oak` and `pine` are no answer: hard and soft, red and white differ.
  * @returns fault `lumber.species-unknown`, which lists the species.
  */
-export function findSpecies(name: string, argument = 'Species'): Outcome<Species> {
+export function findSpecies(name: string, argument: Argument = 'species'): Outcome<Species> {
   const wanted = plainName(name);
   const found = SPECIES.find(
     (one) => plainName(one.name) === wanted || one.aliases.includes(wanted),

@@ -1,5 +1,6 @@
 /** Board feet of hardwood, by surface measure. */
 import Fraction from 'fraction.js';
+import { phrase } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import { countedThickness, type BoardSize, type ExactBoardFeet } from './board-feet.ts';
 import { faultsOf, readSize } from './size.ts';
@@ -29,16 +30,16 @@ export interface MeasuredBoard {
  * @returns faults `length.unreadable`, `length.not-positive`, `number.too-small` (under a foot long).
  */
 export function measureBoard(board: BoardSize, nextHalf: HalfGoes): Outcome<MeasuredBoard> {
-  const thickness = readSize(board.thickness, 'Thickness');
-  const width = readSize(board.width, 'Width');
-  const length = readSize(board.length, 'Length');
+  const thickness = readSize(board.thickness, 'thickness');
+  const width = readSize(board.width, 'width');
+  const length = readSize(board.length, 'length');
   if (!thickness.ok || !width.ok || !length.ok) {
     return failed(...faultsOf(thickness, width, length));
   }
   const wholeFeet = length.value.div(INCHES_PER_FOOT).floor();
   if (wholeFeet.lt(1)) {
     const limit = { inches: INCHES_PER_FOOT };
-    return failed(fault('number.too-small', 'Length', { inches: Number(board.length) }, { limit }));
+    return failed(fault('number.too-small', 'length', { inches: Number(board.length) }, { limit }));
   }
   const squareFeet = width.value.mul(wholeFeet).div(INCHES_PER_FOOT);
   const isHalf = squareFeet.mod(1).equals(new Fraction(1, 2));
@@ -81,7 +82,7 @@ export function tallyHardwood(
   }
   const faults = outcomes.flatMap((outcome, index) =>
     faultsOf(outcome).map((one) =>
-      fault(one.code, `Board ${index + 1}, ${one.argument}`, one.given, {
+      fault(one.code, phrase('boardPart', { number: index + 1, part: one.argument }), one.given, {
         ...(one.limit && { limit: one.limit }),
       }),
     ),

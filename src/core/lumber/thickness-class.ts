@@ -1,4 +1,5 @@
 /** Hardwood thickness classes: named in quarters of an inch, sawn, and surfaced. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 
 export interface ThicknessClass {
@@ -31,7 +32,10 @@ export const THICKNESS_CLASS_NAMES: readonly string[] = CLASSES.map((one) => one
  * The thickness class that a person names, such as `5/4`; spaces are nothing.
  * @returns inches; fault `lumber.class-unknown`, which lists the classes.
  */
-export function findThicknessClass(name: string, argument = 'Class'): Outcome<ThicknessClass> {
+export function findThicknessClass(
+  name: string,
+  argument: Argument = 'thicknessClass',
+): Outcome<ThicknessClass> {
   const plain = name.replace(/\s+/gu, '').replace('⁄', '/');
   const found = CLASSES.find((one) => one.name === plain);
   if (found !== undefined) return ok(found);

@@ -49,9 +49,9 @@ export function computeWeight(given: {
   const species = findSpecies(given.species);
   const faults = species.ok ? [] : [...species.faults];
   if (!Number.isFinite(given.cubicInches)) {
-    faults.push(fault('number.unreadable', 'Volume', String(given.cubicInches)));
+    faults.push(fault('number.unreadable', 'volume', String(given.cubicInches)));
   } else if (given.cubicInches < 0) {
-    faults.push(fault('number.negative', 'Volume', given.cubicInches));
+    faults.push(fault('number.negative', 'volume', given.cubicInches));
   }
   if (!species.ok || faults.length > 0) return failed(...faults);
   const cubicFeet = given.cubicInches / CUBIC_INCHES_PER_CUBIC_FOOT;

@@ -1,4 +1,5 @@
 /** Days of the calendar as text, `2026-11-30`: nothing here reads a clock. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import { sayGiven } from './number.ts';
 
@@ -11,7 +12,7 @@ const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 export type CalendarDay = string;
 
 /** Faults: day.unreadable for what is not written so, and for days that no calendar has. */
-export function parseDay(given: unknown, argument: string): Outcome<CalendarDay> {
+export function parseDay(given: unknown, argument: Argument): Outcome<CalendarDay> {
   const text = typeof given === 'string' ? given.trim() : '';
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(text) ?? [];
   const found = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));

@@ -1,4 +1,5 @@
 /** Digits in groups of three, and which sign the decimals stand behind. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
 import type { DecimalSign } from './format-number.ts';
 import { UNBREAKING } from './plain-text.ts';
@@ -26,7 +27,7 @@ export interface Grouping {
 export function withoutGroups(
   text: string,
   { decimalSign, blanks, feet }: Grouping,
-  argument: string,
+  argument: Argument,
   given: string,
 ): Outcome<string> {
   const other = decimalSign === '.' ? ',' : '.';
@@ -63,7 +64,12 @@ const SURE_BLANKS =
   /(?<![\d.,/])\d{1,3}(?:(?:[\u00a0\u2007\u2009\u202f]\d{3})+(?![\d/])|(?: \d{3})+(?=\.\d))/gu;
 const ANY_BLANKS = /(?<![\d.,/])\d{1,3}(?:[ \u00a0\u2007\u2009\u202f]\d{3})+(?![\d/])/gu;
 
-function twoReadings(argument: string, given: string, one: string, other: string): Outcome<string> {
+function twoReadings(
+  argument: Argument,
+  given: string,
+  one: string,
+  other: string,
+): Outcome<string> {
   return failed(fault('number.two-readings', argument, given, { details: { one, other } }));
 }
 

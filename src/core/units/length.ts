@@ -1,5 +1,6 @@
 /** Reading lengths as people type them, into exact rational inches. */
 import Fraction from 'fraction.js';
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../faults/fault.ts';
 import { dayInText, fractionsBehind, type Day } from './date-text.ts';
 import type { DecimalSign } from './format-number.ts';
@@ -65,7 +66,7 @@ type NoLength = 'zero denominator' | 'inches over a foot';
  */
 export function parseLength(
   given: unknown,
-  argument: string,
+  argument: Argument,
   reading: BareReading = INCHES_AND_POINT,
 ): Outcome<ExactInches> {
   if (typeof given === 'number') return lengthOfNumber(given, argument, reading.unit);
@@ -100,7 +101,7 @@ export function parseLength(
 /** A number in a unit: what stands in a cell that shows its unit, or is bare in a shop that has one. */
 export function lengthOfNumber(
   given: number,
-  argument: string,
+  argument: Argument,
   unit: LengthMark,
 ): Outcome<ExactInches> {
   if (!Number.isFinite(given)) {
@@ -120,7 +121,11 @@ export function exactDecimal(value: number): Fraction {
   return new Fraction(digits).mul(new Fraction(10).pow(Number(exponent)));
 }
 
-function bounded(inches: Fraction, given: string | number, argument: string): Outcome<ExactInches> {
+function bounded(
+  inches: Fraction,
+  given: string | number,
+  argument: Argument,
+): Outcome<ExactInches> {
   return inches.abs().gt(LONGEST_INCHES)
     ? failed(fault('length.too-long', argument, given, { limit: { inches: LONGEST_INCHES } }))
     : ok(inches);
@@ -130,7 +135,7 @@ function bounded(inches: Fraction, given: string | number, argument: string): Ou
 function normalise(
   text: string,
   { unit, decimalSign }: BareReading,
-  argument: string,
+  argument: Argument,
 ): Outcome<string> {
   const apart = text.replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${sign.normalize('NFKD')}`);
   const blanks = decimalSign === ',' || unit === 'mm';
@@ -141,13 +146,13 @@ function normalise(
 }
 
 /** A date, with the fractions that a spreadsheet may have made it of. */
-export function dateFault(argument: string, given: string, day: Day): Fault {
+export function dateFault(argument: Argument, given: string, day: Day): Fault {
   const fraction = fractionsBehind(day).join(' or ');
   return fault('length.date', argument, given, { details: { fraction } });
 }
 
 /** What stands with the number may say more than that it is no length. */
-function whyUnreadable(body: string, argument: string, given: string, unit: LengthMark): Fault {
+function whyUnreadable(body: string, argument: Argument, given: string, unit: LengthMark): Fault {
   const day = dayInText(given);
   if (day !== undefined) return dateFault(argument, given, day);
   const [, before = '', after = ''] = /^([^\d.]*)[\d.][\d./ -]*([^\d]*)$/u.exec(body) ?? [];

@@ -1,4 +1,5 @@
 /** Reading plain numbers as people type them. */
+import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../faults/fault.ts';
 import type { DecimalSign } from './format-number.ts';
 import { withoutGroups } from './grouped-digits.ts';
@@ -28,7 +29,7 @@ const PARTS = /^((?:[^\d.]|\.(?!\d))*)(\.?\d(?:[\d.]*\d)?\.?)((?:[^\d.]|\.(?!\d)
  */
 export function parseNumber(
   given: unknown,
-  argument: string,
+  argument: Argument,
   decimalSign: DecimalSign = '.',
   allowed: AllowedUnits = {},
 ): Outcome<number> {
@@ -71,7 +72,7 @@ export function isWord(unit: StatedUnit): boolean {
 /** Why a unit can't stand with a number; undefined where it can. */
 export function checkUnit(
   unit: StatedUnit,
-  argument: string,
+  argument: Argument,
   given: string,
   { percent = false, degrees = false, currency, words = [] }: AllowedUnits,
 ): Fault | undefined {
@@ -88,7 +89,7 @@ export function checkUnit(
   return fault('number.other-unit', argument, given, { details: { said } });
 }
 
-export function tooManyCharacters(argument: string, text: string): Fault {
+export function tooManyCharacters(argument: Argument, text: string): Fault {
   return fault('number.too-many-characters', argument, text.length, { limit: LONGEST_NUMBER_TEXT });
 }
 

@@ -4,6 +4,7 @@
  */
 import { dayOfIso, fractionsBehind } from './date-text.ts';
 import { dayOfSerial } from './day-serial.ts';
+import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
 import { LIMIT_SLACK_INCHES } from './tolerance.ts';
 
@@ -41,7 +42,7 @@ export function isDateNumber(given: unknown): boolean {
  * @param most what no shop or house has more of
  */
 export function askAboutLength(
-  argument: string,
+  argument: Argument,
   given: unknown,
   inches: number,
   most: number = LONGEST_RUN_INCHES,
@@ -54,7 +55,7 @@ export function askAboutLength(
 
 /** The fault of a date's number, and of a size that no shop has, with its unit or without. */
 export function checkShopSize(
-  argument: string,
+  argument: Argument,
   given: unknown,
   inches: number,
   most = Infinity,
@@ -64,7 +65,7 @@ export function checkShopSize(
   return fault('length.beyond-shop', argument, { inches }, { limit: { inches: most } });
 }
 
-function dateNumber(argument: string, days: number): Fault {
+function dateNumber(argument: Argument, days: number): Fault {
   const date = dayOfSerial(days) ?? '';
   const fraction = fractionsBehind(dayOfIso(date)).join(' or ');
   return fault('length.date-number', argument, days, { details: { date, fraction } });

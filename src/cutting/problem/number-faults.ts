@@ -1,4 +1,5 @@
 /** What is wrong with a number, a length or a list of ids, as faults. */
+import type { Argument } from '../../core/faults/argument.ts';
 import { fault, type Fault } from '../../core/faults/fault.ts';
 import type { Quantity } from '../../core/faults/quantity.ts';
 import { MOST_UNITS } from './limits.ts';
@@ -8,7 +9,7 @@ export type SayLength = (units: number) => Quantity;
 
 /** A length in the planner's units, whole, from `least` (0 or 1) up. */
 export function lengthFaults(
-  argument: string,
+  argument: Argument,
   units: number,
   least: 0 | 1,
   say: SayLength,
@@ -24,7 +25,7 @@ export function lengthFaults(
 
 /** A bare count or price, whole, from `least` to `most`. */
 export function wholeFaults(
-  argument: string,
+  argument: Argument,
   value: number,
   least: 0 | 1,
   most: number,
@@ -38,7 +39,7 @@ export function wholeFaults(
 
 /** Ids that stand twice, and a missing one. */
 export function idFaults(
-  noun: string,
+  noun: 'profile' | 'piece' | 'stick',
   entries: readonly { readonly id: string }[],
 ): readonly Fault[] {
   const seen = new Set<string>();
@@ -48,7 +49,5 @@ export function idFaults(
     seen.add(id);
   }
   const faults = [...twice].map((id) => fault('cutting.id-twice', noun, id));
-  return seen.has('')
-    ? [fault('text.missing', `Id of a ${noun.toLowerCase()}`, ''), ...faults]
-    : faults;
+  return seen.has('') ? [fault('text.missing', `id.${noun}`, ''), ...faults] : faults;
 }

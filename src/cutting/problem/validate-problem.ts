@@ -1,3 +1,4 @@
+import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, type Fault } from '../../core/faults/fault.ts';
 import { FINEST_UNITS_PER_INCH, MOST_PLANNED_PIECES, MOST_UNITS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
@@ -20,10 +21,10 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
   const say: SayLength = (units) =>
     inUnits.length === 0 ? { inches: units / problem.unitsPerInch } : units;
   const blanks = blanksOf(problem);
-  const ofKerf = lengthFaults('Kerf', problem.kerf, 0, say);
+  const ofKerf = lengthFaults('kerf', problem.kerf, 0, say);
   const ofSticks = [
     ...ofKerf,
-    ...lengthFaults('End trim', problem.endTrim, 0, say),
+    ...lengthFaults('endTrim', problem.endTrim, 0, say),
     ...problem.supplies.flatMap((supply) => supplyFaults(supply, problem.endTrim, blanks, say)),
   ];
   const isTooMany = problem.demands.length > MOST_PLANNED_PIECES;
@@ -34,9 +35,9 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
   const areSound = [ofSticks, ofDemands, ofProfiles, ofRules].every((some) => some.length === 0);
   return [
     ...inUnits,
-    ...lengthFaults('Keep offcuts over', problem.keepOffcutsOver, 0, say),
+    ...lengthFaults('keepOffcutsOver', problem.keepOffcutsOver, 0, say),
     ...ofSticks,
-    ...idFaults('Stick', problem.supplies),
+    ...idFaults('stick', problem.supplies),
     ...ofDemands,
     ...ofProfiles,
     ...ofRules,
@@ -45,7 +46,7 @@ export function validateProblem(problem: StickProblem): readonly Fault[] {
 }
 
 function unitFaults(unitsPerInch: number): readonly Fault[] {
-  const argument = 'Units per inch';
+  const argument = 'unitsPerInch';
   const faults = wholeFaults(argument, unitsPerInch, 1, MOST_UNITS);
   if (faults.length > 0 || unitsPerInch <= FINEST_UNITS_PER_INCH) return faults;
   return [fault('cutting.unit-too-fine', argument, unitsPerInch, { limit: FINEST_UNITS_PER_INCH })];
@@ -59,19 +60,20 @@ function demandFaults(
   const { demands, supplies, kerf } = problem;
   const faults: Fault[] = [];
   if (demands.length > 0 && supplies.length === 0) {
-    faults.push(fault('cutting.no-sticks', 'the pieces', null));
+    faults.push(fault('cutting.no-sticks', 'thePieces', null));
   }
   if (demands.length > MOST_PLANNED_PIECES) {
     const limit = MOST_PLANNED_PIECES;
-    return [...faults, fault('cutting.too-many-pieces', 'Pieces', demands.length, { limit })];
+    return [...faults, fault('cutting.too-many-pieces', 'pieces', demands.length, { limit })];
   }
   for (const { id, length } of demands) {
-    const ofLength = lengthFaults(`Piece ${id}`, length, 1, say);
+    const argument = phrase('pieceOf', { id: own(id) });
+    const ofLength = lengthFaults(argument, length, 1, say);
     faults.push(...ofLength);
     if (isKerfSound && ofLength.length === 0 && kerf > length) {
       const limit = say(length);
-      faults.push(fault('cutting.kerf-longer-than-piece', `Piece ${id}`, say(kerf), { limit }));
+      faults.push(fault('cutting.kerf-longer-than-piece', argument, say(kerf), { limit }));
     }
   }
-  return [...faults, ...idFaults('Piece', demands)];
+  return [...faults, ...idFaults('piece', demands)];
 }

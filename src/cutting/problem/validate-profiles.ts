@@ -1,3 +1,4 @@
+import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import { fault, type Fault } from '../../core/faults/fault.ts';
 import { MOST_PLANNED_PIECES, MOST_PRICE_CENTS } from './limits.ts';
 import { idFaults, lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
@@ -16,20 +17,24 @@ import { countOf, servesBlank, usableLength } from './supplies.ts';
 export function profileFaults({ profiles = [] }: StickProblem): readonly Fault[] {
   return [
     // A lone profile needs no name.
-    ...(profiles.length > 1 ? idFaults('Profile', profiles) : []),
+    ...(profiles.length > 1 ? idFaults('profile', profiles) : []),
     ...profiles.flatMap(({ id, offcutCredit }) =>
-      offcutCredit === undefined ? [] : creditFaults(named('offcut credit', id), offcutCredit),
+      offcutCredit === undefined ? [] : creditFaults(id, offcutCredit),
     ),
   ];
 }
 
-function creditFaults(name: string, { centsPerUnit, mostCents }: OffcutCredit): readonly Fault[] {
+function creditFaults(id: string, { centsPerUnit, mostCents }: OffcutCredit): readonly Fault[] {
+  const name = ofProfile('offcutCredit', id);
   const rate = Number.isFinite(centsPerUnit)
     ? centsPerUnit < 0
       ? [fault('number.negative', name, centsPerUnit)]
       : []
     : [fault('number.unreadable', name, String(centsPerUnit))];
-  return [...rate, ...wholeFaults(`Most ${lowerFirst(name)}`, mostCents, 0, MOST_PRICE_CENTS)];
+  return [
+    ...rate,
+    ...wholeFaults(ofProfile('mostOffcutCredit', id), mostCents, 0, MOST_PRICE_CENTS),
+  ];
 }
 
 /** Pieces of profiles that there are not, and matched groups of two. A part of `validateProblem`. */
@@ -40,12 +45,12 @@ export function ofProfileFaults(problem: StickProblem): readonly Fault[] {
     ...problem.demands.flatMap(({ id, profile }) =>
       (profile === undefined && isOne) || (profile !== undefined && ids.has(profile))
         ? []
-        : [fault('cutting.profile-unknown', `Piece ${id}`, profile ?? '')],
+        : [fault('cutting.profile-unknown', phrase('pieceOf', { id: own(id) }), profile ?? '')],
     ),
     ...[...matchedGroups(problem)].flatMap(([match, demands]) => {
       const [first = '', other] = new Set(demands.map((demand) => profileIdOf(problem, demand)));
       if (other === undefined) return [];
-      const name = `Matched group ${match}`;
+      const name = phrase('groupMatched', { match: own(match) });
       return [fault('cutting.match-of-two-profiles', name, first, { details: { other } })];
     }),
   ];
@@ -56,7 +61,11 @@ export function ruleFaults(
   { splice, profiles = [] }: StickProblem,
   say: SayLength,
 ): readonly Fault[] {
-  const ofRule = (rule: SpliceRule | undefined, overlap: string, grid: string): readonly Fault[] =>
+  const ofRule = (
+    rule: SpliceRule | undefined,
+    overlap: Argument,
+    grid: Argument,
+  ): readonly Fault[] =>
     rule === undefined
       ? []
       : [
@@ -64,9 +73,9 @@ export function ruleFaults(
           ...(rule.grid === undefined ? [] : lengthFaults(grid, rule.grid, 1, say)),
         ];
   return [
-    ...ofRule(splice, 'Splice overlap', 'Splice grid'),
+    ...ofRule(splice, 'spliceOverlap', 'spliceGrid'),
     ...profiles.flatMap(({ id, splice: own }) =>
-      ofRule(own, named('splice overlap', id), named('splice grid', id)),
+      ofRule(own, ofProfile('spliceOverlap', id), ofProfile('spliceGrid', id)),
     ),
   ];
 }
@@ -93,7 +102,7 @@ export function spliceFaults(problem: StickProblem, say: SayLength): readonly Fa
     if (rule === undefined || longest === undefined || !asked.some(maySplice)) {
       pieces += asked.length;
     } else if (rule.overlap >= longest) {
-      const name = named('splice overlap', profiles.length > 1 ? profile.id : '');
+      const name = ofProfile('spliceOverlap', profiles.length > 1 ? profile.id : '');
       const limit = say(longest);
       faults.push(fault('cutting.splice-too-short', name, say(rule.overlap), { limit }));
     } else {
@@ -108,7 +117,7 @@ export function spliceFaults(problem: StickProblem, say: SayLength): readonly Fa
   if (pieces <= MOST_PLANNED_PIECES) return faults;
   return [
     ...faults,
-    fault('cutting.too-many-pieces', 'Pieces', pieces, { limit: MOST_PLANNED_PIECES }),
+    fault('cutting.too-many-pieces', 'pieces', pieces, { limit: MOST_PLANNED_PIECES }),
   ];
 }
 
@@ -124,11 +133,9 @@ function longestPart(problem: StickProblem, profile: StickProfile): number | und
 }
 
 /** `Splice overlap of Cove`, or without the profile where it has no name. */
-function named(noun: string, profile: string): string {
-  const words = `${noun.slice(0, 1).toUpperCase()}${noun.slice(1)}`;
-  return profile === '' ? words : `${words} of ${profile}`;
-}
-
-function lowerFirst(text: string): string {
-  return `${text.slice(0, 1).toLowerCase()}${text.slice(1)}`;
+function ofProfile(
+  key: 'offcutCredit' | 'mostOffcutCredit' | 'spliceOverlap' | 'spliceGrid',
+  profile: string,
+): Argument {
+  return profile === '' ? key : phrase(`${key}Of`, { profile: own(profile) });
 }

@@ -1,3 +1,4 @@
+import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, type Fault } from '../../core/faults/fault.ts';
 import { MOST_PRICE_CENTS, MOST_STICKS, MOST_STRIPS } from './limits.ts';
 import { lengthFaults, wholeFaults, type SayLength } from './number-faults.ts';
@@ -15,26 +16,27 @@ export function supplyFaults(
   say: SayLength,
 ): readonly Fault[] {
   const { id, length, buyMost, rips } = supply;
-  const ofLength = lengthFaults(`Stick ${id}`, length, 1, say);
+  const named = { id: own(id) };
+  const ofLength = lengthFaults(phrase('stickOf', named), length, 1, say);
   const usedUp = ofLength.length === 0 && Number.isFinite(endTrim) && length <= 2 * endTrim;
   return [
     ...ofLength,
     ...(usedUp
       ? [
-          fault('cutting.stick-shorter-than-trim', `Stick ${id}`, say(length), {
+          fault('cutting.stick-shorter-than-trim', phrase('stickOf', named), say(length), {
             limit: say(2 * endTrim),
           }),
         ]
       : []),
-    ...wholeFaults(`Price of stick ${id}`, supply.priceCents, 0, MOST_PRICE_CENTS),
+    ...wholeFaults(phrase('stickPrice', named), supply.priceCents, 0, MOST_PRICE_CENTS),
     ...(supply.stripWorthCents === undefined
       ? []
-      : wholeFaults(`Worth of a strip of ${id}`, supply.stripWorthCents, 0, MOST_PRICE_CENTS)),
+      : wholeFaults(phrase('stripWorth', named), supply.stripWorthCents, 0, MOST_PRICE_CENTS)),
     ...(rips === undefined
-      ? wholeFaults(`Strips of stick ${id}`, supply.strips, 1, MOST_STRIPS)
+      ? wholeFaults(phrase('stickStrips', named), supply.strips, 1, MOST_STRIPS)
       : ripsFaults(id, rips, blanks)),
-    ...wholeFaults(`Sticks ${id} on the rack`, supply.have, 0, MOST_STICKS),
-    ...(buyMost === null ? [] : wholeFaults(`Sticks ${id} to buy`, buyMost, 0, MOST_STICKS)),
+    ...wholeFaults(phrase('sticksOnRack', named), supply.have, 0, MOST_STICKS),
+    ...(buyMost === null ? [] : wholeFaults(phrase('sticksToBuy', named), buyMost, 0, MOST_STICKS)),
   ];
 }
 
@@ -43,9 +45,10 @@ function ripsFaults(
   rips: readonly Rip[],
   blanks: ReadonlySet<string>,
 ): readonly Fault[] {
-  if (rips.length === 0) return [fault('cutting.rip-empty', `Stick ${id}`, 0)];
+  if (rips.length === 0) return [fault('cutting.rip-empty', phrase('stickOf', { id: own(id) }), 0)];
   return rips.flatMap((rip, at) => {
-    const name = `Rip ${at + 1} of stick ${id}`;
+    const ofRip = { number: at + 1, id: own(id) };
+    const name = phrase('ripOf', ofRip);
     if (rip.length === 0) return [fault('cutting.rip-empty', name, 0)];
     const seen = new Set<string>();
     return rip.flatMap(({ blank, count }) => {
@@ -54,7 +57,7 @@ function ripsFaults(
       return [
         ...(blanks.has(blank) ? [] : [fault('cutting.blank-unknown', name, blank)]),
         ...(isTwice ? [fault('cutting.blank-twice', name, blank)] : []),
-        ...wholeFaults(`${name}, strips of ${blank}`, count, 1, MOST_STRIPS),
+        ...wholeFaults(phrase('ripStrips', { ...ofRip, blank: own(blank) }), count, 1, MOST_STRIPS),
       ];
     });
   });

@@ -5,7 +5,7 @@ import { COVE, settingOf } from '../cove-arguments.ts';
 
 export const ARGUMENTS = {
   ...COVE,
-  measuredFrom: { name: 'Measured from', kind: 'word', allowed: ['blade', 'front'] },
+  measuredFrom: { name: 'measuredFrom', kind: 'word', allowed: ['blade', 'front'] },
 } as const;
 
 /**

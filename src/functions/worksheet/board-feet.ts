@@ -11,10 +11,10 @@ import { answerEach } from '../answer.ts';
 const SIZE = { kind: 'exact length', least: 'above 0', blank: 'refused' } as const;
 
 export const ARGUMENTS = {
-  thickness: { name: 'Thickness', ...SIZE, most: THICKEST_INCHES },
-  width: { name: 'Width', ...SIZE, most: WIDEST_INCHES },
-  length: { name: 'Length', ...SIZE, most: LONGEST_RUN_INCHES },
-  quantity: { name: 'Quantity', kind: 'whole number', least: 0, most: 1_000_000, blank: 1 },
+  thickness: { name: 'thickness', ...SIZE, most: THICKEST_INCHES },
+  width: { name: 'width', ...SIZE, most: WIDEST_INCHES },
+  length: { name: 'length', ...SIZE, most: LONGEST_RUN_INCHES },
+  quantity: { name: 'quantity', kind: 'whole number', least: 0, most: 1_000_000, blank: 1 },
 } as const satisfies ArgumentTable;
 
 /**

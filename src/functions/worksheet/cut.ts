@@ -10,7 +10,7 @@ import { BLADE } from '../cove-arguments.ts';
 
 export const ARGUMENTS = {
   approach: {
-    name: 'Approach',
+    name: 'approach',
     kind: 'angle',
     from: 'the blade line',
     limits: { above: 0, most: 90 },
@@ -18,14 +18,14 @@ export const ARGUMENTS = {
   },
   // No table saw's blade leans as far as 60 degrees: common practice [C].
   tilt: {
-    name: 'Tilt',
+    name: 'tilt',
     kind: 'angle',
     from: 'upright',
     limits: { least: 0, most: 60 },
     blank: 'refused',
   },
   height: {
-    name: 'Height',
+    name: 'height',
     kind: 'length',
     least: 'above 0',
     blank: 'refused',

@@ -4,8 +4,8 @@ import type { ArgumentTable } from '../argument.ts';
 import { answerEach } from '../answer.ts';
 
 export const ARGUMENTS = {
-  inches: { name: 'Inches', kind: 'exact length', least: 'any', blank: 'refused' },
-  denominator: { name: 'Denominator', kind: 'whole number', least: 1, most: 128, blank: 16 },
+  inches: { name: 'inches', kind: 'exact length', least: 'any', blank: 'refused' },
+  denominator: { name: 'denominator', kind: 'whole number', least: 1, most: 128, blank: 16 },
 } as const satisfies ArgumentTable;
 
 /**

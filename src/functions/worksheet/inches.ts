@@ -3,7 +3,7 @@ import type { ArgumentTable } from '../argument.ts';
 import { answerEach } from '../answer.ts';
 
 export const ARGUMENTS = {
-  length: { name: 'Length', kind: 'length', least: 'any', blank: 'refused' },
+  length: { name: 'length', kind: 'length', least: 'any', blank: 'refused' },
 } as const satisfies ArgumentTable;
 
 /**

@@ -10,7 +10,7 @@ const SAME_POINT_IN = 1e-9;
 
 export const ARGUMENTS = {
   ...COVE,
-  points: { name: 'Points', kind: 'whole number', least: 4, most: 2000, blank: 64 },
+  points: { name: 'points', kind: 'whole number', least: 4, most: 2000, blank: 64 },
 } as const satisfies ArgumentTable;
 
 /**

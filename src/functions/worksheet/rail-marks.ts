@@ -8,6 +8,7 @@ import {
   type RailMark,
 } from '../../core/cove/rails.ts';
 import { computeFlats } from '../../core/cove/stock.ts';
+import type { Argument } from '../../core/faults/argument.ts';
 import { failed, fault, ok } from '../../core/faults/fault.ts';
 import type { ArgumentTable } from '../argument.ts';
 import { answerOnce } from '../answer.ts';
@@ -23,9 +24,9 @@ export const ARGUMENTS = {
   depth: DEPTH,
   offCenter: { ...OFF_CENTER, blank: 'refused' },
   blankWidth: sizeArgument(COVE_SIZES.blankWidth),
-  tableFront: { name: 'Table front', ...SIZE },
-  tableBack: { name: 'Table back', ...SIZE },
-  tiltSide: { name: 'Tilt side', kind: 'word', allowed: ['left', 'right'] },
+  tableFront: { name: 'tableFront', ...SIZE },
+  tableBack: { name: 'tableBack', ...SIZE },
+  tiltSide: { name: 'tiltSide', kind: 'word', allowed: ['left', 'right'] },
   nearFlat: sizeArgument(COVE_SIZES.nearFlat),
   ...BLADE,
 } as const satisfies ArgumentTable;
@@ -93,22 +94,22 @@ export function railMarks(
         'Front edge, inches right of blade line',
         'Back edge, inches right of blade line',
       ],
-      writeRail('Near rail', near),
-      writeRail('Far rail', far),
+      writeRail('near', near),
+      writeRail('far', far),
     ]);
   });
 }
 
-function writeRail(name: string, rail: Rail): Result[] {
+function writeRail(which: 'near' | 'far', rail: Rail): Result[] {
   return [
-    name,
-    writeMark(`${name}, front edge`, rail.front),
-    writeMark(`${name}, back edge`, rail.back),
+    which === 'near' ? 'Near rail' : 'Far rail',
+    writeMark(`mark.${which}.front`, rail.front),
+    writeMark(`mark.${which}.back`, rail.back),
   ];
 }
 
 /** A mark past the widest table can't be made: its own cell says so. */
-function writeMark(name: string, { fromBlade, onTable }: RailMark): Result {
+function writeMark(name: Argument, { fromBlade, onTable }: RailMark): Result {
   if (onTable) return fromBlade;
   const limit = { inches: USUAL_HALF_TABLE_INCHES };
   return cellError([fault('rails.off-table', name, { inches: Math.abs(fromBlade) }, { limit })]);

@@ -1,3 +1,4 @@
+import { phrase, type Argument } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { countSticks, type StickOrder } from '../../cutting/count-sticks.ts';
 import { LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
@@ -15,11 +16,11 @@ const LENGTH = {
 } as const;
 
 export const ARGUMENTS = {
-  pieces: { name: 'Pieces', ...LENGTH },
-  stickLength: { name: 'Stick length', ...LENGTH },
-  quantities: { name: 'Quantities', kind: 'whole number', least: 0, most: 20_000, blank: 1 },
-  kerf: { name: 'Kerf', kind: 'length', least: 'from 0', blank: 1 / 8, zero: 'left out' },
-  endTrim: { name: 'End trim', kind: 'length', least: 'from 0', blank: 0 },
+  pieces: { name: 'pieces', ...LENGTH },
+  stickLength: { name: 'stickLength', ...LENGTH },
+  quantities: { name: 'quantities', kind: 'whole number', least: 0, most: 20_000, blank: 1 },
+  kerf: { name: 'kerf', kind: 'length', least: 'from 0', blank: 1 / 8, zero: 'left out' },
+  endTrim: { name: 'endTrim', kind: 'length', least: 'from 0', blank: 0 },
 } as const satisfies ArgumentTable;
 
 const { pieces: PIECES, quantities: QUANTITIES, ...SINGLES } = ARGUMENTS;
@@ -72,11 +73,10 @@ function readPieces(pieces: Range, quantities: Range): Outcome<StickOrder['piece
     for (let column = 0; column < lengths.columns; column += 1) {
       const cell = lengths.at(row, column);
       if (isBlank(cell)) continue;
-      const place = placeOf(lengths, row, column);
-      const name = `The piece${place}`;
+      const name = nameOf('piece', lengths, row, column);
+      const many = nameOf('quantity', lengths, row, column);
       const length = readArgument({ ...PIECES, name }, cell);
-      const named = { ...QUANTITIES, name: `The quantity${place}` };
-      const quantity = readArgument(named, counts.at(row, column));
+      const quantity = readArgument({ ...QUANTITIES, name: many }, counts.at(row, column));
       if (length.ok && quantity.ok) {
         list.push({ name, length: length.value, quantity: quantity.value });
       }
@@ -87,11 +87,13 @@ function readPieces(pieces: Range, quantities: Range): Outcome<StickOrder['piece
   return list.length > 0 ? ok(list) : failed(fault('length.missing', PIECES.name, null));
 }
 
-/** Where in the range a piece stands, counted from its first row and column. */
-function placeOf(block: Block, row: number, column: number): string {
-  if (block.rows === 1 && block.columns === 1) return '';
-  if (block.columns === 1) return ` in row ${row + 1}`;
-  return ` in row ${row + 1}, column ${column + 1}`;
+/** What faults call a piece or its quantity: by its place from the first row and column of the range. */
+function nameOf(what: 'piece' | 'quantity', block: Block, row: number, column: number): Argument {
+  if (block.rows === 1 && block.columns === 1) {
+    return what === 'piece' ? 'thePiece' : 'theQuantity';
+  }
+  if (block.columns === 1) return phrase(`${what}InRow`, { row: row + 1 });
+  return phrase(`${what}InCell`, { row: row + 1, column: column + 1 });
 }
 
 function unlike(counts: Block, lengths: Block): Fault {

@@ -1,6 +1,7 @@
 /** The records of a CSV file, wherever the program runs. */
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -79,7 +80,7 @@ export function readRecords(
 }
 
 function decode(bytes: Uint8Array, fileName: string): Outcome<string> {
-  const tooLarge = largerThanRead(fileName, bytes.length);
+  const tooLarge = largerThanRead(own(fileName), bytes.length);
   if (tooLarge !== null) return failed(tooLarge);
   const kind = fileKind(bytes);
   if (kind === 'utf-16') {

@@ -33,7 +33,7 @@ export function tooOld(program: ExcelProgram): Fault | null {
   let known = LEAST_VERSION - 1;
   while (known > 0 && !supports(program, known)) known -= 1;
   const given = known === 0 ? '' : `${SET} 1.${known}`;
-  return fault('host.too-old', 'Excel', given, { limit: `${SET} 1.${LEAST_VERSION}` });
+  return fault('host.too-old', 'excel', given, { limit: `${SET} 1.${LEAST_VERSION}` });
 }
 
 /** Runs a batch that fails at once while a cell is being typed in. */

@@ -56,8 +56,8 @@ export async function lookAround(
 function cautionsOf(mode: string, state: string): Caution[] {
   if (mode === 'Manual') {
     return [
-      fault('host.manual-calculation', 'Excel', null, { details: { isPending: state !== 'Done' } }),
+      fault('host.manual-calculation', 'excel', null, { details: { isPending: state !== 'Done' } }),
     ];
   }
-  return state === 'Done' ? [] : [fault('host.still-calculating', 'Excel', null)];
+  return state === 'Done' ? [] : [fault('host.still-calculating', 'excel', null)];
 }

@@ -1,4 +1,6 @@
 /** The workbook that stands beside the add-in's pane in Excel. */
+import { tableArgument } from '../../planning/input/raw-table.ts';
+import { phrase, type Argument } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { Notes, WorkbookHost } from '../host.ts';
 import { notesIn } from '../notes.ts';
@@ -27,7 +29,7 @@ const OLD_NOTE = 'Coveledger.';
  */
 export function openExcelHost(program: ExcelProgram): WorkbookHost {
   const during = <T>(
-    what: string,
+    what: Argument,
     batch: (context: Excel.RequestContext) => Promise<Outcome<T>>,
   ): Promise<Outcome<T>> => {
     const old = tooOld(program);
@@ -38,10 +40,9 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
   return {
     kind: 'excel',
     can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
-    survey: () =>
-      during('Looking through the workbook', async (context) => ok(await surveyWorkbook(context))),
+    survey: () => during('lookingThrough', async (context) => ok(await surveyWorkbook(context))),
     readTable: (place, name) =>
-      during(`Reading ${name}`, (context) =>
+      during(phrase('readingTable', { table: tableArgument(name) }), (context) =>
         readTable(context, place, name, supports(program, TELLS_MERGES)),
       ),
     write: (description, choice) => {
@@ -51,7 +52,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         : Promise.resolve(failed(old));
     },
     show: (where) =>
-      during('Showing the cell', async (context) => {
+      during('showingCell', async (context) => {
         if (!('sheet' in where)) return failed(fault('host.gone', 'file', where.file));
         const sheet = context.workbook.worksheets.getItemOrNullObject(where.sheet);
         sheet.load('name');
@@ -62,8 +63,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         await context.sync();
         return ok(undefined);
       }),
-    putFormula: (formula) =>
-      during('Putting the formula', (context) => putFormula(context, formula)),
+    putFormula: (formula) => during('puttingFormula', (context) => putFormula(context, formula)),
     listSeparator: async () => {
       if (tooOld(program) !== null || !supports(program, TELLS_SEPARATORS)) return ',';
       try {
@@ -73,7 +73,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
       }
     },
     recall: (keys) =>
-      during('Recalling notes', async (context) => {
+      during('recallingNotes', async (context) => {
         const old = keys.map((key) => [key, oldNote(context, key)] as const);
         const notes = notesIn(await loadProperties(context), keys);
         const settings = old.flatMap(([key, note]) => {
@@ -83,7 +83,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         return ok({ ...Object.fromEntries(settings), ...defined(notes) });
       }),
     remember: (notes) =>
-      during('Keeping notes', async (context) => {
+      during('keepingNotes', async (context) => {
         const old = Object.keys(notes).map((key) => oldNote(context, key));
         const before = await loadProperties(context);
         changeProperties(context, before, notes);
@@ -91,12 +91,13 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         await context.sync();
         return ok(undefined);
       }),
-    keptText: (key) =>
-      during('Recalling the plan', async (context) => ok(await keptText(context, key))),
+    keptText: (key) => during('recallingPlan', async (context) => ok(await keptText(context, key))),
     keepText: (key, text) =>
-      during('Keeping the plan', async (context) => ok(await keepText(context, key, text))),
+      during('keepingPlan', async (context) => ok(await keepText(context, key, text))),
     readSheet: (name) =>
-      during(`Reading ${name}`, async (context) => ok(await readSheet(context, name))),
+      during(phrase('readingTable', { table: tableArgument(name) }), async (context) =>
+        ok(await readSheet(context, name)),
+      ),
     watch: (changed) =>
       tooOld(program) === null ? watchSheets(program, changed) : () => undefined,
   };

@@ -1,6 +1,6 @@
 /** Reads the rows under one place's headings. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawRow, type RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
@@ -26,7 +26,8 @@ export async function readTable(
   seesMerges: boolean,
 ): Promise<Outcome<RawTable>> {
   const found = await find(context, place);
-  if (found === null) return failed(fault('host.gone', name, place.table ?? place.sheet));
+  if (found === null)
+    return failed(fault('host.gone', tableArgument(name), place.table ?? place.sheet));
   const { sheet, located } = found;
   const source = { kind: 'sheet', name: sheet } as const;
   if (located === undefined) return tableOf(name, source, []);

@@ -1,4 +1,5 @@
 /** Turns what Excel throws into faults; what is a bug of ours stays an exception. */
+import type { Argument } from '../../core/faults/argument.ts';
 import { failed, fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
 
 const EDITING = 'InvalidOperationInCellEditMode';
@@ -13,10 +14,10 @@ const BUGS = [RangeError, TypeError, ReferenceError, SyntaxError];
 /**
  * The fault for what Excel threw: host.editing-cell or host.refused.
  *
- * @param what What was being done, in the person's words.
+ * @param what What was being done.
  * @throws the error itself where it is no refusal of Excel's but a bug.
  */
-export function refusal(what: string, error: unknown): Fault {
+export function refusal(what: Argument, error: unknown): Fault {
   if (BUGS.some((kind) => error instanceof kind)) throw error;
   const code = codeOf(error);
   if (code === EDITING) return fault('host.editing-cell', what, null);
@@ -29,7 +30,7 @@ export function isTooLarge(error: unknown): boolean {
 
 /** Does `work`; what Excel refuses is a fault. */
 export async function attempt<T>(
-  what: string,
+  what: Argument,
   work: () => Promise<Outcome<T>>,
 ): Promise<Outcome<T>> {
   try {

@@ -15,7 +15,7 @@ import { stageSheets } from './stage-sheets.ts';
 import { takeInventory } from './inventory.ts';
 import { settleFailure, swapSheets, type Swap } from './swap-sheets.ts';
 
-const WRITING = 'Writing the sheets';
+const WRITING = 'writingSheets';
 /** ExcelApi 1.10 tells where a cell lies. */
 const TELLS_PLACES = 10;
 

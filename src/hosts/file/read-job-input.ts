@@ -2,6 +2,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -12,7 +13,7 @@ import {
 } from '../../core/faults/fault.ts';
 import { findTables } from '../../planning/input/find-tables.ts';
 import { isGone } from '../../planning/input/match-tables.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import { JOB_TABLES } from '../../planning/input/read-job.ts';
 import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
 import { largerThanRead } from '../tables/limits.ts';
@@ -49,12 +50,19 @@ export interface JobInput {
  */
 export async function readJobTables(path: string): Promise<Outcome<JobInput>> {
   const bytes = isWorkbook(path) ? await readBytes(path, 'an .xlsx workbook') : failed();
-  if (bytes.ok && tellsOfTables(bytes.value)) return readFound(bytes.value, path);
+  if (bytes.ok) return readJobBytes(bytes.value, path);
   const named = await readJobInput(path, JOB_TABLES);
+  return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
+}
+
+/** The same of a workbook's bytes. @param name what faults call it */
+export async function readJobBytes(bytes: Uint8Array, name: string): Promise<Outcome<JobInput>> {
+  if (tellsOfTables(bytes)) return readFound(bytes, name);
+  const named = await readNamed(bytes, name, JOB_TABLES);
   const isSettled = named.ok
     ? named.value.length === JOB_TABLES.length
     : named.faults.some(({ code }) => code !== 'table.missing');
-  if (bytes.ok && !isSettled) return readFound(bytes.value, path);
+  if (!isSettled) return readFound(bytes, name);
   return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
 }
 
@@ -73,9 +81,9 @@ async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobIn
     read: (place, name) => host.readTable(place, name),
   });
   const unfound = found.matches.flatMap((match) => {
-    if (match.alike.length > 0) return fault('table.twice', match.name, path);
+    if (match.alike.length > 0) return fault('table.twice', tableArgument(match.name), path);
     const isMissing = match.required && match.place === undefined && !isGone(match);
-    return isMissing ? fault('table.missing', match.name, path) : [];
+    return isMissing ? fault('table.missing', tableArgument(match.name), path) : [];
   });
   const faults = [...unfound, ...found.faults];
   return faults.length > 0 ? failed(...faults) : ok(found);
@@ -105,10 +113,17 @@ export async function readJobInput(
     return failed(fault('file.not-folder-or-workbook', 'input', path));
   }
   const bytes = await readBytes(path, 'an .xlsx workbook');
-  if (!bytes.ok) return bytes;
+  return bytes.ok ? readNamed(bytes.value, path, wanted) : bytes;
+}
+
+function readNamed(
+  bytes: Uint8Array,
+  fileName: string,
+  wanted: readonly WantedTable[],
+): Promise<Outcome<RawTable[]>> {
   const names = wanted.map((table) => table.name);
   const required = wanted.filter((table) => table.required).map((table) => table.name);
-  return readWorkbook(bytes.value, path, names, required);
+  return readWorkbook(bytes, fileName, names, required);
 }
 
 function isWorkbook(path: string): boolean {
@@ -125,9 +140,12 @@ async function readFolder(
       const fileName = `${name.toLowerCase()}.csv`;
       const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
       if (file === undefined) {
-        return required ? failed(fault('table.missing', name, folder)) : null;
+        if (!required) return null;
+        return failed(
+          fault('table.missing', tableArgument(name), folder, { details: { file: fileName } }),
+        );
       }
-      if (others.length > 0) return failed(fault('table.twice', name, folder));
+      if (others.length > 0) return failed(fault('table.twice', tableArgument(name), folder));
       const bytes = await readBytes(join(folder, file), `a file ${fileName}`);
       return bytes.ok ? readCsvTable(bytes.value, file, name) : bytes;
     }),
@@ -148,7 +166,7 @@ export async function readBytes(path: string, wanted: string): Promise<Outcome<U
     if (about.isDirectory()) {
       return failed(fault('file.is-folder', 'file', path, { details: { wanted } }));
     }
-    const unread = otherWorkbook(path) ?? largerThanRead(path, about.size);
+    const unread = otherWorkbook(path) ?? largerThanRead(own(path), about.size);
     return unread === null ? ok(await readFile(path)) : failed(unread);
   } catch (error) {
     return failed(readFault(path, error));

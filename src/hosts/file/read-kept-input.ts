@@ -12,7 +12,7 @@ export interface KeptInput {
   readonly pieces: readonly RawRow[];
 }
 
-/** Undefined for what is no workbook, or has no plan in it: what is wrong with it is said where its tables are read. */
+/** As keptInputOf; undefined for what can't be read too: that is said where its tables are. */
 export async function readKeptInput(path: string): Promise<KeptInput | undefined> {
   let bytes: Uint8Array;
   try {
@@ -20,14 +20,19 @@ export async function readKeptInput(path: string): Promise<KeptInput | undefined
   } catch {
     return undefined;
   }
-  if (!partsOf(bytes, path).ok) return undefined;
+  return keptInputOf(bytes, path);
+}
+
+/** Undefined for what is no workbook, or has no plan in it: what is wrong with it is said where its tables are read. */
+export async function keptInputOf(bytes: Uint8Array, name: string): Promise<KeptInput | undefined> {
+  if (!partsOf(bytes, name).ok) return undefined;
   const texts = keptTextsOf(bytes);
   if (Object.keys(texts).length === 0) return undefined;
   const names: readonly string[] = [SHEET_NAMES.cutting, SHEET_NAMES.pieces];
-  const opened = await openWorkbook(bytes, path, (name) => names.includes(name));
+  const opened = await openWorkbook(bytes, name, (sheet) => names.includes(sheet));
   if (!opened.ok) return undefined;
-  const rows = (name: string): readonly RawRow[] => {
-    const sheet = opened.value.sheets.find((one) => one.name === name);
+  const rows = (wanted: string): readonly RawRow[] => {
+    const sheet = opened.value.sheets.find((one) => one.name === wanted);
     return sheet === undefined ? [] : rowsOf(sheet);
   };
   return { texts, cutting: rows(SHEET_NAMES.cutting), pieces: rows(SHEET_NAMES.pieces) };

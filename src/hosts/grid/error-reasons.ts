@@ -31,7 +31,7 @@ export function errorReasons(): ErrorReasons {
     const formula = formulas.getFormulaStringByCell(top, left, subUnitId, unitId) ?? '';
     if (!callsOurs(formula)) return '';
     const bare = unquotedFraction(formula);
-    if (bare !== undefined) return fault('function.fraction-unquoted', 'A length', bare).message;
+    if (bare !== undefined) return fault('function.fraction-unquoted', 'aLength', bare).message;
     const cell = reasons.get(keyOf(unitId, subUnitId, top, left))?.cells[row - top]?.[col - left];
     return cell instanceof GridError ? cell.message : '';
   };

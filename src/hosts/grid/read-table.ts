@@ -1,6 +1,6 @@
 /** Reads the rows under one place's headings. */
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
@@ -15,7 +15,8 @@ import type { Grid } from './grid.ts';
  */
 export function readTable(grid: Grid, wanted: TablePlace, name: string): Outcome<RawTable> {
   const found = placesOf(grid).find(({ place }) => place.key === wanted.key);
-  if (found === undefined) return failed(fault('host.gone', name, wanted.table ?? wanted.sheet));
+  if (found === undefined)
+    return failed(fault('host.gone', tableArgument(name), wanted.table ?? wanted.sheet));
   const { place, sheet, rows } = found;
   const source = { kind: 'sheet', name: sheet.name } as const;
   const isHidden = (row: number): boolean => !sheet.worksheet.getRowVisible(row - 1);

@@ -17,7 +17,7 @@ import { planWriting, type WritingPlan } from './plan-writing.ts';
 import { defineName, insertSheet, removeSheet } from './sheet-changes.ts';
 import type { Grid } from './grid.ts';
 
-const WRITING = 'Writing the sheets';
+const WRITING = 'writingSheets';
 
 /**
  * Writes the sheets behind the person's, and shows the first. Undo takes them away as one step.

@@ -1,4 +1,5 @@
 /** How much is read of a file: bounds on what one person's house can need, many times over. */
+import type { Argument } from '../../core/faults/argument.ts';
 import { fault, type Fault } from '../../core/faults/fault.ts';
 
 export const LARGEST_FILE_MB = 50;
@@ -29,10 +30,10 @@ const BYTES_PER_MB = 1_000_000;
 /**
  * The fault of a file, or of what it unpacks to, that is larger than is read; null where it isn't.
  *
- * @param what What is so large, in the person's words.
+ * @param what What is so large.
  */
 export function largerThanRead(
-  what: string,
+  what: Argument,
   bytes: number,
   limitMb: number = LARGEST_FILE_MB,
 ): Fault | null {

@@ -1,7 +1,6 @@
 /** Headings that are merged: only the first column of a merge has one, so the others' cells would be lost unsaid. */
 import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
-import { columnLetters } from '../../core/cells/cell-range.ts';
-import { whereIs, type RawTable } from '../../planning/input/raw-table.ts';
+import { columnArgument, whereIs, type RawTable } from '../../planning/input/raw-table.ts';
 
 /**
  * A table.heading-merged for each column that holds something under a merge that begins further left.
@@ -12,7 +11,7 @@ export function mergedHeadings(table: RawTable, hidden: readonly number[]): Faul
   return hidden
     .filter((column) => table.rows.some((row) => (row.cells[column] ?? null) !== null))
     .map((column) => {
-      const argument = `Column ${columnLetters(column)} of ${table.name}`;
+      const argument = columnArgument(column, table);
       const where = whereIs(table, table.headings.line, column);
       return placeFault(fault('table.heading-merged', argument, null), where);
     });

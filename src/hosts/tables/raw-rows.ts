@@ -1,6 +1,11 @@
 /** From rows as they lie in a sheet or file to a table with its headings: one rule for both. */
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
-import type { RawCell, RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import {
+  tableArgument,
+  type RawCell,
+  type RawRow,
+  type RawTable,
+} from '../../planning/input/raw-table.ts';
 import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
 import { MOST_TABLE_ROWS } from './limits.ts';
@@ -79,7 +84,10 @@ export function together(outcomes: readonly Outcome<RawTable>[]): Outcome<RawTab
 
 export function tooManyRows(name: string, count: number, orMore = false): Fault {
   const details = orMore ? { details: { orMore: 'more than ' } } : {};
-  return fault('table.too-many-rows', name, count, { limit: MOST_TABLE_ROWS, ...details });
+  return fault('table.too-many-rows', tableArgument(name), count, {
+    limit: MOST_TABLE_ROWS,
+    ...details,
+  });
 }
 
 function isText(cell: RawCell): boolean {

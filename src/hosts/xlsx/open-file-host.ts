@@ -1,8 +1,9 @@
 /** An opened .xlsx file in the workbook's place: it is read as it was, and writing makes a new file. */
 import type { Sheet, Workbook } from 'hucre/xlsx';
 
+import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
-import type { RawRow, RawTable } from '../../planning/input/raw-table.ts';
+import { tableArgument, type RawRow, type RawTable } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
@@ -38,15 +39,15 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const workbook = opened.value;
   let properties = keptProperties(workbook);
   let texts = keptTextsOf(file.bytes);
-  const cannot = (what: string) => Promise.resolve(failed(fault('host.cannot', what, name)));
+  const cannot = (what: ArgumentKey) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
     can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
     survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
     write: (description) => write({ ...file, texts }, description),
-    show: () => cannot('Showing a cell'),
-    putFormula: () => cannot('Putting a formula into a cell'),
+    show: () => cannot('showingACell'),
+    putFormula: () => cannot('puttingAFormula'),
     listSeparator: () => Promise.resolve(','),
     recall: (keys) => Promise.resolve(ok(notesIn(properties, keys))),
     remember: (notes) => {
@@ -70,11 +71,12 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
 async function openWithoutVast({ name, bytes }: FileToOpen): Promise<Outcome<Workbook>> {
   const vast = new Set<string>();
   for (;;) {
-    const opened = await openWorkbook(bytes, name, (sheet) => !vast.has(sheet));
+    const opened = await openWorkbook(bytes, name, (one) => !vast.has(one));
     if (opened.ok) return opened;
     const [first] = opened.faults;
-    if (first?.code !== 'table.too-many-rows' || vast.has(first.argument)) return opened;
-    vast.add(first.argument);
+    const sheet = first?.code === 'table.too-many-rows' ? sayArgument(first.argument) : undefined;
+    if (sheet === undefined || vast.has(sheet)) return opened;
+    vast.add(sheet);
   }
 }
 
@@ -127,7 +129,8 @@ function placeOf(
 
 function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcome<RawTable> {
   const found = placesOf(workbook).find(({ place }) => place.key === wanted.key);
-  if (found === undefined) return failed(fault('host.gone', name, wanted.table ?? wanted.sheet));
+  if (found === undefined)
+    return failed(fault('host.gone', tableArgument(name), wanted.table ?? wanted.sheet));
   const { sheet, rows } = found;
   const source = { kind: 'sheet', name: sheet.name } as const;
   if (found.place.table !== undefined) {

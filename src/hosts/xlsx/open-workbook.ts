@@ -1,6 +1,7 @@
 /** Opens an .xlsx file's bytes, or says why not. */
 import { readXlsx, type Cell, type CellValue, type Sheet, type Workbook } from 'hucre/xlsx';
 
+import { own, phrase } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 import { serialOf } from '../../core/units/day-serial.ts';
@@ -91,7 +92,7 @@ async function readWithoutProperties(
  *   file.opendocument, file.not-workbook.
  */
 export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly UnpackedPart[]> {
-  const tooLarge = largerThanRead(fileName, bytes.length);
+  const tooLarge = largerThanRead(own(fileName), bytes.length);
   if (tooLarge !== null) return failed(tooLarge);
   const kind = fileKind(bytes);
   if (kind === 'encrypted-office') return failed(fault('file.protected', 'workbook', fileName));
@@ -105,10 +106,11 @@ export function partsOf(bytes: Uint8Array, fileName: string): Outcome<readonly U
   const largest = Math.max(0, ...small.map((part) => part.bytes));
   const styles = parts.filter(({ name }) => /(?:^|\/)styles\.xml$/iu.test(name));
   const ofStyles = Math.max(0, ...styles.map((part) => part.bytes));
+  const named = { file: own(fileName) };
   const vast =
-    largerThanRead(`${fileName}, unpacked,`, total, LARGEST_UNPACKED_MB) ??
-    largerThanRead(`A part of ${fileName}, unpacked,`, largest, LARGEST_SMALL_PART_MB) ??
-    largerThanRead(`The list of formats of ${fileName}, unpacked,`, ofStyles, LARGEST_STYLES_MB);
+    largerThanRead(phrase('unpacked', named), total, LARGEST_UNPACKED_MB) ??
+    largerThanRead(phrase('partUnpacked', named), largest, LARGEST_SMALL_PART_MB) ??
+    largerThanRead(phrase('formatsUnpacked', named), ofStyles, LARGEST_STYLES_MB);
   return vast === null ? ok(parts) : failed(vast);
 }
 

@@ -1,6 +1,7 @@
 /** Reads a whole workbook, styles and all, for a grid that shows it. */
 import type { Cell, Sheet, Workbook } from 'hucre/xlsx';
 
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -53,7 +54,9 @@ export async function readFileWorkbook(
     .reduce((sum, part) => sum + part.bytes, 0);
   if (sheetBytes > LARGEST_GRID_SHEETS_MB * BYTES_PER_MB) {
     const limit = { limit: LARGEST_GRID_SHEETS_MB };
-    return failed(fault('grid.too-large', fileName, Math.ceil(sheetBytes / BYTES_PER_MB), limit));
+    return failed(
+      fault('grid.too-large', own(fileName), Math.ceil(sheetBytes / BYTES_PER_MB), limit),
+    );
   }
   const opened = await openWorkbook(bytes, fileName, () => true, {
     range: LOOKED_AT,
@@ -62,7 +65,7 @@ export async function readFileWorkbook(
   if (!opened.ok) return opened;
   const long = opened.value.sheets.find(({ rows }) => rows.slice(MOST_GRID_ROWS).some(holds));
   if (long !== undefined) {
-    return failed(fault('grid.too-many-rows', long.name, null, { limit: MOST_GRID_ROWS }));
+    return failed(fault('grid.too-many-rows', own(long.name), null, { limit: MOST_GRID_ROWS }));
   }
   if (opened.value.sheets.length === 0) return failed(fault('grid.no-sheet', 'workbook', fileName));
   const macros = parts.value.some(({ name }) => /vbaProject\.bin$/iu.test(name));

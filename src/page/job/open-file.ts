@@ -1,5 +1,6 @@
 /** Opens a person's file in the place of the workbook that is there, which stays until the new one is read. */
 import type { IWorkbookData } from '@univerjs/core';
+import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, sayFault, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
 import type { Opened } from '../../hosts/grid/from-file/open-into-grid.ts';
@@ -70,14 +71,14 @@ async function readFile(file: File): Promise<Outcome<Opened>> {
   try {
     bytes = new Uint8Array(await file.arrayBuffer());
   } catch (error) {
-    return failed(fault('pane.file-unreadable', file.name, sayError(error)));
+    return failed(fault('pane.file-unreadable', own(file.name), sayError(error)));
   }
   try {
     const { openIntoGrid } = await import('../../hosts/grid/from-file/open-into-grid.ts');
     const opened = await openIntoGrid(bytes, file.name);
     return opened.ok ? ok(opened.value) : failed(...opened.faults);
   } catch (error) {
-    return failed(fault('pane.not-loaded', file.name, sayError(error)));
+    return failed(fault('pane.not-loaded', own(file.name), sayError(error)));
   }
 }
 

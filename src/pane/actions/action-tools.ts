@@ -1,4 +1,5 @@
 /** What every action is given, and how it tells of what went wrong. */
+import type { Argument } from '../../core/faults/argument.ts';
 import type { Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
 import type { Planner } from '../planner.ts';
@@ -21,7 +22,7 @@ export function makeTools(store: PaneStore, services: PaneServices): ActionTools
   return {
     store,
     services,
-    planner: () => load(store, 'The planner', services.loadPlanner),
+    planner: () => load(store, 'planner', services.loadPlanner),
     accept: (outcome) => {
       if (outcome.ok) return { value: outcome.value };
       store.send({ type: 'trouble', faults: outcome.faults });
@@ -40,7 +41,7 @@ export function makeTools(store: PaneStore, services: PaneServices): ActionTools
 /** Loads what comes over the network: that it doesn't is no bug of ours, but a RangeError is. */
 export async function load<T>(
   store: PaneStore,
-  argument: string,
+  argument: Argument,
   loader: () => Promise<T>,
 ): Promise<T | undefined> {
   try {

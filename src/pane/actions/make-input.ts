@@ -30,7 +30,7 @@ export function inputActions(
     const loaded = await planner();
     if (loaded === undefined) return undefined;
     if (kind === 'blank') return loaded.describeInput();
-    const demo = await load(store, 'The demo', services.loadDemo);
+    const demo = await load(store, 'demo', services.loadDemo);
     return demo === undefined ? undefined : loaded.describeInput(demo);
   }
 

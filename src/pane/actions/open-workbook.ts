@@ -1,4 +1,5 @@
 /** Finds the workbook beside the pane, or opens a file in its place. */
+import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
@@ -92,6 +93,6 @@ async function readBytes(file: OpenedFile): Promise<Outcome<Uint8Array>> {
   try {
     return ok(new Uint8Array(await file.arrayBuffer()));
   } catch (error) {
-    return failed(fault('pane.file-unreadable', file.name, sayError(error)));
+    return failed(fault('pane.file-unreadable', own(file.name), sayError(error)));
   }
 }

@@ -50,7 +50,7 @@ export function copyActions(tools: ActionTools): CopyActions {
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
     const name = nameOf(found.survey.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
-    const bytes = await load(store, 'What writes files', () => make(loaded, result));
+    const bytes = await load(store, 'writer', () => make(loaded, result));
     if (bytes === undefined) return;
     services.saveFile(name, bytes);
     store.send({ type: 'done', notice: said(name) });

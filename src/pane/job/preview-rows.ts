@@ -1,4 +1,5 @@
 /** The first rows of a person's own table, as they will be read by the columns chosen so far. */
+import type { ArgumentKey } from '../../core/faults/argument.ts';
 import { filledCells } from '../../planning/input/headings/column-contents.ts';
 import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
@@ -34,17 +35,17 @@ export function previewRows(
   const mapped = mapColumns({ ...raw, rows: raw.rows.slice(0, ROWS_SHOWN) }, name, columns);
   return readRows(mapped, headings, shop, findings).map((row) => {
     const before = findings.faults.length;
-    const cells = headings.flatMap(({ heading, holds }) => {
-      const text = row.isBlank(heading) ? '' : sayCell(row, heading, holds === 'length', shop);
+    const cells = headings.flatMap(({ key, heading, holds }) => {
+      const text = row.isBlank(key) ? '' : sayCell(row, key, holds === 'length', shop);
       return text === '' ? [] : [{ heading, text }];
     });
     return { cells, messages: findings.faults.slice(before).map(({ message }) => message) };
   });
 }
 
-function sayCell(row: RowReader, heading: string, isLength: boolean, shop: Shop): string {
-  if (!isLength) return row.text(heading);
-  const length = row.length(heading, true);
+function sayCell(row: RowReader, key: ArgumentKey, isLength: boolean, shop: Shop): string {
+  if (!isLength) return row.text(key);
+  const length = row.length(key, true);
   return length === undefined ? UNREAD : printExact(length, shop);
 }
 

@@ -1,6 +1,7 @@
 /** The job's five tables: where each stands, and what to do where one doesn't. */
 import { Button, makeStyles, mergeClasses, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { sayArgument } from '../../core/faults/argument.ts';
 import { sameName } from '../../planning/job.ts';
 import { count } from '../../sheets/words/print-length.ts';
 import { useSharedStyles } from '../style/shared-styles.ts';
@@ -95,7 +96,7 @@ function lackingColumns({ place }: TableMatch, { faults }: JobFound): readonly s
       const isHere = where !== undefined && 'sheet' in where && where.sheet === place?.sheet;
       return code === 'table.heading-missing' && isHere;
     })
-    .map(({ argument }) => argument);
+    .map(({ argument }) => sayArgument(argument));
 }
 
 function sayStand({ name, required, place, alike, choice }: TableMatch): string {

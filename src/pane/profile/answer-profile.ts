@@ -46,20 +46,20 @@ export function answerProfile(profile: CoveProfile, shop: Shop): ProfileAnswer {
 /** A cove as typed. Each field that can't be read is named; near flat and off-center may be blank. */
 export function answerTyped(typed: TypedCove, shop: Shop): ProfileAnswer {
   const faults: Fault[] = [];
-  const sizes = readSizes(COVE_FIELDS, ({ label, blank, most }, field) => {
+  const sizes = readSizes(COVE_FIELDS, ({ key, blank, most }, field) => {
     const text = typed[field].trim();
     // The fields of the blade begin with the shop's own: where one is cleared, it is asked for.
     if (text === '' && (blank === 'absent' || blank === 0)) return undefined;
-    const parsed = parseLength(text, label, shop);
+    const parsed = parseLength(text, key, shop);
     if (!parsed.ok) {
       faults.push(...parsed.faults);
       return undefined;
     }
     // The geometry refuses the others itself, by name.
     if (field === 'nearFlat' && parsed.value.compare(0) < 0) {
-      faults.push(fault('length.negative', label, { inches: Number(parsed.value) }));
+      faults.push(fault('length.negative', key, { inches: Number(parsed.value) }));
     }
-    const asked = askAboutLength(label, text, Number(parsed.value), most);
+    const asked = askAboutLength(key, text, Number(parsed.value), most);
     if (asked !== undefined) faults.push(asked);
     return parsed.value;
   });
@@ -97,7 +97,7 @@ function finish(
   const said = distinct(faults.map(say));
   const atFault: Partial<Record<SizeKey, string>> = {};
   for (const { argument, message } of said) {
-    const field = COVE_FIELDS.find((one) => COVE_SIZES[one].label === argument);
+    const field = COVE_FIELDS.find((one) => COVE_SIZES[one].key === argument);
     if (field !== undefined) atFault[field] ??= message;
   }
   return {

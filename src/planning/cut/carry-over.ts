@@ -1,4 +1,5 @@
 /** Takes the sticks that are cut already over into a job that may have changed since they were planned. */
+import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { nameKey, type Job, type Profile, type StockItem } from '../job.ts';
 import type { CutPiece, CutStick } from '../job-plan.ts';
@@ -114,15 +115,15 @@ function whatIsGone(
   profile: Profile | undefined,
   item: StockItem | undefined,
 ): Fault[] {
-  if (profile === undefined) return [fault('job.cut-profile-gone', id, name)];
+  if (profile === undefined) return [fault('job.cut-profile-gone', own(id), name)];
   const ofProfile =
     sizesOfProfile(profile) === sizes
       ? []
-      : [placeFault(fault('job.cut-profile-changed', id, profile.name), profile.where)];
+      : [placeFault(fault('job.cut-profile-changed', own(id), profile.name), profile.where)];
   const details = { of: row.for };
   const ofStock =
     item === undefined
-      ? [fault('job.cut-stock-gone', id, { inches: Number(row.length) }, { details })]
+      ? [fault('job.cut-stock-gone', own(id), { inches: Number(row.length) }, { details })]
       : [];
   return [...ofProfile, ...ofStock];
 }
@@ -172,7 +173,12 @@ function haveCautions(
   return [...rows].flatMap(([item, { before, units }]) => {
     if (item.have === before || units.size === 0) return [];
     const details = { cut: String(units.size), before: String(before) };
-    const one = fault('job.cut-have-changed', `Stock for ${item.for}`, item.have, { details });
+    const one = fault(
+      'job.cut-have-changed',
+      phrase('stockFor', { name: own(item.for) }),
+      item.have,
+      { details },
+    );
     return [placeFault(one, item.where)];
   });
 }

@@ -1,4 +1,5 @@
 /** Which pieces of a job the pieces that are cut already are. */
+import { own } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { spliceOverlap } from '../splice-overlap.ts';
@@ -86,7 +87,7 @@ export function matchPieces(
     servedBy.set(then, other);
     served.add(other.id);
     const details = { serves: other.id };
-    const one = fault('job.cut-serves-other', stick.id, then.id, { details });
+    const one = fault('job.cut-serves-other', own(stick.id), then.id, { details });
     cautions.push(placeFault(one, other.where));
   }
   const partsLeft = [...parts].flatMap(([id, known]) => listPartsLeft(byId.get(id), known));
@@ -144,7 +145,7 @@ function sayLeftOver(
       then.ends === '' && !spares.has(then.id)
         ? 'Shop asks for no set-up spare now'
         : 'the job has no such piece any more';
-    return fault('job.cut-piece-gone', then.id, given, { details: { stick, why } });
+    return fault('job.cut-piece-gone', own(then.id), given, { details: { stick, why } });
   }
   const isLonger = piece.cutLength.gt(then.whole);
   const isShorter = piece.cutLength.lt(then.whole);
@@ -154,7 +155,10 @@ function sayLeftOver(
       ? 'longer than it need be'
       : 'cut with other ends, or in other parts,';
   const limit = { inches: Number(piece.cutLength) };
-  const one = fault('job.cut-piece-changed', then.id, given, { limit, details: { stick, what } });
+  const one = fault('job.cut-piece-changed', own(then.id), given, {
+    limit,
+    details: { stick, what },
+  });
   return placeFault(one, piece.where);
 }
 
@@ -163,7 +167,7 @@ function sayRecut({ stick, then }: LeftOver, piece: Piece | undefined): Caution[
   const limit = { inches: Number(piece.cutLength) };
   const details = { stick: stick.id, recut: piece.id };
   const given = { inches: Number(then.length) };
-  const one = fault('job.cut-could-recut', then.id, given, { limit, details });
+  const one = fault('job.cut-could-recut', own(then.id), given, { limit, details });
   return [placeFault(one, piece.where)];
 }
 
@@ -189,7 +193,10 @@ function brokenMatches(pieces: readonly Piece[], served: ReadonlySet<string>): C
     if (first === undefined || left.length === group.length) return [];
     const details = { others: String(left.length) };
     return [
-      placeFault(fault('job.cut-match-broken', first.id, first.match, { details }), first.where),
+      placeFault(
+        fault('job.cut-match-broken', own(first.id), first.match, { details }),
+        first.where,
+      ),
     ];
   });
 }

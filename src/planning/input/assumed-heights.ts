@@ -24,10 +24,10 @@ export function cautionAssumedHeights(
   if (upright === undefined) {
     const { most } = computeRise(radians(0), bladeOf(shop), {});
     const details = { allowance: { inches: FLANGE_ALLOWANCE_INCHES } };
-    const one = fault('job.heights-assumed', 'Shop', { inches: most }, { details });
+    const one = fault('job.heights-assumed', 'sheet.Shop', { inches: most }, { details });
     return [place(one, 'greatestHeightUpright')];
   }
   if (at45 !== undefined || coves.every(({ cove }) => cove.offCenter === 0)) return [];
-  const one = fault('job.height-at-45-assumed', 'Shop', { inches: Number(upright) });
+  const one = fault('job.height-at-45-assumed', 'sheet.Shop', { inches: Number(upright) });
   return [place(one, 'greatestHeightAt45')];
 }

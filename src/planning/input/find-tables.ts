@@ -3,6 +3,7 @@
  * by their headings, and read with our headings in place of theirs. The pane and the command line
  * both read by it, so that one workbook is one job.
  */
+import { own } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -12,10 +13,11 @@ import {
   type Fault,
   type Outcome,
 } from '../../core/faults/fault.ts';
+import { TABLE_HEADINGS } from './headings/table-headings.ts';
 import { saysNotUsed } from './headings/meant-headings.ts';
 import { mapColumns, type ColumnMap } from './map-columns.ts';
 import { isGone, matchTables, type TableMatch } from './match-tables.ts';
-import { whereIs, type RawTable } from './raw-table.ts';
+import { tableArgument, whereIs, type RawTable } from './raw-table.ts';
 import type { JobTableName } from './read-job.ts';
 import type { Place } from './recognize-tables.ts';
 import { headingKey } from './row-reader.ts';
@@ -63,13 +65,13 @@ export async function findTables<P extends Place>(source: TableSource<P>): Promi
 function choiceGone({ name, choice }: TableMatch): Fault {
   const { sheet = '', table = '' } = choice ?? {};
   const details = { table: table === sheet ? '' : table };
-  return fault('table.choice-gone', name, sheet, { details });
+  return fault('table.choice-gone', tableArgument(name), sheet, { details });
 }
 
 /** The table with our headings, where each chosen column is there, once. */
 function taken(table: RawTable, name: JobTableName, chosen: ColumnMap): Outcome<RawTable> {
   const columns = columnsNow(table, chosen);
-  const faults = [...columnsGone(table, columns), ...columnsTwice(table, columns)];
+  const faults = [...columnsGone(table, name, columns), ...columnsTwice(table, columns)];
   return faults.length > 0 ? failed(...faults) : ok(mapColumns(table, name, columns));
 }
 
@@ -86,13 +88,15 @@ function columnsNow(table: RawTable, chosen: ColumnMap): ColumnMap {
 }
 
 /** Refused: without its column a quantity, say, would quietly be 1. */
-function columnsGone(table: RawTable, columns: ColumnMap): Fault[] {
+function columnsGone(table: RawTable, name: JobTableName, columns: ColumnMap): Fault[] {
   const { line, cells } = table.headings;
   const there = new Set(cells.map(headingKey));
   return Object.entries(columns)
     .filter(([ours, theirs]) => !saysNotUsed(ours) && !there.has(headingKey(theirs)))
     .map(([ours, theirs]) => {
-      const one = fault('table.column-gone', ours, theirs, { details: { table: table.name } });
+      const heading = TABLE_HEADINGS[name].find((one) => one.heading === ours);
+      const details = { table: table.name };
+      const one = fault('table.column-gone', heading?.key ?? own(ours), theirs, { details });
       return placeFault(one, whereIs(table, line, 0));
     });
 }
@@ -105,7 +109,7 @@ function columnsTwice(table: RawTable, columns: ColumnMap): Fault[] {
     const key = headingKey(cell);
     const isFirst = cells.findIndex((other) => headingKey(other) === key) === at;
     if (typeof cell !== 'string' || !chosen.has(key) || isFirst) return [];
-    const one = fault('table.heading-twice', table.name, cell);
+    const one = fault('table.heading-twice', tableArgument(table.name), cell);
     return [placeFault(one, whereIs(table, line, at))];
   });
 }

@@ -3,6 +3,7 @@
  * under none. What would change a quantity, a price or a shape by being passed over is refused; what
  * is plainly the person's own is said once and left alone.
  */
+import type { ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Fault, type Where } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { countsRows, filledCells, holdsNumbers, unitsNamed } from './headings/column-contents.ts';
@@ -21,7 +22,7 @@ import {
   type HeadingUnit,
 } from './headings/unit-of-heading.ts';
 import { giveUnits } from './heading-units.ts';
-import { whereIs, type RawCell, type RawTable } from './raw-table.ts';
+import { tableArgument, whereIs, type RawCell, type RawTable } from './raw-table.ts';
 import { headingKey, type Findings } from './row-reader.ts';
 
 /** Unknown headings that are named after the first. */
@@ -30,8 +31,8 @@ const MOST_SAID = 4;
 export interface MatchedTable {
   /** Bare numbers under a heading with a unit have that unit. */
   readonly table: RawTable;
-  /** The column, from 0, of each heading of ours that stands over one; by its key. */
-  readonly columns: ReadonlyMap<string, number>;
+  /** The column, from 0, of each heading of ours that stands over one. */
+  readonly columns: ReadonlyMap<ArgumentKey, number>;
   /** Whether every needed heading has a column. */
   readonly isComplete: boolean;
 }
@@ -84,8 +85,7 @@ export function matchHeadings(
     else claims.push(claim);
   }
   const chosen = chooseColumns(table, headings, claims, findings);
-  const isMissing = ({ heading, required }: Heading): boolean =>
-    required === true && !chosen.has(heading);
+  const isMissing = ({ key, required }: Heading): boolean => required === true && !chosen.has(key);
   const missing = headings.filter(isMissing);
   const judge: Judge = { table, headings, chosen, reading, isComplete: missing.length === 0 };
   const judged = others.map((column) => ({ column, ...judgeOther(column, judge) }));
@@ -104,9 +104,7 @@ export function matchHeadings(
   for (const one of missing) {
     if (asked.has(one)) continue;
     const where = whereIs(table, table.headings.line, 0);
-    findings.faults.push(
-      placeFault(fault('table.heading-missing', one.heading, table.name), where),
-    );
+    findings.faults.push(placeFault(fault('table.heading-missing', one.key, table.name), where));
   }
   const units = new Map<number, HeadingUnit>();
   for (const { ours, name, unit, at, where } of chosen.values()) {
@@ -114,12 +112,12 @@ export function matchHeadings(
     units.set(at, unit);
     const details = { unit: sayUnit(unit) };
     findings.cautions.push(
-      placeFault(fault('table.heading-unit', ours.heading, name, { details }), where),
+      placeFault(fault('table.heading-unit', ours.key, name, { details }), where),
     );
   }
   return {
     table: giveUnits(table, units, reading),
-    columns: new Map([...chosen].map(([heading, { at }]) => [headingKey(heading), at])),
+    columns: new Map([...chosen].map(([key, { at }]) => [key, at])),
     isComplete: missing.length === 0,
   };
 }
@@ -145,8 +143,8 @@ function chooseColumns(
   headings: readonly Heading[],
   claims: readonly Claim[],
   findings: Findings,
-): ReadonlyMap<string, Claim> {
-  const chosen = new Map<string, Claim>();
+): ReadonlyMap<ArgumentKey, Claim> {
+  const chosen = new Map<ArgumentKey, Claim>();
   for (const heading of headings) {
     const all = claims.filter(({ ours }) => ours === heading);
     const filled = all.filter(({ cells }) => cells.length > 0);
@@ -154,7 +152,7 @@ function chooseColumns(
     const own = among.filter((one) => headingKey(one.heading) === headingKey(heading.heading));
     const first = own[0] ?? among[0];
     if (first === undefined) continue;
-    chosen.set(heading.heading, first);
+    chosen.set(heading.key, first);
     // Of two notes either will do: what is read of them changes nothing.
     if (heading.holds === 'note' && own.length < 2) continue;
     for (const other of filled)
@@ -165,22 +163,26 @@ function chooseColumns(
 
 function twice(table: RawTable, first: Claim, other: Claim): Fault {
   const isSame = headingKey(first.name) === headingKey(other.name);
-  if (isSame) return placeFault(fault('table.heading-twice', table.name, other.name), other.where);
+  if (isSame)
+    return placeFault(
+      fault('table.heading-twice', tableArgument(table.name), other.name),
+      other.where,
+    );
   const details = { other: other.name, notUsed: headNotUsed(other.name) };
-  const one = fault('table.heading-two', first.ours.heading, first.name, { details });
+  const one = fault('table.heading-two', first.ours.key, first.name, { details });
   return placeFault(one, other.where);
 }
 
 /** A second column of notes, which is left alone. */
-function isLabelLeft(claim: Claim, chosen: ReadonlyMap<string, Claim>): boolean {
+function isLabelLeft(claim: Claim, chosen: ReadonlyMap<ArgumentKey, Claim>): boolean {
   const { ours, cells } = claim;
-  return ours.holds === 'note' && cells.length > 0 && chosen.get(ours.heading) !== claim;
+  return ours.holds === 'note' && cells.length > 0 && chosen.get(ours.key) !== claim;
 }
 
 interface Judge {
   readonly table: RawTable;
   readonly headings: readonly Heading[];
-  readonly chosen: ReadonlyMap<string, Claim>;
+  readonly chosen: ReadonlyMap<ArgumentKey, Claim>;
   readonly reading: LengthReading;
   readonly isComplete: boolean;
 }
@@ -199,23 +201,26 @@ function judgeOther(
     (one) =>
       one.holds !== 'note' &&
       (cells.length > 0 ? (isSure && !isLeftOut) || mayHold(one, cells) : one.required === true) &&
-      (isSure || !chosen.has(one.heading)),
+      (isSure || !chosen.has(one.key)),
   );
   const details = { notUsed: headNotUsed(name) };
   if (isLeftOut) {
     if (cells.length === 0) return {};
     const may = meant.map(({ heading }) => heading).join(' or ');
     if (may !== '') return { fault: unused(column, may) };
-  } else if (meant.some((one) => !chosen.has(one.heading))) {
-    const names = meant.filter(({ heading }) => !chosen.has(heading));
+  } else if (meant.some((one) => !chosen.has(one.key))) {
+    const names = meant.filter(({ key }) => !chosen.has(key));
     const may = names.map(({ heading }) => heading).join(' or ');
-    const near = fault('table.heading-near', table.name, name, { details: { ...details, may } });
+    const near = fault('table.heading-near', tableArgument(table.name), name, {
+      details: { ...details, may },
+    });
     return { fault: placeFault(near, where), meant: names };
   } else if (meant.length > 0 && cells.length > 0) {
-    const first = chosen.get(meant[0]?.heading ?? '');
+    const [of] = meant;
+    const first = of && chosen.get(of.key);
     if (first !== undefined) {
       const two = { ...details, other: name };
-      const one = fault('table.heading-two', first.ours.heading, first.name, { details: two });
+      const one = fault('table.heading-two', first.ours.key, first.name, { details: two });
       return { fault: placeFault(one, where) };
     }
   }
@@ -225,16 +230,14 @@ function judgeOther(
 
 function unused({ name, where }: Column, may: string): Fault {
   const details = { may, notUsed: headNotUsed(name) };
-  return placeFault(fault('table.column-unused', 'Column', name, { details }), where);
+  return placeFault(fault('table.column-unused', 'column', name, { details }), where);
 }
 
 /** What numbers, or units, that stand unused may be meant for. */
 function whatItMayMean({ name, cells }: Column, { headings, chosen, reading }: Judge) {
   if (holdsNumbers(cells)) return meaningOfNumbers(name, countsRows(cells));
   const units = [...unitsNamed(cells)].filter((unit) => unit !== reading.unit);
-  const hasLengths = headings.some(
-    ({ heading, holds }) => holds === 'length' && chosen.has(heading),
-  );
+  const hasLengths = headings.some(({ key, holds }) => holds === 'length' && chosen.has(key));
   return hasLengths && units.length > 0 ? 'the unit of lengths' : undefined;
 }
 
@@ -257,6 +260,9 @@ function cautionIgnored(table: RawTable, ignored: readonly Column[]): Fault[] {
   const more = others.length > MOST_SAID ? ` and ${others.length - MOST_SAID} more` : '';
   const details = { others: said.join('') + more };
   return [
-    placeFault(fault('table.heading-unknown', table.name, first.name, { details }), first.where),
+    placeFault(
+      fault('table.heading-unknown', tableArgument(table.name), first.name, { details }),
+      first.where,
+    ),
   ];
 }

@@ -1,5 +1,7 @@
 /** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
 import { columnLetters } from '../../core/cells/cell-range.ts';
+import { NAMES } from '../../core/faults/argument-words.ts';
+import { own, type Argument, type ArgumentKey, phrase } from '../../core/faults/argument.ts';
 import type { Caution, Where } from '../../core/faults/fault.ts';
 import type { StatedUnit } from '../../core/units/stated-unit.ts';
 
@@ -69,4 +71,18 @@ export function whereIs(table: RawTable, line: number, column: number): Where {
   return table.source.kind === 'sheet'
     ? { sheet: table.source.name, cell: `${columnLetters(column)}${line}` }
     : { file: table.source.name, line, column: column + 1 };
+}
+
+/** What a fault calls a column, by its place from 0, that has no heading. */
+export function columnArgument(column: number, table: Pick<RawTable, 'name'>): Argument {
+  return phrase('columnOf', {
+    column: own(columnLetters(column)),
+    table: tableArgument(table.name),
+  });
+}
+
+/** What a fault calls a table: a sheet of the job, or what the person calls it. */
+export function tableArgument(name: string): Argument {
+  const key = `sheet.${name}`;
+  return key in NAMES ? (key as ArgumentKey) : own(name);
 }

@@ -1,4 +1,5 @@
 /** A cell's value as a length, a number or a text: what is seen in it is what is meant. */
+import type { Argument } from '../../core/faults/argument.ts';
 import { failed, fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
 import { dayOfIso, fractionsBehind } from '../../core/units/date-text.ts';
 import {
@@ -9,6 +10,7 @@ import {
   type LengthReading,
 } from '../../core/units/length.ts';
 import { checkUnit, parseNumber, type AllowedUnits } from '../../core/units/number.ts';
+import { statedUnitOf } from '../../core/units/stated-unit.ts';
 import type { RawCell, ShownNumber, VeiledNumber } from './raw-table.ts';
 
 /** How a job's cells are read: bare lengths, decimals, and the money that the shop counts in. */
@@ -33,7 +35,7 @@ export function plainValue(cell: CellValue): string | number | boolean {
 /** Faults: those of `parseLength`, `table.veiled-number`, and what can't stand with a length. */
 export function lengthIn(
   cell: CellValue,
-  argument: string,
+  argument: Argument,
   reading: BareReading,
 ): Outcome<ExactInches> {
   if (typeof cell !== 'object') return parseLength(cell, argument, reading);
@@ -47,7 +49,7 @@ export function lengthIn(
 /** Faults: those of `parseNumber`, `table.veiled-number`. */
 export function numberIn(
   cell: CellValue,
-  argument: string,
+  argument: Argument,
   reading: CellReading,
   allowed: AllowedUnits = {},
 ): Outcome<number> {
@@ -75,10 +77,21 @@ export function saysPercent(cell: CellValue): boolean {
   return typeof cell === 'object' && cell.kind === 'shown' && cell.unit?.kind === 'percent';
 }
 
+/** The money that a cell whose number is read says: its sign or letters; undefined where it says none. */
+export function currencyIn(cell: CellValue): string | undefined {
+  const unit =
+    typeof cell === 'string'
+      ? statedUnitOf(cell.replace(/[^\p{L}\p{Sc}]/gu, ''))
+      : typeof cell === 'object' && cell.kind === 'shown'
+        ? cell.unit
+        : undefined;
+  return unit?.kind === 'money' ? unit.currency : undefined;
+}
+
 /** Less than one percent, bare: a share may have been meant (0.15 for 15 %). */
 export function askAboutShare(
   cell: CellValue,
-  argument: string,
+  argument: Argument,
   percent: number,
 ): Fault | undefined {
   if (!(percent > 0 && percent < 1) || saysPercent(cell)) return undefined;
@@ -86,12 +99,12 @@ export function askAboutShare(
   return fault('number.below-one-percent', argument, percent, { details: { whole } });
 }
 
-function veiled(argument: string, { held, text }: VeiledNumber): Fault {
+function veiled(argument: Argument, { held, text }: VeiledNumber): Fault {
   return fault('table.veiled-number', argument, held, { details: { seen: text } });
 }
 
 /** Why a cell holds no value. */
-export function whyNoValue(argument: string, cell: NoValue): Fault {
+export function whyNoValue(argument: Argument, cell: NoValue): Fault {
   switch (cell.kind) {
     case 'error':
       return fault('table.error-cell', argument, cell.text);

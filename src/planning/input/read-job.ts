@@ -1,4 +1,5 @@
 /** From raw tables to a job, with every fault of the input found at once. */
+import type { Argument } from '../../core/faults/argument.ts';
 import {
   fault,
   placeFault,
@@ -16,7 +17,7 @@ import { readProfiles, type ProfileRow } from './read-profiles.ts';
 import { readRuns } from './read-runs.ts';
 import { readingOf, readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
-import type { RawTable } from './raw-table.ts';
+import { tableArgument, type RawTable } from './raw-table.ts';
 import type { Findings } from './row-reader.ts';
 
 /** The tables of a job by name, and whether it can do without. Shop has usual values for all. */
@@ -47,14 +48,16 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const findings = { faults, cautions };
   const find = (name: string): RawTable | undefined => {
     const found = tables.filter((table) => sameName(table.name, name));
-    if (found.length > 1) faults.push(fault('table.twice', name, source));
+    if (found.length > 1) faults.push(fault('table.twice', tableArgument(name), source));
     return found[0];
   };
   const [runTable, openingTable, profileTable, shopTable, stockTable] = JOB_TABLES.map(
     ({ name, required }) => {
       const table = find(name);
-      if (required && table === undefined) faults.push(fault('table.missing', name, source));
-      if (required && table?.rows.length === 0) faults.push(fault('table.empty', name, null));
+      if (required && table === undefined)
+        faults.push(fault('table.missing', tableArgument(name), source));
+      if (required && table?.rows.length === 0)
+        faults.push(fault('table.empty', tableArgument(name), null));
       return table;
     },
   );
@@ -109,17 +112,17 @@ function namesIn(openings: readonly Opening[]): ReadonlySet<string> {
 function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
   const known = new Set(profiles.map(({ name }) => nameKey(name)));
   const faults: Fault[] = [];
-  const check = (argument: string, name: string | undefined, where: Where): void => {
+  const check = (argument: Argument, name: string | undefined, where: Where): void => {
     if (name === undefined || known.has(nameKey(name))) return;
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
   for (const run of job.runs) {
-    check('Profile', run.profile, run.cells.Profile);
+    check('profile', run.profile, run.cells.profile);
   }
   for (const opening of job.openings) {
-    check('Casing', opening.casing, opening.cells.Casing);
-    check('Apron', opening.apron, opening.cells.Apron);
-    check('Stool', opening.stool, opening.cells.Stool);
+    check('casing', opening.casing, opening.cells.casing);
+    check('apron', opening.apron, opening.cells.apron);
+    check('stool', opening.stool, opening.cells.stool);
   }
   return faults;
 }
@@ -136,22 +139,23 @@ function cautionsOf(
     const list = worth
       .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit, job.shop.decimalSign)}`)
       .join('; ');
-    cautions.push(fault('job.usual-values', 'Shop', worth.length, { details: { list } }));
+    cautions.push(fault('job.usual-values', 'sheet.Shop', worth.length, { details: { list } }));
   }
   // A rate that can't be read has its fault; that it is missing would be one word too many.
-  const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').name);
+  const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').key);
   if (job.shop.hourlyRate === 0 && !rateAtFault)
-    cautions.push(fault('job.no-hourly-rate', 'Shop', 0));
+    cautions.push(fault('job.no-hourly-rate', 'sheet.Shop', 0));
   const species = new Set(profiles.map((one) => one.species).filter((name) => name !== ''));
   for (const name of species) {
-    if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'Species', name));
+    if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'species', name));
   }
   for (const item of job.stock) {
     const used = profiles.some(
       (one) =>
         sameName(one.name, item.for) || (one.species !== '' && sameName(one.species, item.for)),
     );
-    if (!used) cautions.push(placeFault(fault('job.stock-unused', 'Stock', item.for), item.where));
+    if (!used)
+      cautions.push(placeFault(fault('job.stock-unused', 'sheet.Stock', item.for), item.where));
   }
   return cautions;
 }

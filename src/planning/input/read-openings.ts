@@ -1,5 +1,6 @@
 /** The Openings table. */
 import Fraction from 'fraction.js';
+import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
@@ -20,24 +21,24 @@ export function readOpenings(table: RawTable, reading: CellReading, findings: Fi
 }
 
 function readOpening(row: RowReader): Opening | undefined {
-  const room = row.requiredText('Room');
-  const width = row.requiredLength('Width');
-  const height = row.requiredLength('Height');
-  const kind = row.word('Kind', OPENING_KINDS, 'door');
+  const room = row.requiredText('room');
+  const width = row.requiredLength('width');
+  const height = row.requiredLength('height');
+  const kind = row.word('kind', OPENING_KINDS, 'door');
   const rest = {
-    wall: row.text('Wall'),
+    wall: row.text('wall'),
     kind,
-    sidesCased: row.whole('Sides cased', 1, 1, 2),
-    reveal: row.length('Reveal', true) ?? USUAL_REVEAL,
-    ...named(row, 'Casing', 'casing'),
-    ...named(row, 'Apron', 'apron'),
-    ...named(row, 'Stool', 'stool'),
-    ...lengthFrom0(row, 'Position', 'position'),
-    quantity: row.whole('Quantity', 1, 1, MOST_QUANTITY),
+    sidesCased: row.whole('sidesCased', 1, 1, 2),
+    reveal: row.length('reveal', true) ?? USUAL_REVEAL,
+    ...named(row, 'casing'),
+    ...named(row, 'apron'),
+    ...named(row, 'stool'),
+    ...lengthFrom0(row, 'position'),
+    quantity: row.whole('quantity', 1, 1, MOST_QUANTITY),
     ...readSill(row, kind),
     horn: readHorn(row),
     ...readOtherSide(row),
-    where: row.where('Width'),
+    where: row.where('width'),
     cells: cellsOf(row, OPENING_CELLS),
   };
   if (room === undefined || width === undefined || height === undefined) return undefined;
@@ -46,53 +47,49 @@ function readOpening(row: RowReader): Opening | undefined {
 
 /** Doors and cased openings reach the floor: a sill given there is not used, which is said. */
 function readSill(row: RowReader, kind: Opening['kind']): { readonly sill?: Opening['height'] } {
-  const read = lengthFrom0(row, 'Sill', 'sill');
+  const read = lengthFrom0(row, 'sill');
   if (kind === 'window' || read.sill === undefined) return read;
   const given = { inches: Number(read.sill) };
-  row.caution('Sill', fault('job.sill-unused', 'Sill', given, { details: { kind } }));
+  row.caution('sill', fault('job.sill-unused', 'sill', given, { details: { kind } }));
   return {};
 }
 
 /** Only a stool has horns. */
 function readHorn(row: RowReader): Opening['horn'] {
-  const horn = row.length('Horn', true);
-  if (horn !== undefined && row.isBlank('Stool')) {
-    row.caution('Horn', fault('job.horn-unused', 'Horn', { inches: Number(horn) }));
+  const horn = row.length('horn', true);
+  if (horn !== undefined && row.isBlank('stool')) {
+    row.caution('horn', fault('job.horn-unused', 'horn', { inches: Number(horn) }));
   }
   return horn ?? USUAL_HORN;
 }
 
 /** What says nothing without another cell is refused: it would leave a wall uncut. */
 function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' | 'otherPosition'> {
-  const otherWall = row.text('Other wall');
-  const position = lengthFrom0(row, 'Other position', 'otherPosition');
-  const needs = (heading: string, needed: string): void => {
+  const otherWall = row.text('otherWall');
+  const position = lengthFrom0(row, 'otherPosition');
+  const needs = (heading: ArgumentKey, needed: ArgumentKey): void => {
     if (row.isBlank(heading) || !row.isBlank(needed)) return;
     const given = row.raw(heading);
     const missing = fault('job.cell-needs-another', heading, given.ok ? given.value : null, {
-      details: { needed },
+      details: { needed: sayArgument(needed) },
     });
     row.refuse(needed, missing);
   };
-  needs('Other wall', 'Other room');
-  needs('Other position', 'Other wall');
-  return { otherWall, ...named(row, 'Other room', 'otherRoom'), ...position };
+  needs('otherWall', 'otherRoom');
+  needs('otherPosition', 'otherWall');
+  return { otherWall, ...named(row, 'otherRoom'), ...position };
 }
 
-function lengthFrom0<Key extends string>(
+/** The cell under a heading, by the heading's key. */
+function lengthFrom0<Key extends ArgumentKey>(
   row: RowReader,
-  heading: string,
   key: Key,
 ): Partial<Record<Key, Opening['height']>> {
-  const length = row.length(heading, true);
+  const length = row.length(key, true);
   return length === undefined ? {} : ({ [key]: length } as Record<Key, Opening['height']>);
 }
 
-function named<Key extends string>(
-  row: RowReader,
-  heading: string,
-  key: Key,
-): Partial<Record<Key, string>> {
-  const name = row.text(heading);
+function named<Key extends ArgumentKey>(row: RowReader, key: Key): Partial<Record<Key, string>> {
+  const name = row.text(key);
   return name === '' ? {} : ({ [key]: name } as Record<Key, string>);
 }

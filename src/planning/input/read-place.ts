@@ -9,18 +9,18 @@ import type { RowReader } from './row-reader.ts';
  * since it may be meant for a size of the molding.
  */
 export function readPlace(row: RowReader, usual: WallPlace['at']): WallPlace {
-  const height = row.length('Height', true);
-  const isSaid = !row.isBlank('Where');
-  const isHeight = !row.isBlank('Height');
-  const said = row.word<WallPlace['at'] | 'unknown'>('Where', PLACES, 'unknown');
+  const height = row.length('height', true);
+  const isSaid = !row.isBlank('where');
+  const isHeight = !row.isBlank('height');
+  const said = row.word<WallPlace['at'] | 'unknown'>('where', PLACES, 'unknown');
   const unsaid = isHeight && usual === 'floor' ? 'height' : usual;
   // A word that isn't known has its fault; what Height means beside it can't be told.
   const at = !isSaid ? unsaid : said === 'unknown' ? (isHeight ? 'height' : usual) : said;
-  const cell = row.where(at === 'height' && isSaid ? 'Height' : 'Where');
+  const cell = row.where(at === 'height' && isSaid ? 'height' : 'where');
   if (isHeight && at !== 'height') {
     const given = height === undefined ? null : { inches: Number(height) };
     const code = isSaid ? 'job.height-elsewhere' : 'job.height-needs-where';
-    row.refuse(isSaid ? 'Height' : 'Where', fault(code, 'Height', given, { details: { at } }));
+    row.refuse(isSaid ? 'height' : 'where', fault(code, 'height', given, { details: { at } }));
   }
   return {
     at,

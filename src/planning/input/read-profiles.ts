@@ -7,17 +7,14 @@ import {
   type CoveSize,
 } from '../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
+import { own, sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
-import {
-  OFF_CENTER_TO_HEADING,
-  PROFILE_HEADINGS,
-  PROFILE_SIZES,
-} from './headings/profile-headings.ts';
+import { PROFILE_HEADINGS, PROFILE_SIZES } from './headings/profile-headings.ts';
 import { readPlace } from './read-place.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
@@ -58,7 +55,7 @@ export function readProfiles(
     const read = readProfile(row, roundOpenings);
     if (read === undefined) continue;
     if (rows.has(nameKey(read.name))) {
-      row.refuse('Profile', fault('job.profile-twice', 'Profile', read.name));
+      row.refuse('profile', fault('job.profile-twice', 'profile', read.name));
     } else {
       rows.set(nameKey(read.name), read);
     }
@@ -74,40 +71,41 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
 }
 
 function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
-  const name = row.requiredText('Profile');
-  const make = row.word('Make', MAKES, 'buy');
-  const sizes = readSizes(PROFILE_SIZES, ({ label, least, most }) =>
-    row.length(label, least === 'from 0', most),
+  const name = row.requiredText('profile');
+  const make = row.word('make', MAKES, 'buy');
+  const sizes = readSizes(PROFILE_SIZES, ({ key, least, most }) =>
+    row.length(key, least === 'from 0', most),
   );
-  const spring = row.number('Spring', 1, 89, { degrees: true });
-  const drop = row.length('Drop');
-  const projection = row.length('Projection');
-  const allowance = row.number('Offcut allowance %', 0, 300, { percent: true });
-  const miterAcross = row.isBlank('Miter across')
+  const spring = row.number('spring', 1, 89, { degrees: true });
+  const drop = row.length('drop');
+  const projection = row.length('projection');
+  const allowance = row.number('offcutAllowance', 0, 300, { percent: true });
+  const miterAcross = row.isBlank('miterAcross')
     ? undefined
-    : row.word('Miter across', MITERS_ACROSS, 'face');
+    : row.word('miterAcross', MITERS_ACROSS, 'face');
   const isRound = name !== undefined && roundOpenings.has(nameKey(name));
   const isUp = make !== 'buy' || spring !== undefined;
   const place = readPlace(row, isRound ? 'opening' : isUp ? 'ceiling' : 'floor');
-  const offCenterTo = row.word(OFF_CENTER_TO_HEADING, OFF_CENTER_TO, 'deepest line');
-  const thicknessClass = row.text('Class');
+  const offCenterTo = row.word('offCenterTo', OFF_CENTER_TO, 'deepest line');
+  const thicknessClass = row.text('thicknessClass');
   if (make !== 'buy') {
-    const needed = PROFILE_SIZES.map((key): CoveSize => COVE_SIZES[key])
+    const needed = PROFILE_SIZES.map((size): CoveSize => COVE_SIZES[size])
       .filter(({ blank }) => blank === 'refused')
-      .map(({ label }) => label);
-    if (make === 'crown cove') needed.push('Spring');
+      .map(({ key }) => key);
+    if (make === 'crown cove') needed.push('spring');
+    const argument = name === undefined ? 'profile' : own(name);
     for (const heading of needed) {
       if (row.isBlank(heading)) {
-        row.refuse(heading, fault('job.cove-needs', name ?? 'Profile', heading));
+        row.refuse(heading, fault('job.cove-needs', argument, sayArgument(heading)));
       }
     }
   }
   if (thicknessClass !== '') {
-    const found = findThicknessClass(thicknessClass, 'Class');
-    if (!found.ok) for (const one of found.faults) row.refuse('Class', one);
+    const found = findThicknessClass(thicknessClass, 'thicknessClass');
+    if (!found.ok) for (const one of found.faults) row.refuse('thicknessClass', one);
   }
   if (name === undefined) return undefined;
-  const species = row.text('Species');
+  const species = row.text('species');
   const molding = {
     name,
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
@@ -118,8 +116,8 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     species,
     thicknessClass,
     ...(allowance === undefined ? {} : { offcutAllowancePercent: allowance }),
-    note: row.text('Note'),
-    where: row.where('Profile'),
+    note: row.text('note'),
+    where: row.where('profile'),
     cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {

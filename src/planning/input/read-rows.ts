@@ -1,9 +1,8 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
 import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
-import { columnLetters } from '../../core/cells/cell-range.ts';
 import type { Heading } from './headings/heading.ts';
 import { matchHeadings } from './match-headings.ts';
-import { whereIs, type RawTable } from './raw-table.ts';
+import { columnArgument, whereIs, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { withoutTotals } from './total-rows.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
@@ -27,8 +26,8 @@ export function readRows(
   }
   const isSilent = (column: number): boolean =>
     silent.has(headingKey(table.headings.cells[column] ?? null));
-  const needed = headings.flatMap(({ heading, required }) =>
-    required === true ? (matched.columns.get(headingKey(heading)) ?? []) : [],
+  const needed = headings.flatMap(({ key, required }) =>
+    required === true ? (matched.columns.get(key) ?? []) : [],
   );
   return withoutTotals(matched.table, needed, findings)
     .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
@@ -45,7 +44,7 @@ function columnsWithoutHeading(table: RawTable): Fault[] {
     .filter((column) => headingKey(cells[column] ?? null) === '')
     .sort((one, other) => one - other)
     .map((column) => {
-      const argument = `Column ${columnLetters(column)} of ${table.name}`;
+      const argument = columnArgument(column, table);
       return placeFault(
         fault('table.heading-merged', argument, null),
         whereIs(table, line, column),

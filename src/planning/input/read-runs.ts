@@ -19,43 +19,43 @@ export function readRuns(table: RawTable, reading: CellReading, findings: Findin
 }
 
 function readRun(row: RowReader): Run | undefined {
-  const room = row.requiredText('Room');
-  const profile = row.requiredText('Profile');
-  const length = row.requiredLength('Length');
-  const measuredAs = row.word('Measured as', MEASURES, 'wall');
+  const room = row.requiredText('room');
+  const profile = row.requiredText('profile');
+  const length = row.requiredLength('length');
+  const measuredAs = row.word('measuredAs', MEASURES, 'wall');
   const rest = {
     measuredAs,
     reveal: readReveal(row, measuredAs),
-    quantity: row.whole('Quantity', 1, 1, MOST_QUANTITY),
-    left: readEnd(row, 'Left'),
-    right: readEnd(row, 'Right'),
-    onePiece: row.yesNo('One piece', false),
-    match: row.text('Match'),
-    done: row.yesNo('Done', false),
-    note: row.text('Note'),
-    where: row.where('Length'),
+    quantity: row.whole('quantity', 1, 1, MOST_QUANTITY),
+    left: readEnd(row, 'left'),
+    right: readEnd(row, 'right'),
+    onePiece: row.yesNo('onePiece', false),
+    match: row.text('match'),
+    done: row.yesNo('done', false),
+    note: row.text('note'),
+    where: row.where('length'),
     cells: cellsOf(row, RUN_CELLS),
   };
-  const run = row.text('Run');
+  const run = row.text('run');
   if (room === undefined || profile === undefined || length === undefined) return undefined;
   return { room, run: run === '' ? profile : run, profile, length, ...rest };
 }
 
 /** Only an opening has a reveal: on a run measured otherwise it is not used, which is said. */
 function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'] {
-  const reveal = row.length('Reveal', true);
+  const reveal = row.length('reveal', true);
   if (reveal === undefined || measuredAs === 'opening') return reveal ?? USUAL_REVEAL;
   const unused = fault(
     'job.reveal-unused',
-    'Reveal',
+    'reveal',
     { inches: Number(reveal) },
     { details: { measuredAs } },
   );
-  row.caution('Reveal', unused);
+  row.caution('reveal', unused);
   return reveal;
 }
 
-function readEnd(row: RowReader, side: 'Left' | 'Right'): RunEnd {
-  const corner = row.number(`${side} corner`, 1, 179, { degrees: true });
-  return { kind: row.word(`${side} end`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
+function readEnd(row: RowReader, side: 'left' | 'right'): RunEnd {
+  const corner = row.number(`${side}Corner`, 1, 179, { degrees: true });
+  return { kind: row.word(`${side}End`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
 }

@@ -1,4 +1,5 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
+import { phrase, sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, type Fault, type Outcome, type Where } from '../../core/faults/fault.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import {
@@ -32,11 +33,11 @@ import { readWord } from './read-word.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
 
 /** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
-const LOST_LENGTHS: ReadonlySet<string> = new Set([
-  SETTINGS.crosscutKerf.name,
-  SETTINGS.endTrim.name,
-  SETTINGS.keepOffcutsOver.name,
-  SETTINGS.setUpSpare.name,
+const LOST_LENGTHS: ReadonlySet<ArgumentKey> = new Set([
+  SETTINGS.crosscutKerf.key,
+  SETTINGS.endTrim.key,
+  SETTINGS.keepOffcutsOver.key,
+  SETTINGS.setUpSpare.key,
 ]);
 const FEET_PER_METRE = 10_000 / 3048;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
@@ -71,8 +72,8 @@ function settingsNear(name: string): readonly string[] {
 /** How bare numbers are to be read, found before anything else is. */
 export function readingOf(table: RawTable | undefined): CellReading {
   const find = (name: string): string => {
-    const setting = columnOf(table, 'Setting');
-    const value = columnOf(table, 'Value');
+    const setting = columnOf(table, 'setting');
+    const value = columnOf(table, 'value');
     const row = table?.rows.find((one) => headingKey(one.cells[setting] ?? null) === name);
     const cell = row?.cells[value] ?? null;
     return isValue(cell) ? String(plainValue(cell)).trim() : '';
@@ -86,13 +87,13 @@ export function readingOf(table: RawTable | undefined): CellReading {
   };
 }
 
-function columnOf(table: RawTable | undefined, heading: string): number {
-  const wanted = headingKey(heading);
+function columnOf(table: RawTable | undefined, key: 'setting' | 'value'): number {
+  const wanted = headingKey(sayArgument(key));
   const { cells } = table?.headings ?? { cells: [] };
   const own = cells.findIndex((cell) => headingKey(cell) === wanted);
   if (own >= 0) return own;
   return cells.findIndex(
-    (cell) => typeof cell === 'string' && findHeading(cell, SHOP_HEADINGS)?.heading === heading,
+    (cell) => typeof cell === 'string' && findHeading(cell, SHOP_HEADINGS)?.key === key,
   );
 }
 
@@ -107,19 +108,19 @@ export function readShop(
   const seen = new Set<SettingKey>();
   const cells: Partial<Record<SettingKey, Where>> = {};
   for (const row of rows) {
-    const name = row.requiredText('Setting');
+    const name = row.requiredText('setting');
     if (name === undefined) continue;
     const key = settingNamed(name);
-    if (key !== undefined) cells[key] ??= row.where('Value');
+    if (key !== undefined) cells[key] ??= row.where('value');
     if (key === undefined) {
       const near = saysNotUsed(name) ? [] : settingsNear(name);
       const details = { may: near.join(' or '), notUsed: headNotUsed(name) };
       if (near.length > 0) {
-        row.refuse('Setting', fault('job.setting-near', 'Setting', name, { details }));
-      } else row.caution('Setting', fault('job.setting-unknown', 'Setting', name));
+        row.refuse('setting', fault('job.setting-near', 'setting', name, { details }));
+      } else row.caution('setting', fault('job.setting-unknown', 'setting', name));
     } else if (seen.has(key)) {
-      row.refuse('Setting', fault('job.setting-twice', 'Setting', name));
-    } else if (!row.isBlank('Value')) {
+      row.refuse('setting', fault('job.setting-twice', 'setting', name));
+    } else if (!row.isBlank('value')) {
       const value = readValue(row, SETTINGS[key], reading);
       if (value !== undefined) values[key] = value;
       seen.add(key);
@@ -150,7 +151,7 @@ function usualValue(
 }
 
 function exact(text: string, reading: LengthReading): ExactInches {
-  const parsed = parseLength(text, 'usual value', reading);
+  const parsed = parseLength(text, 'usualValue', reading);
   if (!parsed.ok) throw new RangeError(`A usual value is no length: ${text}`);
   return parsed.value;
 }
@@ -160,15 +161,15 @@ function readValue(
   definition: SettingDefinition,
   reading: CellReading,
 ): string | number | ExactInches | undefined {
-  const { name, kind } = definition;
-  const read = row.value('Value');
+  const { key, kind } = definition;
+  const read = row.value('value');
   if (!read.ok || read.value === null) return undefined;
   const { value } = read;
   const refuse = (...faults: readonly Fault[]): undefined => {
-    for (const one of faults) row.refuse('Value', one);
+    for (const one of faults) row.refuse('value', one);
     return undefined;
   };
-  if (kind === 'text') return row.text('Value');
+  if (kind === 'text') return row.text('value');
   if (kind === 'word') {
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();
@@ -176,7 +177,7 @@ function readValue(
     const near = readWord(String(plain), definition.allowed ?? []);
     const may = 'may' in near ? near.may : near.word;
     const details = { allowed: definition.allowed?.join(' or ') ?? '', may };
-    return refuse(fault('word.unknown', name, sayGiven(plain), { details }));
+    return refuse(fault('word.unknown', key, sayGiven(plain), { details }));
   }
   if (kind === 'length') return readLength(row, definition, value, reading, refuse);
   const factor = unitFactor(row, definition);
@@ -184,22 +185,22 @@ function readValue(
   const parsed = parseAsNumber(value, definition, reading);
   if (typeof parsed !== 'number') return refuse(...parsed);
   const { least = 0, most = Infinity, positive, whole } = definition;
-  if (positive === true && !(parsed > 0)) return refuse(fault('number.not-positive', name, parsed));
-  if (parsed < least) return refuse(fault('number.too-small', name, parsed, { limit: least }));
-  if (parsed > most) return refuse(fault('number.too-large', name, parsed, { limit: most }));
+  if (positive === true && !(parsed > 0)) return refuse(fault('number.not-positive', key, parsed));
+  if (parsed < least) return refuse(fault('number.too-small', key, parsed, { limit: least }));
+  if (parsed > most) return refuse(fault('number.too-large', key, parsed, { limit: most }));
   if (whole === true && !Number.isInteger(parsed)) {
-    return refuse(fault('number.not-whole', name, parsed));
+    return refuse(fault('number.not-whole', key, parsed));
   }
-  const asked = kind === 'percent' ? askAboutShare(value, name, parsed) : undefined;
-  if (asked !== undefined) row.caution('Value', asked);
+  const asked = kind === 'percent' ? askAboutShare(value, key, parsed) : undefined;
+  if (asked !== undefined) row.caution('value', asked);
   return parsed * factor;
 }
 
 /** What may stand with a setting's number: its percent, its degrees, the shop's money, its unit. */
-function unitsOf({ kind, unit, name }: SettingDefinition): AllowedUnits {
+function unitsOf({ kind, unit, key }: SettingDefinition): AllowedUnits {
   if (kind === 'percent') return { percent: true };
   if (kind === 'angle') return { degrees: true };
-  return { words: [unit], ...(name === SETTINGS.hourlyRate.name ? { currency: '' } : {}) };
+  return { words: [unit], ...(key === SETTINGS.hourlyRate.key ? { currency: '' } : {}) };
 }
 
 /** Angles and rates may be typed with a fraction: 1/2, or 37 1/2. */
@@ -208,14 +209,14 @@ function parseAsNumber(
   definition: SettingDefinition,
   reading: CellReading,
 ): number | readonly Fault[] {
-  const { name } = definition;
-  const plain = numberIn(value, name, reading, unitsOf(definition));
+  const { key } = definition;
+  const plain = numberIn(value, key, reading, unitsOf(definition));
   if (plain.ok) return plain.value;
   if (typeof value !== 'string' || plain.faults[0]?.code !== 'number.unreadable') {
     return plain.faults;
   }
   const text = value.trim().replace(/°$/u, '');
-  const mixed = parseLength(text, name, { unit: 'in', decimalSign: reading.decimalSign });
+  const mixed = parseLength(text, key, { unit: 'in', decimalSign: reading.decimalSign });
   return mixed.ok && !/['"a-z]/iu.test(text) ? Number(mixed.value) : plain.faults;
 }
 
@@ -226,44 +227,44 @@ function readLength(
   reading: LengthReading,
   refuse: (...faults: readonly Fault[]) => undefined,
 ): ExactInches | undefined {
-  const { name } = definition;
-  const said = row.text('Unit').toLowerCase();
+  const { key } = definition;
+  const said = row.text('setting.unit').toLowerCase();
   const unit = LENGTH_UNITS.find((one) => one === said);
   if (said !== '' && unit === undefined) {
+    const argument = phrase('unitOfSetting', { setting: key });
     const details = { allowed: LENGTH_UNITS.join(', ') };
-    return row.refuse('Unit', fault('word.unknown', `Unit of ${name}`, said, { details }));
+    return row.refuse('setting.unit', fault('word.unknown', argument, said, { details }));
   }
-  const parsed = unit === undefined ? lengthIn(value, name, reading) : inUnit(value, unit);
+  const parsed = unit === undefined ? lengthIn(value, key, reading) : inUnit(value, unit);
   if (!parsed.ok) return refuse(...parsed.faults);
   const inches = Number(parsed.value);
-  if (inches < 0) return refuse(fault('length.negative', name, { inches }));
+  if (inches < 0) return refuse(fault('length.negative', key, { inches }));
   if (inches === 0 && definition.positive === true) {
-    return refuse(fault('length.not-positive', name, { inches }));
+    return refuse(fault('length.not-positive', key, { inches }));
   }
-  const asked = saysLengthUnit(value) ? undefined : askAboutLength(name, plainValue(value), inches);
+  const asked = saysLengthUnit(value) ? undefined : askAboutLength(key, plainValue(value), inches);
   if (asked !== undefined) return refuse(asked);
-  return LOST_LENGTHS.has(name) ? plannerLength(parsed.value, 'up') : parsed.value;
+  return LOST_LENGTHS.has(key) ? plannerLength(parsed.value, 'up') : parsed.value;
 
   /** A bare number takes the row's unit; one that says its own keeps it. */
   function inUnit(own: CellValue, rows: (typeof LENGTH_UNITS)[number]): Outcome<ExactInches> {
-    if (typeof own === 'number') return lengthOfNumber(own, name, rows);
+    if (typeof own === 'number') return lengthOfNumber(own, key, rows);
     if (typeof own === 'object' && own.kind === 'shown' && own.unit === undefined) {
-      return lengthOfNumber(own.value, name, rows);
+      return lengthOfNumber(own.value, key, rows);
     }
-    const withUnit =
-      typeof own === 'string' ? lengthIn(`${own} ${rows}`, name, reading) : undefined;
-    return withUnit?.ok === true ? withUnit : lengthIn(own, name, reading);
+    const withUnit = typeof own === 'string' ? lengthIn(`${own} ${rows}`, key, reading) : undefined;
+    return withUnit?.ok === true ? withUnit : lengthIn(own, key, reading);
   }
 }
 
 /** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */
 function unitFactor(row: RowReader, definition: SettingDefinition): number | undefined {
-  const unit = row.text('Unit').toLowerCase();
+  const unit = row.text('setting.unit').toLowerCase();
   if (definition === SETTINGS.feed) {
     if (['m/min', 'metres a minute'].includes(unit)) return FEET_PER_METRE;
     if (!['', 'ft/min', 'feet a minute'].includes(unit)) {
       const details = { allowed: 'ft/min, m/min' };
-      row.refuse('Unit', fault('word.unknown', 'Unit of feed', unit, { details }));
+      row.refuse('setting.unit', fault('word.unknown', 'unitOfFeed', unit, { details }));
       return undefined;
     }
   }
@@ -273,8 +274,8 @@ function unitFactor(row: RowReader, definition: SettingDefinition): number | und
 /** Where a setting stands, for faults that come up later; the table's heading when it is absent. */
 export function whereSetting(table: RawTable | undefined, key: SettingKey): Where | undefined {
   if (table === undefined) return undefined;
-  const setting = columnOf(table, 'Setting');
+  const setting = columnOf(table, 'setting');
   const wanted = headingKey(SETTINGS[key].name);
   const row = table.rows.find((one) => headingKey(one.cells[setting] ?? null) === wanted);
-  return whereIs(table, row?.line ?? table.headings.line, Math.max(0, columnOf(table, 'Value')));
+  return whereIs(table, row?.line ?? table.headings.line, Math.max(0, columnOf(table, 'value')));
 }

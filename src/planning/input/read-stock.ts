@@ -19,28 +19,28 @@ export function readStock(table: RawTable, reading: CellReading, findings: Findi
 }
 
 function readItem(row: RowReader): StockItem | undefined {
-  const wanted = row.requiredText('For');
-  const length = row.requiredLength('Length');
-  const price = row.isBlank('Price')
-    ? row.refuse('Price', fault('cutting.price-missing', 'Stock', null))
-    : row.number('Price', 0, MOST_PRICE, { currency: '' });
-  const kind = row.word('Kind', STOCK_KINDS, 'stick');
-  const width = row.length('Width', false, WIDEST_INCHES);
-  const thicknessClass = row.text('Class');
+  const wanted = row.requiredText('for');
+  const length = row.requiredLength('length');
+  const price = row.isBlank('price')
+    ? row.refuse('price', fault('cutting.price-missing', 'sheet.Stock', null))
+    : row.number('price', 0, MOST_PRICE, { currency: '' });
+  const kind = row.word('kind', STOCK_KINDS, 'stick');
+  const width = row.length('width', false, WIDEST_INCHES);
+  const thicknessClass = row.text('thicknessClass');
   if (thicknessClass !== '') {
-    const found = findThicknessClass(thicknessClass, 'Class');
-    if (!found.ok) for (const one of found.faults) row.refuse('Class', one);
+    const found = findThicknessClass(thicknessClass, 'thicknessClass');
+    if (!found.ok) for (const one of found.faults) row.refuse('thicknessClass', one);
   }
-  if (kind === 'board' && row.isBlank('Width')) {
-    row.refuse('Width', fault('job.board-needs-width', 'Stock', null));
+  if (kind === 'board' && row.isBlank('width')) {
+    row.refuse('width', fault('job.board-needs-width', 'sheet.Stock', null));
   }
   const rest = {
     kind,
     thicknessClass,
-    per: row.word('Per', PRICE_PER, 'piece'),
-    have: row.whole('Have', 0, 0, MOST_ON_RACK),
+    per: row.word('per', PRICE_PER, 'piece'),
+    have: row.whole('have', 0, 0, MOST_ON_RACK),
     buyMost: readBuy(row),
-    where: row.where('For'),
+    where: row.where('for'),
     cells: cellsOf(row, STOCK_CELLS),
   };
   if (wanted === undefined || length === undefined || price === undefined) return undefined;
@@ -55,13 +55,13 @@ function readItem(row: RowReader): StockItem | undefined {
 
 /** Yes (or blank) is as many as needed, no is none, a whole number is the most. */
 function readBuy(row: RowReader): number | null {
-  const buy = row.raw('Buy');
+  const buy = row.raw('buy');
   if (!buy.ok) return null;
   const text = buy.value === null ? 'yes' : String(buy.value).trim().toLowerCase();
-  if (/^-?\d/u.test(text)) return row.whole('Buy', 0, 0, MOST_ON_RACK);
+  if (/^-?\d/u.test(text)) return row.whole('buy', 0, 0, MOST_ON_RACK);
   if (['yes', 'y', 'true'].includes(text)) return null;
   if (['no', 'n', 'false'].includes(text)) return 0;
   const details = { allowed: 'yes, no, or a most (whole number)' };
-  row.refuse('Buy', fault('word.unknown', 'Buy', text, { details }));
+  row.refuse('buy', fault('word.unknown', 'buy', text, { details }));
   return 0;
 }

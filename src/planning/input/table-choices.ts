@@ -3,6 +3,7 @@
  * columns for which of ours. It is kept with the workbook, a note a table, as text that can be read
  * there: {"sheet":"House","columns":{"Room":"Area","Profile":"Molding"}}.
  */
+import { tableArgument } from './raw-table.ts';
 import { fault, type Caution } from '../../core/faults/fault.ts';
 import { saysNotUsed } from './headings/meant-headings.ts';
 import { TABLE_HEADINGS } from './headings/table-headings.ts';
@@ -59,7 +60,7 @@ export function readChoices(notes: Notes): {
   const read = kept.length > 0 ? kept : readOldChoices(notes[OLD_CHOICES_NOTE]);
   const choices = read.flatMap(([name, choice]) => {
     if (choice !== undefined) return [[name, choice] as const];
-    cautions.push(fault('table.choice-unread', name, choiceNote(name)));
+    cautions.push(fault('table.choice-unread', tableArgument(name), choiceNote(name)));
     return [];
   });
   return { choices: Object.fromEntries(choices), cautions };

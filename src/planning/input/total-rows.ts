@@ -1,7 +1,7 @@
 /** Rows that sum up those above them: never one of the rows themselves, and never passed over unsaid. */
 import { fault, placeFault } from '../../core/faults/fault.ts';
 import { nameKey } from '../job.ts';
-import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
+import { tableArgument, whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
 import type { Findings } from './row-reader.ts';
 
 /** As sheets write them, here and in other languages. Common practice [C]. */
@@ -42,14 +42,18 @@ export function withoutTotals(
     const cell = cells[at];
     const given = typeof cell === 'string' ? cell.trim() : null;
     if (isWhole) {
-      findings.faults.push(placeFault(fault('table.total-row', table.name, given), where));
+      findings.faults.push(
+        placeFault(fault('table.total-row', tableArgument(table.name), given), where),
+      );
       return true;
     }
-    findings.cautions.push(placeFault(fault('table.total-ignored', table.name, given), where));
+    findings.cautions.push(
+      placeFault(fault('table.total-ignored', tableArgument(table.name), given), where),
+    );
     return false;
   });
   if (kept.length === 0 && table.rows.length > 0) {
-    findings.faults.push(fault('table.empty', table.name, null));
+    findings.faults.push(fault('table.empty', tableArgument(table.name), null));
   }
   return kept;
 }

@@ -7,7 +7,7 @@ import { writeAnswer, type KeptAnswer } from './kept-answer.ts';
 import type { SearchEffort } from '../search-effort.ts';
 import { writeCut, type KeptCut } from './kept-cut.ts';
 
-export const KEPT_FORMAT = 1;
+export const KEPT_FORMAT = 2;
 
 /** A plan, and what it was made from. */
 export interface PlanToKeep {

@@ -47,10 +47,10 @@ export function casingRuns([first, second]: readonly [OpeningSide, OpeningSide?]
       note: '',
       where: opening.where,
       cells: {
-        Profile: cells[part === 'apron' ? 'Apron' : part === 'stool' ? 'Stool' : 'Casing'],
-        'Measured as': opening.where,
-        Quantity: cells.Quantity,
-        Match: opening.where,
+        profile: cells[part === 'apron' ? 'apron' : part === 'stool' ? 'stool' : 'casing'],
+        measuredAs: opening.where,
+        quantity: cells.quantity,
+        match: opening.where,
       },
     });
   };

@@ -1,7 +1,8 @@
 /** What must be said about openings on walls: each thing once, at the cell that would change it. */
+import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import { nameKey, sameName, type Profile, type Run } from '../job.ts';
-import { saySide, type OpeningSide } from './opening-sides.ts';
+import { runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import type { Verdict } from './what-it-cuts.ts';
 
 interface Cut {
@@ -47,18 +48,19 @@ export class CutAwayNotes {
   note(run: Run, profile: Profile, side: OpeningSide, verdict: Verdict): void {
     const { place, name } = profile;
     if (verdict.is === 'unknown') {
-      const details = { profile: name, needed: verdict.needed };
-      const code = verdict.needed === 'Height' ? 'job.cuts-unknown' : 'job.window-cuts-unknown';
-      const one = fault(code, saySide(side), run.run, { details });
-      this.#once(placeFault(one, verdict.cell), verdict.needed, JSON.stringify(verdict.cell));
+      const needed = sayArgument(verdict.needed);
+      const details = { profile: name, needed };
+      const code = verdict.needed === 'height' ? 'job.cuts-unknown' : 'job.window-cuts-unknown';
+      const one = fault(code, sideArgument(side), run.run, { details });
+      this.#once(placeFault(one, verdict.cell), needed, JSON.stringify(verdict.cell));
     } else if (verdict.is === 'lapped') {
       const details = { profile: name, wall: run.run };
       const by = { inches: Number(verdict.by) };
       const code = place.at === 'floor' ? 'job.window-laps-floor' : 'job.opening-laps-rail';
-      const one = fault(code, saySide(side), by, { details });
-      this.#once(placeFault(one, side.opening.cells.Sill), saySide(side), name);
+      const one = fault(code, sideArgument(side), by, { details });
+      this.#once(placeFault(one, side.opening.cells.sill), sayArgument(sideArgument(side)), name);
     } else if (place.at === 'ceiling' && !place.isSaid && isNamedBelow(profile)) {
-      const one = fault('job.taken-for-ceiling', saySide(side), name, {
+      const one = fault('job.taken-for-ceiling', sideArgument(side), name, {
         details: { run: run.run },
       });
       this.#once(placeFault(one, place.cell), name);
@@ -68,7 +70,9 @@ export class CutAwayNotes {
       side.opening.kind !== 'window' &&
       run.measuredAs === 'wall'
     ) {
-      const one = fault('job.taken-for-casing', saySide(side), name, { details: { run: run.run } });
+      const one = fault('job.taken-for-casing', sideArgument(side), name, {
+        details: { run: run.run },
+      });
       this.#once(placeFault(one, place.cell), name);
     }
   }
@@ -81,7 +85,7 @@ export class CutAwayNotes {
       else cuts.push({ run, profile });
     }
     if (run.quantity === 1) return;
-    const each = fault('job.opening-in-each', `Run ${run.run} in ${run.room}`, run.quantity);
+    const each = fault('job.opening-in-each', runArgument(run), run.quantity);
     this.add(placeFault(each, run.where));
   }
 
@@ -105,10 +109,10 @@ export class CutAwayNotes {
     const { room, wall, opening } = side;
     const inRoom = this.#runsOf.get(nameKey(room)) ?? [];
     const isOther = side.side === 2;
-    const wallCell = opening.cells[isOther ? 'Other wall' : 'Wall'];
+    const wallCell = opening.cells[isOther ? 'otherWall' : 'wall'];
     if (isOther && inRoom.length === 0) {
-      const unknown = fault('job.other-room-unknown', saySide(side), room);
-      this.add(placeFault(unknown, opening.cells['Other room']));
+      const unknown = fault('job.other-room-unknown', sideArgument(side), room);
+      this.add(placeFault(unknown, opening.cells.otherRoom));
       return;
     }
     const placesOf = (runs: readonly Run[]): Profile['place']['at'][] =>
@@ -116,19 +120,19 @@ export class CutAwayNotes {
     if (wall === '') {
       const some = placesOf(inRoom).some((at) => at === 'floor' || at === 'height');
       if (!isOther || !some) return;
-      this.add(placeFault(fault('job.other-wall-open', saySide(side), room), wallCell));
+      this.add(placeFault(fault('job.other-wall-open', sideArgument(side), room), wallCell));
       return;
     }
     const onWall = inRoom.filter((run) => sameName(run.run, wall));
     if (onWall.length === 0) {
-      this.add(placeFault(fault('job.wall-unknown', saySide(side), wall), wallCell));
+      this.add(placeFault(fault('job.wall-unknown', sideArgument(side), wall), wallCell));
     } else if (
       opening.kind !== 'window' &&
       placesOf(inRoom).includes('floor') &&
       !placesOf(onWall).includes('floor')
     ) {
       const details = { profiles: [...new Set(onWall.map((run) => run.profile))].join(', ') };
-      const none = fault('job.wall-without-base', saySide(side), wall, { details });
+      const none = fault('job.wall-without-base', sideArgument(side), wall, { details });
       this.add(placeFault(none, wallCell));
     }
   }
@@ -146,7 +150,7 @@ export class CutAwayNotes {
       profiles: names.join(', '),
       unsaid: unsaid.map((one) => one.name).join(', '),
     };
-    const several = fault('job.several-on-floor', saySide(side), onFloor.length, { details });
+    const several = fault('job.several-on-floor', sideArgument(side), onFloor.length, { details });
     this.#once(placeFault(several, last.place.cell), ...names.map(nameKey).sort());
   }
 
@@ -157,7 +161,7 @@ export class CutAwayNotes {
       const second = runs[1];
       if (second === undefined) continue;
       const details = { profile: profile.name };
-      const several = fault('job.opening-in-several', saySide(side), runs.length, { details });
+      const several = fault('job.opening-in-several', sideArgument(side), runs.length, { details });
       this.#once(placeFault(several, second.where), JSON.stringify(second.where));
     }
   }

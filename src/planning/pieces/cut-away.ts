@@ -1,11 +1,12 @@
 /** What openings cut away of the runs on their walls. */
 import Fraction from 'fraction.js';
+import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey, type Profile, type Run, type RunEnd } from '../job.ts';
 import { CutAwayNotes } from './cut-away-notes.ts';
-import { outsideWidth, saySide, type OpeningSide } from './opening-sides.ts';
+import { outsideWidth, runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import { judgeCut } from './what-it-cuts.ts';
 
 const SQUARE: RunEnd = { kind: 'square', corner: degrees(90) };
@@ -60,8 +61,8 @@ export function cutAway(
     });
     if (cutting.length === 0) return [run];
     if (needsWallLength(run)) {
-      const wall = fault('job.opening-needs-wall-length', sayRun(run), run.measuredAs);
-      faults.push(placeFault(wall, run.cells['Measured as']));
+      const wall = fault('job.opening-needs-wall-length', runArgument(run), run.measuredAs);
+      faults.push(placeFault(wall, run.cells.measuredAs));
       return [run];
     }
     notes.noteCut(run, profile, cutting);
@@ -128,9 +129,9 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
     return { runs: [], cutAways, faults: [allGone(run, total)], cautions: [] };
   }
   const open = sides.find((side) => !isPlaced(side));
-  const needed = open?.side === 2 ? 'Other position' : 'Position';
-  const details = { profile: run.profile, opening: open?.name ?? '', needed };
-  const byTotal = fault('job.opening-by-total', sayRun(run), inches(total), { details });
+  const needed = open?.side === 2 ? 'otherPosition' : 'position';
+  const details = { profile: run.profile, opening: open?.name ?? '', needed: sayArgument(needed) };
+  const byTotal = fault('job.opening-by-total', runArgument(run), inches(total), { details });
   return {
     runs: [{ ...run, length: run.length.sub(total) }],
     cutAways,
@@ -145,7 +146,7 @@ function cutOf(run: Run, { wall, name }: OpeningSide, taken: ExactInches): CutAw
 
 function allGone(run: Run, at: ExactInches): Fault {
   const more = { limit: inches(run.length), details: { profile: run.profile } };
-  return placeFault(fault('job.base-all-cut-away', sayRun(run), inches(at), more), run.where);
+  return placeFault(fault('job.base-all-cut-away', runArgument(run), inches(at), more), run.where);
 }
 
 function refuse(
@@ -154,11 +155,9 @@ function refuse(
   given: { readonly inches: number },
   limit: { readonly inches: number },
 ): Fault {
-  const cell = side.side === 2 ? 'Other position' : 'Position';
-  return placeFault(fault(code, saySide(side), given, { limit }), side.opening.cells[cell]);
+  const cell = side.side === 2 ? 'otherPosition' : 'position';
+  return placeFault(fault(code, sideArgument(side), given, { limit }), side.opening.cells[cell]);
 }
-
-const sayRun = (run: Run): string => `Run ${run.run} in ${run.room}`;
 
 function wallKey(room: string, run: string): string {
   return JSON.stringify([nameKey(room), nameKey(run)]);

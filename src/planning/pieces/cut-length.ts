@@ -1,6 +1,7 @@
 /** From a length as it was measured to the length to cut. */
 import Fraction from 'fraction.js';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
+import { sayArgument } from '../../core/faults/argument.ts';
 import {
   fault,
   failed,
@@ -61,11 +62,11 @@ export function projectionOf(profile: Profile): Outcome<number> {
   if (profile.spring !== undefined) {
     const { projection } = crownSizeOf(profile);
     return projection === undefined
-      ? failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label))
+      ? failed(sizeNeeded(profile, COVE_SIZES.blankWidth.key))
       : ok(projection);
   }
   if (profile.blankThickness === undefined)
-    return failed(sizeNeeded(profile, COVE_SIZES.blankThickness.label));
+    return failed(sizeNeeded(profile, COVE_SIZES.blankThickness.key));
   return ok(Number(profile.blankThickness));
 }
 
@@ -92,7 +93,7 @@ function crossesFace(profile: Profile, around: boolean): boolean {
 
 function widthOf(profile: Profile): Outcome<number> {
   if (profile.blankWidth === undefined)
-    return failed(sizeNeeded(profile, COVE_SIZES.blankWidth.label));
+    return failed(sizeNeeded(profile, COVE_SIZES.blankWidth.key));
   return ok(Number(profile.blankWidth));
 }
 
@@ -117,7 +118,7 @@ function snap(inches: number): Fraction {
 }
 
 function sizeNeeded(profile: Profile, heading: ProfileCell): Fault {
-  const details = { needed: heading };
-  const one = fault('job.projection-unknown', 'Miter', profile.name, { details });
+  const details = { needed: sayArgument(heading) };
+  const one = fault('job.projection-unknown', 'miter', profile.name, { details });
   return placeFault(one, profile.cells[heading]);
 }

@@ -14,7 +14,7 @@ import type { Piece } from '../piece.ts';
 import { casingRuns } from './casing-runs.ts';
 import { cutAway, type CutAway } from './cut-away.ts';
 import { computeCutLength, projectionOf } from './cut-length.ts';
-import { listSides, saySide, type OpeningSide } from './opening-sides.ts';
+import { listSides, sideArgument, type OpeningSide } from './opening-sides.ts';
 
 /** Planned and written within 1 GB (tests/cli/limit-suite.ts); a house has some hundreds. */
 export const MOST_PIECES = 20_000;
@@ -41,7 +41,7 @@ export function listPieces(job: Job): PieceList {
   const runs = [...cut.runs, ...openingRuns(sides)];
   const count = runs.reduce((sum, run) => sum + run.quantity, 0);
   if (count > MOST_PIECES) {
-    const tooMany = fault('job.quantity-too-large', 'Runs', count, { limit: MOST_PIECES });
+    const tooMany = fault('job.quantity-too-large', 'sheet.Runs', count, { limit: MOST_PIECES });
     const where = cellOfMost(runs);
     faults.push(where === undefined ? tooMany : placeFault(tooMany, where));
     return { pieces: [], cutAways, faults, cautions };
@@ -94,7 +94,7 @@ function eachOnce(faults: readonly Fault[]): Fault[] {
 /** Where the count of most pieces stands. */
 function cellOfMost(runs: readonly Run[]): Where | undefined {
   const most = Math.max(...runs.map(({ quantity }) => quantity));
-  return runs.find(({ quantity }) => quantity === most)?.cells.Quantity;
+  return runs.find(({ quantity }) => quantity === most)?.cells.quantity;
 }
 
 function describe(run: Run, profile: Profile, number: number) {
@@ -136,8 +136,8 @@ function casingWithoutWidth(
     if (side.side === 2 || casing?.miterAcross !== 'thickness') return [];
     if (casing.blankWidth !== undefined) return [];
     const details = { needed: COVE_SIZES.blankWidth.label };
-    const one = fault('job.casing-needs-width', saySide(side), casing.name, { details });
-    return [placeFault(one, casing.cells['Blank width'])];
+    const one = fault('job.casing-needs-width', sideArgument(side), casing.name, { details });
+    return [placeFault(one, casing.cells.blankWidth)];
   });
 }
 

@@ -1,5 +1,6 @@
 /** The sides of openings: each belongs to a room, may lie on a wall there, and has a name of its own. */
 import Fraction from 'fraction.js';
+import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey, sameName, type Opening, type Profile, type Run } from '../job.ts';
 
@@ -73,9 +74,17 @@ export function nameOnWall({ wall, name }: OpeningSide): string {
   return `${wall} ${name}`.trim();
 }
 
-/** For faults and cautions. */
-export function saySide({ opening, room, wall }: OpeningSide): string {
-  return `${opening.kind} on ${wall === '' ? 'no wall' : wall} in ${room}`;
+/** What faults call it. */
+export function sideArgument({ opening, room, wall }: OpeningSide): Argument {
+  const slots = { kind: own(opening.kind), room: own(room) };
+  return wall === ''
+    ? phrase('openingOnNoWall', slots)
+    : phrase('openingOnWall', { ...slots, wall: own(wall) });
+}
+
+/** What faults call a run. */
+export function runArgument({ run, room }: Run): Argument {
+  return phrase('runIn', { run: own(run), room: own(room) });
 }
 
 function outsideMargin(opening: Opening, casing: Profile | undefined): ExactInches {

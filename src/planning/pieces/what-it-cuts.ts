@@ -1,5 +1,6 @@
 /** Whether an opening cuts a molding on its wall away. */
 import Fraction from 'fraction.js';
+import { own, phrase, type Argument } from '../../core/faults/argument.ts';
 import type { Where } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { Profile } from '../job.ts';
@@ -11,7 +12,7 @@ export type Verdict =
   /** Nothing is cut, though the opening with its casing reaches so far into the molding. */
   | { readonly is: 'lapped'; readonly by: ExactInches }
   /** Nothing is cut, since this isn't given, in this cell. */
-  | { readonly is: 'unknown'; readonly needed: string; readonly cell: Where };
+  | { readonly is: 'unknown'; readonly needed: Argument; readonly cell: Where };
 
 const CLEAR: Verdict = { is: 'clear' };
 const CUT: Verdict = { is: 'cut' };
@@ -37,7 +38,7 @@ export function judgeCut(
     return span === undefined || 'needed' in span ? CLEAR : lap(span, ZERO, profile);
   }
   const { height } = place;
-  if (height === undefined) return { is: 'unknown', needed: 'Height', cell: place.cell };
+  if (height === undefined) return { is: 'unknown', needed: 'height', cell: place.cell };
   const span = spanOf(side, profileOf);
   if ('needed' in span) return { is: 'unknown', ...span };
   const isIn = height.gte(span.from) && height.lt(span.to);
@@ -57,25 +58,28 @@ interface Span {
 function spanOf(
   side: OpeningSide,
   profileOf: (name: string) => Profile | undefined,
-): Span | { readonly needed: string; readonly cell: Where } {
+): Span | { readonly needed: Argument; readonly cell: Where } {
   const { opening, margin } = side;
   if (opening.kind !== 'window') return { from: ZERO, to: opening.height.add(margin) };
   const { sill, stool, apron, cells } = opening;
-  if (sill === undefined) return { needed: 'Sill', cell: cells.Sill };
+  if (sill === undefined) return { needed: 'sill', cell: cells.sill };
   const to = sill.add(opening.height).add(margin);
   if (stool === undefined && apron === undefined) return { from: sill.sub(margin), to };
   if (side.side === 2) return { from: sill, to };
   const parts = [
-    [stool, 'blankThickness', 'Blank thickness'],
-    [apron, 'blankWidth', 'Blank width'],
+    [stool, 'blankThickness'],
+    [apron, 'blankWidth'],
   ] as const;
   let from = sill;
-  for (const [name, size, heading] of parts) {
+  for (const [name, size] of parts) {
     const part = name === undefined ? undefined : profileOf(name);
     if (part === undefined) continue;
     const high = part[size];
     if (high === undefined)
-      return { needed: `${heading} of ${part.name}`, cell: part.cells[heading] };
+      return {
+        needed: phrase('sizeOf', { size, profile: own(part.name) }),
+        cell: part.cells[size],
+      };
     from = from.sub(high);
   }
   return { from, to };

@@ -1,6 +1,7 @@
 /** How the columns of the input sheets look and what may be chosen in them. */
 import { absoluteRange } from '../../core/cells/cell-range.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
+import type { ArgumentKey } from '../../core/faults/argument.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import type { Heading } from '../../planning/input/headings/heading.ts';
 import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings.ts';
@@ -32,14 +33,14 @@ export interface InputColumn {
 export interface InputTable {
   readonly name: 'Runs' | 'Openings' | 'Profiles' | 'Stock';
   readonly headings: readonly Heading[];
-  readonly columns: Readonly<Record<string, InputColumn>>;
+  readonly columns: Readonly<Partial<Record<ArgumentKey, InputColumn>>>;
   /** Rows prepared to be filled. */
   readonly rows: number;
 }
 
 /** Profiles that can be chosen on other sheets stand in these rows. */
 export const PROFILE_ROWS = 100;
-const NAMES_COLUMN = PROFILE_HEADINGS.findIndex(({ heading }) => heading === 'Profile');
+const NAMES_COLUMN = PROFILE_HEADINGS.findIndex(({ key }) => key === 'profile');
 const PROFILE_NAMES: Allow = {
   kind: 'list from',
   formula: absoluteRange('Profiles', {
@@ -71,21 +72,21 @@ export const INPUT_TABLES: readonly InputTable[] = [
     headings: RUN_HEADINGS,
     rows: 200,
     columns: {
-      Room: { width: 20 },
-      Run: { width: 24 },
-      Profile: PROFILE,
-      Length: LENGTH,
-      'Measured as': { width: 13, allow: list(MEASURES) },
-      Quantity: QUANTITY,
-      'Left end': END,
-      'Right end': END,
-      'Left corner': CORNER,
-      'Right corner': CORNER,
-      Reveal: { width: 10 },
-      'One piece': { width: 9, allow: YES_NO },
-      Match: { width: 14 },
-      Done: { width: 8, allow: YES_NO },
-      Note: { width: 40 },
+      room: { width: 20 },
+      run: { width: 24 },
+      profile: PROFILE,
+      length: LENGTH,
+      measuredAs: { width: 13, allow: list(MEASURES) },
+      quantity: QUANTITY,
+      leftEnd: END,
+      rightEnd: END,
+      leftCorner: CORNER,
+      rightCorner: CORNER,
+      reveal: { width: 10 },
+      onePiece: { width: 9, allow: YES_NO },
+      match: { width: 14 },
+      done: { width: 8, allow: YES_NO },
+      note: { width: 40 },
     },
   },
   {
@@ -93,23 +94,23 @@ export const INPUT_TABLES: readonly InputTable[] = [
     headings: OPENING_HEADINGS,
     rows: 60,
     columns: {
-      Room: { width: 20 },
-      Wall: { width: 24 },
-      Kind: { width: 16, allow: list(OPENING_KINDS) },
-      Width: LENGTH,
-      Height: LENGTH,
-      'Sides cased': { width: 9, isNumber: true, allow: { kind: 'whole', least: 1, most: 2 } },
-      Reveal: { width: 10 },
-      Casing: PROFILE,
-      Apron: PROFILE,
-      Stool: PROFILE,
-      Position: LENGTH,
-      Quantity: QUANTITY,
-      Sill: LENGTH,
-      Horn: { width: 10 },
-      'Other room': { width: 16 },
-      'Other wall': { width: 16 },
-      'Other position': LENGTH,
+      room: { width: 20 },
+      wall: { width: 24 },
+      kind: { width: 16, allow: list(OPENING_KINDS) },
+      width: LENGTH,
+      height: LENGTH,
+      sidesCased: { width: 9, isNumber: true, allow: { kind: 'whole', least: 1, most: 2 } },
+      reveal: { width: 10 },
+      casing: PROFILE,
+      apron: PROFILE,
+      stool: PROFILE,
+      position: LENGTH,
+      quantity: QUANTITY,
+      sill: LENGTH,
+      horn: { width: 10 },
+      otherRoom: { width: 16 },
+      otherWall: { width: 16 },
+      otherPosition: LENGTH,
     },
   },
   {
@@ -117,25 +118,25 @@ export const INPUT_TABLES: readonly InputTable[] = [
     headings: PROFILE_HEADINGS,
     rows: PROFILE_ROWS,
     columns: {
-      Profile: { width: 22 },
-      Make: { width: 12, allow: list(MAKES) },
-      'Cove width': LENGTH,
-      'Cove depth': LENGTH,
-      'Off-center': LENGTH,
-      'Blank width': LENGTH,
-      'Blank thickness': LENGTH,
-      'Near flat': LENGTH,
-      Spring: { width: 9, isNumber: true },
-      Drop: LENGTH,
-      Projection: LENGTH,
-      'Miter across': { width: 13, allow: list(MITERS_ACROSS) },
-      Where: { width: 10, allow: list(PLACES) },
-      Height: LENGTH,
-      Species: { width: 16 },
-      Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
-      'Offcut allowance %': { width: 12, isNumber: true },
-      'Off-center to': { width: 13, allow: list(OFF_CENTER_TO) },
-      Note: { width: 40 },
+      profile: { width: 22 },
+      make: { width: 12, allow: list(MAKES) },
+      coveWidth: LENGTH,
+      coveDepth: LENGTH,
+      offCenter: LENGTH,
+      blankWidth: LENGTH,
+      blankThickness: LENGTH,
+      nearFlat: LENGTH,
+      spring: { width: 9, isNumber: true },
+      drop: LENGTH,
+      projection: LENGTH,
+      miterAcross: { width: 13, allow: list(MITERS_ACROSS) },
+      where: { width: 10, allow: list(PLACES) },
+      height: LENGTH,
+      species: { width: 16 },
+      thicknessClass: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
+      offcutAllowance: { width: 12, isNumber: true },
+      offCenterTo: { width: 13, allow: list(OFF_CENTER_TO) },
+      note: { width: 40 },
     },
   },
   {
@@ -143,15 +144,15 @@ export const INPUT_TABLES: readonly InputTable[] = [
     headings: STOCK_HEADINGS,
     rows: 100,
     columns: {
-      For: { width: 22 },
-      Kind: { width: 10, allow: list(STOCK_KINDS) },
-      Class: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
-      Width: LENGTH,
-      Length: LENGTH,
-      Price: { width: 11, isNumber: true },
-      Per: { width: 12, allow: list(PRICE_PER) },
-      Have: { width: 9, isNumber: true, allow: { kind: 'whole', least: 0, most: 100_000 } },
-      Buy: { width: 9 },
+      for: { width: 22 },
+      kind: { width: 10, allow: list(STOCK_KINDS) },
+      thicknessClass: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
+      width: LENGTH,
+      length: LENGTH,
+      price: { width: 11, isNumber: true },
+      per: { width: 12, allow: list(PRICE_PER) },
+      have: { width: 9, isNumber: true, allow: { kind: 'whole', least: 0, most: 100_000 } },
+      buy: { width: 9 },
     },
   },
 ];

@@ -88,10 +88,10 @@ function placeColumns(
     const key = headingKey(cell);
     if (key !== '' && !places.has(key)) places.set(key, place);
   });
-  const ours = headings.map(({ heading, required = false }): PlacedColumn => {
+  const ours = headings.map(({ key, heading, required = false }): PlacedColumn => {
     const from = places.get(headingKey(heading));
     places.delete(headingKey(heading));
-    const placed = { ...(columns[heading] ?? PLAIN_COLUMN), heading, required };
+    const placed = { ...(columns[key] ?? PLAIN_COLUMN), heading, required };
     return from === undefined ? placed : { ...placed, from };
   });
   const theirs = [...places.values()].map((from): PlacedColumn => {

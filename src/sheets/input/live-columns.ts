@@ -1,5 +1,5 @@
 /** Columns beside the profiles that our functions work out as the sizes are typed. */
-import { OFF_CENTER_TO_HEADING } from '../../planning/input/headings/profile-headings.ts';
+import { OFF_CENTER_TO_COLUMN } from '../../planning/input/headings/profile-headings.ts';
 import { PROFILE_ANSWERS } from '../../planning/input/read-profiles.ts';
 import { COVE_SIZES } from '../../core/cove/cove-sizes.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
@@ -87,7 +87,7 @@ function besideProfiles(sheet: SheetDescription, shop: SheetDescription): SheetD
       width: at(COVE_SIZES.width.label),
       depth: at(COVE_SIZES.depth.label),
       offCenter: at(COVE_SIZES.offCenter.label),
-      offCenterTo: at(OFF_CENTER_TO_HEADING),
+      offCenterTo: at(OFF_CENTER_TO_COLUMN.heading),
       blade: blade.join(','),
       unit,
       stock: `${at(COVE_SIZES.blankThickness.label)},${at(COVE_SIZES.blankWidth.label)}`,

@@ -1,4 +1,5 @@
 /** The Shop input sheet: every setting with its value, unit and note. */
+import { sayArgument } from '../../core/faults/argument.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
@@ -13,10 +14,10 @@ import { columns, left } from '../grammar/columns.ts';
 import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
 
 export const SHOP = columns({
-  setting: left('Setting'),
-  value: left('Value'),
-  unit: left('Unit'),
-  note: left('Note'),
+  setting: left(sayArgument('setting')),
+  value: left(sayArgument('value')),
+  unit: left(sayArgument('unit')),
+  note: left(sayArgument('note')),
 });
 const HEADINGS = SHOP.headings().cells.map((cell) => String(cell?.value));
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];

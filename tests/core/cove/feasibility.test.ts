@@ -141,7 +141,7 @@ describe('a cove that cannot be made', () => {
     const stock = { blankThickness: 2, nearFlat: 1 / 2 };
     const { faults } = checkCove(cove, blade, {}, { ...stock, blankWidth: 4.175 });
     expect(faults.map(({ code, argument, details }) => [code, argument, details])).toEqual([
-      ['cove.flat-too-narrow', 'Far flat', { widthThatWould: { inches: 4.25 } }],
+      ['cove.flat-too-narrow', 'farFlat', { widthThatWould: { inches: 4.25 } }],
     ]);
     expect(checkCove(cove, blade, {}, { ...stock, blankWidth: 4.25 }).faults).toEqual([]);
   });

@@ -89,13 +89,13 @@ describe('the first pass', () => {
 
 describe('refusals', () => {
   test.each([
-    [{ ...USUAL_PASSES, step: 0.13 }, 'cove.step-too-high', 'Step'],
-    [{ ...USUAL_PASSES, first: 0.2 }, 'cove.step-too-high', 'First pass'],
-    [{ ...USUAL_PASSES, last: 0.2 }, 'cove.step-too-high', 'Last pass'],
-    [{ ...USUAL_PASSES, step: 0 }, 'length.not-positive', 'Step'],
-    [{ ...USUAL_PASSES, first: Number.NaN }, 'length.not-positive', 'First pass'],
-    [{ ...USUAL_PASSES, last: -0.01 }, 'length.negative', 'Last pass'],
-    [{ ...USUAL_PASSES, step: 0.0001 }, 'cove.too-many-passes', 'Step'],
+    [{ ...USUAL_PASSES, step: 0.13 }, 'cove.step-too-high', 'step'],
+    [{ ...USUAL_PASSES, first: 0.2 }, 'cove.step-too-high', 'firstPass'],
+    [{ ...USUAL_PASSES, last: 0.2 }, 'cove.step-too-high', 'lastPass'],
+    [{ ...USUAL_PASSES, step: 0 }, 'length.not-positive', 'step'],
+    [{ ...USUAL_PASSES, first: Number.NaN }, 'length.not-positive', 'firstPass'],
+    [{ ...USUAL_PASSES, last: -0.01 }, 'length.negative', 'lastPass'],
+    [{ ...USUAL_PASSES, step: 0.0001 }, 'cove.too-many-passes', 'step'],
   ])('%j is %s (%s)', (rules, code, argument) => {
     const plan = planPasses(0.75, rules);
     expect(plan.heights).toEqual([]);

@@ -2,6 +2,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
+import { sayArgument } from '../../../src/core/faults/argument.ts';
 import {
   computeBoardFeet,
   toBoardFeet,
@@ -73,7 +74,9 @@ describe('the plain rule', () => {
 describe('a board without a size', () => {
   const codes = (board: BoardSize): readonly string[] => {
     const outcome = computeBoardFeet(board);
-    return outcome.ok ? [] : outcome.faults.map((one) => `${one.argument}: ${one.code}`);
+    return outcome.ok
+      ? []
+      : outcome.faults.map((one) => `${sayArgument(one.argument)}: ${one.code}`);
   };
   test('is refused with every size at fault named', () => {
     expect(codes({ thickness: 0, width: new Fraction(-3), length: NaN })).toEqual([

@@ -49,10 +49,10 @@ describe('hardwood thickness classes', () => {
   });
 
   test.each(['', '9/4', '5/8', '4', '5/4 x 6', 'four quarter'])('%j is none', (name) => {
-    const outcome = findThicknessClass(name, 'Profiles, Class');
+    const outcome = findThicknessClass(name, 'label');
     expect(!outcome.ok && outcome.faults[0]).toMatchObject({
       code: 'lumber.class-unknown',
-      argument: 'Profiles, Class',
+      argument: 'label',
       given: name,
       details: { allowed: '4/4, 5/4, 6/4, 7/4, 8/4, 10/4, 12/4, 14/4, 16/4' },
     });
@@ -91,13 +91,13 @@ describe('dry softwood', () => {
     expect(!outcome.ok && outcome.faults).toMatchObject([
       {
         code: 'lumber.nominal-unknown',
-        argument: 'Nominal thickness',
+        argument: 'nominalThickness',
         given: { inches: 1.75 },
         details: { allowed: '3/8, 1/2, 5/8, 3/4, 1, 1 1/4, 1 1/2, 2, 2 1/2, 3, 3 1/2, 4, 4 1/2' },
       },
       {
         code: 'lumber.nominal-unknown',
-        argument: 'Nominal width',
+        argument: 'nominalWidth',
         given: { inches: 13 },
         details: { allowed: '2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16' },
       },

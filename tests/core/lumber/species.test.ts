@@ -49,10 +49,10 @@ describe('a species', () => {
   test.each(['', 'maple', 'oak', 'pine', 'MDF', 'toString'])(
     '%j is not known, and the known are listed',
     (name) => {
-      const outcome = findSpecies(name, 'Profiles, Species');
+      const outcome = findSpecies(name, 'setting');
       expect(!outcome.ok && outcome.faults[0]).toMatchObject({
         code: 'lumber.species-unknown',
-        argument: 'Profiles, Species',
+        argument: 'setting',
         given: name,
         details: { allowed: SPECIES_NAMES.join(', ') },
       });

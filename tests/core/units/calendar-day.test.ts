@@ -1,4 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
+import { syntax } from '../../../src/core/faults/argument.ts';
 import {
   dayOf,
   daySerial,
@@ -11,7 +12,7 @@ describe('A day of the calendar', () => {
   test.each(['2026-11-30', '2024-02-29', '1901-01-01', '9999-12-31', '2000-02-29'])(
     'is read as it is written: %s',
     (day) => {
-      expect(parseDay(day, 'date')).toMatchObject({ ok: true, value: day });
+      expect(parseDay(day, 'day')).toMatchObject({ ok: true, value: day });
     },
   );
 
@@ -25,7 +26,7 @@ describe('A day of the calendar', () => {
     '',
     46_082,
   ])('is nothing else, and is never moved to another day: %s', (given) => {
-    const read = parseDay(given, '--date');
+    const read = parseDay(given, syntax('--date'));
     expect(read.ok).toBe(false);
     if (!read.ok) expect(read.faults[0]?.message).toMatch(/^--date.*such as 2026-11-30\.$/u);
   });

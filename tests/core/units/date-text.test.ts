@@ -54,10 +54,10 @@ describe('a date as text', () => {
 
   test('is refused as a length, with the fraction that it may have been', () => {
     for (const text of ['4-Mar', '2026-03-04', '03/04/2026', '3/4/2026', '3-Jan', '4 Mar']) {
-      const outcome = parseLength(text, 'Length');
+      const outcome = parseLength(text, 'length');
       expect([text, !outcome.ok && outcome.faults[0]?.code]).toEqual([text, 'length.date']);
     }
-    const outcome = parseLength('4-Mar', 'Length');
+    const outcome = parseLength('4-Mar', 'length');
     expect(!outcome.ok && outcome.faults[0]?.message).toBe(
       'Length: “4-Mar” is a date; it may have been 3/4 before a spreadsheet changed it. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4).',
     );

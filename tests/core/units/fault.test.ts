@@ -13,14 +13,14 @@ import {
 import { sayQuantity, type Quantity } from '../../../src/core/faults/quantity.ts';
 import { WORDING } from '../../../src/core/faults/wording.ts';
 
-const negative = fault('length.negative', 'Reveal', { inches: -0.1875 });
+const negative = fault('length.negative', 'reveal', { inches: -0.1875 });
 
 describe('a fault', () => {
   test('carries its code, argument, what was given and the limit, and a sentence', () => {
     const limit = { inches: 1_000_000 };
-    expect(fault('length.too-long', 'Length', '90000 ft', { limit })).toEqual({
+    expect(fault('length.too-long', 'length', '90000 ft', { limit })).toEqual({
       code: 'length.too-long',
-      argument: 'Length',
+      argument: 'length',
       given: '90000 ft',
       limit,
       message: 'Length: “90000 ft” is longer than 1000000 in. Check the unit.',
@@ -46,7 +46,7 @@ describe('a fault', () => {
   });
 
   test('makes an outcome that is not ok, together with all the others', () => {
-    const other = fault('text.missing', 'Room', null);
+    const other = fault('text.missing', 'room', null);
     expect(failed(negative, other)).toEqual({ ok: false, faults: [negative, other] });
     expect(ok(3)).toEqual({ ok: true, value: 3 });
   });
@@ -101,14 +101,14 @@ describe('The wording of counts', () => {
   const said = (...given: Parameters<typeof fault>): string => fault(...given).message;
 
   test('parts whole numbers of five digits and more in threes, in the sign of who reads them', () => {
-    const rows = fault('grid.too-many-rows', 'Runs', null, { limit: 30_000 });
+    const rows = fault('grid.too-many-rows', 'sheet.Runs', null, { limit: 30_000 });
     expect(rows.message).toMatch(/^Runs has more than 30,000 rows/u);
     expect(rewordFault(rows, 'mm', ',').message).toMatch(/^Runs has more than 30\.000 rows/u);
-    expect(said('number.too-large', 'Rate', -1_234_567, { limit: 9_999 })).toBe(
-      'Rate is -1,234,567; at most 9999 is allowed.',
+    expect(said('number.too-large', 'price', -1_234_567, { limit: 9_999 })).toBe(
+      'Price is -1,234,567; at most 9999 is allowed.',
     );
-    expect(said('number.too-large', 'Rate', 12_345.5, { limit: 10_000 })).toBe(
-      'Rate is 12345.5; at most 10,000 is allowed.',
+    expect(said('number.too-large', 'price', 12_345.5, { limit: 10_000 })).toBe(
+      'Price is 12345.5; at most 10,000 is allowed.',
     );
   });
 
@@ -122,15 +122,15 @@ describe('The wording of counts', () => {
     expect(cells('grid.table-columns', 1)).toContain('the formula in Runs!C3 names columns');
     expect(cells('grid.table-columns', 12)).toContain('formulas in 12 cells (Runs!C3 is one) name');
     for (const blank of [null, '']) {
-      expect(said('number.unreadable', 'Rate', blank)).toBe(
-        'Rate is empty. Give a number, such as 3.5 or 12.',
+      expect(said('number.unreadable', 'price', blank)).toBe(
+        'Price is empty. Give a number, such as 3.5 or 12.',
       );
     }
   });
 });
 
 test('a number beyond all measure is said by a bound, never in powers of ten', () => {
-  const said = (given: Quantity): string => fault('number.too-large', 'Count', given).message;
+  const said = (given: Quantity): string => fault('number.too-large', 'count', given).message;
   for (const given of [
     1e21,
     -1e300,
@@ -139,12 +139,12 @@ test('a number beyond all measure is said by a bound, never in powers of ten', (
     { inches: 2e20 },
   ]) {
     expect(said(given)).toMatch(/(?:over |below -)1,000,000,000,000,000/u);
-    expect(rewordFault(fault('number.too-large', 'Count', given), 'mm', ',').message).toMatch(
+    expect(rewordFault(fault('number.too-large', 'count', given), 'mm', ',').message).toMatch(
       /(?:over |below -)1\.000\.000\.000\.000\.000/u,
     );
   }
   expect(said(123_456_789_012)).toContain('123,456,789,012');
-  const fine = fault('cutting.unit-too-fine', 'Sticks', 1.8758823224332384e66, {
+  const fine = fault('cutting.unit-too-fine', 'pieces', 1.8758823224332384e66, {
     limit: 1_000_000,
   });
   expect(fine.message).toContain('share no unit that is any use; 1/1,000,000 in is the finest');

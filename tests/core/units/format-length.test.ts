@@ -99,7 +99,7 @@ describe('for every length, denominator, mark and rounding', () => {
   test('what is written lies within the rounding asked for', () => {
     fc.assert(
       fc.property(anyExact, anyStyle, (inches, style) => {
-        const read = parseLength(formatInches(inches, style), 'Length');
+        const read = parseLength(formatInches(inches, style), 'length');
         if (!read.ok) throw new Error(read.faults[0]!.message);
         const further = read.value.abs().sub(inches.abs()).mul(style.denominator);
         const [least, most] = { nearest: [-0.5, 0.5], up: [0, 1], down: [-1, 0] }[style.rounding];
@@ -117,7 +117,7 @@ describe('for every length, denominator, mark and rounding', () => {
         (parts, denominator) => {
           const exact = new Fraction(parts, denominator);
           for (const marks of MARKS) {
-            const read = parseLength(formatInches(exact, { denominator, marks }), 'Length');
+            const read = parseLength(formatInches(exact, { denominator, marks }), 'length');
             expect(read.ok && read.value.equals(exact)).toBe(true);
           }
         },
@@ -162,9 +162,9 @@ describe('every way of typing a length reads back to the same exact value', () =
       fc.property(feet, inches, fc.nat({ max: 7 }), (ft, inch, eighths) => {
         const exact = new Fraction(ft * 96 + inch * 8 + eighths, 8).toFraction();
         for (const text of typed(ft, inch, eighths)) {
-          const read = parseLength(text, 'Length');
+          const read = parseLength(text, 'length');
           expect([text, read.ok && read.value.toFraction()]).toEqual([text, exact]);
-          const comma = parseLength(text.replace('.', ','), 'Length', {
+          const comma = parseLength(text.replace('.', ','), 'length', {
             unit: 'in',
             decimalSign: ',',
           });
@@ -201,7 +201,7 @@ describe('millimetres', () => {
         (tenths, decimalSign) => {
           const exact = new Fraction(tenths, 10).mul(5, 127);
           const said = formatMillimetres(exact, 1, decimalSign);
-          const read = parseLength(said, 'Length', { unit: 'in', decimalSign });
+          const read = parseLength(said, 'length', { unit: 'in', decimalSign });
           expect(read.ok && read.value.equals(exact)).toBe(true);
         },
       ),

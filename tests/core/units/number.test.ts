@@ -6,7 +6,7 @@ import { parseNumber, sayGiven, type AllowedUnits } from '../../../src/core/unit
 
 const ANY: AllowedUnits = { percent: true, degrees: true, currency: '' };
 const read = (given: unknown, sign?: '.' | ',', allowed = ANY): number | string => {
-  const outcome = parseNumber(given, 'Price', sign, allowed);
+  const outcome = parseNumber(given, 'price', sign, allowed);
   return outcome.ok ? outcome.value : outcome.faults.map((one) => one.code).join();
 };
 
@@ -69,7 +69,7 @@ describe('a number as it is typed', () => {
   });
 
   test('names both readings where thousands and decimals can not be told apart', () => {
-    const outcome = parseNumber('1,200', 'Price');
+    const outcome = parseNumber('1,200', 'price');
     expect(!outcome.ok && outcome.faults[0]!.message).toBe(
       'Price: “1,200” may be 1200 or 1.200. Write it without a sign between thousands.',
     );
@@ -143,7 +143,7 @@ describe('a number as it is typed', () => {
   });
 
   test('names the text in the refusal', () => {
-    const outcome = parseNumber('4 or 5', 'Price');
+    const outcome = parseNumber('4 or 5', 'price');
     expect(!outcome.ok && outcome.faults[0]!.message).toBe(
       'Price: “4 or 5” is not a number. Write it like 3.5 or 12.',
     );

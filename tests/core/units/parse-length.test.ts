@@ -10,7 +10,7 @@ const MILLIMETRES: LengthReading = { unit: 'mm', decimalSign: '.' };
 
 /** The reading as `n/d`, or the code of its one fault. */
 function read(given: unknown, reading?: LengthReading): string {
-  const outcome = parseLength(given, 'Length', reading);
+  const outcome = parseLength(given, 'length', reading);
   if (outcome.ok) return outcome.value.toFraction();
   expect(outcome.faults).toHaveLength(1);
   return outcome.faults[0]!.code;
@@ -164,7 +164,7 @@ describe('thousands in groups', () => {
     ["1'234", MILLIMETRES, ['1234', '1 ft 234 in']],
     ["1'004", POINT, ['1004', '1 ft 4 in']],
   ])('%s is refused with both readings', (text, reading, [one, other]) => {
-    const outcome = parseLength(text, 'Length', reading);
+    const outcome = parseLength(text, 'length', reading);
     expect(!outcome.ok && outcome.faults[0]).toMatchObject({
       code: 'number.two-readings',
       details: { one, other },
@@ -233,7 +233,7 @@ describe('a length in other writings', () => {
       pieces.map((other) => `7${(one + other).repeat(30)}`.slice(0, 59) + 'x'),
     );
     const begin = performance.now();
-    for (const text of texts) parseLength(text, 'Length');
+    for (const text of texts) parseLength(text, 'length');
     expect((performance.now() - begin) / texts.length).toBeLessThan(2);
   });
 });
@@ -259,7 +259,7 @@ describe('a number from a cell', () => {
 
   test('that is NaN or infinite is a fault that says so', () => {
     for (const given of [NaN, Infinity, -Infinity]) {
-      const outcome = parseLength(given, 'Length');
+      const outcome = parseLength(given, 'length');
       expect(outcome.ok).toBe(false);
       expect(!outcome.ok && outcome.faults[0]!.given).toBe(String(given));
     }
@@ -315,12 +315,12 @@ describe('what is no length is refused by name', () => {
   });
 
   test('the message names the argument, the text and a way on', () => {
-    const outcome = parseLength("12''''", 'Runs, Length');
+    const outcome = parseLength("12''''", 'stickLength');
     expect(!outcome.ok && outcome.faults[0]).toMatchObject({
       code: 'length.unreadable',
-      argument: 'Runs, Length',
+      argument: 'stickLength',
       given: "12''''",
-      message: `Runs, Length: “12''''” is not a length that can be read. Write it like 3 1/2, 7' 4 3/8" or 90 mm.`,
+      message: `Stick length: “12''''” is not a length that can be read. Write it like 3 1/2, 7' 4 3/8" or 90 mm.`,
     });
   });
 });

@@ -8,7 +8,7 @@ import {
 } from '../../../src/core/units/plausible-length.ts';
 
 const codeOf = (given: unknown, inches: number, most?: number): string | undefined =>
-  askAboutLength('Length', given, inches, most)?.code;
+  askAboutLength('length', given, inches, most)?.code;
 
 describe('a bare number', () => {
   test.each([45708, '45708', ' 3 1/2 ', '3½', '1.250,5'])('is %s', (given) => {
@@ -40,7 +40,7 @@ describe('the number of a date', () => {
     [46_085, '2026-03-04', '3/4'],
     [54_788, '2049-12-31', '12/31'],
   ])('%s is said as %s, and as %s', (days, date, fraction) => {
-    expect(askAboutLength('Length', days, days)).toMatchObject({
+    expect(askAboutLength('length', days, days)).toMatchObject({
       code: 'length.date-number',
       details: { date, fraction },
     });
@@ -62,8 +62,8 @@ describe('a length that no house has', () => {
   });
 
   test('is refused with its unit too where nobody can be asked', () => {
-    expect(checkShopSize('Thickness', '19 in', 19, 12)?.code).toBe('length.beyond-shop');
-    expect(checkShopSize('Thickness', 46_085, 46_085, 12)?.code).toBe('length.date-number');
-    expect(checkShopSize('Thickness', 12, 12, 12)).toBeUndefined();
+    expect(checkShopSize('thickness', '19 in', 19, 12)?.code).toBe('length.beyond-shop');
+    expect(checkShopSize('thickness', 46_085, 46_085, 12)?.code).toBe('length.date-number');
+    expect(checkShopSize('thickness', 12, 12, 12)).toBeUndefined();
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
+import { sayArgument } from '../../../src/core/faults/argument.ts';
 import { MOST_PLANNED_PIECES, MOST_UNITS } from '../../../src/cutting/problem/limits.ts';
 import type {
   OffcutCredit,
@@ -140,9 +141,9 @@ const refusals: readonly (readonly [StickProblem, string, string])[] = [
 describe('a stick problem is refused', () => {
   test.each(refusals)('case %#: %j', async (problem, code, argument) => {
     const outcome = await planSticks(problem);
-    expect(outcome.ok ? [] : outcome.faults.map((one) => [one.code, one.argument])).toEqual([
-      [code, argument],
-    ]);
+    expect(
+      outcome.ok ? [] : outcome.faults.map((one) => [one.code, sayArgument(one.argument)]),
+    ).toEqual([[code, argument]]);
   });
 
   test('where it has too many pieces', () => {

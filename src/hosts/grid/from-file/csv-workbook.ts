@@ -1,4 +1,5 @@
 /** A CSV file as a workbook of one sheet. */
+import { own } from '../../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../../core/faults/fault.ts';
 import { cleanText } from '../../../sheets/grammar/check/clean-text.ts';
 import { columnPixels } from '../../../sheets/grammar/page-size.ts';
@@ -56,7 +57,7 @@ export function csvWorkbook(bytes: Uint8Array, fileName: string): Outcome<PlainW
   if (!read.ok) return read;
   if (last < 0) return failed(fault('grid.no-sheet', 'file', fileName));
   if (last >= MOST_GRID_ROWS) {
-    return failed(fault('grid.too-many-rows', fileName, last + 1, { limit: MOST_GRID_ROWS }));
+    return failed(fault('grid.too-many-rows', own(fileName), last + 1, { limit: MOST_GRID_ROWS }));
   }
   const name = sheetName(fileName);
   const sheet: PlainSheet = {

@@ -4,6 +4,9 @@
  * of headings in the How to sheet and README all follow from it.
  */
 
+import { NAMES } from '../../../core/faults/argument-words.ts';
+import type { ArgumentKey } from '../../../core/faults/argument.ts';
+
 /** What a cell of the column holds. A bare length is in the shop's unit. */
 export type Holds =
   | 'name'
@@ -18,6 +21,9 @@ export type Holds =
   | 'note';
 
 export interface Heading {
+  /** By which code and faults know it. */
+  readonly key: ArgumentKey;
+  /** As it is typed above the column. */
   readonly heading: string;
   readonly required?: boolean;
   readonly holds: Holds;
@@ -32,4 +38,11 @@ export interface Heading {
   readonly also?: readonly string[];
   /** Words that may mean it: guessed when a person maps a list, who then sees it. Common practice [C]. */
   readonly often?: readonly string[];
+}
+
+/** A heading's key, with its text from where the words of faults are. */
+export function headed<Key extends ArgumentKey>(
+  key: Key,
+): { readonly key: Key; readonly heading: (typeof NAMES)[Key] } {
+  return { key, heading: NAMES[key] };
 }

@@ -1,10 +1,11 @@
 /** The columns of Openings. */
+import { headed } from './heading.ts';
 import { OPENING_KINDS } from '../../job.ts';
 import type { Heading } from './heading.ts';
 
 export const OPENING_HEADINGS = [
   {
-    heading: 'Room',
+    ...headed('room'),
     required: true,
     holds: 'name',
     meaning: 'The room that its casing stands in.',
@@ -12,7 +13,7 @@ export const OPENING_HEADINGS = [
     often: ['where', 'place'],
   },
   {
-    heading: 'Wall',
+    ...headed('wall'),
     holds: 'name',
     meaning:
       'The name that the runs of its wall have under Run: what the opening takes out of them is cut away; blank cuts nothing away.',
@@ -20,7 +21,7 @@ export const OPENING_HEADINGS = [
     often: ['run'],
   },
   {
-    heading: 'Kind',
+    ...headed('kind'),
     required: true,
     holds: 'word',
     allowed: OPENING_KINDS,
@@ -29,7 +30,7 @@ export const OPENING_HEADINGS = [
     often: ['type', 'opening'],
   },
   {
-    heading: 'Width',
+    ...headed('width'),
     required: true,
     holds: 'length',
     meaning: 'Of the clear opening, from jamb to jamb.',
@@ -37,7 +38,7 @@ export const OPENING_HEADINGS = [
     often: ['wide'],
   },
   {
-    heading: 'Height',
+    ...headed('height'),
     required: true,
     holds: 'length',
     meaning: 'Of the clear opening.',
@@ -45,69 +46,69 @@ export const OPENING_HEADINGS = [
     often: ['high', 'tall'],
   },
   {
-    heading: 'Sides cased',
+    ...headed('sidesCased'),
     holds: 'count',
     meaning: '1 or 2: how many sides of the wall get casing; blank is 1.',
     also: ['cased sides'],
     often: ['sides'],
   },
   {
-    heading: 'Reveal',
+    ...headed('reveal'),
     holds: 'length',
     meaning: 'What stays in sight of the jamb beside the casing; blank is 3/16 in (nearly 5 mm).',
   },
   {
-    heading: 'Casing',
+    ...headed('casing'),
     holds: 'name',
     meaning: 'Profile of the legs and the head; blank is none.',
     also: ['casing profile'],
     often: ['case', 'trim'],
   },
   {
-    heading: 'Apron',
+    ...headed('apron'),
     holds: 'name',
     meaning: "Profile of a window's apron; blank is none.",
     also: ['apron profile'],
   },
   {
-    heading: 'Stool',
+    ...headed('stool'),
     holds: 'name',
     meaning: "Profile of a window's stool; blank is none.",
     also: ['stool profile'],
   },
   {
-    heading: 'Position',
+    ...headed('position'),
     holds: 'length',
     meaning:
       "From the wall's left corner to the opening's left edge; blank takes the opening out of the run's length without parting it.",
   },
   {
-    heading: 'Quantity',
+    ...headed('quantity'),
     holds: 'count',
     meaning: 'How many such openings; blank is 1.',
     also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many'],
     often: ['amount', 'number', 'units', 'ea'],
   },
   {
-    heading: 'Sill',
+    ...headed('sill'),
     holds: 'length',
     meaning: "From the floor to a window's opening; blank cuts no rail away.",
     also: ['sill height'],
   },
   {
-    heading: 'Horn',
+    ...headed('horn'),
     holds: 'length',
     meaning: "How far a stool's ends stand out beyond the casing; blank is 1 in.",
     also: ['horns'],
   },
   {
-    heading: 'Other room',
+    ...headed('otherRoom'),
     holds: 'name',
     meaning: 'The room that its second side is in; blank is none that is listed.',
   },
-  { heading: 'Other wall', holds: 'name', meaning: 'As Wall, in the other room.' },
+  { ...headed('otherWall'), holds: 'name', meaning: 'As Wall, in the other room.' },
   {
-    heading: 'Other position',
+    ...headed('otherPosition'),
     holds: 'length',
     meaning: "As Position, on the other room's wall and seen from there.",
   },

@@ -1,4 +1,5 @@
 /** The columns of Profiles. */
+import { headed } from './heading.ts';
 import { COVE_SIZES, type SizeKey } from '../../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../../core/cove/cove.ts';
 import { THICKNESS_CLASS_NAMES } from '../../../core/lumber/thickness-class.ts';
@@ -14,9 +15,6 @@ export const PROFILE_SIZES = [
   'blankThickness',
   'nearFlat',
 ] as const satisfies readonly SizeKey[];
-
-/** Which line the off-center leads to; blank stands for the deepest line. */
-export const OFF_CENTER_TO_HEADING = 'Off-center to';
 
 type Said = Pick<Heading, 'meaning' | 'also' | 'often'>;
 
@@ -51,12 +49,14 @@ const SIZES: Readonly<Record<SizeKey, Said>> = {
 
 export function sizeHeading<Key extends SizeKey>(
   key: Key,
-): Heading & { readonly heading: (typeof COVE_SIZES)[Key]['label']; readonly holds: 'length' } {
-  return { heading: COVE_SIZES[key].label, holds: 'length', ...SIZES[key] };
+): Heading & { readonly key: (typeof COVE_SIZES)[Key]['key']; readonly holds: 'length' } {
+  const { key: argument, label } = COVE_SIZES[key];
+  return { key: argument, heading: label, holds: 'length', ...SIZES[key] };
 }
 
+/** Which line the off-center leads to; blank stands for the deepest line. */
 export const OFF_CENTER_TO_COLUMN = {
-  heading: OFF_CENTER_TO_HEADING,
+  ...headed('offCenterTo'),
   holds: 'word',
   allowed: OFF_CENTER_TO,
   meaning: 'The line that Off-center leads to; blank is the deepest line.',
@@ -65,7 +65,7 @@ export const OFF_CENTER_TO_COLUMN = {
 
 export const PROFILE_HEADINGS = [
   {
-    heading: 'Profile',
+    ...headed('profile'),
     required: true,
     holds: 'name',
     meaning: 'Its name, by which Runs, Openings and Stock call it.',
@@ -73,71 +73,71 @@ export const PROFILE_HEADINGS = [
     often: ['name', 'type', 'style', 'description', 'product', 'part'],
   },
   {
-    heading: 'Make',
+    ...headed('make'),
     holds: 'word',
     allowed: MAKES,
     meaning: 'Cut here as a cove, or as a crown cove at a spring angle, or bought; blank is buy.',
   },
   ...PROFILE_SIZES.map(sizeHeading),
   {
-    heading: 'Spring',
+    ...headed('spring'),
     holds: 'degrees',
     meaning: "Angle of a crown's back from the wall, in degrees.",
     also: ['spring angle'],
   },
   {
-    heading: 'Drop',
+    ...headed('drop'),
     holds: 'length',
     meaning: 'How far a crown reaches down the wall; blank is as its width and spring give.',
   },
   {
-    heading: 'Projection',
+    ...headed('projection'),
     holds: 'length',
     meaning:
       'How far a crown reaches out along the ceiling; blank is as its width and spring give.',
   },
   {
-    heading: 'Miter across',
+    ...headed('miterAcross'),
     holds: 'word',
     allowed: MITERS_ACROSS,
     meaning: 'What its miters go through; blank goes by how a run is measured.',
     also: ['mitre across'],
   },
   {
-    heading: 'Where',
+    ...headed('where'),
     holds: 'word',
     allowed: PLACES,
     meaning:
       'Where on the wall it is, for what openings cut away; blank is opening where Openings names it, ceiling for a cove or a Spring, else floor.',
   },
   {
-    heading: 'Height',
+    ...headed('height'),
     holds: 'length',
     meaning: "From the floor to a rail's lower edge, for Where height.",
   },
   {
-    heading: 'Species',
+    ...headed('species'),
     holds: 'name',
     meaning: 'The wood: boards on Stock may be listed for it.',
     also: ['wood', 'wood species', 'timber'],
     often: ['material'],
   },
   {
-    heading: 'Class',
+    ...headed('thicknessClass'),
     holds: 'word',
     allowed: THICKNESS_CLASS_NAMES,
     meaning: 'Thickness class of the lumber; blank is any that is thick enough.',
     also: ['thickness class'],
   },
   {
-    heading: 'Offcut allowance %',
+    ...headed('offcutAllowance'),
     holds: 'percent',
     meaning: "On top of this profile's net board feet, no part of the price; blank is Shop's.",
     also: ['waste', 'waste allowance'],
   },
   OFF_CENTER_TO_COLUMN,
   {
-    heading: 'Note',
+    ...headed('note'),
     holds: 'note',
     meaning: 'Printed with its set-up.',
     also: ['notes', 'remark', 'remarks', 'comment', 'comments'],

@@ -1,4 +1,5 @@
 /** The columns of Runs. */
+import { headed } from './heading.ts';
 import { END_KINDS, MEASURES } from '../../job.ts';
 import type { Heading } from './heading.ts';
 
@@ -7,7 +8,7 @@ const CORNER = 'Angle of the wall corner at that end, in degrees; blank is 90.';
 
 export const RUN_HEADINGS = [
   {
-    heading: 'Room',
+    ...headed('room'),
     required: true,
     holds: 'name',
     meaning: 'The room that the molding goes into.',
@@ -15,14 +16,14 @@ export const RUN_HEADINGS = [
     often: ['where', 'place'],
   },
   {
-    heading: 'Run',
+    ...headed('run'),
     holds: 'name',
     meaning: "Name of the run, such as its wall; blank is the profile's name.",
     also: ['wall', 'wall name', 'run name', 'mark', 'tag'],
     often: ['id', 'no', 'number'],
   },
   {
-    heading: 'Profile',
+    ...headed('profile'),
     required: true,
     holds: 'name',
     meaning: 'The molding, by its name on Profiles.',
@@ -30,7 +31,7 @@ export const RUN_HEADINGS = [
     often: ['type', 'name', 'style', 'description', 'product', 'part'],
   },
   {
-    heading: 'Length',
+    ...headed('length'),
     required: true,
     holds: 'length',
     meaning: 'As Measured as says; without a unit it is in the unit that Shop names.',
@@ -38,21 +39,21 @@ export const RUN_HEADINGS = [
     often: ['long', 'size', 'inches', 'feet', 'mm', 'lf', 'lineal feet', 'linear feet'],
   },
   {
-    heading: 'Measured as',
+    ...headed('measuredAs'),
     holds: 'word',
     allowed: MEASURES,
     meaning: 'What the tape was on; blank is wall.',
     also: ['measured'],
   },
   {
-    heading: 'Quantity',
+    ...headed('quantity'),
     holds: 'count',
     meaning: 'How many such runs; blank is 1.',
     also: ['qty', 'quantities', 'pcs', 'pieces', 'count', 'how many', 'no of pieces'],
     often: ['amount', 'number', 'units', 'ea'],
   },
   {
-    heading: 'Left end',
+    ...headed('leftEnd'),
     holds: 'word',
     allowed: END_KINDS,
     meaning: 'As one faces the wall; blank is square.',
@@ -60,7 +61,7 @@ export const RUN_HEADINGS = [
     often: ['left', 'start', 'end 1', 'end a'],
   },
   {
-    heading: 'Right end',
+    ...headed('rightEnd'),
     holds: 'word',
     allowed: END_KINDS,
     meaning: 'As one faces the wall; blank is square.',
@@ -68,42 +69,42 @@ export const RUN_HEADINGS = [
     often: ['right', 'end', 'end 2', 'end b'],
   },
   {
-    heading: 'Left corner',
+    ...headed('leftCorner'),
     holds: 'degrees',
     meaning: CORNER,
     also: ['left corner angle', 'left angle'],
   },
   {
-    heading: 'Right corner',
+    ...headed('rightCorner'),
     holds: 'degrees',
     meaning: CORNER,
     also: ['right corner angle', 'right angle'],
   },
   {
-    heading: 'Reveal',
+    ...headed('reveal'),
     holds: 'length',
     meaning:
       'Between the opening and the molding, of a run measured as opening; blank is 3/16 in (nearly 5 mm).',
   },
   {
-    heading: 'One piece',
+    ...headed('onePiece'),
     holds: 'yes or no',
     meaning: 'Yes: never spliced; blank is no.',
     also: ['in one piece'],
   },
   {
-    heading: 'Match',
+    ...headed('match'),
     holds: 'name',
     meaning: 'Pieces with the same word here come from one stick; blank is from any.',
   },
   {
-    heading: 'Done',
+    ...headed('done'),
     holds: 'yes or no',
     meaning: 'Yes: stays on the sheets and leaves the plan; blank is no.',
     often: ['finished', 'complete', 'completed', 'cut'],
   },
   {
-    heading: 'Note',
+    ...headed('note'),
     holds: 'note',
     meaning: 'For yourself.',
     also: ['notes', 'remark', 'remarks', 'comment', 'comments'],

@@ -1,9 +1,10 @@
 /** The columns of Shop: one setting a row. */
+import { headed } from './heading.ts';
 import type { Heading } from './heading.ts';
 
 export const SHOP_HEADINGS = [
   {
-    heading: 'Setting',
+    ...headed('setting'),
     required: true,
     holds: 'name',
     meaning: 'Its name, as on the Shop sheet.',
@@ -11,20 +12,20 @@ export const SHOP_HEADINGS = [
     often: ['name', 'item'],
   },
   {
-    heading: 'Value',
+    ...headed('value'),
     required: true,
     holds: 'number',
     meaning: 'In its unit; blank takes the usual value.',
     also: ['values'],
   },
   {
-    heading: 'Unit',
+    ...headed('unit'),
     holds: 'name',
     meaning: 'Of the value; blank is the unit that is usual for it.',
     also: ['units'],
   },
   {
-    heading: 'Note',
+    ...headed('note'),
     holds: 'note',
     meaning: 'For yourself.',
     also: ['notes', 'remark', 'remarks', 'comment', 'comments'],

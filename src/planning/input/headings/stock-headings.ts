@@ -1,11 +1,12 @@
 /** The columns of Stock. */
+import { headed } from './heading.ts';
 import { THICKNESS_CLASS_NAMES } from '../../../core/lumber/thickness-class.ts';
 import { PRICE_PER, STOCK_KINDS } from '../../job.ts';
 import type { Heading } from './heading.ts';
 
 export const STOCK_HEADINGS = [
   {
-    heading: 'For',
+    ...headed('for'),
     required: true,
     holds: 'name',
     meaning: 'A profile, or a species that coves are cut from.',
@@ -13,28 +14,28 @@ export const STOCK_HEADINGS = [
     often: ['species', 'material', 'wood', 'name', 'description', 'product'],
   },
   {
-    heading: 'Kind',
+    ...headed('kind'),
     holds: 'word',
     allowed: STOCK_KINDS,
     meaning: 'Sticks of a molding, or boards that are ripped into blanks; blank is stick.',
     often: ['type'],
   },
   {
-    heading: 'Class',
+    ...headed('thicknessClass'),
     holds: 'word',
     allowed: THICKNESS_CLASS_NAMES,
     meaning: 'Thickness class of boards; blank is any.',
     also: ['thickness class'],
   },
   {
-    heading: 'Width',
+    ...headed('width'),
     holds: 'length',
     meaning: 'Of a board: it needs one.',
     also: ['board width'],
     often: ['wide'],
   },
   {
-    heading: 'Length',
+    ...headed('length'),
     required: true,
     holds: 'length',
     meaning: 'Of one stick or board.',
@@ -42,7 +43,7 @@ export const STOCK_HEADINGS = [
     often: ['long', 'size', 'feet'],
   },
   {
-    heading: 'Price',
+    ...headed('price'),
     required: true,
     holds: 'money',
     meaning: 'In the currency of Shop, for what Per says.',
@@ -50,7 +51,7 @@ export const STOCK_HEADINGS = [
     often: ['cost', 'each', 'rate'],
   },
   {
-    heading: 'Per',
+    ...headed('per'),
     holds: 'word',
     allowed: PRICE_PER,
     meaning: 'What the price is for; blank is piece.',
@@ -58,14 +59,14 @@ export const STOCK_HEADINGS = [
     often: ['unit'],
   },
   {
-    heading: 'Have',
+    ...headed('have'),
     holds: 'count',
     meaning: 'How many are on the rack; blank is none.',
     also: ['on hand', 'in stock', 'on rack', 'rack'],
     often: ['stock', 'available', 'qty', 'quantity', 'count', 'pcs', 'pieces'],
   },
   {
-    heading: 'Buy',
+    ...headed('buy'),
     holds: 'count',
     meaning: 'Yes, no, or how many may be bought at most; blank is yes.',
   },
