@@ -127,6 +127,18 @@ test('Boards that are ripped alike are one line of the cutting sheet', async () 
   expect(rips).toHaveLength(2);
 });
 
+test('A Have that was changed after the cutting is cautioned over what is to be pulled and bought', async () => {
+  const shared = JOBS['shared']!;
+  const plan = await planCut(shared, {
+    ...shared,
+    stock: shared.stock!.replace('foot,1,', 'foot,0,'),
+  });
+  const texts = textsOf(sheetOf(describePlan(plan), 'Cutting'));
+  const said = texts.findIndex((text) => text.includes('Have is 0 and was 1 when its sticks were'));
+  expect(said).toBeGreaterThan(0);
+  expect(texts.indexOf('Pull from the rack, and buy')).toBe(said + 1);
+});
+
 describe('The sheets of a job that is begun', () => {
   let plan: JobPlan;
   let workbook: WorkbookDescription;

@@ -1,4 +1,5 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
+import { sayFault } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { CutPiece, CutStick, JobPlan } from '../../planning/job-plan.ts';
 import { Anchors } from '../grammar/anchors.ts';
@@ -61,6 +62,9 @@ export function draftCutting(
     spreadRow(`${BARS}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
     { cells: [] },
   ]);
+  for (const one of plan.cautions.filter(({ code }) => code === 'job.cut-have-changed')) {
+    pages.hold(spreadRow(sayFault(one), 'caution', ALL));
+  }
   const lots = listLots(plan);
   addPickList(pages, lots, shop, acrossSheets);
   const lengths = sticks.flatMap(({ length, offcut, pieces }) => [
