@@ -11,7 +11,7 @@ import { OFF_CENTER_TO } from '../core/cove/cove.ts';
 import { computeCut } from '../core/cove/cut.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { planPasses } from '../core/cove/passes.ts';
-import type { ArgumentKey } from '../core/faults/argument.ts';
+import type { HeadingKey } from '../core/faults/argument.ts';
 import { placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { headed, type Heading } from '../planning/input/headings/heading.ts';
@@ -118,6 +118,6 @@ function refused(
 }
 
 /** The column that a fault is about; one about the cove as a whole stands at its profile. */
-function columnOf({ argument }: Fault): ArgumentKey {
+function columnOf({ argument }: Fault): HeadingKey {
   return SET_UP_HEADINGS.find(({ key }) => key === argument)?.key ?? 'profile';
 }

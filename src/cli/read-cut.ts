@@ -162,16 +162,13 @@ function readCurrency(row: RowReader, earlier: string[]): string | undefined {
 export function readKerfColumn(rows: readonly RowReader[]): StatedKerf | undefined {
   let stated: StatedKerf | undefined;
   for (const row of rows) {
-    if (row.isBlank('setting.kerf')) continue;
+    if (row.isBlank('kerf')) continue;
     const kerf = readKerf(row);
     if (kerf === undefined) continue;
-    stated ??= { kerf, where: row.where('setting.kerf') };
+    stated ??= { kerf, where: row.where('kerf') };
     if (stated.kerf.equals(kerf)) continue;
     const limit = { inches: Number(stated.kerf) };
-    row.refuse(
-      'setting.kerf',
-      fault('cutting.kerf-differs', 'setting.kerf', { inches: Number(kerf) }, { limit }),
-    );
+    row.refuse('kerf', fault('cutting.kerf-differs', 'kerf', { inches: Number(kerf) }, { limit }));
   }
   return stated;
 }
@@ -180,36 +177,27 @@ export function readKerfColumn(rows: readonly RowReader[]): StatedKerf | undefin
 export function checkKerfTwice(stated: StatedKerf, option: ExactInches): Fault[] {
   if (stated.kerf.equals(option)) return [];
   const limit = { inches: Number(option) };
-  const one = fault(
-    'cutting.kerf-twice',
-    'setting.kerf',
-    { inches: Number(stated.kerf) },
-    { limit },
-  );
+  const one = fault('cutting.kerf-twice', 'kerf', { inches: Number(stated.kerf) }, { limit });
   return [placeFault(one, stated.where)];
 }
 
 function readKerf(row: RowReader): ExactInches | undefined {
   // What is wrong with it was found with the row's length.
-  const unit = lengthMarkOf(row.text('setting.unit')) ?? 'in';
-  if (!LONG_UNITS.includes(unit)) return row.length('setting.kerf', true, WIDEST_KERF, unit);
-  const inches = row.length('setting.kerf', true, WIDEST_KERF, 'in');
+  const unit = lengthMarkOf(row.text('unit')) ?? 'in';
+  if (!LONG_UNITS.includes(unit)) return row.length('kerf', true, WIDEST_KERF, unit);
+  const inches = row.length('kerf', true, WIDEST_KERF, 'in');
   if (inches === undefined) return undefined;
   // One that says its unit itself is the same whatever a bare number is.
-  if (row.length('setting.kerf', true, LONGEST_RUN_INCHES, 'mm')?.equals(inches) === true)
-    return inches;
+  if (row.length('kerf', true, LONGEST_RUN_INCHES, 'mm')?.equals(inches) === true) return inches;
   const more = { details: { unit } };
-  return row.refuse(
-    'setting.kerf',
-    fault('cutting.kerf-without-unit', 'setting.kerf', row.text('setting.kerf'), more),
-  );
+  return row.refuse('kerf', fault('cutting.kerf-without-unit', 'kerf', row.text('kerf'), more));
 }
 
 /** Of a row's bare numbers; inches where it says none. */
 function readUnit(row: RowReader): LengthMark {
-  if (row.isBlank('setting.unit')) return 'in';
-  const mark = lengthMarkOf(row.text('setting.unit'));
-  return mark ?? row.word('setting.unit', UNITS, 'in');
+  if (row.isBlank('unit')) return 'in';
+  const mark = lengthMarkOf(row.text('unit'));
+  return mark ?? row.word('unit', UNITS, 'in');
 }
 
 /** Sums of prices are exact since a price is whole cents: a finer one is refused, never rounded. */

@@ -5,14 +5,14 @@
  */
 import Fraction from 'fraction.js';
 import { NAMES } from '../faults/argument-words.ts';
-import type { ArgumentKey } from '../faults/argument.ts';
+import type { HeadingKey } from '../faults/argument.ts';
 import type { ExactInches } from '../units/length.ts';
 import { THICKEST_INCHES, WIDEST_INCHES } from '../units/plausible-length.ts';
 import { USUAL_BLADE, type Blade, type Cove } from './cove.ts';
 
 export interface CoveSize {
   /** As faults, and the code that reads it, have it. */
-  readonly key: ArgumentKey;
+  readonly key: HeadingKey;
   /** As headings and fields have it. */
   readonly label: string;
   readonly least: 'above 0' | 'from 0';
@@ -22,7 +22,7 @@ export interface CoveSize {
   readonly most: number;
 }
 
-const labelled = <Key extends ArgumentKey>(key: Key) => ({ key, label: NAMES[key] });
+const labelled = <Key extends HeadingKey>(key: Key) => ({ key, label: NAMES[key] });
 
 export const COVE_SIZES = {
   width: { ...labelled('coveWidth'), least: 'above 0', blank: 'refused', most: WIDEST_INCHES },

@@ -133,5 +133,5 @@ function checkRules(depth: number, rules: PassRules): { faults: Fault[]; caution
 }
 
 function tooMany(count: number): Fault {
-  return fault('cove.too-many-passes', 'setting.step', count, { limit: MOST_PASSES });
+  return fault('cove.too-many-passes', 'step', count, { limit: MOST_PASSES });
 }

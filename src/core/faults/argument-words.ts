@@ -3,8 +3,8 @@
  * tables, settings of the shop and sizes of a cove take their text from here by its key.
  */
 
-/** By a key for each; no two say the same. */
-export const NAMES = {
+/** Headings of the input tables and of the command line's lists. */
+export const HEADINGS = {
   // Sizes of a cove, its blank and the blade
   coveWidth: 'Cove width',
   coveDepth: 'Cove depth',
@@ -12,11 +12,10 @@ export const NAMES = {
   blankWidth: 'Blank width',
   blankThickness: 'Blank thickness',
   nearFlat: 'Near flat',
-  farFlat: 'Far flat',
   bladeDiameter: 'Blade diameter',
   kerf: 'Kerf',
 
-  // Headings of the input tables and of the command line's lists
+  // All others
   room: 'Room',
   run: 'Run',
   profile: 'Profile',
@@ -66,6 +65,11 @@ export const NAMES = {
   unit: 'Unit',
   label: 'Label',
   count: 'Count',
+} as const;
+
+/** All that faults are about in one word of ours, by a key for each; no two say the same. */
+export const NAMES = {
+  ...HEADINGS,
 
   // Settings of the shop
   'setting.bladeDiameter': 'blade diameter',
@@ -153,6 +157,7 @@ export const NAMES = {
   'mark.far.back': 'Far rail, back edge',
 
   // What the arithmetic is given
+  farFlat: 'Far flat',
   cove: 'Cove',
   crown: 'Crown',
   faceWidth: 'Face width',

@@ -2,10 +2,12 @@
  * What a fault is about, as data: words of ours by their key, and names that are said as they stand.
  * The words are in argument-words.ts alone.
  */
-import { NAMES, PHRASES } from './argument-words.ts';
+import { NAMES, PHRASES, type HEADINGS } from './argument-words.ts';
 
 /** One word of ours: a heading, a size, a setting, an argument of a function. */
 export type ArgumentKey = keyof typeof NAMES;
+/** Of these the heading of a column: by it a row's cell is read. */
+export type HeadingKey = keyof typeof HEADINGS;
 export type PhraseKey = keyof typeof PHRASES;
 
 /** Words of ours around others, as in `Stock for Oak crown`. Made by `phrase`. */

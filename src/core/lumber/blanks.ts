@@ -18,7 +18,7 @@ export function countBlanks(given: {
 }): Outcome<number> {
   const board = readSize(given.boardWidth, 'board');
   const blank = readSize(given.blankWidth, 'blankWidth');
-  const kerf = readAllowance(given.kerf, 'setting.kerf');
+  const kerf = readAllowance(given.kerf, 'kerf');
   if (!board.ok || !blank.ok || !kerf.ok) return failed(...faultsOf(board, blank, kerf));
   const blanks = board.value.add(kerf.value).div(blank.value.add(kerf.value)).floor();
   if (blanks.gte(1)) return ok(Number(blanks));

@@ -1,5 +1,5 @@
 /** The first rows of a person's own table, as they will be read by the columns chosen so far. */
-import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import { filledCells } from '../../planning/input/headings/column-contents.ts';
 import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import { mapColumns, type ColumnMap } from '../../planning/input/map-columns.ts';
@@ -43,7 +43,7 @@ export function previewRows(
   });
 }
 
-function sayCell(row: RowReader, key: ArgumentKey, isLength: boolean, shop: Shop): string {
+function sayCell(row: RowReader, key: HeadingKey, isLength: boolean, shop: Shop): string {
   if (!isLength) return row.text(key);
   const length = row.length(key, true);
   return length === undefined ? UNREAD : printExact(length, shop);

@@ -1,9 +1,9 @@
 /** The cells of a row that must change where something is said about them later, by heading. */
-import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import type { CellsOf } from '../job.ts';
 import type { RowReader } from './row-reader.ts';
 
-export function cellsOf<One extends ArgumentKey>(
+export function cellsOf<One extends HeadingKey>(
   row: RowReader,
   headings: readonly One[],
 ): CellsOf<One> {

@@ -3,7 +3,7 @@
  * under none. What would change a quantity, a price or a shape by being passed over is refused; what
  * is plainly the person's own is said once and left alone.
  */
-import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Fault, type Where } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import { countsRows, filledCells, holdsNumbers, unitsNamed } from './headings/column-contents.ts';
@@ -32,7 +32,7 @@ export interface MatchedTable {
   /** Bare numbers under a heading with a unit have that unit. */
   readonly table: RawTable;
   /** The column, from 0, of each heading of ours that stands over one. */
-  readonly columns: ReadonlyMap<ArgumentKey, number>;
+  readonly columns: ReadonlyMap<HeadingKey, number>;
   /** Whether every needed heading has a column. */
   readonly isComplete: boolean;
 }
@@ -143,8 +143,8 @@ function chooseColumns(
   headings: readonly Heading[],
   claims: readonly Claim[],
   findings: Findings,
-): ReadonlyMap<ArgumentKey, Claim> {
-  const chosen = new Map<ArgumentKey, Claim>();
+): ReadonlyMap<HeadingKey, Claim> {
+  const chosen = new Map<HeadingKey, Claim>();
   for (const heading of headings) {
     const all = claims.filter(({ ours }) => ours === heading);
     const filled = all.filter(({ cells }) => cells.length > 0);
@@ -174,7 +174,7 @@ function twice(table: RawTable, first: Claim, other: Claim): Fault {
 }
 
 /** A second column of notes, which is left alone. */
-function isLabelLeft(claim: Claim, chosen: ReadonlyMap<ArgumentKey, Claim>): boolean {
+function isLabelLeft(claim: Claim, chosen: ReadonlyMap<HeadingKey, Claim>): boolean {
   const { ours, cells } = claim;
   return ours.holds === 'note' && cells.length > 0 && chosen.get(ours.key) !== claim;
 }
@@ -182,7 +182,7 @@ function isLabelLeft(claim: Claim, chosen: ReadonlyMap<ArgumentKey, Claim>): boo
 interface Judge {
   readonly table: RawTable;
   readonly headings: readonly Heading[];
-  readonly chosen: ReadonlyMap<ArgumentKey, Claim>;
+  readonly chosen: ReadonlyMap<HeadingKey, Claim>;
   readonly reading: LengthReading;
   readonly isComplete: boolean;
 }

@@ -1,6 +1,6 @@
 /** The Openings table. */
 import Fraction from 'fraction.js';
-import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
+import { sayArgument, type HeadingKey } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
@@ -67,7 +67,7 @@ function readHorn(row: RowReader): Opening['horn'] {
 function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' | 'otherPosition'> {
   const otherWall = row.text('otherWall');
   const position = lengthFrom0(row, 'otherPosition');
-  const needs = (heading: ArgumentKey, needed: ArgumentKey): void => {
+  const needs = (heading: HeadingKey, needed: HeadingKey): void => {
     if (row.isBlank(heading) || !row.isBlank(needed)) return;
     const given = row.raw(heading);
     const missing = fault('job.cell-needs-another', heading, given.ok ? given.value : null, {
@@ -81,7 +81,7 @@ function readOtherSide(row: RowReader): Pick<Opening, 'otherWall' | 'otherRoom' 
 }
 
 /** The cell under a heading, by the heading's key. */
-function lengthFrom0<Key extends ArgumentKey>(
+function lengthFrom0<Key extends HeadingKey>(
   row: RowReader,
   key: Key,
 ): Partial<Record<Key, Opening['height']>> {
@@ -89,7 +89,7 @@ function lengthFrom0<Key extends ArgumentKey>(
   return length === undefined ? {} : ({ [key]: length } as Record<Key, Opening['height']>);
 }
 
-function named<Key extends ArgumentKey>(row: RowReader, key: Key): Partial<Record<Key, string>> {
+function named<Key extends HeadingKey>(row: RowReader, key: Key): Partial<Record<Key, string>> {
   const name = row.text(key);
   return name === '' ? {} : ({ [key]: name } as Record<Key, string>);
 }

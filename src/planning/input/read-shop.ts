@@ -228,12 +228,12 @@ function readLength(
   refuse: (...faults: readonly Fault[]) => undefined,
 ): ExactInches | undefined {
   const { key } = definition;
-  const said = row.text('setting.unit').toLowerCase();
+  const said = row.text('unit').toLowerCase();
   const unit = LENGTH_UNITS.find((one) => one === said);
   if (said !== '' && unit === undefined) {
     const argument = phrase('unitOfSetting', { setting: key });
     const details = { allowed: LENGTH_UNITS.join(', ') };
-    return row.refuse('setting.unit', fault('word.unknown', argument, said, { details }));
+    return row.refuse('unit', fault('word.unknown', argument, said, { details }));
   }
   const parsed = unit === undefined ? lengthIn(value, key, reading) : inUnit(value, unit);
   if (!parsed.ok) return refuse(...parsed.faults);
@@ -259,12 +259,12 @@ function readLength(
 
 /** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */
 function unitFactor(row: RowReader, definition: SettingDefinition): number | undefined {
-  const unit = row.text('setting.unit').toLowerCase();
+  const unit = row.text('unit').toLowerCase();
   if (definition === SETTINGS.feed) {
     if (['m/min', 'metres a minute'].includes(unit)) return FEET_PER_METRE;
     if (!['', 'ft/min', 'feet a minute'].includes(unit)) {
       const details = { allowed: 'ft/min, m/min' };
-      row.refuse('setting.unit', fault('word.unknown', 'unitOfFeed', unit, { details }));
+      row.refuse('unit', fault('word.unknown', 'unitOfFeed', unit, { details }));
       return undefined;
     }
   }

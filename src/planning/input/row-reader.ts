@@ -1,5 +1,5 @@
 /** Reads the cells of one row into typed values, collecting every fault with its place. */
-import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -50,14 +50,14 @@ export function headingKey(heading: RawCell): string {
 export class RowReader {
   readonly #table: RawTable;
   readonly #row: RawRow;
-  readonly #columns: ReadonlyMap<ArgumentKey, number>;
+  readonly #columns: ReadonlyMap<HeadingKey, number>;
   readonly #reading: CellReading;
   readonly #findings: Findings;
 
   constructor(
     table: RawTable,
     row: RawRow,
-    columns: ReadonlyMap<ArgumentKey, number>,
+    columns: ReadonlyMap<HeadingKey, number>,
     reading: CellReading,
     findings: Findings,
   ) {
@@ -68,39 +68,39 @@ export class RowReader {
     this.#findings = findings;
   }
 
-  where(heading: ArgumentKey): Where {
+  where(heading: HeadingKey): Where {
     return whereIs(this.#table, this.#row.line, this.#columns.get(heading) ?? 0);
   }
 
-  refuse(heading: ArgumentKey, one: Fault): undefined {
+  refuse(heading: HeadingKey, one: Fault): undefined {
     this.#findings.faults.push(placeFault(one, this.where(heading)));
     return undefined;
   }
 
-  caution(heading: ArgumentKey, one: Caution): void {
+  caution(heading: HeadingKey, one: Caution): void {
     this.#findings.cautions.push(placeFault(one, this.where(heading)));
   }
 
   /** The cell's value, null where it is blank. One that holds no value is at fault, which is in the findings. */
-  raw(heading: ArgumentKey): Outcome<string | number | boolean | null> {
+  raw(heading: HeadingKey): Outcome<string | number | boolean | null> {
     const read = this.value(heading);
     return read.ok ? ok(read.value === null ? null : plainValue(read.value)) : read;
   }
 
   /** The same with what is seen beside a number. */
-  value(heading: ArgumentKey): Outcome<CellValue | null> {
+  value(heading: HeadingKey): Outcome<CellValue | null> {
     const cell = this.#cell(heading);
     if (cell === null || (typeof cell === 'string' && cell.trim() === '')) return ok(null);
     return isValue(cell) ? ok(cell) : this.#note(heading, failed(whyNoValue(heading, cell)));
   }
 
   /** Whether nothing is in the cell; one that can't be read holds something. */
-  isBlank(heading: ArgumentKey): boolean {
+  isBlank(heading: HeadingKey): boolean {
     const cell = this.#cell(heading);
     return cell === null || (typeof cell === 'string' && cell.trim() === '');
   }
 
-  text(heading: ArgumentKey): string {
+  text(heading: HeadingKey): string {
     const value = this.#given(heading);
     const text = value === undefined ? '' : String(value).trim();
     if (text.length > LONGEST_TEXT) {
@@ -109,7 +109,7 @@ export class RowReader {
     return text;
   }
 
-  requiredText(heading: ArgumentKey): string | undefined {
+  requiredText(heading: HeadingKey): string | undefined {
     if (this.isBlank(heading)) {
       return this.refuse(heading, fault('text.missing', heading, null));
     }
@@ -124,7 +124,7 @@ export class RowReader {
    * @param bareUnit of a bare number, where it isn't the table's
    */
   length(
-    heading: ArgumentKey,
+    heading: HeadingKey,
     orZero = false,
     most: number = LONGEST_RUN_INCHES,
     bareUnit: LengthMark = this.#reading.unit,
@@ -147,7 +147,7 @@ export class RowReader {
   }
 
   requiredLength(
-    heading: ArgumentKey,
+    heading: HeadingKey,
     most: number = LONGEST_RUN_INCHES,
     bareUnit?: LengthMark,
   ): ExactInches | undefined {
@@ -162,7 +162,7 @@ export class RowReader {
    * @param units what may stand with it: a percent, degrees, the shop's money
    */
   number(
-    heading: ArgumentKey,
+    heading: HeadingKey,
     least: number,
     most: number,
     units: AllowedUnits = {},
@@ -184,7 +184,7 @@ export class RowReader {
     return parsed.value;
   }
 
-  whole(heading: ArgumentKey, usual: number, least: number, most: number): number {
+  whole(heading: HeadingKey, usual: number, least: number, most: number): number {
     const value = this.number(heading, least, most, COUNTS) ?? usual;
     if (Number.isInteger(value)) return value;
     this.refuse(heading, fault('number.not-whole', heading, value));
@@ -192,7 +192,7 @@ export class RowReader {
   }
 
   /** One of a few words, as `readWord` reads them; the usual one when blank or at fault. */
-  word<Word extends string>(heading: ArgumentKey, allowed: readonly Word[], usual: Word): Word {
+  word<Word extends string>(heading: HeadingKey, allowed: readonly Word[], usual: Word): Word {
     const value = this.#given(heading);
     if (value === undefined) return usual;
     const read = readWord(String(value), allowed);
@@ -203,7 +203,7 @@ export class RowReader {
   }
 
   /** The usual answer when blank or at fault. */
-  yesNo(heading: ArgumentKey, usual: boolean): boolean {
+  yesNo(heading: HeadingKey, usual: boolean): boolean {
     const value = this.#given(heading);
     if (value === undefined) return usual;
     if (typeof value === 'boolean') return value;
@@ -215,25 +215,25 @@ export class RowReader {
     return usual;
   }
 
-  #cell(heading: ArgumentKey): RawCell {
+  #cell(heading: HeadingKey): RawCell {
     const column = this.#columns.get(heading);
     return column === undefined ? null : (this.#row.cells[column] ?? null);
   }
 
   /** The cell's value as a text says it; undefined when blank or at fault. */
-  #given(heading: ArgumentKey): string | number | boolean | undefined {
+  #given(heading: HeadingKey): string | number | boolean | undefined {
     const value = this.#valued(heading);
     return value === undefined ? undefined : plainValue(value);
   }
 
   /** The cell's value; undefined when blank or at fault. */
-  #valued(heading: ArgumentKey): CellValue | undefined {
+  #valued(heading: HeadingKey): CellValue | undefined {
     const value = this.value(heading);
     return value.ok ? (value.value ?? undefined) : undefined;
   }
 
   /** The same outcome, its faults among the findings. */
-  #note<T>(heading: ArgumentKey, outcome: Outcome<T>): Outcome<T> {
+  #note<T>(heading: HeadingKey, outcome: Outcome<T>): Outcome<T> {
     if (!outcome.ok) for (const one of outcome.faults) this.refuse(heading, one);
     return outcome;
   }

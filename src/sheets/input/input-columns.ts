@@ -1,7 +1,7 @@
 /** How the columns of the input sheets look and what may be chosen in them. */
 import { absoluteRange } from '../../core/cells/cell-range.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
-import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import type { Heading } from '../../planning/input/headings/heading.ts';
 import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings.ts';
@@ -33,7 +33,7 @@ export interface InputColumn {
 export interface InputTable {
   readonly name: 'Runs' | 'Openings' | 'Profiles' | 'Stock';
   readonly headings: readonly Heading[];
-  readonly columns: Readonly<Partial<Record<ArgumentKey, InputColumn>>>;
+  readonly columns: Readonly<Partial<Record<HeadingKey, InputColumn>>>;
   /** Rows prepared to be filled. */
   readonly rows: number;
 }

@@ -5,7 +5,7 @@
  */
 
 import { NAMES } from '../../../core/faults/argument-words.ts';
-import type { ArgumentKey } from '../../../core/faults/argument.ts';
+import type { HeadingKey } from '../../../core/faults/argument.ts';
 
 /** What a cell of the column holds. A bare length is in the shop's unit. */
 export type Holds =
@@ -22,7 +22,7 @@ export type Holds =
 
 export interface Heading {
   /** By which code and faults know it. */
-  readonly key: ArgumentKey;
+  readonly key: HeadingKey;
   /** As it is typed above the column. */
   readonly heading: string;
   readonly required?: boolean;
@@ -41,7 +41,7 @@ export interface Heading {
 }
 
 /** A heading's key, with its text from where the words of faults are. */
-export function headed<Key extends ArgumentKey>(
+export function headed<Key extends HeadingKey>(
   key: Key,
 ): { readonly key: Key; readonly heading: (typeof NAMES)[Key] } {
   return { key, heading: NAMES[key] };
