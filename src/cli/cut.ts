@@ -45,7 +45,7 @@ export const CUT: Command = {
     },
     {
       name: 'STICKS.csv',
-      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],
   options: [

@@ -5,7 +5,7 @@ import { readJobBytes, readJobTables, type JobInput } from '../hosts/file/read-j
 import { keptInputOf, readKeptInput, type KeptInput } from '../hosts/file/read-kept-input.ts';
 import type { ArgumentDefinition } from './command.ts';
 import {
-  isText,
+  inputKind,
   readStandardInput,
   STANDARD_INPUT,
   STANDARD_INPUT_NAME,
@@ -32,7 +32,7 @@ export async function openJob(name: string): Promise<OpenedJob> {
   const job = { name: STANDARD_INPUT_NAME, kept: undefined };
   const bytes = await readStandardInput();
   if (!bytes.ok) return { ...job, input: bytes };
-  if (isText(bytes.value)) {
+  if (inputKind(bytes.value) === 'text') {
     const details = { holds: bytes.value.length === 0 ? 'nothing' : 'a list' };
     return {
       ...job,

@@ -6,7 +6,7 @@ import { isFileThere, readBytes, WORKBOOK_ENDINGS } from '../hosts/file/read-job
 import { readOneSheet } from '../hosts/xlsx/read-workbook.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import {
-  isText,
+  inputKind,
   readStandardInput,
   STANDARD_INPUT,
   STANDARD_INPUT_NAME,
@@ -29,7 +29,8 @@ export async function openList(name: string): Promise<Outcome<OpenedList>> {
   if (name === STANDARD_INPUT) {
     const bytes = await readStandardInput();
     if (!bytes.ok) return bytes;
-    if (!isText(bytes.value)) return readOneSheet(bytes.value, STANDARD_INPUT_NAME);
+    if (inputKind(bytes.value) === 'workbook')
+      return readOneSheet(bytes.value, STANDARD_INPUT_NAME);
     return readCsvTable(bytes.value, STANDARD_INPUT_NAME, STANDARD_INPUT_NAME);
   }
   const [, workbook = '', sheet] = WITH_SHEET.exec(name) ?? [];

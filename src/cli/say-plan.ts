@@ -77,11 +77,11 @@ function sayTotals({ totals, job }: JobPlan): string[] {
   const { shop } = job;
   const say = priceOf(shop);
   const done = totals.done === 0 ? '' : ` (${totals.done} more are done already)`;
-  const cut = totals.sticksCut === 0 ? '' : ` ${totals.sticksCut} of them cut already,`;
+  const cut = totals.sticksCut === 0 ? '' : ` (${totals.sticksCut} of them cut or begun)`;
   const tax = totals.taxCents === 0 ? '' : `, and ${say(totals.taxCents)} tax on it`;
   return [
     'In all:',
-    `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')},${cut} ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
+    `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}${cut}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     ...sayBoardFeet(totals, shop),
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),

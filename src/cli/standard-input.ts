@@ -23,10 +23,11 @@ export async function readStandardInput(): Promise<Outcome<Uint8Array>> {
   return tooLarge === null ? ok(Buffer.concat(parts)) : failed(tooLarge);
 }
 
-/** Whether it is read as CSV: all that is no workbook of any kind. */
-export function isText(bytes: Uint8Array): boolean {
+/** What it may be read as: CSV, a workbook of whatever kind, or neither. */
+export function inputKind(bytes: Uint8Array): 'text' | 'workbook' | 'neither' {
   const kind = fileKind(bytes);
-  return kind === 'text' || kind === 'utf-16' || kind === 'binary';
+  if (kind === 'binary') return 'neither';
+  return kind === 'text' || kind === 'utf-16' ? 'text' : 'workbook';
 }
 
 /** The standard input is read once. */

@@ -1,6 +1,7 @@
 /** Lists of what the plan comes to: by room, by profile, what to pull and buy, what to mind. */
 import { sayWhere } from '../core/faults/fault.ts';
-import { hoursOf, type JobPlan } from '../planning/job-plan.ts';
+import { countCutStock, listCutStock } from '../planning/cut/cut-stock.ts';
+import { hoursOf, plansOf, type JobPlan } from '../planning/job-plan.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
 import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
@@ -60,7 +61,8 @@ export function listProfiles({ profiles, job, totals }: JobPlan): List {
   };
 }
 
-export function listStock({ groups, job, totals }: JobPlan): List {
+export function listStock(plan: JobPlan): List {
+  const { groups, job, totals } = plan;
   const { unit } = job.shop;
   return {
     name: 'stock',
@@ -73,10 +75,13 @@ export function listStock({ groups, job, totals }: JobPlan): List {
       'To buy',
       `Each (${totals.currency})`,
       `Cost (${totals.currency})`,
+      'Cut already, of the rack',
+      'Cut already, bought',
     ],
-    rows: groups.flatMap(({ name, stockUse }) =>
-      stockUse.map((use): ListValue[] => [
-        name,
+    rows: groups.flatMap((group) => {
+      const cut = listCutStock(plansOf(plan, group));
+      return group.stockUse.map((use): ListValue[] => [
+        group.name,
         use.item.for,
         sayStock(use.item, job.shop),
         numberIn(use.item.length, unit),
@@ -84,8 +89,10 @@ export function listStock({ groups, job, totals }: JobPlan): List {
         use.bought,
         use.priceCents / 100,
         use.costCents / 100,
-      ]),
-    ),
+        countCutStock(cut, use.item, 'rack'),
+        countCutStock(cut, use.item, 'buy'),
+      ]);
+    }),
   };
 }
 

@@ -1,10 +1,11 @@
 /**
  * What the pane needs of the workbook that it stands beside, whichever program holds it. Whatever
  * goes wrong is a fault in words with a way on; an exception is a bug of ours. A host touches no
- * cell of the person's own, but where they asked for a formula.
+ * cell of the person's own, but where they asked for a formula or for rows.
  */
 import type { Outcome, Where } from '../core/faults/fault.ts';
 import type { RawCell, RawRow, RawTable } from '../planning/input/raw-table.ts';
+import type { NewRow } from './tables/room-below.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 
 /** Texts by their keys: at most 200 characters a key, of whatever length a text. */
@@ -28,8 +29,23 @@ export interface WorkbookHost {
    * Input sheets are written as the person's own (`owner` person): they are never replaced.
    */
   write(description: WorkbookDescription, options: WriteChoice): Promise<Outcome<Written>>;
-  /** Brings a cell into view and selects it. */
-  show(where: Where): Promise<Outcome<void>>;
+  /**
+   * Puts rows under the last filled row of a place: into blank rows that were prepared there, and then
+   * the table grows, with the looks, formulas, choices and names of its rows. Nothing is written over,
+   * and a row of totals stays last (host.no-room). One step for Undo, where the host has it.
+   *
+   * @returns Line, from 1, of the first of them; the others follow.
+   */
+  appendRows(
+    place: TablePlace,
+    rows: readonly NewRow[],
+  ): Promise<Outcome<{ readonly line: number }>>;
+  /**
+   * Brings a cell into view and selects it.
+   *
+   * @param withKeyboard Whether typing goes on there, as far as the program lets it be moved.
+   */
+  show(where: Where, withKeyboard?: boolean): Promise<Outcome<void>>;
   /** Puts a formula (English, with commas, with its equals sign) into the selected cell, if it is blank. */
   putFormula(formula: string): Promise<Outcome<{ readonly sheet: string; readonly cell: string }>>;
   /** The person's own separator of arguments, for examples that they read: , or ; */
@@ -59,6 +75,7 @@ export interface WorkbookHost {
 export interface HostAbilities {
   readonly showCells: boolean;
   readonly putFormulas: boolean;
+  readonly appendRows: boolean;
   /** Writes into the workbook itself; else `write` gives a file to save. */
   readonly writeInPlace: boolean;
   /** The program's own Undo takes a writing back as one step; `watch` then tells of what goes with it. */

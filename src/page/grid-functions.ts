@@ -3,6 +3,14 @@ import { CATALOGUE } from '../functions/catalogue.ts';
 import { registerFunctions } from '../functions/register.ts';
 import { GridError, type GridCell, type GridFunctionEntry } from '../hosts/grid/grid-function.ts';
 
+/** Functions whose answers are angles in degrees, and nothing else. */
+export const ANSWER_DEGREES: ReadonlySet<string> = new Set([
+  'APPROACH',
+  'TILT',
+  'CROWNMITER',
+  'CROWNBEVEL',
+]);
+
 type Call = (...given: readonly unknown[]) => unknown;
 
 export function gridFunctions(): GridFunctionEntry[] {
@@ -15,7 +23,13 @@ export function gridFunctions(): GridFunctionEntry[] {
   return CATALOGUE.map(({ id, name, description, parameters }) => {
     const call = calls.get(id);
     if (call === undefined) throw new RangeError(`${name} is not registered.`);
-    return { name, description, parameters, call: (...given) => answer(call, given) };
+    return {
+      name,
+      description,
+      answersDegrees: ANSWER_DEGREES.has(id),
+      parameters,
+      call: (...given) => answer(call, given),
+    };
   });
 }
 

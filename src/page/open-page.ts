@@ -1,5 +1,6 @@
 /** Opens the grid with what was kept or with the demo, then starts the pane beside it. */
 import { sayError } from '../core/faults/say-error.ts';
+import { watchChosenCell } from '../hosts/grid/chosen-cell.ts';
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
 import { openGridHost } from '../hosts/grid/open-grid-host.ts';
 import { repairPaste } from '../hosts/grid/paste/repair-paste.ts';
@@ -56,6 +57,9 @@ export async function openPage(): Promise<void> {
   });
   readyDoors(desk, save, findBehind);
   leaveSheet(grid);
+  watchChosenCell(grid, (text) => {
+    byId('cell-says').textContent = text;
+  });
   swipeSheet(byId('grid-place'));
   // Whoever drives the page by script gets at the grid.
   Object.assign(globalThis, { grid });
@@ -137,9 +141,9 @@ function besideGrid(grid: Grid, onNote: () => void): WorkbookHost {
   const host = openGridHost(grid, { paint: paintInBrowser });
   return {
     ...host,
-    show: async (where) => {
+    show: async (where, withKeyboard = false) => {
       const shown = await host.show(where);
-      if (shown.ok) showSheet();
+      if (shown.ok) showSheet(withKeyboard);
       return shown;
     },
     remember: async (notes) => {

@@ -1,5 +1,5 @@
 /** The part of the independent look at a plan that is about what is cut already. Only types and tolerances are imported. */
-import type { CutPart, CuttingGroup, CutStick, ProfilePlan } from './job-plan.ts';
+import type { CutPart, CuttingGroup, CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { StockItem } from './job.ts';
 import { CHECK_SLACK_INCHES } from './tolerance.ts';
 
@@ -10,6 +10,20 @@ export function checkCutStick(stick: CutStick): string[] {
   if (!stick.pieces.some(({ isCut }) => isCut)) wrong.push(`${stick.id} is cut for nothing.`);
   if (pieces + Number(stick.offcut) > Number(stick.length) + CHECK_SLACK_INCHES) {
     wrong.push(`${stick.id} is too short for what is cut of it.`);
+  }
+  return wrong;
+}
+
+/** What is left over is offered for a shorter piece that is still to be cut, and no piece is offered two. */
+export function checkRecuts({ profiles }: JobPlan): string[] {
+  const cuts = profiles.flatMap(({ sticks }) => sticks.flatMap(({ pieces }) => pieces));
+  const open = new Set(cuts.flatMap(({ piece, isCut }) => (isCut === true ? [] : (piece ?? []))));
+  const wrong: string[] = [];
+  for (const { id, length, recutTo, unneeded } of cuts) {
+    if (recutTo === undefined) continue;
+    if (unneeded === undefined || !open.delete(recutTo) || length.lt(recutTo.cutLength)) {
+      wrong.push(`${id} can't be recut to ${recutTo.id}.`);
+    }
   }
   return wrong;
 }

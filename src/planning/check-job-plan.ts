@@ -4,7 +4,7 @@
  * pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
-import { checkCutStick } from './check-cut.ts';
+import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkRuns } from './check-runs.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
@@ -19,6 +19,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => checkStick(plan, one, stick))),
     ...checkLumber(plan),
     ...checkMatches(plan),
+    ...checkRecuts(plan),
     ...checkMoney(plan),
     ...checkTotals(plan),
   ];

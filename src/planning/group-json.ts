@@ -1,6 +1,7 @@
 /** A group of profiles for machines: its problem, answer and bound, its boards, its sticks. */
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickBound, StickProblem } from '../cutting/problem/problem.ts';
+import { countCutStock, listCutStock, type CutStock } from './cut/cut-stock.ts';
 import { behind } from './group-problem.ts';
 import {
   plansOf,
@@ -15,6 +16,7 @@ import {
 export function groupToJson(plan: JobPlan, group: CuttingGroup) {
   const { problem, answer, cut } = group;
   const profiles = problem.profiles ?? [];
+  const opened = listCutStock(plansOf(plan, group));
   return {
     name: group.name,
     profiles: profiles.map(({ id, blank, offcutCredit: credit }) => ({
@@ -47,7 +49,7 @@ export function groupToJson(plan: JobPlan, group: CuttingGroup) {
     endTrim: problem.endTrim / problem.unitsPerInch,
     supplies: suppliesOf(problem),
     ...boundOf(problem, answer.bound),
-    stock: group.stockUse.map(stockOf),
+    stock: group.stockUse.map((use) => stockOf(use, opened)),
     boards: group.boards.map(boardOf),
     sticks: plansOf(plan, group).flatMap(({ profile, sticks }) =>
       sticks.map((stick) => stickOf(profile.name, stick)),
@@ -98,7 +100,7 @@ function boundOf(
   };
 }
 
-function stockOf({ item, ...use }: StockUse) {
+function stockOf({ item, ...use }: StockUse, opened: CutStock) {
   return {
     for: item.for,
     kind: item.kind,
@@ -106,6 +108,8 @@ function stockOf({ item, ...use }: StockUse) {
     width: item.width === undefined ? null : Number(item.width),
     fromRack: use.fromRack,
     bought: use.bought,
+    cutFromRack: countCutStock(opened, item, 'rack'),
+    cutBought: countCutStock(opened, item, 'buy'),
     unusedBlanks: use.unusedBlanks,
     cost: money(use.costCents),
     boardFeet: use.boardFeet ?? null,
@@ -137,7 +141,7 @@ function stickOf(profile: string, stick: CutStick) {
     board: stick.unit,
     strip: stick.strip,
     cut: stick.isCut === true,
-    pieces: stick.pieces.map(({ id, piece, part, length, isCut, unneeded }) => ({
+    pieces: stick.pieces.map(({ id, piece, part, length, isCut, unneeded, recutTo }) => ({
       id,
       room: piece?.room ?? null,
       run: piece?.run ?? null,
@@ -145,6 +149,7 @@ function stickOf(profile: string, stick: CutStick) {
       length: number(length),
       cut: isCut === true,
       leftOver: unneeded !== undefined,
+      recutTo: recutTo?.id ?? null,
     })),
     offcut: number(stick.offcut),
     offcutKept: stick.offcutKept,

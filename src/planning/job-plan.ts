@@ -20,6 +20,8 @@ export interface CutPiece {
   readonly isCut?: true;
   /** Cut for an earlier plan, and nothing asks for it any more: it is left over, with no `piece`. */
   readonly unneeded?: PieceThen;
+  /** Of one left over: a piece still to be cut that could be made from it; the plan doesn't count on it. */
+  readonly recutTo?: Piece;
 }
 
 /** Whether it is a cove's set-up spare. */

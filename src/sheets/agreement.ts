@@ -29,15 +29,6 @@ export function verdictFormula(verdicts: string, labels: string, count: number):
   );
 }
 
-/** How many boxes of a list are ticked, in words: `3 of 24 done`. */
-export function tickedFormula(boxes: string, of: number): string {
-  return `COUNTA(${boxes})&" of ${of} done"`;
-}
-
-export function sayTicked(done: number, of: number): string {
-  return `${done} of ${of} done`;
-}
-
 /**
  * Adds the line that says whether the sheets agree, over columns of the sheet (from 0): quiet where
  * they do, and marked where they don't.

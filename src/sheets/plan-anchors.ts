@@ -23,6 +23,11 @@ interface PlanPlaces {
   /** Of all profiles, on Cutting. */
   readonly allLengthOnCutting: string;
   readonly allLumberOnCutting: string;
+  /** How many of its sticks there are, and are ticked as cut or begun. */
+  readonly allSticksOnCutting: string;
+  readonly sticksCutOnCutting: string;
+  /** How many lengths of all sticks are ticked as cut. */
+  readonly lengthsCutOnCutting: string;
   /** Of a piece's id, on Cutting: the lengths of all its parts, added up; what their joints overlap, in the shop's unit. */
   readonly pieceOnCutting: { readonly cells: string; readonly overlap: number };
   /** On Cutting, profile by profile: what its lengths, and its sticks, are off by; 0 is none. */
@@ -50,6 +55,8 @@ interface PlanPlaces {
   /** On Pieces, row by row: the pieces' numbers, and what Cutting's length is off by. */
   readonly numbersOnPieces: string;
   readonly offOnPieces: string;
+  /** On Pieces, row by row: the boxes of what is done or cut. */
+  readonly boxesOnPieces: string;
   /** On Pieces, row by row: in which line of Production a piece counts, and its length to cut. */
   readonly linesOnPieces: string;
   readonly lengthsOnPieces: string;

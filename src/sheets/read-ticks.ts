@@ -4,7 +4,7 @@ import { cutKey, type Ticks } from '../planning/cut/cut-already.ts';
 import type { CutStick, JobPlan } from '../planning/job-plan.ts';
 import { cleanText } from './grammar/check/clean-text.ts';
 import { PIECES_HEADINGS, sayNumber } from './pieces/pieces-sheet.ts';
-import { CUT_MARK } from './words/tick-marks.ts';
+import { CUT_MARK, NOT_TICKED } from './words/tick-marks.ts';
 import { CUTTING_HEADINGS } from './cutting/cutting-columns.ts';
 
 /** The rows of the two sheets as they stand; none where the sheet isn't there. */
@@ -86,8 +86,7 @@ function readPieces(plan: JobPlan, rows: readonly RawRow[]): ReadonlySet<string>
   return done;
 }
 
-/** What somebody puts into a box that is not to be ticked. */
-const NOT = new Set(['', 'no', 'n', 'false', '0', '-', '–', '—']);
+const NOT = new Set(['', ...NOT_TICKED]);
 
 /** Anything but a blank, a no and an error: a cross, a date, initials. */
 function isTicked(cell: RawCell | undefined): boolean {

@@ -100,10 +100,17 @@ function hostIn(page: () => Page): WorkbookHost {
     };
   return {
     kind: 'grid',
-    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
+    can: {
+      showCells: true,
+      putFormulas: true,
+      appendRows: true,
+      writeInPlace: true,
+      undoWrites: true,
+    },
     survey: call('survey'),
     readTable: call('readTable'),
     write: call('write'),
+    appendRows: call('appendRows'),
     show: call('show'),
     putFormula: call('putFormula'),
     listSeparator: call('listSeparator'),

@@ -1,4 +1,5 @@
 import { jest } from '@jest/globals';
+import { testAppending } from '../hosts/appending-suite.ts';
 import { inGrid } from '../hosts/grid/persons-in-grid.ts';
 import { testGridAnswers } from '../hosts/grid/answers-suite.ts';
 import { testGridKept } from '../hosts/grid/metadata-suite.ts';
@@ -31,11 +32,20 @@ gridSuite('The grid', (grid) => {
   });
   testReading({
     name: 'grid',
+    growsTables: true,
     open: async (sheets) => {
       // A workbook has a sheet at least.
       await open(inGrid(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets));
       return host;
     },
+  });
+  testAppending({
+    name: 'grid',
+    open: async (sheets) => {
+      await open(inGrid(sheets));
+      return host;
+    },
+    makesRoom: false,
   });
   testGridWriting(grid);
   testGridUndo(grid);

@@ -8,7 +8,7 @@ import { goTo, planJob } from './pane-steps.ts';
 function cut(page: Page): Locator {
   return page
     .getByRole('tabpanel', { name: 'Plan' })
-    .getByText(/^1 of \d+ sticks is cut: it stays/u);
+    .getByText(/^1 of \d+ sticks cut or begun: it stays/u);
 }
 
 pageSuite('A plan on the page', ({ open }) => {
@@ -62,7 +62,7 @@ pageSuite('A plan on the page', ({ open }) => {
       const found = await findViolations(page, '#grid-place');
       expect(found.filter(({ isForeign }) => !isForeign)).toEqual([]);
       await page.getByRole('button', { name: 'Plan again' }).click();
-      await page.getByText(/^1 of them cut already/u).waitFor();
+      await page.getByText(/^1 of \d+ sticks cut or begun: they stay, and/u).waitFor();
       const texts = await page.evaluate(
         () =>
           (grid.book().getWorkbook().getCustomMetadata() as { coveledger: { texts: object } })

@@ -73,7 +73,32 @@ pageSuite('The sheet on the page', ({ open }) => {
   );
 
   test(
-    'says over a cell with an error what is wrong, in our own words',
+    'has the keyboard at what is to be said of a profile once the missing ones were added',
+    async () => {
+      const { page, context, errors } = await open();
+      await page.evaluate(() => {
+        grid.book().getSheetByName('Runs')!.getRange('C3').setValue('Cornice');
+      });
+      await page.getByRole('button', { name: 'Add the missing profiles' }).click();
+      await page.getByText('1 profile was added on Profiles.').first().waitFor();
+      const says = page.locator('#cell-says');
+      await says.getByText('Make: One of: cove, crown cove, buy.').waitFor();
+      await page.keyboard.type('buy');
+      await page.keyboard.press('Enter');
+      const shown = await page.evaluate(() =>
+        ['A7', 'B7'].map((at) =>
+          grid.book().getSheetByName('Profiles')!.getRange(at).getDisplayValue(),
+        ),
+      );
+      expect(shown).toEqual(['Cornice', 'buy']);
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+    PAGE_TEST_MS,
+  );
+
+  test(
+    'says over a cell with an error what is wrong, in our own words, and under the sheet of the chosen one',
     async () => {
       const { page, context } = await open();
       await page.getByRole('tab', { name: 'Stock', exact: true }).click();
@@ -91,6 +116,14 @@ pageSuite('The sheet on the page', ({ open }) => {
       );
       await expectOver(page, 'B20', 'Width: “9 long”');
       await expectOver(page, 'B22', 'goes in quotes: write it like "3 1/2"');
+      const says = page.getByRole('status').filter({ hasText: 'Width: “9 long”' });
+      await page.evaluate(() => {
+        grid.book().getActiveSheet().getRange('B19').activate();
+      });
+      await page.keyboard.press('ArrowDown');
+      await says.waitFor();
+      await page.keyboard.press('ArrowDown');
+      await page.locator('#cell-says').getByText('Kind: One of: stick, board').waitFor();
       await context.close();
     },
     PAGE_TEST_MS,

@@ -24,7 +24,7 @@ const answerOf = async (options: readonly string[], runs: Runs = run): Promise<A
 const MANY = Array.from({ length: 300 }, (_, at) => `${120 + ((at * 7919) % 1280)}/16,1`);
 const LONG = {
   'pieces.csv': `Length,Quantity\n${MANY.map((one) => `${one}\n`).join('')}`,
-  'sticks.csv': 'Length,Price\n96,9.50\n120,12.70\n144,15.10\n168,19\n192,21.30\n',
+  'sticks.csv': 'Length,Price\n96,€9.50\n120,12.70\n144,15.10\n168,19\n192,21.30\n',
 };
 
 export function effortSuite(): void {
@@ -62,8 +62,10 @@ export function effortSuite(): void {
     test('Ctrl-C stops it, says so, and keeps the best plan so far', async () => {
       const { code, out, err } = await interrupted(folderWith(LONG), CUT);
       expect(code).toBe(0);
-      expect(out).toMatch(/^300 pieces from \d+ sticks for /m);
+      expect(out).toMatch(/^300 pieces from \d+ sticks for €/m);
       expect(err).toContain('Stopping; the best plan so far is kept.');
+      // The line of progress counts as the answer does.
+      expect(err).toMatch(/€[\d,.]+ so far, €[\d,.]+ at least/u);
     });
   });
 }

@@ -51,6 +51,11 @@ export function pipedJobSuite(): void {
         says: 'A list by itself goes to cut or setups.',
       },
       {
+        name: 'no text and no workbook',
+        input: Uint8Array.from([1, 0, 2, 0, 255, 0]),
+        says: '“the standard input” is no .xlsx workbook that can be opened.',
+      },
+      {
         name: 'a workbook of another kind',
         input: Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, 0, 0]),
         says: '“the standard input” is a workbook of the old .xls kind.',

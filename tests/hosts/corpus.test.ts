@@ -7,7 +7,7 @@ import { parseLength } from '../../src/core/units/length.ts';
 import type { Fault } from '../../src/core/faults/fault.ts';
 import { csvWorkbook } from '../../src/hosts/grid/from-file/csv-workbook.ts';
 import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
-import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
+import { readJobInput, readJobTables } from '../../src/hosts/file/read-job-input.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import type { PlainWorkbook } from '../../src/hosts/workbook/plain-workbook.ts';
 import { openFileHost } from '../../src/hosts/xlsx/open-file-host.ts';
@@ -78,7 +78,7 @@ function sheetsOf({ sheets, styles }: PlainWorkbook): PersonsSheet[] {
 
 const WANTED = JOB_TABLES.map(({ name, required }) => ({ name, required }));
 const DOORS: Readonly<Record<string, (path: string) => Promise<RawTable[]>>> = {
-  'the command line': async (path) => valueOf(await readJobInput(path, WANTED)),
+  'the command line': async (path) => [...valueOf(await readJobTables(path)).tables],
   'the file host': async (path) => {
     const opened = await openFileHost({ name: 'job.xlsx', bytes: readFileSync(path) });
     return throughHost(valueOf(opened));
@@ -165,6 +165,33 @@ describe.each(['library', 'bibliothek', 'refused'])('%s', (folder) => {
   test('the CSV of it means the same', async () => {
     const tables = valueOf(await readJobInput(join(CORPUS, folder, 'csv'), WANTED));
     expectMeaning(readJob(tables, 'csv'), meaning, true);
+  });
+});
+
+describe('Lists that are plain ranges, a title over them and a total under', () => {
+  const meaning = meaningOf('plain');
+  for (const [door, open] of Object.entries(DOORS)) {
+    test.each(['libreoffice.xlsx', 'gnumeric.xlsx'])(
+      `%s is found by its headings through ${door}`,
+      async (file) => {
+        const tables = await open(join(CORPUS, 'plain', file));
+        expectMeaning(readJob(tables, file), meaning, false);
+      },
+    );
+
+    test(`one list that isn’t named as ours is not passed over beside others that are, through ${door}`, async () => {
+      const tables = await open(join(CORPUS, 'plain', 'rates-unnamed.xlsx'));
+      const cautions = { 'table.total-ignored': 'Runs!B10' };
+      expectMeaning(readJob(tables, 'job.xlsx'), { ...meaning, cautions }, false);
+    });
+  }
+
+  test('two lists on one sheet are refused: the one that is not found is named', async () => {
+    const outcome = await readJobTables(join(CORPUS, 'plain', 'two-lists.xlsx'));
+    expect(codesOf(outcome)).toEqual(['table.missing']);
+    expect(!outcome.ok && outcome.faults[0]?.message).toMatch(
+      /^There is no Stock table in .*two-lists\.xlsx”\. Add it, on a sheet of its own;/u,
+    );
   });
 });
 

@@ -29,6 +29,7 @@ async function refusedUntouched(
 const everyCall = (host: WorkbookHost): Promise<Outcome<unknown>>[] => [
   host.survey(),
   host.readTable({ key: 'sheet/1', sheet: 'Runs', line: 1, headings: [], rowCount: 0 }, 'Runs'),
+  host.appendRows({ key: 'sheet/1', sheet: 'Runs', line: 1, headings: [], rowCount: 0 }, [['x']]),
   host.write(ONE, WRITE),
   host.show({ sheet: 'Budget', cell: 'A1' }),
   host.putFormula('=1'),

@@ -36,9 +36,9 @@ function declared(className: string): Map<string, number> {
   const pattern = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s+(?:readonly )?(\w+)\??[(:<]/gu;
   for (const [, doc = '', name = ''] of (body ?? '').matchAll(pattern)) {
     const sets = [...doc.matchAll(/\[Api set: ([^\]]*)\]/gu)].map(([, set = '']) => set).join();
-    const minors = [...sets.matchAll(/ExcelApi 1\.(\d+)|; 1\.(\d+) for/gu)].map((one) =>
-      Number(one[1] ?? one[2]),
-    );
+    // A later parameter is one that the fake refuses.
+    const later = /ExcelApi 1\.(\d+)|; 1\.(\d+) for (?!adding `\w+` parameter)/gu;
+    const minors = [...sets.matchAll(later)].map((one) => Number(one[1] ?? one[2]));
     if (minors.length > 0 && !found.has(name)) found.set(name, Math.max(...minors));
   }
   return found;

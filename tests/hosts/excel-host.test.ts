@@ -262,7 +262,13 @@ describe('The Excel host', () => {
     });
     expect([host.kind, host.can]).toEqual([
       'excel',
-      { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
+      {
+        showCells: true,
+        putFormulas: true,
+        appendRows: true,
+        writeInPlace: true,
+        undoWrites: false,
+      },
     ]);
   });
 });

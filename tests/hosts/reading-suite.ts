@@ -13,11 +13,13 @@ import type { PersonsSheet } from './persons-sheets.ts';
 export interface ReadingHost {
   readonly name: string;
   readonly open: (sheets: readonly PersonsSheet[]) => Promise<WorkbookHost>;
+  /** Its tables grow with what is typed right below them: nothing needs to be said of it. */
+  readonly growsTables?: boolean;
 }
 
 const RUNS = ['Room', 'Profile', 'Length'];
 
-export function testReading({ name, open }: ReadingHost): void {
+export function testReading({ name, open, growsTables = false }: ReadingHost): void {
   const placesOf = async (host: WorkbookHost): Promise<readonly TablePlace[]> =>
     valueOf(await host.survey()).places;
   const read = async (sheets: readonly PersonsSheet[], which = 0): Promise<RawTable> => {
@@ -178,6 +180,47 @@ export function testReading({ name, open }: ReadingHost): void {
       const all = await read([{ name: 'Trim', rows, hidden: [2, 3, 4, 5] }]);
       expect(all.cautions?.map(({ given }) => given)).toEqual([4]);
       expect((await read([{ name: 'Trim', rows }])).cautions).toBeUndefined();
+    });
+
+    test(`reads rows right below a table with its own${growsTables ? '' : ', and says so'}`, async () => {
+      const rows = [
+        [null, ...RUNS],
+        [null, 'Hall', 'Base', 96],
+        [null, 'Loft', 'Base', 40],
+        ['beside', 'Attic', 'Base', 50],
+        ['under it'],
+        [null, 'After', 'a blank', 1],
+      ];
+      const table = await read([{ name: 'Trim', rows, tables: [{ name: 'T', range: 'B1:D2' }] }]);
+      expect(table.rows).toEqual([
+        { line: 2, cells: [null, 'Hall', 'Base', 96] },
+        { line: 3, cells: [null, 'Loft', 'Base', 40] },
+        { line: 4, cells: [null, 'Attic', 'Base', 50] },
+      ]);
+      const said = [
+        "2 rows stand right under the table “T” and aren't part of it; they are read with Runs all the same. Stretch the table over them; or, where they aren't meant, leave a blank row above them.",
+        { sheet: 'Trim', cell: 'B3' },
+      ];
+      expect(table.cautions?.map(({ message, where }) => [message, where])).toEqual(
+        growsTables ? undefined : [said],
+      );
+    });
+
+    test('takes no row of one table for a row of the other that stands right above it', async () => {
+      const rows = [
+        RUNS,
+        ['Hall', 'Base', 96],
+        ['Stock', 'Profile', 'Price'],
+        ['stick', 'Base', 4],
+      ];
+      const tables = [
+        { name: 'T', range: 'A1:C2' },
+        { name: 'Rack', range: 'A3:C4' },
+      ];
+      const sheets = [{ name: 'Trim', rows, tables }];
+      const [first, second] = [await read(sheets), await read(sheets, 1)];
+      expect([first, second].map((one) => one.rows.map(({ line }) => line))).toEqual([[2], [4]]);
+      expect([first.cautions, second.cautions]).toEqual([undefined, undefined]);
     });
 
     test('leaves out rows of nothing but formulas that give ""', async () => {

@@ -144,10 +144,18 @@ describe('An opened file', () => {
     const host = valueOf(await open(trim));
     expect([host.kind, host.can]).toEqual([
       'file',
-      { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
+      {
+        showCells: false,
+        putFormulas: false,
+        appendRows: false,
+        writeInPlace: false,
+        undoWrites: false,
+      },
     ]);
     expect(codesOf(await host.show({ sheet: 'Runs', cell: 'A1' }))).toEqual(['host.cannot']);
     expect(codesOf(await host.putFormula('=1'))).toEqual(['host.cannot']);
+    const [place] = valueOf(await host.survey()).places;
+    expect(codesOf(await host.appendRows(place!, [['x']]))).toEqual(['host.cannot']);
     expect(await host.listSeparator()).toBe(',');
     expect(valueOf(await host.recall(['a'])).a).toBeUndefined();
     await host.remember({ a: 'b' });

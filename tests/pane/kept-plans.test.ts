@@ -44,6 +44,11 @@ function tick(host: MemoryHost, stick: string, value: string | null = 'x'): void
   );
 }
 
+/** What stands beside the ticked boxes of Cutting. */
+function ticked(rows: readonly (readonly unknown[])[]): unknown[] {
+  return rows.filter(([box]) => box === 'x').map(([, beside]) => beside);
+}
+
 function layouts({ planning }: PaneState): string[] {
   return planning.result!.plan.profiles.flatMap(({ sticks }) =>
     sticks.map(
@@ -131,20 +136,17 @@ describe('Ticks', () => {
     await settled();
     const { ticks } = pane.store.get().planning;
     expect(sayTicks(ticks!)).toBe(
-      '1 of 2 sticks is cut: it stays when the job is planned again, and only the rest is planned anew.',
+      '1 of 2 sticks cut or begun: it stays when the job is planned again, and only the rest is planned anew.',
     );
-    expect(pane.store.get().announcement.text).toContain('1 of 2 sticks is cut');
+    expect(pane.store.get().announcement.text).toContain('1 of 2 sticks cut or begun');
     host.type('Runs', 1, 3, '62');
     await settled();
     await planAndWrite(pane);
     const after = ['Base #1: a, b (cut)', 'Base #2: a', 'Base #3: c'];
     expect(layouts(pane.store.get())).toEqual(after);
     const rows = host.sheets.get('Cutting')!.rows;
-    expect(rows.filter((cells) => cells[0] === 'x').map((cells) => cells[1])).toEqual([
-      'Base #1',
-      1,
-      2,
-    ]);
+    // The lot's own row first: nobody pulls or buys it again.
+    expect(ticked(rows)).toEqual(['A', 'Base #1', 1, 2]);
     // The same after a reload, and once more with nothing changed.
     const again = await open(host);
     expect(layouts(again.store.get())).toEqual(after);
@@ -173,10 +175,7 @@ describe('Ticks', () => {
     await pane.actions.askToWrite();
     await pane.actions.write();
     const rows = host.sheets.get('Cutting')!.rows;
-    expect(rows.filter((cells) => cells[0] === 'x').map((cells) => cells[1])).toEqual([
-      'Base #2',
-      1,
-    ]);
+    expect(ticked(rows)).toEqual(['A', 'Base #2', 1]);
   });
 
   test('can be dropped: all is planned anew, and the sheets then have none', async () => {

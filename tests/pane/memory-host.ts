@@ -31,6 +31,7 @@ export const REFUSAL: Fault = fault('host.refused', own('The workbook'), 'becaus
 const IN_PLACE: HostAbilities = {
   showCells: true,
   putFormulas: true,
+  appendRows: true,
   writeInPlace: true,
   undoWrites: false,
 };
@@ -38,6 +39,7 @@ export const UNDOABLE: HostAbilities = { ...IN_PLACE, undoWrites: true };
 export const AS_FILE: HostAbilities = {
   showCells: false,
   putFormulas: false,
+  appendRows: false,
   writeInPlace: false,
   undoWrites: false,
 };
@@ -104,7 +106,24 @@ export function memoryHost(
         const file = { name: 'House planned.xlsx', bytes: new Uint8Array([1]) };
         return can.writeInPlace ? { sheets: written } : { sheets: written, file };
       }),
-    show: (where) => answer('show', () => void log.push(`show ${JSON.stringify(where)}`)),
+    appendRows: ({ sheet: name }, rows) =>
+      answer('appendRows', () => {
+        const { rows: there } = sheets.get(name) ?? { rows: [] };
+        const line = there.findLastIndex((row) => row.some((cell) => cell !== null)) + 2;
+        rows.forEach((cells, index) => {
+          const row = (there[line - 1 + index] ??= []);
+          cells.forEach((text, column) => {
+            if (text !== null) row[column] = text;
+            else row[column] ??= null;
+          });
+        });
+        for (const changed of watchers) changed(name);
+        return { line };
+      }),
+    show: (where, withKeyboard = false) =>
+      answer('show', () => {
+        log.push(`show ${JSON.stringify(where)}${withKeyboard ? ' with the keyboard' : ''}`);
+      }),
     putFormula: (formula) =>
       answer('putFormula', () => {
         log.push(`put ${formula}`);

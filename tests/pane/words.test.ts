@@ -7,6 +7,7 @@ import {
   showExample,
 } from '../../src/pane/functions/show-example.ts';
 import { nextTab } from '../../src/pane/style/next-tab.ts';
+import { sayReplaced } from '../../src/pane/plan/ask-writing.ts';
 import { sayProgress } from '../../src/pane/plan/say-progress.ts';
 import { sayProfiles, sayResult } from '../../src/pane/plan/say-result.ts';
 import { planOf } from '../planning/make-job.ts';
@@ -22,6 +23,37 @@ const TILT: FunctionReference = {
   ],
   example: '=COVE.TILT(3, "7/8, about", 0.5)',
 };
+
+describe('Before sheets are replaced', () => {
+  const question = { replaced: ['Cutting', 'Pieces'], added: ['Outlines'], pointing: [] };
+  const ticks = { cutKey: 'a', sticksCut: 2, sticks: 9, keepsCuts: true };
+  const all =
+    /replaced\. Anything that was typed there goes: ticks, notes, rates, quantities\. Outlines will be added\.$/u;
+
+  test('it is said that ticks of what is cut stay, and that all else that was typed goes', () => {
+    expect(sayReplaced(question, { ticks, result: undefined, ticksLost: false })).toBe(
+      'Cutting and Pieces were made here before and will be replaced. What is ticked under Cut on Cutting, and under Done on Pieces, stays as cut. Anything else that was typed there goes: other ticks, notes, rates, quantities. Outlines will be added.',
+    );
+  });
+
+  test('nothing is said to stay where nothing is ticked, where ticks can’t be read or are dropped', async () => {
+    const none = { ...ticks, sticksCut: 0 };
+    expect(sayReplaced(question, { ticks: none, result: undefined, ticksLost: false })).toMatch(
+      all,
+    );
+    expect(sayReplaced(question, { ticks, result: undefined, ticksLost: true })).toMatch(all);
+    const kept = { fingerprint: '', tables: [], day: '2026-01-01' };
+    const result = {
+      ...kept,
+      plan: await planOf({}),
+      effort: { seconds: 0 },
+      cutKey: '',
+      droppedCutKey: 'a',
+      wrong: [],
+    };
+    expect(sayReplaced(question, { ticks, result, ticksLost: false })).toMatch(all);
+  });
+});
 
 describe('The reference of functions', () => {
   test('shows an example as the person types it; what stands in quotes stays', () => {

@@ -6,7 +6,7 @@ import { checkDescription } from '../../src/sheets/grammar/check/check-descripti
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
@@ -97,14 +97,22 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     expect([sheet.print.titleRows, sheet.tables]).toEqual([undefined, undefined]);
     const { highlights, ...inShop } = sheetOf(cleanDescription(describePlan(plan)), 'Client');
     // The row above the price, blank in the copy, is the one that tells of other figures in the shop's sheets.
-    const [, , behind, ...below] = inShop.rows;
+    const [title, job, behind, ...below] = inShop.rows;
+    // Nothing is cut: the sentence is that of the copy, and tells of the sticks when they are ticked.
+    const [{ formula = '', ...said }] = job!.cells as [CellDescription];
+    expect(formula).toMatch(/>0,.*" cut or begun".*,""\)$/u);
     expect(behind!.cells.flatMap((cell) => (cell === null ? [] : [cell.value]))).toEqual([
       '',
       null,
       '',
     ]);
     expect(highlights).toHaveLength(1);
-    const rows = [...inShop.rows.slice(0, 2), { cells: [], height: behind!.height! }, ...below];
+    const rows = [
+      title,
+      { ...job, cells: [said] },
+      { cells: [], height: behind!.height! },
+      ...below,
+    ];
     const merges = inShop.merges!.filter((one) => one !== 'A3:D3');
     expect({ ...inShop, name: sheet.name, rows, merges }).toEqual(sheet);
   });

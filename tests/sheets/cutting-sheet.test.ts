@@ -1,11 +1,16 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
-import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import type {
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planByHand, type HandStick } from '../planning/hand-made-plan.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { planMixed, SHARED, withCredit } from '../planning/shared-boards.ts';
 import { cutSticks, offcutRows } from './cut-rows.ts';
-import { sheetOf, textsOf } from './sheet-jobs.ts';
+import { planCut, withLongerEnds } from './cut-plans.ts';
+import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 /** Boards of 9 1/2 in: two blanks of 4 1/2 (9 1/8), three of 3 (9 1/4), or one of each (7 5/8). */
 const MANY: Tables = {
@@ -120,4 +125,66 @@ test('Boards that are ripped alike are one line of the cutting sheet', async () 
     `Boards A1 to A3 of Poplar (board 4/4, 9 1/2" wide, 10'): rip 2 × Wide 4 1/2"`,
   );
   expect(rips).toHaveLength(2);
+});
+
+test('A Have that was changed after the cutting is cautioned over what is to be pulled and bought', async () => {
+  const shared = JOBS['shared']!;
+  const plan = await planCut(shared, {
+    ...shared,
+    stock: shared.stock!.replace('foot,1,', 'foot,0,'),
+  });
+  const texts = textsOf(sheetOf(describePlan(plan), 'Cutting'));
+  const said = texts.findIndex((text) => text.includes('Have is 0 and was 1 when its sticks were'));
+  expect(said).toBeGreaterThan(0);
+  expect(texts.indexOf('Pull from the rack, and buy')).toBe(said + 1);
+});
+
+describe('The sheets of a job that is begun', () => {
+  let plan: JobPlan;
+  let workbook: WorkbookDescription;
+
+  beforeAll(async () => {
+    const shared = JOBS['shared']!;
+    plan = await planCut(shared, withLongerEnds(shared));
+    workbook = describePlan(plan);
+  });
+
+  test('list what is cut already apart, with its tick, so that nobody pulls, buys or rips it again', () => {
+    const { rows } = sheetOf(workbook, 'Cutting');
+    const picks = rows.flatMap(({ cells }) => {
+      const [tick, , , , count, from, numbers] = cells.map((one) => one?.value ?? null);
+      return ['rack', 'buy', 'cut already'].includes(String(from))
+        ? [[tick, count, from, numbers]]
+        : [];
+    });
+    expect(picks).toEqual([
+      ['x', 1, 'cut already', 'B1'],
+      [null, 1, 'buy', 'A1'],
+      [null, 1, 'buy', 'B2'],
+      [null, 2, 'buy', 'C2 and C3'],
+      ['x', 1, 'cut already', 'C1'],
+    ]);
+    const cut = plan.profiles.flatMap((one) => one.sticks.filter(({ isCut }) => isCut));
+    expect(cut.map(({ item, unit, fromRack }) => [item.for, unit, fromRack])).toEqual([
+      ['Poplar', 1, true],
+      ['Narrow', 1, false],
+    ]);
+    const texts = textsOf(sheetOf(workbook, 'Cutting'));
+    const board = (name: string): string =>
+      `Board ${name} of Poplar (board 4/4, 9 1/2" wide, 12'):`;
+    expect(texts.filter((text) => /: rip/u.test(text))).toEqual([
+      `${board('B1')} ripped already into 2 × Wide 4 1/2"`,
+      `${board('B2')} rip 1 × Flat 4 1/2", 1 × 4 1/2" to keep`,
+    ]);
+    const onProduction = textsOf(sheetOf(workbook, 'Production'));
+    expect(
+      onProduction.filter((text) => /(?:cut|ripped) already(?!.*left over)/u.test(text)),
+    ).toEqual([
+      'as listed under lumber; all are cut already',
+      'as listed under lumber; 1 of them cut already',
+      'into 2 × Wide 4 1/2", 1 × Flat 4 1/2", 1 × 4 1/2" to keep; 1 of the boards is ripped already',
+      `board 4/4, 9 1/2" wide, 12'; cut already: 1 from the rack`,
+      `stick 4/4, 3 1/4" wide, 8'; cut already: 1 bought`,
+    ]);
+  });
 });

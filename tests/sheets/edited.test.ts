@@ -14,14 +14,20 @@ import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import type { WorkbookView } from '../hosts/workbook-view.ts';
 import { planOf } from '../planning/make-job.ts';
+import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
+import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
+import { countLengths } from '../../src/sheets/cut-so-far.ts';
+import { readTicks } from '../../src/sheets/read-ticks.ts';
 import { cutPieces } from './cut-rows.ts';
-import { JOBS, sheetOf } from './sheet-jobs.ts';
+import { JOBS, rawRowsOf, sheetOf } from './sheet-jobs.ts';
 import { cutRow, EDITS, sortPieces, typeInto } from './single-edits.ts';
 
 const gnumericIsHere = (): boolean => spawnSync('ssconvert', ['--version']).status === 0;
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
+
+const TICKED = 'ticks of what is done';
 
 /** Columns that say what two sheets differ by, from 0. */
 const NO_OFF = 7;
@@ -135,7 +141,7 @@ const CUT_OFF = 11;
       async () => {
         const folder = await mkdtemp(join(tmpdir(), 'coveledger-gnumeric-'));
         try {
-          for (const name of ['nothing at all', 'a piece on Cutting, by a sixteenth', 'the tax']) {
+          for (const name of ['nothing at all', 'a piece on Cutting, by a sixteenth', TICKED]) {
             const book = typeInto(workbook, EDITS[name]!.typed(workbook));
             const path = join(folder, 'book.xlsx');
             await writeFile(path, await writeWorkbook(book, { paint: paintTiny }));
@@ -150,6 +156,8 @@ const CUT_OFF = 11;
                 sheet.name,
                 expect.stringContaining(String(valueAt(name, `${sheet.name}!A2`))),
               ]);
+              if (sheet.name === 'Cutting')
+                expect(line).toContain(String(valueAt(name, 'Cutting!J2')));
             }
           }
         } finally {
@@ -159,29 +167,46 @@ const CUT_OFF = 11;
       120_000,
     );
 
-    test('ticks are counted on each sheet as they are made', () => {
-      const name = 'ticks of what is done';
+    test('ticks are counted on each sheet as they are made, and as the next plan reads them', () => {
+      const name = TICKED;
       const said = (edit: string): unknown[] => {
         const { cells } = saved.get(edit)!.sheets.find((sheet) => sheet.name === 'Production')!;
-        const steps = Object.values(cells).find(({ value }) =>
-          /^\d+ of \d+ done$/u.test(String(value)),
-        );
-        return [valueAt(edit, 'Pieces!N2'), valueAt(edit, 'Cutting!J2'), steps?.value];
+        const values = Object.values(cells).flatMap(({ value }) => (value === null ? [] : [value]));
+        const steps = values.find((value) => /^\d+ of \d+ done$/u.test(String(value)));
+        const beside = (label: string) => values[values.indexOf(label) + 1];
+        return [
+          valueAt(edit, 'Pieces!N2'),
+          beside('Pieces done or cut'),
+          valueAt(edit, 'Cutting!J2'),
+          beside('Sticks cut or begun'),
+          beside('Lengths cut'),
+          valueAt(edit, 'Client!A2'),
+          steps,
+        ];
       };
-      const { done } = plan.totals;
+      const { done, sticks } = plan.totals;
       const listed = plan.pieces.length;
       const lengths = cutPieces(sheetOf(workbook, 'Cutting')).length;
-      const before = said('nothing at all');
-      expect(before.slice(0, 2)).toEqual([
-        `${done} of ${listed} done`,
-        `0 of ${lengths} lengths cut`,
-      ]);
-      expect(before[2]).toMatch(/^0 of \d+ done$/u);
-      expect(said(name)).toEqual([
-        `${done + 2} of ${listed} done`,
-        `1 of ${lengths} lengths cut`,
-        String(before[2]).replace('0 of', '1 of'),
-      ]);
+      const job = String(valueAt('nothing at all', 'Client!A2'));
+      expect(job).toMatch(/ pieces\.$/u);
+      const saidOf = (more: number, sticksCut: number, cut: number, steps: number): unknown[] => [
+        `${done + more} of ${listed} done or cut`,
+        `${done + more} of ${listed}`,
+        `${sticksCut} of ${sticks} sticks cut or begun, ${cut} of ${lengths} lengths`,
+        `${sticksCut} of ${sticks}`,
+        `${cut} of ${lengths}`,
+        sticksCut === 0 ? job : `${job} ${sticksCut} of ${sticks} sticks cut or begun.`,
+        expect.stringMatching(new RegExp(`^${steps} of \\d+ done$`, 'u')),
+      ];
+      expect(said('nothing at all')).toEqual(saidOf(0, 0, 0, 0));
+      const typed = typeInto(workbook, EDITS[name]!.typed(workbook));
+      const { cuts, sticks: whole } = readTicks(plan, {
+        cutting: rawRowsOf(sheetOf(typed, 'Cutting')),
+        pieces: [],
+      })!;
+      const marked = markCut(plan, { ...NO_TICKS, cuts, sticks: whole });
+      expect([whole.size, cuts.size]).toEqual([1, 1]);
+      expect(said(name)).toEqual(saidOf(2, marked.totals.sticksCut, countLengths(marked).cut, 1));
     });
   },
 );

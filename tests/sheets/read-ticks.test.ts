@@ -6,7 +6,7 @@ import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { readTicks as readTicksOf, type TickedSheets } from '../../src/sheets/read-ticks.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planOf } from '../planning/make-job.ts';
-import { JOBS } from './sheet-jobs.ts';
+import { JOBS, rawRowsOf, sheetOf } from './sheet-jobs.ts';
 
 function readTicks(plan: JobPlan, sheets: TickedSheets): Ticks {
   const ticks = readTicksOf(plan, sheets);
@@ -14,17 +14,10 @@ function readTicks(plan: JobPlan, sheets: TickedSheets): Ticks {
   return ticks;
 }
 
-/** A sheet's rows as a host reads them. */
-function rowsOf(plan: JobPlan, name: string): RawRow[] {
-  const sheet = describePlan(plan).sheets.find((one) => one.name === name);
-  return (sheet?.rows ?? []).flatMap(({ cells }, at) => {
-    const values = cells.map((cell): RawCell => cell?.value ?? null);
-    return values.every((value) => value === null) ? [] : [{ line: at + 1, cells: values }];
-  });
-}
-
 function sheetsOf(plan: JobPlan) {
-  return { cutting: rowsOf(plan, 'Cutting'), pieces: rowsOf(plan, 'Pieces') };
+  const workbook = describePlan(plan);
+  const rowsOf = (name: string): RawRow[] => rawRowsOf(sheetOf(workbook, name));
+  return { cutting: rowsOf('Cutting'), pieces: rowsOf('Pieces') };
 }
 
 /** With a cell put into the first row that `is` finds. */

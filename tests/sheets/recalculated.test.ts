@@ -9,6 +9,7 @@ import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import type { WorkbookView } from '../hosts/workbook-view.ts';
 import { planOf } from '../planning/make-job.ts';
+import { planCut, withLongerEnds } from './cut-plans.ts';
 import { randomPlans } from './random-jobs.ts';
 import { JOBS } from './sheet-jobs.ts';
 import { count } from '../deep.ts';
@@ -56,6 +57,8 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
     expect(here).toBe(true);
     for (const [name, tables] of Object.entries(JOBS)) plans.set(name, await planOf(tables));
     for (const [name, plan] of await randomPlans(RANDOM_JOBS)) plans.set(name, plan);
+    plans.set('demo, begun', await planCut(JOBS['demo']!));
+    plans.set('begun and changed', await planCut(JOBS['shared']!, withLongerEnds(JOBS['shared']!)));
     const files: Record<string, Uint8Array> = {};
     for (const [name, plan] of plans) {
       files[name] = await writeWorkbook(describePlan(plan), { paint: paintTiny });
@@ -78,6 +81,30 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
       formulas += compared;
     }
     expect(formulas).toBeGreaterThan(5_000);
+  });
+
+  test('counts what is cut, and what of it is left over, on every sheet that tells of it', () => {
+    for (const name of ['demo, begun', 'begun and changed']) {
+      const { totals, profiles } = plans.get(name)!;
+      const { sticks, sticksCut } = totals;
+      const lengths = profiles.flatMap((one) => one.sticks.flatMap(({ pieces }) => pieces));
+      const cut = lengths.filter(({ isCut }) => isCut).length;
+      expect(sticksCut).toBeGreaterThan(1);
+      expect(cut).toBeGreaterThan(sticksCut - 1);
+      expect(lengths.some(({ unneeded }) => unneeded)).toBe(name === 'begun and changed');
+      const said = `${sticksCut} of ${sticks} sticks cut or begun`;
+      const textsOf = (sheet: string): unknown[] => {
+        const { cells } = saved.get(name)!.sheets.find((one) => one.name === sheet)!;
+        return Object.values(cells).flatMap(({ value }) => (value === null ? [] : [value]));
+      };
+      expect(textsOf('Cutting')).toContain(`${said}, ${cut} of ${lengths.length} lengths`);
+      expect(textsOf('Client')).toContainEqual(
+        expect.stringMatching(new RegExp(`pieces\\. ${said}\\.$`, 'u')),
+      );
+      const head = textsOf('Production');
+      expect(head[head.indexOf('Sticks cut or begun') + 1]).toBe(`${sticksCut} of ${sticks}`);
+      expect(head[head.indexOf('Lengths cut') + 1]).toBe(`${cut} of ${lengths.length}`);
+    }
   });
 
   test('finds that all sheets of all of them agree', () => {

@@ -4,6 +4,7 @@ import type {
   SheetDescription,
   WorkbookDescription,
 } from '../../src/sheets/grammar/description.ts';
+import type { RawCell, RawRow } from '../../src/planning/input/raw-table.ts';
 import {
   DEMO_FOLDER,
   folderTables,
@@ -146,6 +147,14 @@ export function sheetOf(workbook: WorkbookDescription, name: string): SheetDescr
   const sheet = workbook.sheets.find((one) => one.name === name);
   if (sheet === undefined) throw new Error(`There is no sheet ${name}.`);
   return sheet;
+}
+
+/** A sheet's rows as a host reads them. */
+export function rawRowsOf({ rows }: SheetDescription): RawRow[] {
+  return rows.flatMap(({ cells }, at) => {
+    const values = cells.map((cell): RawCell => cell?.value ?? null);
+    return values.every((value) => value === null) ? [] : [{ line: at + 1, cells: values }];
+  });
 }
 
 export function cellAt(

@@ -73,6 +73,9 @@ const onBoth = (workbook: WorkbookDescription, no: number, by: number): Typed =>
   ];
 };
 
+/** What stands in a box that is not ticked. */
+const UNTICKED: readonly CellValue[] = ['no', 'N', ' ', '-', '—', '0', 0, false, 'False'];
+
 export const EDITS: Readonly<Record<string, Edit>> = {
   'nothing at all': { typed: () => [] },
   'a length on Pieces': {
@@ -205,7 +208,17 @@ export const EDITS: Readonly<Record<string, Edit>> = {
       [['Pieces', pieceRow(book, 4).row, 14], 'x'],
       [['Cutting', cutRow(book, 1).row, 0], 'x'],
       [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
+      ...UNTICKED.flatMap((value, at): Typed => {
+        const stick = cutSticks(sheetOf(book, 'Cutting'))[at + 1]!;
+        return [
+          [['Cutting', stick.row - 1, 0], value],
+          [['Cutting', stick.pieces[0]!.row - 1, 0], value],
+        ];
+      }),
+      [['Pieces', pieceRow(book, 5).row, 14], 'No'],
+      [['Pieces', pieceRow(book, 6).row, 14], false],
       [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, 12], 'x'],
+      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 5, 12], '–'],
     ],
   },
 };

@@ -209,6 +209,8 @@ export const NAMES = {
   showingACell: 'Showing a cell',
   puttingFormula: 'Putting the formula',
   puttingAFormula: 'Putting a formula into a cell',
+  addingRows: 'Adding rows',
+  addingRowsToTable: 'Adding rows to a table',
   recallingNotes: 'Recalling notes',
   keepingNotes: 'Keeping notes',
   recallingPlan: 'Recalling the plan',

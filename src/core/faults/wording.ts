@@ -254,7 +254,7 @@ export const WORDING = wordings({
   // Tables of a job
   'table.missing': (f) =>
     f.detail('file') === ''
-      ? `There is no ${f.argument} table in ${f.given}. Add it; coveledger new FILE.xlsx makes one.`
+      ? `There is no ${f.argument} table in ${f.given}. Add it, on a sheet of its own; coveledger new FILE.xlsx makes one.`
       : `There is no ${f.detail('file')} in ${f.given}, for the table ${f.argument}. Add it; coveledger new FOLDER --csv makes one.`,
   'table.no-sheet': (f) =>
     `There is no sheet ${f.argument} in ${f.given}. ${f.detail('sheets') === '' ? 'Name one that it has.' : `It has: ${f.detail('sheets')}.`}`,
@@ -299,6 +299,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.rows-below': (f) =>
+    f.given === '1'
+      ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
+      : `${f.given} rows stand right under the table “${f.detail('table')}” and aren't part of it; they are read with ${f.argument} all the same. Stretch the table over them; or, where they aren't meant, leave a blank row above them.`,
   'table.total-row': (f) =>
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
@@ -424,12 +428,14 @@ export const WORDING = wordings({
     `${f.argument} is cut already (${f.given}, from ${f.detail('stick')}), and ${f.detail('why')}: it is left over. Its stick stays in the cost.`,
   'job.cut-piece-changed': (f) =>
     `${f.argument} is cut already (${f.given}, from ${f.detail('stick')}) and is ${f.limit} now: what is cut is ${f.detail('what')} and left over; another is planned. Its stick stays in the cost.`,
+  'job.cut-could-recut': (f) =>
+    `What is left over of ${f.detail('stick')} (${f.argument}, ${f.given}) is long enough to be recut to ${f.detail('recut')}, ${f.limit}. The plan and its cost don't count on it: if you recut it, leave the planned cut out and tick that one as cut.`,
   'job.cut-serves-other': (f) =>
     `What is cut already as ${f.given} (from ${f.argument}) is just what ${f.detail('serves')} needs, and serves it. Mark it anew.`,
   'job.cut-match-broken': (f) =>
     `Some of the matched group ${f.given} are cut already; ${f.argument} and the others that aren't (${f.detail('others')} in all) come from another stick. Match the grain by eye.`,
-  'job.cut-have-lowered': (f) =>
-    `${f.argument}: Have is ${f.given} and was ${f.detail('before')} when its sticks were planned of which ${f.detail('cut')} are cut. These count as taken from Have: leave it as it was, or they are taken twice.`,
+  'job.cut-have-changed': (f) =>
+    `${f.argument}: Have is ${f.given} and was ${f.detail('before')} when its sticks were planned of which ${f.detail('cut')} are cut. These count as taken from Have. If Have is what there is now, add ${f.detail('cut')} to it, or they are taken off twice and too much is bought.`,
   'job.weight-unknown': (f) => `${f.given} is not in the table of densities; weights leave it out.`,
   'job.quantity-too-large': (f) =>
     `The job comes to ${f.given} pieces; at most ${f.limit} are planned together. Check Quantity, or plan it in parts: a job for each floor or house.`,
@@ -438,7 +444,7 @@ export const WORDING = wordings({
   'plan.kept-other-version': (f) =>
     `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
   'plan.ticks-lost': (f) =>
-    `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Write the sheets anew.`,
+    `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Have on Stock must be what there is now. Write the sheets anew.`,
   'plan.kept-used': (f) =>
     `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
   'plan.kept-damaged': (f) =>
@@ -565,10 +571,16 @@ export const WORDING = wordings({
   'host.gone': (f) => `${f.argument}: ${f.given} is not there any more. Look again.`,
   'host.cell-not-blank': (f) =>
     `The cell ${f.given} holds something already, so nothing was put there. Select a blank cell.`,
+  'host.no-room': (f) => {
+    const rows = f.given === '1' ? "one more row doesn't" : `${f.given} more rows don't`;
+    return `${f.argument}: ${rows} fit below its rows, since ${f.detail('cell')} holds something. Insert blank rows above that cell and try again.`;
+  },
   'host.cannot': (f) =>
     `${f.argument} can't be done on an opened file. Open the workbook in its own program for that.`,
 
   // What is opened into, typed and pasted into the grid on the page
+  'grid.spill-blocked': (f) =>
+    `${f.argument}: its answers need ${f.detail('until')}, and ${f.detail('cell')} holds something. Empty that cell, or put the formula where there is room.`,
   'grid.too-large': (f) =>
     `${f.argument} comes to ${f.given} MB of cells; at most ${f.limit} MB are opened here. Keep the job's tables in a workbook of their own and open that one.`,
   'grid.too-many-rows': (f) =>

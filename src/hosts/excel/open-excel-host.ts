@@ -5,6 +5,7 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import type { Notes, WorkbookHost } from '../host.ts';
 import { notesIn } from '../notes.ts';
 import { runNow, runPatiently, supports, tooOld, type ExcelProgram } from './excel-program.ts';
+import { appendRows } from './append-rows.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
 import { putFormula } from './put-formula.ts';
 import { keepText, keptText } from './kept-parts.ts';
@@ -39,7 +40,13 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
   };
   return {
     kind: 'excel',
-    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: false },
+    can: {
+      showCells: true,
+      putFormulas: true,
+      appendRows: true,
+      writeInPlace: true,
+      undoWrites: false,
+    },
     survey: () => during('lookingThrough', async (context) => ok(await surveyWorkbook(context))),
     readTable: (place, name) =>
       during(phrase('readingTable', { table: tableArgument(name) }), (context) =>
@@ -51,6 +58,8 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
         ? writeSheets(program, description, choice)
         : Promise.resolve(failed(old));
     },
+    appendRows: (place, rows) =>
+      during('addingRows', (context) => appendRows(context, place, rows)),
     show: (where) =>
       during('showingCell', async (context) => {
         if (!('sheet' in where)) return failed(fault('host.gone', 'file', where.file));

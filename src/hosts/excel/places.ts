@@ -1,7 +1,9 @@
 /** Where the cells of a place lie that could be a table of the job. */
+import { MOST_SHEET_ROWS } from '../../core/cells/cell-range.ts';
 import type { RawRow } from '../../planning/input/raw-table.ts';
 import { MOST_TABLE_COLUMNS } from '../tables/limits.ts';
 import { headingsAt } from '../tables/raw-rows.ts';
+import type { TableSpan } from '../tables/table-rows.ts';
 import type { TablePlace } from '../host.ts';
 import { rawRows } from './raw-cells.ts';
 import { readAreas, type Area, type AreaCells } from './read-areas.ts';
@@ -12,7 +14,10 @@ export type PlaceKey =
 
 export interface LocatedPlace {
   readonly key: PlaceKey;
+  /** Of a table with one row more below it. */
   readonly area: Area;
+  /** Of a table. */
+  readonly span?: TableSpan;
 }
 
 const CELLS = ['values', 'valueTypes', 'numberFormat'] as const;
@@ -44,17 +49,22 @@ export async function locatePlaces(
       const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
       return { key, sheet, first: used.load(INDEXES), last: used };
     }
-    const table = context.workbook.tables.getItem(key.id);
+    const table = context.workbook.tables.getItem(key.id).load('showTotals');
     const first = table.getHeaderRowRange().load(INDEXES);
-    return { key, sheet, first, last: table.getDataBodyRange().load(INDEXES) };
+    return { key, sheet, table, first, last: table.getDataBodyRange().load(INDEXES) };
   });
   await context.sync();
-  return asked.flatMap(({ key, sheet, first, last }) => {
+  return asked.flatMap(({ key, sheet, table, first, last }): LocatedPlace[] => {
     if (first.isNullObject) return [];
     const [top, left] = [first.rowIndex, first.columnIndex];
     const bottom = last.rowIndex + last.rowCount - 1;
     const right = Math.min(left + first.columnCount, MOST_TABLE_COLUMNS) - 1;
-    return right < left ? [] : [{ key, area: { sheet, top, left, bottom, right } }];
+    if (right < left) return [];
+    const range = { top, left, bottom, right };
+    if (table === undefined) return [{ key, area: { sheet, ...range } }];
+    const hasTotals = table.showTotals;
+    const below = Math.min(bottom + (hasTotals ? 2 : 1), MOST_SHEET_ROWS - 1);
+    return [{ key, area: { sheet, ...range, bottom: below }, span: { range, hasTotals } }];
   });
 }
 

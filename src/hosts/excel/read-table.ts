@@ -6,8 +6,10 @@ import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { sayRowsBelow } from '../tables/table-rows.ts';
 import { lookAround, type Surroundings } from './look-around.ts';
 import { locatePlaces, parsePlaceKey, readRowsOf, type LocatedPlace } from './places.ts';
+import { readPlaces } from './rows-of-places.ts';
 
 /** More used cells than these are no table, even if nearly all of them are blank. */
 const MOST_CELLS = 2_000_000;
@@ -25,26 +27,33 @@ export async function readTable(
   name: string,
   seesMerges: boolean,
 ): Promise<Outcome<RawTable>> {
-  const found = await find(context, place);
-  if (found === null)
+  const there = await find(context, place);
+  if (there === null)
     return failed(fault('host.gone', tableArgument(name), place.table ?? place.sheet));
-  const { sheet, located } = found;
+  const { sheet, located } = there;
   const source = { kind: 'sheet', name: sheet } as const;
   if (located === undefined) return tableOf(name, source, []);
   const { area } = located;
   const usedRows = area.bottom - area.top + 1;
   if (usedRows * (area.right - area.left + 1) > MOST_CELLS)
     return failed(tooManyRows(name, usedRows));
-  const [rows = []] = await readRowsOf(context, [area]);
+  const [found] = await readPlaces(context, [located]);
+  const { rows, below } = found ?? { rows: [], below: undefined };
   const isTable = located.key.kind === 'table';
   const table = isTable ? properTable(name, source, rows, area) : tableOf(name, source, rows);
   if (!table.ok) return table;
   const { headings } = table.value;
   const asksMerges = seesMerges && !isTable && headings.cells.length > 0;
-  const seen = await lookAround(context, area, asksMerges ? headings.line : undefined);
+  const deepest = Math.max(area.bottom, (rows.at(-1)?.line ?? 1) - 1);
+  const seen = await lookAround(
+    context,
+    { ...area, bottom: deepest },
+    asksMerges ? headings.line : undefined,
+  );
   const faults = mergedHeadings(table.value, seen.merged);
   if (faults.length > 0) return failed(...faults);
-  return ok(sayHiddenRows({ ...table.value, ...withCautions(seen) }, seen.isHidden));
+  const told = sayHiddenRows({ ...table.value, ...withCautions(seen) }, seen.isHidden);
+  return ok(sayRowsBelow(told, place.table ?? '', { below }, area.left));
 }
 
 function withCautions({ cautions }: Surroundings): Pick<RawTable, 'cautions'> {

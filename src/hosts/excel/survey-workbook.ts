@@ -1,7 +1,8 @@
 /** What the workbook holds that could be of use: places for tables, and sheets. */
 import { cellName } from '../../core/cells/cell-range.ts';
 import type { SurveyedSheet, TablePlace, WorkbookSurvey } from '../host.ts';
-import { tablePlaceOf, locatePlaces, readRowsOf, type PlaceKey } from './places.ts';
+import { tablePlaceOf, locatePlaces, type PlaceKey } from './places.ts';
+import { readPlaces } from './rows-of-places.ts';
 import { readAreas, type Area } from './read-areas.ts';
 import { pointsAt, takeInventory, type FoundSheet, type Inventory } from './inventory.ts';
 
@@ -18,8 +19,11 @@ export async function surveyWorkbook(context: Excel.RequestContext): Promise<Wor
   return { name: found.workbook, places, sheets: await surveySheets(context, found) };
 }
 
-async function findPlaces(context: Excel.RequestContext, found: Inventory): Promise<TablePlace[]> {
-  const theirs = found.sheets.filter((sheet) => !sheet.ours && !sheet.leftover);
+async function findPlaces(
+  context: Excel.RequestContext,
+  inventory: Inventory,
+): Promise<TablePlace[]> {
+  const theirs = inventory.sheets.filter((sheet) => !sheet.ours && !sheet.leftover);
   const headed = (sheet: FoundSheet) => sheet.tables.filter((table) => table.headed);
   const wanted = [
     ...theirs.flatMap((sheet) =>
@@ -38,12 +42,15 @@ async function findPlaces(context: Excel.RequestContext, found: Inventory): Prom
       })),
   ];
   const located = await locatePlaces(context, wanted);
-  const clipped = located.map(({ area }) => clipRows(area, MOST_LOOKED_AT));
-  const rows = await readRowsOf(context, clipped);
+  const clipped = located.map(({ area, ...one }) => ({
+    ...one,
+    area: clipRows(area, MOST_LOOKED_AT),
+  }));
+  const found = await readPlaces(context, clipped);
   return located.flatMap((place, index) => {
     const names = wanted.find(({ key }) => key === place.key)?.names;
-    const more = place.area.bottom - (clipped[index]?.bottom ?? place.area.bottom);
-    const described = names && tablePlaceOf(place, names, rows[index] ?? [], more);
+    const more = place.area.bottom - (clipped[index]?.area.bottom ?? place.area.bottom);
+    const described = names && tablePlaceOf(place, names, found[index]?.rows ?? [], more);
     return described === undefined ? [] : [described];
   });
 }

@@ -43,7 +43,7 @@ export interface JobInput {
 
 /**
  * Reads a job's tables: of a workbook by what is kept with it of the person's own tables, as the pane
- * reads it, else the sheets named for them; where one that is needed isn't named so, by their headings.
+ * reads it, else the sheets named for them; where one isn't named so, be it needed or not, by its headings.
  *
  * @param path A folder with runs.csv and the like, or an .xlsx workbook.
  * @returns The tables found; or every fault at once: those of readJobInput and of findTables.
@@ -59,10 +59,11 @@ export async function readJobTables(path: string): Promise<Outcome<JobInput>> {
 export async function readJobBytes(bytes: Uint8Array, name: string): Promise<Outcome<JobInput>> {
   if (tellsOfTables(bytes)) return readFound(bytes, name);
   const named = await readNamed(bytes, name, JOB_TABLES);
-  if (named.ok) return ok({ tables: named.value, cautions: [] });
-  if (named.faults.some(({ code }) => code !== 'table.missing')) return named;
-  const found = await readFound(bytes, name);
-  return found.ok ? found : named;
+  const isSettled = named.ok
+    ? named.value.length === JOB_TABLES.length
+    : named.faults.some(({ code }) => code !== 'table.missing');
+  if (!isSettled) return readFound(bytes, name);
+  return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
 }
 
 async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobInput>> {

@@ -29,6 +29,8 @@ export interface GridFunctionEntry {
   /** COVE.APPROACH, say. */
   readonly name: string;
   readonly description: string;
+  /** Whether each of its answers is an angle in degrees. */
+  readonly answersDegrees: boolean;
   readonly parameters: readonly {
     readonly name: string;
     readonly description: string;

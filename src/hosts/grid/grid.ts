@@ -2,7 +2,9 @@
 import type { Injector, IWorkbookData } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook } from '@univerjs/sheets/facade';
+import type { Location } from './error-reasons.ts';
 import type { ReadCell } from './raw-cell.ts';
+import type { DegreesOf } from './degrees-of.ts';
 
 export interface Grid {
   readonly api: FUniver;
@@ -13,4 +15,8 @@ export interface Grid {
   book(): FWorkbook;
   /** What a cell holds, unrounded, spilled cells too. */
   readonly readCell: ReadCell;
+  /** How a formula that answers an angle shows it in a cell of that format. */
+  readonly degreesOf: DegreesOf;
+  /** Why a cell shows an error, or nothing where answers would stand, in words; empty where there is no reason of ours. */
+  readonly whyError: (place: Location) => string;
 }

@@ -4,6 +4,7 @@ import { ScrollToRangeOperation } from '@univerjs/sheets-ui';
 import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/fault.ts';
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
+import { appendRows } from './append-rows.ts';
 import { surveyWorkbook } from './survey-workbook.ts';
 import {
   customOf,
@@ -28,10 +29,17 @@ import { writeSheets } from './write-sheets.ts';
 export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
   return {
     kind: 'grid',
-    can: { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
+    can: {
+      showCells: true,
+      putFormulas: true,
+      appendRows: true,
+      writeInPlace: true,
+      undoWrites: true,
+    },
     survey: () => Promise.resolve(ok(surveyWorkbook(grid))),
     readTable: (place, name) => Promise.resolve(readTable(grid, place, name)),
     write: (description, choice) => writeSheets(grid, tools, description, choice),
+    appendRows: (place, rows) => appendRows(grid, place, rows),
     show: (where) => Promise.resolve(show(grid, where)),
     putFormula: (formula) => putFormula(grid, formula),
     listSeparator: () => Promise.resolve(','),

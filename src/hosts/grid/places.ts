@@ -3,6 +3,7 @@ import type { RawRow } from '../../planning/input/raw-table.ts';
 import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
 import type { TablePlace } from '../host.ts';
 import { headingsAt } from '../tables/raw-rows.ts';
+import { tableRows } from '../tables/table-rows.ts';
 import { gridSheets, type GridSheet } from './grid-sheets.ts';
 import { rowsOf } from './read-rows.ts';
 import type { Grid } from './grid.ts';
@@ -12,6 +13,10 @@ export interface GridPlace {
   readonly place: TablePlace;
   readonly sheet: GridSheet;
   readonly rows: readonly RawRow[];
+  /** All of the sheet's. */
+  readonly all: readonly RawRow[];
+  /** Of a table proper, as it is kept: rows typed right below it come on top. */
+  readonly range?: CellRange;
 }
 
 /** Tables proper of the person's sheets first, then their sheets that have none. */
@@ -22,15 +27,15 @@ export function placesOf(grid: Grid): GridPlace[] {
       const rows = rowsOf(grid, sheet);
       return { sheet, rows, tables: tablesOf(sheet, rows) };
     });
-  const headed = sheets.flatMap(({ sheet, tables }) =>
-    tables.map(({ name, rows }) =>
-      placeOf(sheet, { key: `table/${sheet.id}/${name}`, table: name }, rows),
+  const headed = sheets.flatMap(({ sheet, rows: all, tables }) =>
+    tables.map(({ name, range, rows }) =>
+      placeOf(sheet, { key: `table/${sheet.id}/${name}`, table: name }, { rows, all, range }),
     ),
   );
   const bare = sheets
     .filter(({ tables }) => tables.length === 0)
-    .map(({ sheet, rows }) =>
-      placeOf(sheet, { key: `sheet/${sheet.id}` }, rows.slice(headingsAt(rows))),
+    .map(({ sheet, rows: all }) =>
+      placeOf(sheet, { key: `sheet/${sheet.id}` }, { rows: all.slice(headingsAt(all)), all }),
     );
   return [...headed, ...bare].flat();
 }
@@ -38,28 +43,37 @@ export function placesOf(grid: Grid): GridPlace[] {
 function placeOf(
   sheet: GridSheet,
   names: Pick<TablePlace, 'key' | 'table'>,
-  rows: readonly RawRow[],
+  read: Pick<GridPlace, 'rows' | 'all' | 'range'>,
 ): GridPlace[] {
-  const [headings, ...below] = rows;
+  const [headings, ...below] = read.rows;
   if (headings === undefined) return [];
   const { line, cells } = headings;
   const place = { ...names, sheet: sheet.name, line, headings: cells, rowCount: below.length };
-  return [{ place, sheet, rows }];
+  return [{ place, sheet, ...read }];
 }
 
 interface FoundTable {
   readonly name: string;
+  readonly range: CellRange;
   readonly rows: readonly RawRow[];
 }
 
 /** Those whose headings still stand where they stood. */
 function tablesOf({ kept }: GridSheet, rows: readonly RawRow[]): FoundTable[] {
-  return (kept?.tables ?? []).flatMap(({ name, range: text }) => {
+  const tables = (kept?.tables ?? []).flatMap(({ name, range: text }) => {
     const range = parseRange(text);
-    if (range === null) return [];
-    const found = rowsWithin(rows, range);
+    return range === null ? [] : [{ name, range }];
+  });
+  const ranges = tables.map(({ range }) => range);
+  return tables.flatMap(({ name, range }) => {
+    // A table of the grid grows with what is typed right below it.
+    const { rows: found } = tableRows(
+      rows,
+      { range },
+      ranges.filter((one) => one !== range),
+    );
     return found[0]?.line === range.top + 1 && areHeadings(found[0], range)
-      ? [{ name, rows: found }]
+      ? [{ name, range, rows: found }]
       : [];
   });
 }
@@ -68,22 +82,4 @@ function areHeadings({ cells }: RawRow, { left, right }: CellRange): boolean {
   const texts = Array.from({ length: right - left + 1 }, (_, index) => cells[left + index]);
   const names = texts.map((text) => (typeof text === 'string' ? text.trim().toLowerCase() : ''));
   return names.every((one) => one !== '') && new Set(names).size === names.length;
-}
-
-/** Rows of the range, and those typed on right below it; in them its columns alone, from A on. */
-function rowsWithin(rows: readonly RawRow[], { top, left, bottom, right }: CellRange): RawRow[] {
-  const found: RawRow[] = [];
-  let last = bottom + 1;
-  for (const { line, cells } of rows) {
-    if (line - 1 < top) continue;
-    const own = cells.map((cell, column) => (column >= left && column <= right ? cell : null));
-    const filled = own.findLastIndex((cell) => cell !== null);
-    if (filled < 0) continue;
-    if (line > last) {
-      if (line > last + 1) break;
-      last = line;
-    }
-    found.push({ line, cells: own.slice(0, filled + 1) });
-  }
-  return found;
 }

@@ -30,7 +30,9 @@ export async function putFormula(
   }
   const style = sheet.getSheet().getComposedCellStyle(row, column);
   // In a cell formatted as text it would stay a text.
-  const format = style.n?.pattern === AS_TEXT ? { s: { ...style, n: null } } : {};
+  const isText = style.n?.pattern === AS_TEXT;
+  const degrees = grid.degreesOf(formula, isText ? undefined : style.n?.pattern);
+  const format = isText || degrees !== null ? { s: { ...style, n: null, ...degrees } } : {};
   const value: ICellData = { f: formula, ...format };
   await grid.services.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
     unitId: book.getId(),

@@ -22,12 +22,14 @@ import { compareCellsAnew } from './engine/compare-cells-anew.ts';
 import { findReadsAnew } from './engine/find-reads-anew.ts';
 import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
-import { errorReasons } from './error-reasons.ts';
+import { errorReasons, type Location } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader } from './raw-cell.ts';
+import { degreesOf } from './degrees-of.ts';
+import { typedDegrees } from './typed-degrees.ts';
 import { typedTables } from './typed-tables.ts';
 
 /**
@@ -76,14 +78,23 @@ export function startGrid(
   const services = univer.__getInjector();
   findReadsAnew(services);
   keepLengths(services);
-  reasons.show(services);
+  const readCell = cellReader(univer);
+  const shownOf =
+    ({ subUnitId }: Location) =>
+    (row: number, column: number) =>
+      readCell(book, subUnitId, row, column)?.v;
+  reasons.show(services, shownOf);
   takeNotes(services);
   watchMoves(services);
   typedTables(services);
+  const degrees = degreesOf(functions);
+  typedDegrees(services, degrees);
   return {
     api,
     services,
-    readCell: cellReader(univer),
+    readCell,
+    degreesOf: degrees,
+    whyError: (place) => reasons.of(services, place, shownOf(place)),
     book: () => book,
     open: (data) => {
       const id = book.getId();

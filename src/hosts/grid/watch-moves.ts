@@ -17,13 +17,14 @@ import { EffectRefRangId, SheetInterceptorService } from '@univerjs/sheets';
 import { toCustomData, readCustomData } from './sheet-metadata.ts';
 import { shiftMetadata, type LineChange } from './shift-metadata.ts';
 
-interface KeepParams {
+export interface KeepParams {
   readonly unitId: string;
   readonly subUnitId: string;
-  readonly custom: CustomData;
+  readonly custom: CustomData | undefined;
 }
 
-const KEEP: IMutation<KeepParams> = {
+/** Puts what is kept with a sheet in place of what was. */
+export const KEEP: IMutation<KeepParams> = {
   id: 'coveledger.mutation.keep-of-sheet',
   type: CommandType.MUTATION,
   handler: (accessor, { unitId, subUnitId, custom }) => {

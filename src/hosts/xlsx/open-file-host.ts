@@ -4,7 +4,7 @@ import type { Sheet, Workbook } from 'hucre/xlsx';
 import { sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawRow, type RawTable } from '../../planning/input/raw-table.ts';
-import { parseRange, type CellRange } from '../../core/cells/cell-range.ts';
+import { parseRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
 import { notesIn, withNotes } from '../notes.ts';
@@ -12,6 +12,7 @@ import { MOST_TABLE_ROWS } from '../tables/limits.ts';
 import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { sayRowsBelow, tableRows, type TableRows, type TableSpan } from '../tables/table-rows.ts';
 import { withText } from '../workbook/kept-text.ts';
 import { keptTextsOf } from './kept-parts.ts';
 import { keptProperties } from './kept-properties.ts';
@@ -42,10 +43,17 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
   const cannot = (what: ArgumentKey) => Promise.resolve(failed(fault('host.cannot', what, name)));
   return ok({
     kind: 'file',
-    can: { showCells: false, putFormulas: false, writeInPlace: false, undoWrites: false },
+    can: {
+      showCells: false,
+      putFormulas: false,
+      appendRows: false,
+      writeInPlace: false,
+      undoWrites: false,
+    },
     survey: () => Promise.resolve(ok(surveyWorkbook(name, workbook))),
     readTable: (place, tableName) => Promise.resolve(readTable(workbook, place, tableName)),
     write: (description) => write({ ...file, texts }, description),
+    appendRows: () => cannot('addingRowsToTable'),
     show: () => cannot('showingACell'),
     putFormula: () => cannot('puttingAFormula'),
     listSeparator: () => Promise.resolve(','),
@@ -85,6 +93,8 @@ interface FilePlace {
   readonly place: TablePlace;
   readonly sheet: Sheet;
   readonly rows: readonly RawRow[];
+  /** Of a table proper. */
+  readonly own?: Pick<TableRows, 'below'> & { readonly left: number };
 }
 
 function surveyWorkbook(name: string, workbook: Workbook): WorkbookSurvey {
@@ -97,13 +107,16 @@ function surveyWorkbook(name: string, workbook: Workbook): WorkbookSurvey {
 
 /** Tables proper first, then the sheets that have none. */
 function placesOf(workbook: Workbook): FilePlace[] {
-  const tables = workbook.sheets.flatMap((sheet) =>
-    tablesOf(sheet).flatMap(({ name, range }) => {
-      const rows = rowsWithin(rowsOf(sheet), range);
-      const names = { key: `table/${name}`, sheet: sheet.name, table: name };
-      return placeOf(sheet, names, rows, 0);
-    }),
-  );
+  const tables = workbook.sheets.flatMap((sheet) => {
+    const all = tablesOf(sheet);
+    return all.flatMap((span) => {
+      const others = all.filter((one) => one !== span).map(({ range }) => range);
+      const found = tableRows(rowsOf(sheet), span, others);
+      const names = { key: `table/${span.name}`, sheet: sheet.name, table: span.name };
+      const own = { left: span.range.left, below: found.below };
+      return placeOf(sheet, names, found.rows, 0).map((place) => ({ ...place, own }));
+    });
+  });
   const bare = workbook.sheets
     .filter((sheet) => tablesOf(sheet).length === 0)
     .flatMap((sheet) => {
@@ -131,12 +144,13 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   const found = placesOf(workbook).find(({ place }) => place.key === wanted.key);
   if (found === undefined)
     return failed(fault('host.gone', tableArgument(name), wanted.table ?? wanted.sheet));
-  const { sheet, rows } = found;
+  const { sheet, rows, own } = found;
   const source = { kind: 'sheet', name: sheet.name } as const;
-  if (found.place.table !== undefined) {
+  if (own !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet)));
+    const table = sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet));
+    return ok(sayRowsBelow(table, found.place.table ?? '', own, own.left));
   }
   const table = tableOf(name, source, rows);
   if (!table.ok) return table;
@@ -151,24 +165,14 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   return ok(sayHiddenRows(table.value, isHiddenRow(sheet)));
 }
 
-function tablesOf(sheet: Sheet): { readonly name: string; readonly range: CellRange }[] {
+function tablesOf(sheet: Sheet): (TableSpan & { readonly name: string })[] {
   return (sheet.tables ?? []).flatMap(({ name, displayName, range: text, showTotalRow }) => {
     const range = parseRange(text ?? '');
     if (range === null) return [];
-    const bottom = showTotalRow === true ? range.bottom - 1 : range.bottom;
-    return [{ name: displayName ?? name, range: { ...range, bottom } }];
+    const hasTotals = showTotalRow === true;
+    const bottom = hasTotals ? range.bottom - 1 : range.bottom;
+    return [{ name: displayName ?? name, range: { ...range, bottom }, hasTotals }];
   });
-}
-
-/** Of the rows, those within the range, and in them its columns alone; still from column A on. */
-function rowsWithin(rows: readonly RawRow[], range: CellRange): RawRow[] {
-  return rows
-    .filter(({ line }) => line - 1 >= range.top && line - 1 <= range.bottom)
-    .map(({ line, cells }) => {
-      const own = cells.map((cell, c) => (c >= range.left && c <= range.right ? cell : null));
-      return { line, cells: own.slice(0, own.findLastIndex((cell) => cell !== null) + 1) };
-    })
-    .filter(({ cells }) => cells.length > 0);
 }
 
 async function write(

@@ -47,9 +47,10 @@ function leaveTab({ target, detail }: MouseEvent): void {
   });
 }
 
-/** Brings the sheet into view where the pane covers it. */
-export function showSheet(): void {
+/** Brings the sheet into view where the pane covers it; the keyboard goes along where it is asked to. */
+export function showSheet(withKeyboard = false): void {
   show('sheet');
+  if (withKeyboard) focusSheet();
 }
 
 /** Brings the pane into view where the sheet covers it. */

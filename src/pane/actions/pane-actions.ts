@@ -6,6 +6,7 @@ import type { FunctionReference } from '../services.ts';
 import type { PaneStore } from '../state/store.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { makeTools } from './action-tools.ts';
+import { profileActions, type ProfileActions } from './add-profiles.ts';
 import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
@@ -15,7 +16,14 @@ import { copyActions, type CopyActions } from './save-copies.ts';
 import { writeActions, type WriteActions } from './write-plan.ts';
 
 export interface PaneActions
-  extends WorkbookActions, InputActions, TableActions, PlanActions, WriteActions, CopyActions {
+  extends
+    WorkbookActions,
+    InputActions,
+    ProfileActions,
+    TableActions,
+    PlanActions,
+    WriteActions,
+    CopyActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
   readonly show: (where: Where) => Promise<void>;
@@ -29,6 +37,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
   return {
     ...workbook,
     ...inputActions(tools, workbook.openFile),
+    ...profileActions(tools),
     ...tableActions(tools),
     ...planActions(tools),
     ...writeActions(tools),

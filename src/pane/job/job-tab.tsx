@@ -8,6 +8,7 @@ import { useSharedStyles } from '../style/shared-styles.ts';
 import { sayStale } from '../plan/say-stale.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound } from './job-found.ts';
+import { MissingProfiles } from './missing-profiles.tsx';
 import { NoWorkbook } from './no-workbook.tsx';
 import { OpenFile } from './open-file.tsx';
 import { sayChecks } from './say-checks.ts';
@@ -82,6 +83,7 @@ function Checks(props: {
       {found === undefined ? null : (
         <>
           {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
+          <MissingProfiles found={found} />
           <FindingList title="Problems" faults={found.faults} problems />
           <FindingList title="Cautions" faults={found.cautions} problems={false} />
         </>

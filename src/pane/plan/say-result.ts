@@ -13,6 +13,7 @@ import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
+import { sayCutSticks } from '../../sheets/words/tick-marks.ts';
 
 const METRES_PER_INCH = 0.0254;
 
@@ -41,7 +42,9 @@ export function sayResult(plan: JobPlan): Fact[] {
       value: String(totals.sticks),
       ...(totals.sticksCut === 0
         ? {}
-        : { note: `${totals.sticksCut} of them cut already: they stay, and their cost is in it` }),
+        : {
+            note: `${sayCutSticks(totals.sticksCut, totals.sticks)}: they stay, and their cost is in it`,
+          }),
     },
     { label: 'Length, net', value: sayLong(totals.lengthNet, shop) },
     { label: 'Length, bought or from the rack', value: sayLong(totals.lengthBought, shop) },

@@ -1,5 +1,5 @@
 /** What is kept, what is cut, and what became of a planning, in words. */
-import { sayCut } from '../../sheets/words/say-proof.ts';
+import { sayCutSticks } from '../../sheets/words/tick-marks.ts';
 import type { PlanningState, TicksNow } from '../state/pane-state.ts';
 
 export const BROKEN_OFF =
@@ -11,15 +11,15 @@ export const RECALLED =
 export const DROP_TICKS = 'Plan all anew, as if nothing were cut';
 
 export const DROPPED =
-  'This plan takes nothing as cut: when its sheets are written, the ticks on the old ones go.';
+  'This plan takes nothing as cut: when its sheets are written, the ticks on the old ones go. Have on Stock must be what there is now.';
 
 export const TICKS_LOST =
-  'The sheet Cutting was written from another plan than the one that is kept with this workbook, so its ticks can’t be read: a new plan takes nothing as cut.';
+  'The sheet Cutting was written from another plan than the one that is kept with this workbook, so its ticks can’t be read: a new plan takes nothing as cut. Have on Stock must be what there is now.';
 
-/** `3 of 14 sticks are cut: they stay, …`; no ticks are said too, once they are taken off. */
+/** `3 of 14 sticks cut or begun: they stay, …`; no ticks are said too, once they are taken off. */
 export function sayTicks({ sticksCut, sticks }: TicksNow): string {
   if (sticksCut === 0) return 'No stick is ticked as cut.';
-  return `${sayCut(sticksCut, sticks)}: ${sticksCut === 1 ? 'it stays' : 'they stay'} when the job is planned again, and only the rest is planned anew.`;
+  return `${sayCutSticks(sticksCut, sticks)}: ${sticksCut === 1 ? 'it stays' : 'they stay'} when the job is planned again, and only the rest is planned anew.`;
 }
 
 /** That what is ticked now is not what the plan took as cut; undefined while it is, or where nothing is written. */

@@ -7,6 +7,7 @@ import { useSharedStyles } from '../style/shared-styles.ts';
 import type { WriteQuestion } from '../state/pane-state.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
+import { sayReplaced } from './ask-writing.ts';
 
 const NOTHING_ASKED: WriteQuestion = { replaced: [], added: [], pointing: [] };
 
@@ -38,14 +39,12 @@ export function WriteDialog(): ReactNode {
 
 function Question({ question }: { readonly question: WriteQuestion }): ReactNode {
   const shared = useSharedStyles();
-  const canUndo = openHostOf(usePane().state)?.can.undoWrites === true;
-  const { replaced, added, pointing } = question;
+  const { state } = usePane();
+  const canUndo = openHostOf(state)?.can.undoWrites === true;
+  const { pointing } = question;
   return (
     <>
-      <p className={shared.text}>
-        {`${sayList(replaced)} ${replaced.length === 1 ? 'was' : 'were'} made here before and will be replaced, with anything that was typed there since.`}
-        {added.length === 0 ? '' : ` ${sayList(added)} will be added.`}
-      </p>
+      <p className={shared.text}>{sayReplaced(question, state.planning)}</p>
       {pointing.map(({ sheet, cells }) => (
         <p key={sheet} className={shared.text}>
           {`${sayList(cells)} ${cells.length === 1 ? 'points' : 'point'} into ${sheet} and will lose ${cells.length === 1 ? 'its value' : 'their values'}.`}

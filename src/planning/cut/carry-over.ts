@@ -60,7 +60,9 @@ export function carryOver(
   );
   const sticks = known.map(({ then, profile, item }): CarriedStick => {
     const { id, unit, strip, blankWidths } = then;
-    const cuts = then.pieces.flatMap((one) => cutPiece(one, matched.servedBy.get(one)));
+    const cuts = then.pieces.flatMap((one) =>
+      cutPiece(one, matched.servedBy.get(one), matched.recuts.get(one)),
+    );
     const isWhole = cuts.length === then.pieces.length;
     const offcut = isWhole ? then.offcut : restOf(then, cuts, job);
     return {
@@ -126,12 +128,18 @@ function whatIsGone(
   return [...ofProfile, ...ofStock];
 }
 
-function cutPiece(then: PieceThen, piece: Served | undefined): CutPiece[] {
+function cutPiece(
+  then: PieceThen,
+  piece: Served | undefined,
+  recutTo: Piece | undefined,
+): CutPiece[] {
   const { id, length, isCut, part } = then;
   const cut = isCut ? { isCut: true as const } : {};
   if (piece === undefined) {
     // What is not off the stick yet is not cut from it any more.
-    return isCut ? [{ id, length, ...cut, unneeded: then }] : [];
+    if (!isCut) return [];
+    const recut = recutTo === undefined ? {} : { recutTo };
+    return [{ id, length, ...cut, unneeded: then, ...recut }];
   }
   const ofPart = part === undefined ? {} : { part };
   if (piece === 'spare') return [{ id, length, ...cut }];
@@ -149,7 +157,10 @@ function restOf(
   return rest.lt(0) ? rest.mul(0) : rest;
 }
 
-/** Have is what there was when the job began: whoever took cut sticks off it would count them twice. */
+/**
+ * Have is what there was when the job began, and what came since: whoever takes cut sticks off it, or
+ * counts anew what is there, counts them twice.
+ */
 function haveCautions(
   known: readonly { readonly then: CutAlready; readonly item: StockItem }[],
 ): Caution[] {
@@ -157,13 +168,13 @@ function haveCautions(
   for (const { then, item } of known) {
     const row = rows.get(item) ?? { before: then.row.have, units: new Set<number>() };
     rows.set(item, row);
-    if (then.unit <= then.row.have) row.units.add(then.unit);
+    if (then.unit <= Math.max(then.row.have, item.have)) row.units.add(then.unit);
   }
   return [...rows].flatMap(([item, { before, units }]) => {
-    if (item.have >= before || units.size === 0) return [];
+    if (item.have === before || units.size === 0) return [];
     const details = { cut: String(units.size), before: String(before) };
     const one = fault(
-      'job.cut-have-lowered',
+      'job.cut-have-changed',
       phrase('stockFor', { name: own(item.for) }),
       item.have,
       { details },

@@ -1,7 +1,7 @@
 /** What is cut of a job already: sticks as an earlier plan had them, by the ticks on its sheets. */
 import type { ExactInches } from '../../core/units/length.ts';
 import type { Profile, StockItem } from '../job.ts';
-import type { Piece } from '../piece.ts';
+import type { Piece, PieceEnd } from '../piece.ts';
 
 /**
  * A stick that is cut, or begun: it stays in every plan that follows. It holds what it was cut from and
@@ -57,7 +57,12 @@ export function sizesOfProfile(profile: Profile): string {
 
 /** `inside miter 90, cope 90`: the two ends of a piece, each with its corner in degrees. */
 export function endsOfPiece({ left, right }: Pick<Piece, 'left' | 'right'>): string {
-  return `${left.kind} ${left.cornerDeg}, ${right.kind} ${right.cornerDeg}`;
+  return `${endOfPiece(left)}, ${endOfPiece(right)}`;
+}
+
+/** `inside miter 90`. */
+export function endOfPiece({ kind, cornerDeg }: PieceEnd): string {
+  return `${kind} ${cornerDeg}`;
 }
 
 /** The boxes that are ticked on the sheets of a plan. */

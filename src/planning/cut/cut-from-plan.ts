@@ -54,13 +54,14 @@ export function keepsCuts({ profiles }: JobPlan, ticks: Ticks): boolean {
 function markStick(stick: CutStick, ticks: Ticks): CutStick {
   const { id, item, unit, strip, strips, fromRack, length, offcut, offcutKept } = stick;
   const pieces = stick.pieces.map((cut, at): CutPiece => {
-    const { id: pieceId, piece, part, length: long, unneeded } = cut;
+    const { id: pieceId, piece, part, length: long, unneeded, recutTo } = cut;
     return {
       id: pieceId,
       ...(piece === undefined ? {} : { piece }),
       ...(part === undefined ? {} : { part }),
       length: long,
       ...(unneeded === undefined ? {} : { unneeded }),
+      ...(recutTo === undefined ? {} : { recutTo }),
       ...(isTicked(ticks, stick, cut, at) ? { isCut: true } : {}),
     };
   });

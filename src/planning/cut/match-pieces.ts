@@ -6,6 +6,7 @@ import { spliceOverlap } from '../splice-overlap.ts';
 import { nameKey, type Job } from '../job.ts';
 import type { Piece } from '../piece.ts';
 import { endsOfPiece, type CutAlready, type PieceThen } from './cut-already.ts';
+import { findRecuts, type LeftOver } from './find-recuts.ts';
 
 /** The piece of the job that a cut one is, or the set-up spare of its cove. */
 export type Served = Piece | 'spare';
@@ -22,6 +23,8 @@ export interface MatchedPieces {
   /** Absent: nothing asks for it any more. */
   readonly servedBy: ReadonlyMap<PieceThen, Served>;
   readonly served: ReadonlySet<string>;
+  /** What is left over, with a piece still to be cut that could be made from it. */
+  readonly recuts: ReadonlyMap<PieceThen, Piece>;
   readonly partsLeft: readonly PartLeft[];
   readonly cautions: readonly Caution[];
 }
@@ -29,6 +32,7 @@ export interface MatchedPieces {
 const NOTHING_CUT: MatchedPieces = {
   servedBy: new Map(),
   served: new Set(),
+  recuts: new Map(),
   partsLeft: [],
   cautions: [],
 };
@@ -70,12 +74,14 @@ export function matchPieces(
     served.add(piece.id);
   }
   const open = openPieces(pieces, served);
+  const leftOver: LeftOver[] = [];
   for (const { stick, then } of all) {
     if (servedBy.has(then) || !then.isCut) continue;
     const key = keyOf(stick.profile, then.whole, then.ends);
     const other = then.ends === '' || then.part !== undefined ? undefined : open.get(key)?.shift();
     if (other === undefined) {
       cautions.push(sayLeftOver(stick, then, byId.get(then.id), spares));
+      leftOver.push({ stick, then });
       continue;
     }
     servedBy.set(then, other);
@@ -86,7 +92,10 @@ export function matchPieces(
   }
   const partsLeft = [...parts].flatMap(([id, known]) => listPartsLeft(byId.get(id), known));
   cautions.push(...brokenMatches(pieces, served));
-  return { servedBy, served, partsLeft, cautions };
+  const isOpen = ({ id, done }: Piece): boolean => !done && !served.has(id);
+  const recuts = findRecuts(leftOver, pieces.filter(isOpen), job.shop.crosscutKerf);
+  cautions.push(...leftOver.flatMap((one) => sayRecut(one, recuts.get(one.then))));
+  return { servedBy, served, recuts, partsLeft, cautions };
 }
 
 function isSame(job: Job, piece: Piece, profile: string, then: PieceThen): boolean {
@@ -151,6 +160,15 @@ function sayLeftOver(
     details: { stick, what },
   });
   return placeFault(one, piece.where);
+}
+
+function sayRecut({ stick, then }: LeftOver, piece: Piece | undefined): Caution[] {
+  if (piece === undefined) return [];
+  const limit = { inches: Number(piece.cutLength) };
+  const details = { stick: stick.id, recut: piece.id };
+  const given = { inches: Number(then.length) };
+  const one = fault('job.cut-could-recut', own(then.id), given, { limit, details });
+  return [placeFault(one, piece.where)];
 }
 
 function listPartsLeft(piece: Piece | undefined, known: readonly PieceThen[]): PartLeft[] {

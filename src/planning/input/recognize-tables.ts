@@ -64,7 +64,12 @@ function fits({ headings }: Place, name: JobTableName): boolean {
   const own = ours.filter(({ heading }) => keys.has(headingKey(heading)));
   const read = new Set(headings.flatMap((cell) => headingRead(cell, ours) ?? []));
   const needed = ours.filter(({ required }) => required === true);
-  const least = Math.max(needed.length, Math.min(LEAST_KNOWN, ours.length));
+  const filled = headings.filter((cell) => cell !== null && cell !== '');
+  // A Setting and a Value, and nothing else, are no other list's.
+  const isAllOurs = needed.length > 1 && filled.length === read.size;
+  const least = isAllOurs
+    ? needed.length
+    : Math.max(needed.length, Math.min(LEAST_KNOWN, ours.length));
   const known = needed.length > 1 ? read.size : own.length;
   return needed.every((one) => read.has(one)) && known >= least;
 }

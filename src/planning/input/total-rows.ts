@@ -58,7 +58,8 @@ export function withoutTotals(
   return kept;
 }
 
-function isTotal(cell: RawCell): boolean {
+/** Whether a cell holds a word for a total, and nothing else. */
+export function isTotal(cell: RawCell): boolean {
   return (
     typeof cell === 'string' && cell.length < 40 && TOTALS.has(nameKey(cell).replace(/[:.]+$/u, ''))
   );

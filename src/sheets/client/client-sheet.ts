@@ -21,6 +21,7 @@ import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import { tellOfClient, type Stamp } from '../stamp.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
+import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
 import { addPrice, repeatPrice } from './client-price.ts';
@@ -40,6 +41,13 @@ const COPY_SHEET = 'Moldings';
 /** Of one line; past it the program asks back. */
 const MOST_QUANTITY = 9999;
 
+/** What the shop's sheet and the client's copy do in ways of their own. */
+interface Edition {
+  /** @param job the job in a sentence */
+  readonly addJob: (draft: SheetDraft, job: string) => void;
+  readonly addLineAbovePrice: (draft: SheetDraft) => void;
+}
+
 /** The sheet Client of the shop's workbook, whose price without tax other sheets take over. */
 export function describeClient(
   plan: JobPlan,
@@ -47,9 +55,10 @@ export function describeClient(
   stamp?: Stamp,
 ): SheetDescription {
   const anchors: ClientAnchors = new Anchors(SHEET_NAMES.client);
-  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors, stamp, (draft) =>
-    addBehind(draft, acrossSheets),
-  );
+  const sheet = describeSheet(plan, SHEET_NAMES.client, anchors, stamp, {
+    addJob: (draft, job) => addLiveJob(draft, job, plan, acrossSheets),
+    addLineAbovePrice: (draft) => addBehind(draft, acrossSheets),
+  });
   const place = (
     name: 'priceOnClient' | 'toPayOnClient' | 'piecesOnClient',
     of: 'price of all' | 'to pay' | 'pieces of all',
@@ -72,10 +81,29 @@ export function describeClient(
  * @param stamp Of which it tells its day and a number alone; absent, the day is left open.
  */
 export function describeClientCopy(plan: JobPlan, stamp?: Stamp): WorkbookDescription {
-  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET), stamp, (draft) =>
-    draft.blank(),
-  );
+  const sheet = describeSheet(plan, COPY_SHEET, new Anchors(COPY_SHEET), stamp, {
+    addJob: (draft, job) => draft.spread(`${job}${sayCutOfJob(plan)}`, 'wrapped'),
+    addLineAbovePrice: (draft) => draft.blank(),
+  });
   return { version: DESCRIPTION_VERSION, title: TITLE, ...tellOfClient(stamp), sheets: [sheet] };
+}
+
+/** The job in a sentence, and how much of it is cut as the shop ticks it off; nothing while nothing is. */
+function addLiveJob(
+  draft: SheetDraft,
+  job: string,
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+): void {
+  const cut = acrossSheets.at('sticksCutOnCutting');
+  const live = cutSticksFormula(cut, acrossSheets.at('allSticksOnCutting'));
+  const formula = `"${job}"&IF(${cut}>0," "&${live}&".","")`;
+  const said = sum(formula, `${job}${sayCutOfJob(plan)}`, 'wrapped');
+  draft.put({ cells: [said], joins: [[0, GRID.length - 1]] });
+}
+
+function sayCutOfJob({ totals: { sticksCut, sticks } }: JobPlan): string {
+  return sticksCut === 0 ? '' : ` ${sayCutSticks(sticksCut, sticks)}.`;
 }
 
 /** Takes the place of a blank row: nothing is to be seen there while the sheets agree. */
@@ -98,7 +126,7 @@ function describeSheet(
   name: string,
   anchors: ClientAnchors,
   stamp: Stamp | undefined,
-  addLineAbovePrice: (draft: SheetDraft) => void,
+  edition: Edition,
 ): SheetDescription {
   const { paper } = plan.job.shop;
   const rooms = clientRooms(plan);
@@ -106,8 +134,8 @@ function describeSheet(
   const draft = new SheetDraft(name, GRID, true);
   const blocks = [draft.next];
   draft.spread(TITLE, 'title');
-  draft.spread(sayJob(plan, priced.length), 'wrapped');
-  addLineAbovePrice(draft);
+  edition.addJob(draft, sayJob(plan, priced.length));
+  edition.addLineAbovePrice(draft);
   addPrice(draft, plan, priced, anchors, stamp);
   blocks.push(draft.next);
   addTerms(draft, plan);

@@ -9,8 +9,15 @@ interface CuttingPlaces {
   readonly lumber: string;
   readonly stickLength: string;
   readonly keptLength: string;
+  /** How many are ticked as cut, or begun; and how many of their lengths are. */
+  readonly sticksCut: string;
+  readonly lengthsCut: string;
   /** What its pieces' lengths are off from those on Pieces. */
   readonly lengthsOff: string;
+  /** Of all profiles. */
+  readonly allSticks: string;
+  readonly allSticksCut: string;
+  readonly allLengthsCut: string;
 }
 
 export type CuttingAnchors = Anchors<CuttingPlaces>;

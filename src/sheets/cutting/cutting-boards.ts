@@ -1,24 +1,30 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
 import type { LengthReading } from '../../core/units/length.ts';
+import type { CutStock } from '../../planning/cut/cut-stock.ts';
 import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
 import { printExact } from '../words/print-length.ts';
 import { sayStock } from '../words/say-stock.ts';
+import { TICK } from '../words/tick-marks.ts';
 import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { RIPS } from './cutting-columns.ts';
 import { letterOf, nameUnits, type LotLetters } from './stock-lots.ts';
 
-/** A row with a box for each lot of boards of one row of Stock that are ripped alike. */
+/**
+ * A row with a box for each lot of boards of one row of Stock that are ripped alike. Those that something is
+ * cut from are ripped already.
+ */
 export function boardRows(
   { boards }: CuttingGroup,
+  cut: CutStock,
   letters: LotLetters,
   reading: LengthReading,
 ): SheetRow[] {
-  return gatherAlike(boards, reading).map(({ boards: alike, rip, item }): SheetRow => {
+  return gatherAlike(boards, cut, reading).map(({ boards: alike, rip, item, isCut }): SheetRow => {
     const letter = letterOf(letters, item);
     const numbers = alike.map((board) => board.unit);
     const which = `${alike.length === 1 ? 'Board' : 'Boards'} ${nameUnits(letter, numbers)}`;
-    const text = `${which} of ${item.for} (${sayStock(item, reading)}): rip ${rip}`;
-    return RIPS.row({ tick: cell(null, 'tick'), words: cell(text, 'row') });
+    const text = `${which} of ${item.for} (${sayStock(item, reading)}): ${isCut ? 'ripped already into' : 'rip'} ${rip}`;
+    return RIPS.row({ tick: cell(isCut ? TICK : null, 'tick'), words: cell(text, 'row') });
   });
 }
 
@@ -27,21 +33,28 @@ interface Alike {
   readonly boards: RippedBoard[];
   /** `2 × Cove 4 1/2", 1 × Crown 3"`. */
   readonly rip: string;
+  readonly isCut: boolean;
 }
 
-function gatherAlike(boards: readonly RippedBoard[], reading: LengthReading): readonly Alike[] {
+function gatherAlike(
+  boards: readonly RippedBoard[],
+  cut: CutStock,
+  reading: LengthReading,
+): readonly Alike[] {
   const ofItems = new Map<RippedBoard['item'], Map<string, Alike>>();
   const all: Alike[] = [];
   for (const board of boards) {
-    const { item } = board;
+    const { item, unit } = board;
     const rip = sayRip(board.strips, reading);
+    const isCut = cut.get(item)?.has(unit) === true;
+    const key = JSON.stringify([isCut, rip]);
     const ofItem = ofItems.get(item) ?? new Map<string, Alike>();
     ofItems.set(item, ofItem);
-    const same = ofItem.get(rip);
+    const same = ofItem.get(key);
     if (same !== undefined) same.boards.push(board);
     else {
-      const first = { item, boards: [board], rip };
-      ofItem.set(rip, first);
+      const first = { item, boards: [board], rip, isCut };
+      ofItem.set(key, first);
       all.push(first);
     }
   }

@@ -19,7 +19,7 @@ export const PIECES = columns({
   rightEnd: left('Right end, angle from square'),
   rightPoint: left('Right, length is to the'),
   lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
-  off: right(({ unit }) => `Less Pieces (${unit})`),
+  off: right(({ unit }) => `Less Pieces (${unit}), or cut`),
 });
 
 /** A stick's own row, over its pieces; sums take both by the same columns. */
@@ -31,7 +31,7 @@ export const STICKS = columnsOver(PIECES, {
   which: ['leftEnd', 'leftPoint'],
   rest: ['rightEnd', 'rightPoint'],
   kept: ['lie'],
-  beside: ['off'],
+  cutSoFar: ['off'],
 });
 
 /** What the sticks and pieces of a profile come to. */
@@ -49,8 +49,15 @@ export const SUMS = columnsOver(PIECES, {
   off: ['off'],
 });
 
-/** What the lumber of a profile costs. */
-export const COST = columns({ tick: bare(), label: bare(2), lumber: bare(2) });
+/** What the lumber of a profile costs, and how much of it is cut, under what its sticks come to. */
+export const COST = columnsOver(PIECES, {
+  label: ['number', 'piece'],
+  lumber: ['onPieces', 'length'],
+  sticksCutLabel: ['leftEnd'],
+  sticksCut: ['leftPoint'],
+  lengthsCutLabel: ['rightEnd'],
+  lengthsCut: ['rightPoint'],
+});
 
 /** A choice that the shop makes once. */
 export const CHOICE = columns({
@@ -99,6 +106,8 @@ export const SUMMARY = columns({
   keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
   off: right(({ unit }) => `Lengths, less those on Pieces (${unit})`),
   sticksOff: right(({ unit }) => `Sticks, less those planned (${unit})`),
+  sticksCut: right('Sticks cut or begun'),
+  lengthsCut: right('Lengths cut'),
 });
 
 export const GRID = gridFor(

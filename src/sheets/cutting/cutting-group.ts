@@ -9,6 +9,7 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
+import { listCutStock } from '../../planning/cut/cut-stock.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money, total } from '../grammar/figures.ts';
@@ -20,6 +21,7 @@ import {
   type SheetDraft,
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
+import { countCut } from '../cut-so-far.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
@@ -44,7 +46,7 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
   const plans = plansOf(plan, group);
   pages.hold(nameRow(group.name), spreadRow(sayGroup(group, plans, plan.job.shop), 'wrapped', ALL));
-  const boards = boardRows(group, facts.letters, plan.job.shop);
+  const boards = boardRows(group, listCutStock(plans), facts.letters, plan.job.shop);
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));
   for (const board of boards) pages.add([board], [continued(group.name)]);
   const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));
@@ -86,12 +88,23 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     return row;
   });
   const lumber = money(lines.lumberCents);
+  const [first, last] = [places[0] ?? draft.next, draft.next - 1];
+  // A stick's own row alone has a number where its length is, and one where it says what is cut of it.
+  const lengths = STICKS.range('length', first, last);
+  const cutSoFar = STICKS.range('cutSoFar', first, last);
   const cost = COST.sparseRow({
     label: cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
     lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
+    sticksCutLabel: cell('Cut or begun', 'wrapped'),
+    sticksCut: sum(
+      `COUNTIFS(${lengths},">0",${cutSoFar},">0")`,
+      sticks.filter(({ isCut }) => isCut).length,
+      'whole',
+    ),
+    lengthsCutLabel: cell('Lengths cut', 'wrapped'),
+    lengthsCut: sum(`SUMIF(${lengths},">0",${cutSoFar})`, total(sticks.map(countCut)), 'whole'),
   });
-  const last = draft.next - 1;
-  const sums = sumsRow(planned, cutting, places[0] ?? draft.next, last);
+  const sums = sumsRow(planned, cutting, first, last);
   const [sumsAt, costAt] = pages.addBoth(sums, cost, again);
   const at = (column: ColumnName<typeof SUMS>): string => SUMS.at(column, sumsAt);
   onThisSheet.place('sticks', at('sticks'), planned);
@@ -99,6 +112,8 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
   onThisSheet.place('stickLength', at('stickLength'), planned);
   onThisSheet.place('keptLength', at('keptLength'), planned);
   onThisSheet.place('lengthsOff', at('off'), planned);
+  onThisSheet.place('sticksCut', COST.at('sticksCut', costAt), planned);
+  onThisSheet.place('lengthsCut', COST.at('lengthsCut', costAt), planned);
   acrossSheets.place('sticksOnCutting', onSheet('cutting', at('sticks')), planned);
   acrossSheets.place('cutsOnCutting', onSheet('cutting', at('cuts')), planned);
   acrossSheets.place('lengthOnCutting', onSheet('cutting', at('stickLength')), planned);

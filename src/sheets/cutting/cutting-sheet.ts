@@ -1,4 +1,5 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
+import { sayFault } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { CutPiece, CutStick, JobPlan } from '../../planning/job-plan.ts';
 import { Anchors } from '../grammar/anchors.ts';
@@ -8,10 +9,13 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sum, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { markVerdict, verdictRow } from '../agreement.ts';
+import { countLengths } from '../cut-so-far.ts';
 import { pieceNumbers } from '../numbered-pieces.ts';
 import { numberIn } from '../words/print-length.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
+import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
+import type { CuttingAnchors } from './cutting-anchors.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { BARS, CROSSCUT_CAUTION, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
@@ -27,6 +31,9 @@ import { lettersOf, listLots } from './stock-lots.ts';
  */
 const MOST_BARS = 2_000;
 
+/** Lengths, whose count has room in large letters at the right of the first line. */
+const MOST_IN_LARGE = 1_000;
+
 export function draftCutting(
   plan: JobPlan,
   acrossSheets: PlanAnchors,
@@ -36,11 +43,11 @@ export function draftCutting(
   const draft = new SheetDraft(SHEET_NAMES.cutting, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
   const pieces = plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => stick.pieces));
-  const boxes: { rows: readonly [first: number, last: number] } = { rows: [1, 1] };
+  const onThisSheet: CuttingAnchors = new Anchors(SHEET_NAMES.cutting);
   const verdict = verdictRow(
     () => acrossSheets.at('verdictOnProduction'),
     [0, PIECES.end('rightEnd')],
-    ticked(pieces.length, () => boxes.rows),
+    cutSoFar(plan, onThisSheet),
   );
   const [, verdictAt = 1] = pages.add([
     spreadRow(SHEET_NAMES.cutting, 'title', ALL),
@@ -55,6 +62,9 @@ export function draftCutting(
     spreadRow(`${BARS}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
     { cells: [] },
   ]);
+  for (const one of plan.cautions.filter(({ code }) => code === 'job.cut-have-changed')) {
+    pages.hold(spreadRow(sayFault(one), 'caution', ALL));
+  }
   const lots = listLots(plan);
   addPickList(pages, lots, shop, acrossSheets);
   const lengths = sticks.flatMap(({ length, offcut, pieces }) => [
@@ -67,7 +77,7 @@ export function draftCutting(
     pages,
     plan,
     acrossSheets,
-    onThisSheet: new Anchors(SHEET_NAMES.cutting),
+    onThisSheet,
     facts: {
       shop,
       letters: lettersOf(lots),
@@ -83,17 +93,16 @@ export function draftCutting(
       bars: MOST_BARS,
     },
   };
-  const first = draft.next;
   for (const group of plan.groups) addGroup(cutting, group);
-  const last = Math.max(first, draft.next - 1);
-  boxes.rows = [first, last];
   placePieces(cutting, pieces);
   addOffcuts(cutting);
   addSummary(cutting);
   const isOff = PIECES.inColumn('off', heads + 1);
+  // Beside a length, that is; a stick's own row says there how many of its lengths are cut.
+  const ofLength = PIECES.inColumn('length', heads + 1);
   draft.highlight(
     PIECES.area(heads + 1, draft.next - 1),
-    `AND(ISNUMBER(${isOff}),${isOff}<>0)`,
+    `AND(ISNUMBER(${ofLength}),ISNUMBER(${isOff}),${isOff}<>0)`,
     'caution',
   );
   return {
@@ -110,15 +119,20 @@ export function draftCutting(
   };
 }
 
-/** How many lengths are cut, by their ticks; at the right of the first line. */
-function ticked(of: number, rows: () => readonly [first: number, last: number]): SheetRow {
+/** How many sticks and lengths are cut, by their ticks; at the right of the first line. */
+function cutSoFar(plan: JobPlan, onThisSheet: CuttingAnchors): SheetRow {
+  const { totals } = plan;
+  const { cut, all } = countLengths(plan);
+  const rest = ` of ${all} lengths`;
   const formula = (): string => {
-    const [ticks, lengths] = [PIECES.range('cut', ...rows()), PIECES.range('length', ...rows())];
-    return `COUNTIFS(${ticks},"<>",${lengths},">0")&" of ${of} lengths cut"`;
+    const sticks = cutSticksFormula(onThisSheet.at('allSticksCut'), onThisSheet.at('allSticks'));
+    return `${sticks}&", "&${onThisSheet.at('allLengthsCut')}&"${rest}"`;
   };
-  const said = sum(formula, `0 of ${of} lengths cut`, 'label');
+  const value = `${sayCutSticks(totals.sticksCut, totals.sticks)}, ${cut}${rest}`;
   return {
-    ...PIECES.loose({ rightPoint: said }),
+    ...PIECES.loose({
+      rightPoint: sum(formula, value, all < MOST_IN_LARGE ? 'label' : 'quietLabel'),
+    }),
     joins: [[PIECES.start('rightPoint'), PIECES.end('off')]],
   };
 }
@@ -126,7 +140,10 @@ function ticked(of: number, rows: () => readonly [first: number, last: number]):
 /** Where each piece has its length, and what its parts have more than it, for Pieces to compare with. */
 function placePieces({ plan, acrossSheets, facts }: CuttingDraft, cuts: readonly CutPiece[]): void {
   const lengths = new Map<string, ExactInches>();
-  for (const { id, length } of cuts) lengths.set(id, length.add(lengths.get(id) ?? 0));
+  for (const { id, piece, length } of cuts) {
+    // One that is left over has the name of the one that is cut in its place.
+    if (piece !== undefined) lengths.set(id, length.add(lengths.get(id) ?? 0));
+  }
   for (const { id, done, cutLength } of plan.pieces) {
     if (done) continue;
     const cells = facts.cutAt.get(id) ?? ['0'];

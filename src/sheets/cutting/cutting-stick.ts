@@ -9,9 +9,10 @@ import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { formatMark } from '../../core/units/format-mark.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
+import { countCut } from '../cut-so-far.ts';
 import { numberIn, printExact, printStick } from '../words/print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
-import { TICK } from '../words/tick-marks.ts';
+import { isTickedFormula, TICK } from '../words/tick-marks.ts';
 import { cell, sum, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
@@ -54,9 +55,11 @@ export function addStick(
   again: readonly SheetRow[],
 ): { readonly row: number; readonly cuts: readonly number[] } {
   const pieces = stick.pieces.map((piece) => wordsOfPiece(piece, stick, profile, facts));
+  // Known once they are placed.
+  const places: { row: number; cuts: readonly number[] } = { row: 0, cuts: [] };
   const isDrawn = draft.drawn < facts.bars;
   const rows = [
-    stickRow(stick, facts),
+    stickRow(stick, facts, () => lengthsCutOf(places)),
     ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
     ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
   ];
@@ -65,7 +68,23 @@ export function addStick(
   if (row === undefined) throw new RangeError(`The stick ${stick.id} has no row.`);
   if (isDrawn && bar !== undefined)
     draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
-  return { row, cuts: placed.slice(isDrawn ? 2 : 1) };
+  places.row = row;
+  places.cuts = placed.slice(isDrawn ? 2 : 1);
+  return places;
+}
+
+/** How many lengths of a stick are cut, by its box or by theirs, as a formula. */
+function lengthsCutOf({
+  row,
+  cuts,
+}: {
+  readonly row: number;
+  readonly cuts: readonly number[];
+}): string {
+  const [first = row, last = first] = [cuts[0], cuts.at(-1)];
+  const lengths = PIECES.range('length', first, last);
+  const boxes = PIECES.range('cut', first, last);
+  return `IF(${isTickedFormula(STICKS.at('tick', row))},COUNT(${lengths}),SUMPRODUCT(${isTickedFormula(boxes)}*(${lengths}<>"")))`;
 }
 
 interface PieceWords {
@@ -80,11 +99,14 @@ function wordsOfPiece(
   cut: CutPiece,
   stick: CutStick,
   profile: Profile,
-  { parts, shop }: StickFacts,
+  { parts, shop, numbers }: StickFacts,
 ): PieceWords {
   const { piece, part } = cut;
   if (cut.unneeded !== undefined) {
-    return { cut, part: 'nothing asks for it now', ...SPARE_ENDS, lie: '' };
+    const recut = cut.recutTo === undefined ? undefined : numbers.get(cut.recutTo.id);
+    const now =
+      recut === undefined ? 'nothing asks for it now' : `could be recut to No. ${recut} on Pieces`;
+    return { cut, part: now, ...SPARE_ENDS, lie: '' };
   }
   if (piece === undefined) {
     const stays = shortRestOf(stick, shop) !== undefined;
@@ -101,7 +123,11 @@ function wordsOfPiece(
   return { cut, part: which, ...said, lie: sayLie(profile) };
 }
 
-function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): SheetRow {
+function stickRow(
+  stick: CutStick,
+  { shop, letters, styles }: StickFacts,
+  lengthsCut: () => string,
+): SheetRow {
   const { unit } = shop;
   return STICKS.row({
     tick: cell(stick.pieces.every(({ isCut }) => isCut) ? TICK : null, 'tick'),
@@ -111,7 +137,7 @@ function stickRow(stick: CutStick, { shop, letters, styles }: StickFacts): Sheet
     which: cell(sayWhich(letters, stick), 'stick'),
     rest: cell(sayRest(stick, shop), 'stick'),
     kept: cell(stick.offcutKept ? numberIn(stick.offcut, unit) : null, styles.stick),
-    beside: cell(null, 'stick'),
+    cutSoFar: sum(lengthsCut, countCut(stick), 'stickCut'),
   });
 }
 

@@ -3,6 +3,7 @@ import { money, total } from '../grammar/figures.ts';
 import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
+import { countCut } from '../cut-so-far.ts';
 import { onSheet } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
@@ -20,10 +21,13 @@ export function addSummary(cutting: CuttingDraft): void {
     lumber: money(planned.money.lumberCents),
     stickLength: total(planned.sticks.map((stick) => numberIn(stick.length, unit))),
     keptLength: total(keptOf(planned.sticks).map((stick) => numberIn(stick.offcut, unit))),
+    sticksCut: planned.sticks.filter(({ isCut }) => isCut).length,
+    lengthsCut: total(planned.sticks.map(countCut)),
   }));
   pages.hold(spreadRow('All profiles', 'section', ALL), heads);
-  const rows = figures.map(({ planned, sticks, lumber, stickLength, keptLength }) =>
-    SUMMARY.row({
+  const rows = figures.map((figure) => {
+    const { planned, sticks, lumber, stickLength, keptLength, sticksCut, lengthsCut } = figure;
+    return SUMMARY.row({
       tick: null,
       profile: cell(planned.profile.name, 'row'),
       sticks: sum(onThisSheet.at('sticks', planned), sticks, 'rowWhole'),
@@ -36,12 +40,14 @@ export function addSummary(cutting: CuttingDraft): void {
         0,
         'rowOff',
       ),
-    }),
-  );
+      sticksCut: sum(onThisSheet.at('sticksCut', planned), sticksCut, 'rowWhole'),
+      lengthsCut: sum(onThisSheet.at('lengthsCut', planned), lengthsCut, 'rowWhole'),
+    });
+  });
   const none = SUMMARY.sparseRow({ profile: cell('Nothing is left to cut.', 'row') });
   let places: readonly number[] = [];
   const added = (
-    column: 'sticks' | 'lumber' | 'stickLength' | 'keptLength',
+    column: 'sticks' | 'lumber' | 'stickLength' | 'keptLength' | 'sticksCut' | 'lengthsCut',
     style: StyleName,
   ): DraftCell => {
     const value = total(figures.map((one) => one[column]));
@@ -56,12 +62,21 @@ export function addSummary(cutting: CuttingDraft): void {
     keptLength: added('keptLength', styles.total),
     off: cell(null, 'totalLabel'),
     sticksOff: cell(null, 'totalLabel'),
+    sticksCut: added('sticksCut', 'totalWhole'),
+    lengthsCut: added('lengthsCut', 'totalWhole'),
   });
   places = pages.add([...(rows.length === 0 ? [none] : rows), together], [heads]);
   const row = placeOf(places, -1);
   acrossSheets.place('allLumberOnCutting', onSheet('cutting', SUMMARY.at('lumber', row)));
   acrossSheets.place('allLengthOnCutting', onSheet('cutting', SUMMARY.at('stickLength', row)));
   acrossSheets.place('allKeptOnCutting', onSheet('cutting', SUMMARY.at('keptLength', row)));
+  const here = (column: 'sticks' | 'sticksCut' | 'lengthsCut'): string => SUMMARY.at(column, row);
+  onThisSheet.place('allSticks', here('sticks'));
+  onThisSheet.place('allSticksCut', here('sticksCut'));
+  onThisSheet.place('allLengthsCut', here('lengthsCut'));
+  acrossSheets.place('allSticksOnCutting', onSheet('cutting', here('sticks')));
+  acrossSheets.place('sticksCutOnCutting', onSheet('cutting', here('sticksCut')));
+  acrossSheets.place('lengthsCutOnCutting', onSheet('cutting', here('lengthsCut')));
   const range = (column: 'off' | 'sticksOff'): string =>
     onSheet('cutting', SUMMARY.fixedRange(column, placeOf(places, 0), placeOf(places, -2)));
   acrossSheets.place('lengthsOffOnCutting', range('off'));

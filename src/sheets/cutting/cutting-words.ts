@@ -6,7 +6,8 @@ import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
-import { proofOfGroup, sayCost, sayCut, sayProof } from '../words/say-proof.ts';
+import { proofOfGroup, sayCost, sayProof } from '../words/say-proof.ts';
+import { sayCutSticks } from '../words/tick-marks.ts';
 import { railOf, type EdgeMark } from './how-it-lies.ts';
 
 export const CROSSCUT_CAUTION =
@@ -58,7 +59,9 @@ export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], sho
   return [
     `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
     `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
-    ...(cut === undefined ? [] : [`${sayCut(cut.sticks, sticks)}: what they cost is among it.`]),
+    ...(cut === undefined
+      ? []
+      : [`${sayCutSticks(cut.sticks, sticks)} already, at their cost in it.`]),
     ...area,
     ...(isMade ? [sayFirst(plans, shop)] : []),
   ].join(' ');

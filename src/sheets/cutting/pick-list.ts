@@ -1,14 +1,18 @@
-/** What is pulled from the rack, then what is bought: a row each with a box to tick. */
+/** What is pulled from the rack, then what is bought: a row each with a box to tick, and rows of what is cut already. */
 import type { LengthReading } from '../../core/units/length.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
-import { cell, type LateFormula, type SheetRow } from '../grammar/sheet-draft.ts';
+import { TICK } from '../words/tick-marks.ts';
+import { cell, type DraftCell, type LateFormula, type SheetRow } from '../grammar/sheet-draft.ts';
 import { ALL, PICKS } from './cutting-columns.ts';
 import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
 import { nameUnits, type StockLot } from './stock-lots.ts';
 
-/** What each count is off from that on Production stands beside it. */
+/**
+ * What the counts of a lot are off from that on Production stands beside its last row. What is cut already
+ * has a row of its own, so that nobody pulls or buys it again.
+ */
 export function addPickList(
   pages: PagedRows,
   lots: readonly StockLot[],
@@ -27,16 +31,25 @@ export function addPickList(
   const places: number[] = [];
   const add = (lot: StockLot, units: readonly number[], from: 'rack' | 'buy'): void => {
     const name = from === 'rack' ? 'fromRackOnProduction' : 'toBuyOnProduction';
+    const left = units.filter((unit) => !lot.cut.has(unit));
+    const cut = units.filter((unit) => lot.cut.has(unit));
+    const kinds = [
+      ...(left.length === 0 ? [] : [[left, from] as const]),
+      ...(cut.length === 0 ? [] : [[cut, 'cut'] as const]),
+    ];
+    const own = [places.length, places.length + kinds.length - 1] as const;
     const off: LateFormula = {
       formula: () => {
-        const count = PICKS.at('count', placeOf(places, rowOf));
-        return `${count}-${acrossSheets.at(name, lot.item)}`;
+        const counts = own.map((at) => PICKS.at('count', placeOf(places, at)));
+        return `${[...new Set(counts)].join('+')}-${acrossSheets.at(name, lot.item)}`;
       },
       value: 0,
       style: 'rowOff',
     };
-    const rowOf = places.length;
-    places.push(...pages.add([pickRow(lot, units, from, off, shop)], [heads]));
+    kinds.forEach(([numbers, where], at) => {
+      const beside = at === kinds.length - 1 ? off : cell(null, 'rowOff');
+      places.push(...pages.add([pickRow(lot, numbers, where, beside, shop)], [heads]));
+    });
   };
   for (const lot of pulled) add(lot, lot.fromRack, 'rack');
   for (const lot of bought) add(lot, lot.bought, 'buy');
@@ -50,16 +63,16 @@ export function addPickList(
 function pickRow(
   { letter, item, profiles }: StockLot,
   units: readonly number[],
-  from: string,
-  off: LateFormula,
+  from: 'rack' | 'buy' | 'cut',
+  off: DraftCell,
   reading: LengthReading,
 ): SheetRow {
   return PICKS.row({
-    tick: cell(null, 'tick'),
+    tick: cell(from === 'cut' ? TICK : null, 'tick'),
     lot: cell(letter, 'rowStrong'),
     what: cell(`${sayStock(item, reading)}: ${item.for}`, 'row'),
     count: cell(units.length, 'rowWhole'),
-    from: cell(from, 'rowStrong'),
+    from: cell(from === 'cut' ? 'cut already' : from, 'rowStrong'),
     numbers: cell(nameUnits(letter, units), 'row'),
     profiles: cell(profiles.join(', '), 'row'),
     off,

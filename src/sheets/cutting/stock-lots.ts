@@ -1,5 +1,6 @@
 /** A letter for each row of Stock that is used, so that every stick and board has a short name to chalk on it. */
 import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
+import { listCutStock } from '../../planning/cut/cut-stock.ts';
 import type { StockItem } from '../../planning/job.ts';
 import { columnLetters } from '../../core/cells/cell-range.ts';
 
@@ -10,6 +11,8 @@ export interface StockLot {
   /** Numbers of the sticks or boards, from 1, in their order. */
   readonly fromRack: readonly number[];
   readonly bought: readonly number[];
+  /** Those of both that something is cut from already. */
+  readonly cut: ReadonlySet<number>;
   /** Whose pieces are cut from them, in the order of Profiles. */
   readonly profiles: readonly string[];
 }
@@ -18,6 +21,7 @@ export type LotLetters = ReadonlyMap<StockItem, string>;
 
 /** In the order of Stock. */
 export function listLots({ job, profiles }: JobPlan): StockLot[] {
+  const cut = listCutStock(profiles);
   const used = new Map<StockItem, Used>();
   for (const { profile, sticks } of profiles) {
     for (const { item, unit, fromRack } of sticks) {
@@ -36,6 +40,7 @@ export function listLots({ job, profiles }: JobPlan): StockLot[] {
       item,
       fromRack: numbers.filter((unit) => units.get(unit) === true),
       bought: numbers.filter((unit) => units.get(unit) === false),
+      cut: new Set(cut.get(item)?.keys()),
       profiles: names,
     };
   });
@@ -82,10 +87,10 @@ export function nameUnits(letter: string, units: readonly number[]): string {
   return named.join(', ');
 }
 
-/** `board A3, blank 2 of 2, from the rack`. */
+/** `board A3, blank 2 of 2, from the rack`; of one that is cut, that it is. */
 export function sayWhich(letters: LotLetters, stick: CutStick): string {
-  const { item, unit, strip, strips, fromRack } = stick;
+  const { item, unit, strip, strips, fromRack, isCut } = stick;
   const blank = strips === 1 ? [] : [`blank ${strip} of ${strips}`];
-  const from = fromRack ? 'from the rack' : 'to buy';
+  const from = isCut === true ? 'cut or begun' : fromRack ? 'from the rack' : 'to buy';
   return [`${item.kind} ${nameUnit(letters, item, unit)}`, ...blank, from].join(', ');
 }

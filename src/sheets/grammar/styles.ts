@@ -86,7 +86,8 @@ export const STYLES = {
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
   // What two sheets differ by: nothing is shown of what agrees.
   rowOff: { border: 'hair', align: 'right', bold: true, format: '+0.0##;-0.0##;""' },
-  stickOff: { bold: true, fill: BAND, align: 'right', format: '+0.0##;-0.0##;""' },
+  // How many lengths of a stick are cut: nothing is shown of one that is whole.
+  stickCut: { bold: true, fill: BAND, align: 'right', format: '0" cut";;""' },
   totalOff: { bold: true, border: 'top', align: 'right', format: '+0.0##;-0.0##;""' },
   rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00_)' },
   stick: { bold: true, fill: BAND, wrap: true },

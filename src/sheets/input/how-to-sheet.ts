@@ -26,7 +26,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Stock',
-    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most.',
+    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since.',
   ],
 ];
 
@@ -115,6 +115,10 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   [
     'Points',
     'Every cut length is from end to end, and the sheets say to which point: the long point at the wall for an inside miter, the long point at the face for an outside one, the long point at the outer edge for casing, the tip of a cope, the long point of a return, a square end.',
+  ],
+  [
+    'Ticks',
+    'Ticked under Cut on Cutting, or under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
   ],
   [
     'Then',

@@ -1,8 +1,9 @@
 /** The list of pieces: one flat table to sort and to filter, a box to tick for each piece. */
-import { addVerdict, sayTicked, tickedFormula } from '../agreement.ts';
+import { addVerdict } from '../agreement.ts';
 import { nameKey, type Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
+import { countDone, cutPieces } from '../cut-so-far.ts';
 import { columns, left, right, sized } from '../grammar/columns.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
@@ -10,7 +11,7 @@ import { piecesInOrder } from '../numbered-pieces.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
 import { sayEnd } from '../words/say-ends.ts';
-import { CUT_MARK } from '../words/tick-marks.ts';
+import { CUT_MARK, sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { cell, SheetDraft, sum, type SheetRow } from '../grammar/sheet-draft.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 
@@ -87,12 +88,13 @@ export function draftPieces(
   else draft.addTable('Pieces', heads, draft.next - 1, PIECES.width);
   const isOff = `${PIECES.inColumn('off', first)}<>0`;
   draft.highlight(PIECES.area(first, last), isOff, 'caution');
-  const listed = (column: 'number' | 'line' | 'length' | 'off'): string =>
+  const listed = (column: 'number' | 'line' | 'length' | 'off' | 'done'): string =>
     onSheet('pieces', PIECES.fixedRange(column, first, last));
   acrossSheets.place('numbersOnPieces', listed('number'));
   acrossSheets.place('linesOnPieces', listed('line'));
   acrossSheets.place('lengthsOnPieces', listed('length'));
   acrossSheets.place('offOnPieces', listed('off'));
+  acrossSheets.place('boxesOnPieces', listed('done'));
   return {
     finish: () =>
       draft.finish(
@@ -102,10 +104,15 @@ export function draftPieces(
   };
 }
 
-/** How many pieces are done, those with a tick typed in counted too; at the right of the first line. */
-function ticked({ pieces }: JobPlan, boxes: string): SheetRow {
-  const done = pieces.filter((piece) => piece.done).length;
-  const said = sum(tickedFormula(boxes, pieces.length), sayTicked(done, pieces.length), 'label');
+/** How many pieces are done or cut, those with a tick typed in counted too; at the right of the first line. */
+function ticked(plan: JobPlan, boxes: string): SheetRow {
+  const as = ' done or cut';
+  const { length } = plan.pieces;
+  const said = sum(
+    tickedFormula(boxes, length, as),
+    sayTicked(countDone(plan), length, as),
+    'label',
+  );
   return {
     ...PIECES.loose({ note: said }),
     joins: [[PIECES.start('note'), PIECES.end('done')]],
@@ -165,13 +172,6 @@ export function sayNumber({ kind, number, id }: Piece): string | number {
   return kind === 'run'
     ? number
     : `${number} ${id.endsWith('left') ? 'return left' : 'return right'}`;
-}
-
-function cutPieces({ profiles }: JobPlan): ReadonlySet<string> {
-  const all = profiles.flatMap(({ sticks }) => sticks.flatMap(({ pieces }) => pieces));
-  const own = all.filter(({ unneeded }) => unneeded === undefined);
-  const left = new Set(own.filter(({ isCut }) => isCut !== true).map(({ id }) => id));
-  return new Set(own.flatMap(({ id, isCut }) => (isCut === true && !left.has(id) ? [id] : [])));
 }
 
 function lineKey(room: string, profile: string): string {

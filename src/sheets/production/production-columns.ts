@@ -2,14 +2,16 @@
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
-/** The head's two lists, side by side: labels and what belongs to them. */
+/** The head's lists, side by side: labels and what belongs to them. */
 export const HEAD = columns({
   total: bare(2),
   totalValue: bare(2),
   besideTotals: bare(),
   rate: bare(2),
   rateValue: bare(),
-  rest: bare(5),
+  besideRates: bare(),
+  ticked: bare(2),
+  tickedValue: bare(2),
 });
 
 export const ORDER = columns({

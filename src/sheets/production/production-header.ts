@@ -1,4 +1,4 @@
-/** The head of the production sheet: whether the sheets agree, totals, and the shop's rates. */
+/** The head of the production sheet: whether the sheets agree, totals, the shop's rates, what is ticked. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money } from '../grammar/figures.ts';
@@ -14,19 +14,22 @@ import { addVerdict } from '../agreement.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayStamp, type Stamp } from '../stamp.ts';
 import { numberIn } from '../words/print-length.ts';
+import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
+import { countDone, countLengths, type LengthCount } from '../cut-so-far.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
 import { sayHead, UNKNOWN } from './production-words.ts';
 
 const METRES_PER_FOOT = 0.3048;
 
-/** A line of one of the two lists: a label and its cell, or a heading alone. */
+/** A line of one of the lists: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
 
-/** The two lists: where their labels stand, and what belongs to them. */
+/** The lists: where their labels stand, and what belongs to them. */
 const PLACES = [
   ['total', 'totalValue'],
   ['rate', 'rateValue'],
+  ['ticked', 'tickedValue'],
 ] as const;
 
 export function addHeader(
@@ -47,7 +50,11 @@ export function addHeader(
     draft.spread(sayStamp(stamp, plan.job.shop.decimalSign), 'quietLabel');
   }
   draft.blank();
-  const lists = [totalsOf(plan, acrossSheets, onThisSheet), ratesOf(plan, onThisSheet, draft.next)];
+  const lists = [
+    totalsOf(plan, acrossSheets, onThisSheet),
+    ratesOf(plan, onThisSheet, draft.next),
+    tickedOf(plan, acrossSheets),
+  ];
   const most = Math.max(...lists.map((lines) => lines.length));
   for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
   draft.blank();
@@ -142,4 +149,34 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
     onThisSheet.place(name, HEAD.fixed('rateValue', top + 1 + at));
   });
   return [['Rates of the shop', null], ...rates.map(([, label, value]): Line => [label, value])];
+}
+
+/** How far the work is, by the boxes of the other sheets. */
+function tickedOf(plan: JobPlan, acrossSheets: PlanAnchors): Line[] {
+  const { totals, pieces } = plan;
+  const lengths = countLengths(plan);
+  const onCutting = (
+    label: string,
+    name: 'sticksCutOnCutting' | 'lengthsCutOnCutting',
+    { cut, all }: LengthCount,
+  ): Line => [
+    label,
+    sum(() => `${acrossSheets.at(name)}&" of ${all}"`, `${cut} of ${all}`, 'whole'),
+  ];
+  return [
+    ['Ticked on Cutting and on Pieces', null],
+    onCutting('Sticks cut or begun', 'sticksCutOnCutting', {
+      cut: totals.sticksCut,
+      all: totals.sticks,
+    }),
+    onCutting('Lengths cut', 'lengthsCutOnCutting', lengths),
+    [
+      'Pieces done or cut',
+      sum(
+        () => tickedFormula(acrossSheets.at('boxesOnPieces'), pieces.length, ''),
+        sayTicked(countDone(plan), pieces.length, ''),
+        'whole',
+      ),
+    ],
+  ];
 }

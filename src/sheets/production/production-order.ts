@@ -1,9 +1,9 @@
 /** The order of work: what is done after what, how much of it, how long it takes, a box to tick. */
-import { sayTicked, tickedFormula } from '../agreement.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../words/standing-cautions.ts';
+import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { listCoveSteps } from './cove-steps.ts';
 import { listCrosscutSteps } from './crosscut-steps.ts';
 import { listLumberSteps } from './lumber-steps.ts';
@@ -37,8 +37,8 @@ export function addOrder(
   const row = draft.next;
   const added = ORDER.sumCell('hours', [first, row - 1], hours, 'total');
   const ticked = sum(
-    tickedFormula(ORDER.range('done', first, Math.max(first, row - 1)), steps.length),
-    sayTicked(0, steps.length),
+    tickedFormula(ORDER.range('done', first, Math.max(first, row - 1)), steps.length, ' done'),
+    sayTicked(0, steps.length, ' done'),
     'totalLabel',
   );
   const together = { work: cell('Together', 'totalLabel'), hours: added, see: ticked };

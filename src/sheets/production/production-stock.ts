@@ -6,7 +6,10 @@ import {
   type ProfilePlan,
   type StockUse,
 } from '../../planning/job-plan.ts';
+import { countCutStock, listCutStock, type CutStock } from '../../planning/cut/cut-stock.ts';
 import type { StockItem } from '../../planning/job.ts';
+import { TICK } from '../words/tick-marks.ts';
+import type { CellDescription } from '../grammar/description.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sayStock } from '../words/say-stock.ts';
@@ -85,10 +88,12 @@ interface GroupSums {
 function addGroup(
   draft: SheetDraft,
   plan: JobPlan,
-  { name, stockUse, profiles }: CuttingGroup,
+  group: CuttingGroup,
   rowsOf: Map<StockItem, readonly number[]>,
 ): GroupSums {
+  const { name, stockUse, profiles } = group;
   const first = draft.next;
+  const cut = listCutStock(plansOf(plan, group));
   const missing = profiles.some(({ make }) => make !== 'buy') ? UNKNOWN : SOLD_BY_LENGTH;
   for (const use of stockUse) {
     const row = draft.next;
@@ -100,19 +105,34 @@ function addGroup(
         blank: cell(null, 'row'),
         for: cell(name, 'row'),
         stockOf: cell(use.item.for, 'row'),
-        what: cell(sayStock(use.item, plan.job.shop), 'row'),
+        what: cell(`${sayStock(use.item, plan.job.shop)}${sayCutStock(use, cut)}`, 'row'),
         fromRack: cell(use.fromRack, 'rowWhole'),
         toBuy: cell(use.bought, 'rowWhole'),
         each: cell(money(use.priceCents), 'rowDecimal'),
         cost: sum(cost, money(use.costCents), 'rowDecimal'),
         boardFeet: cell(use.boardFeet ?? missing, 'rowDecimal'),
-        pulled: cell(null, use.fromRack > 0 ? 'tick' : 'row'),
-        bought: cell(null, use.bought > 0 ? 'tick' : 'row'),
+        pulled: box(use.fromRack, countCutStock(cut, use.item, 'rack')),
+        bought: box(use.bought, countCutStock(cut, use.item, 'buy')),
       }),
     );
   }
   const sumOf = (column: 'cost' | 'boardFeet'): string => LUMBER.sum(column, first, draft.next - 1);
   return { cost: sumOf('cost'), boardFeet: sumOf('boardFeet') };
+}
+
+/** A box where there is something to pull or buy, ticked where all of it is cut already. */
+function box(all: number, cut: number): CellDescription {
+  return cell(all > 0 && cut === all ? TICK : null, all > 0 ? 'tick' : 'row');
+}
+
+/** `; cut already: 2 from the rack, 1 bought`: these are among the counts, and nobody takes them again. */
+function sayCutStock({ item }: StockUse, cut: CutStock): string {
+  const [rack, bought] = [countCutStock(cut, item, 'rack'), countCutStock(cut, item, 'buy')];
+  const parts = [
+    ...(rack === 0 ? [] : [`${rack} from the rack`]),
+    ...(bought === 0 ? [] : [`${bought} bought`]),
+  ];
+  return parts.length === 0 ? '' : `; cut already: ${parts.join(', ')}`;
 }
 
 /** A profile alone bears all of its group; of several the last bears what the others leave, so that they add up. */

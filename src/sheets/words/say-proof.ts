@@ -38,11 +38,6 @@ export function proofOfGroup({ answer, cut }: Pick<CuttingGroup, 'answer' | 'cut
   };
 }
 
-/** `3 of 14 sticks are cut`. */
-export function sayCut(cut: number, all: number): string {
-  return `${cut} of ${all} sticks ${cut === 1 ? 'is' : 'are'} cut`;
-}
-
 /** Of several problems together: as good as the least good of them. */
 export function sumProofs(proofs: readonly Proof[]): Proof {
   const sum = (value: (one: Proof) => number): number =>

@@ -151,6 +151,7 @@ const TABLE: ClassMembers = {
       },
     },
     showHeaders: { since: 1, get: ({ showHeaders }: FakeTable) => showHeaders },
+    showTotals: { since: 1, get: ({ showTotals }: FakeTable) => showTotals },
     style: {
       since: 1,
       set: (table: FakeTable, style: string) => {
@@ -158,7 +159,10 @@ const TABLE: ClassMembers = {
       },
     },
   },
-  parts: { worksheet: { since: 2, gives: 'Worksheet', of: ({ sheet }: FakeTable) => sheet } },
+  parts: {
+    rows: { since: 1, gives: 'TableRowCollection' },
+    worksheet: { since: 2, gives: 'Worksheet', of: ({ sheet }: FakeTable) => sheet },
+  },
   methods: {
     getHeaderRowRange: {
       since: 1,
@@ -177,6 +181,43 @@ const TABLE: ClassMembers = {
           top: box.top + (showHeaders ? 1 : 0),
           bottom: box.bottom - (showTotals ? 1 : 0),
         }),
+    },
+  },
+};
+
+/** A blank row at the table's end: what stands below in its columns moves down, tables do not. */
+function addRow(table: FakeTable): FakeTable {
+  const { sheet, box, showTotals } = table;
+  deny(sheet);
+  const top = box.bottom + (showTotals ? 0 : 1);
+  const below = { ...box, top: box.bottom + 1, bottom: Infinity };
+  const inTheWay = [...sheet.tables.map((one) => one.box), ...sheet.merges];
+  if (inTheWay.some((one) => overlap(one, below))) {
+    throw new OfficeError('InvalidOperation', 'a table or merged cells would move');
+  }
+  const moved = [...sheet.all()]
+    .filter(([row, column]) => row >= top && column >= box.left && column <= box.right)
+    .sort(([one], [other]) => other - one);
+  for (const [row, column, cell] of moved) {
+    Object.assign(sheet.make(row + 1, column), cell);
+    sheet.remove(row, column);
+  }
+  for (let column = box.left; column <= box.right; column++) {
+    const model = top - 1 > box.top ? sheet.at(top - 1, column) : undefined;
+    if (model !== undefined) sheet.make(top, column).look = { ...model.look };
+  }
+  table.box = { ...box, bottom: box.bottom + 1 };
+  return table;
+}
+
+const TABLE_ROWS: ClassMembers = {
+  methods: {
+    add: {
+      since: 1,
+      run: (table: FakeTable, args: unknown[]) => {
+        if (args.length > 0) throw new MisuseError('rows with values: not faked');
+        addRow(table);
+      },
     },
   },
 };
@@ -210,6 +251,7 @@ export const NAME_CLASSES = {
   NamedItem: NAME,
   TableCollection: TABLES,
   Table: TABLE,
+  TableRowCollection: TABLE_ROWS,
   SettingCollection: SETTINGS,
   Setting: {
     values: { value: { since: 4, get: ({ value }: FakeSetting) => value } },

@@ -51,7 +51,7 @@ export interface FakeTable {
   readonly id: string;
   name: string;
   readonly sheet: FakeSheet;
-  readonly box: Box;
+  box: Box;
   showHeaders: boolean;
   showTotals: boolean;
   style: string;
@@ -135,6 +135,10 @@ export class FakeSheet {
       this.cells.set(key, cell);
     }
     return cell;
+  }
+
+  remove(row: number, column: number): void {
+    this.cells.delete(row * 16_384 + column);
   }
 
   *all(): Generator<readonly [row: number, column: number, cell: FakeCell]> {

@@ -33,7 +33,13 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
       const { kind, can } = await page().evaluate(() => gridTest.host);
       expect([kind, can]).toEqual([
         'grid',
-        { showCells: true, putFormulas: true, writeInPlace: true, undoWrites: true },
+        {
+          showCells: true,
+          putFormulas: true,
+          appendRows: true,
+          writeInPlace: true,
+          undoWrites: true,
+        },
       ]);
       expect(await host.listSeparator()).toBe(',');
     });
@@ -91,6 +97,95 @@ export function testGridPerson({ page, host, open, saved, settle }: GridPage): v
       await page().evaluate(() => gridTest.grid.api.undo());
       expect(savedValue(await saved(), 'Notes', 'B3')).toBeUndefined();
       expect(savedValue(await saved(), 'Notes', 'A3')).toBe(2);
+    });
+
+    test('shows a typed angle rounded, in degrees, where its cell has no format of its own', async () => {
+      await open(inGrid([{ name: 'Notes', rows: [] }]));
+      await page().evaluate(() => {
+        gridTest.grid.book().getSheetByName('Notes')!.getRange('B3').setNumberFormat('0.000');
+      });
+      const typed = [
+        ['B2', '=COVE.TILT(3,1,0.5)', '0.0"°"'],
+        ['B3', '=COVE.TILT(3,1,0.5)', '0.000'],
+      ] as const;
+      for (const [cell, formula] of typed) {
+        await select('Notes', cell);
+        await type(formula);
+        await page().keyboard.press('Enter');
+        await page().waitForFunction(() => !gridTest.grid.book().isCellEditing());
+      }
+      const formatOf = (cell: string): Promise<string | undefined> =>
+        page().evaluate(
+          (at) =>
+            gridTest.grid.book().getSheetByName('Notes')!.getRange(at).getCellStyleData()?.n
+              ?.pattern,
+          cell,
+        );
+      const formats = [];
+      for (const [cell] of typed) formats.push(await formatOf(cell));
+      expect(formats).toEqual(typed.map(([, , format]) => format));
+      await settle();
+      // The cell holds the angle itself.
+      expect(String(savedValue(await saved(), 'Notes', 'B2'))).toMatch(/^\d+\.\d{6}/u);
+      await select('Notes', 'B8');
+      valueOf(await host.putFormula('=COVE.TILT(3,1,0.5)'));
+      expect(await formatOf('B8')).toBe('0.0"°"');
+      await page().evaluate(() => gridTest.grid.api.undo());
+      expect(await formatOf('B8')).toBeUndefined();
+    });
+
+    test('says of the chosen cell why it shows an error, or which words may stand in it', async () => {
+      const [sheet, ...others] = inGrid([
+        { name: 'Runs', rows: [['Make', 'Profile']] },
+        { name: 'Profiles', rows: [['Profile'], ['Base'], [null], ['Crown']] },
+      ]);
+      const list = { kind: 'list', values: ['cove', 'buy'] };
+      const from = { kind: 'list from', formula: "'Profiles'!$A$2:$A$9" };
+      const rules = [
+        { range: 'A2:A9', allow: list, strict: false, title: 'Make', message: '' },
+        { range: 'B2:B9', allow: from, strict: false, title: 'Profile', message: '' },
+      ];
+      const custom = sheet!.custom as { readonly coveledger: object };
+      const withRules = { custom: { coveledger: { ...custom.coveledger, validations: rules } } };
+      await open([{ ...sheet, ...withRules }, ...others]);
+      await page().evaluate(() => {
+        const runs = gridTest.grid.book().getSheetByName('Runs')!;
+        const put = (cell: string, f: string): void => void runs.getRange(cell).setValue({ f });
+        put('D2', '=COVE.APPROACH("9 long",1)');
+        put('D4', '=COVE.SETUP("9 long",1)');
+        put('D6', '=COVE.SETUP(3,1)');
+        runs.getRange('F6').setValue('mine');
+        put('D8', '=1/0');
+        put('D9', '=COVE.APPROACH(J1:J2,1)');
+        runs.getRange('J1').setValue('wide');
+        runs.getRange('J2').setValue('x');
+      });
+      await settle();
+      const said = async (cell: string): Promise<string> => {
+        await select('Runs', cell);
+        return page().evaluate(() => gridTest.sayChosenCell());
+      };
+      expect(await said('A3')).toBe('Make: One of: cove, buy.');
+      expect(await said('B9')).toBe('Profile: One of: Base, Crown.');
+      expect(await said('A1')).toBe('');
+      expect(await said('D2')).toMatch(/^Width: “9 long”/u);
+      expect(await said('D4')).toMatch(/^Width: “9 long”/u);
+      // A blank where an answer would stand.
+      expect(await said('E4')).toMatch(/^D4: Width: “9 long”/u);
+      const blocked =
+        'D6: its answers need D6:H6, and F6 holds something. Empty that cell, or put the formula where there is room.';
+      expect(await said('D6')).toBe(blocked);
+      expect(await said('E6')).toBe(blocked);
+      expect(await said('D8')).toBe('#DIV/0!: Divide by zero error.');
+      expect(await said('D9')).toMatch(/“wide”/u);
+      expect(await said('D10')).toMatch(/“x”/u);
+      // What is said moves with its formula.
+      await page().evaluate(() => {
+        gridTest.grid.book().getSheetByName('Runs')!.insertRowBefore(0);
+      });
+      await settle();
+      expect(await said('D3')).toMatch(/^Width: “9 long”/u);
+      expect(await said('D11')).toMatch(/“x”/u);
     });
 
     test('keeps what is being typed, and puts no formula over it', async () => {

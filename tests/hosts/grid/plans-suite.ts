@@ -3,7 +3,9 @@ import { describe, expect, test } from '@jest/globals';
 
 import type { GridPage } from '../../browser/grid-host-page.ts';
 import { describePlan } from '../../../src/sheets/describe-plan.ts';
+import type { JobPlan } from '../../../src/planning/job-plan.ts';
 import { planOf } from '../../planning/make-job.ts';
+import { planCut, withLongerEnds } from '../../sheets/cut-plans.ts';
 import { JOBS } from '../../sheets/sheet-jobs.ts';
 import { valueOf } from '../excel-workbooks.ts';
 import { inGrid } from './persons-in-grid.ts';
@@ -12,10 +14,17 @@ import { savedValue } from './saved-cells.ts';
 
 export function testGridPlans({ page, host, open, saved, settle }: GridPage): void {
   describe('A plan written into the grid', () => {
-    test.each(Object.keys(JOBS))(
+    const shared = JOBS['shared']!;
+    const plans: Readonly<Record<string, () => Promise<JobPlan>>> = {
+      ...Object.fromEntries(
+        Object.entries(JOBS).map(([name, tables]) => [name, () => planOf(tables)]),
+      ),
+      'begun and changed': () => planCut(shared, withLongerEnds(shared)),
+    };
+    test.each(Object.keys(plans))(
       'has its formulas worked out to what stands in it: %s',
-      async (job) => {
-        const description = describePlan(await planOf(JOBS[job]!), { keepsFormulas: true });
+      async (name) => {
+        const description = describePlan(await plans[name]!(), { keepsFormulas: true });
         await open(inGrid([{ name: 'Notes', rows: [] }]));
         valueOf(await host.write(description, { owner: 'tool', replace: [] }));
         // What stands there is taken away first, so that what is read was worked out here.

@@ -7,7 +7,7 @@ import { readGrid } from '../read-grid.ts';
 import { workbook } from '../sample-workbook.ts';
 import { TINY_DRAWING } from '../tiny-drawing.ts';
 import { inGrid } from './persons-in-grid.ts';
-import { savedValue, sheetNames, withoutBlankParts } from './saved-cells.ts';
+import { savedCell, savedValue, sheetNames, withoutBlankParts } from './saved-cells.ts';
 
 const TOOL = { owner: 'tool', replace: [] } as const;
 
@@ -90,6 +90,72 @@ export function testGridUndo({ page, host, open, saved, settle }: GridPage): voi
       await set('Client', 'A1', 100);
       await settle();
       expect(savedValue(await saved(), 'Notes', 'A1')).toBe(107);
+    });
+
+    test('takes added rows away as one step, with all that grew along with them', async () => {
+      const [sheet] = inGrid([
+        {
+          name: 'Profiles',
+          rows: [
+            ['Profile', 'Width', 'Twice'],
+            ['Base', 3, { formula: '=B2*2', value: 6 }],
+          ],
+          tables: [{ name: 'T', range: 'A1:C2' }],
+        },
+      ]);
+      const validations = [{ range: 'B2', allow: { kind: 'list', values: ['a'] } }];
+      const custom = sheet!.custom as { readonly coveledger: object };
+      // No row is left below: the sheet grows too.
+      const small = { rowCount: 3, custom: { coveledger: { ...custom.coveledger, validations } } };
+      await open([{ ...sheet, ...small }]);
+      await page().evaluate(() => {
+        const book = gridTest.grid.book();
+        book.getSheetByName('Profiles')!.getRange('B2').setNumberFormat('0.000');
+        book.insertDefinedName('Widths', 'Profiles!$B$2:$B$2');
+      });
+      await settle();
+      const before = withoutBlankParts(await saved());
+      const [place] = valueOf(await host.survey()).places;
+      const rows = [['Crown', '?'], ['Rail'], ['=1+1']];
+      expect(valueOf(await host.appendRows(place!, rows))).toEqual({ line: 3 });
+      await settle();
+      const grown = await saved();
+      const kept = (book: typeof grown) => {
+        const { coveledger } = Object.values(book.sheets)[0]!.custom as {
+          coveledger: { tables: unknown; validations: { range: string }[] };
+        };
+        return [coveledger.tables, coveledger.validations[0]!.range];
+      };
+      expect(kept(grown)).toEqual([[{ name: 'T', range: 'A1:C5' }], 'B2:B5']);
+      expect(readGrid(grown, []).names).toEqual({ Widths: "'Profiles'!$B$2:$B$5" });
+      expect(['A3', 'B3', 'A5'].map((at) => savedValue(grown, 'Profiles', at))).toEqual([
+        'Crown',
+        '?',
+        '=1+1',
+      ]);
+      expect(savedCell(grown, 'Profiles', 'C4')).toMatchObject({ f: '=B4*2' });
+      const formats = await page().evaluate(() =>
+        ['B3', 'B5'].map((at) =>
+          gridTest.grid.book().getSheetByName('Profiles')!.getRange(at).getNumberFormat(),
+        ),
+      );
+      expect(formats).toEqual(['0.000', '0.000']);
+      await undo();
+      expect(withoutBlankParts(await saved())).toEqual(before);
+      await redo();
+      expect(kept(await saved())).toEqual(kept(grown));
+      expect(savedValue(await saved(), 'Profiles', 'A5')).toBe('=1+1');
+    });
+
+    test('has nothing to take away where rows would have stood in merged cells', async () => {
+      const rows = [['Profile', 'Make'], ['Base', 'buy'], []];
+      await open(inGrid([{ name: 'Profiles', rows, merges: ['A4:B4'] }]));
+      const [place] = valueOf(await host.survey()).places;
+      const given = [['Crown', '?'], ['Rail']];
+      expect(await host.appendRows(place!, given)).toMatchObject({
+        faults: [{ code: 'host.no-room', where: { sheet: 'Profiles', cell: 'A4' } }],
+      });
+      expect(savedValue(await saved(), 'Profiles', 'A3')).toBeUndefined();
     });
 
     test('works after a refusal as if nothing had been tried', async () => {
