@@ -56,7 +56,8 @@ function saySuspects(f: Facts): string {
   const others = f.detail('others');
   const may = `${said.join('; or ')}${others === '' ? '' : `; or ${others} something like it`}`;
   if (f.detail('none') !== '') {
-    return `No single length or corner closes it, so more than one is wrong. It comes nearest where ${may}.`;
+    const nearest = said.length === 0 ? '' : ` It comes nearest where ${may}.`;
+    return `No single length or corner closes it, so more than one is wrong.${nearest}`;
   }
   const first =
     said.length === 1 ? 'Most likely' : "One of these, which its sizes can't tell apart:";

@@ -20,19 +20,19 @@ type Details = Readonly<Record<string, Quantity>>;
 export function doubtClosure(room: Room, closure: Closure, suspects: Suspects): WallFault {
   const { mayBe, length, corner } = suspects;
   const [best] = mayBe;
-  if (best === undefined) throw new RangeError('A room in doubt has no suspect.');
-  const other = best.is === 'length' ? corner : length;
+  const other = best?.is === 'length' ? corner : length;
   const isOtherSaid = closure.isAccepted ? false : other?.closes === true && !mayBe.includes(other);
   const said = mayBe.slice(0, MOST_SAID).map((one, at) => detailsOf(one, at + 1, room));
   const details: Details = {
     ...missOf(closure),
-    ...(best.closes ? {} : { none: 'no single one' }),
+    ...(best?.closes === true ? {} : { none: 'no single one' }),
     ...said.reduce((all, one) => ({ ...all, ...one }), {}),
     ...(mayBe.length > MOST_SAID ? { others: namesOf(mayBe.slice(MOST_SAID), room) } : {}),
     ...(isOtherSaid && other !== undefined ? detailsOf(other, 0, room) : {}),
   };
   const code = closure.isAccepted ? 'room.closes-badly' : 'room.not-closed';
   const open = fault(code, roomArgument(room), sixteenths(closure.gap), { details });
+  if (best === undefined) return { fault: open, wall: 0, cell: 'length' };
   const isFlipped = best.is === 'corner' && room.walls[best.wall]?.turn !== best.turnWouldBe;
   const cell = best.is === 'length' ? 'length' : isFlipped ? 'turn' : 'corner';
   return { fault: open, wall: best.wall, cell };

@@ -39,7 +39,7 @@ export interface CornerSuspect extends SuspectOf {
 export type Suspect = LengthSuspect | CornerSuspect;
 
 export interface Suspects {
-  /** What can't be told apart, the likeliest first; at least one. Parallel walls always stand together. */
+  /** What can't be told apart, the likeliest first; none where each would have to be less than nothing. Parallel walls stand together. */
   readonly mayBe: readonly Suspect[];
   /** The best length and the best corner, however unlikely; absent where no change of one could serve. */
   readonly length?: LengthSuspect;
@@ -52,6 +52,8 @@ type Miss = readonly [angle: number, x: number, y: number];
 /** An honest tape is off by up to 1/4 in and an honest gauge by 1/2°, anything between as often. */
 const LENGTH_VARIANCE = 0.25 ** 2 / 3;
 const CORNER_VARIANCE = toRadians(degrees(0.5)) ** 2 / 3;
+/** Square inches: walls in one line, hardly longer than nothing, move their end to the side by less. */
+const LEAST_VARIANCE = 1e-9;
 
 /** Suspects are told apart by so much of what is left: honest errors make the wrong one the better that rarely. */
 const TOLD_APART_FROM = 6;
@@ -183,9 +185,9 @@ function weighing(plan: readonly PlanWall[], end: Point): (miss: Miss) => Miss {
   }
   const rootA = Math.sqrt(aa);
   const [xOfA, yOfA] = [xa / rootA, ya / rootA];
-  const rootX = Math.sqrt(xx - xOfA ** 2);
+  const rootX = Math.sqrt(Math.max(xx - xOfA ** 2, LEAST_VARIANCE));
   const yOfX = (yx - xOfA * yOfA) / rootX;
-  const rootY = Math.sqrt(yy - yOfA ** 2 - yOfX ** 2);
+  const rootY = Math.sqrt(Math.max(yy - yOfA ** 2 - yOfX ** 2, LEAST_VARIANCE));
   return ([angle, x, y]) => {
     const a = angle / rootA;
     const b = (x - xOfA * a) / rootX;
