@@ -8,6 +8,7 @@ import { placeRoom, type PlacedRoom, type RoomOpening, type RoomView } from './r
 import type { PlanWall } from '../core/room/room-plan.ts';
 
 const MARGIN = 1;
+const NO_BREAK = '\u00A0';
 /** On paper, in millimetres. */
 const JAMB = 1.1;
 const PANE = 0.45;
@@ -123,7 +124,9 @@ function drawOrder({ plan, beside, scale, view }: PlacedRoom): Shape[] {
 /** Under everything else: what had no room in it, and how it closes. */
 function writeUnder(placed: PlacedRoom, left: readonly string[], lowest: number): Shape[] {
   const { size, width, view, gap } = placed;
-  const notes = left.length === 0 ? [] : [`not beside their walls: ${left.join(', ')}`];
+  // A wall's name and length stay on one line.
+  const whole = left.map((text) => text.replaceAll(' ', NO_BREAK)).join(', ');
+  const notes = whole === '' ? [] : [`not beside their walls: ${whole}`];
   const open = gap === undefined ? undefined : sayGap(gap, view);
   if (open !== undefined) notes.push(`open by ${open} where it should close`);
   const names = (is: 'length' | 'corner'): string[] =>

@@ -128,7 +128,7 @@ describe('A room from above', () => {
       const floor = areasIn(drawing, 'removed')[0]!;
       expect(areaOf(floor.points) / scale ** 2).toBeCloseTo(areaOf(corners), 3);
       // Every length is said once: beside its wall, or under the drawing.
-      const all = texts(drawing).join(', ');
+      const all = texts(drawing).join(', ').replaceAll('\u00A0', ' ');
       room.walls.forEach(({ name }) => expect(all).toMatch(new RegExp(`(?:^|[ ,])${name}: `, 'u')));
     }
   });
