@@ -31,6 +31,16 @@ export interface SettingDefinition {
   readonly note: string;
 }
 
+/** Ways to lay labels on paper: `plain` has lines to cut along; the others are sheets of labels, across x down. */
+export const LABEL_SHEETS = [
+  'none',
+  'plain',
+  'letter 3 x 10',
+  'letter 2 x 7',
+  'a4 3 x 8',
+  'a4 3 x 7',
+] as const;
+
 type SettingName = Extract<ArgumentKey, `setting.${string}`>;
 
 const named = <Key extends SettingName>(key: Key) => ({ key, name: NAMES[key] });
@@ -183,6 +193,14 @@ export const SETTINGS = {
     usual: 'letter',
     allowed: ['letter', 'a4'],
     note: 'For printing',
+  },
+  labels: {
+    ...named('setting.labels'),
+    kind: 'word',
+    unit: '',
+    usual: 'none',
+    allowed: LABEL_SHEETS,
+    note: 'Sheet of labels: plain paper, or across x down',
   },
   decimalSign: {
     ...named('setting.decimalSign'),
