@@ -16,8 +16,9 @@ type Words = Omit<LabelView, 'said' | 'other'>;
 function ofPiece({ piece, part, left, right, arrow }: PieceLabel, names: number): Words {
   const { room, run } = piece;
   const what = piece.kind === 'return' ? 'return' : part;
-  const whole = what === '' ? '' : `, ${what}`;
-  const place = names < 3 ? [joinNames(room, run)] : [tidy(room), tidy(run)];
+  const [ofRun, end] = splitRun(tidy(run));
+  const whole = `${end}${what === '' ? '' : `, ${what}`}`;
+  const place = names < 3 ? [joinNames(room, ofRun)] : [tidy(room), ofRun];
   const lines = [...place, tidy(piece.profile)].map((name) => ({ name }));
   const ofPart = place.length - 1;
   return {
@@ -34,8 +35,17 @@ function ofPiece({ piece, part, left, right, arrow }: PieceLabel, names: number)
   };
 }
 
-/** A cut label names what must be told first: half of its room is the run's. */
-const MOST_OF_ROOM = 20;
+/** What follows a name's last comma tells the legs of a door from its head: it is never cut, unless it is long. */
+const LONGEST_END = 20;
+
+function splitRun(run: string): readonly [name: string, end: string] {
+  const at = run.lastIndexOf(', ');
+  if (at <= 0 || run.length - at > LONGEST_END) return [run, ''];
+  return [run.slice(0, at), run.slice(at)];
+}
+
+/** Signs of a room's name beside a run's, which needs as many. */
+const MOST_OF_ROOM = 16;
 
 function joinNames(room: string, run: string): string {
   const names = [tidy(room), tidy(run)].filter((name) => name !== '');
