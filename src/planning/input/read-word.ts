@@ -31,7 +31,7 @@ export type WordReading<Word extends string> =
   /** What it may be meant for, in words; empty where nothing is near. */
   | { readonly may: string };
 
-/** Case, hyphens, spaces and a plural make no other word, mitre is miter, and 3x10 is 3 x 10. */
+/** Case, hyphens, spaces and a plural make no other word, and mitre is miter. */
 export function readWord<Word extends string>(
   text: string,
   allowed: readonly Word[],
@@ -40,7 +40,6 @@ export function readWord<Word extends string>(
     .trim()
     .toLowerCase()
     .replace(/[\s_‐-]+/gu, ' ')
-    .replace(/(?<=\d) ?[x×] ?(?=\d)/gu, ' x ')
     .replace(/\bmitre/gu, 'miter')
     .replace(/(?<=miter)ed\b/gu, '');
   const same = SAME_WORD[plain] ?? SAME_WORD[plain.replace(/s$/u, '')] ?? plain;

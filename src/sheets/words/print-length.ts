@@ -32,9 +32,11 @@ export function printExact(length: ExactInches, { unit, decimalSign }: LengthRea
   return `about ${inchText(length, FINEST_FRACTION)}`;
 }
 
-/** The same in the unit that isn't the shop's, for a tape that has the other. */
+/** The same in the unit that isn't the shop's, for a tape that has the other: inches to the nearest 64th. */
 export function sayOtherWay(length: ExactInches, { unit, decimalSign }: LengthReading): string {
-  return printExact(length, { unit: unit === 'mm' ? 'in' : 'mm', decimalSign });
+  if (unit === 'in') return printExact(length, { unit: 'mm', decimalSign });
+  const isFraction = FINEST_FRACTION % Number(length.d) === 0;
+  return `${isFraction ? '' : 'about '}${inchText(length, FINEST_FRACTION)}`;
 }
 
 /** The length of a stick as the yard says it: `12'`, `7' 6"` or `3657.6 mm`. */
