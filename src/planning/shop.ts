@@ -8,6 +8,7 @@ import { sayQuantity } from '../core/faults/quantity.ts';
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
 import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import { LABEL_SHEETS } from './label-sheets.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
 
@@ -30,16 +31,6 @@ export interface SettingDefinition {
   readonly whole?: boolean;
   readonly note: string;
 }
-
-/** Ways to lay labels on paper: `plain` has lines to cut along; the others are sheets of labels, across x down. */
-export const LABEL_SHEETS = [
-  'none',
-  'plain',
-  'letter 3 x 10',
-  'letter 2 x 7',
-  'a4 3 x 8',
-  'a4 3 x 7',
-] as const;
 
 type SettingName = Extract<ArgumentKey, `setting.${string}`>;
 

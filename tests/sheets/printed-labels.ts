@@ -3,7 +3,7 @@ import type { PathShape } from '../../src/drawings/drawing.ts';
 import { boxAround } from '../../src/drawings/compose.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { describeLabels } from '../../src/sheets/labels/labels-sheet.ts';
-import { LABEL_SHEETS } from '../../src/planning/shop.ts';
+import { LABEL_SHEETS } from '../../src/planning/label-sheets.ts';
 import { darkStretches } from '../hosts/page-marks.ts';
 import type { PageRaster } from '../hosts/printed-pages.ts';
 import { planOf } from '../planning/make-job.ts';

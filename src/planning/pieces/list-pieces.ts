@@ -68,7 +68,11 @@ export function listPieces(job: Job): PieceList {
       const key = `${run.room}\u0000${run.run}`;
       const number = (numbers.get(key) ?? 0) + 1;
       numbers.set(key, number);
-      const piece: Omit<Piece, 'mark'> = { ...describe(run, profile, number), ...cutLength.value, kind: 'run' };
+      const piece: Omit<Piece, 'mark'> = {
+        ...describe(run, profile, number),
+        ...cutLength.value,
+        kind: 'run',
+      };
       pieces.push(piece);
       for (const { side, returned } of returns) {
         if (!returned.ok) continue;
@@ -83,7 +87,12 @@ export function listPieces(job: Job): PieceList {
       }
     }
   }
-  return { pieces: markPieces(pieces), cutAways, faults: [...faults, ...eachOnce(sizesNeeded)], cautions };
+  return {
+    pieces: markPieces(pieces),
+    cutAways,
+    faults: [...faults, ...eachOnce(sizesNeeded)],
+    cautions,
+  };
 }
 
 /** A size of a profile that many runs need is to be filled in once. */

@@ -69,7 +69,8 @@ function endWord(brief: string): string {
 function ofOffcut({ kept }: OffcutLabel): Words {
   const { label, of, wide, thick, what, from } = kept;
   // The end of the name tells it from the others.
-  const [, name = '', number = ''] = /^(.*?)( \S+ rest| blank \S+)$/su.exec(label) ?? [, label];
+  const named = /^(.*?)( \S+ rest| blank \S+)$/su.exec(label);
+  const [name, number] = [named?.[1] ?? label, named?.[2] ?? ''];
   const size = [wide, thick].filter((one) => one !== '').join(' × ');
   return {
     mark: 'Keep',
