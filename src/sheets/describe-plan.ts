@@ -9,6 +9,7 @@ import {
 } from './grammar/description.ts';
 import { stampSheet, tellOfShop, type Stamp } from './stamp.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
+import { describeLabels } from './labels/labels-sheet.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
@@ -23,8 +24,8 @@ export interface SheetChoice {
 }
 
 /**
- * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting and
- * Client: all totals as plain formulas with what they come to, lengths as they are planned, it holds
+ * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
+ * Labels (where Shop asks for them) and Client: all totals as plain formulas with what they come to, lengths as they are planned, it holds
  * nothing of the person's but the job's own words.
  *
  * @param plan A plan that was made; see checkJobPlan.
@@ -37,6 +38,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   const cutting = draftCutting(plan, acrossSheets);
   const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
+  const labels = describeLabels(plan, choice.stamp);
   const { decimalSign } = plan.job.shop;
   const stamped = (sheet: SheetDescription): SheetDescription =>
     stampSheet(sheet, choice.stamp, decimalSign);
@@ -50,6 +52,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       stamped(describeSetUps(plan)),
       ...(outlines === undefined ? [] : [stamped(outlines)]),
       stamped(cutting.finish()),
+      ...(labels === undefined ? [] : [labels]),
       client,
       ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),
     ],

@@ -8,6 +8,7 @@ export const SHEET_NAMES = {
   setUps: 'Set-ups',
   outlines: 'Outlines',
   cutting: 'Cutting',
+  labels: 'Labels',
   client: 'Client',
 } as const;
 

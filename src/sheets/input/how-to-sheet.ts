@@ -121,6 +121,10 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
     'Ticked under Cut on Cutting, or under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
   ],
   [
+    'Labels',
+    'With labels on Shop a sheet of them comes along: plain, with lines to cut along, or a sheet of labels by paper and count, such as letter 3 x 10 (across x down). Print it at 100 %, on plain paper first. Each piece still to cut and each offcut to keep has one, in the order of Cutting; its mark (R1-12) is that on Pieces and Cutting: the room’s number as rooms first come up, and the piece’s within the room.',
+  ],
+  [
     'Then',
     'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Pieces, Set-ups, Outlines, Cutting and Client are made. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
