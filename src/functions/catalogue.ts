@@ -4,6 +4,9 @@ import { approach } from './worksheet/approach.ts';
 import { boardFeet } from './worksheet/board-feet.ts';
 import { crownBevel } from './worksheet/crown-bevel.ts';
 import { crownMiter } from './worksheet/crown-miter.ts';
+import { crownNestedMiter } from './worksheet/crown-nested-miter.ts';
+import { crownSlopeBevel } from './worksheet/crown-slope-bevel.ts';
+import { crownSlopeMiter } from './worksheet/crown-slope-miter.ts';
 import { cut } from './worksheet/cut.ts';
 import { feasible } from './worksheet/feasible.ts';
 import { inches } from './worksheet/inches.ts';
@@ -12,6 +15,7 @@ import { outline } from './worksheet/outline.ts';
 import { passes } from './worksheet/passes.ts';
 import { passHeights } from './worksheet/pass-heights.ts';
 import { railMarks } from './worksheet/rail-marks.ts';
+import { raked } from './worksheet/raked.ts';
 import { reason } from './worksheet/reason.ts';
 import { setup } from './worksheet/setup.ts';
 import { sticks } from './worksheet/sticks.ts';
@@ -84,6 +88,40 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.CROWNMITER(38, 90)',
     call: crownMiter,
+  },
+  {
+    id: 'CROWNNESTEDMITER',
+    name: 'COVE.CROWNNESTEDMITER',
+    description: 'Miter that cuts a crown nested, upside down at its spring between fence and table, in degrees from a square crosscut, whatever its spring; the blade stays upright. Not rounded. For crown that lies flat take COVE.CROWNMITER and COVE.CROWNBEVEL.',
+    parameters: [
+      { name: 'corner', optional: false, description: 'Corner of the two walls: degrees between them, above 0 and below 180. An outside corner takes the same angle, cut the other way round.' },
+    ],
+    example: '=COVE.CROWNNESTEDMITER(135)',
+    call: crownNestedMiter,
+  },
+  {
+    id: 'CROWNSLOPEBEVEL',
+    name: 'COVE.CROWNSLOPEBEVEL',
+    description: "Bevel that cuts a crown lying flat on the saw's table where it stays on its wall and the ceiling begins to slope: tilt of the blade in degrees from upright; the saw turns by COVE.CROWNSLOPEMITER. Not rounded. Try it in scrap first.",
+    parameters: [
+      { name: 'spring', optional: false, description: 'Spring of the crown: degrees between its back and the wall, above 0 and below 90.' },
+      { name: 'pitch', optional: false, description: 'Pitch of the ceiling along that wall: degrees from level, above 0 and below 90.' },
+      { name: 'meets', optional: true, description: 'What the slope meets there: the word level, also when left out, or slope for another slope of that pitch, as at a ridge.' },
+    ],
+    example: '=COVE.CROWNSLOPEBEVEL(38, 12, "slope")',
+    call: crownSlopeBevel,
+  },
+  {
+    id: 'CROWNSLOPEMITER',
+    name: 'COVE.CROWNSLOPEMITER',
+    description: "Miter that cuts a crown lying flat on the saw's table where it stays on its wall and the ceiling begins to slope, in degrees from a square crosscut; the blade tilts by COVE.CROWNSLOPEBEVEL. Not rounded. Try it in scrap first.",
+    parameters: [
+      { name: 'spring', optional: false, description: 'Spring of the crown: degrees between its back and the wall, above 0 and below 90.' },
+      { name: 'pitch', optional: false, description: 'Pitch of the ceiling along that wall: degrees from level, above 0 and below 90.' },
+      { name: 'meets', optional: true, description: 'What the slope meets there: the word level, also when left out, or slope for another slope of that pitch, as at a ridge.' },
+    ],
+    example: '=COVE.CROWNSLOPEMITER(38, 12, "slope")',
+    call: crownSlopeMiter,
   },
   {
     id: 'CUT',
@@ -195,6 +233,19 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.RAILMARKS("3 5/8", "7/8", "3/8", "4 1/2", "16 1/2", "10 1/2", "left")',
     call: railMarks,
+  },
+  {
+    id: 'RAKED',
+    name: 'COVE.RAKED',
+    description: "How high a point of a raked molding's profile stands, in inches square to the slope, so that it meets a level molding's profile in the miter of an outside corner; it stands out from the wall as far as the level one's. Not rounded. Draw the points full size and try the profile in scrap first.",
+    parameters: [
+      { name: 'out', optional: false, description: "How far the level molding's point stands out from the wall: inches, or a text such as 2 5/8 or 67 mm." },
+      { name: 'up', optional: false, description: "How far it stands up from the corner's height, below it less than 0: inches, or a text such as 3 1/2 or 90 mm." },
+      { name: 'slope', optional: false, description: 'Slope of the raked molding: degrees from level, more than 0 where it rises away from the corner and less than 0 where it falls; the other way round at an inside corner.' },
+      { name: 'corner', optional: true, description: 'Corner of the two walls: degrees between them, above 0 and below 180; 90 when left out or 0.' },
+    ],
+    example: '=COVE.RAKED("2 5/8", "3 1/2", 20)',
+    call: raked,
   },
   {
     id: 'REASON',

@@ -48,6 +48,8 @@ export const CELL_ERRORS = {
   'cove.step-too-high': BAD_INPUT,
   'crown.spring-out-of-range': BAD_INPUT,
   'crown.corner-out-of-range': BAD_INPUT,
+  'crown.pitch-out-of-range': BAD_INPUT,
+  'crown.slope-out-of-range': BAD_INPUT,
   'cutting.too-many-pieces': BAD_INPUT,
 
   'cove.too-wide': NO_ANSWER,

@@ -1,8 +1,9 @@
-/** The arguments of the functions about crown, and the two angles that they ask for. */
+/** The arguments of the functions about crown, and the angles that they ask for. */
 import { computeCrownCut, type CrownCut } from '../core/crown/crown-cut.ts';
+import { computeSlopedCut } from '../core/crown/sloped-cut.ts';
 import type { Outcome } from '../core/faults/fault.ts';
 import { degrees, toRadians } from '../core/units/angle.ts';
-import type { AngleArgument, Values } from './argument.ts';
+import type { AngleArgument, ArgumentTable, Values } from './argument.ts';
 
 /** Their ranges are the core's to judge, in its own words. */
 export const CROWN = {
@@ -10,10 +11,25 @@ export const CROWN = {
   corner: { name: 'corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
 } as const satisfies Readonly<Record<string, AngleArgument>>;
 
+export const SLOPED_CROWN = {
+  spring: CROWN.spring,
+  pitch: { name: 'pitch', kind: 'angle', from: 'level', blank: 'refused' },
+  meets: { name: 'meets', kind: 'word', allowed: ['level', 'slope'] },
+} as const satisfies ArgumentTable;
+
 /** Miter and bevel, crown lying flat. Faults as core/crown/crown-cut.ts gives them. */
 export function crownCutOf({ spring, corner }: Values<typeof CROWN>): Outcome<CrownCut> {
   return computeCrownCut({
     spring: toRadians(degrees(spring)),
     corner: toRadians(degrees(corner)),
+  });
+}
+
+/** The same where the ceiling slopes along the wall. Faults as core/crown/sloped-cut.ts gives them. */
+export function slopedCutOf(given: Values<typeof SLOPED_CROWN>): Outcome<CrownCut> {
+  return computeSlopedCut({
+    spring: toRadians(degrees(given.spring)),
+    pitch: toRadians(degrees(given.pitch)),
+    meets: given.meets,
   });
 }

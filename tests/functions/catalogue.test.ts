@@ -27,6 +27,9 @@ const SIGNATURES = {
   BOARDFEET: 'thickness, width, length, [quantity]',
   CROWNBEVEL: 'spring, [corner]',
   CROWNMITER: 'spring, [corner]',
+  CROWNNESTEDMITER: 'corner',
+  CROWNSLOPEBEVEL: 'spring, pitch, [meets]',
+  CROWNSLOPEMITER: 'spring, pitch, [meets]',
   CUT: 'approach, tilt, height, [bladeDiameter], [kerf]',
   FEASIBLE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   INCHES: 'length',
@@ -36,6 +39,7 @@ const SIGNATURES = {
   PASSHEIGHTS: 'depth, [firstPass], [step], [lastPass]',
   RAILMARKS:
     'width, depth, offCenter, blankWidth, tableFront, tableBack, [tiltSide], [nearFlat], [bladeDiameter], [kerf]',
+  RAKED: 'out, up, slope, [corner]',
   REASON: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   SETUP: 'width, depth, [offCenter], [bladeDiameter], [kerf]',
   STICKS: 'pieces, stickLength, [quantities], [kerf], [endTrim]',
@@ -46,7 +50,7 @@ const SIGNATURES = {
 const UNIT: Readonly<Record<Argument['kind'], RegExp>> = {
   length: /inches, or (?:a text|texts) such as .* (?:mm|m)\b/u,
   'exact length': /inches, or a text such as .* (?:mm|m)\b/u,
-  angle: /degrees (?:from (?:the blade line|upright)|between)/u,
+  angle: /degrees (?:from (?:the blade line|upright|level)|between)/u,
   'whole number': /whole numbers?/u,
   word: /\bword\b/u,
 };

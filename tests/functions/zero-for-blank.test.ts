@@ -18,6 +18,10 @@ const NEEDED: Readonly<Record<string, readonly unknown[]>> = {
   PASSHEIGHTS: ['3/4'],
   CROWNMITER: [38],
   CROWNBEVEL: [38],
+  CROWNSLOPEMITER: [38, 12],
+  CROWNSLOPEBEVEL: [38, 12],
+  CROWNNESTEDMITER: [90],
+  RAKED: ['2 5/8', '3 1/2', 20],
   BOARDFEET: [1, 6, 96],
   STICKS: [84, 192],
   INCHES: [90],
@@ -47,7 +51,7 @@ describe('A 0 in the place of a blank', () => {
 
   test('is said in the help of each of them, but of those that are 0 anyway, or a word', () => {
     const silent = places.filter(([, name]) => {
-      const usual = ['offCenter', 'endTrim', 'measuredFrom', 'tiltSide'];
+      const usual = ['offCenter', 'endTrim', 'measuredFrom', 'tiltSide', 'meets'];
       return !MEANT.has(name) && !usual.includes(name);
     });
     for (const [id, , at] of silent) {

@@ -32,6 +32,38 @@ function didYouMean({ detail }: Facts): string {
   return may === '' ? '' : `Did you mean ${may}? `;
 }
 
+/** By what a room misses, and what is allowed. */
+function sayMiss({ given, detail }: Facts): string {
+  const [turned, gapAllowed] = [detail('turned'), detail('gapAllowed')];
+  const angle = `its corners turn ${turned} in all, ${detail('angleMiss')} off 360° (up to ${detail('angleAllowed')} is allowed)`;
+  const gap = `going round it ends ${given} from where it began (up to ${gapAllowed} is allowed)`;
+  return [...(turned === '' ? [] : [angle]), ...(gapAllowed === '' ? [] : [gap])].join(', and ');
+}
+
+/** One measure that would close a room, by the number of its details; empty where there is none. */
+function saySuspect({ detail }: Facts, number: number): string {
+  const of = (name: string): string => detail(`${name} ${number}`);
+  const [length, corner, turn] = [of('length'), of('corner'), of('turn')];
+  if (length === '' && corner === '') return '';
+  const measure = length === '' ? `the corner at the right of wall ${corner}` : `wall ${length}`;
+  const rest = turn === '' ? `${of('change')} ${of('way')}` : `${turn}, not ${of('notTurn')}`;
+  return `${measure} would have to be ${of('wouldBe')}, ${rest}`;
+}
+
+/** Those that can't be told apart, then the best of the other kind, where it would do too. */
+function saySuspects(f: Facts): string {
+  const said = [1, 2, 3, 4].map((number) => saySuspect(f, number)).filter((one) => one !== '');
+  const others = f.detail('others');
+  const may = `${said.join('; or ')}${others === '' ? '' : `; or ${others} something like it`}`;
+  if (f.detail('none') !== '') {
+    return `No single length or corner closes it, so more than one is wrong. It comes nearest where ${may}.`;
+  }
+  const first =
+    said.length === 1 ? 'Most likely' : "One of these, which its sizes can't tell apart:";
+  const other = saySuspect(f, 0);
+  return `${first} ${may}.${other === '' ? '' : ` Less likely, ${other}.`}`;
+}
+
 const wordings = <Codes extends Record<string, Wording>>(codes: Codes): Codes => codes;
 
 export const WORDING = wordings({
@@ -158,6 +190,10 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
   'crown.corner-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a wall corner lies between 0° and 180° (360° less it, for the other side).`,
+  'crown.pitch-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; the pitch of a ceiling lies between 0° and 90° from level.`,
+  'crown.slope-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a molding that falls or rises along a wall does so by less than 90° from level.`,
 
   'crown.bevel-too-near': (f) => {
     const nearFlat = f.detail('nearFlat');
@@ -178,6 +214,30 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, but the profile has no spring angle. Fill in Spring, or leave ${f.argument} blank.`,
   'crown.size-beyond-face': (f) =>
     `${f.argument} is ${f.given}${f.detail('other') === '' ? '' : ` and ${f.detail('otherName')} ${f.detail('other')}`}: that takes a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
+
+  // Rooms
+  'room.no-walls': (f) => `${f.argument} has no walls. List them in order to the right.`,
+  'room.too-many-walls': (f) =>
+    `${f.argument} has ${f.given} walls; at most ${f.limit} are read in one room. Give each room a name of its own.`,
+  'room.too-few-walls': (f) =>
+    `${f.argument} has ${f.given === '1' ? 'one wall' : `${f.given} walls`}; walls that go all round are ${f.limit} at least. List those that lack, or write end under Turn of the last, where it doesn't come back to the first.`,
+  'room.corner-out-of-range': (f) =>
+    `${f.argument} is ${f.given}; a gauge between two walls reads more than 0° and less than 180°. Where it lies round an outside corner, write what it reads there, and outside under Turn.`,
+  'room.end-before-last': (f) =>
+    `${f.argument}: the walls end here, and more of the room follow. Write inside or outside under Turn, or give what follows the name of another room.`,
+  'room.tape-too-long': (f) =>
+    `${f.argument} is ${f.given}; between marks ${f.detail('markOut')} out from the corner it is less than ${f.limit}. Measure straight from mark to mark.`,
+  'room.turned-about': (f) =>
+    `${f.argument}: its corners turn ${f.given} in all, once round to the left. Walls are listed in order to the right, as one faces them from inside: a corner that sticks into the room is outside, any other inside. Change inside and outside under Turn throughout.`,
+  'room.not-closed': (f) => `${f.argument} doesn't close: ${sayMiss(f)}. ${saySuspects(f)}`,
+  'room.walls-cross': (f) =>
+    `${f.argument} would run through ${f.detail('other')}. Check both, the corners between them, and inside and outside under Turn.`,
+  'room.opening-wider-than-wall': (f) =>
+    `${f.argument} is ${f.given} wide, and wall ${f.detail('wall')} is ${f.limit} long. Check Width, Wall and the wall's Length.`,
+  'room.openings-overlap': (f) =>
+    `${f.argument} begins ${f.given} along wall ${f.detail('wall')}, inside ${f.detail('other')}, which reaches from ${f.detail('otherFrom')} to ${f.limit}. Check Position and Width of both.`,
+  'room.openings-fill-wall': (f) =>
+    `${f.argument}: the openings on wall ${f.detail('wall')} are ${f.given} wide in all, and it is ${f.limit} long. Check their Width and Wall.`,
 
   // Lumber
   'lumber.class-unknown': (f) =>

@@ -3,6 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { computeCrownCut } from '../../../src/core/crown/crown-cut.ts';
 import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
+import { cutBetween, leaningBack, type Vector } from './backs-in-space.ts';
 
 /** Miter and bevel in degrees. */
 function cut(springDegrees: number, cornerDegrees: number): readonly [number, number] {
@@ -86,46 +87,14 @@ describe('for every spring and corner', () => {
   });
 });
 
-type Vector = readonly [number, number, number];
-const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-const less = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-const unit = (a: Vector): Vector => {
-  const size = Math.sqrt(dot(a, a));
-  return [a[0] / size, a[1] / size, a[2] / size];
-};
-/** The angle between two directions, sign left aside, in degrees; exact for small ones too. */
-const between = (a: Vector, b: Vector): number => {
-  const [p, q] = [unit(a), unit(b)];
-  const sine = cross(p, q);
-  return (Math.atan2(Math.sqrt(dot(sine, sine)), Math.abs(dot(p, q))) * 180) / Math.PI;
-};
-
 /** Two walls, a crown's back on each; where the backs meet is the cut, measured against one of them. */
 function cutInSpace(spring: number, corner: number): readonly [number, number] {
-  const [s, c] = [(spring * Math.PI) / 180, (corner * Math.PI) / 180];
+  const c = (corner * Math.PI) / 180;
   const up: Vector = [0, 0, 1];
-  const alongFirst: Vector = [1, 0, 0];
-  const alongSecond: Vector = [Math.cos(c), Math.sin(c), 0];
-  const back = (along: Vector, intoRoom: Vector): { normal: Vector; across: Vector } => {
-    const across: Vector = [
-      intoRoom[0] * Math.sin(s),
-      intoRoom[1] * Math.sin(s),
-      up[2] * Math.cos(s),
-    ];
-    return { across, normal: cross(along, across) };
-  };
-  const first = back(alongFirst, [0, 1, 0]);
-  const second = back(alongSecond, [Math.sin(c), -Math.cos(c), 0]);
-  const meeting = cross(first.normal, second.normal);
-  // The plane that mirrors one wall onto the other holds the cut.
-  const mirror = less(alongFirst, alongSecond);
-  const squareCut = cross(meeting, first.normal);
-  return [between(meeting, first.across), between(mirror, squareCut)];
+  return cutBetween(
+    leaningBack([1, 0, 0], [0, 1, 0], up, spring),
+    leaningBack([Math.cos(c), Math.sin(c), 0], [Math.sin(c), -Math.cos(c), 0], up, spring),
+  );
 }
 
 test('two crowns in space meet in the plane that the two angles cut', () => {

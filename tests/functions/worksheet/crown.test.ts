@@ -40,3 +40,53 @@ describe('COVE.CROWNMITER and COVE.CROWNBEVEL', () => {
     }
   });
 });
+
+describe('COVE.CROWNSLOPEMITER and COVE.CROWNSLOPEBEVEL', () => {
+  test('spring 45, pitch 7.2: 2.547 from level, and 5.105, not the printed 4.45, between two slopes', () => {
+    // A forum thread of 13 Feb 2017, recomputed [D] (tests/core/crown/sloped-crown.test.ts)
+    expect(answer('CROWNSLOPEMITER', 45, 7.2)).toBeCloseTo(2.547, 3);
+    expect(answer('CROWNSLOPEMITER', 45, 7.2, 'level')).toBeCloseTo(2.547, 3);
+    expect(answer('CROWNSLOPEMITER', 45, '7.2°', 'slope')).toBeCloseTo(5.105, 3);
+    // asin(sin 45° · cos 82.8°)
+    expect(answer('CROWNSLOPEBEVEL', 45, 7.2, 'slope')).toBeCloseTo(5.084, 3);
+  });
+
+  test('refuse what is no pitch, no spring and no word of theirs', () => {
+    for (const id of ['CROWNSLOPEMITER', 'CROWNSLOPEBEVEL']) {
+      expect(said(answer(id, 45, 0))).toMatch(/^#VALUE! Pitch is 0°; .* from level/u);
+      expect(said(answer(id, 90, 7))).toMatch(/^#VALUE! Spring is 90°/u);
+      expect(said(answer(id, 45))).toBe('#VALUE! Pitch is empty and is needed here.');
+      expect(said(answer(id, 45, 7, 'ridge'))).toMatch(/^#VALUE! Meets: “ridge” .* level, slope/u);
+    }
+  });
+});
+
+describe('COVE.CROWNNESTEDMITER', () => {
+  test('is 45 in a square corner and 22.5 in one of 135, a column at once', () => {
+    expect(call('CROWNNESTEDMITER', [[90], [135]])).toEqual([
+      [expect.closeTo(45, 12)],
+      [expect.closeTo(22.5, 12)],
+    ]);
+  });
+
+  test('refuses what is no corner', () => {
+    expect(said(answer('CROWNNESTEDMITER', 180))).toMatch(/^#VALUE! Corner is 180°/u);
+    expect(said(answer('CROWNNESTEDMITER'))).toBe('#VALUE! Corner is empty and is needed here.');
+  });
+});
+
+describe('COVE.RAKED', () => {
+  test('2 out and 1 up, at 30 degrees, is 1.866, and falling away it is less', () => {
+    // cos 30° + 2 sin 30°, worked by hand [D]
+    expect(answer('RAKED', 2, 1, 30)).toBeCloseTo(1.866, 3);
+    expect(answer('RAKED', '2 in', '25.4 mm', 30, 90)).toBeCloseTo(1.866, 3);
+    expect(answer('RAKED', 2, 1, -30)).toBeCloseTo(Math.cos(Math.PI / 6) - 1, 9);
+    expect(answer('RAKED', 2, -1, 30)).toBeCloseTo(1 - Math.cos(Math.PI / 6), 9);
+  });
+
+  test('refuses a slope that is upright, and sizes that no molding has', () => {
+    expect(said(answer('RAKED', 2, 1, 90))).toMatch(/^#VALUE! Slope is 90°; .* from level/u);
+    expect(said(answer('RAKED', -2, 1, 30))).toMatch(/^#VALUE! Out is -2 in/u);
+    expect(said(answer('RAKED', 2, 100, 30))).toMatch(/^#VALUE! Up is 100 in/u);
+  });
+});

@@ -1,0 +1,25 @@
+import { failed, ok } from '../../core/faults/fault.ts';
+import { toDegrees } from '../../core/units/angle.ts';
+import { answerEach } from '../answer.ts';
+import { SLOPED_CROWN, slopedCutOf } from '../crown-arguments.ts';
+
+export const ARGUMENTS = SLOPED_CROWN;
+
+/**
+ * Bevel that cuts a crown lying flat on the saw's table where it stays on its wall and the ceiling
+ * begins to slope: tilt of the blade in degrees from upright; the saw turns by COVE.CROWNSLOPEMITER. Not
+ * rounded. Try it in scrap first.
+ * @customfunction CROWNSLOPEBEVEL
+ * @helpurl functions.html#crownslopebevel
+ * @param spring Spring of the crown: degrees between its back and the wall, above 0 and below 90.
+ * @param pitch Pitch of the ceiling along that wall: degrees from level, above 0 and below 90.
+ * @param [meets] What the slope meets there: the word level, also when left out, or slope for another
+ * slope of that pitch, as at a ridge.
+ * @example =COVE.CROWNSLOPEBEVEL(38, 12, "slope")
+ */
+export function crownSlopeBevel(spring: any[][], pitch: any[][], meets?: any[][]): any[][] {
+  return answerEach(ARGUMENTS, { spring, pitch, meets }, (given) => {
+    const cut = slopedCutOf(given);
+    return cut.ok ? ok(toDegrees(cut.value.bevel)) : failed(...cut.faults);
+  });
+}
