@@ -264,6 +264,8 @@ export const WORDING = wordings({
     `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
   'room.above-ceiling': (f) =>
     `${f.argument} reaches ${f.given} from the floor, and wall ${f.detail('wall')} is ${f.limit} high. Check ${f.detail('cells')}, and the wall's Height.`,
+  'room.casing-laps-ceiling': (f) =>
+    `${f.argument}: with its casing it reaches ${f.given} into ${f.detail('profile')} at the ceiling, which is cut by nothing. Notch one of the two, or check Height, Sill and the wall's Height.`,
   'room.opening-on-no-wall': (f) =>
     `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
   'room.run-taken-over': (f) =>
