@@ -6,8 +6,10 @@ import { fault, type Fault } from '../core/faults/fault.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
 import { blankLists } from '../exports/blank-lists.ts';
 import { systemCode, systemReason } from '../hosts/file/system-reason.ts';
+import { isFileThere } from '../hosts/file/read-job-input.ts';
 import { saveFile, saveFiles, type FileToSave } from '../hosts/file/save-files.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
+import { JOB_TABLES } from '../planning/input/read-job.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { DEMO_FOLDER, readDemoTables } from './demo-job.ts';
@@ -20,7 +22,7 @@ import { checkTargets } from './target-file.ts';
 export const NEW: Command = {
   name: 'new',
   summary:
-    'Makes an input workbook to fill in: runs, openings, profiles, shop and stock; or a folder of CSV files.',
+    'Makes an input workbook to fill in: runs, walls, trim, openings, profiles, shop and stock; or a folder of CSV files.',
   arguments: [
     { name: 'FILE.xlsx', says: 'Where the workbook goes; with --csv, the folder of the files.' },
   ],
@@ -28,7 +30,7 @@ export const NEW: Command = {
     { name: '--demo', says: 'Fill it with the demo job, the trim of an invented library.' },
     {
       name: '--csv',
-      says: 'Make a folder with runs.csv, openings.csv, profiles.csv, shop.csv and stock.csv instead.',
+      says: 'Make a folder with runs.csv, walls.csv, trim.csv, openings.csv, profiles.csv, shop.csv and stock.csv instead.',
     },
     {
       name: '--decimal-comma',
@@ -88,7 +90,10 @@ async function newFolder(call: Call): Promise<Report> {
   if (faults.length > 0) return refuse(...faults);
   const files = await Promise.all(
     blankLists(sign).map(async ({ path, text }): Promise<FileToSave> => {
-      const bytes = isDemo ? await readFile(join(DEMO_FOLDER, path)) : Buffer.from(text);
+      // A table that the demo does without is blank.
+      const filled = join(DEMO_FOLDER, path);
+      const isFilled = isDemo && (await isFileThere(filled));
+      const bytes = isFilled ? await readFile(filled) : Buffer.from(text);
       return { path: join(folder, path), bytes };
     }),
   );
@@ -107,7 +112,7 @@ async function newFolder(call: Call): Promise<Report> {
   return report(call, [
     `Written: ${folder}`,
     ...sayContents(
-      ['Runs', 'Openings', 'Profiles', 'Shop', 'Stock'],
+      JOB_TABLES.map(({ name }) => name),
       (name) => `${name.toLowerCase()}.csv`,
     ),
   ]);

@@ -12,6 +12,8 @@ const CONTENTS: Readonly<Record<string, string>> = {
   'Formula steps': 'what they are worked out by',
   'How to': 'how the sheets are filled in',
   Runs: 'one row a run of molding',
+  Walls: 'one row a wall, room by room: typed once, for all that runs along it',
+  Trim: 'what runs along the walls: makes runs of them',
   Openings: 'doors and windows, which become casing',
   Profiles: 'one row a profile',
   Shop: 'saw, limits, rates; usual values stand in for what is blank',

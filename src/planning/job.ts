@@ -1,5 +1,6 @@
 /** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
 import type { Where } from '../core/faults/fault.ts';
+import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
@@ -22,6 +23,11 @@ export type OpeningKind = (typeof OPENING_KINDS)[number];
 
 /** Where on the wall a molding is: what an opening cuts away goes by it. */
 export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
+
+/** Where trim round a room is; what stands round an opening comes from Openings. */
+export const TRIM_PLACES = ['floor', 'ceiling', 'height'] as const;
+
+export const INSIDE_CORNERS = ['cope', 'miter'] as const;
 
 export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
@@ -54,6 +60,24 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
+  /** Of a run that Trim asks for; absent: somebody typed it in Runs. */
+  readonly made?: MadeRun;
+}
+
+/** What a run along a wall of Walls comes from, and when it goes up. */
+export interface MadeRun {
+  /** The wall's length. */
+  readonly wall: Where;
+  /** The profile in the row of Trim. */
+  readonly trim: Where;
+  /** Where on the wall it is: goes before what Profiles says. */
+  readonly place: WallPlace;
+  /**
+   * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
+   * are joined at outside corners before they go up have the same number. Both are one where no opening
+   * parts the run; absent for a piece between two openings, whose turn doesn't matter.
+   */
+  readonly order?: { readonly left: number; readonly right: number };
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
@@ -94,6 +118,7 @@ export const OPENING_CELLS = [
   'stool',
   'quantity',
   'wall',
+  'height',
   'sill',
   'position',
   'otherRoom',
@@ -196,6 +221,53 @@ export interface StockItem {
 export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
 
+/** A wall of a room, in order as one stands in the room and goes to the right. */
+export interface WallRow {
+  readonly room: string;
+  readonly wall: string;
+  readonly length: ExactInches;
+  /** Between this wall and the next, as a gauge reads it; not looked at where turn is `end`. */
+  readonly corner: Degrees;
+  readonly turn: Turn;
+  /** From floor to ceiling; absent where it isn't known. */
+  readonly height?: ExactInches;
+  readonly note: string;
+  /** Its length. */
+  readonly where: Where;
+  readonly cells: CellsOf<WallCell>;
+}
+
+export const WALL_CELLS = ['wall', 'corner', 'turn'] as const;
+export type WallCell = (typeof WALL_CELLS)[number];
+
+/** What runs along walls. */
+export interface TrimRow {
+  /** Absent: in every room of Walls. */
+  readonly room?: string;
+  readonly profile: string;
+  readonly at: (typeof TRIM_PLACES)[number];
+  /** From the floor to its lower edge, of what is at a height. */
+  readonly height?: ExactInches;
+  readonly walls: NamedWalls;
+  readonly insideCorners: (typeof INSIDE_CORNERS)[number];
+  /** The wall whose piece goes up first; absent: the one across from the door. */
+  readonly starts?: string;
+  readonly note: string;
+  /** Its profile. */
+  readonly where: Where;
+  readonly cells: CellsOf<TrimCell>;
+}
+
+export const TRIM_CELLS = ['room', 'profile', 'where', 'height', 'walls', 'starts'] as const;
+export type TrimCell = (typeof TRIM_CELLS)[number];
+
+/** Which walls of a room are meant: these, or all but these; `text` is the cell as it stands. */
+export interface NamedWalls {
+  readonly are: 'these' | 'all but these';
+  readonly names: readonly string[];
+  readonly text: string;
+}
+
 /** Where the value of each setting stands that Shop has a row for. */
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
@@ -203,8 +275,11 @@ export interface Job {
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];
+  /** Those that Walls and Trim make first, then those of Runs; one of Runs stands in place of a made one. */
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
+  readonly walls: readonly WallRow[];
+  readonly trim: readonly TrimRow[];
   readonly stock: readonly StockItem[];
 }
 

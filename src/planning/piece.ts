@@ -1,7 +1,7 @@
 /** A piece to be cut, as it goes on the sheets and into the plan. */
 import type { Where } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { EndKind } from './job.ts';
+import type { EndKind, MadeRun } from './job.ts';
 
 /** The point that the cut length is measured to at one end. */
 export type MeasurePoint =
@@ -40,4 +40,6 @@ export interface Piece {
   readonly done: boolean;
   readonly note: string;
   readonly where: Where;
+  /** As its run has it. */
+  readonly made?: MadeRun;
 }

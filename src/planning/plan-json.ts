@@ -152,5 +152,21 @@ function pieceOf(piece: Piece) {
     left: end(piece.left),
     right: end(piece.right),
     done: piece.done,
+    madeFrom: madeFrom(piece),
+  };
+}
+
+/** Null where somebody typed the run in Runs. */
+function madeFrom({ made, left, right }: Piece) {
+  if (made === undefined) return null;
+  const { wall, trim, order } = made;
+  const joined = { left, right };
+  return {
+    wall,
+    trim,
+    /** The how-many-eth it goes up in its room, of its row of Trim; one part has one turn. */
+    order: order?.left ?? null,
+    /** Ends at which it is joined to its neighbor before both go up. */
+    joined: (['left', 'right'] as const).filter((end) => joined[end].kind === 'outside miter'),
   };
 }

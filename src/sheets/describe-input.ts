@@ -10,7 +10,7 @@ import { describeShopSheet } from './input/shop-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Openings, Profiles, Shop and Stock.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop and Stock.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */

@@ -3,6 +3,7 @@ import type { Fault } from '../../src/core/faults/fault.ts';
 import { judgeJob } from '../../src/planning/judge-job.ts';
 import { planJob } from '../../src/planning/plan-job.ts';
 import { PLAIN, readTables, type Tables } from './make-job.ts';
+import { ROOM_CASES } from './room-cases.ts';
 
 const RUNS = 'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Match';
 const OPENINGS = 'Room,Wall,Kind,Width,Height,Casing,Apron,Stool,Position,Quantity';
@@ -273,14 +274,18 @@ function change(tables: Tables, { where }: Fault, text: string): { tables: Table
 }
 
 describe('A fault stands at the cell that must change', () => {
-  test.each(CASES)('$code at $at: changing that cell alone makes it go', async (one) => {
-    const faults = await faultsOf(one.spoiled);
-    const found = faults.filter(({ code }) => code === one.code);
-    expect([one.code, found.length > 0]).toEqual([one.code, true]);
-    const changed = change(one.spoiled, found[0]!, one.mended);
-    expect(changed.at).toBe(one.at);
-    const after = await faultsOf(changed.tables);
-    const key = (fault: Fault): string => JSON.stringify([fault.code, fault.where]);
-    expect(after.map(key)).not.toContain(key(found[0]!));
-  });
+  const rooms = ROOM_CASES.map(([spoiled, code, at, mended]) => ({ spoiled, code, at, mended }));
+  test.each([...CASES, ...rooms])(
+    '$code at $at: changing that cell alone makes it go',
+    async (one) => {
+      const faults = await faultsOf(one.spoiled);
+      const found = faults.filter(({ code }) => code === one.code);
+      expect([one.code, found.length > 0]).toEqual([one.code, true]);
+      const changed = change(one.spoiled, found[0]!, one.mended);
+      expect(changed.at).toBe(one.at);
+      const after = await faultsOf(changed.tables);
+      const key = (fault: Fault): string => JSON.stringify([fault.code, fault.where]);
+      expect(after.map(key)).not.toContain(key(found[0]!));
+    },
+  );
 });

@@ -10,6 +10,8 @@ import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
 
 export interface Tables {
   readonly runs?: string;
+  readonly walls?: string;
+  readonly trim?: string;
   readonly openings?: string;
   readonly profiles?: string;
   readonly shop?: string;
@@ -24,6 +26,8 @@ export const houseIsHere = existsSync(HOUSE_FOLDER);
 
 export const PLAIN: Required<Tables> = {
   runs: 'Room,Run,Profile,Length\nHall,north,Base,100',
+  walls: 'Room,Wall,Length,Corner,Turn,Corner by tape,Height,Note',
+  trim: 'Room,Profile,Where,Height,Walls,Inside corners,Starts,Note',
   openings: 'Room,Wall,Kind,Width,Height,Casing,Position',
   profiles:
     'Profile,Make,Blank width,Blank thickness,Spring,Species,Cove width,Cove depth,Class\n' +
@@ -38,6 +42,8 @@ export const PLAIN: Required<Tables> = {
 export function tablesOf(tables: Tables): RawTable[] {
   const names = {
     runs: 'Runs',
+    walls: 'Walls',
+    trim: 'Trim',
     openings: 'Openings',
     profiles: 'Profiles',
     shop: 'Shop',

@@ -43,7 +43,10 @@ describe('Recognizing the tables of a job', () => {
         place('Lists', ['Setting', 'Value'], 'SHOP'),
         place('Other', ['a', 'b']),
       ]),
-    ).toEqual({ Runs: 'runs', Openings: [], Profiles: [], Shop: 'Lists', Stock: [] });
+    ).toEqual({
+      ...{ Runs: 'runs', Walls: [], Trim: [], Openings: [] },
+      ...{ Profiles: [], Shop: 'Lists', Stock: [] },
+    });
   });
 
   test('takes the table on the sheet of the same name before one elsewhere', () => {
@@ -70,13 +73,34 @@ describe('Recognizing the tables of a job', () => {
         headings.map(({ heading }) => heading.toUpperCase()),
       ),
     );
-    expect(found(blank)).toEqual(
-      Object.fromEntries(Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`])),
-    );
+    const pages = Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`]);
+    // Lists like these two are many: they go by the name of their sheet alone.
+    const byName = { Walls: [], Trim: [] };
+    expect(found(blank)).toEqual({ ...Object.fromEntries(pages), ...byName });
+  });
+
+  test('leaves a list named Walls or Trim to the table that it fits, where nothing else is that one', () => {
+    const runList = ['Room', 'Wall', 'Profile', 'Length'];
+    const walls = ['Room', 'Wall', 'Length', 'Turn'];
+    const trim = ['Room', 'Profile', 'Where', 'Height', 'Note'];
+    const molding = ['Profile', 'Where', 'Height', 'Note'];
+    expect(found([place('Walls', runList)])).toMatchObject({ Runs: 'Walls', Walls: [] });
+    expect(found([place('Trim', runList)])).toMatchObject({ Runs: 'Trim', Trim: [] });
+    expect(found([place('Trim', molding)])).toMatchObject({ Profiles: 'Trim', Trim: [] });
+    const ours = [place('walls', walls), place('TRIM', trim), place('Profiles', molding)];
+    expect(found(ours)).toMatchObject({ Walls: 'walls', Trim: 'TRIM', Runs: [] });
+    expect(found([place('Walls', runList), place('Runs', runList)])).toMatchObject({
+      Runs: 'Runs',
+      Walls: 'Walls',
+    });
+    expect(found([place('Sizes', walls), place('House', trim)])).toMatchObject({
+      Walls: [],
+      Trim: [],
+    });
   });
 
   test('takes no list of something else for one of ours', () => {
-    const none = { Runs: [], Openings: [], Profiles: [], Shop: [], Stock: [] };
+    const none = { Runs: [], Walls: [], Trim: [], Openings: [], Profiles: [], Shop: [], Stock: [] };
     expect(
       found([place('Sums', ['Date', 'Sum', 'Note']), place('X', ['Profile', 'Note'])]),
     ).toEqual(none);

@@ -65,6 +65,12 @@ export const HEADINGS = {
   unit: 'Unit',
   label: 'Label',
   count: 'Count',
+  corner: 'Corner',
+  turn: 'Turn',
+  cornerByTape: 'Corner by tape',
+  walls: 'Walls',
+  insideCorners: 'Inside corners',
+  starts: 'Starts',
 } as const;
 
 /** All that faults are about in one word of ours, by a key for each; no two say the same. */
@@ -121,6 +127,8 @@ export const NAMES = {
 
   // Sheets of the job, by their names
   'sheet.Runs': 'Runs',
+  'sheet.Walls': 'Walls',
+  'sheet.Trim': 'Trim',
   'sheet.Openings': 'Openings',
   'sheet.Profiles': 'Profiles',
   'sheet.Shop': 'Shop',
@@ -147,7 +155,6 @@ export const NAMES = {
   firstPass: 'First pass',
   step: 'Step',
   lastPass: 'Last pass',
-  corner: 'Corner',
   pitch: 'Pitch',
   meets: 'Meets',
   out: 'Out',

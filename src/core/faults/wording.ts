@@ -241,6 +241,42 @@ export const WORDING = wordings({
     `${f.argument} begins ${f.given} along wall ${f.detail('wall')}, inside ${f.detail('other')}, which reaches from ${f.detail('otherFrom')} to ${f.limit}. Check Position and Width of both.`,
   'room.openings-fill-wall': (f) =>
     `${f.argument}: the openings on wall ${f.detail('wall')} are ${f.given} wide in all, and it is ${f.limit} long. Check their Width and Wall.`,
+  'room.corner-twice': (f) =>
+    `${f.argument} is ${f.given}, and Corner stands beside it${f.detail('corner') === '' ? '' : ` (${f.detail('corner')})`}. Keep the one that was measured better, and leave the other blank.`,
+  'room.corner-unused': (f) =>
+    `${f.argument} is not used, since Turn says ${f.given}: no wall follows. Leave it blank; or write inside or outside under Turn where one does.`,
+  'room.wall-twice': (f) =>
+    `${f.argument}: another wall of the room is named ${f.given} too. Give each wall of a room a name of its own.`,
+  'room.gap': (f) =>
+    `${f.argument}: going round it ends ${f.given} from where it began (up to ${f.detail('allowed')} is allowed)${f.detail('missed') === '' ? '' : `, and its corners turn ${f.detail('missed')} more or less than 360°`}. Lengths and corners are taken as they are typed.`,
+  'room.without-trim': (f) =>
+    `${f.argument}: no row of Trim runs along its walls, so no runs are made there. Add one where it is to have trim.`,
+  'room.not-listed': (f) =>
+    `${f.argument}: Walls has no room ${f.given}. ${f.detail('known') === '' ? 'List its walls there.' : `It has: ${f.detail('known')}. Write one of these, or all; or list its walls.`}`,
+  'room.wall-not-listed': (f) =>
+    f.detail('room') === ''
+      ? `${f.argument}: no room of Walls has a wall ${f.given}. ${didYouMean(f)}They have: ${f.detail('known')}.`
+      : `${f.argument}: ${f.detail('room')} has no wall ${f.given} in Walls. ${didYouMean(f)}It has: ${f.detail('known')}.`,
+  'room.trim-on-no-wall': (f) =>
+    `${f.argument}: ${f.given} leaves no wall of the room, so nothing would be made. Name the walls that it runs along, or take the row out.`,
+  'room.starts-without-trim': (f) =>
+    `${f.argument}: wall ${f.given} has none of this trim (Walls: ${f.detail('walls')}). Name one that has, or leave it blank for the wall across from the door.`,
+  'room.trim-twice': (f) =>
+    `${f.argument}: ${f.given} runs along wall ${f.detail('wall')} in ${f.detail('room')} by a row above already (${f.detail('at')}). Take one of the two rows out, or leave walls out under Walls: except ${f.detail('wall')}.`,
+  'room.trim-above-ceiling': (f) =>
+    `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
+  'room.above-ceiling': (f) =>
+    `${f.argument} reaches ${f.given} from the floor, and wall ${f.detail('wall')} is ${f.limit} high. Check ${f.detail('cells')}, and the wall's Height.`,
+  'room.casing-laps-ceiling': (f) =>
+    `${f.argument}: with its casing it reaches ${f.given} into ${f.detail('profile')} at the ceiling, which is cut by nothing. Notch one of the two, or check Height, Sill and the wall's Height.`,
+  'room.opening-on-no-wall': (f) =>
+    `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
+  'room.run-taken-over': (f) =>
+    `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall. Take it out to have that one again.`,
+  'room.runs-beside': (f) =>
+    `${f.argument}: Runs has ${f.detail('profile')} there (${f.given}) beside what Walls and Trim make of it, and both are planned. Where the row stands for a wall, give it that wall's name under Run.`,
+  'room.nothing-made': (f) =>
+    `${f.argument} has no rows, so nothing runs along the walls of ${f.given}. Add rows that say what does.`,
 
   // Lumber
   'lumber.class-unknown': (f) =>

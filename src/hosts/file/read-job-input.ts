@@ -14,7 +14,8 @@ import {
 import { findTables } from '../../planning/input/find-tables.ts';
 import { isGone } from '../../planning/input/match-tables.ts';
 import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
-import { JOB_TABLES } from '../../planning/input/read-job.ts';
+import { BY_NAME_ALONE, isNeeded, JOB_TABLES } from '../../planning/input/read-job.ts';
+import { sameName } from '../../planning/job.ts';
 import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
 import { largerThanRead } from '../tables/limits.ts';
 import { together } from '../tables/raw-rows.ts';
@@ -60,11 +61,14 @@ export async function readJobBytes(bytes: Uint8Array, name: string): Promise<Out
   if (tellsOfTables(bytes)) return readFound(bytes, name);
   const named = await readNamed(bytes, name, JOB_TABLES);
   const isSettled = named.ok
-    ? named.value.length === JOB_TABLES.length
+    ? SETTLED.every(({ name }) => named.value.some((table) => sameName(table.name, name)))
     : named.faults.some(({ code }) => code !== 'table.missing');
   if (!isSettled) return readFound(bytes, name);
   return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
 }
+
+/** With these found by their names, no headings are looked at. */
+const SETTLED = JOB_TABLES.filter(({ name }) => !BY_NAME_ALONE.has(name));
 
 async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobInput>> {
   const opened = await openFileHost({ name: path, bytes });
@@ -135,12 +139,15 @@ async function readFolder(
   entries: readonly string[],
   wanted: readonly WantedTable[],
 ): Promise<Outcome<RawTable[]>> {
+  const isThere = (name: string): boolean =>
+    entries.some((entry) => entry.toLowerCase() === `${name.toLowerCase()}.csv`);
   const found = await Promise.all(
-    wanted.map(async ({ name, required }): Promise<Outcome<RawTable> | null> => {
+    wanted.map(async (table): Promise<Outcome<RawTable> | null> => {
+      const { name } = table;
       const fileName = `${name.toLowerCase()}.csv`;
       const [file, ...others] = entries.filter((entry) => entry.toLowerCase() === fileName);
       if (file === undefined) {
-        if (!required) return null;
+        if (!isNeeded(table, isThere)) return null;
         return failed(
           fault('table.missing', tableArgument(name), folder, { details: { file: fileName } }),
         );

@@ -1,6 +1,6 @@
 /** Which place of a workbook stands for which table of the job. */
 import { recognizeTables, type Place } from './recognize-tables.ts';
-import type { JobTableName } from './read-job.ts';
+import { isNeeded, type JobTableName } from './read-job.ts';
 import type { Choices, TableChoice } from './table-choices.ts';
 
 export interface TableMatch<P extends Place = Place> {
@@ -28,14 +28,19 @@ export function matchTables<P extends Place>(
     ]),
   );
   const taken = new Set(chosen.values());
-  return recognizeTables(places.filter((place) => !taken.has(place))).map(
-    ({ name, required, chosen: found, alike }) => {
+  const matches = recognizeTables(places.filter((place) => !taken.has(place))).map(
+    ({ name, required, chosen: found, alike }): TableMatch<P> => {
       if (!chosen.has(name)) {
         return { name, required, place: found, alike, choice: undefined };
       }
       return { name, required, place: chosen.get(name), alike: [], choice: choices[name] };
     },
   );
+  const there = new Set(matches.flatMap(({ name, place }) => (place === undefined ? [] : name)));
+  return matches.map((match) => ({
+    ...match,
+    required: isNeeded(match, (name) => there.has(name)),
+  }));
 }
 
 /** Whether the place that was chosen isn't there. */

@@ -14,21 +14,41 @@ import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
 import { readOpenings } from './read-openings.ts';
 import { readProfiles, type ProfileRow } from './read-profiles.ts';
+import { makesRuns, readRooms } from './read-rooms.ts';
 import { readRuns } from './read-runs.ts';
 import { readingOf, readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
 import type { Findings } from './row-reader.ts';
 
-/** The tables of a job by name, and whether it can do without. Shop has usual values for all. */
+/**
+ * The tables of a job by name, and whether it can do without. Shop has usual values for all; Runs can be
+ * left out where Walls and Trim make runs, see `isNeeded`.
+ */
 export const JOB_TABLES = [
   { name: 'Runs', required: true },
+  { name: 'Walls', required: false },
+  { name: 'Trim', required: false },
   { name: 'Openings', required: false },
   { name: 'Profiles', required: true },
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
+
+/**
+ * A list of walls, or of what goes where, looks like many another list: only what stands on a sheet of that
+ * name, or is chosen, is taken for it. All others are found by their headings too.
+ */
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim']);
+
+/** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
+export function isNeeded(
+  { name, required }: { readonly name: string; readonly required: boolean },
+  isThere: (name: JobTableName) => boolean,
+): boolean {
+  return required && !(name === 'Runs' && isThere('Walls') && isThere('Trim'));
+}
 
 export interface JobReading {
   /** Present when nothing is at fault. */
@@ -51,16 +71,15 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     if (found.length > 1) faults.push(fault('table.twice', tableArgument(name), source));
     return found[0];
   };
-  const [runTable, openingTable, profileTable, shopTable, stockTable] = JOB_TABLES.map(
-    ({ name, required }) => {
-      const table = find(name);
-      if (required && table === undefined)
-        faults.push(fault('table.missing', tableArgument(name), source));
-      if (required && table?.rows.length === 0)
-        faults.push(fault('table.empty', tableArgument(name), null));
-      return table;
-    },
-  );
+  const found = JOB_TABLES.map(({ name }) => find(name));
+  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable] = found;
+  const rooms = { walls, trim };
+  for (const [at, { name, required }] of JOB_TABLES.entries()) {
+    if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
+    const table = found[at];
+    if (table === undefined) faults.push(fault('table.missing', tableArgument(name), source));
+    if (table?.rows.length === 0) faults.push(fault('table.empty', tableArgument(name), null));
+  }
   cautions.push(...cautionsOfTables(tables));
   const reading = readingOf(shopTable);
   const faultsBefore = faults.length;
@@ -73,12 +92,17 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     profileTable === undefined
       ? []
       : readProfiles(profileTable, reading, findings, namesIn(openings));
+  const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
+  const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
+  const others = { typed, openings, profiles };
+  const { made, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
   const job: Job = {
     shop,
     shopCells,
-    profiles: profileRows.flatMap(({ profile }) => profile ?? []),
-    runs: runTable === undefined ? [] : readRuns(runTable, reading, findings),
+    profiles,
+    runs: [...made, ...typed],
     openings,
+    ...ofRooms,
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
   faults.push(...inOpenings.faults);
@@ -108,7 +132,7 @@ function namesIn(openings: readonly Opening[]): ReadonlySet<string> {
   return new Set(names.flatMap((name) => (name === undefined ? [] : nameKey(name))));
 }
 
-/** Every profile that a run or an opening names must stand in Profiles. */
+/** Every profile that a run, an opening or a row of Trim names must stand in Profiles. */
 function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
   const known = new Set(profiles.map(({ name }) => nameKey(name)));
   const faults: Fault[] = [];
@@ -116,9 +140,10 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
     if (name === undefined || known.has(nameKey(name))) return;
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
-  for (const run of job.runs) {
-    check('profile', run.profile, run.cells.profile);
+  for (const { profile, cells, made } of job.runs) {
+    if (made === undefined) check('profile', profile, cells.profile);
   }
+  for (const { profile, cells } of job.trim) check('profile', profile, cells.profile);
   for (const opening of job.openings) {
     check('casing', opening.casing, opening.cells.casing);
     check('apron', opening.apron, opening.cells.apron);

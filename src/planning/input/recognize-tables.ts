@@ -1,7 +1,8 @@
 /** Finds a job's tables among everything in a workbook that could be one. */
+import { NAMES } from '../../core/faults/argument-words.ts';
 import { sameName } from '../job.ts';
 import type { RawCell } from './raw-table.ts';
-import { JOB_TABLES, type JobTableName } from './read-job.ts';
+import { BY_NAME_ALONE, JOB_TABLES, type JobTableName } from './read-job.ts';
 import { headingKey } from './row-reader.ts';
 import type { Heading } from './headings/heading.ts';
 import { findHeading } from './headings/meant-headings.ts';
@@ -33,16 +34,34 @@ const LEAST_KNOWN = 3;
  * without regard to case and spaces.
  */
 export function recognizeTables<P extends Place>(places: readonly P[]): readonly Recognized<P>[] {
-  const named = JOB_TABLES.map(({ name }) => placesNamed(places, name));
+  const named = listNamed(places);
   const taken = new Set<Place>(named.flat());
   return JOB_TABLES.map(({ name, required }, index) => {
     const byName = named[index] ?? [];
-    const fitting = places.filter((place) => !taken.has(place) && fits(place, name));
+    const isByName = BY_NAME_ALONE.has(name);
+    const fitting = places.filter((place) => !isByName && !taken.has(place) && fits(place, name));
     const found = byName.length > 0 ? byName : fitting;
     const [first] = found;
     return first !== undefined && found.length === 1
       ? { name, required, chosen: first, alike: [] }
       : { name, required, alike: found };
+  });
+}
+
+/** A person's list may be named Walls or Trim and be the runs, or the profiles: where nothing is named for those. */
+function listNamed<P extends Place>(places: readonly P[]): (readonly P[])[] {
+  const named = JOB_TABLES.map(({ name }) => placesNamed(places, name));
+  const others = JOB_TABLES.filter(
+    ({ name }, at) => !BY_NAME_ALONE.has(name) && named[at]?.length === 0,
+  );
+  return JOB_TABLES.map(({ name }, at) => {
+    if (!BY_NAME_ALONE.has(name)) return named[at] ?? [];
+    const found = places.filter(({ sheet }) => sameName(sheet, name));
+    const isOther = (place: P): boolean =>
+      others.some(
+        (other) => fits(place, other.name) && (other.name === 'Runs' || !fits(place, name)),
+      );
+    return found.filter((place) => !isOther(place));
   });
 }
 
@@ -61,6 +80,7 @@ function placesNamed<P extends Place>(places: readonly P[], name: string): reado
 function fits({ headings }: Place, name: JobTableName): boolean {
   const ours: readonly Heading[] = TABLE_HEADINGS[name];
   const keys = new Set(headings.map(headingKey));
+  if (name === 'Profiles' && keys.has(OF_TRIM)) return false;
   const own = ours.filter(({ heading }) => keys.has(headingKey(heading)));
   const read = new Set(headings.flatMap((cell) => headingRead(cell, ours) ?? []));
   const needed = ours.filter(({ required }) => required === true);
@@ -73,6 +93,9 @@ function fits({ headings }: Place, name: JobTableName): boolean {
   const known = needed.length > 1 ? read.size : own.length;
   return needed.every((one) => read.has(one)) && known >= least;
 }
+
+/** Trim has so many headings of Profiles that one of its own must tell. */
+const OF_TRIM = headingKey(NAMES.insideCorners);
 
 function headingRead(cell: RawCell, ours: readonly Heading[]): Heading | undefined {
   if (typeof cell !== 'string') return undefined;

@@ -1,7 +1,7 @@
 /** What must be said about openings on walls: each thing once, at the cell that would change it. */
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
-import { nameKey, sameName, type Profile, type Run } from '../job.ts';
+import { nameKey, sameName, type Profile, type Run, type WallRow } from '../job.ts';
 import { runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import type { Verdict } from './what-it-cuts.ts';
 
@@ -21,22 +21,25 @@ function isNamedBelow({ make, spring, name }: Profile): boolean {
 export class CutAwayNotes {
   readonly #runsOf = new Map<string, Run[]>();
   readonly #sides: readonly OpeningSide[];
-  readonly #profileOf: (name: string) => Profile | undefined;
+  readonly #profileAt: (run: Run) => Profile | undefined;
+  readonly #walls: ReadonlySet<string>;
   readonly #said = new Map<string, Caution>();
   readonly #cutsOf = new Map<OpeningSide, Cut[]>();
 
   constructor(
     runs: readonly Run[],
     sides: readonly OpeningSide[],
-    profileOf: (name: string) => Profile | undefined,
+    profileAt: (run: Run) => Profile | undefined,
+    walls: readonly WallRow[],
   ) {
     for (const run of runs) {
       const known = this.#runsOf.get(nameKey(run.room));
       if (known === undefined) this.#runsOf.set(nameKey(run.room), [run]);
       else known.push(run);
     }
+    this.#walls = new Set(walls.map(({ room, wall }) => wallKey(room, wall)));
     this.#sides = sides;
-    this.#profileOf = profileOf;
+    this.#profileAt = profileAt;
     for (const side of sides) this.#noteWall(side);
   }
 
@@ -107,6 +110,7 @@ export class CutAwayNotes {
   /** Whether there is anything to cut on the wall that is named, or that should be. */
   #noteWall(side: OpeningSide): void {
     const { room, wall, opening } = side;
+    if (this.#walls.has(wallKey(room, wall))) return;
     const inRoom = this.#runsOf.get(nameKey(room)) ?? [];
     const isOther = side.side === 2;
     const wallCell = opening.cells[isOther ? 'otherWall' : 'wall'];
@@ -116,7 +120,7 @@ export class CutAwayNotes {
       return;
     }
     const placesOf = (runs: readonly Run[]): Profile['place']['at'][] =>
-      runs.flatMap((run) => this.#profileOf(run.profile)?.place.at ?? []);
+      runs.flatMap((run) => this.#profileAt(run)?.place.at ?? []);
     if (wall === '') {
       const some = placesOf(inRoom).some((at) => at === 'floor' || at === 'height');
       if (!isOther || !some) return;
@@ -165,4 +169,8 @@ export class CutAwayNotes {
       this.#once(placeFault(several, second.where), JSON.stringify(second.where));
     }
   }
+}
+
+function wallKey(room: string, wall: string): string {
+  return JSON.stringify([nameKey(room), nameKey(wall)]);
 }

@@ -4,7 +4,14 @@ import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import { nameKey, type Profile, type Run, type RunEnd } from '../job.ts';
+import {
+  nameKey,
+  type Profile,
+  type Run,
+  type RunEnd,
+  type WallPlace,
+  type WallRow,
+} from '../job.ts';
 import { CutAwayNotes } from './cut-away-notes.ts';
 import { outsideWidth, runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import { judgeCut } from './what-it-cuts.ts';
@@ -35,15 +42,19 @@ export interface CutRuns {
  * The runs with what openings cut away: a run on an opening's wall (its room and name), of a profile
  * that the opening cuts, becomes the lengths between the casings where every Position is known. Else it
  * is shortened by the total, which is cautioned.
+ *
+ * @param walls What lies on one of these may cut nothing: Trim says what runs there.
  */
 export function cutAway(
   runs: readonly Run[],
   sides: readonly OpeningSide[],
   profileOf: (name: string) => Profile | undefined,
+  walls: readonly WallRow[] = [],
 ): CutRuns {
   const faults: Fault[] = [];
   const cutAways: CutAway[] = [];
-  const notes = new CutAwayNotes(runs, sides, profileOf);
+  const profileAt = placedProfiles(profileOf);
+  const notes = new CutAwayNotes(runs, sides, profileAt, walls);
   const onWall = new Map<string, OpeningSide[]>();
   for (const side of sides) {
     if (side.wall === '') continue;
@@ -51,7 +62,7 @@ export function cutAway(
     onWall.set(key, [...(onWall.get(key) ?? []), side]);
   }
   const cut = runs.flatMap((run) => {
-    const profile = profileOf(run.profile);
+    const profile = profileAt(run);
     const here = onWall.get(wallKey(run.room, run.run)) ?? [];
     if (profile === undefined || here.length === 0) return [run];
     const cutting = here.filter((side) => {
@@ -73,6 +84,20 @@ export function cutAway(
     return made.runs;
   });
   return { runs: cut, cutAways, faults, cautions: notes.cautions() };
+}
+
+/** A made run's profile is where Trim puts it: each such profile is one object. */
+function placedProfiles(
+  profileOf: (name: string) => Profile | undefined,
+): (run: Run) => Profile | undefined {
+  const placed = new Map<WallPlace, Profile>();
+  return ({ profile: name, made }) => {
+    const profile = profileOf(name);
+    if (made === undefined || profile === undefined) return profile;
+    const known = placed.get(made.place) ?? { ...profile, place: made.place };
+    placed.set(made.place, known);
+    return known;
+  };
 }
 
 /** Positions count from the wall's corner: a run measured to another point of its miter begins elsewhere. */
@@ -110,14 +135,25 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
     // A casing that touches the corner leaves nothing there.
     if (from.gt(at)) {
       const left = at.equals(0) ? run.left : SQUARE;
-      parts.push({ ...run, length: from.sub(at), left, right: SQUARE });
+      parts.push({ ...run, length: from.sub(at), left, right: SQUARE, ...turnOf(run, at, 'left') });
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
     at = to;
   }
-  if (run.length.gt(at)) parts.push({ ...run, length: run.length.sub(at), left: SQUARE });
+  if (run.length.gt(at)) {
+    const length = run.length.sub(at);
+    parts.push({ ...run, length, left: SQUARE, ...turnOf(run, at, 'right') });
+  }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
+}
+
+/** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
+function turnOf(run: Run, from: ExactInches, end: 'left' | 'right'): Pick<Run, 'made'> {
+  if (run.made === undefined) return {};
+  const { order, ...made } = run.made;
+  if (order === undefined || (end === 'left' && from.gt(0))) return { made };
+  return { made: { ...made, order: { left: order[end], right: order[end] } } };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {

@@ -36,7 +36,7 @@ export function listPieces(job: Job): PieceList {
   const byName = new Map(job.profiles.map((one) => [nameKey(one.name), one]));
   const profileOf = (name: string): Profile | undefined => byName.get(nameKey(name));
   const sides = listSides(job.openings, job.runs, profileOf);
-  const cut = cutAway(job.runs, sides, profileOf);
+  const cut = cutAway(job.runs, sides, profileOf, job.walls);
   const { cutAways, cautions } = cut;
   const faults = [...cut.faults, ...casingWithoutWidth(sides, profileOf)];
   const runs = [...cut.runs, ...openingRuns(sides)];
@@ -119,6 +119,7 @@ function describe(run: Run, profile: Profile, number: number) {
     done: run.done,
     note: run.note,
     where: run.where,
+    ...(run.made === undefined ? {} : { made: run.made }),
   };
 }
 

@@ -25,7 +25,7 @@ export interface OpeningSide {
  */
 export function listSides(
   openings: readonly Opening[],
-  runs: readonly Run[],
+  runs: readonly Pick<Run, 'room'>[],
   profileOf: (name: string) => Profile | undefined,
 ): OpeningSide[] {
   const rooms = roomsOf(runs);
@@ -93,7 +93,7 @@ function outsideMargin(opening: Opening, casing: Profile | undefined): ExactInch
 }
 
 /** A room's name as the runs write it: the very same, or else the first that differs in case alone. */
-function roomsOf(runs: readonly Run[]): (room: string) => string {
+function roomsOf(runs: readonly Pick<Run, 'room'>[]): (room: string) => string {
   const exact = new Set(runs.map(({ room }) => room));
   return (room) =>
     exact.has(room) ? room : (runs.find((run) => sameName(run.room, room))?.room ?? room);

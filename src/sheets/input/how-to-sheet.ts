@@ -10,11 +10,19 @@ import { standingCautions } from '../words/standing-cautions.ts';
 const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Runs',
-    'One row a run of molding: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
+    'One row a run of molding; may stay empty where Walls and Trim say all: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
+  ],
+  [
+    'Walls',
+    'May stay empty. One row a wall, room by room, in order to the right as you stand in the room and face them: from these and Trim runs are made, so that each wall is typed once. Corner is what a bevel gauge reads between two walls. The last wall meets the first, and a room that doesn’t come back to where it began is refused, with the wall and the corner that are likeliest wrong; where the last meets nothing, write end under Turn.',
+  ],
+  [
+    'Trim',
+    'May stay empty. One row a molding that runs along walls of a room, or of all. Inside corners are coped: the first piece goes up square on the wall across from the door, unless Starts names another, and each next one is coped to it; outside corners are mitered, and those pieces are joined before they go up. Openings whose Wall names a wall cut away what is on the floor, or at a height that they span. A row of Runs with the same room, profile and wall (under Run) stands in place of the run that would be made.',
   ],
   [
     'Openings',
-    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (nearly 5 mm). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (about 25 mm). Wall is the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (nearly 5 mm). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (about 25 mm). Wall is a wall of Walls, or the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
   ],
   [
     'Profiles',

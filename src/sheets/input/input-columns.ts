@@ -1,5 +1,6 @@
 /** How the columns of the input sheets look and what may be chosen in them. */
 import { absoluteRange } from '../../core/cells/cell-range.ts';
+import { TURNS } from '../../core/room/wall.ts';
 import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import type { HeadingKey } from '../../core/faults/argument.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
@@ -8,9 +9,12 @@ import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings
 import { PROFILE_HEADINGS } from '../../planning/input/headings/profile-headings.ts';
 import { RUN_HEADINGS } from '../../planning/input/headings/run-headings.ts';
 import { STOCK_HEADINGS } from '../../planning/input/headings/stock-headings.ts';
+import { TRIM_HEADINGS } from '../../planning/input/headings/trim-headings.ts';
+import { WALL_HEADINGS } from '../../planning/input/headings/wall-headings.ts';
 import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
   END_KINDS,
+  INSIDE_CORNERS,
   MAKES,
   MITERS_ACROSS,
   MEASURES,
@@ -18,6 +22,7 @@ import {
   PLACES,
   PRICE_PER,
   STOCK_KINDS,
+  TRIM_PLACES,
 } from '../../planning/job.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
@@ -31,7 +36,7 @@ export interface InputColumn {
 }
 
 export interface InputTable {
-  readonly name: 'Runs' | 'Openings' | 'Profiles' | 'Stock';
+  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock';
   readonly headings: readonly Heading[];
   readonly columns: Readonly<Partial<Record<HeadingKey, InputColumn>>>;
   /** Rows prepared to be filled. */
@@ -86,6 +91,36 @@ export const INPUT_TABLES: readonly InputTable[] = [
       onePiece: { width: 9, allow: YES_NO },
       match: { width: 14 },
       done: { width: 8, allow: YES_NO },
+      note: { width: 40 },
+    },
+  },
+  {
+    name: 'Walls',
+    headings: WALL_HEADINGS,
+    rows: 200,
+    columns: {
+      room: { width: 20 },
+      wall: { width: 14 },
+      length: LENGTH,
+      corner: CORNER,
+      turn: { width: 10, allow: list(TURNS) },
+      cornerByTape: { width: 15 },
+      height: LENGTH,
+      note: { width: 40 },
+    },
+  },
+  {
+    name: 'Trim',
+    headings: TRIM_HEADINGS,
+    rows: 60,
+    columns: {
+      room: { width: 20 },
+      profile: PROFILE,
+      where: { width: 10, allow: list(TRIM_PLACES) },
+      height: LENGTH,
+      walls: { width: 22 },
+      insideCorners: { width: 14, allow: list(INSIDE_CORNERS) },
+      starts: { width: 14 },
       note: { width: 40 },
     },
   },

@@ -5,7 +5,10 @@ import type { House, WallRun } from './house.ts';
 import { csv, typed } from './typed.ts';
 import { shortAndLong } from './wall-points.ts';
 
-export function tablesOfHouse(house: House, seed: number): Required<Tables> {
+export function tablesOfHouse(
+  house: House,
+  seed: number,
+): Required<Omit<Tables, 'walls' | 'trim'>> {
   const chance = new Chance(seed + 0.5);
   const { isMetric, rooms, casing } = house;
   const say = (inches: number): string => typed(inches, isMetric, chance);

@@ -16,7 +16,7 @@ export const OPENING_HEADINGS = [
     ...headed('wall'),
     holds: 'name',
     meaning:
-      'The name that the runs of its wall have under Run: what the opening takes out of them is cut away; blank cuts nothing away.',
+      'A wall of Walls, or the name that the runs of its wall have under Run: what the opening takes out of them is cut away; blank cuts nothing away.',
     also: ['wall name'],
     often: ['run'],
   },

@@ -5,11 +5,15 @@ import { PROFILE_HEADINGS } from './profile-headings.ts';
 import { RUN_HEADINGS } from './run-headings.ts';
 import { SHOP_HEADINGS } from './shop-headings.ts';
 import { STOCK_HEADINGS } from './stock-headings.ts';
+import { TRIM_HEADINGS } from './trim-headings.ts';
+import { WALL_HEADINGS } from './wall-headings.ts';
 
-type Name = 'Runs' | 'Openings' | 'Profiles' | 'Shop' | 'Stock';
+type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
+  Walls: WALL_HEADINGS,
+  Trim: TRIM_HEADINGS,
   Openings: OPENING_HEADINGS,
   Profiles: PROFILE_HEADINGS,
   Shop: SHOP_HEADINGS,
