@@ -5,7 +5,7 @@ import type { Piece } from '../piece.ts';
  * Marks pieces as `R1-12`: the room's number, in the order in which rooms first come up, and the piece's
  * place in that room's list. A run added below the first of its room so changes no mark in another
  * room; below all of its room's runs, none that stood there before. The pieces of openings come after
- * those of runs.
+ * those of runs. A room typed above the others takes their numbers.
  *
  * @param pieces In the order of the runs, those of openings after them.
  */

@@ -130,7 +130,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Labels',
-    'With labels on Shop a sheet of them comes along: plain, with lines to cut along, or a sheet of labels by paper and count, such as letter 3 x 10 (across x down). Print it at 100 %, on plain paper first. Each piece still to cut and each offcut to keep has one, in the order of Cutting; its mark (R1-12) is that on Pieces and Cutting: the room’s number as rooms first come up, and the piece’s within the room.',
+    'With labels on Shop a sheet of them comes along: plain, with lines to cut along, or a sheet of labels by paper and count, such as letter 3 x 10 (across x down). Print it at 100 %, on plain paper first. Left and right on it are as you face the molding: on the back they lie the other way round. Each piece still to cut and each offcut to keep has one, in the order of Cutting; its mark (R1-12) is that on Pieces and Cutting: the room’s number as rooms first come up, and the piece’s within the room.',
   ],
   [
     'Then',
