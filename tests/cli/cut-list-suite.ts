@@ -112,6 +112,18 @@ export function cutListSuite(): void {
       expect(out).not.toMatch(/\d in\b/);
     });
 
+    test('takes no total for a piece', async () => {
+      const ran = await cut(
+        'Label,Length,Quantity\na,40,3\nTotal,90,3\n',
+        'Length\n96\n',
+        '--json',
+      );
+      expect([ran.exit, refusalOf(ran).faults.map(({ code }) => code)]).toEqual([
+        2,
+        ['table.total-row'],
+      ]);
+    });
+
     test('takes the kerf of the list where its rows agree, or the option says the same', async () => {
       const pieces = 'Length,Quantity\n30,3\n';
       // By hand [D]: 90 in of pieces, two cuts of 1/4 in and two trims of 1 in are 92 1/2 in.

@@ -208,7 +208,9 @@ export const WORDING = wordings({
   'table.column-unused': (f) =>
     `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
-    `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
+    `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.`,
+  'table.heading-none': (f) =>
+    `${f.argument} has no heading; what stands in it is left as it is and ignored.`,
   'table.heading-unit': (f) =>
     `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'table.heading-unknown': (f) =>
