@@ -90,12 +90,10 @@ describe('a length typed in feet and inches', () => {
 });
 
 describe('a length of which another may be meant', () => {
-  test.each(['3 -1/2', "7 -1/2'", '8.5\' 6"', '8 1/2\' 6"', "8.5'6"])(
-    '%s is refused: less than it, or the other part',
-    (text) => {
-      expect(read(text)).toBe('length.unreadable');
-    },
-  );
+  const texts = ['3 -1/2', "7 -1/2'", '8.5\' 6"', '8 1/2\' 6"', "8.5'6"];
+  test.each(texts)('%s is refused: less than it, or the other part', (text) => {
+    expect(read(text)).toBe('length.unreadable');
+  });
 });
 
 describe('a metric length is exact in inches, at 25.4 mm to the inch', () => {
