@@ -1,6 +1,6 @@
 /** What would change a price or a length without a word: refused, or said where it may well be meant. */
 import { describe, expect, test } from '@jest/globals';
-import { readTables } from './make-job.ts';
+import { planOf, readTables } from './make-job.ts';
 
 describe('A setting', () => {
   test.each(['markup %', 'Profit', 'discount %', 'minimum charge', 'labor cost', 'VAT %'])(
@@ -144,4 +144,18 @@ describe('A point or comma before three digits', () => {
     const { faults } = readTables({ shop: 'Setting,Value\nkerf,3.175 mm\ncrosscut kerf,3.175 mm' });
     expect(faults).toEqual([]);
   });
+});
+
+describe('A profile’s name', () => {
+  test.each(['Cafe\u0301', 'CAF\u00c9', ' Caf\u00e9\u200b '])(
+    'is the same however its signs are stored: %j',
+    async (name) => {
+      const plan = await planOf({
+        runs: `Room,Run,Profile,Length\nHall,north,${name},90`,
+        profiles: 'Profile,Make,Blank width,Blank thickness\nCaf\u00e9,buy,5,3/4',
+        stock: "For,Kind,Length,Price,Per\nCaf\u00e9,stick,16',20,piece",
+      });
+      expect(plan.pieces.map(({ cutLength }) => Number(cutLength))).toEqual([90]);
+    },
+  );
 });
