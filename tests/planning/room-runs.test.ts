@@ -195,6 +195,25 @@ describe('Runs out of Walls and Trim', () => {
   });
 });
 
+describe('A corner by tape in millimetres', () => {
+  test('is measured from marks 900 mm out', () => {
+    // 900 · √2 = 1272.79.
+    const walls =
+      'Room,Wall,Length,Corner by tape\nDen,1,4000,1273\nDen,2,3000,\nDen,3,4000,\nDen,4,3000,';
+    const shop = `${PLAIN.shop}\nunit,mm`;
+    const { asRead, faults } = readTables({
+      ...READING_ROOM,
+      walls,
+      shop,
+      openings: PLAIN.openings,
+      trim: 'Room,Profile,Where\nDen,Base,floor',
+    });
+    expect(faults).toEqual([]);
+    expect(Number(asRead.walls[0]!.corner)).toBeCloseTo(90.02, 2);
+    expect(asRead.runs).toHaveLength(4);
+  });
+});
+
 interface DrawnRoom {
   readonly tables: Tables;
   /** Of base and of crown, without openings and outside corners. */

@@ -10,7 +10,7 @@ import { standingCautions } from '../words/standing-cautions.ts';
 const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Runs',
-    'One row a run of molding; may stay empty where Walls and Trim say all: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
+    'One row a run of molding: room, profile, length, and what each end is. May stay empty where Walls and Trim say all. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
   ],
   [
     'Walls',
