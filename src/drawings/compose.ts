@@ -66,7 +66,8 @@ export function lowestOf(shapes: readonly Shape[]): number {
   return Math.max(...shapes.map((shape) => boxOf(shape).bottom));
 }
 
-function boxOf(shape: Shape): Box {
+/** The room that a shape takes. */
+export function boxOf(shape: Shape): Box {
   if (shape.kind === 'text') return textBox(shape);
   if (shape.kind === 'circle') {
     const { center, radius } = shape;

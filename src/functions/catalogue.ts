@@ -1,5 +1,5 @@
 /** Made by npm run catalogue from the functions' own comments: change those, not this. */
-import type { Range, Results } from './cell.ts';
+import type { CatalogueEntry } from './catalogue-entry.ts';
 import { approach } from './worksheet/approach.ts';
 import { boardFeet } from './worksheet/board-feet.ts';
 import { crownBevel } from './worksheet/crown-bevel.ts';
@@ -20,21 +20,6 @@ import { reason } from './worksheet/reason.ts';
 import { setup } from './worksheet/setup.ts';
 import { sticks } from './worksheet/sticks.ts';
 import { tilt } from './worksheet/tilt.ts';
-
-export interface CatalogueEntry {
-  readonly id: string;
-  /** As a person types it: COVE.APPROACH. */
-  readonly name: string;
-  readonly description: string;
-  readonly parameters: readonly {
-    readonly name: string;
-    readonly optional: boolean;
-    readonly description: string;
-  }[];
-  /** A formula in English, with commas and its equals sign. */
-  readonly example: string;
-  call(...given: Range[]): Results;
-}
 
 // A line an argument, so that a change reads as one.
 // prettier-ignore

@@ -1,7 +1,8 @@
 /** Makes every function of the catalogue known to the spreadsheet. */
 import { syntax } from '../core/faults/argument.ts';
 import { fault } from '../core/faults/fault.ts';
-import { CATALOGUE, type CatalogueEntry } from './catalogue.ts';
+import type { CatalogueEntry } from './catalogue-entry.ts';
+import { CATALOGUE } from './catalogue.ts';
 import { cellError } from './cell-error.ts';
 import type { CellError, Range, Results } from './cell.ts';
 

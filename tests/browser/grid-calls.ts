@@ -1,5 +1,6 @@
 /** Random calls of the worksheet functions, as formulas in a sheet and as the core is asked. */
-import { CATALOGUE, type CatalogueEntry } from '../../src/functions/catalogue.ts';
+import type { CatalogueEntry } from '../../src/functions/catalogue-entry.ts';
+import { CATALOGUE } from '../../src/functions/catalogue.ts';
 import type { Results } from '../../src/functions/cell.ts';
 import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
@@ -45,6 +46,8 @@ const PLAUSIBLE: readonly (readonly [RegExp, readonly ArgumentCell[]])[] = [
   [/height/u, [0.5, 0.75, '5/8']],
   [/spring/u, [38, 45, 52]],
   [/corner/u, [90, 135, 87.5]],
+  [/pitch|slope/u, [7.2, 12, 33.7]],
+  [/meets/u, ['level', 'slope']],
   [/tiltSide/u, ['left', 'right']],
   [/measuredFrom/u, ['front', 'blade']],
   [/tableFront/u, [8, '10 1/4']],

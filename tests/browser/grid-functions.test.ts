@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import type {} from '@univerjs/sheets-formula/facade';
 import type { Browser, Page } from 'playwright-core';
-import { CATALOGUE, type CatalogueEntry } from '../../src/functions/catalogue.ts';
+import type { CatalogueEntry } from '../../src/functions/catalogue-entry.ts';
+import { CATALOGUE } from '../../src/functions/catalogue.ts';
 import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { isError } from '../functions/calls.ts';
 import { builtPages } from './built-pages.ts';

@@ -291,6 +291,9 @@ describe('A set-up page', () => {
     expect(section).toBe(onTable);
     const sheet = await setUpsOf(tables);
     expect(pointsOf(sheet, 0, sheet.rows.length - 1)).toBeLessThanOrEqual(roomOf(sheet));
+    // Six measures of corners: the miter of a nested crown as a rule, in one line.
+    const nested = textsOf(sheet).find((text) => text.startsWith('Nested'));
+    expect(nested).toMatch(/miter 90° less half of the corner$/u);
   });
 
   test('shows the table that the shop gives, and says so where it gives none', async () => {

@@ -182,6 +182,10 @@ describe('A set-up page', () => {
     // By hand: atan(sin 38 / tan 67.5) = atan(0.615661 * 0.414214) = 14.31,
     // asin(cos 38 * cos 67.5) = asin(0.788011 * 0.382683) = 17.55.
     expect(across(sheet, '135°, outside: 1 end')).toEqual(['14.31°', '17.55°']);
+    // Nested, half of what the corner lacks of 180°, and an upright blade.
+    expect(textsOf(sheet)).toContain(
+      'Nested, upside down, the blade upright: miter 45° at 90°, 22.5° at 135°',
+    );
     const rows = sheet.rows.filter(({ cells }) => /°, (in|out|ret)/u.test(String(cells[0]?.value)));
     expect(rows).toHaveLength(2);
     // 4 5/8 * cos 38 = 3.6446, 4 5/8 * sin 38 = 2.8474.

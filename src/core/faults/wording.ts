@@ -56,7 +56,8 @@ function saySuspects(f: Facts): string {
   const others = f.detail('others');
   const may = `${said.join('; or ')}${others === '' ? '' : `; or ${others} something like it`}`;
   if (f.detail('none') !== '') {
-    return `No single length or corner closes it, so more than one is wrong. It comes nearest where ${may}.`;
+    const nearest = said.length === 0 ? '' : ` It comes nearest where ${may}.`;
+    return `No single length or corner closes it, so more than one is wrong.${nearest}`;
   }
   const first =
     said.length === 1 ? 'Most likely' : "One of these, which its sizes can't tell apart:";
@@ -230,6 +231,8 @@ export const WORDING = wordings({
   'room.turned-about': (f) =>
     `${f.argument}: its corners turn ${f.given} in all, once round to the left. Walls are listed in order to the right, as one faces them from inside: a corner that sticks into the room is outside, any other inside. Change inside and outside under Turn throughout.`,
   'room.not-closed': (f) => `${f.argument} doesn't close: ${sayMiss(f)}. ${saySuspects(f)}`,
+  'room.closes-badly': (f) =>
+    `${f.argument} closes within what is allowed, but by more than an honest tape and gauge leave: ${sayMiss(f)}. ${saySuspects(f)}`,
   'room.walls-cross': (f) =>
     `${f.argument} would run through ${f.detail('other')}. Check both, the corners between them, and inside and outside under Turn.`,
   'room.opening-wider-than-wall': (f) =>

@@ -39,7 +39,7 @@ export interface CornerSuspect extends SuspectOf {
 export type Suspect = LengthSuspect | CornerSuspect;
 
 export interface Suspects {
-  /** What can't be told apart, the likeliest first; at least one. Parallel walls always stand together. */
+  /** What can't be told apart, the likeliest first; none where each would have to be less than nothing. Parallel walls stand together. */
   readonly mayBe: readonly Suspect[];
   /** The best length and the best corner, however unlikely; absent where no change of one could serve. */
   readonly length?: LengthSuspect;
@@ -52,6 +52,8 @@ type Miss = readonly [angle: number, x: number, y: number];
 /** An honest tape is off by up to 1/4 in and an honest gauge by 1/2°, anything between as often. */
 const LENGTH_VARIANCE = 0.25 ** 2 / 3;
 const CORNER_VARIANCE = toRadians(degrees(0.5)) ** 2 / 3;
+/** Square inches: walls in one line, hardly longer than nothing, move their end to the side by less. */
+const LEAST_VARIANCE = 1e-9;
 
 /** Suspects are told apart by so much of what is left: honest errors make the wrong one the better that rarely. */
 const TOLD_APART_FROM = 6;
@@ -62,8 +64,17 @@ const STEPS_OF_A_CORNER = 8;
 const LEAST_TURN = toRadians(degrees(0.5));
 
 /**
- * Suspects of a closed room of sound walls (`checkWalls`) that isn't accepted (`computeClosure`). A length
- * may come out as any above 0, a corner as any other, inside or outside.
+ * How far a closed room of sound walls (`checkWalls`) misses, in squares of what honest errors of tape and
+ * gauge leave: as three of them squared where they are all that is wrong.
+ */
+export function weighMiss(walls: readonly Wall[]): number {
+  const { angleMiss, end } = computeClosure(walls);
+  const missed = weighing(layOutWalls(walls), end)([angleMiss, end.x, end.y]);
+  return dot(missed, missed);
+}
+
+/**
+ * Suspects of a closed room of sound walls (`checkWalls`) that isn't accepted, or is in doubt. A length may come out as any above 0, a corner as any other, inside or outside.
  */
 export function listSuspects(walls: readonly Wall[]): Suspects {
   const plan = layOutWalls(walls);
@@ -174,9 +185,9 @@ function weighing(plan: readonly PlanWall[], end: Point): (miss: Miss) => Miss {
   }
   const rootA = Math.sqrt(aa);
   const [xOfA, yOfA] = [xa / rootA, ya / rootA];
-  const rootX = Math.sqrt(xx - xOfA ** 2);
+  const rootX = Math.sqrt(Math.max(xx - xOfA ** 2, LEAST_VARIANCE));
   const yOfX = (yx - xOfA * yOfA) / rootX;
-  const rootY = Math.sqrt(yy - yOfA ** 2 - yOfX ** 2);
+  const rootY = Math.sqrt(Math.max(yy - yOfA ** 2 - yOfX ** 2, LEAST_VARIANCE));
   return ([angle, x, y]) => {
     const a = angle / rootA;
     const b = (x - xOfA * a) / rootX;

@@ -1,5 +1,6 @@
-/** What a molding at a spring angle needs for its corners: miter and bevel for each. */
+/** What a molding at a spring angle needs for its corners: miter and bevel for each, flat and nested. */
 import { computeCrownCut } from '../../core/crown/crown-cut.ts';
+import { computeNestedCut } from '../../core/crown/nested-cut.ts';
 import type { BevelWood } from '../../core/crown/bevel-wood.ts';
 import { computeBackBevels } from '../../core/crown/crown-size.ts';
 import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
@@ -23,6 +24,7 @@ import {
 } from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
+const MOST_NESTED = 2;
 /** The cove is cut on a blank of square edges. */
 const LEANS = 'How it leans; bevels come after the cove';
 
@@ -49,8 +51,12 @@ export function addCrown(
     cell('Miter, from square', 'headingRight'),
     cell('Bevel, from upright', 'headingRight'),
   );
-  const rows = corners.flatMap((corner) => cornerRow(spring, corner, plan.job.shop.decimalSign));
-  const title = 'Crown, cut flat on its back on the saw';
+  const { decimalSign } = plan.job.shop;
+  const rows = [
+    ...corners.flatMap((corner) => cornerRow(spring, corner, decimalSign)),
+    ...nestedLine(corners, decimalSign),
+  ];
+  const title = 'Crown on the saw: flat on its back, or nested';
   addParts(
     draft,
     [leftText(title, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
@@ -111,6 +117,24 @@ function cornerRow(
       cell(formatDegrees(toDegrees(bevel), decimalSign), 'rowRight'),
     ),
   ];
+}
+
+/**
+ * Nested it takes the same miter in and out, and an upright blade. A page of set-ups has room for one
+ * line of it: beyond two measures of corners that is the rule.
+ */
+function nestedLine(corners: readonly Corner[], decimalSign: DecimalSign): Part[] {
+  const measures = [...new Set(corners.map(({ cornerDeg }) => cornerDeg))];
+  if (measures.length === 0) return [];
+  const say = (angle: number): string => formatDegrees(angle, decimalSign);
+  const miters = measures
+    .sort((one, other) => one - other)
+    .flatMap((cornerDeg) => {
+      const cut = computeNestedCut({ corner: toRadians(degrees(cornerDeg)) });
+      return cut.ok ? [`${say(toDegrees(cut.value.miter))} at ${say(cornerDeg)}`] : [];
+    });
+  const said = miters.length > MOST_NESTED ? '90° less half of the corner' : miters.join(', ');
+  return [leftText(`Nested, upside down, the blade upright: miter ${said}`, 'row')];
 }
 
 function isLive(piece: Piece, profile: Profile): boolean {

@@ -221,6 +221,35 @@ describe('what no room has', () => {
     ]);
   });
 
+  test('is said in words, whatever the lengths and corners are', () => {
+    const next = seededNumbers(90_210);
+    const pick = <One>(from: readonly One[]): One => from[Math.floor(next() * from.length)]!;
+    for (let drawn = 0; drawn < count(5_000, 1_000); drawn++) {
+      const walls = Array.from(
+        { length: 1 + Math.floor(next() * 7) },
+        () =>
+          [
+            pick([1e-12, 1e-3, 1, 24, 120.5, 2_400, 1e6, 200 * next()]),
+            pick([1e-9, 1, 45, 90, 90, 135, 179, 179.999999999, 180 * next()]),
+            pick([
+              'inside',
+              'inside',
+              'inside',
+              'outside',
+              next() < 0.1 ? 'end' : 'inside',
+            ] as const),
+          ] as const,
+      );
+      const { faults, cautions, closure } = checkRoom(roomOf(...walls));
+      if (closure?.isAccepted === false) expect(faults).toHaveLength(1);
+      for (const { fault, wall } of [...faults, ...cautions]) {
+        expect(fault.message).toMatch(/^[A-Z].*\.$/u);
+        expect(fault.message).not.toMatch(/NaN|undefined|Infinity/u);
+        expect(wall).toBeLessThan(walls.length);
+      }
+    }
+  });
+
   test('is said of every wall at once', () => {
     const { faults } = checkRoom(roomOf([-1, 90], [96, 200], [120, 90]));
     expect(faults.map(({ fault, wall }) => [wall, fault.code])).toEqual([

@@ -1,4 +1,4 @@
-/** A room that doesn't close, as a fault that names which measure to look at again. */
+/** A room that doesn't close, or hardly, as a fault or caution that names which measure to look at again. */
 import { fault } from '../faults/fault.ts';
 import type { Quantity } from '../faults/quantity.ts';
 import { radians, toDegrees } from '../units/angle.ts';
@@ -12,39 +12,47 @@ const MOST_SAID = 4;
 type Details = Readonly<Record<string, Quantity>>;
 
 /**
- * The fault `room.not-closed`, at the cell of the measure that is likeliest wrong: how far the room misses,
- * that measure with what it would have to be, those that can't be told from it, and the best of the other
- * kind where it would close the room too. Changes are said to 1/16 in and 1/10°.
+ * The fault `room.not-closed`, or the caution `room.closes-badly` of a room that is accepted, at the cell of
+ * the measure that is likeliest wrong: how far the room misses, that measure with what it would have to be, those
+ * that can't be told from it, and the best of the other kind where it would close the room too. Changes are
+ * said to 1/16 in and 1/10°.
  */
-export function refuseOpenGap(
-  room: Room,
-  closure: Closure,
-  { mayBe, length, corner }: Suspects,
-): WallFault {
+export function doubtClosure(room: Room, closure: Closure, suspects: Suspects): WallFault {
+  const { mayBe, length, corner } = suspects;
   const [best] = mayBe;
-  if (best === undefined) throw new RangeError('A room that does not close has no suspect.');
-  const { angleMiss, angleAllowed, gap, gapAllowed } = closure;
-  const other = best.is === 'length' ? corner : length;
-  const isOtherSaid = other?.closes === true && !mayBe.includes(other);
+  const other = best?.is === 'length' ? corner : length;
+  const isOtherSaid = closure.isAccepted ? false : other?.closes === true && !mayBe.includes(other);
   const said = mayBe.slice(0, MOST_SAID).map((one, at) => detailsOf(one, at + 1, room));
   const details: Details = {
-    ...(Math.abs(angleMiss) > angleAllowed
-      ? {
-          turned: tenths(2 * Math.PI + angleMiss),
-          angleMiss: tenths(Math.abs(angleMiss)),
-          angleAllowed: tenths(angleAllowed),
-        }
-      : {}),
-    ...(gap > gapAllowed ? { gapAllowed: sixteenths(gapAllowed) } : {}),
-    ...(best.closes ? {} : { none: 'no single one' }),
+    ...missOf(closure),
+    ...(best?.closes === true ? {} : { none: 'no single one' }),
     ...said.reduce((all, one) => ({ ...all, ...one }), {}),
     ...(mayBe.length > MOST_SAID ? { others: namesOf(mayBe.slice(MOST_SAID), room) } : {}),
-    ...(isOtherSaid ? detailsOf(other, 0, room) : {}),
+    ...(isOtherSaid && other !== undefined ? detailsOf(other, 0, room) : {}),
   };
-  const open = fault('room.not-closed', roomArgument(room), sixteenths(gap), { details });
+  const code = closure.isAccepted ? 'room.closes-badly' : 'room.not-closed';
+  const open = fault(code, roomArgument(room), sixteenths(closure.gap), { details });
+  if (best === undefined) return { fault: open, wall: 0, cell: 'length' };
   const isFlipped = best.is === 'corner' && room.walls[best.wall]?.turn !== best.turnWouldBe;
   const cell = best.is === 'length' ? 'length' : isFlipped ? 'turn' : 'corner';
   return { fault: open, wall: best.wall, cell };
+}
+
+/** What is beyond the allowed; or, of a room that is accepted, all by which it misses. */
+function missOf({ isAccepted, angleMiss, angleAllowed, gap, gapAllowed }: Closure): Details {
+  const miss = Math.abs(angleMiss);
+  const isAngleSaid = miss > angleAllowed || (isAccepted && tenths(miss).degrees > 0);
+  const isGapSaid = isAccepted || gap > gapAllowed;
+  return {
+    ...(isAngleSaid
+      ? {
+          turned: tenths(2 * Math.PI + angleMiss),
+          angleMiss: tenths(miss),
+          angleAllowed: tenths(angleAllowed),
+        }
+      : {}),
+    ...(isGapSaid ? { gapAllowed: sixteenths(gapAllowed) } : {}),
+  };
 }
 
 /** What the wording says of a suspect, under its number: 0 for the best of the other kind. */
