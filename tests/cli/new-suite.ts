@@ -6,8 +6,16 @@ import { DEMO } from './job-folders.ts';
 import { filesIn, folderWith, linesOf, refusalOf, run } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
 
-const INPUT_SHEETS = ['How to', 'Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
-const FILES = ['openings.csv', 'profiles.csv', 'runs.csv', 'shop.csv', 'stock.csv'];
+const INPUT_SHEETS = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
+const FILES = [
+  'openings.csv',
+  'profiles.csv',
+  'runs.csv',
+  'shop.csv',
+  'stock.csv',
+  'trim.csv',
+  'walls.csv',
+];
 
 export function newSuite(): void {
   describe('new', () => {

@@ -5,10 +5,11 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from '@jest/globals';
 
 import { sayArgument } from '../../src/core/faults/argument.ts';
-import { readJobInput } from '../../src/hosts/file/read-job-input.ts';
+import { readJobBytes, readJobInput } from '../../src/hosts/file/read-job-input.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { JOB_TABLES, readJob } from '../../src/planning/input/read-job.ts';
+import type { Run } from '../../src/planning/job.ts';
 import { planJob } from '../../src/planning/plan-job.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
 import { SETTINGS } from '../../src/planning/shop.ts';
@@ -23,6 +24,7 @@ import {
   tablesOf,
   type Tables,
 } from '../planning/make-job.ts';
+import { READING_ROOM } from '../planning/reading-room.ts';
 import { DEMO, HOSTILE_NAMES, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'coveledger-input-'));
@@ -61,11 +63,13 @@ async function jsonOf(tables: readonly RawTable[]) {
 }
 
 describe('The blank input workbook', () => {
-  test('has a how-to and the five sheets, and nothing that a workbook can not hold', () => {
+  test('has a how-to and the seven sheets, and nothing that a workbook can not hold', () => {
     const blank = cleanDescription(describeInput());
     expect(blank.sheets.map(({ name }) => name)).toEqual([
       'How to',
       'Runs',
+      'Walls',
+      'Trim',
       'Openings',
       'Profiles',
       'Shop',
@@ -77,13 +81,20 @@ describe('The blank input workbook', () => {
   test('reads back as tables with our headings, every setting, and no other row', async () => {
     const tables = await readBack(describeInput());
     expect(tables.map(({ name }) => name)).toEqual(JOB_TABLES.map(({ name }) => name));
-    const [runs, openings, profiles, shop, stock] = tables;
-    for (const table of [runs, openings, profiles, stock]) expect(table!.rows).toEqual([]);
+    const [runs, walls, trim, openings, profiles, shop, stock] = tables;
+    for (const table of [runs, walls, trim, openings, profiles, stock])
+      expect(table!.rows).toEqual([]);
     // As formats.md lists them.
     expect(runs!.headings.cells).toEqual(
       'Room,Run,Profile,Length,Measured as,Quantity,Left end,Right end,Left corner,Right corner,Reveal,One piece,Match,Done,Note'.split(
         ',',
       ),
+    );
+    expect(walls!.headings.cells).toEqual(
+      'Room,Wall,Length,Corner,Turn,Corner by tape,Height,Note'.split(','),
+    );
+    expect(trim!.headings.cells).toEqual(
+      'Room,Profile,Where,Height,Walls,Inside corners,Starts,Note'.split(','),
     );
     expect(openings!.headings.cells).toEqual(
       'Room,Wall,Kind,Width,Height,Sides cased,Reveal,Casing,Apron,Stool,Position,Quantity,Sill,Horn,Other room,Other wall,Other position'.split(
@@ -119,7 +130,7 @@ describe('The blank input workbook', () => {
   test('says in How to what Wall matches, what reveal, horn, Sill, Where and Height are', () => {
     const howTo = textsOf(sheetOf(describeInput(), 'How to')).join('\n');
     for (const words of [
-      'Wall is the name that the runs of that wall have under Run',
+      'Wall is a wall of Walls, or the name that the runs of that wall have under Run',
       'Reveal is what stays in sight',
       'Horn is how far',
       'Sill is from the floor to the window’s opening',
@@ -221,6 +232,28 @@ describe('A filled input workbook', () => {
     const tables = tablesOf(filled[name]!);
     const back = await readBack(describeInput(tables));
     expect(await jsonOf(back)).toEqual(await jsonOf(tables));
+  });
+
+  test('holds a room typed once, and needs no Runs for it', async () => {
+    const before = tablesOf(READING_ROOM);
+    const described = describeInput(before);
+    const after = readJob(await readBack(described), 'job');
+    expect(after.faults).toEqual([]);
+    const saidOf = ({ run, profile, length, left, right }: Run): string =>
+      `${run} ${profile} ${length.toFraction()} ${left.kind} ${right.kind}`;
+    const wanted = readJob(before, 'job').asRead.runs.map(saidOf);
+    expect(wanted).toHaveLength(18);
+    expect(after.asRead.runs.map(saidOf)).toEqual(wanted);
+    // In A1 of each sheet stands a heading: the third row is the second wall's.
+    expect(after.asRead.runs[1]!.where).toEqual({ sheet: 'Walls', cell: 'C3' });
+    const sheets = described.sheets.filter(({ name }) => name !== 'Runs');
+    const without = await readJobBytes(await writeWorkbook({ ...described, sheets }), 'job');
+    if (!without.ok) throw new Error(without.faults.map(({ message }) => message).join('\n'));
+    const read = readJob(without.value.tables, 'job');
+    expect([read.faults, read.asRead.runs.map(saidOf)]).toEqual([[], wanted]);
+    const bare = sheets.filter(({ name }) => name !== 'Trim');
+    const missing = await readJobBytes(await writeWorkbook({ ...described, sheets: bare }), 'job');
+    expect(missing).toMatchObject({ ok: false, faults: [{ code: 'table.missing' }] });
   });
 
   test("keeps a column of the person's own, at the right of ours", async () => {

@@ -14,7 +14,7 @@ import {
 import { findTables } from '../../planning/input/find-tables.ts';
 import { isGone } from '../../planning/input/match-tables.ts';
 import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
-import { isNeeded, JOB_TABLES } from '../../planning/input/read-job.ts';
+import { BY_NAME_ALONE, isNeeded, JOB_TABLES } from '../../planning/input/read-job.ts';
 import { sameName } from '../../planning/job.ts';
 import { CHOICE_NOTES } from '../../planning/input/table-choices.ts';
 import { largerThanRead } from '../tables/limits.ts';
@@ -61,14 +61,14 @@ export async function readJobBytes(bytes: Uint8Array, name: string): Promise<Out
   if (tellsOfTables(bytes)) return readFound(bytes, name);
   const named = await readNamed(bytes, name, JOB_TABLES);
   const isSettled = named.ok
-    ? SETTLED.every((name) => named.value.some((table) => sameName(table.name, name)))
+    ? SETTLED.every(({ name }) => named.value.some((table) => sameName(table.name, name)))
     : named.faults.some(({ code }) => code !== 'table.missing');
   if (!isSettled) return readFound(bytes, name);
   return named.ok ? ok({ tables: named.value, cautions: [] }) : named;
 }
 
-/** Tables that are found by their headings too. */
-const SETTLED = ['Runs', 'Openings', 'Profiles', 'Shop', 'Stock'];
+/** With these found by their names, no headings are looked at. */
+const SETTLED = JOB_TABLES.filter(({ name }) => !BY_NAME_ALONE.has(name));
 
 async function readFound(bytes: Uint8Array, path: string): Promise<Outcome<JobInput>> {
   const opened = await openFileHost({ name: path, bytes });

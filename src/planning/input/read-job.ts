@@ -36,6 +36,12 @@ export const JOB_TABLES = [
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
+/**
+ * A list of walls, or of what goes where, looks like many another list: only what stands on a sheet of that
+ * name, or is chosen, is taken for it. All others are found by their headings too.
+ */
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim']);
+
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
 export function isNeeded(
   { name, required }: { readonly name: string; readonly required: boolean },

@@ -2,7 +2,7 @@
 import { NAMES } from '../../core/faults/argument-words.ts';
 import { sameName } from '../job.ts';
 import type { RawCell } from './raw-table.ts';
-import { JOB_TABLES, type JobTableName } from './read-job.ts';
+import { BY_NAME_ALONE, JOB_TABLES, type JobTableName } from './read-job.ts';
 import { headingKey } from './row-reader.ts';
 import type { Heading } from './headings/heading.ts';
 import { findHeading } from './headings/meant-headings.ts';
@@ -47,12 +47,6 @@ export function recognizeTables<P extends Place>(places: readonly P[]): readonly
       : { name, required, alike: found };
   });
 }
-
-/**
- * A list of walls, or of what goes where, looks like many another list: only what is named so, or chosen,
- * is taken for it.
- */
-const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim']);
 
 /** A person's list may be named Walls or Trim and be the runs, or the profiles: where nothing is named for those. */
 function listNamed<P extends Place>(places: readonly P[]): (readonly P[])[] {
