@@ -61,13 +61,14 @@ function sayAll({ view, gap }: PlacedRoom, runs: string): string {
   ].join(' ');
 }
 
-/** Of each piece that goes up: its mark, its wall, its ends. */
+/** Of each piece that goes up: its mark, its wall, its ends, which way fitting goes on. */
 function sayRuns({ runs = [], room }: RoomView): string {
+  if (runs.length === 0) return '';
   const said = runs.map(({ mark, wall, left, right, goesOn }) => {
-    const way = goesOn === undefined ? '' : `, fitting goes on to the ${goesOn}`;
-    return `${mark} on wall ${room.walls[wall]?.name ?? ''}, left end ${left}, right end ${right}${way}`;
+    const way = goesOn === undefined ? '' : `, ${goesOn}`;
+    return `${mark} on wall ${room.walls[wall]?.name ?? ''}, ${left}, ${right}${way}`;
   });
-  return said.length === 0 ? '' : `Inside it the trim, by its marks: ${said.join('; ')}.`;
+  return `Inside it the trim, by mark, wall, left end, right end and the way that fitting goes on: ${said.join('; ')}.`;
 }
 
 function sayOpening({ kind, from, to }: RoomOpening, reading: LengthReading): string {

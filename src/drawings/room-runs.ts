@@ -9,13 +9,17 @@ import type { PlacedRoom, RoomRun, RunEndShape } from './room-view.ts';
 /** In millimetres on paper. */
 const FIRST_RING = 3;
 const APART = 4.4;
-/** So far a line ends before its corner, or its opening. */
+/** So far a line ends before an outside corner or an opening; and before an inside one, where another end is. */
 const BACK = 0.9;
+const BACK_INSIDE = 1.7;
 /** Half of an end's sign, across its line. */
 const END = 0.9;
 const MARK_SIZE = 3;
 const MARK_AIR = 0.3;
-const ARROW_FROM_END = 2.6;
+/** From a line's end to its arrow's tip, and past its tail; to what stands beside an end without one. */
+const ARROW_TIP = 1.4;
+const ARROW_ROOM = 3.4;
+const END_ROOM = 1.3;
 /** Between places where a mark is tried along its line. */
 const STEP = 1.5;
 /** Corners this sharp would carry an end beyond any page. */
@@ -55,17 +59,20 @@ export function drawRuns(placed: PlacedRoom): DrawnRuns {
   });
   const areas = laid.map(bandOf);
   const boxes: Box[] = [];
-  const marks = laid.flatMap((one, at): Shape[] => {
-    const others = areas.filter((_, other) => other !== at);
-    const found = placeMark(one, { areas: others, boxes });
-    if (found === undefined) {
-      left.push(one.run.mark);
-      return [];
+  const lines: Shape[] = [];
+  const marks: Shape[] = [];
+  laid.forEach((one, at) => {
+    const among = { areas: areas.filter((_, other) => other !== at), boxes };
+    const withArrow = placeMark(one, among, roomsOfEnds(one.run));
+    // A mark says more than an arrow.
+    const found = withArrow ?? placeMark(one, among, [END_ROOM, END_ROOM]);
+    lines.push(...drawLine(one), ...(withArrow === found ? drawArrow(one) : []));
+    if (found === undefined) left.push(one.run.mark);
+    else {
+      boxes.push(found.box);
+      marks.push(...found.shapes);
     }
-    boxes.push(found.box);
-    return found.shapes;
   });
-  const lines = laid.flatMap((one) => [...drawLine(one), ...drawArrow(one)]);
   return { shapes: [...lines, ...marks], areas, boxes, left };
 }
 
@@ -78,8 +85,8 @@ function layRun({ view, plan, beside, scale }: PlacedRoom, run: RoomRun): Laid |
   const before = walls[(run.wall + walls.length - 1) % walls.length];
   const isAtLeft = run.from <= 0;
   const isAtRight = run.to >= at.length;
-  const start = run.from * scale + BACK + (isAtLeft ? cornerShift(before, deep) : 0);
-  const end = run.to * scale - BACK - (isAtRight ? cornerShift(at, deep) : 0);
+  const start = run.from * scale + (isAtLeft ? cornerShift(before, deep) : BACK);
+  const end = run.to * scale - (isAtRight ? cornerShift(at, deep) : BACK);
   const length = end - start;
   if (length < 2 * END) return undefined;
   const along: Point = [Math.cos(wall.heading), Math.sin(wall.heading)];
@@ -94,11 +101,11 @@ function layRun({ view, plan, beside, scale }: PlacedRoom, run: RoomRun): Laid |
   };
 }
 
-/** How much later a line begins that stands off both walls of a corner: less than 0 round an outside one. */
+/** How much later than its wall a line begins that stands off both walls of a corner: less than 0 round an outside one. */
 function cornerShift(wall: Wall | undefined, deep: number): number {
-  if (wall === undefined || wall.turn === 'end') return 0;
+  if (wall === undefined || wall.turn === 'end') return BACK;
   const shift = deep / Math.tan(Math.max(LEAST_CORNER, wall.cornerAtRight) / 2);
-  return wall.turn === 'inside' ? shift : -shift;
+  return wall.turn === 'inside' ? shift + BACK_INSIDE : BACK - shift;
 }
 
 function drawLine({ run, from, to, along, inward }: Laid): Shape[] {
@@ -141,30 +148,35 @@ function drawEnd(end: RunEndShape, at: Point, into: Point, inward: Point): Shape
 }
 
 function drawArrow({ run, from, to, along, heading, length }: Laid): Shape[] {
-  if (run.goesOn === undefined || length < 2 * ARROW_FROM_END) return [];
+  if (run.goesOn === undefined || length < 2 * ARROW_ROOM) return [];
   const isRight = run.goesOn === 'right';
-  const [end, way] = isRight ? [to, -1] : [from, 1];
-  const tip: Point = [
-    end[0] + way * (ARROW_FROM_END - 1) * along[0],
-    end[1] + way * (ARROW_FROM_END - 1) * along[1],
-  ];
+  const [end, way] = isRight ? [to, -ARROW_TIP] : [from, ARROW_TIP];
+  const tip: Point = [end[0] + way * along[0], end[1] + way * along[1]];
   return [arrowHead(tip, isRight ? heading : heading + Math.PI, 'measure')];
+}
+
+/** What the left and the right end of a line need for themselves, in millimetres along it. */
+function roomsOfEnds({ goesOn }: RoomRun): readonly [left: number, right: number] {
+  return [goesOn === 'left' ? ARROW_ROOM : END_ROOM, goesOn === 'right' ? ARROW_ROOM : END_ROOM];
 }
 
 /** As near to the middle of its line as it stands clear of other lines, of other marks and of its own ends. */
 function placeMark(
   { run, from, along, length, inward }: Laid,
   obstacles: Obstacles,
+  [atLeft, atRight]: readonly [left: number, right: number],
 ): { readonly box: Box; readonly shapes: Shape[] } | undefined {
   const room = {
     width: textWidth(run.mark, MARK_SIZE) + 2 * MARK_AIR,
     height: lineHeight(MARK_SIZE) + 2 * MARK_AIR,
   };
   const half = (room.width * Math.abs(along[0]) + room.height * Math.abs(inward[0])) / 2;
-  const most = length / 2 - half - ARROW_FROM_END;
-  for (let step = 0; step * STEP <= most; step++) {
+  const [least, most] = [atLeft + half, length - atRight - half];
+  const middle = Math.min(Math.max(length / 2, least), most);
+  for (let step = 0; middle >= least && step * STEP <= length; step++) {
     for (const way of step === 0 ? [1] : [1, -1]) {
-      const far = length / 2 + way * step * STEP;
+      const far = middle + way * step * STEP;
+      if (far < least || far > most) continue;
       const at: Point = [from[0] + far * along[0], from[1] + far * along[1]];
       const box = boxAbout(at, room);
       if (!isFree(box, obstacles)) continue;

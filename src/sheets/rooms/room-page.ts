@@ -144,9 +144,9 @@ function fittingRow(
   };
   return FITTING.row({
     order: cell(mark, 'rowStrong'),
-    number: cell(number, 'rowWhole'),
     wall: cell(piece.run, style),
     profile: cell(piece.profile, style),
+    number: cell(number, 'rowWhole'),
     length: piece.done
       ? cell(printExact(piece.cutLength, shop), 'rowRight')
       : sum(
@@ -154,7 +154,7 @@ function fittingRow(
           numberIn(piece.cutLength, shop.unit),
           lengthStyles([piece.cutLength], shop.unit).row,
         ),
-    above: cell(signsOf(piece, left, right), style),
+    above: cell(signsOf(piece, left, right), 'rowCenter'),
     leftEnd: cell(left.end, style),
     rightEnd: cell(right.end, style),
     note: cell(sayNote(fitted, names, facts.parts.get(piece.id) ?? 1), style),

@@ -1,16 +1,16 @@
 /** The tables of the sheet Rooms, one below the other on one grid, each with its columns. */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import { columns, gridFor, left, right } from '../grammar/columns.ts';
+import { columns, gridFor, left, middle, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
 /** The pieces of a room in the order in which they go up. */
 export const FITTING = columns({
   order: left('Order'),
-  number: right('No. on Pieces'),
   wall: left('Wall'),
   profile: left('Profile'),
+  number: right('No. on Pieces'),
   length: right(({ unit }) => `Length (${unit})`),
-  above: left('From above'),
+  above: middle('From above'),
   leftEnd: left('Left end', 2),
   rightEnd: left('Right end'),
   note: left('Note', 2),
@@ -22,16 +22,16 @@ export const OPENINGS = columns({
   room: left('Room', 2),
   wall: left('Wall'),
   kind: left('Kind'),
-  width: right('Width'),
-  height: right('Height'),
-  sides: right('Sides cased'),
-  reveal: right('Reveal'),
+  width: left('Width'),
+  height: left('Height'),
+  sides: middle('Sides cased'),
+  reveal: left('Reveal'),
   casing: left('Casing, apron, stool'),
   position: left('Left edge, sill'),
   pieces: left('Its pieces, by their No.', 2),
 });
 
-export const GRID = gridFor([6, 7, 11, 11, 9, 9, 7, 8, 15, 12, 11, 5], [FITTING, OPENINGS]);
+export const GRID = gridFor([6, 11, 11, 8, 10, 9, 7, 8, 15, 12, 11, 5], [FITTING, OPENINGS]);
 
 /** First and last column of the sheet, from 0. */
 export const ALL = [0, GRID.length - 1] as const;

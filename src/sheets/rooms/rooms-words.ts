@@ -29,11 +29,11 @@ export function sayTrim({ row, place }: FittedTrim, trim: number, reading: Lengt
   const where =
     place.at === 'height'
       ? place.height === undefined
-        ? 'at a height that is not given'
-        : `its lower edge ${printExact(place.height, reading)} above the floor`
-      : `at the ${place.at}`;
+        ? ' at a height that is not given'
+        : `, its lower edge ${printExact(place.height, reading)} above the floor`
+      : ` at the ${place.at}`;
   const corners = row.insideCorners === 'cope' ? 'coped' : 'mitered';
-  return `${letterOf(trim)}: ${row.profile} ${where}, inside corners ${corners}`;
+  return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
 }
 
 /** What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced. */
@@ -53,7 +53,9 @@ export function sayNote(
     }
     if (order === undefined) notes.push('between two openings: goes up at any time');
     if (piece.made.lies === undefined) {
-      notes.push('an opening without Position is taken off its length: part it at the wall');
+      notes.push(
+        'shortened for openings whose Position is not known: cut it in pieces at the wall',
+      );
     }
   }
   if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
