@@ -7,6 +7,8 @@ const CONTENTS: Readonly<Record<string, string>> = {
   'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
   Outlines: 'each cove at full size, to trace',
   Cutting: 'every stick and what is cut from it',
+  Rooms:
+    'a page for each room of Walls: its plan, its pieces in the order they go up; doors and windows',
   Client: 'rooms and prices, for the client',
   'Set-up formulas': 'the set-up numbers, live',
   'Formula steps': 'what they are worked out by',

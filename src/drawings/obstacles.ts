@@ -34,16 +34,20 @@ export function findRoom(
     }
   }
   places.sort((one, other) => one.distance - other.distance);
-  return places.find(({ at: [x, y] }) => {
-    const box = {
-      left: x - halfWidth,
-      right: x + halfWidth,
-      top: y - halfHeight,
-      bottom: y + halfHeight,
-    };
-    const isFree = !boxes.some((other) => boxesOverlap(box, other));
-    return isFree && !areas.some((area) => meets(box, area));
-  })?.at;
+  return places.find(({ at }) => isFree(boxAbout(at, room), { areas, boxes }))?.at;
+}
+
+export function boxAbout(
+  [x, y]: Point,
+  { width, height }: { readonly width: number; readonly height: number },
+): Box {
+  return { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
+}
+
+/** Whether nothing stands in a box. */
+export function isFree(box: Box, { areas, boxes }: Obstacles): boolean {
+  const isClear = !boxes.some((other) => boxesOverlap(box, other));
+  return isClear && !areas.some((area) => meets(box, area));
 }
 
 /** Whether a box and a convex area share a point: no side of either keeps them apart. */

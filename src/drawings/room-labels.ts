@@ -4,7 +4,8 @@ import type { PlanWall } from '../core/room/room-plan.ts';
 import { boxAround, boxOf } from './compose.ts';
 import type { Point, Shape, Tone } from './drawing.ts';
 import { lineHeight, textAbout, textBox, textWidth, type Box } from './lettering.ts';
-import { findRoom } from './obstacles.ts';
+import { findRoom, type Obstacles } from './obstacles.ts';
+import { depthOfRuns } from './room-runs.ts';
 import { sayLength, sayAngle } from './say.ts';
 import type { PlacedRoom } from './room-view.ts';
 
@@ -22,13 +23,20 @@ export interface RoomLabels {
   readonly left: readonly string[];
 }
 
-export function labelRoom(placed: PlacedRoom, marks: readonly Shape[]): RoomLabels {
+/** @param taken Besides walls and marks, where nothing is written. */
+export function labelRoom(
+  placed: PlacedRoom,
+  marks: readonly Shape[],
+  { areas: taken, boxes: others }: Obstacles,
+): RoomLabels {
   const { view, plan, size, beside, scale } = placed;
   const { walls } = view.room;
   const shapes: Shape[] = [];
   const left: string[] = [];
-  const areas = plan.map((wall, at) => bandOf(placed, wall, walls[at]?.length ?? 0));
-  const boxes: Box[] = marks.map(boxOf);
+  const bands = plan.map((wall, at) => bandOf(placed, wall, walls[at]?.length ?? 0));
+  const areas = [...bands, ...taken];
+  const boxes: Box[] = [...marks.map(boxOf), ...others];
+  const inward = depthOfRuns(view.runs ?? []);
   const around = boxAround(plan.flatMap(({ from, to }) => [placed.at(from), placed.at(to)]));
   const within = {
     left: 1,
@@ -63,10 +71,13 @@ export function labelRoom(placed: PlacedRoom, marks: readonly Shape[]): RoomLabe
       CLEAR +
       (textWidth(text, size) / 2) * Math.abs(Math.sin(wall.heading)) +
       (lineHeight(size) / 2) * Math.abs(Math.cos(wall.heading));
+    // Where runs stand before the wall, its name is better off behind it.
+    const sides = inward === 0 ? ([1, -1] as const) : ([-1, 1] as const);
     const putBeside = (text: string): boolean =>
-      ([1, -1] as const).some((side) =>
-        put(text, beside(wall, length / 2, side * clearOf(text)), tone, belongs),
-      );
+      sides.some((side) => {
+        const away = side * (clearOf(text) + (side === 1 ? inward : 0));
+        return put(text, beside(wall, length / 2, away), tone, belongs);
+      });
     const text = `${name}: ${sayLength(length, view)}`;
     if (putBeside(text)) return;
     left.push(text);
@@ -77,7 +88,8 @@ export function labelRoom(placed: PlacedRoom, marks: readonly Shape[]): RoomLabe
     const isSquare = Math.abs(toDegrees(cornerAtRight) - 90) < SQUARE_WITHIN_DEGREES;
     if (wall === undefined || turn === 'end' || isSquare) return;
     const back = Math.min(walls[at]?.length ?? 0, size / scale);
-    const wanted = beside(wall, (walls[at]?.length ?? 0) - back, turn === 'inside' ? 4 : -4);
+    const away = turn === 'inside' ? 4 + inward : -4;
+    const wanted = beside(wall, (walls[at]?.length ?? 0) - back, away);
     put(sayAngle(cornerAtRight, view.decimalSign), wanted, 'measure');
   });
   return { shapes, left };

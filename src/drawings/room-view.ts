@@ -16,11 +16,32 @@ export interface RoomOpening {
   readonly to: number;
 }
 
+/** A piece of trim along a wall. */
+export interface RoomRun {
+  /** Its wall, from 0. */
+  readonly wall: number;
+  /** Inches from the wall's left corner; `to` is beyond `from`, and not beyond the wall. */
+  readonly from: number;
+  readonly to: number;
+  /** Lines of one ring run round the room at one distance from the walls; 0 is next to them. */
+  readonly ring: number;
+  /** By which the list beside the drawing knows it: A3. */
+  readonly mark: string;
+  readonly left: RunEndShape;
+  readonly right: RunEndShape;
+  /** Which way fitting came to it and goes on. */
+  readonly goesOn?: 'left' | 'right';
+}
+
+export type RunEndShape = 'square' | 'inside miter' | 'outside miter' | 'cope' | 'return';
+
 export interface RoomView extends LengthReading {
   /** Of sound walls (`checkWalls`); it may miss its start. */
   readonly room: Room;
   /** Within their walls (`checkOpeningsOnWall`). */
   readonly openings?: readonly RoomOpening[];
+  /** Trim along the walls, set apart from them and from each other. */
+  readonly runs?: readonly RoomRun[];
   /** Lengths and corners that may be wrong: each is marked. */
   readonly suspects?: readonly Pick<Suspect, 'is' | 'wall'>[];
   /** Millimetres on paper; 110 where it isn't given. */

@@ -5,6 +5,7 @@ import { breakLines, lineHeight, textAbout } from './lettering.ts';
 import { titleRoom, sayRoom, sayGap } from './room-alt.ts';
 import { labelRoom } from './room-labels.ts';
 import { placeRoom, type PlacedRoom, type RoomOpening, type RoomView } from './room-view.ts';
+import { drawRuns } from './room-runs.ts';
 import type { PlanWall } from '../core/room/room-plan.ts';
 
 const MARGIN = 1;
@@ -20,7 +21,7 @@ const GAP_DASH = [0.6, 0.6];
 
 /**
  * Draws a room as its lengths and corners lay it out, a gap left open; with each wall's name and length, and the
- * corners that aren't square. A length that may be wrong is a broken heavy line, a corner a ring about it.
+ * corners that aren't square, and trim along the walls, each piece a line with its ends and its mark. A length that may be wrong is a broken heavy line, a corner a ring about it.
  *
  * @param view The room with its openings in inches, angles in radians; the drawing's width in millimetres.
  * @returns Shapes in millimetres, with a text alternative that says every number.
@@ -35,9 +36,10 @@ export function drawRoom(view: RoomView): Drawing {
     ...drawGap(placed),
     ...marks,
   ];
-  const labels = labelRoom(placed, marks);
-  shapes.push(...labels.shapes);
-  shapes.push(...writeUnder(placed, labels.left, lowestOf(shapes)));
+  const runs = drawRuns(placed);
+  const labels = labelRoom(placed, marks, runs);
+  shapes.push(...runs.shapes, ...labels.shapes);
+  shapes.push(...writeUnder(placed, labels.left, runs.left, lowestOf(shapes)));
   return compose({ title: titleRoom(placed), alt: sayRoom(placed), width: placed.width }, shapes);
 }
 
@@ -111,6 +113,8 @@ function markSuspects({ plan, view, at }: PlacedRoom): Shape[] {
 /** The way round: a short arrow inside the first wall. */
 function drawOrder({ plan, beside, scale, view }: PlacedRoom): Shape[] {
   const [first] = plan;
+  // Runs stand there, and have arrows of their own.
+  if ((view.runs ?? []).length > 0) return [];
   const length = (view.room.walls[0]?.length ?? 0) * scale;
   if (first === undefined || length < ARROW.from + ARROW.length + 1) return [];
   const along = (millimetres: number): Point => beside(first, millimetres / scale, ARROW.inward);
@@ -122,11 +126,17 @@ function drawOrder({ plan, beside, scale, view }: PlacedRoom): Shape[] {
 }
 
 /** Under everything else: what had no room in it, and how it closes. */
-function writeUnder(placed: PlacedRoom, left: readonly string[], lowest: number): Shape[] {
+function writeUnder(
+  placed: PlacedRoom,
+  left: readonly string[],
+  runsLeft: readonly string[],
+  lowest: number,
+): Shape[] {
   const { size, width, view, gap } = placed;
   // A wall's name and length stay on one line.
   const whole = left.map((text) => text.replaceAll(' ', NO_BREAK)).join(', ');
   const notes = whole === '' ? [] : [`not beside their walls: ${whole}`];
+  if (runsLeft.length > 0) notes.push(`too short to be marked here: ${runsLeft.join(', ')}`);
   const open = gap === undefined ? undefined : sayGap(gap, view);
   if (open !== undefined) notes.push(`open by ${open} where it should close`);
   const names = (is: 'length' | 'corner'): string[] =>

@@ -78,6 +78,8 @@ export interface MadeRun {
    * parts the run; absent for a piece between two openings, whose turn doesn't matter.
    */
   readonly order?: { readonly left: number; readonly right: number };
+  /** From the wall's left corner, as measured; absent where openings are cut out by their total alone. */
+  readonly lies?: { readonly from: ExactInches; readonly to: ExactInches };
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;

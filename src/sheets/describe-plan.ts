@@ -14,6 +14,7 @@ import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
+import { draftRooms } from './rooms/rooms-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
 export interface SheetChoice {
@@ -25,17 +26,19 @@ export interface SheetChoice {
 
 /**
  * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
- * Labels (where Shop asks for them) and Client: all totals as plain formulas with what they come to, lengths as they are planned, it holds
- * nothing of the person's but the job's own words.
+ * Labels (where Shop asks for them), Rooms (where rooms have walls) and Client: all totals as plain
+ * formulas with what they come to, lengths as they are planned. It holds nothing of the person's but
+ * the job's own words.
  *
  * @param plan A plan that was made; see checkJobPlan.
  */
 export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookDescription {
   const acrossSheets = newPlanAnchors();
-  // These three point to cells of each other, and of sheets described after them: they are finished last.
+  // These point to cells of each other, and of sheets described after them: they are finished last.
   const production = draftProduction(plan, acrossSheets, choice.stamp);
   const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
+  const rooms = draftRooms(plan, acrossSheets);
   const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
   const labels = describeLabels(plan, choice.stamp);
@@ -53,6 +56,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       ...(outlines === undefined ? [] : [stamped(outlines)]),
       stamped(cutting.finish()),
       ...(labels === undefined ? [] : [labels]),
+      ...(rooms === undefined ? [] : [stamped(rooms.finish())]),
       client,
       ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),
     ],

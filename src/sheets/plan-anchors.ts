@@ -9,6 +9,7 @@ export const SHEET_NAMES = {
   outlines: 'Outlines',
   cutting: 'Cutting',
   labels: 'Labels',
+  rooms: 'Rooms',
   client: 'Client',
 } as const;
 

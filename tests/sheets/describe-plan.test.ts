@@ -53,7 +53,10 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const { plan, workbook } = planned(name);
     const names = workbook.sheets.map((sheet) => sheet.name);
     const outlines = plan.profiles.some(({ setUp }) => setUp !== undefined) ? ['Outlines'] : [];
-    expect(names).toEqual(['Production', 'Pieces', 'Set-ups', ...outlines, 'Cutting', 'Client']);
+    const rooms = plan.job.walls.length > 0 ? ['Rooms'] : [];
+    expect(names).toEqual([
+      ...['Production', 'Pieces', 'Set-ups', ...outlines, 'Cutting', ...rooms, 'Client'],
+    ]);
     expect(checkDescription(workbook)).toEqual([]);
   });
 

@@ -52,6 +52,21 @@ const HOSTILE: Tables = {
     'For,Kind,Class,Width,Length,Price,Per,Have,Buy\n"=1+1",stick,,,16\',2.37,foot,2,\nPoplar,board,4/4,10,12\',5.13,board foot,1,',
 };
 
+export const WALLED: Tables = {
+  runs: 'Room,Run,Profile,Length,Note\nReading room,6,Crown,192,typed by hand\nHall,north,Base,100,',
+  walls:
+    "Room,Wall,Length,Corner,Turn\nReading room,1,18',90,inside\nReading room,2,10',,\n" +
+    "Reading room,3,8',90,outside\nReading room,4,6',,\nReading room,5,10',,\nReading room,6,16',,\n" +
+    'Closet,a,40,,\nCloset,b,30,,\nCloset,c,40,,\nCloset,d,30,,\nPorch,<x>,40,,\nPorch,=1+1,30,,end',
+  trim: 'Room,Profile,Where,Height,Walls\nall,Base,floor,,\nreading room,Rail,height,32,\nReading room,Crown,ceiling,,',
+  openings:
+    'Room,Wall,Kind,Width,Height,Casing,Position,Sill,Other room,Other wall\nReading room,5,door,36,80,Casing,42,,Hall,north\n' +
+    'Reading room,1,window,60,48,Casing,78,32,,\nReading room,2,cased opening,48,84,Casing,36,,,\n' +
+    'Closet,a,door,24,80,Casing,,,,',
+  profiles: `${PLAIN.profiles}\nRail,buy,2 1/2,3/4,,Poplar,,,`,
+  stock: `${PLAIN.stock}\nRail,stick,,,16',2,foot,,`,
+};
+
 export const DEMO: Tables = folderTables(DEMO_FOLDER);
 
 /** Jobs by name; the house only where it is present. */
@@ -90,6 +105,8 @@ export const JOBS: Readonly<Record<string, Tables>> = {
       'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,"2400,5","4,15",metre,2,\n' +
       'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,\nTulpe,board,5/4,200,"850,5",2,piece,,',
   },
+  // A room typed once: an L with a parted base, a rail and a crown; a closet whose door is nobody knows where.
+  walls: WALLED,
   done: { runs: 'Room,Run,Profile,Length,Done\nHall,north,Base,100,yes\nHall,south,Cove,90,yes' },
   sprung: {
     runs: 'Room,Run,Profile,Length,Left end,Right end,Right corner\nHall,north,Crown,100,inside miter,outside miter,135',

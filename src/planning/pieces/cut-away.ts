@@ -135,25 +135,44 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
     // A casing that touches the corner leaves nothing there.
     if (from.gt(at)) {
       const left = at.equals(0) ? run.left : SQUARE;
-      parts.push({ ...run, length: from.sub(at), left, right: SQUARE, ...turnOf(run, at, 'left') });
+      parts.push({
+        ...run,
+        length: from.sub(at),
+        left,
+        right: SQUARE,
+        ...madeOf(run, at, from, 'left'),
+      });
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
     at = to;
   }
   if (run.length.gt(at)) {
     const length = run.length.sub(at);
-    parts.push({ ...run, length, left: SQUARE, ...turnOf(run, at, 'right') });
+    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length, 'right') });
   }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
 }
 
 /** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
-function turnOf(run: Run, from: ExactInches, end: 'left' | 'right'): Pick<Run, 'made'> {
+function madeOf(
+  run: Run,
+  from: ExactInches,
+  to: ExactInches,
+  end: 'left' | 'right',
+): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
-  const { order, ...made } = run.made;
+  const { order, ...rest } = run.made;
+  const made = { ...rest, lies: { from, to } };
   if (order === undefined || (end === 'left' && from.gt(0))) return { made };
   return { made: { ...made, order: { left: order[end], right: order[end] } } };
+}
+
+/** Whoever cuts it by the total doesn't know where it lies. */
+function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
+  if (made === undefined) return {};
+  const { lies: _, ...rest } = made;
+  return { made: rest };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
@@ -169,7 +188,7 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
   const details = { profile: run.profile, opening: open?.name ?? '', needed: sayArgument(needed) };
   const byTotal = fault('job.opening-by-total', runArgument(run), inches(total), { details });
   return {
-    runs: [{ ...run, length: run.length.sub(total) }],
+    runs: [{ ...run, length: run.length.sub(total), ...madeAnywhere(run) }],
     cutAways,
     faults: [],
     cautions: [placeFault(byTotal, open?.opening.cells[needed] ?? run.where)],

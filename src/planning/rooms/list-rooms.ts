@@ -77,7 +77,8 @@ function placesOf(rows: readonly WallRow[]): Map<string, number> {
   return places;
 }
 
-function roomOf(name: string, rows: readonly WallRow[]): Room {
+/** As `checkRoom` and drawings take it. */
+export function roomOf(name: string, rows: readonly WallRow[]): Room {
   const walls = rows.map(({ wall, length, corner, turn }) => ({
     name: wall,
     length: Number(length),

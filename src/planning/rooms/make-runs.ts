@@ -238,6 +238,7 @@ function runOf(
       trim: row.where,
       place,
       ...(order === undefined ? {} : { order }),
+      lies: { from: ZERO, to: wall.length },
     },
   };
 }

@@ -10,8 +10,6 @@ import { proofOfGroup, sayCost, sayProof } from '../words/say-proof.ts';
 import { sayCutSticks } from '../words/tick-marks.ts';
 import { railOf, type EdgeMark } from './how-it-lies.ts';
 
-export const CROSSCUT_CAUTION =
-  'Read the manual of the saw that cuts to length first. Never hold a short piece by hand: cut it off while the stick is long, or hold it in a clamp or a jig, and let the blade stop before you reach for it. Guard eyes, ears and lungs.';
 export const BARS =
   'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut. A slanted end shows which side runs long: above, the side to the wall or the outer edge; below, the face. How far it slants is not to scale.';
 

@@ -37,6 +37,11 @@ export function right(heading: Heading, wide = 1): Column {
   return { heading, style: 'headingRight', wide };
 }
 
+/** A column whose heading stands in its middle, over signs or counts. */
+export function middle(heading: Heading, wide = 1): Column {
+  return { heading, style: 'headingCenter', wide };
+}
+
 /** A column of a list within a list: its heading stands out less. */
 export function noted(heading: Heading, wide = 1): Column {
   return { heading, style: 'stick', wide };

@@ -74,6 +74,11 @@ export class PagedRows {
     return [one, other];
   }
 
+  /** Begins a page, unless one has just begun. */
+  turnPage(): void {
+    if (!this.#isFresh) this.#turn([]);
+  }
+
   /** Whether rows, with those that are held, have room on one page, be it a new one. */
   fitOnPage(rows: readonly SheetRow[]): boolean {
     const high = [...this.#held, ...rows].reduce((sum, row) => sum + this.#pointsOf(row), 0);

@@ -38,6 +38,7 @@ export const STYLES = {
   subtitle: { italic: true, color: '4A5960' },
   heading: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'left' },
   headingRight: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'right' },
+  headingCenter: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'center' },
   section: { bold: true, size: 12, color: INK, fill: BAND },
   label: { bold: true, color: INK },
   // A label that may be long: with a currency in words, say.
@@ -82,6 +83,7 @@ export const STYLES = {
   rowStrongRight: { wrap: true, border: 'hair', bold: true, align: 'right' },
   rowDone: { wrap: true, border: 'hair', italic: true, color: '4A5960' },
   rowRight: { wrap: true, border: 'hair', align: 'right' },
+  rowCenter: { wrap: true, border: 'hair', align: 'center' },
   rowNumber: { border: 'hair', align: 'right', format: '0.0###_)' },
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
   // What two sheets differ by: nothing is shown of what agrees.

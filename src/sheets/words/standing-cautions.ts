@@ -12,6 +12,10 @@ export const JUDGMENT_CAUTION =
 export const TRIAL_CAUTION =
   'Make a trial cut in scrap first, and measure it before any blank is cut. The rail marks hold at the final height and tilt: a blade that shifts as it rises wanders a little before.';
 
+/** The line over whatever pieces are cut to length by. */
+export const CROSSCUT_CAUTION =
+  'Read the manual of the saw that cuts to length first. Never hold a short piece by hand: cut it off while the stick is long, or hold it in a clamp or a jig, and let the blade stop before you reach for it. Guard eyes, ears and lungs.';
+
 /**
  * All of them, in the order in which the work is done.
  *

@@ -1,0 +1,73 @@
+/** A room's plan as its page draws it: walls, openings, and each piece that Trim asks for. */
+import type { Drawing } from '../../drawings/drawing.ts';
+import { drawRoom } from '../../drawings/room.ts';
+import type { RoomOpening, RoomRun } from '../../drawings/room-view.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import type { FittedTrim, RoomFittings } from '../../planning/rooms/room-fittings.ts';
+import { markOf } from './rooms-words.ts';
+
+/** A job may have hundreds of rooms. */
+const DOTS_PER_INCH = 200;
+const PLACES = ['floor', 'height', 'opening', 'ceiling'] as const;
+
+export function drawPlan(
+  fittings: RoomFittings,
+  { unit, decimalSign }: LengthReading,
+  width: number,
+): Drawing {
+  const { room } = fittings;
+  const drawing = drawRoom({
+    room,
+    openings: placedOpenings(fittings),
+    runs: listRuns(fittings),
+    unit,
+    decimalSign,
+    width,
+  });
+  return { ...drawing, dotsPerInch: DOTS_PER_INCH };
+}
+
+/** Where each opening is known to be. */
+function placedOpenings({ openings }: RoomFittings): RoomOpening[] {
+  return openings.flatMap(({ wall, side }): RoomOpening[] => {
+    const { position, opening } = side;
+    if (position === undefined || opening.quantity > 1) return [];
+    const to = position.add(opening.width);
+    return [{ wall, kind: opening.kind, from: Number(position), to: Number(to) }];
+  });
+}
+
+/** `door on wall 2`, of those that can't be drawn. */
+export function listUndrawn({ openings, room }: RoomFittings): string[] {
+  return openings.flatMap(({ wall, side: { name, position, opening } }) =>
+    position === undefined || opening.quantity > 1
+      ? [`${name} on wall ${room.walls[wall]?.name ?? ''}`]
+      : [],
+  );
+}
+
+/** What is at the floor is next to the walls, what is at the ceiling farthest from them. */
+function listRuns({ trims, room }: RoomFittings): RoomRun[] {
+  const placeOf = ({ place }: FittedTrim): number => PLACES.indexOf(place.at);
+  const outward = [...trims].sort((one, other) => placeOf(one) - placeOf(other));
+  return trims.flatMap((trim, at) =>
+    trim.pieces.flatMap((fitted): RoomRun[] => {
+      const { piece, wall, goesOn } = fitted;
+      const length = room.walls[wall]?.length ?? 0;
+      const lies = piece.made?.lies;
+      if (piece.kind !== 'run') return [];
+      return [
+        {
+          wall,
+          from: lies === undefined ? 0 : Number(lies.from),
+          to: lies === undefined ? length : Math.min(length, Number(lies.to)),
+          ring: outward.indexOf(trim),
+          mark: markOf(at, fitted),
+          left: piece.left.kind,
+          right: piece.right.kind,
+          ...(goesOn === undefined ? {} : { goesOn }),
+        },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,93 @@
+/** What the sheet Rooms says in sentences. */
+import type { LengthReading } from '../../core/units/length.ts';
+import type { FittedPiece, FittedTrim } from '../../planning/rooms/room-fittings.ts';
+import type { Piece } from '../../planning/piece.ts';
+import { count, printExact } from '../words/print-length.ts';
+import type { EndWords } from '../words/say-ends.ts';
+
+export const HOW_TO_READ =
+  'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its mark is its order (A3 is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
+
+export const IN_THE_LIST =
+  'What has one mark is joined at outside corners first and goes up as one. From above, the wall behind: | is square, / and \\ are miters to the long point, ) and ( copes, [ and ] returns. A length is that of Pieces: change it there. Tick what is up.';
+
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+
+/** `A` for the first trim of a room, `AA` for the 27th. */
+export function letterOf(trim: number): string {
+  const [round, at] = [Math.floor(trim / LETTERS.length), trim % LETTERS.length];
+  return (LETTERS[at] ?? '').repeat(round + 1);
+}
+
+/** `A3`; a piece whose turn doesn't matter has a star. */
+export function markOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
+  return `${letterOf(trim)}${order ?? '*'}`;
+}
+
+/** `A: Base at the floor, inside corners coped`. */
+export function sayTrim({ row, place }: FittedTrim, trim: number, reading: LengthReading): string {
+  const where =
+    place.at === 'height'
+      ? place.height === undefined
+        ? ' at a height that is not given'
+        : `, its lower edge ${printExact(place.height, reading)} above the floor`
+      : ` at the ${place.at}`;
+  const corners = row.insideCorners === 'cope' ? 'coped' : 'mitered';
+  return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
+}
+
+/** What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced. */
+export function sayNote(
+  { piece, order, joinedTo }: Omit<FittedPiece, 'wall'>,
+  walls: readonly string[],
+  parts: number,
+): string {
+  const notes: string[] = [];
+  const isRun = piece.kind === 'run';
+  if (piece.done) notes.push('done already');
+  if (!isRun) notes.push(`return of its ${piece.id.endsWith('left') ? 'left' : 'right'} end`);
+  if (isRun && piece.made !== undefined) {
+    if (joinedTo.length > 0) {
+      const names = joinedTo.map((wall) => walls[wall] ?? '');
+      notes.push(`joined to that of wall ${names.join(', ')} before it goes up`);
+    }
+    if (order === undefined) notes.push('between two openings: goes up at any time');
+    if (piece.made.lies === undefined) {
+      notes.push(
+        'shortened for openings whose Position is not known: cut it in pieces at the wall',
+      );
+    }
+  }
+  if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
+  if (piece.note !== '') notes.push(piece.note);
+  return notes.join('; ');
+}
+
+/** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */
+export function signsOf(
+  piece: Pick<Piece, 'left' | 'right'>,
+  left: Pick<EndWords, 'shape'>,
+  right: Pick<EndWords, 'shape'>,
+): string {
+  const signs = { cope: [')', '('], return: ['[', ']'] } as const;
+  const sign = (kind: Piece['left']['kind'], shape: EndWords['shape'], at: 0 | 1): string => {
+    if (kind === 'cope' || kind === 'return') return signs[kind][at];
+    if (shape === 'square') return '|';
+    return (shape === 'long behind') === (at === 0) ? '\\' : '/';
+  };
+  return `${sign(piece.left.kind, left.shape, 0)}——${sign(piece.right.kind, right.shape, 1)}`;
+}
+
+export const AROUND_OPENINGS = 'Around doors and windows, each after its jambs';
+export const TYPED = 'Typed in Runs: their order is not known here';
+export const NO_TRIM = 'Nothing is planned for this room.';
+
+/** Openings that no one can draw, since nobody knows where on their walls they are. */
+export function sayUndrawn(undrawn: readonly string[]): string {
+  return `Not on the plan, since it is not known where on the wall: ${undrawn.join(', ')}.`;
+}
+
+/** In place of a drawing, in a job of more rooms than are drawn. */
+export function sayMostDrawn(most: number): string {
+  return `The first ${most} rooms are drawn, this one is not.`;
+}
