@@ -40,6 +40,6 @@ describe('A formula typed into the grid', () => {
         .filter(({ answersDegrees }) => answersDegrees)
         .map(({ name }) => name),
     );
-    expect(angles).toHaveLength(4);
+    expect(angles).toHaveLength(7);
   });
 });

@@ -30,6 +30,7 @@ const found = (faults: number, print = 'a'): JobFound => ({
   shop: usualShop(),
   settings: [],
   coves: [],
+  rooms: [],
   faults: Array.from({ length: faults }, () => fault('table.empty', 'sheet.Runs', null)),
   cautions: [],
   fingerprint: print,

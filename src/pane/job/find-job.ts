@@ -5,7 +5,9 @@ import { findTables, type FoundTables } from '../../planning/input/find-tables.t
 import { fingerprint } from '../../planning/input/fingerprint.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
+import { readWalls } from '../../planning/input/read-walls.ts';
 import { readingOf, readShop } from '../../planning/input/read-shop.ts';
+import { lookAtRooms } from '../../planning/rooms/look-at-rooms.ts';
 import { CHOICE_NOTES, readChoices, type Choices } from '../../planning/input/table-choices.ts';
 import type { Planner } from '../planner.ts';
 import type { JobFound } from './job-found.ts';
@@ -71,6 +73,8 @@ function judge(
   const shop = readShop(shopTable, lengths, unheard);
   const profileTable = find('Profiles');
   const profiles = profileTable === undefined ? [] : readProfiles(profileTable, lengths, unheard);
+  const wallTable = find('Walls');
+  const walls = wallTable === undefined ? undefined : readWalls(wallTable, lengths, unheard);
   const complete = faults.length === 0 && missingTables(matches).length === 0;
   return {
     survey,
@@ -81,6 +85,8 @@ function judge(
     coves: profiles
       .flatMap(({ profile }) => profile ?? [])
       .filter((profile) => profile.make !== 'buy'),
+    rooms:
+      walls === undefined ? [] : lookAtRooms(walls.walls, walls.unread, reading.asRead.openings),
     faults,
     // The usual values stand among the shop's settings, each with its own; not in one long sentence.
     cautions: [

@@ -4,6 +4,7 @@ import type { TablePlace, WorkbookSurvey } from '../../hosts/host.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { CoveProfile, Job } from '../../planning/job.ts';
 import type { TableMatch as Match } from '../../planning/input/match-tables.ts';
+import type { RoomLook } from '../../planning/rooms/look-at-rooms.ts';
 import type { Shop } from '../../planning/shop.ts';
 
 export interface JobFound {
@@ -17,6 +18,8 @@ export interface JobFound {
   readonly settings: readonly SettingRow[];
   /** Profiles cut here whose sizes can be read, also where other tables are at fault. */
   readonly coves: readonly CoveProfile[];
+  /** Of Walls, in its order, also those at fault. */
+  readonly rooms: readonly RoomLook[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
   readonly fingerprint: string;

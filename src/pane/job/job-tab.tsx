@@ -11,6 +11,7 @@ import type { JobFound } from './job-found.ts';
 import { MissingProfiles } from './missing-profiles.tsx';
 import { NoWorkbook } from './no-workbook.tsx';
 import { OpenFile } from './open-file.tsx';
+import { RoomView } from './room-view.tsx';
 import { sayChecks } from './say-checks.ts';
 import { SettingsList } from './settings-list.tsx';
 import { TableList } from './table-list.tsx';
@@ -36,6 +37,7 @@ export function JobTab(): ReactNode {
         {isFile ? <OpenFile label="Open another file" /> : null}
       </Section>
       <Checks found={found} busy={reading.busy} />
+      {found === undefined ? null : <RoomView found={found} />}
       {found === undefined ? null : <SettingsList found={found} />}
     </>
   );

@@ -33,6 +33,7 @@ export type PaneEvent =
   | { readonly type: 'column chosen'; readonly heading: string; readonly theirs: string }
   | { readonly type: 'mapping ended' }
   | { readonly type: 'profile chosen'; readonly name: string }
+  | { readonly type: 'room chosen'; readonly name: string }
   /** Chosen, begun from a profile, or typed in. */
   | { readonly type: 'own cove typed'; readonly typed: TypedCove }
   | { readonly type: 'planning seconds typed'; readonly seconds: string }

@@ -19,6 +19,8 @@ export interface PaneState {
   readonly reading: ReadingState;
   readonly mapping: MappingState | undefined;
   readonly profile: ProfileState;
+  /** Name of the room that is drawn; undefined until somebody chooses. */
+  readonly room: string | undefined;
   readonly planning: PlanningState;
   readonly writing: WritingState;
   /** Whether set-up numbers are written as formulas, which stay live without the add-in. */
@@ -157,6 +159,7 @@ export const INITIAL_STATE: PaneState = {
   reading: { turn: 0, busy: false, found: undefined, failed: undefined },
   mapping: undefined,
   profile: { chosen: undefined, typed: undefined },
+  room: undefined,
   planning: {
     turn: 0,
     seconds: USUAL_SECONDS,

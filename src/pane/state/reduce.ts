@@ -44,6 +44,8 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, mapping: undefined };
     case 'profile chosen':
       return { ...state, profile: { ...state.profile, chosen: event.name } };
+    case 'room chosen':
+      return { ...state, room: event.name };
     case 'own cove typed':
       return { ...state, profile: { chosen: OWN_COVE, typed: event.typed } };
     case 'functions searched':
@@ -99,6 +101,7 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
     mapping: undefined,
     // A cove of one's own is of no workbook: whoever is typing one goes on.
     profile: { ...state.profile, chosen: chosen === OWN_COVE ? chosen : undefined },
+    room: undefined,
     planning: {
       ...INITIAL_STATE.planning,
       turn: state.planning.turn + 1,

@@ -171,8 +171,8 @@ function madeOf(
 /** Whoever cuts it by the total doesn't know where it lies. */
 function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
   if (made === undefined) return {};
-  const { lies: _, ...rest } = made;
-  return { made: rest };
+  const { wall, trim, place, order } = made;
+  return { made: { wall, trim, place, ...(order === undefined ? {} : { order }) } };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {

@@ -5,7 +5,7 @@ import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { printExact } from '../words/print-length.ts';
 import { ALL, OPENINGS } from './rooms-columns.ts';
-import type { RoomsDraft } from './rooms-sheet.ts';
+import type { RoomsDraft } from './rooms-draft.ts';
 
 const TITLE = 'Doors and windows';
 const HOW =

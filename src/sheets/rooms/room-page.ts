@@ -27,7 +27,7 @@ import {
   signsOf,
   TYPED,
 } from './rooms-words.ts';
-import type { RoomsDraft } from './rooms-sheet.ts';
+import type { RoomsDraft } from './rooms-draft.ts';
 
 /**
  * As many rooms as are drawn: a plan is a picture of half a page, and a workbook with more of them opens and

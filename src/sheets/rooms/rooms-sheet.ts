@@ -1,6 +1,6 @@
 /** The rooms: a page for each room of Walls, for the fitter; then the schedule of doors and windows. */
 import { listSpliced } from '../../planning/joints.ts';
-import { nameKey, type Profile } from '../../planning/job.ts';
+import { nameKey } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listRoomFittings } from '../../planning/rooms/room-fittings.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -12,21 +12,7 @@ import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { addOpenings } from './openings-schedule.ts';
 import { addRoomPage } from './room-page.ts';
 import { GRID } from './rooms-columns.ts';
-
-/** What is drafted, and what its rows go by. */
-export interface RoomsDraft {
-  readonly draft: SheetDraft;
-  readonly pages: PagedRows;
-  readonly plan: JobPlan;
-  readonly acrossSheets: PlanAnchors;
-  readonly facts: {
-    /** Each piece's No. on Pieces, by its id. */
-    readonly numbers: ReadonlyMap<string, number>;
-    readonly profiles: ReadonlyMap<string, Profile>;
-    /** Into how many parts each spliced piece is cut. */
-    readonly parts: ReadonlyMap<string, number>;
-  };
-}
+import type { RoomsDraft } from './rooms-draft.ts';
 
 /** @returns undefined where no room has Walls */
 export function draftRooms(
