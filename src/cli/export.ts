@@ -25,7 +25,7 @@ export const EXPORT: Command = {
     JSON_OPTION,
   ],
   notes: [
-    "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign.",
+    "Drawings are as large as they are printed; outlines are at full size, in the shop's unit. Lists follow the shop's decimal sign; labels.csv has a row for each piece still to cut and each offcut to keep.",
     'With --json: { version, exported, files, cautions, faults }, files by their paths in the zip; at fault { faults, cautions }.',
     'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan. With --seconds or --steps, and else, the job is planned.',
   ],

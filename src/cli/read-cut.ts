@@ -2,11 +2,16 @@
 import { MOST_PLANNED_PIECES, MOST_STICKS } from '../cutting/problem/limits.ts';
 import { isSameCurrency } from '../core/units/currency.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
-import { LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
+import { isBareNumber, LONGEST_RUN_INCHES } from '../core/units/plausible-length.ts';
 import { lengthMarkOf, type LengthMark } from '../core/units/stated-unit.ts';
 import { fault, placeFault, type Fault, type Where } from '../core/faults/fault.ts';
 import { headed, type Heading } from '../planning/input/headings/heading.ts';
-import { currencyIn } from '../planning/input/read-cell.ts';
+import {
+  currencyIn,
+  plainValue,
+  saysLengthUnit,
+  type CellValue,
+} from '../planning/input/read-cell.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
@@ -37,7 +42,7 @@ export const PIECE_HEADINGS: readonly Heading[] = [
     ...headed('unit'),
     holds: 'word',
     allowed: UNITS,
-    meaning: "Of the row's bare numbers; blank is inches.",
+    meaning: "Of the row's bare numbers; without any it is inches.",
     also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
   },
 ];
@@ -69,7 +74,7 @@ export const STICK_HEADINGS: readonly Heading[] = [
     ...headed('unit'),
     holds: 'word',
     allowed: UNITS,
-    meaning: "Of the row's bare numbers; blank is inches.",
+    meaning: "Of the row's bare numbers; without any it is inches.",
     also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
   },
   {
@@ -116,8 +121,9 @@ export interface StatedKerf {
 }
 
 export function readPieceRows(rows: readonly RowReader[], findings: Findings): PieceRow[] {
+  const haveUnits = rows.some((row) => !row.isBlank('unit'));
   const pieces = rows.flatMap((row): PieceRow[] => {
-    const unit = readUnit(row);
+    const unit = readUnit(row, haveUnits);
     const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
     const quantity = row.whole('quantity', 1, 1, MOST_PLANNED_PIECES);
     const label = row.text('label');
@@ -135,9 +141,10 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
 /** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */
 export function readStickRows(rows: readonly RowReader[]): StickRow[] {
   const havePrices = rows.some((row) => !row.isBlank('price'));
+  const haveUnits = rows.some((row) => !row.isBlank('unit'));
   const currencies: string[] = [];
   return rows.flatMap((row): StickRow[] => {
-    const unit = readUnit(row);
+    const unit = readUnit(row, haveUnits);
     const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
     const priceCents = havePrices ? readCents(row) : null;
     const count = row.isBlank('count') ? null : row.whole('count', 0, 0, MOST_STICKS);
@@ -193,9 +200,14 @@ function readKerf(row: RowReader): ExactInches | undefined {
   return row.refuse('kerf', fault('cutting.kerf-without-unit', 'kerf', row.text('kerf'), more));
 }
 
-/** Of a row's bare numbers; inches where it says none. */
-function readUnit(row: RowReader): LengthMark {
-  if (row.isBlank('unit')) return 'in';
+/** Of a row's bare numbers; inches where no row says one: a blank below mm may well mean the same again. */
+function readUnit(row: RowReader, haveUnits: boolean): LengthMark {
+  if (row.isBlank('unit')) {
+    const length = row.value('length');
+    const isBare = length.ok && length.value !== null && !saysUnit(length.value);
+    if (haveUnits && isBare) row.refuse('unit', fault('cutting.some-units', 'unit', null));
+    return 'in';
+  }
   const mark = lengthMarkOf(row.text('unit'));
   return mark ?? row.word('unit', UNITS, 'in');
 }
@@ -210,4 +222,8 @@ function readCents(row: RowReader): number | undefined {
   const exact = exactDecimal(price).mul(100);
   if (exact.d === 1n) return Number(exact);
   return row.refuse('price', fault('cutting.price-too-fine', 'price', price));
+}
+
+function saysUnit(length: CellValue): boolean {
+  return saysLengthUnit(length) || !isBareNumber(plainValue(length));
 }

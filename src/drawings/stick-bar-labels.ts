@@ -84,17 +84,18 @@ function labelLines(label: string, room: number): string[] {
 }
 
 /** Room for letters, those of other scripts that take two letters' room included. */
-function roomOf(text: string): number {
+export function roomOf(text: string, size = SIZE): number {
   const wide = Array.from(text).filter((sign) => WIDE.test(sign)).length;
-  return textWidth(text, SIZE) + textWidth('x'.repeat(wide), SIZE);
+  return textWidth(text, size) + textWidth('x'.repeat(wide), size);
 }
 
-function clipTo(text: string, room: number): string {
-  if (roomOf(text) <= room) return text;
+/** As much of the text as has room, an ellipsis for the rest. */
+export function clipTo(text: string, room: number, size = SIZE): string {
+  if (roomOf(text, size) <= room) return text;
   const signs = Array.from(text);
-  let [count, used] = [0, roomOf('…')];
+  let [count, used] = [0, roomOf('…', size)];
   for (const sign of signs) {
-    used += roomOf(sign);
+    used += roomOf(sign, size);
     if (used > room) break;
     count += 1;
   }

@@ -9,6 +9,9 @@ export const ANSWER_DEGREES: ReadonlySet<string> = new Set([
   'TILT',
   'CROWNMITER',
   'CROWNBEVEL',
+  'CROWNSLOPEMITER',
+  'CROWNSLOPEBEVEL',
+  'CROWNNESTEDMITER',
 ]);
 
 type Call = (...given: readonly unknown[]) => unknown;

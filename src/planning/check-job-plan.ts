@@ -1,12 +1,13 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-cut.ts and check-runs.ts, only types and tolerances are imported. Everything is added up again from the
- * pieces and the sticks, in plain inches.
+ * check-lumber.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkRuns } from './check-runs.ts';
+import { nameKey } from './job.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { Piece } from './piece.ts';
 import { CHECK_SLACK_INCHES } from './tolerance.ts';
@@ -164,7 +165,7 @@ function checkMatches(plan: JobPlan): string[] {
     for (const stick of sticks) {
       for (const { piece } of stick.pieces) {
         if (piece === undefined || piece.match === '' || stick.isCut === true) continue;
-        const key = piece.match.trim().toLowerCase();
+        const key = nameKey(piece.match);
         const first = stickOf.get(key) ?? stick.id;
         stickOf.set(key, first);
         if (first !== stick.id) wrong.push(`The matched group ${piece.match} is on two sticks.`);

@@ -1,4 +1,5 @@
 /** A part of the independent look at a plan: pieces and cut-aways make up the runs, in plain inches. */
+import { nameKey } from './job.ts';
 import type { JobPlan } from './job-plan.ts';
 import { CHECK_SLACK_INCHES, CHECK_SLACK_ROUNDED_INCHES } from './tolerance.ts';
 
@@ -50,11 +51,11 @@ export function checkRuns({ job, pieces, cutAways }: JobPlan): string[] {
   return wrong;
 }
 
-/** A run may write its profile's name in another case, or with other spaces. */
+/** A run may write its profile's name in another case, with other spaces, or é in two signs. */
 function keyOf({
   room,
   run,
   profile,
 }: Readonly<Record<'room' | 'run' | 'profile', string>>): string {
-  return JSON.stringify([room, run, profile.trim().replace(/\s+/gu, ' ').toLowerCase()]);
+  return JSON.stringify([room, run, nameKey(profile)]);
 }

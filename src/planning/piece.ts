@@ -23,6 +23,8 @@ export interface PieceEnd {
 export interface Piece {
   /** From room, run and number: a change in one room relabels nothing elsewhere. */
   readonly id: string;
+  /** Short, not twice in a job, see markPieces: `R1-12`. */
+  readonly mark: string;
   readonly room: string;
   readonly run: string;
   readonly number: number;

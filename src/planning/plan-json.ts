@@ -144,6 +144,7 @@ function pieceOf(piece: Piece) {
   });
   return {
     id: piece.id,
+    mark: piece.mark,
     room: piece.room,
     run: piece.run,
     profile: piece.profile,

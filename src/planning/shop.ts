@@ -8,6 +8,7 @@ import { sayQuantity } from '../core/faults/quantity.ts';
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
 import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import { LABEL_SHEETS } from './label-sheets.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
 
@@ -183,6 +184,14 @@ export const SETTINGS = {
     usual: 'letter',
     allowed: ['letter', 'a4'],
     note: 'For printing',
+  },
+  labels: {
+    ...named('setting.labels'),
+    kind: 'word',
+    unit: '',
+    usual: 'none',
+    allowed: LABEL_SHEETS,
+    note: 'Sheet of labels: plain paper, or across x down',
   },
   decimalSign: {
     ...named('setting.decimalSign'),

@@ -9,6 +9,7 @@ import {
 } from './grammar/description.ts';
 import { stampSheet, tellOfShop, type Stamp } from './stamp.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
+import { describeLabels } from './labels/labels-sheet.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
@@ -24,9 +25,10 @@ export interface SheetChoice {
 }
 
 /**
- * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting, Rooms
- * (where rooms have walls) and Client: all totals as plain formulas with what they come to, lengths as they are planned, it holds
- * nothing of the person's but the job's own words.
+ * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
+ * Labels (where Shop asks for them), Rooms (where rooms have walls) and Client: all totals as plain
+ * formulas with what they come to, lengths as they are planned. It holds nothing of the person's but
+ * the job's own words.
  *
  * @param plan A plan that was made; see checkJobPlan.
  */
@@ -39,6 +41,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   const rooms = draftRooms(plan, acrossSheets);
   const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
+  const labels = describeLabels(plan, choice.stamp);
   const { decimalSign } = plan.job.shop;
   const stamped = (sheet: SheetDescription): SheetDescription =>
     stampSheet(sheet, choice.stamp, decimalSign);
@@ -52,6 +55,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       stamped(describeSetUps(plan)),
       ...(outlines === undefined ? [] : [stamped(outlines)]),
       stamped(cutting.finish()),
+      ...(labels === undefined ? [] : [labels]),
       ...(rooms === undefined ? [] : [stamped(rooms.finish())]),
       client,
       ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),

@@ -8,6 +8,7 @@ export const SHEET_NAMES = {
   setUps: 'Set-ups',
   outlines: 'Outlines',
   cutting: 'Cutting',
+  labels: 'Labels',
   rooms: 'Rooms',
   client: 'Client',
 } as const;

@@ -36,13 +36,13 @@ function sayEffort(effort: SearchEffort, decimalSign: DecimalSign): string {
   return `${formatNumber(effort.seconds, 3, decimalSign)} s of search at most`;
 }
 
-/** The sheet with the stamp after its footer, on every printed page. */
+/** The sheet with the stamp after its footer, on every printed page that has one. */
 export function stampSheet(
   sheet: SheetDescription,
   stamp: Stamp | undefined,
   decimalSign: DecimalSign,
 ): SheetDescription {
-  if (stamp === undefined) return sheet;
+  if (stamp === undefined || sheet.print.start !== undefined) return sheet;
   const footer = `${sheet.print.footer}. ${sayStamp(stamp, decimalSign)}`;
   return { ...sheet, print: { ...sheet.print, footer } };
 }

@@ -95,7 +95,7 @@ export function cutListSuite(): void {
   describe('cut with a unit and a kerf in its lists', () => {
     test('reads bare numbers in the unit of their row, and what says its own as it says', async () => {
       const pieces =
-        'Length,Unit,Quantity\n2.5,ft,1\n762,mm,1\n76.2,CM,1\n0.762,Metres,1\n30,,1\n"2\' 6""",mm,1\n30,in.,1\n';
+        'Length,Unit,Quantity\n2.5,ft,1\n762,mm,1\n76.2,CM,1\n0.762,Metres,1\n30 in,,1\n"2\' 6""",mm,1\n30,in.,1\n';
       const answer = answerOf(
         await cut(pieces, 'Length,Unit,Kerf\n24,ft,0 in\n', '--json', '--end-trim', '0'),
       );
@@ -110,6 +110,26 @@ export function cutListSuite(): void {
       expect(out).toMatch(/3 × 1200 mm +3\d\d(\.\d)? mm$/m);
       expect(out).toContain('3 mm for each cut');
       expect(out).not.toMatch(/\d in\b/);
+    });
+
+    test('asks for the unit of a bare length where other rows have one', async () => {
+      const ran = await cut('Length,Unit\n762,mm\n30,\n30 in,\n', 'Length\n96\n', '--json');
+      const { faults } = refusalOf(ran);
+      expect([ran.exit, faults.map(({ code }) => code)]).toEqual([2, ['cutting.some-units']]);
+      const bare = await cut('Length,Unit\n76,\n30,\n', 'Length\n96\n', '--json');
+      expect(answerOf(bare).length).toBe(192);
+    });
+
+    test('takes no total for a piece', async () => {
+      const ran = await cut(
+        'Label,Length,Quantity\na,40,3\nTotal,90,3\n',
+        'Length\n96\n',
+        '--json',
+      );
+      expect([ran.exit, refusalOf(ran).faults.map(({ code }) => code)]).toEqual([
+        2,
+        ['table.total-row'],
+      ]);
     });
 
     test('takes the kerf of the list where its rows agree, or the option says the same', async () => {

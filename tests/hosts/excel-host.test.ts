@@ -150,6 +150,16 @@ describe('The Excel host', () => {
       headerMargin: 0.3 * 72,
       footerMargin: 0.3 * 72,
     });
+    const print = { ...PLAIN_PRINT, start: { left: 0.25, top: 0.375 } };
+    valueOf(
+      await hostOf(fake).write(workbook([{ name: 'L', print }]), { owner: 'tool', replace: [] }),
+    );
+    expect(fake.workbook.sheets.at(-1)?.page.values).toMatchObject({
+      leftMargin: 18,
+      topMargin: 27,
+      rightMargin: 0,
+      bottomMargin: 0,
+    });
   });
 
   test('shows a cell, and says so when its sheet is gone', async () => {

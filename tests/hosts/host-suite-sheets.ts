@@ -162,6 +162,8 @@ export function testSheets({ write, through, onlySheet, differs }: WrittenAndRea
           },
         },
         { name: 'Plain', print: PLAIN_PRINT },
+        // What lies in places of the paper leaves no room at its foot.
+        { name: 'Placed', print: { ...PLAIN_PRINT, start: { left: 0.25, top: 0.375 } } },
       ]),
     );
     expect(view.sheets.map((sheet) => sheet.print)).toEqual([
@@ -184,6 +186,16 @@ export function testSheets({ write, through, onlySheet, differs }: WrittenAndRea
         headerMiddle: '',
         footerLeft: '',
         footerRight: 'Page &P of &N',
+      },
+      {
+        paper: 'letter',
+        orientation: 'portrait',
+        titleRows: null,
+        breaksAfter: [],
+        fitWidth: false,
+        headerMiddle: '',
+        footerLeft: '',
+        footerRight: '',
       },
     ]);
   });

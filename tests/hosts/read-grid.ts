@@ -194,6 +194,7 @@ function highlightView({
 
 function printView(sheet: string, print: Kept['print']): PrintView {
   const { paper, orientation, fitWidth, titleRows, breaksAfter = [], header, footer } = print;
+  const hasFooter = print.start === undefined;
   const [first, last] = titleRows ?? [];
   const typed = (text: string): string => text.replaceAll('&', '&&');
   return {
@@ -204,9 +205,9 @@ function printView(sheet: string, print: Kept['print']): PrintView {
       first === undefined ? null : `'${sheet.replaceAll("'", "''")}'!$${first}:$${last ?? first}`,
     breaksAfter: breaksAfter.toSorted((one, other) => one - other),
     headerMiddle: typed(header),
-    footerLeft: typed(footer),
+    footerLeft: hasFooter ? typed(footer) : '',
     // No setting of a sheet's: whoever prints says it.
-    footerRight: 'Page &P of &N',
+    footerRight: hasFooter ? 'Page &P of &N' : '',
   };
 }
 

@@ -20,12 +20,14 @@ afterEach(() => {
 });
 
 describe('The pane beside a workbook', () => {
-  test('finds the five tables of the demo and nothing wrong in them', async () => {
+  test('finds the tables of the demo and nothing wrong in them', async () => {
     const { store, ready } = makePane(demoHost());
     await ready();
     const { faults, job, settings, coves } = foundIn(store);
     expect(placesIn(store)).toEqual({
       Runs: 'Runs',
+      Walls: 'Walls',
+      Trim: 'Trim',
       Openings: 'Openings',
       Profiles: 'Profiles',
       Shop: 'Shop',

@@ -92,7 +92,9 @@ describe('Input sheets that are made beside what is there', () => {
     const places = [ours('Runs'), place('My profiles')];
     const tables = matchTables(places, { Profiles: choiceOf(place('My profiles')) });
     const made = missingSheets(whole, tables, survey('Runs', 'My profiles', 'How to'));
-    expect(made.sheets.map(({ name }) => name)).toEqual(['Openings', 'Shop', 'Stock']);
+    expect(made.sheets.map(({ name }) => name)).toEqual([
+      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock'],
+    ]);
   });
 
   test('offer no list that would stand on a sheet that is not there', () => {
@@ -180,9 +182,11 @@ describe('What is said', () => {
       [
         '',
         'Runs',
-        'Runs and Openings',
-        'Runs, Openings and Profiles',
-        'Runs, Openings, Profiles and Shop',
+        'Runs and Walls',
+        'Runs, Walls and Trim',
+        'Runs, Walls, Trim and Openings',
+        'Runs, Walls, Trim, Openings and Profiles',
+        'Runs, Walls, Trim, Openings, Profiles and Shop',
       ],
     );
     expect(sayWritten(['Client'], undefined)).toBe('Client was written.');

@@ -193,7 +193,7 @@ const CASES: readonly Case[] = [
     mended: '4',
   },
   {
-    spoiled: cove('3,1/2,,4,1,', 'kerf,4,'),
+    spoiled: cove('3,1/2,,4,1,', 'kerf,4 in,'),
     code: 'cove.kerf-too-thick',
     at: 'kerf',
     mended: '1/8',

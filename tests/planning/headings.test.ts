@@ -200,6 +200,57 @@ describe('Numbers that stand unused', () => {
     expect(found(heading, ...cells).faults).toEqual([]);
   });
 
+  test.each(['Anzahl', 'Menge', 'Stk', 'Antal', 'Times', '#', 'Max'])(
+    'are refused as a count where no column says one, in any language: %s',
+    (heading) => {
+      const table = (cells: RawCell[], head: RawCell[] = []) =>
+        runs(
+          ['Room', 'Profile', 'Length', heading, ...head],
+          ...cells.map((cell) => ['Hall', 'Base', 96, cell, ...head.map(() => 1)]),
+        );
+      for (const cells of [[2], ['2'], [1, 3, 1], ['1', '0', '12']]) {
+        expect(read(table(cells)).faults).toEqual([['table.column-unused', 'D1']]);
+        expect(read(table(cells, ['Quantity']))).toMatchObject({ faults: [] });
+      }
+    },
+  );
+
+  test.each([
+    ['#', [1, 2, 3]],
+    ['Level', [1, 1, 1]],
+    ['Area m', ['a', 'b']],
+    ['Waste %', [10, 12, 10]],
+    ['Drawing', [1.5, 2, 2]],
+    ['Sheet', [20400, 20400]],
+  ])('are no count that is asked about: %s with %j', (heading, cells) => {
+    const table = runs(
+      ['Room', 'Profile', 'Length', heading],
+      ...cells.map((cell) => ['Hall', 'Base', 96, cell]),
+    );
+    expect(read(table)).toMatchObject({ faults: [], cautions: ['table.heading-unknown'] });
+  });
+
+  test('are refused under no heading, and texts there are said', () => {
+    const bare = (...cells: RawCell[]) =>
+      read(
+        runs(
+          ['Room', 'Profile', 'Length', null, ''],
+          ...cells.map((cell) => ['Hall', 'Base', 8, null, cell]),
+        ),
+      );
+    expect(bare(4, 4).faults).toEqual([['table.heading-merged', 'E1']]);
+    expect(bare('4 3/8', null).faults).toEqual([['table.heading-merged', 'E1']]);
+    expect(bare('ask the painter', null)).toMatchObject({
+      faults: [],
+      cautions: ['table.heading-none'],
+      runs: ['Hall Base 8 1', 'Hall Base 8 1'],
+    });
+    expect(bare(null, ' ')).toMatchObject({ faults: [], cautions: [] });
+    // A decimal comma in a list that is parted by commas pushes what follows it over.
+    const shifted = runs(['Room', 'Profile', 'Length'], ['Hall', 'Base', '100', '5']);
+    expect(read(shifted).faults).toEqual([['table.heading-merged', 'D1']]);
+  });
+
   test('are refused as the unit of lengths where that isn’t the shop’s', () => {
     expect(found('UOM', 'cm').faults).toEqual([['table.column-unused', 'E1']]);
     expect(found('UOM', 'in').faults).toEqual([]);

@@ -157,7 +157,7 @@ describe('Mapping the columns of a list that a person has', () => {
       'table.heading-merged',
     ]);
     expect(findings.faults[2]?.message).toBe(
-      'Column B of Runs has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.',
+      'Column B of Runs has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.',
     );
     expect(findings.faults[2]?.where).toEqual({ sheet: 'Trim', cell: 'B3' });
   });

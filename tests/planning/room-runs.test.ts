@@ -143,6 +143,46 @@ describe('Runs out of Walls and Trim', () => {
     );
   });
 
+  test('leave an opening to the run that somebody typed for it', () => {
+    const runs = 'Room,Run,Profile,Length\nReading room,closet,Base,60';
+    const openings = `${READING_ROOM.openings}\nReading room,closet,door,24,80,Casing,10,`;
+    const { faults, cutAways } = listPieces(jobOf({ ...READING_ROOM, runs, openings }));
+    expect(faults).toEqual([]);
+    expect(cutAways.filter(({ run }) => run === 'closet')).toHaveLength(1);
+  });
+
+  test('at the ceiling stay whole, and a casing that reaches into them is told of', () => {
+    // The door's casing ends 83 11/16 up; of 87 in the crown's drop, 4 5/8 · cos 38° = 3.6446, leaves 83.3554.
+    const walls = READING_ROOM.walls
+      .replace('Turn', 'Turn,Height')
+      .replace("5,10',,", "5,10',,,87");
+    const { faults, cautions } = readTables({ ...READING_ROOM, walls });
+    expect(faults).toEqual([]);
+    const told = cautions.filter(({ code }) => code.startsWith('room.'));
+    expect(told).toMatchObject([
+      {
+        code: 'room.casing-laps-ceiling',
+        given: { inches: expect.closeTo(0.3321, 3) },
+        where: { file: 'openings.csv', line: 2, column: 5 },
+      },
+    ]);
+  });
+
+  test('of a room that nearly closes are made as typed, and the gap is told', () => {
+    const walls = READING_ROOM.walls.replace("5,10'", "5,10' 1/8");
+    const { asRead, cautions } = readTables({ ...READING_ROOM, walls });
+    expect(
+      asRead.runs.filter(({ run }) => run === '5').map(({ length }) => Number(length)),
+    ).toEqual([120.125, 120.125, 120.125]);
+    expect(cautions.filter(({ code }) => code.startsWith('room.'))).toMatchObject([
+      {
+        code: 'room.gap',
+        given: { inches: 0.125 },
+        where: { file: 'walls.csv', line: 7, column: 3 },
+      },
+    ]);
+  });
+
   test('come from a corner by tape as from one by gauge', () => {
     // 2 · asin(25.456 / 36) = 90.00°: 50.912 across marks 36 in out.
     const walls = READING_ROOM.walls
@@ -152,6 +192,25 @@ describe('Runs out of Walls and Trim', () => {
     const { asRead, faults } = readTables({ ...READING_ROOM, walls: byTape });
     expect(faults).toEqual([]);
     expect(Number(asRead.walls[0]!.corner)).toBeCloseTo(89.99, 2);
+  });
+});
+
+describe('A corner by tape in millimetres', () => {
+  test('is measured from marks 900 mm out', () => {
+    // 900 · √2 = 1272.79.
+    const walls =
+      'Room,Wall,Length,Corner by tape\nDen,1,4000,1273\nDen,2,3000,\nDen,3,4000,\nDen,4,3000,';
+    const shop = `${PLAIN.shop}\nunit,mm`;
+    const { asRead, faults } = readTables({
+      ...READING_ROOM,
+      walls,
+      shop,
+      openings: PLAIN.openings,
+      trim: 'Room,Profile,Where\nDen,Base,floor',
+    });
+    expect(faults).toEqual([]);
+    expect(Number(asRead.walls[0]!.corner)).toBeCloseTo(90.02, 2);
+    expect(asRead.runs).toHaveLength(4);
   });
 });
 

@@ -135,7 +135,7 @@ describe('stock', () => {
   test('sticks used up by their trims and boards for bought moldings are left out, and said', async () => {
     const plan = await planJob(
       jobOf({
-        shop: 'Setting,Value\nend trim,50',
+        shop: 'Setting,Value\nend trim,50 in',
         runs: 'Room,Profile,Length\nHall,Base,30',
         stock:
           'For,Kind,Width,Length,Price\nBase,stick,,96,1\nBase,stick,4,144,2\nBase,board,20,144,2',

@@ -28,6 +28,22 @@ describe('A row that looks like a total', () => {
     ]);
   });
 
+  test.each([
+    ['Hall total', 'n', 1],
+    ['Subtotal Hall', 'n', 1],
+    ['Sub-total: Hall', 'n', 1],
+    ['Total for Hall', 'n', 1],
+    ['Hall', 'Total', 2],
+    ['Hall', 'Base subtotal:', 2],
+  ])('is refused too where it says of what: %s, %s', (room, run, column) => {
+    const runs = `Room,Run,Profile,Length\nHall,n,Base,100\n${room},${run},Base,100\nLoft,n,Base,60`;
+    const { job, faults } = readTables({ runs });
+    expect(job).toBeUndefined();
+    expect(faults.map(({ code, where }) => [code, where])).toEqual([
+      ['table.total-row', { file: 'runs.csv', line: 3, column }],
+    ]);
+  });
+
   test('is found by a word in any column, also among the rows', () => {
     const runs =
       'Room,Run,Profile,Length\nHall,n,Base,100\n,,Sub-total,100\nLoft,n,Base,60\n,Total,,160\n';

@@ -63,7 +63,8 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
         expect([row.part, row.left, row.right]).toEqual(['for trial cuts', 'square', 'square']);
         return;
       }
-      expect(row.part === '').toBe(part === undefined);
+      expect(row.part.split(', part ')).toHaveLength(part === undefined ? 1 : 2);
+      expect(row.part.split(', ')[0]).toBe(piece.mark);
       expect([row.left, row.right].map((text) => text.split(/[ ,]/u)[0])).not.toContain('');
       if (part === undefined) {
         expect(row.left.startsWith(piece.left.kind)).toBe(true);
@@ -238,14 +239,14 @@ describe('The cutting sheet', () => {
 
   test('shows the scarf of a spliced piece at each joint, long at the face on one side alone', () => {
     const parts = cutPieces(of('millimetres').sheet).filter(({ part }) => part !== '');
-    const spliced = parts.filter(({ part }) => part.startsWith('part'));
+    const spliced = parts.filter(({ part }) => part.includes(', part '));
     expect(spliced.map(({ part }) => part).sort()).toEqual([
-      'part 1 of 3',
-      'part 2 of 3',
-      'part 3 of 3',
+      'R1-2, part 1 of 3',
+      'R1-2, part 2 of 3',
+      'R1-2, part 3 of 3',
     ]);
     const [first, middle, last] = ['1', '2', '3'].map((number) =>
-      spliced.find(({ part }) => part === `part ${number} of 3`)!,
+      spliced.find(({ part }) => part === `R1-2, part ${number} of 3`)!,
     );
     expect([first!.right, middle!.left, middle!.right, last!.left]).toEqual(
       Array(4).fill('scarf 45°'),

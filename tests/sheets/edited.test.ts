@@ -30,7 +30,7 @@ if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on t
 const TICKED = 'ticks of what is done';
 
 /** Columns that say what two sheets differ by, from 0. */
-const NO_OFF = 7;
+const NO_OFF = 8;
 const CUT_OFF = 11;
 
 (mustRun ? describe : describe.skip)(
@@ -59,11 +59,11 @@ const CUT_OFF = 11;
           typeInto(workbook, typed(workbook)),
         ]),
       );
-      books.set(SORTED, sortPieces(workbook, 4));
+      books.set(SORTED, sortPieces(workbook, 5));
       const cut = cutRow(workbook, 3);
       books.set(
         SORTED_AND_CHANGED,
-        typeInto(sortPieces(workbook, 4), [[['Cutting', cut.row, 4], cut.length + 1]]),
+        typeInto(sortPieces(workbook, 5), [[['Cutting', cut.row, 4], cut.length + 1]]),
       );
       const names = [...books.keys()];
       const files: Record<string, Uint8Array> = {};
@@ -175,7 +175,7 @@ const CUT_OFF = 11;
         const steps = values.find((value) => /^\d+ of \d+ done$/u.test(String(value)));
         const beside = (label: string) => values[values.indexOf(label) + 1];
         return [
-          valueAt(edit, 'Pieces!N2'),
+          valueAt(edit, 'Pieces!O2'),
           beside('Pieces done or cut'),
           valueAt(edit, 'Cutting!J2'),
           beside('Sticks cut or begun'),

@@ -1,4 +1,4 @@
-import { describe, expect, test } from '@jest/globals';
+import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { edgesAt } from '../../src/core/cove/cut.ts';
 import { paintPng } from '../../src/hosts/file/paint-png.ts';
@@ -19,6 +19,7 @@ import {
 } from '../hosts/printed-pages.ts';
 import { count } from '../deep.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
+import { describePrintedLabels, labelsMissed, PRINTED_LABELS } from './printed-labels.ts';
 import { DEMO, JOBS, textsOf } from './sheet-jobs.ts';
 
 const POINTS_PER_MM = 72 / 25.4;
@@ -131,20 +132,27 @@ describe('The sheet Outlines', () => {
 const here = printingIsHere();
 if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not installed here.');
 
-(printingMustRun() ? test : test.skip)(
-  'Printed outlines are true: both bars, and the cove just over its face, to half a percent',
-  async () => {
+(printingMustRun() ? describe : describe.skip)('On paper, printed at 100 %', () => {
+  const jobs: Record<string, { sheet: SheetDescription; plan: JobPlan }> = {};
+  let labels: Readonly<Record<string, SheetDescription>> = {};
+  let printed: Readonly<Record<string, Uint8Array>> = {};
+
+  beforeAll(async () => {
     expect(here).toBe(true);
-    const files: Record<string, Uint8Array> = {};
-    const jobs: Record<string, { sheet: SheetDescription; plan: JobPlan }> = {};
     for (const name of PRINTED) {
-      const tables = JOBS_HERE[name]!;
-      const key = name.replaceAll(' ', '-');
-      const job = (jobs[key] = await outlinesOf(tables));
-      const described = { version: 1 as const, title: name, sheets: [job.sheet] };
+      jobs[name.replaceAll(' ', '-')] = await outlinesOf(JOBS_HERE[name]!);
+    }
+    labels = await describePrintedLabels();
+    const sheets = Object.entries(jobs).map(([key, { sheet }]) => [key, sheet] as const);
+    const files: Record<string, Uint8Array> = {};
+    for (const [key, sheet] of [...sheets, ...Object.entries(labels)]) {
+      const described = { version: 1 as const, title: key, sheets: [sheet] };
       files[key] = await writeWorkbook(described, { paint: paintPng });
     }
-    const printed = await toPdf(files);
+    printed = await toPdf(files);
+  }, 240_000);
+
+  test('outlines are true: both bars, and the cove just over its face, to half a percent', async () => {
     for (const [key, { sheet, plan }] of Object.entries(jobs)) {
       const pages = await rasterPages(printed[key]!, DPI);
       expect([key, pages.length]).toEqual([key, sheet.drawings!.length]);
@@ -162,9 +170,22 @@ if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not in
         expect(Math.abs(inches / (edges.far - edges.near) - 1)).toBeLessThan(0.005);
       });
     }
-  },
-  240_000,
-);
+  }, 120_000);
+
+  test.each(PRINTED_LABELS)(
+    'labels of “%s” lie within 1 mm of their places, a page each',
+    async (key) => {
+      const sheet = labels[key]!;
+      const pages = await rasterPages(printed[key]!, 150);
+      expect(pages).toHaveLength(sheet.drawings!.length);
+      expect(pages.length).toBeGreaterThan(1);
+      pages.forEach((page, at) => {
+        expect(labelsMissed(sheet, at, page, 150)).toEqual([]);
+      });
+    },
+    120_000,
+  );
+});
 
 /** Between the lines of the cove, and how far over the face that is; in inches of paper. */
 function coveJustOverFace(page: PageRaster, below: number): [inches: number, level: number] {

@@ -55,7 +55,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
     const sheet = sheetOf(workbook, 'Pieces');
     const heads = rowWith(sheet, 'No.') + 1;
     const last = heads + plan.pieces.length;
-    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:O${last}` }]);
+    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:P${last}` }]);
     expect(sheet.rows).toHaveLength(last);
     expect(sheet.freeze).toEqual({ rows: heads, columns: 0 });
     expect(sheet.print.titleRows).toEqual([heads, heads]);
@@ -68,7 +68,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
 
 test('A number is shown as a fraction only where that is exact', () => {
   const styleOf = (workbook: WorkbookDescription) =>
-    sheetOf(workbook, 'Pieces').rows.at(-1)?.cells[6]?.style;
+    sheetOf(workbook, 'Pieces').rows.at(-1)?.cells[7]?.style;
   expect(styleOf(plans.get('demo')!.workbook)).toBe('rowFraction');
   expect(styleOf(plans.get('decimals')!.workbook)).toBe('rowNumber');
   expect(styleOf(plans.get('millimetres')!.workbook)).toBe('rowNumber');

@@ -148,14 +148,14 @@ export function listedPieces(workbook: WorkbookDescription) {
     const at = (column: number) => cells[column]?.value ?? null;
     return {
       no: at(0),
-      line: at(1),
-      room: at(2),
-      run: at(3),
-      piece: at(4),
-      profile: at(5),
-      length: at(6),
-      off: at(7),
-      mark: at(14),
+      line: at(2),
+      room: at(3),
+      run: at(4),
+      piece: at(5),
+      profile: at(6),
+      length: at(7),
+      off: at(8),
+      mark: at(15),
     };
   });
 }

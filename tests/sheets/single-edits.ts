@@ -40,7 +40,7 @@ const numberOf = (cell: CellDescription | null | undefined): number => Number(ce
 function pieceRow(workbook: WorkbookDescription, no: number): { row: number; length: number } {
   const pieces = sheetOf(workbook, 'Pieces');
   const row = rowWith(pieces, 'No.') + no;
-  return { row, length: numberOf(pieces.rows[row]?.cells[6]) };
+  return { row, length: numberOf(pieces.rows[row]?.cells[7]) };
 }
 
 /** Where Cutting cuts a piece, row from 0. */
@@ -68,7 +68,7 @@ function clientLine(workbook: WorkbookDescription): number {
 const onBoth = (workbook: WorkbookDescription, no: number, by: number): Typed => {
   const [piece, cut] = [pieceRow(workbook, no), cutRow(workbook, no)];
   return [
-    [['Pieces', piece.row, 6], piece.length + by],
+    [['Pieces', piece.row, 7], piece.length + by],
     [['Cutting', cut.row, 4], cut.length + by],
   ];
 };
@@ -79,26 +79,26 @@ const UNTICKED: readonly CellValue[] = ['no', 'N', ' ', '-', '—', '0', 0, fals
 export const EDITS: Readonly<Record<string, Edit>> = {
   'nothing at all': { typed: () => [] },
   'a length on Pieces': {
-    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 6], pieceRow(book, 1).length + 13.375]],
+    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 7], pieceRow(book, 1).length + 13.375]],
     first: SAME_PIECES,
     behind: true,
     off: (book) => ({
-      [`Pieces!H${pieceRow(book, 1).row + 1}`]: -13.375,
+      [`Pieces!I${pieceRow(book, 1).row + 1}`]: -13.375,
       [`Cutting!L${cutRow(book, 1).row + 1}`]: -13.375,
     }),
   },
   'a length on Pieces, as text': {
-    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 6], 'about 40 in']],
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 7], 'about 40 in']],
     first: COUNTED,
     behind: true,
   },
   'a length on Pieces taken out': {
-    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 6], null]],
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 7], null]],
     first: COUNTED,
     behind: true,
   },
   'the line of a piece on Pieces': {
-    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 1], null]],
+    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 2], null]],
     first: COUNTED,
     behind: true,
   },
@@ -106,7 +106,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => [[['Cutting', cutRow(book, 3).row, 4], cutRow(book, 3).length - 1 / 16]],
     first: SAME_PIECES,
     off: (book) => ({
-      [`Pieces!H${pieceRow(book, 3).row + 1}`]: -0.063,
+      [`Pieces!I${pieceRow(book, 3).row + 1}`]: -0.063,
       [`Cutting!L${cutRow(book, 3).row + 1}`]: -0.063,
     }),
   },
@@ -117,7 +117,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     ],
     first: SAME_PIECES,
     off: (book) => ({
-      [`Pieces!H${pieceRow(book, 1).row + 1}`]: -2,
+      [`Pieces!I${pieceRow(book, 1).row + 1}`]: -2,
       [`Cutting!L${cutRow(book, 2).row + 1}`]: 2,
     }),
   },
@@ -204,8 +204,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
   },
   'ticks of what is done': {
     typed: (book) => [
-      [['Pieces', pieceRow(book, 1).row, 14], 'x'],
-      [['Pieces', pieceRow(book, 4).row, 14], 'x'],
+      [['Pieces', pieceRow(book, 1).row, 15], 'x'],
+      [['Pieces', pieceRow(book, 4).row, 15], 'x'],
       [['Cutting', cutRow(book, 1).row, 0], 'x'],
       [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
       ...UNTICKED.flatMap((value, at): Typed => {
@@ -215,8 +215,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
           [['Cutting', stick.pieces[0]!.row - 1, 0], value],
         ];
       }),
-      [['Pieces', pieceRow(book, 5).row, 14], 'No'],
-      [['Pieces', pieceRow(book, 6).row, 14], false],
+      [['Pieces', pieceRow(book, 5).row, 15], 'No'],
+      [['Pieces', pieceRow(book, 6).row, 15], false],
       [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, 12], 'x'],
       [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 5, 12], '–'],
     ],
@@ -261,7 +261,7 @@ export function sortPieces(workbook: WorkbookDescription, column: number): Workb
         cells: row.cells.map((cell) =>
           cell?.formula === undefined
             ? cell
-            : { ...cell, formula: cell.formula.replace(`-G${from},`, `-G${first + at + 1},`) },
+            : { ...cell, formula: cell.formula.replace(`-H${from},`, `-H${first + at + 1},`) },
         ),
       }));
     return { ...sheet, rows: [...sheet.rows.slice(0, first), ...moved] };

@@ -110,6 +110,7 @@ export const NAMES = {
   'setting.unit': 'unit',
   'setting.lengthPrecision': 'length precision',
   'setting.paper': 'paper',
+  'setting.labels': 'labels',
   'setting.decimalSign': 'decimal sign',
   'setting.currency': 'currency',
   'setting.feed': 'feed',

@@ -267,6 +267,8 @@ export const WORDING = wordings({
     `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
   'room.above-ceiling': (f) =>
     `${f.argument} reaches ${f.given} from the floor, and wall ${f.detail('wall')} is ${f.limit} high. Check ${f.detail('cells')}, and the wall's Height.`,
+  'room.casing-laps-ceiling': (f) =>
+    `${f.argument}: with its casing it reaches ${f.given} into ${f.detail('profile')} at the ceiling, which is cut by nothing. Notch one of the two, or check Height, Sill and the wall's Height.`,
   'room.opening-on-no-wall': (f) =>
     `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
   'room.run-taken-over': (f) =>
@@ -305,7 +307,9 @@ export const WORDING = wordings({
   'table.column-unused': (f) =>
     `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
-    `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading.`,
+    `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.`,
+  'table.heading-none': (f) =>
+    `${f.argument} has no heading; what stands in it is left as it is and ignored.`,
   'table.heading-unit': (f) =>
     `${f.argument}: bare numbers under ${f.given} are read as ${f.detail('unit')}, as the heading says. Where that is wrong, change the heading, or write the unit with each length.`,
   'table.heading-unknown': (f) =>
@@ -367,6 +371,8 @@ export const WORDING = wordings({
     `${f.argument} doesn't say how high the blade rises tilted to 45° (greatest height at 45): as much along its slope as upright (${f.given}) is assumed. Saws give less. Measure yours and fill it in.`,
   'job.no-hourly-rate': (f) =>
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
+  'job.setting-unread': (f) =>
+    `The setting ${f.given} is not one that is used here, and by its name it would change a price. Take a setting that there is for it; or, where the row is for yourself alone, write “${f.detail('notUsed')}”.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
@@ -422,6 +428,8 @@ export const WORDING = wordings({
     `${f.argument}: how wide ${f.given} is isn't given, so what the opening takes out of the wall isn't known. Fill in ${f.detail('needed')} on Profiles.`,
   'job.projection-unknown': (f) =>
     `${f.argument}: profile ${f.given} needs ${f.detail('needed')} for its miters. Fill it in on Profiles.`,
+  'job.make-missing': (f) =>
+    `${f.argument} has the sizes of a cove and no Make. Write cove or crown cove where it is cut here, buy where it is bought.`,
   'job.cove-needs': (f) => `${f.argument}: a cove cut here needs ${f.given} filled in.`,
   'job.no-stock': (f) =>
     `No stock that serves is listed for ${f.given}. Add a row to Stock whose For is the profile${f.detail('needed') === '' ? '' : `, or ${f.detail('needed')}`}.`,
@@ -443,6 +451,10 @@ export const WORDING = wordings({
     `${f.argument}: a board is listed for ${f.given}, which is bought ready made; the row is not used. Make its Kind stick, or the profile's Make cove.`,
   'job.board-too-thin': (f) =>
     `${f.argument}: boards of ${f.given} rough are too thin for a blank of ${f.limit} and are not used for ${f.detail('profile')}.`,
+  'job.stock-two-prices': (f) =>
+    `${f.argument} stands in Stock at ${f.given} here and at ${f.detail('other')} further up, as many as needed of both: the dearer one is never bought. Say under Buy how many there are of each, or keep one of them.`,
+  'job.board-price': (f) =>
+    `${f.argument} is blank, so ${f.given} is taken as the price of the whole board. Where it is of a board foot, write board foot; else write piece.`,
   'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,
   'job.rips-limited': (f) =>
     `${f.argument}: boards of ${f.given} can be ripped into ${f.detail('blanks')} widths of blank in more than ${f.limit} ways; mostly those of one or two widths are weighed. Give profiles the same Blank width where you can.`,
@@ -493,6 +505,8 @@ export const WORDING = wordings({
     `${f.argument} of ${f.given} is used up by its end trims (${f.limit}). Use a longer stick or less trim.`,
   'cutting.id-twice': (f) => `${f.argument} ${f.given} stands twice. Give each its own.`,
   'cutting.price-missing': (f) => `${f.argument} has no price. Give one, 0 or more.`,
+  'cutting.some-units': (f) =>
+    `${f.argument} is empty here, and other rows have one. Give it in every row, or in none to have inches.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
   'cutting.lists-swapped': (f) =>

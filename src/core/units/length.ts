@@ -42,7 +42,9 @@ const INCHES_PER: Readonly<Record<LengthMark, Fraction>> = {
 // Twenty decimals, since a CSV file holds a calculated length with all of its digits.
 const DECIMAL = String.raw`\d{1,15}(?:\.\d{0,20})?|\.\d{1,20}`;
 const FRACTION = String.raw`\d{1,4}/\d{1,4}`;
-const MIXED = String.raw`\d{1,15}(?:\s*-\s*|\s+)${FRACTION}|${FRACTION}|${DECIMAL}`;
+// 3-1/2 and 3 - 1/2, but not 3 -1/2: less a half may be meant.
+const JOINED = String.raw`(?:-\s*|\s+-\s+|\s+)`;
+const MIXED = String.raw`\d{1,15}${JOINED}${FRACTION}|${FRACTION}|${DECIMAL}`;
 const FEET_UNIT = String.raw`'|ft\.?|feet|foot`;
 const INCH_UNIT = String.raw`"|in\.?|inch|inches`;
 const METRIC = new RegExp(String.raw`^(${MIXED})\s*(mm|cm|m)$`, 'u');
@@ -51,6 +53,8 @@ const FEET = new RegExp(
   'u',
 );
 const INCHES = new RegExp(String.raw`^(${MIXED})\s*(${INCH_UNIT})?$`, 'u');
+
+const WHOLE_AND_FRACTION = new RegExp(String.raw`^(?:(\d+)${JOINED})?(\d+)/(\d+)$`, 'u');
 
 /** Why a text of a known form is no length. */
 type NoLength = 'zero denominator' | 'inches over a foot';
@@ -173,6 +177,8 @@ function readBody(body: string, unit: LengthMark): Fraction | NoLength | undefin
     const rest = feet[2] === undefined ? new Fraction(0) : readMixed(feet[2]);
     if (!(whole instanceof Fraction)) return whole;
     if (!(rest instanceof Fraction)) return rest;
+    // 8.5' 6": nobody can tell whether the feet or the inches are meant.
+    if (feet[2] !== undefined && !/^\d+$/u.test(feet[1] ?? '')) return undefined;
     return rest.gte(12) ? 'inches over a foot' : whole.add(rest);
   }
   const inches = INCHES.exec(body);
@@ -187,7 +193,7 @@ function scaled(text: string | undefined, factor: Fraction): Fraction | NoLength
 }
 
 function readMixed(text: string): Fraction | NoLength | undefined {
-  const mixed = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\/(\d+)$/u.exec(text);
+  const mixed = WHOLE_AND_FRACTION.exec(text);
   if (mixed === null)
     return new Fraction(text.startsWith('.') ? `0${text}` : text.replace(/\.$/u, ''));
   const over = Number(mixed[2]);

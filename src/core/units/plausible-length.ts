@@ -6,6 +6,7 @@ import { dayOfIso, fractionsBehind } from './date-text.ts';
 import { dayOfSerial } from './day-serial.ts';
 import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
+import type { LengthMark } from './stated-unit.ts';
 import { LIMIT_SLACK_INCHES } from './tolerance.ts';
 
 /** No wall, run or stick is longer: 200 ft. Common practice [C]. */
@@ -69,4 +70,39 @@ function dateNumber(argument: Argument, days: number): Fault {
   const date = dayOfSerial(days) ?? '';
   const fraction = fractionsBehind(dayOfIso(date)).join(' or ');
   return fault('length.date-number', argument, days, { details: { date, fraction } });
+}
+
+/** Of millimetres, up to 99.999: 2.540 mm is the thickness of a veneer, and 2540 mm a wall. */
+const THOUSANDS_OF_MM = /^(\d{1,2})[.,](\d{3})\s*(mm)?$/iu;
+const GROUP = /^(\d{1,3})[.,](\d{3})(?!\d)/u;
+
+/**
+ * The fault of a length in millimetres whose decimals look like a group of thousands, where it is of a thing
+ * that is never so short.
+ *
+ * @param unit of a bare number
+ */
+export function askAboutThousands(
+  argument: Argument,
+  given: unknown,
+  unit: LengthMark,
+): Fault | undefined {
+  const found = typeof given === 'string' ? THOUSANDS_OF_MM.exec(given.trim()) : null;
+  if (found === null || (found[3] === undefined && unit !== 'mm')) return undefined;
+  return twoReadings(argument, String(given).trim(), found);
+}
+
+/** The same of a count: 1.000 may be one, written with decimals, or a thousand. */
+export function askAboutGroup(argument: Argument, given: unknown): Fault | undefined {
+  const found = typeof given === 'string' ? GROUP.exec(given.trim()) : null;
+  return found === null ? undefined : twoReadings(argument, String(given).trim(), found);
+}
+
+function twoReadings(
+  argument: Argument,
+  given: string,
+  [all, whole, rest]: RegExpExecArray,
+): Fault {
+  const details = { one: `${whole ?? ''}${rest ?? ''}`, other: all };
+  return fault('number.two-readings', argument, given, { details });
 }

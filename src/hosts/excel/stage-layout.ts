@@ -4,7 +4,7 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../../sheets/grammar/description.ts';
-import { columnPoints, MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { columnPoints, marginsOf, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { rowHeights } from '../../sheets/grammar/row-height.ts';
 import { LINE_COLOR, STYLES, type CellStyle } from '../../sheets/grammar/styles.ts';
 import { rectanglesOf } from './cell-grid.ts';
@@ -114,20 +114,23 @@ export async function stagePage(
   const layout = sheet.pageLayout;
   layout.paperSize = print.paper === 'a4' ? 'A4' : 'Letter';
   layout.orientation = print.orientation === 'landscape' ? 'Landscape' : 'Portrait';
-  layout.leftMargin = MARGIN_INCHES.left * POINTS_PER_INCH;
-  layout.rightMargin = MARGIN_INCHES.right * POINTS_PER_INCH;
-  layout.topMargin = MARGIN_INCHES.top * POINTS_PER_INCH;
-  layout.bottomMargin = MARGIN_INCHES.bottom * POINTS_PER_INCH;
-  layout.headerMargin = MARGIN_INCHES.header * POINTS_PER_INCH;
-  layout.footerMargin = MARGIN_INCHES.footer * POINTS_PER_INCH;
+  const margins = marginsOf(print);
+  layout.leftMargin = margins.left * POINTS_PER_INCH;
+  layout.rightMargin = margins.right * POINTS_PER_INCH;
+  layout.topMargin = margins.top * POINTS_PER_INCH;
+  layout.bottomMargin = margins.bottom * POINTS_PER_INCH;
+  layout.headerMargin = margins.header * POINTS_PER_INCH;
+  layout.footerMargin = margins.footer * POINTS_PER_INCH;
   layout.zoom = print.fitWidth ? { horizontalFitToPages: 1 } : { scale: 100 };
   if (print.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);
   }
   const texts = layout.headersFooters.defaultForAllPages;
   if (print.header !== '') texts.centerHeader = headerText(print.header);
-  texts.leftFooter = headerText(print.footer);
-  texts.rightFooter = 'Page &P of &N';
+  if (print.start === undefined) {
+    texts.leftFooter = headerText(print.footer);
+    texts.rightFooter = 'Page &P of &N';
+  }
   for (const row of breaks) sheet.horizontalPageBreaks.add(`A${row + 1}`);
 }
 

@@ -6,7 +6,7 @@ import type {
   PrintDescription,
   ValidationDescription,
 } from '../../sheets/grammar/description.ts';
-import { MARGIN_INCHES } from '../../sheets/grammar/page-size.ts';
+import { marginsOf } from '../../sheets/grammar/page-size.ts';
 import { DESCRIBED_STYLES } from '../workbook/described-styles.ts';
 import { highlightForFile } from './file-styles.ts';
 import type { FileExtras, SheetPage } from './sheet-page.ts';
@@ -80,13 +80,15 @@ function page(
     pageSetup: {
       paperSize: print.paper,
       orientation: print.orientation,
-      margins: { ...MARGIN_INCHES },
+      margins: { ...marginsOf(print) },
       ...(print.fitWidth ? { fitToPage: true, fitToWidth: 1, fitToHeight: 0 } : {}),
       ...(titleRows === undefined ? {} : { printTitlesRow: `$${titleRows[0]}:$${titleRows[1]}` }),
     },
     headerFooter: {
       ...(print.header === '' ? {} : { oddHeader: `&C${headerText(print.header)}` }),
-      oddFooter: `&L${headerText(print.footer)}&RPage &P of &N`,
+      ...(print.start === undefined
+        ? { oddFooter: `&L${headerText(print.footer)}&RPage &P of &N` }
+        : {}),
     },
     rowBreaks: (print.breaksAfter ?? []).map((row) => row - 1),
   };

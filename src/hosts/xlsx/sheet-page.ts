@@ -40,11 +40,21 @@ function printOf({
     paper: pageSetup.paperSize === 'a4' ? 'a4' : 'letter',
     orientation: pageSetup.orientation ?? 'portrait',
     fitWidth: pageSetup.fitToPage === true,
+    ...startOf(pageSetup.margins),
     ...(titles === null ? {} : { titleRows: [Number(titles[1]), Number(titles[2])] as const }),
     ...(rowBreaks.length === 0 ? {} : { breaksAfter: rowBreaks.map((row) => row + 1) }),
     header: plainPart(headerFooter.oddHeader, 'C'),
     footer: plainPart(headerFooter.oddFooter, 'L'),
   };
+}
+
+/** Of a page that keeps nothing free at its right and its foot. */
+function startOf(
+  margins: NonNullable<FileExtras['pageSetup']>['margins'],
+): Pick<PrintDescription, 'start'> {
+  const { left, top, right, bottom } = margins ?? {};
+  if (left === undefined || top === undefined || right !== 0 || bottom !== 0) return {};
+  return { start: { left, top } };
 }
 
 /** Those that our descriptions know, for a sheet that shows what may be typed. */

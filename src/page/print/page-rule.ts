@@ -1,6 +1,6 @@
 /** The rule of the printed page: paper, margins, header and footer. */
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
-import { MARGIN_INCHES } from '../../sheets/grammar/page-size.ts';
+import { marginsOf } from '../../sheets/grammar/page-size.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
 
 /** Upright; ANSI/ASME Y14.1 size A; ISO 216. */
@@ -10,16 +10,18 @@ const HEAD = `font: 8pt ${STANDARD_FONT.name}, 'Liberation Sans', sans-serif; co
 /** A header is there only to warn. */
 const WARNING = `font: bold 10pt ${STANDARD_FONT.name}, 'Liberation Sans', sans-serif;`;
 
-export function pageRule({ paper, orientation, header, footer }: PrintDescription): string {
+export function pageRule(print: PrintDescription): string {
+  const { paper, orientation, header, footer, start } = print;
   const [width, height] = PAPERS[paper];
   const size = orientation === 'portrait' ? `${width} ${height}` : `${height} ${width}`;
-  const { top, right, bottom, left } = MARGIN_INCHES;
+  const { top, right, bottom, left } = marginsOf(print);
+  const foot = `@bottom-left { content: ${quote(footer)}; ${HEAD} }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); ${HEAD} }`;
   return `@page {
   size: ${size};
   margin: ${top}in ${right}in ${bottom}in ${left}in;
   @top-center { content: ${quote(header)}; ${WARNING} }
-  @bottom-left { content: ${quote(footer)}; ${HEAD} }
-  @bottom-right { content: "Page " counter(page) " of " counter(pages); ${HEAD} }
+  ${start === undefined ? foot : ''}
 }`;
 }
 

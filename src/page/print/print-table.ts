@@ -2,7 +2,7 @@
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import type { CellRange } from '../../core/cells/cell-range.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
-import { MARGIN_INCHES, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
+import { marginsOf, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { make } from '../shell/element.ts';
 import { styleCell } from './print-style.ts';
 import { keptTogether, partBlock, printBlocks, type Rows } from './print-blocks.ts';
@@ -42,9 +42,10 @@ export function printScale({ columns, print }: Pick<PrintedSheet, 'columns' | 'p
 }
 
 /** Width between the margins, in points. */
-function roomOf({ paper, orientation }: PrintDescription): number {
-  const inches = PAPER_WIDTHS_INCHES[paper][orientation === 'portrait' ? 0 : 1];
-  return (inches - MARGIN_INCHES.left - MARGIN_INCHES.right) * POINTS_PER_INCH;
+function roomOf(print: PrintDescription): number {
+  const inches = PAPER_WIDTHS_INCHES[print.paper][print.orientation === 'portrait' ? 0 : 1];
+  const { left, right } = marginsOf(print);
+  return (inches - left - right) * POINTS_PER_INCH;
 }
 
 function makeTable(

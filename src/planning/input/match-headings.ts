@@ -6,7 +6,13 @@
 import type { HeadingKey } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Fault, type Where } from '../../core/faults/fault.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { countsRows, filledCells, holdsNumbers, unitsNamed } from './headings/column-contents.ts';
+import {
+  countsRows,
+  filledCells,
+  holdsNumbers,
+  mayCountThings,
+  unitsNamed,
+} from './headings/column-contents.ts';
 import type { Heading } from './headings/heading.ts';
 import {
   findHeading,
@@ -233,9 +239,17 @@ function unused({ name, where }: Column, may: string): Fault {
   return placeFault(fault('table.column-unused', 'column', name, { details }), where);
 }
 
+/** Of these a blank is read as one, or as no end: passed over, they make a smaller plan, or a cheaper one. */
+const COUNTS_OF_ROWS: ReadonlySet<HeadingKey> = new Set(['quantity', 'count']);
+
 /** What numbers, or units, that stand unused may be meant for. */
 function whatItMayMean({ name, cells }: Column, { headings, chosen, reading }: Judge) {
-  if (holdsNumbers(cells)) return meaningOfNumbers(name, countsRows(cells));
+  if (holdsNumbers(cells)) {
+    // Whatever its heading says, in whatever language: a list without a count may have it here.
+    const mayCount = headings.some(({ key }) => COUNTS_OF_ROWS.has(key) && !chosen.has(key));
+    const isCount = mayCount && !name.includes('%') && mayCountThings(cells);
+    return meaningOfNumbers(name, countsRows(cells)) ?? (isCount ? 'quantity' : undefined);
+  }
   const units = [...unitsNamed(cells)].filter((unit) => unit !== reading.unit);
   const hasLengths = headings.some(({ key, holds }) => holds === 'length' && chosen.has(key));
   return hasLengths && units.length > 0 ? 'the unit of lengths' : undefined;

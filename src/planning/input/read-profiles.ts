@@ -29,6 +29,9 @@ export const PROFILE_ANSWERS = {
   toMind: 'What to mind (the last four columns are worked out live; delete them if you like)',
 } as const;
 
+/** Sizes that a molding which is bought has no use for: with them and no Make nobody can tell. */
+const ANY_COVE = ['coveWidth', 'coveDepth'] as const;
+
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
 /** A row of Profiles: other tables may name it even where its sizes are at fault. */
@@ -73,6 +76,10 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
 function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
   const name = row.requiredText('profile');
   const make = row.word('make', MAKES, 'buy');
+  if (row.isBlank('make') && ANY_COVE.some((size) => !row.isBlank(size))) {
+    const argument = name === undefined ? 'profile' : own(name);
+    row.refuse('make', fault('job.make-missing', argument, null));
+  }
   const sizes = readSizes(PROFILE_SIZES, ({ key, least, most }) =>
     row.length(key, least === 'from 0', most),
   );

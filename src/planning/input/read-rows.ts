@@ -1,11 +1,16 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
-import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
+import type { HeadingKey } from '../../core/faults/argument.ts';
+import { fault, placeFault } from '../../core/faults/fault.ts';
+import { filledCells, holdsNumbers } from './headings/column-contents.ts';
 import type { Heading } from './headings/heading.ts';
 import { matchHeadings } from './match-headings.ts';
 import { columnArgument, whereIs, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { withoutTotals } from './total-rows.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
+
+/** What a row may be called beside what it needs. */
+const NAMING: readonly HeadingKey[] = ['run', 'label'];
 
 /**
  * A reader a row; none where a needed column is missing. What is wrong with the headings is found as
@@ -20,34 +25,36 @@ export function readRows(
 ): RowReader[] {
   const silent = new Set(passedOver.map(headingKey));
   const matched = matchHeadings(table, headings, reading, findings, silent);
-  if (!matched.isComplete) {
-    findings.faults.push(...columnsWithoutHeading(table));
-    return [];
-  }
+  judgeBareColumns(table, matched.isComplete, findings);
+  if (!matched.isComplete) return [];
   const isSilent = (column: number): boolean =>
     silent.has(headingKey(table.headings.cells[column] ?? null));
   const needed = headings.flatMap(({ key, required }) =>
     required === true ? (matched.columns.get(key) ?? []) : [],
   );
-  return withoutTotals(matched.table, needed, findings)
+  const names = NAMING.flatMap((key) => matched.columns.get(key) ?? []);
+  return withoutTotals(matched.table, needed, names, findings)
     .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
     .map((row) => new RowReader(table, row, matched.columns, reading, findings));
 }
 
-/** Of merged headings only the first column keeps the text: the others stand without one. */
-function columnsWithoutHeading(table: RawTable): Fault[] {
+/**
+ * Columns that hold something and have no heading. Of merged headings only the first column keeps the
+ * text, and a count or the inches beside the feet may stand in the others: so numbers are refused. Texts
+ * are refused only while a heading is missing, and else said.
+ */
+function judgeBareColumns(table: RawTable, isComplete: boolean, findings: Findings): void {
   const { cells, line } = table.headings;
-  const filled = new Set(
-    table.rows.flatMap((row) => row.cells.flatMap((c, at) => (c === null ? [] : [at]))),
-  );
-  return [...filled]
-    .filter((column) => headingKey(cells[column] ?? null) === '')
-    .sort((one, other) => one - other)
-    .map((column) => {
-      const argument = columnArgument(column, table);
-      return placeFault(
-        fault('table.heading-merged', argument, null),
-        whereIs(table, line, column),
-      );
-    });
+  const width = Math.max(0, ...table.rows.map((row) => row.cells.length));
+  for (let column = 0; column < width; column++) {
+    const held = filledCells(table, column);
+    if (held.length === 0 || headingKey(cells[column] ?? null) !== '') continue;
+    const argument = columnArgument(column, table);
+    const where = whereIs(table, line, column);
+    if (!isComplete || holdsNumbers(held)) {
+      findings.faults.push(placeFault(fault('table.heading-merged', argument, null), where));
+    } else {
+      findings.cautions.push(placeFault(fault('table.heading-none', argument, null), where));
+    }
+  }
 }

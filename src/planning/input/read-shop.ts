@@ -31,6 +31,7 @@ import {
 import { readRows } from './read-rows.ts';
 import { readWord } from './read-word.ts';
 import { headingKey, type Findings, type RowReader } from './row-reader.ts';
+import { isUnitOf, mayBeMoney } from './setting-words.ts';
 
 /** What the stick planner loses or sets aside, so rounded up where a sheet calculated it. */
 const LOST_LENGTHS: ReadonlySet<ArgumentKey> = new Set([
@@ -38,6 +39,14 @@ const LOST_LENGTHS: ReadonlySet<ArgumentKey> = new Set([
   SETTINGS.endTrim.key,
   SETTINGS.keepOffcutsOver.key,
   SETTINGS.setUpSpare.key,
+]);
+/** Inches of which no shop has more: a bare 25 is millimetres in a shop of inches. Common practice [C]. */
+const MOST_OF: ReadonlyMap<ArgumentKey, number> = new Map([
+  [SETTINGS.kerf.key, 1],
+  [SETTINGS.crosscutKerf.key, 1],
+  [SETTINGS.endTrim.key, 12],
+  [SETTINGS.endAllowance.key, 12],
+  [SETTINGS.lengthPrecision.key, 1],
 ]);
 const FEET_PER_METRE = 10_000 / 3048;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
@@ -117,6 +126,8 @@ export function readShop(
       const details = { may: near.join(' or '), notUsed: headNotUsed(name) };
       if (near.length > 0) {
         row.refuse('setting', fault('job.setting-near', 'setting', name, { details }));
+      } else if (!saysNotUsed(name) && !row.isBlank('value') && mayBeMoney(name)) {
+        row.refuse('setting', fault('job.setting-unread', 'setting', name, { details }));
       } else row.caution('setting', fault('job.setting-unknown', 'setting', name));
     } else if (seen.has(key)) {
       row.refuse('setting', fault('job.setting-twice', 'setting', name));
@@ -242,7 +253,10 @@ function readLength(
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', key, { inches }));
   }
-  const asked = saysLengthUnit(value) ? undefined : askAboutLength(key, plainValue(value), inches);
+  const most = MOST_OF.get(key);
+  const asked = saysLengthUnit(value)
+    ? undefined
+    : askAboutLength(key, plainValue(value), inches, most);
   if (asked !== undefined) return refuse(asked);
   return LOST_LENGTHS.has(key) ? plannerLength(parsed.value, 'up') : parsed.value;
 
@@ -267,6 +281,10 @@ function unitFactor(row: RowReader, definition: SettingDefinition): number | und
       row.refuse('unit', fault('word.unknown', 'unitOfFeed', unit, { details }));
       return undefined;
     }
+  } else if (!isUnitOf(definition, unit)) {
+    const argument = phrase('unitOfSetting', { setting: definition.key });
+    const details = { allowed: definition.unit };
+    return row.refuse('unit', fault('word.unknown', argument, unit, { details }));
   }
   return 1;
 }

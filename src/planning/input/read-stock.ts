@@ -1,13 +1,15 @@
 /** The Stock table. */
+import { own } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
+import { isSameCurrency } from '../../core/units/currency.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
-import { PRICE_PER, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import { PRICE_PER, sameName, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
 import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
-import type { CellReading } from './read-cell.ts';
+import { currencyIn, type CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -15,7 +17,56 @@ const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
 
 export function readStock(table: RawTable, reading: CellReading, findings: Findings): StockItem[] {
-  return readRows(table, STOCK_HEADINGS, reading, findings).flatMap((row) => readItem(row) ?? []);
+  const rows = readRows(table, STOCK_HEADINGS, reading, findings);
+  const currencies: string[] = [];
+  const items = rows.flatMap((row) => {
+    const item = readItem(row);
+    if (item === undefined) return [];
+    checkCurrency(row, currencies);
+    return [{ row, item }];
+  });
+  for (const [at, { row, item }] of items.entries()) {
+    const twin = items.slice(0, at).find((other) => isSameAtOtherPrice(other.item, item));
+    if (twin === undefined) continue;
+    const details = { other: twin.item.price };
+    row.caution('price', fault('job.stock-two-prices', own(item.for), item.price, { details }));
+  }
+  return items.map(({ item }) => item);
+}
+
+/** The same wood, both without end: of the dearer nothing is ever bought. */
+function isSameAtOtherPrice(one: StockItem, other: StockItem): boolean {
+  return (
+    one.buyMost === null &&
+    other.buyMost === null &&
+    one.per === other.per &&
+    one.price !== other.price &&
+    sameName(one.for, other.for) &&
+    one.kind === other.kind &&
+    one.thicknessClass === other.thicknessClass &&
+    one.length.equals(other.length) &&
+    (one.width ?? one.length).equals(other.width ?? other.length)
+  );
+}
+
+/** Both US$ and C$ may be a shop's $, and not both at once. */
+function checkCurrency(row: RowReader, earlier: string[]): void {
+  const cell = row.value('price');
+  const said = cell.ok && cell.value !== null ? currencyIn(cell.value) : undefined;
+  if (said === undefined) return;
+  const other = earlier.find((one) => !isSameCurrency(one, said));
+  if (other === undefined) earlier.push(said);
+  else row.refuse('price', fault('cutting.currency-differs', 'price', said, { limit: other }));
+}
+
+/** A capital M is a thousand to a lumber yard, a metre to nobody. [C] */
+function readPer(row: RowReader): StockItem['per'] {
+  const said = row.raw('per');
+  if (!said.ok) return 'piece';
+  if (String(said.value).trim() !== 'M') return row.word('per', PRICE_PER, 'piece');
+  const details = { allowed: PRICE_PER.join(', ') };
+  row.refuse('per', fault('word.unknown', 'per', 'M', { details }));
+  return 'piece';
 }
 
 function readItem(row: RowReader): StockItem | undefined {
@@ -34,10 +85,13 @@ function readItem(row: RowReader): StockItem | undefined {
   if (kind === 'board' && row.isBlank('width')) {
     row.refuse('width', fault('job.board-needs-width', 'sheet.Stock', null));
   }
+  if (kind === 'board' && row.isBlank('per') && price !== undefined && price > 0) {
+    row.caution('per', fault('job.board-price', 'per', price));
+  }
   const rest = {
     kind,
     thicknessClass,
-    per: row.word('per', PRICE_PER, 'piece'),
+    per: readPer(row),
     have: row.whole('have', 0, 0, MOST_ON_RACK),
     buyMost: readBuy(row),
     where: row.where('for'),

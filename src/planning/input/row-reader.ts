@@ -12,7 +12,12 @@ import {
 } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
-import { askAboutLength, LONGEST_RUN_INCHES } from '../../core/units/plausible-length.ts';
+import {
+  askAboutGroup,
+  askAboutLength,
+  askAboutThousands,
+  LONGEST_RUN_INCHES,
+} from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
 import { nameKey } from '../job.ts';
 import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
@@ -151,8 +156,12 @@ export class RowReader {
     most: number = LONGEST_RUN_INCHES,
     bareUnit?: LengthMark,
   ): ExactInches | undefined {
-    if (!this.isBlank(heading)) return this.length(heading, false, most, bareUnit);
-    return this.refuse(heading, fault('length.missing', heading, null));
+    if (this.isBlank(heading)) return this.refuse(heading, fault('length.missing', heading, null));
+    const read = this.length(heading, false, most, bareUnit);
+    // Of a run or a stick: a kerf of 3.175 mm is meant.
+    if (read === undefined || most !== LONGEST_RUN_INCHES) return read;
+    const asked = askAboutThousands(heading, this.#valued(heading), bareUnit ?? this.#reading.unit);
+    return asked === undefined ? read : this.refuse(heading, asked);
   }
 
   /**
@@ -186,6 +195,8 @@ export class RowReader {
 
   whole(heading: HeadingKey, usual: number, least: number, most: number): number {
     const value = this.number(heading, least, most, COUNTS) ?? usual;
+    const asked = askAboutGroup(heading, this.#given(heading));
+    if (asked !== undefined) this.refuse(heading, asked);
     if (Number.isInteger(value)) return value;
     this.refuse(heading, fault('number.not-whole', heading, value));
     return usual;

@@ -25,17 +25,20 @@ const TOTALS = new Set([
  * left out, which is cautioned; one that could be a row is refused, since nobody can tell.
  *
  * @param needed Columns, from 0, of the cells that every row needs.
+ * @param names Those that name a row beside them.
  */
 export function withoutTotals(
   table: RawTable,
   needed: readonly number[],
+  names: readonly number[],
   findings: Findings,
 ): readonly RawRow[] {
+  const naming = new Set([...needed, ...names]);
   const kept = table.rows.filter(({ line, cells }) => {
     const isWhole = needed.every((column) => isFilled(cells[column] ?? null));
     // In a row with all that it needs, a note may well say so.
-    const at = cells.findIndex(
-      (cell, column) => isTotal(cell) && (!isWhole || needed.includes(column)),
+    const at = cells.findIndex((cell, column) =>
+      isWhole ? naming.has(column) && isTotalOf(cell) : isTotal(cell),
     );
     if (at < 0) return true;
     const where = whereIs(table, line, at);
@@ -63,6 +66,14 @@ export function isTotal(cell: RawCell): boolean {
   return (
     typeof cell === 'string' && cell.length < 40 && TOTALS.has(nameKey(cell).replace(/[:.]+$/u, ''))
   );
+}
+
+/** A total of something: Hall total, Subtotal Base. A name may begin with the word: Total wine room. */
+const TOTAL_OF =
+  /(?:^|[\s:,-])(?:sub-?)?totals?[:.]?$|^(?:sub-?totals?|grand totals?|totals? (?:of|for))[\s:]/u;
+
+function isTotalOf(cell: RawCell): boolean {
+  return isTotal(cell) || (typeof cell === 'string' && TOTAL_OF.test(nameKey(cell)));
 }
 
 function isFilled(cell: RawCell): boolean {

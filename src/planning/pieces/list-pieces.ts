@@ -14,6 +14,7 @@ import type { Piece } from '../piece.ts';
 import { casingRuns } from './casing-runs.ts';
 import { cutAway, type CutAway } from './cut-away.ts';
 import { computeCutLength, projectionOf } from './cut-length.ts';
+import { markPieces } from './piece-marks.ts';
 import { listSides, sideArgument, type OpeningSide } from './opening-sides.ts';
 
 /** Planned and written within 1 GB (tests/cli/limit-suite.ts); a house has some hundreds. */
@@ -29,7 +30,7 @@ export interface PieceList {
 
 /**
  * The pieces in the order of the runs, those of openings after them. An id is room / run / number,
- * numbered within that room and run alone; a return piece is its run piece's id with its side.
+ * numbered within that room and run alone; a return piece is its run piece's id with its side. Marks: see markPieces.
  */
 export function listPieces(job: Job): PieceList {
   const byName = new Map(job.profiles.map((one) => [nameKey(one.name), one]));
@@ -46,7 +47,7 @@ export function listPieces(job: Job): PieceList {
     faults.push(where === undefined ? tooMany : placeFault(tooMany, where));
     return { pieces: [], cutAways, faults, cautions };
   }
-  const pieces: Piece[] = [];
+  const pieces: Omit<Piece, 'mark'>[] = [];
   const sizesNeeded: Fault[] = [];
   const numbers = new Map<string, number>();
   for (const run of runs) {
@@ -67,7 +68,11 @@ export function listPieces(job: Job): PieceList {
       const key = `${run.room}\u0000${run.run}`;
       const number = (numbers.get(key) ?? 0) + 1;
       numbers.set(key, number);
-      const piece: Piece = { ...describe(run, profile, number), ...cutLength.value, kind: 'run' };
+      const piece: Omit<Piece, 'mark'> = {
+        ...describe(run, profile, number),
+        ...cutLength.value,
+        kind: 'run',
+      };
       pieces.push(piece);
       for (const { side, returned } of returns) {
         if (!returned.ok) continue;
@@ -82,7 +87,12 @@ export function listPieces(job: Job): PieceList {
       }
     }
   }
-  return { pieces, cutAways, faults: [...faults, ...eachOnce(sizesNeeded)], cautions };
+  return {
+    pieces: markPieces(pieces),
+    cutAways,
+    faults: [...faults, ...eachOnce(sizesNeeded)],
+    cautions,
+  };
 }
 
 /** A size of a profile that many runs need is to be filled in once. */

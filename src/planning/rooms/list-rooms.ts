@@ -3,7 +3,7 @@ import { fault, placeFault, type Caution, type Fault } from '../../core/faults/f
 import { checkRoom } from '../../core/room/check-room.ts';
 import type { Closure } from '../../core/room/closure.ts';
 import type { PlanWall } from '../../core/room/room-plan.ts';
-import { roomArgument, wallArgument, type Room } from '../../core/room/wall.ts';
+import { roomArgument, wallArgument, type Room, type WallFault } from '../../core/room/wall.ts';
 import { toDegrees, toRadians } from '../../core/units/angle.ts';
 import { nameKey, type WallRow } from '../job.ts';
 
@@ -50,19 +50,23 @@ export function listRooms(walls: readonly WallRow[], unread: ReadonlySet<string>
     const twice = namedTwice(rows, room.places);
     const asTyped = roomOf(name, rows);
     const check = checkRoom(asTyped);
-    const found = check.faults.map((one) => {
-      const row = rows[one.wall];
-      if (row === undefined) return one.fault;
-      return placeFault(one.fault, one.cell === 'length' ? row.where : row.cells[one.cell]);
-    });
+    const found = check.faults.map((one) => placeAt(one, rows));
     faults.push(...twice, ...found);
     const isSound = twice.length + found.length === 0;
-    if (isSound && check.closure !== undefined) {
+    cautions.push(...check.cautions.map((one) => placeAt(one, rows)));
+    // Where the room is doubted, that says the gap too.
+    if (isSound && check.closure !== undefined && check.cautions.length === 0) {
       cautions.push(...sayGap(asTyped, check.closure, rows));
     }
     rooms.set(key, isSound && check.plan !== undefined ? { ...room, plan: check.plan } : room);
   }
   return { rooms, faults, cautions };
+}
+
+function placeAt({ fault: one, wall, cell }: WallFault, rows: readonly WallRow[]): Fault {
+  const row = rows[wall];
+  if (row === undefined) return one;
+  return placeFault(one, cell === 'length' ? row.where : row.cells[cell]);
 }
 
 function placesOf(rows: readonly WallRow[]): Map<string, number> {

@@ -18,6 +18,7 @@ import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts'
 import { listRooms, type WalledRoom } from './list-rooms.ts';
 import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
+import { noteCeiling } from './ceiling-notes.ts';
 import { noteTypedRuns } from './typed-runs.ts';
 import { findWallAcross } from './wall-across.ts';
 
@@ -51,7 +52,7 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   const { rooms, faults: ofRooms, cautions: ofGaps } = listRooms(walls, unread);
   const named = [...rooms.values()].map(({ name }) => ({ room: name }));
   const sides = listSides(openings, named, profileOf);
-  const { sidesOn, faults: ofOpenings, cautions: ofOpen } = placeOpenings(rooms, sides);
+  const { sidesOn, faults: ofOpenings, cautions: ofOpen } = placeOpenings(rooms, sides, typed);
   const faults = [...ofRooms, ...ofOpenings];
   const cautions = [...ofGaps, ...ofOpen];
   const trimOf = new Map<WalledRoom, TrimRow[]>();
@@ -78,6 +79,7 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
           (side) => judgeCut(side, { ...profile, place }, profileOf).is === 'cut',
         );
       runs.push(...runsOf(room, row, place, cutting, first));
+      if (row.at === 'ceiling') cautions.push(...noteCeiling(room, row, profile, sidesOn));
     }
   }
   const noted = noteTypedRuns(runs, typed);

@@ -7,6 +7,7 @@ import type { WalledRoom } from './list-rooms.ts';
 
 /** The walls, from 0, in the order of the room. */
 export function wallsOf({ walls }: TrimRow, room: WalledRoom): number[] {
+  if (walls.names.length === 0) return room.rows.map((_, at) => at);
   const named = new Set(namesIn(walls, [room]).map((name) => room.places.get(nameKey(name))));
   return room.rows.flatMap((_, at) => (named.has(at) === (walls.are === 'these') ? [at] : []));
 }

@@ -2,7 +2,7 @@
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { checkOpeningsOnWall, type OpeningOnWall } from '../../core/room/wall-spans.ts';
-import { nameKey } from '../job.ts';
+import { nameKey, type Run } from '../job.ts';
 import { sideArgument, type OpeningSide } from '../pieces/opening-sides.ts';
 import type { WalledRoom } from './list-rooms.ts';
 import { wallNotListed } from './named-walls.ts';
@@ -14,11 +14,19 @@ export interface OpeningsOnWalls {
   readonly cautions: readonly Caution[];
 }
 
-/** Faults at the cells of Openings: those of `checkOpeningsOnWall`, `room.wall-not-listed`, `room.above-ceiling`. */
+const nameOf = (room: string, run: string): string => JSON.stringify([nameKey(room), nameKey(run)]);
+
+/**
+ * An opening may lie on a run that somebody typed beside the walls: it is cut out of that one.
+ * @returns faults at the cells of Openings: those of `checkOpeningsOnWall`, `room.wall-not-listed`,
+ * `room.above-ceiling`.
+ */
 export function placeOpenings(
   rooms: ReadonlyMap<string, WalledRoom>,
   sides: readonly OpeningSide[],
+  typed: readonly Run[],
 ): OpeningsOnWalls {
+  const typedRuns = new Set(typed.map(({ room, run }) => nameOf(room, run)));
   const faults: Fault[] = [];
   const cautions: Caution[] = [];
   const onWall = new Map<WalledRoom, Map<number, OpeningSide[]>>();
@@ -35,6 +43,7 @@ export function placeOpenings(
     }
     const at = room.places.get(nameKey(side.wall));
     if (at === undefined) {
+      if (typedRuns.has(nameOf(side.room, side.wall))) continue;
       faults.push(placeFault(wallNotListed(cell, side.wall, [room]), cellAt));
       continue;
     }

@@ -12,6 +12,7 @@ export function noteTypedRuns(
   made: readonly Run[],
   typed: readonly Run[],
 ): { readonly runs: readonly Run[]; readonly cautions: readonly Caution[] } {
+  if (typed.length === 0) return { runs: made, cautions: [] };
   const madeKeys = new Set(made.map(keyOf));
   const madeProfiles = new Set(made.map(profileKey));
   const typedKeys = new Set(typed.map(keyOf));

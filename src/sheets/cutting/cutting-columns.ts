@@ -13,7 +13,7 @@ export const PIECES = columns({
   piece: left(CUTTING_HEADINGS.piece),
   onPieces: right('No. on Pieces'),
   length: right(({ unit }) => `Length (${unit})`),
-  part: left(({ unit }) => `Part; or stick (${unit})`),
+  part: left(({ unit }) => `Mark, part; or stick (${unit})`),
   leftEnd: left('Left end, angle from square'),
   leftPoint: left('Left, length is to the'),
   rightEnd: left('Right end, angle from square'),

@@ -1,7 +1,7 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
 import { sayFault } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import type { CutPiece, CutStick, JobPlan } from '../../planning/job-plan.ts';
+import type { CutPiece, JobPlan } from '../../planning/job-plan.ts';
 import { Anchors } from '../grammar/anchors.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
@@ -16,6 +16,7 @@ import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../words/standing-cautions.t
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
+import { countParts } from './count-parts.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { BARS, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
@@ -151,15 +152,4 @@ function placePieces({ plan, acrossSheets, facts }: CuttingDraft, cuts: readonly
     const overlap = numberIn(more, plan.job.shop.unit);
     acrossSheets.place('pieceOnCutting', { cells: cells.join('+'), overlap }, id);
   }
-}
-
-/** Into how many parts each spliced piece is cut. */
-function countParts(sticks: readonly CutStick[]): ReadonlyMap<string, number> {
-  const parts = new Map<string, number>();
-  for (const { pieces } of sticks) {
-    for (const { id, part } of pieces) {
-      if (part !== undefined) parts.set(id, (parts.get(id) ?? 0) + 1);
-    }
-  }
-  return parts;
 }

@@ -89,6 +89,8 @@ function lengthsCutOf({
 
 interface PieceWords {
   readonly cut: CutPiece;
+  /** Absent where it is no piece of the job. */
+  readonly mark?: string;
   readonly part: string;
   readonly left: EndWords;
   readonly right: EndWords;
@@ -120,7 +122,7 @@ function wordsOfPiece(
   };
   const said = part === undefined ? ends : sayPartEnds(ends, part, count, shop);
   const which = part === undefined ? '' : `part ${part} of ${count}`;
-  return { cut, part: which, ...said, lie: sayLie(profile) };
+  return { cut, mark: piece.mark, part: which, ...said, lie: sayLie(profile) };
 }
 
 function stickRow(
@@ -147,7 +149,7 @@ function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop):
 }
 
 function pieceRow(
-  { cut, part, left, right, lie }: PieceWords,
+  { cut, mark, part, left, right, lie }: PieceWords,
   number: number,
   { shop, numbers, offOnPieces }: StickFacts,
 ): SheetRow {
@@ -158,7 +160,7 @@ function pieceRow(
     piece: cell(nameOf(cut), cut.piece === undefined ? 'rowDone' : 'row'),
     onPieces: cell(onPieces ?? null, 'rowWhole'),
     length: cell(numberIn(cut.length, shop.unit), lengthStyles([cut.length], shop.unit).row),
-    part: cell(part, 'row'),
+    part: cell([mark, part].filter(Boolean).join(', '), 'row'),
     leftEnd: cell(left.brief, 'row'),
     leftPoint: cell(brief(left.point), 'row'),
     rightEnd: cell(right.brief, 'row'),

@@ -123,6 +123,12 @@ export interface PrintDescription {
   /** Shrink so that all columns fit on one page's width; else all is printed at its true size. */
   readonly fitWidth: boolean;
   /**
+   * Where the page's first cell stands, in inches from the paper's left and top edge, for what must lie
+   * in places of the paper: nothing is kept free at its right and at its foot, and it has no
+   * footer. Absent: the usual margins, see MARGIN_INCHES.
+   */
+  readonly start?: { readonly left: number; readonly top: number };
+  /**
    * Plain text of the header's middle and the footer's left, 235 characters at most; the footer's
    * right always says "Page 1 of 3".
    */

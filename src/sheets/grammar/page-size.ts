@@ -12,6 +12,15 @@ export const MARGIN_INCHES = {
   footer: 0.3,
 } as const;
 
+type Margins = Readonly<Record<keyof typeof MARGIN_INCHES, number>>;
+
+/** Margins of a sheet's pages, in inches. */
+export function marginsOf({ start }: Pick<PrintDescription, 'start'>): Margins {
+  return start === undefined
+    ? MARGIN_INCHES
+    : { ...start, right: 0, bottom: 0, header: 0, footer: 0 };
+}
+
 export const POINTS_PER_INCH = 72;
 export const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
 
@@ -45,6 +54,15 @@ export function columnPoints(characters: number): number {
 export function columnWithin(points: number): number {
   const pixels = (points / POINTS_PER_INCH) * PIXELS_PER_INCH;
   return Math.floor((pixels - PADDING_PIXELS) / DIGIT_PIXELS);
+}
+
+/** Points of the paper itself, upright, from edge to edge. */
+export function roomOnPaper(paper: PrintDescription['paper']): {
+  readonly width: number;
+  readonly height: number;
+} {
+  const [width, height] = PAPER_INCHES[paper];
+  return { width: width * POINTS_PER_INCH, height: height * POINTS_PER_INCH };
 }
 
 /** Points between the margins of a page. */

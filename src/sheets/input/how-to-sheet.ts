@@ -10,7 +10,7 @@ import { standingCautions } from '../words/standing-cautions.ts';
 const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Runs',
-    'One row a run of molding; may stay empty where Walls and Trim say all: room, profile, length, and what each end is. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
+    'One row a run of molding: room, profile, length, and what each end is. May stay empty where Walls and Trim say all. Needed: Room, Profile, Length. Measured as says what the tape was on. Corners are those of the walls, in degrees. Match: pieces with the same word come from one stick. Done: yes keeps a run on the sheets and out of the plan.',
   ],
   [
     'Walls',
@@ -127,6 +127,10 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   [
     'Ticks',
     'Ticked under Cut on Cutting, or under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
+  ],
+  [
+    'Labels',
+    'With labels on Shop a sheet of them comes along: plain, with lines to cut along, or a sheet of labels by paper and count, such as letter 3 x 10 (across x down). Print it at 100 %, on plain paper first. Left and right on it are as you face the molding: on the back they lie the other way round. Each piece still to cut and each offcut to keep has one, in the order of Cutting; its mark (R1-12) is that on Pieces and Cutting: the room’s number as rooms first come up, and the piece’s within the room.',
   ],
   [
     'Then',

@@ -26,6 +26,7 @@ export const PIECES_HEADINGS = {
 
 const PIECES = columns({
   number: sized(7, right('No.')),
+  mark: sized(8, left('Mark')),
   line: sized(7, right('Line')),
   room: sized(15, left(PIECES_HEADINGS.room)),
   run: sized(21, left(PIECES_HEADINGS.run)),
@@ -148,6 +149,7 @@ function pieceRow(piece: Piece, number: number, row: number, facts: Facts): Shee
   };
   return PIECES.row({
     number: cell(number, 'rowWhole'),
+    mark: cell(piece.mark, style),
     line: cell(line ?? null, 'rowWhole'),
     room: cell(room, style),
     run: cell(run, style),

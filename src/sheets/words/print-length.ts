@@ -32,6 +32,13 @@ export function printExact(length: ExactInches, { unit, decimalSign }: LengthRea
   return `about ${inchText(length, FINEST_FRACTION)}`;
 }
 
+/** The same in the unit that isn't the shop's, for a tape that has the other: inches to the nearest 64th. */
+export function sayOtherWay(length: ExactInches, { unit, decimalSign }: LengthReading): string {
+  if (unit === 'in') return printExact(length, { unit: 'mm', decimalSign });
+  const isFraction = FINEST_FRACTION % Number(length.d) === 0;
+  return `${isFraction ? '' : 'about '}${inchText(length, FINEST_FRACTION)}`;
+}
+
 /** The length of a stick as the yard says it: `12'`, `7' 6"` or `3657.6 mm`. */
 export function printStick(length: ExactInches, reading: LengthReading): string {
   const isFeet = reading.unit === 'in' && length.div(12).d === 1n;

@@ -89,6 +89,13 @@ describe('a length typed in feet and inches', () => {
   });
 });
 
+describe('a length of which another may be meant', () => {
+  const texts = ['3 -1/2', "7 -1/2'", '8.5\' 6"', '8 1/2\' 6"', "8.5'6"];
+  test.each(texts)('%s is refused: less than it, or the other part', (text) => {
+    expect(read(text)).toBe('length.unreadable');
+  });
+});
+
 describe('a metric length is exact in inches, at 25.4 mm to the inch', () => {
   // 1 in = 25.4 mm exactly: international yard and pound agreement, 1959.
   test.each([

@@ -33,6 +33,21 @@ export function countsRows(cells: readonly RawCell[]): boolean {
   );
 }
 
+/** More of one thing than any list asks for. */
+const MOST_COUNTED = 10_000;
+
+/** Whether its numbers may count things: all whole, and some of them more than one, but no count of the rows. */
+export function mayCountThings(cells: readonly RawCell[]): boolean {
+  const numbers = cells.map((cell) => numberOf(cell) ?? wholeIn(cell));
+  const isCount = (one: number): boolean =>
+    Number.isInteger(one) && one >= 0 && one <= MOST_COUNTED;
+  return numbers.every(isCount) && numbers.some((one) => one > 1) && !countsRows(cells);
+}
+
+function wholeIn(cell: RawCell): number {
+  return typeof cell === 'string' && /^\d{1,6}$/u.test(cell.trim()) ? Number(cell) : NaN;
+}
+
 /** The units of length that its cells name. */
 export function unitsNamed(cells: readonly RawCell[]): ReadonlySet<LengthMark> {
   return new Set(

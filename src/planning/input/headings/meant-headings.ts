@@ -55,7 +55,7 @@ export function findMeant(name: string, headings: readonly Heading[]): Meant {
 }
 
 /** What a column of numbers may count or measure, as a person is asked about it. */
-export type NumberMeaning = 'quantity' | 'length' | 'price' | 'angle' | 'kerf';
+export type NumberMeaning = 'quantity' | 'length' | 'price' | 'angle' | 'kerf' | 'end trim';
 
 const WORDS: Readonly<Record<NumberMeaning, readonly string[]>> = {
   quantity: [
@@ -70,6 +70,7 @@ const WORDS: Readonly<Record<NumberMeaning, readonly string[]>> = {
   price: ['price', 'prices', 'cost', 'costs', 'rate', 'each', 'money'],
   angle: ['angle', 'angles', 'degrees', 'corner', 'spring', 'bevel', 'miter', 'mitre'],
   kerf: ['kerf', 'blade', 'saw'],
+  'end trim': ['trim', 'trims'],
 };
 /** Of these, what only counts rows is no quantity. */
 const ROW_COUNTERS: ReadonlySet<string> = new Set(['number', 'no', 'nr', 'nos']);

@@ -90,7 +90,10 @@ function checkFreeze({ freeze }: SheetDescription): string[] {
 
 function checkPrint(print: PrintDescription): string[] {
   const wrong: string[] = [];
-  const { titleRows, breaksAfter = [] } = print;
+  const { titleRows, breaksAfter = [], start } = print;
+  if (start !== undefined && !(isMargin(start.left) && isMargin(start.top))) {
+    wrong.push(`its pages can not start ${start.left} and ${start.top} in from the edges.`);
+  }
   if (titleRows !== undefined) {
     const [first, last] = titleRows;
     if (!(isRow(first) && isRow(last) && first <= last)) {
@@ -113,6 +116,11 @@ function checkPrint(print: PrintDescription): string[] {
 
 function isCount(value: number, most: number): boolean {
   return Number.isInteger(value) && value >= 0 && value < most;
+}
+
+/** Up to half of the narrowest paper. */
+function isMargin(inches: number): boolean {
+  return inches >= 0 && inches <= 4;
 }
 
 function isRow(value: number): boolean {
