@@ -18,7 +18,7 @@ import {
   AROUND_OPENINGS,
   HOW_TO_READ,
   IN_THE_LIST,
-  markOf,
+  turnOf,
   NO_TRIM,
   sayMostDrawn,
   sayNote,
@@ -109,7 +109,7 @@ function listParts(rooms: RoomsDraft, fittings: RoomFittings): Part[] {
   const section = (text: string): SheetRow => spreadRow(text, 'section', ALL);
   const parts = fittings.trims.map((trim, at): Part => ({
     heading: section(sayTrim(trim, at, shop)),
-    rows: trim.pieces.map((one) => fittingRow(rooms, fittings, one, markOf(at, one))),
+    rows: trim.pieces.map((one) => fittingRow(rooms, fittings, one, turnOf(at, one))),
   }));
   const loose = (text: string, pieces: readonly Piece[]): void => {
     const rows = pieces.map((piece) => fittingRow(rooms, fittings, { piece, joinedTo: [] }, ''));
@@ -146,7 +146,7 @@ function fittingRow(
     order: cell(mark, 'rowStrong'),
     wall: cell(piece.run, style),
     profile: cell(piece.profile, style),
-    number: cell(number, 'rowWhole'),
+    mark: cell(piece.mark, style),
     length: piece.done
       ? cell(printExact(piece.cutLength, shop), 'rowRight')
       : sum(
