@@ -13,7 +13,7 @@ import type {
 } from '../../src/sheets/grammar/description.ts';
 import { sayMarks } from '../../src/sheets/rooms/openings-schedule.ts';
 import { drawPlan } from '../../src/sheets/rooms/room-plan.ts';
-import { letterOf, turnOf } from '../../src/sheets/rooms/rooms-words.ts';
+import { letterOf, orderOf } from '../../src/sheets/rooms/rooms-words.ts';
 import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../../src/sheets/words/standing-cautions.ts';
 import { drawCorners, KINDS, wallsAlong, type Kind } from '../core/room/make-rooms.ts';
 import { count } from '../deep.ts';
@@ -91,6 +91,8 @@ describe('The page of a room', () => {
     expect(second).toMatchObject({ left: 'cope, 90° corner', right: 'square' });
     expect(fifth).toMatchObject({ right: 'outside miter, 45° from square' });
     expect(fifth?.note).toContain('joined to that of wall 4 before it goes up');
+    // The base ends at the casing, which is up before it.
+    expect(rows.findIndex(({ profile }) => profile === 'Casing')).toBe(0);
     expect(textsOf(sheet)).toContain('A: Base at the floor, inside corners coped');
     expect(textsOf(sheet)).toContain(
       'B: Rail, its lower edge 32" above the floor, inside corners coped',
@@ -107,6 +109,14 @@ describe('The page of a room', () => {
       ...['1 window, left leg', '1 window, right leg', '1 window, head', '1 window, foot'],
       ...['2 cased opening, left leg', '2 cased opening, right leg', '2 cased opening, head'],
     ]);
+  });
+
+  test('has no arrow, and nothing joined, across a run that is typed in place of the made one', () => {
+    const { alt } = sheet.drawings![0]!.drawing;
+    // Wall 6 has the crown by hand: the first on wall 1 and the last made one on wall 5 meet it.
+    expect(alt).toContain('1C on wall 1, square, square;');
+    expect(alt).toContain('4C on wall 5, cope, square, right');
+    expect(alt).not.toContain('C on wall 6');
   });
 
   test('says of a door that nobody knows where it is that it is not drawn, and of the base that it comes in pieces', () => {
@@ -192,7 +202,7 @@ describe('In random rooms', () => {
       expect(misplacedIn(drawing)).toEqual([]);
       const texts = textsIn(drawing).map(({ text }) => text);
       const under = texts.join(' ').split('too short to be marked here: ')[1] ?? '';
-      const marks = trims.flatMap((trim, at) => trim.pieces.map((one) => turnOf(at, one)));
+      const marks = trims.flatMap((trim, at) => trim.pieces.map((one) => orderOf(at, one)));
       for (const mark of new Set(marks)) {
         expect(texts.includes(mark) || under.split(/[ ,]+/u).includes(mark)).toBe(true);
       }
