@@ -90,7 +90,7 @@ describe('The page of a room', () => {
     const [, second, , , fifth] = base;
     expect(second).toMatchObject({ left: 'cope, 90° corner', right: 'square' });
     expect(fifth).toMatchObject({ right: 'outside miter, 45° from square' });
-    expect(fifth?.note).toContain('joined to that of wall 4 before it goes up');
+    expect(fifth?.note).toContain('joined at the outside corner to that of wall 4 before it goes up');
     // The base ends at the casing, which is up before it.
     expect(rows.findIndex(({ profile }) => profile === 'Casing')).toBe(0);
     expect(textsOf(sheet)).toContain('A: Base at the floor, inside corners coped');
@@ -201,7 +201,7 @@ describe('In random rooms', () => {
       const drawing = drawPlan(fittings!, job.shop, 130);
       expect(misplacedIn(drawing)).toEqual([]);
       const texts = textsIn(drawing).map(({ text }) => text);
-      const under = texts.join(' ').split('too short to be marked here: ')[1] ?? '';
+      const under = texts.join(' ').split('no room to mark here: ')[1] ?? '';
       const marks = trims.flatMap((trim, at) => trim.pieces.map((one) => orderOf(at, one)));
       for (const mark of new Set(marks)) {
         expect(texts.includes(mark) || under.split(/[ ,]+/u).includes(mark)).toBe(true);
