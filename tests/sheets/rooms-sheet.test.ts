@@ -99,6 +99,17 @@ describe('The page of a room', () => {
     );
   });
 
+  test('draws what openings leave where it lies on its wall, casing and reveal left out', () => {
+    const lies = plan.pieces
+      .filter(({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base')
+      .map(({ made }) => [made?.lies?.from, made?.lies?.to].map(Number));
+    // The door from 42 to 78, 3 1/2 and 3/16 beside it.
+    expect(lies).toEqual([
+      [0, 38.3125],
+      [81.6875, 120],
+    ]);
+  });
+
   test('sets apart what is typed by hand and what is around openings', () => {
     const rows = pagesOf(sheet).get('Reading room')!;
     const loose = rows.filter(({ order }) => order === '');
