@@ -7,6 +7,7 @@ import { lineHeight, textAbout, textBox, textWidth, type Box } from './lettering
 import { findRoom, type Obstacles } from './obstacles.ts';
 import { depthOfRuns } from './room-runs.ts';
 import { sayLength, sayAngle } from './say.ts';
+import { distanceFrom } from './segments.ts';
 import type { PlacedRoom } from './room-view.ts';
 
 /** From a wall's face, in millimetres: beyond its panes, with some air. */
@@ -119,13 +120,6 @@ function nearby([x, y]: Point, room: { width: number; height: number }, within: 
 
 /** The wall that a point on paper is nearest to. */
 function nearestWall({ plan, at }: PlacedRoom, point: Point): number {
-  const distances = plan.map(({ from, to }) => distanceFrom(point, at(from), at(to)));
+  const distances = plan.map(({ from, to }) => distanceFrom(point, [at(from), at(to)]));
   return distances.indexOf(Math.min(...distances));
-}
-
-function distanceFrom([x, y]: Point, from: Point, to: Point): number {
-  const along: Point = [to[0] - from[0], to[1] - from[1]];
-  const share = ((x - from[0]) * along[0] + (y - from[1]) * along[1]) / Math.hypot(...along) ** 2;
-  const within = Math.min(1, Math.max(0, share));
-  return Math.hypot(x - from[0] - within * along[0], y - from[1] - within * along[1]);
 }

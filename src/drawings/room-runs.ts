@@ -1,9 +1,11 @@
 /** Trim along a room's walls: ring by ring, each piece a line with its ends, its mark and the way it is fitted. */
+import type { PlanWall } from '../core/room/room-plan.ts';
 import type { Wall } from '../core/room/wall.ts';
 import { area, arrowHead, line, LINE } from './compose.ts';
 import type { Point, Shape } from './drawing.ts';
 import { lineHeight, textAbout, textWidth, type Box } from './lettering.ts';
 import { boxAbout, isFree, type Obstacles } from './obstacles.ts';
+import { distanceBetween } from './segments.ts';
 import type { PlacedRoom, RoomRun, RunEndShape } from './room-view.ts';
 
 /** In millimetres on paper. */
@@ -24,11 +26,13 @@ const END_ROOM = 1.3;
 const STEP = 1.5;
 /** Corners this sharp would carry an end beyond any page. */
 const LEAST_CORNER = 0.1;
+/** Beyond arithmetic, below what an eye would see. */
+const NEARER_MM = 0.1;
 const ARC_POINTS = 7;
 
 export interface DrawnRuns extends Obstacles {
   readonly shapes: readonly Shape[];
-  /** Marks of those that are too short to be drawn, or to be marked. */
+  /** Marks of those that have no room to be drawn, or to be marked. */
   readonly left: readonly string[];
 }
 
@@ -76,8 +80,8 @@ export function drawRuns(placed: PlacedRoom): DrawnRuns {
   return { shapes: [...lines, ...marks], areas, boxes, left };
 }
 
-/** Undefined where nothing of it is left at its distance from the wall. */
-function layRun({ view, plan, beside, scale }: PlacedRoom, run: RoomRun): Laid | undefined {
+/** Undefined where nothing of it is left at its distance from the wall, or another wall is nearer there. */
+function layRun({ view, plan, at: onPaper, beside, scale }: PlacedRoom, run: RoomRun): Laid | undefined {
   const { walls } = view.room;
   const [wall, at] = [plan[run.wall], walls[run.wall]];
   if (wall === undefined || at === undefined) return undefined;
@@ -89,11 +93,15 @@ function layRun({ view, plan, beside, scale }: PlacedRoom, run: RoomRun): Laid |
   const end = run.to * scale - (isAtRight ? cornerShift(at, deep) : BACK);
   const length = end - start;
   if (length < 2 * END) return undefined;
+  const [from, to] = [beside(wall, start / scale, deep), beside(wall, end / scale, deep)];
+  const isNearer = (other: PlanWall): boolean =>
+    distanceBetween([from, to], [onPaper(other.from), onPaper(other.to)]) < deep - NEARER_MM;
+  if (plan.some((other) => other !== wall && isNearer(other))) return undefined;
   const along: Point = [Math.cos(wall.heading), Math.sin(wall.heading)];
   return {
     run,
-    from: beside(wall, start / scale, deep),
-    to: beside(wall, end / scale, deep),
+    from,
+    to,
     along,
     inward: [-along[1], along[0]],
     length,
@@ -117,8 +125,8 @@ function drawLine({ run, from, to, along, inward }: Laid): Shape[] {
 }
 
 /**
- * A bar across for a square end, a slant for a miter (its long point at the wall, or in front), an arc into the piece for a cope, a hook to the wall for a
- * return.
+ * A bar across for a square end, a slant for a miter (its long point at the wall, or in front), an arc
+ * into the piece for a cope, a hook to the wall for a return.
  *
  * @param into From the end along the piece.
  */

@@ -25,7 +25,7 @@ export interface RoomRun {
   readonly to: number;
   /** Lines of one ring run round the room at one distance from the walls; 0 is next to them. */
   readonly ring: number;
-  /** By which the list beside the drawing knows it: A3. */
+  /** By which the list beside the drawing knows it: 3A. */
   readonly mark: string;
   readonly left: RunEndShape;
   readonly right: RunEndShape;

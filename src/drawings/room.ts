@@ -136,7 +136,7 @@ function writeUnder(
   // A wall's name and length stay on one line.
   const whole = left.map((text) => text.replaceAll(' ', NO_BREAK)).join(', ');
   const notes = whole === '' ? [] : [`not beside their walls: ${whole}`];
-  if (runsLeft.length > 0) notes.push(`too short to be marked here: ${runsLeft.join(', ')}`);
+  if (runsLeft.length > 0) notes.push(`no room to mark here: ${runsLeft.join(', ')}`);
   const open = gap === undefined ? undefined : sayGap(gap, view);
   if (open !== undefined) notes.push(`open by ${open} where it should close`);
   const names = (is: 'length' | 'corner'): string[] =>

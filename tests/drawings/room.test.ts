@@ -5,6 +5,7 @@ import type { Room } from '../../src/core/room/wall.ts';
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import type { Drawing, PathShape, Point } from '../../src/drawings/drawing.ts';
 import { drawRoom } from '../../src/drawings/room.ts';
+import type { RoomRun } from '../../src/drawings/room-view.ts';
 import { count } from '../deep.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 import { drawCorners, KINDS, roomOf, wallsAlong } from '../core/room/make-rooms.ts';
@@ -133,3 +134,103 @@ describe('A room from above', () => {
     }
   });
 });
+
+/** All round a room, ring by ring: marks tell ring and wall. */
+const ringsOf = ({ walls }: Room, rings: number): RoomRun[] =>
+  Array.from({ length: rings }, (_, ring) =>
+    walls.map(
+      ({ length }, wall): RoomRun => ({
+        wall,
+        from: 0,
+        to: length,
+        ring,
+        mark: `${wall + 1}${'ABCDEFGH'[ring]}`,
+        left: wall % 2 === 0 ? 'square' : 'cope',
+        right: 'square',
+        ...(wall === 0 ? {} : { goesOn: 'right' as const }),
+      }),
+    ),
+  ).flat();
+
+describe('Trim in a room from above', () => {
+  test('stands off its wall ring by ring, short of the corners, and cut where it is parted', () => {
+    const whole = { left: 'square', right: 'square' } as const;
+    const runs: RoomRun[] = [
+      { wall: 0, from: 0, to: 148.5, ring: 0, mark: '1A', ...whole },
+      { wall: 0, from: 0, to: 148.5, ring: 1, mark: '1B', ...whole },
+      { wall: 2, from: 40, to: 100, ring: 0, mark: '2A', left: 'cope', right: 'return' },
+    ];
+    const drawing = drawRoom({ ...view(DEN), runs });
+    const [wall] = linesIn(drawing, 'ink', WALL);
+    const scale = lengthOf(wall!) / 148.5;
+    const lines = linesIn(drawing, 'measure', 0.25);
+    expect(lines).toHaveLength(3);
+    // From a square corner as far along both walls as off them, 3 and 7.4 mm, and 1.7 mm of air; 0.9 at an opening.
+    const lengths = [148.5 * scale - 2 * 4.7, 148.5 * scale - 2 * 9.1, 60 * scale - 2 * 0.9];
+    lengths.forEach((length, at) => expect(lengthOf(lines[at]!)).toBeCloseTo(length, 9));
+    const level = wall!.points[0]![1];
+    expect(lines.slice(0, 2).map(({ points }) => points[0]![1] - level)).toEqual([
+      expect.closeTo(3, 9),
+      expect.closeTo(7.4, 9),
+    ]);
+    expect(texts(drawing)).toEqual(expect.arrayContaining(['1A', '1B', '2A']));
+    expect(drawing.alt).toContain('2A on wall 3, cope, return.');
+  });
+
+  test('has an arrow the way that fitting goes on, along the wall as one faces it', () => {
+    const run = { wall: 2, from: 0, to: 148.5, ring: 0, left: 'cope', right: 'square' } as const;
+    for (const goesOn of ['left', 'right'] as const) {
+      const drawing = drawRoom({ ...view(DEN), runs: [{ ...run, mark: '2A', goesOn }] });
+      const [head, ...others] = areasIn(drawing, 'measure');
+      expect(others).toEqual([]);
+      const [tip, ...tail] = head!.points;
+      // The wall below in the drawing runs from right to left.
+      const way = Math.sign(tip![0] - tail[0]![0]);
+      expect(way).toBe(goesOn === 'left' ? 1 : -1);
+    }
+  });
+
+  test.each(KINDS)('stays in the room, nearer to its wall than to another: %s', (kind) => {
+    const next = seededNumbers(813);
+    for (let drawn = 0; drawn < count(40); drawn++) {
+      const room = { name: 'Den', walls: wallsAlong(drawCorners(kind, next, library)) };
+      const runs = ringsOf(room, 1 + Math.floor(next() * 6));
+      const drawing = drawRoom({ ...view(room), runs, width: 100 + 60 * next() });
+      expect(misplacedIn(drawing)).toEqual([]);
+      const floor = areasIn(drawing, 'removed')[0]!.points;
+      for (const { points } of linesIn(drawing, 'measure', 0.25)) {
+        const off = Math.min(...points.map((point) => distanceToEdge(point, floor)));
+        points.forEach((point) => expect(isWithin(point, floor)).toBe(true));
+        expect(off).toBeGreaterThan(2.8);
+      }
+      // Each mark is written, in the room or under it.
+      const all = texts(drawing).join(' ').split(/[ ,]+/u);
+      expect(runs.filter(({ mark }) => !all.includes(mark))).toEqual([]);
+    }
+  });
+});
+
+function isWithin([x, y]: Point, corners: readonly Point[]): boolean {
+  const crossed = corners.filter((from, at) => {
+    const to = corners[(at + 1) % corners.length]!;
+    const isPast = from[1] > y !== to[1] > y;
+    return isPast && x < from[0] + ((y - from[1]) / (to[1] - from[1])) * (to[0] - from[0]);
+  });
+  return crossed.length % 2 === 1;
+}
+
+/** By many points along each side: nothing of the drawing's own arithmetic. */
+function distanceToEdge([x, y]: Point, corners: readonly Point[]): number {
+  const steps = 400;
+  const distances = corners.flatMap((from, at) => {
+    const to = corners[(at + 1) % corners.length]!;
+    return Array.from({ length: steps + 1 }, (_, step) => {
+      const share = step / steps;
+      return Math.hypot(
+        from[0] + share * (to[0] - from[0]) - x,
+        from[1] + share * (to[1] - from[1]) - y,
+      );
+    });
+  });
+  return Math.min(...distances);
+}

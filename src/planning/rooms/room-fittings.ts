@@ -18,7 +18,7 @@ export interface FittedPiece {
   readonly piece: Piece;
   /** The wall, from 0. */
   readonly wall: number;
-  /** The how-many-eth it goes up of its trim, from 1; absent where its turn doesn't matter. */
+  /** The how-many-eth it goes up of its trim, from 1; absent where it goes up at any time. */
   readonly order?: number;
   /** Which way round the room one has come with it; absent for a first and a last piece of all. */
   readonly goesOn?: 'left' | 'right';
@@ -26,7 +26,7 @@ export interface FittedPiece {
   readonly joinedTo: readonly number[];
 }
 
-/** The pieces of one row of Trim in a room, in the order of fitting; those without a turn last. */
+/** The pieces of one row of Trim in a room, in the order of fitting; those that go up at any time last. */
 export interface FittedTrim {
   readonly row: TrimRow;
   readonly place: WallPlace;
@@ -107,12 +107,17 @@ function inOrder(pieces: readonly Piece[], room: WalledRoom): FittedPiece[] {
   const orderOf = ({ made }: Piece): number | undefined =>
     made?.order === undefined ? undefined : Math.min(made.order.left, made.order.right);
   const wallOf = ({ run }: Piece): number => room.places.get(nameKey(run)) ?? 0;
+  const isBeside = (one: Piece, other: Piece, step: 1 | -1): boolean => {
+    const walls = room.rows.length;
+    return wallOf(other) === (wallOf(one) + step + walls) % walls;
+  };
   /** The order of what stands beside a piece, and what is joined to it, past all that is joined. */
   const walk = (at: number, step: 1 | -1): { order?: number; joined: number[] } => {
     const joined: number[] = [];
     let [here, next] = [round[at], round[(at + step + round.length) % round.length]];
     for (let steps = 1; steps < round.length; steps++) {
-      if (here === undefined || next === undefined || !meet(here, next, step)) break;
+      if (here === undefined || next === undefined) break;
+      if (!isBeside(here, next, step) || !meet(here, next, step)) break;
       const order = orderOf(next);
       if (order === undefined) break;
       if (order !== orderOf(here)) return { order, joined };

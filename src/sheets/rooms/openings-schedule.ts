@@ -9,34 +9,33 @@ import type { RoomsDraft } from './rooms-draft.ts';
 
 const TITLE = 'Doors and windows';
 const HOW =
-  'Width and height are of the opening itself. The left edge is measured from the left corner of its wall as you face it, the sill from the floor. The numbers are those of its pieces on Pieces.';
+  'Width and height are of the opening itself. The left edge is measured from the left corner of its wall as you face it, the sill from the floor. Its pieces are named by their marks, as on Pieces.';
 
 /** All rows of Openings, also those of rooms without walls. */
-export function addOpenings({ pages, plan, facts }: RoomsDraft): void {
+export function addOpenings({ pages, plan }: RoomsDraft): void {
   const { openings } = plan.job;
   if (openings.length === 0) return;
-  const numbersAt = new Map<string, number[]>();
+  const marksAt = new Map<string, string[]>();
   for (const piece of plan.pieces) {
-    const number = facts.numbers.get(piece.id);
-    if (piece.made !== undefined || number === undefined) continue;
-    const known = numbersAt.get(whereKey(piece.where));
-    if (known === undefined) numbersAt.set(whereKey(piece.where), [number]);
-    else known.push(number);
+    if (piece.made !== undefined) continue;
+    const known = marksAt.get(whereKey(piece.where));
+    if (known === undefined) marksAt.set(whereKey(piece.where), [piece.mark]);
+    else known.push(piece.mark);
   }
   const headings = OPENINGS.headings();
   pages.turnPage();
   pages.hold(spreadRow(TITLE, 'title', ALL), spreadRow(HOW, 'note', ALL), headings);
   const again = [spreadRow(`${TITLE}, continued`, 'title', ALL), headings];
   for (const opening of openings) {
-    const numbers = numbersAt.get(whereKey(opening.where)) ?? [];
-    pages.add([openingRow(opening, plan.job.shop, numbers)], again);
+    const marks = marksAt.get(whereKey(opening.where)) ?? [];
+    pages.add([openingRow(opening, plan.job.shop, marks)], again);
   }
 }
 
 function openingRow(
   opening: Opening,
   shop: RoomsDraft['plan']['job']['shop'],
-  numbers: readonly number[],
+  marks: readonly string[],
 ): SheetRow {
   const { room, otherRoom, wall, otherWall, kind, quantity, casing, apron, stool } = opening;
   const { position, otherPosition, sill } = opening;
@@ -66,7 +65,7 @@ function openingRow(
     reveal: cell(casing === undefined ? null : printExact(opening.reveal, shop), 'row'),
     casing: cell(listed(moldings), 'row'),
     position: cell(listed(places), 'row'),
-    pieces: cell(sayNumbers(numbers), 'row'),
+    pieces: cell(sayMarks(marks), 'row'),
   });
 }
 
@@ -74,19 +73,25 @@ function listed(words: readonly (string | undefined)[]): string {
   return words.filter((word) => word !== undefined).join(', ');
 }
 
-/** `4 to 7, 12`. */
-export function sayNumbers(numbers: readonly number[]): string {
-  const spans: [from: number, to: number][] = [];
-  for (const number of [...numbers].sort((one, other) => one - other)) {
+/** `R1-4 to R1-7, R2-3`, in their order; marks that follow each other are one span. */
+export function sayMarks(marks: readonly string[]): string {
+  const spans: [from: string, to: string, count: number][] = [];
+  for (const mark of marks) {
     const last = spans.at(-1);
-    if (last?.[1] === number - 1) last[1] = number;
-    else spans.push([number, number]);
+    if (last === undefined || followerOf(last[1]) !== mark) spans.push([mark, mark, 1]);
+    else {
+      last[1] = mark;
+      last[2] += 1;
+    }
   }
   return spans
-    .map(([from, to]) =>
-      from === to ? `${from}` : `${from}${to === from + 1 ? ', ' : ' to '}${to}`,
-    )
+    .map(([from, to, count]) => (count === 1 ? from : `${from}${count === 2 ? ', ' : ' to '}${to}`))
     .join(', ');
+}
+
+/** The mark with the next number. */
+function followerOf(mark: string): string {
+  return mark.replace(/\d+$/u, (digits) => String(Number(digits) + 1));
 }
 
 function whereKey(where: Where): string {

@@ -18,7 +18,7 @@ import {
   AROUND_OPENINGS,
   HOW_TO_READ,
   IN_THE_LIST,
-  markOf,
+  orderOf,
   NO_TRIM,
   sayMostDrawn,
   sayNote,
@@ -79,11 +79,11 @@ export function addRoomPage(rooms: RoomsDraft, fittings: RoomFittings): void {
     const [first, ...rest] = rows;
     if (first === undefined) continue;
     pages.add([heading, first], again);
-    for (const row of rest) pages.add([row], again);
+    for (const row of rest) pages.add([row], [...again, heading]);
   }
 }
 
-/** The widest plan that leaves the room one page; the narrowest where none does. */
+/** The widest plan that leaves the room one page; the middle one where none does. */
 function choosePlan(
   { pages, plan }: RoomsDraft,
   fittings: RoomFittings,
@@ -104,20 +104,24 @@ function roomFor({ height }: Drawing): SheetRow[] {
   return Array.from({ length: rows }, () => ({ cells: [], points: Math.ceil(points / rows) + 1 }));
 }
 
+/** In the order of the work: what the trim ends at, the trim, then what nobody gave an order. */
 function listParts(rooms: RoomsDraft, fittings: RoomFittings): Part[] {
   const { shop } = rooms.plan.job;
   const section = (text: string): SheetRow => spreadRow(text, 'section', ALL);
-  const parts = fittings.trims.map((trim, at): Part => ({
+  const loose = (text: string, pieces: readonly Piece[]): Part => ({
+    heading: section(text),
+    rows: pieces.map((piece) => fittingRow(rooms, fittings, { piece, joinedTo: [] }, '')),
+  });
+  const trims = fittings.trims.map((trim, at): Part => ({
     heading: section(sayTrim(trim, at, shop)),
-    rows: trim.pieces.map((one) => fittingRow(rooms, fittings, one, markOf(at, one))),
+    rows: trim.pieces.map((one) => fittingRow(rooms, fittings, one, orderOf(at, one))),
   }));
-  const loose = (text: string, pieces: readonly Piece[]): void => {
-    const rows = pieces.map((piece) => fittingRow(rooms, fittings, { piece, joinedTo: [] }, ''));
-    if (rows.length > 0) parts.push({ heading: section(text), rows });
-  };
-  loose(AROUND_OPENINGS, fittings.aroundOpenings);
-  loose(TYPED, fittings.typed);
-  return parts;
+  const parts = [
+    loose(AROUND_OPENINGS, fittings.aroundOpenings),
+    ...trims,
+    loose(TYPED, fittings.typed),
+  ];
+  return parts.filter(({ rows }) => rows.length > 0);
 }
 
 function fittingRow(
@@ -146,7 +150,7 @@ function fittingRow(
     order: cell(mark, 'rowStrong'),
     wall: cell(piece.run, style),
     profile: cell(piece.profile, style),
-    number: cell(number, 'rowWhole'),
+    mark: cell(piece.mark, style),
     length: piece.done
       ? cell(printExact(piece.cutLength, shop), 'rowRight')
       : sum(

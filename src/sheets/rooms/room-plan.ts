@@ -4,7 +4,7 @@ import { drawRoom } from '../../drawings/room.ts';
 import type { RoomOpening, RoomRun } from '../../drawings/room-view.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { FittedTrim, RoomFittings } from '../../planning/rooms/room-fittings.ts';
-import { markOf } from './rooms-words.ts';
+import { orderOf } from './rooms-words.ts';
 
 /** A job may have hundreds of rooms. */
 const DOTS_PER_INCH = 200;
@@ -62,7 +62,7 @@ function listRuns({ trims, room }: RoomFittings): RoomRun[] {
           from: lies === undefined ? 0 : Number(lies.from),
           to: lies === undefined ? length : Math.min(length, Number(lies.to)),
           ring: outward.indexOf(trim),
-          mark: markOf(at, fitted),
+          mark: orderOf(at, fitted),
           left: piece.left.kind,
           right: piece.right.kind,
           ...(goesOn === undefined ? {} : { goesOn }),

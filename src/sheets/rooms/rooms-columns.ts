@@ -8,7 +8,7 @@ export const FITTING = columns({
   order: left('Order'),
   wall: left('Wall'),
   profile: left('Profile'),
-  number: right('No. on Pieces'),
+  mark: left('Piece'),
   length: right(({ unit }) => `Length (${unit})`),
   above: middle('From above'),
   leftEnd: left('Left end', 2),
@@ -28,7 +28,7 @@ export const OPENINGS = columns({
   reveal: left('Reveal'),
   casing: left('Casing, apron, stool'),
   position: left('Left edge, sill'),
-  pieces: left('Its pieces, by their No.', 2),
+  pieces: left('Its pieces', 2),
 });
 
 export const GRID = gridFor([6, 11, 11, 8, 10, 9, 7, 8, 15, 12, 11, 5], [FITTING, OPENINGS]);

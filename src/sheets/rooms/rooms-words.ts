@@ -6,10 +6,10 @@ import { count, printExact } from '../words/print-length.ts';
 import type { EndWords } from '../words/say-ends.ts';
 
 export const HOW_TO_READ =
-  'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its mark is its order (A3 is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
+  'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its number is its order (3A is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
 
 export const IN_THE_LIST =
-  'What has one mark is joined at outside corners first and goes up as one. From above, the wall behind: | is square, / and \\ are miters to the long point, ) and ( copes, [ and ] returns. A length is that of Pieces: change it there. Tick what is up.';
+  'What has one number is joined at outside corners first and goes up as one. From above, the wall behind: | is square, / and \\ are miters to the long point, ) and ( copes, [ and ] returns. A length is that of Pieces: change it there. Tick what is up.';
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
@@ -19,9 +19,9 @@ export function letterOf(trim: number): string {
   return (LETTERS[at] ?? '').repeat(round + 1);
 }
 
-/** `A3`; a piece whose turn doesn't matter has a star. */
-export function markOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
-  return `${letterOf(trim)}${order ?? '*'}`;
+/** `3A`, unlike the sticks' A3; one that goes up at any time has a star. */
+export function orderOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
+  return `${order ?? '*'}${letterOf(trim)}`;
 }
 
 /** `A: Base at the floor, inside corners coped`. */
@@ -49,7 +49,7 @@ export function sayNote(
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
       const names = joinedTo.map((wall) => walls[wall] ?? '');
-      notes.push(`joined to that of wall ${names.join(', ')} before it goes up`);
+      notes.push(`joined at the outside corner to that of wall ${names.join(', ')} before it goes up`);
     }
     if (order === undefined) notes.push('between two openings: goes up at any time');
     if (piece.made.lies === undefined) {
@@ -78,7 +78,7 @@ export function signsOf(
   return `${sign(piece.left.kind, left.shape, 0)}——${sign(piece.right.kind, right.shape, 1)}`;
 }
 
-export const AROUND_OPENINGS = 'Around doors and windows, each after its jambs';
+export const AROUND_OPENINGS = 'Around doors and windows: up before the trim that ends at them';
 export const TYPED = 'Typed in Runs: their order is not known here';
 export const NO_TRIM = 'Nothing is planned for this room.';
 
