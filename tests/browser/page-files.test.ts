@@ -77,9 +77,9 @@ pageSuite('A file opened on the page', ({ open }) => {
       expect(name).toBe('Demo job.xlsx');
       await page.locator('#pane').getByText('Maple Street').waitFor();
       expect((await shownIn(page, 'Runs', 'N2'))[0]).toEqual(['']);
-      await drop(page, file('walls.csv', 'Room,Length\nHall,3/4\nPorch,12\n'));
-      await page.locator('#pane').getByText('walls', { exact: true }).waitFor();
-      expect(await shownIn(page, 'walls', 'A1:B3')).toEqual([
+      await drop(page, file('measures.csv', 'Room,Length\nHall,3/4\nPorch,12\n'));
+      await page.locator('#pane').getByText('measures', { exact: true }).waitFor();
+      expect(await shownIn(page, 'measures', 'A1:B3')).toEqual([
         ['Room', 'Length'],
         ['Hall', '3/4'],
         ['Porch', '12'],

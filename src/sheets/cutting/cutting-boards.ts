@@ -7,7 +7,7 @@ import { sayStock } from '../words/say-stock.ts';
 import { TICK } from '../words/tick-marks.ts';
 import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { RIPS } from './cutting-columns.ts';
-import { letterOf, nameUnits, type LotLetters } from './stock-lots.ts';
+import { letterOf, nameUnits, type LotLetters } from '../stock-lots.ts';
 
 /**
  * A row with a box for each lot of boards of one row of Stock that are ripped alike. Those that something is

@@ -5,7 +5,6 @@ import {
   plansOf,
   type CuttingGroup,
   type CutPiece,
-  type CutStick,
   type JobPlan,
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
@@ -22,6 +21,7 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import { countCut } from '../cut-so-far.ts';
+import { keptOf } from '../kept-offcuts.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
@@ -178,10 +178,6 @@ function sumsRow(
       'totalOff',
     ),
   });
-}
-
-export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {
-  return sticks.filter((stick) => stick.offcutKept);
 }
 
 /** Longer names take more than a line, in smaller letters. */

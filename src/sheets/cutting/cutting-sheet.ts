@@ -16,14 +16,14 @@ import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../words/standing-cautions.t
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
-import { countParts } from './count-parts.ts';
+import { countParts } from '../count-parts.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { BARS, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
 import { addPickList } from './pick-list.ts';
-import { lettersOf, listLots } from './stock-lots.ts';
+import { lettersOf, listLots } from '../stock-lots.ts';
 
 /**
  * As many pictures as a workbook still opens and prints with in reasonable time. Measured: LibreOffice

@@ -17,7 +17,7 @@ import { cell, sum, type SheetDraft, type SheetRow } from '../grammar/sheet-draf
 import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
 import type { PagedRows } from '../grammar/paged-rows.ts';
-import { sayWhich, type LotLetters } from './stock-lots.ts';
+import { sayWhich, type LotLetters } from '../stock-lots.ts';
 
 /** What the rows of every stick go by. */
 export interface StickFacts {

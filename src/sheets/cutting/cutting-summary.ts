@@ -8,7 +8,8 @@ import { onSheet } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import { ALL, SUMMARY } from './cutting-columns.ts';
-import { keptOf, type CuttingDraft } from './cutting-group.ts';
+import { keptOf } from '../kept-offcuts.ts';
+import type { CuttingDraft } from './cutting-group.ts';
 
 export function addSummary(cutting: CuttingDraft): void {
   const { pages, plan, acrossSheets, onThisSheet, facts } = cutting;

@@ -11,7 +11,7 @@ import {
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { ALL, OFFCUTS } from './cutting-columns.ts';
 import type { CuttingDraft } from './cutting-group.ts';
-import { listKept, type Kept } from './kept-offcuts.ts';
+import { listKept, type Kept } from '../kept-offcuts.ts';
 import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
 
 export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDraft): void {

@@ -7,7 +7,7 @@ import { TICK } from '../words/tick-marks.ts';
 import { cell, type DraftCell, type LateFormula, type SheetRow } from '../grammar/sheet-draft.ts';
 import { ALL, PICKS } from './cutting-columns.ts';
 import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
-import { nameUnits, type StockLot } from './stock-lots.ts';
+import { nameUnits, type StockLot } from '../stock-lots.ts';
 
 /**
  * What the counts of a lot are off from that on Production stands beside its last row. What is cut already

@@ -1,8 +1,8 @@
 /** What a job's labels say: one for each length still to be cut for a piece, and for each offcut to keep. */
 import { sayEnd, sayPartEnds, type EndWords } from '../words/say-ends.ts';
-import { lettersOf, listLots } from '../cutting/stock-lots.ts';
-import { countParts } from '../cutting/count-parts.ts';
-import { listKept, type Kept } from '../cutting/kept-offcuts.ts';
+import { lettersOf, listLots } from '../stock-lots.ts';
+import { countParts } from '../count-parts.ts';
+import { listKept, type Kept } from '../kept-offcuts.ts';
 import type { Profile } from '../../planning/job.ts';
 import { plansOf, type CutPiece, type CutStick, type JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';

@@ -5,10 +5,9 @@ import {
   type CutStick,
   type JobPlan,
   type RippedBoard,
-} from '../../planning/job-plan.ts';
-import type { ExactInches, LengthReading } from '../../core/units/length.ts';
-import { printExact } from '../words/print-length.ts';
-import { keptOf } from './cutting-group.ts';
+} from '../planning/job-plan.ts';
+import type { ExactInches, LengthReading } from '../core/units/length.ts';
+import { printExact } from './words/print-length.ts';
 import { nameUnit, sayWhich, type LotLetters } from './stock-lots.ts';
 
 export interface Kept {
@@ -79,4 +78,8 @@ function wholeBlanks(
       ];
     }),
   );
+}
+
+export function keptOf(sticks: readonly CutStick[]): readonly CutStick[] {
+  return sticks.filter((stick) => stick.offcutKept);
 }

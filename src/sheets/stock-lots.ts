@@ -1,8 +1,8 @@
 /** A letter for each row of Stock that is used, so that every stick and board has a short name to chalk on it. */
-import type { CutStick, JobPlan } from '../../planning/job-plan.ts';
-import { listCutStock } from '../../planning/cut/cut-stock.ts';
-import type { StockItem } from '../../planning/job.ts';
-import { columnLetters } from '../../core/cells/cell-range.ts';
+import type { CutStick, JobPlan } from '../planning/job-plan.ts';
+import { listCutStock } from '../planning/cut/cut-stock.ts';
+import type { StockItem } from '../planning/job.ts';
+import { columnLetters } from '../core/cells/cell-range.ts';
 
 /** What is opened of one row of Stock. */
 export interface StockLot {

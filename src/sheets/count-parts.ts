@@ -1,5 +1,5 @@
 /** The parts of spliced pieces. */
-import type { CutStick } from '../../planning/job-plan.ts';
+import type { CutStick } from '../planning/job-plan.ts';
 
 /** Into how many parts each spliced piece is cut. */
 export function countParts(sticks: readonly CutStick[]): ReadonlyMap<string, number> {
