@@ -81,7 +81,10 @@ export function drawRuns(placed: PlacedRoom): DrawnRuns {
 }
 
 /** Undefined where nothing of it is left at its distance from the wall, or another wall is nearer there. */
-function layRun({ view, plan, at: onPaper, beside, scale }: PlacedRoom, run: RoomRun): Laid | undefined {
+function layRun(
+  { view, plan, at: onPaper, beside, scale }: PlacedRoom,
+  run: RoomRun,
+): Laid | undefined {
   const { walls } = view.room;
   const [wall, at] = [plan[run.wall], walls[run.wall]];
   if (wall === undefined || at === undefined) return undefined;

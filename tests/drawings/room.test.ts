@@ -138,18 +138,16 @@ describe('A room from above', () => {
 /** All round a room, ring by ring: marks tell ring and wall. */
 const ringsOf = ({ walls }: Room, rings: number): RoomRun[] =>
   Array.from({ length: rings }, (_, ring) =>
-    walls.map(
-      ({ length }, wall): RoomRun => ({
-        wall,
-        from: 0,
-        to: length,
-        ring,
-        mark: `${wall + 1}${'ABCDEFGH'[ring]}`,
-        left: wall % 2 === 0 ? 'square' : 'cope',
-        right: 'square',
-        ...(wall === 0 ? {} : { goesOn: 'right' as const }),
-      }),
-    ),
+    walls.map(({ length }, wall): RoomRun => ({
+      wall,
+      from: 0,
+      to: length,
+      ring,
+      mark: `${wall + 1}${'ABCDEFGH'[ring]}`,
+      left: wall % 2 === 0 ? 'square' : 'cope',
+      right: 'square',
+      ...(wall === 0 ? {} : { goesOn: 'right' as const }),
+    })),
   ).flat();
 
 describe('Trim in a room from above', () => {

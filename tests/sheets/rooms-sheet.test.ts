@@ -90,7 +90,9 @@ describe('The page of a room', () => {
     const [, second, , , fifth] = base;
     expect(second).toMatchObject({ left: 'cope, 90° corner', right: 'square' });
     expect(fifth).toMatchObject({ right: 'outside miter, 45° from square' });
-    expect(fifth?.note).toContain('joined at the outside corner to that of wall 4 before it goes up');
+    expect(fifth?.note).toContain(
+      'joined at the outside corner to that of wall 4 before it goes up',
+    );
     // The base ends at the casing, which is up before it.
     expect(rows.findIndex(({ profile }) => profile === 'Casing')).toBe(0);
     expect(textsOf(sheet)).toContain('A: Base at the floor, inside corners coped');
@@ -101,7 +103,9 @@ describe('The page of a room', () => {
 
   test('draws what openings leave where it lies on its wall, casing and reveal left out', () => {
     const lies = plan.pieces
-      .filter(({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base')
+      .filter(
+        ({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base',
+      )
       .map(({ made }) => [made?.lies?.from, made?.lies?.to].map(Number));
     // The door from 42 to 78, 3 1/2 and 3/16 beside it.
     expect(lies).toEqual([

@@ -49,7 +49,9 @@ export function sayNote(
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
       const names = joinedTo.map((wall) => walls[wall] ?? '');
-      notes.push(`joined at the outside corner to that of wall ${names.join(', ')} before it goes up`);
+      notes.push(
+        `joined at the outside corner to that of wall ${names.join(', ')} before it goes up`,
+      );
     }
     if (order === undefined) notes.push('between two openings: goes up at any time');
     if (piece.made.lies === undefined) {
