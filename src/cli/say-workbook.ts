@@ -1,12 +1,17 @@
 /** What a workbook holds, sheet by sheet. */
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { SHEET_NAMES } from '../sheets/plan-anchors.ts';
 
-const CONTENTS: Readonly<Record<string, string>> = {
+type PlanSheet = (typeof SHEET_NAMES)[keyof typeof SHEET_NAMES];
+
+/** No sheet of a plan goes without: it would not compile. */
+const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, string>>> = {
   Production: 'what to make, from what, in which order',
   Pieces: 'every piece, to sort and filter',
   'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
   Outlines: 'each cove at full size, to trace',
   Cutting: 'every stick and what is cut from it',
+  Labels: 'a label for each piece to cut and each offcut to keep: print at 100 %',
   Rooms:
     'a page for each room of Walls: its plan, its pieces in the order they go up; doors and windows',
   Client: 'rooms and prices, for the client',
