@@ -5,6 +5,7 @@ import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { SettingKey, Shop } from './shop.ts';
+import type { TitleBlock } from './title-block.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -274,6 +275,7 @@ export interface NamedWalls {
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export interface Job {
+  readonly titleBlock: TitleBlock;
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];

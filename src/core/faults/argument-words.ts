@@ -78,6 +78,17 @@ export const NAMES = {
   ...HEADINGS,
 
   // Settings of the shop
+  'title.job': 'job',
+  'title.number': 'number',
+  'title.revision': 'revision',
+  'title.client': 'client',
+  'title.address': 'address',
+  'title.shop': 'shop',
+  'title.preparedBy': 'prepared by',
+  'title.date': 'date',
+  'title.terms': 'terms',
+  'title.deposit': 'deposit %',
+
   'setting.bladeDiameter': 'blade diameter',
   'setting.kerf': 'kerf',
   'setting.greatestHeightUpright': 'greatest height upright',
@@ -133,6 +144,7 @@ export const NAMES = {
   'sheet.Profiles': 'Profiles',
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
+  'sheet.Job': 'Job',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions

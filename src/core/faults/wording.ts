@@ -373,6 +373,13 @@ export const WORDING = wordings({
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-unread': (f) =>
     `The setting ${f.given} is not one that is used here, and by its name it would change a price. Take a setting that there is for it; or, where the row is for yourself alone, write “${f.detail('notUsed')}”.`,
+  'job.title-near': (f) =>
+    `Job has no row ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
+  'job.title-unknown': (f) =>
+    `Job’s row ${f.given} is not one that the sheets print; it is ignored.`,
+  'job.title-twice': (f) => `Job says ${f.given} twice. Keep one of them.`,
+  'job.setting-of-shop': (f) =>
+    `${f.given} is a setting of Shop and is not read on Job. Move the row to Shop.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
