@@ -55,7 +55,7 @@ export const TITLE_ROWS = {
   deposit: row(
     'title.deposit',
     'Of what is to be paid, tax included; blank, no deposit is asked for',
-    ['deposit'],
+    [],
     'percent',
   ),
 } as const satisfies Record<string, TitleRow>;

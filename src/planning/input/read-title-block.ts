@@ -21,6 +21,12 @@ const NAMES = Object.values(TITLE_ROWS).map(({ name }) => name);
 /** More rows than these are no suggestion any more. */
 const MOST_NEAR = 3;
 
+/** As `settingNamed` of Shop: a percent is said, since a sum may be meant. */
+function rowNamed(name: string): TitleKey | undefined {
+  const key = BY_NAME.get(headingKey(name));
+  return key === 'deposit' && !name.includes('%') ? undefined : key;
+}
+
 /**
  * What the table says; a row that it hasn't says nothing. Refused: a row twice, a near miss of one, a
  * setting of Shop (it would not be used here), a day that can't be told.
@@ -36,7 +42,7 @@ export function readTitleBlock(
   for (const row of readRows(table, TITLE_HEADINGS, reading, findings)) {
     const name = row.requiredText('setting');
     if (name === undefined) continue;
-    const key = BY_NAME.get(headingKey(name));
+    const key = rowNamed(name);
     if (key === undefined) {
       judgeUnknown(row, name);
     } else if (seen.has(key)) {
