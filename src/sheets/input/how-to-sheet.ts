@@ -36,6 +36,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
     'Stock',
     'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since.',
   ],
+  [
+    'Job',
+    'May stay empty. What names the job: its name, number and revision and the client stand over every printed page; those, the address, who prepared it, the date, the terms and the deposit stand on the client’s copy, with the shop’s name over them. Date is the day from which the price holds; blank, the day on which the job is planned. Deposit % is of what is to be paid, tax included.',
+  ],
 ];
 
 const MEASURED_AS: readonly (readonly [string, string])[] = [
