@@ -11,6 +11,7 @@ import {
   type ProfilePlan,
 } from './job-plan.ts';
 import type { SetUp } from './plan-setup.ts';
+import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
@@ -21,6 +22,7 @@ export function planToJson(plan: JobPlan) {
   const { totals } = plan;
   return {
     version: PLAN_JSON_VERSION,
+    job: titleToJson(plan.job.titleBlock),
     totals: {
       pieces: totals.pieces,
       done: totals.done,
@@ -48,6 +50,14 @@ export function planToJson(plan: JobPlan) {
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
   };
+}
+
+/** What Job says; null for what it doesn't. */
+function titleToJson(title: TitleBlock) {
+  const keys = Object.keys(TITLE_ROWS) as TitleKey[];
+  const said = (value: string | number | undefined): string | number | null =>
+    value === undefined || value === '' ? null : value;
+  return Object.fromEntries(keys.map((key) => [key, said(title[key])]));
 }
 
 function money(cents: number): number {

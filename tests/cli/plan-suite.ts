@@ -190,6 +190,8 @@ export function planSuite(): void {
 
     test("writes the client's copy and the files for other programs from the same plan", async () => {
       const folder = folderWith(SMALL);
+      // Else each file tells the moment of its making.
+      const dated = ['--date', '2026-11-30'];
       const args = [
         'plan',
         '.',
@@ -199,6 +201,7 @@ export function planSuite(): void {
         'copy.xlsx',
         '--export',
         'all.zip',
+        ...dated,
       ];
       const { exit, out, err } = await run(folder, args);
       expect([exit, err]).toEqual([0, '']);
@@ -206,8 +209,8 @@ export function planSuite(): void {
       expect(written).toEqual(['shop.xlsx', 'copy.xlsx', 'all.zip']);
       expect(partsOf(join(folder, 'copy.xlsx')).sheetNames).toEqual(['Moldings']);
       const alone = folderWith(SMALL);
-      await run(alone, ['client', '.', '--out', 'copy.xlsx']);
-      await run(alone, ['export', '.', '--out', 'all.zip']);
+      await run(alone, ['client', '.', '--out', 'copy.xlsx', ...dated]);
+      await run(alone, ['export', '.', '--out', 'all.zip', ...dated]);
       for (const name of ['copy.xlsx', 'all.zip']) {
         expect(readFileSync(join(folder, name)).equals(readFileSync(join(alone, name)))).toBe(true);
       }

@@ -14,7 +14,7 @@ describe('From a blank workbook to written sheets', () => {
     await ready();
     await actions.makeInput('demo');
     expect(host.log).toEqual([
-      'write How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock for the person, replacing none',
+      'write How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Job for the person, replacing none',
     ]);
     expect(store.get().reading.found?.faults).toEqual([]);
     await actions.plan();

@@ -63,7 +63,7 @@ async function jsonOf(tables: readonly RawTable[]) {
 }
 
 describe('The blank input workbook', () => {
-  test('has a how-to and the seven sheets, and nothing that a workbook can not hold', () => {
+  test('has a how-to and the eight sheets, and nothing that a workbook can not hold', () => {
     const blank = cleanDescription(describeInput());
     expect(blank.sheets.map(({ name }) => name)).toEqual([
       'How to',
@@ -74,6 +74,7 @@ describe('The blank input workbook', () => {
       'Profiles',
       'Shop',
       'Stock',
+      'Job',
     ]);
     expect(checkDescription(blank)).toEqual([]);
   });

@@ -218,12 +218,13 @@ export class RowReader {
   /** A day that is told without a doubt: a date's own cell, 2026-11-30, or with its month by name. */
   day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
     const cell = this.#cell(heading);
-    if (typeof cell === 'object' && cell?.kind === 'date' && cell.day !== undefined) return cell.day;
+    if (typeof cell === 'object' && cell?.kind === 'date' && cell.day !== undefined)
+      return cell.day;
     const value = this.#given(heading);
     if (value === undefined) return undefined;
     const day = parseDay(isoOfNamedDay(String(value)) ?? value, argument);
     if (day.ok) return day.value;
-    return this.refuse(heading, fault("day.unreadable", argument, sayGiven(value)));
+    return this.refuse(heading, fault('day.unreadable', argument, sayGiven(value)));
   }
 
   /** The usual answer when blank or at fault. */

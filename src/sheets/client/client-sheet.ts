@@ -213,6 +213,7 @@ function addTerms(draft: SheetDraft, plan: JobPlan): void {
   draft.spread(JUDGMENT_CAUTION, 'note');
   const { terms } = plan.job.titleBlock;
   if (terms !== '') {
+    draft.blank();
     draft.spread('Terms', 'section');
     draft.spread(terms, 'wrapped');
   }
