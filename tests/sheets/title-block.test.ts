@@ -98,7 +98,7 @@ describe('A file', () => {
   test('tells when it was made to the moment, by a clock, and of a fixed day that day alone', async () => {
     const plan = await planOf(NAMED);
     expect(describePlan(plan, { stamp: STAMP }).made).toBe('2026-11-30T09:12:00.000Z');
-    const { moment: _, ...fixed } = STAMP;
+    const fixed: Stamp = { fingerprint: STAMP.fingerprint, day: STAMP.day, effort: STAMP.effort };
     expect(describePlan(plan, { stamp: fixed }).made).toBe('2026-11-30');
     expect(describeClientCopy(plan, fixed).made).toBe('2026-11-30');
   });
