@@ -1,6 +1,7 @@
 /** The workbook that a person fills in: a how-to and the input sheets, blank or filled. */
 import type { RawTable } from '../planning/input/raw-table.ts';
-import { readingOf, readShop } from '../planning/input/read-shop.ts';
+import { readingOf } from '../planning/input/find-setting.ts';
+import { readShop } from '../planning/input/read-shop.ts';
 import { sameName } from '../planning/job.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeHowTo } from './input/how-to-sheet.ts';
