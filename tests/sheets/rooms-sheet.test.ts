@@ -106,7 +106,7 @@ describe('The page of a room', () => {
       .filter(
         ({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base',
       )
-      .map(({ made }) => [made?.lies?.from, made?.lies?.to].map(Number));
+      .map(({ onWall }) => [onWall?.lies?.from, onWall?.lies?.to].map(Number));
     // The door from 42 to 78, 3 1/2 and 3/16 beside it.
     expect(lies).toEqual([
       [0, 38.3125],
