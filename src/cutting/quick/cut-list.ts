@@ -11,7 +11,7 @@ import {
   fewestParts,
   isMatched,
   leastPartOf,
-  longestPartOf,
+  longestEndlessPart,
   maySplice,
   spliceParts,
 } from '../problem/splice-parts.ts';
@@ -118,10 +118,7 @@ function partsAtJoints(
   if (demand.joints === undefined) return undefined;
   const [first] = jointWays(demand, rule, count, longestPart);
   if (first !== undefined) return first;
-  const endless = problem.supplies
-    .filter(({ buyMost }) => buyMost === null)
-    .reduce((most, supply) => Math.max(most, usableLength(problem, supply)), 0);
-  return jointWays(demand, rule, count, longestPartOf(problem, endless))[0];
+  return jointWays(demand, rule, count, longestEndlessPart(problem))[0];
 }
 
 function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {

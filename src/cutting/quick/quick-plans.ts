@@ -5,7 +5,12 @@ import { openings, type Opening } from './opening.ts';
 import type { StickDemand, StickProblem } from '../problem/problem.ts';
 import { jointWays } from '../problem/joint-ways.ts';
 import { seededChance } from '../seeded-chance.ts';
-import { evenPart, longestPartOf, fewestParts } from '../problem/splice-parts.ts';
+import {
+  evenPart,
+  fewestParts,
+  longestEndlessPart,
+  longestPartOf,
+} from '../problem/splice-parts.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */
@@ -102,8 +107,14 @@ function rescueSplices(
     );
     return count <= MOST_PLANNED_PIECES;
   });
+  const endless = longestEndlessPart(problem);
+  const partsOf = (length: number, part: number): number => fewestParts(length, part, overlap);
   return inReason.map((part): PartLength => (demand, index) => {
-    if (left.has(index)) return part;
+    const { length } = demand;
+    if (left.has(index)) {
+      const isMore = endless > overlap && partsOf(length, part) > partsOf(length, endless);
+      return isMore ? endless : part;
+    }
     return demand.length > longest ? longest : undefined;
   });
 }
