@@ -78,9 +78,9 @@ describe('The page of a room', () => {
     const base = rows.filter(({ order }) => order.endsWith('A'));
     // Worked by hand with tests/planning/room-runs.test.ts.
     expect(base.map((one) => `${one.order} ${one.wall} ${one.length} ${one.above}`)).toEqual([
-      '1A 1 216 |——|',
+      '1A 1 216.0625 |——|',
       '2A 2 32.3125 )——|',
-      '3A 6 192 |——(',
+      '3A 6 192.0625 |——(',
       '4A 5 38.3125 |——(',
       '5A 3 96.75 |——\\',
       '5A 4 72.75 /——|',
