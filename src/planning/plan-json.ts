@@ -10,6 +10,8 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from './job-plan.ts';
+import type { Joint } from './joint-places.ts';
+import { listJoints } from './joints.ts';
 import type { SetUp } from './plan-setup.ts';
 import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
@@ -44,7 +46,7 @@ export function planToJson(plan: JobPlan) {
     },
     rooms: roomsOf(plan),
     profiles: plan.profiles.map(profileOf),
-    pieces: plan.pieces.map(pieceOf),
+    pieces: piecesOf(plan),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
     cautions: faultsToJson(plan.cautions),
@@ -146,7 +148,12 @@ function setUpOf(setUp: SetUp) {
   };
 }
 
-function pieceOf(piece: Piece) {
+function piecesOf(plan: JobPlan) {
+  const joints = listJoints(plan);
+  return plan.pieces.map((piece) => pieceOf(piece, joints.get(piece.id) ?? []));
+}
+
+function pieceOf(piece: Piece, joints: readonly Joint[]) {
   const end = (side: Piece['left']) => ({
     end: side.kind,
     cornerDeg: side.cornerDeg,
@@ -162,6 +169,14 @@ function pieceOf(piece: Piece) {
     left: end(piece.left),
     right: end(piece.right),
     done: piece.done,
+    /** What the length has more than its wall, to be sprung in between two. */
+    sprungIn: Number(piece.sprungIn ?? 0),
+    /** From left to right; places are those of the laps' middles, from the wall's left corner. */
+    joints: joints.map(({ at, stud, front }) => ({
+      at: at === undefined ? null : Number(at),
+      stud: stud ?? null,
+      front,
+    })),
     madeFrom: madeFrom(piece),
   };
 }

@@ -448,6 +448,8 @@ export const WORDING = wordings({
     `${f.argument}: with its set-up spare crosscut off, the rest of that stick is ${f.given}, shorter than the shop's least blank of ${f.limit}. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.`,
   'job.part-below-least': (f) =>
     `${f.argument}: ${f.detail('pieces')} of its spliced pieces can't be cut into the fewest parts with each at least ${f.limit}; the shortest part is ${f.given}. List longer stock, or set a smaller least part on Shop.`,
+  'job.joint-off-stud': (f) =>
+    `${f.argument}: with the fewest parts that Stock allows, none of them too short, its joints can't lie on studs ${f.given} apart (${f.detail('at')} from the wall's left corner). Back the joint with a block, list another length of stock, or set a smaller least part on Shop.`,
   'job.spare-takes-stick': (f) =>
     `${f.argument}: the ${f.given} trial-cut spare takes a stick of its own (${f.detail('cost')} of lumber). Trial cuts in scrap from the bin and set-up spare 0 on Shop would save it.`,
   'job.trim-spoils-fit': (f) =>

@@ -97,9 +97,9 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       ? []
       : readProfiles(profileTable, reading, findings, namesIn(openings));
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
-  const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
-  const others = { typed, openings, profiles };
-  const { made, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
+  const asTyped = runTable === undefined ? [] : readRuns(runTable, reading, findings);
+  const others = { typed: asTyped, openings, profiles };
+  const { made, typed, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
   const job: Job = {
     titleBlock: readTitleBlock(titleTable, reading, findings),
     shop,
@@ -157,6 +157,10 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
   return faults;
 }
 
+const SAID_ELSEWHERE: ReadonlySet<SettingKey> = new Set(['lengthPrecision', 'hourlyRate']);
+/** What says nothing of a job without Trim. */
+const OF_WALLS: ReadonlySet<SettingKey> = new Set(['studSpacing', 'springIn']);
+
 function cautionsOf(
   job: Job,
   profiles: readonly ProfileRow[],
@@ -164,16 +168,19 @@ function cautionsOf(
   faults: readonly Fault[],
 ): Caution[] {
   const cautions: Caution[] = [];
-  const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
+  const { shop, trim } = job;
+  const worth = left.filter(
+    (key) => !SAID_ELSEWHERE.has(key) && (trim.length > 0 || !OF_WALLS.has(key)),
+  );
   if (worth.length > 0) {
     const list = worth
-      .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit, job.shop.decimalSign)}`)
+      .map((key) => `${settingOf(key).name} ${sayUsual(key, shop.unit, shop.decimalSign)}`)
       .join('; ');
     cautions.push(fault('job.usual-values', 'sheet.Shop', worth.length, { details: { list } }));
   }
   // A rate that can't be read has its fault; that it is missing would be one word too many.
   const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').key);
-  if (job.shop.hourlyRate === 0 && !rateAtFault)
+  if (shop.hourlyRate === 0 && !rateAtFault)
     cautions.push(fault('job.no-hourly-rate', 'sheet.Shop', 0));
   const species = new Set(profiles.map((one) => one.species).filter((name) => name !== ''));
   for (const name of species) {

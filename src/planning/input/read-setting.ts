@@ -41,6 +41,8 @@ const MOST_OF: ReadonlyMap<ArgumentKey, number> = new Map([
   [SETTINGS.endTrim.key, 12],
   [SETTINGS.endAllowance.key, 12],
   [SETTINGS.lengthPrecision.key, 1],
+  [SETTINGS.studSpacing.key, 48],
+  [SETTINGS.springIn.key, 1 / 2],
 ]);
 const FEET_PER_METRE = 10_000 / 3048;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
@@ -152,6 +154,10 @@ function readLength(
   if (inches < 0) return refuse(fault('length.negative', key, { inches }));
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', key, { inches }));
+  }
+  const { least } = definition;
+  if (least !== undefined && inches > 0 && inches < least) {
+    return refuse(fault('number.too-small', key, { inches }, { limit: { inches: least } }));
   }
   const most = MOST_OF.get(key);
   const asked = saysLengthUnit(value)

@@ -55,7 +55,7 @@ function sayJoints({ profiles, totals }: JobPlan): string[] {
   const spliced = profiles.flatMap(({ sticks }) => listSpliced(sticks));
   const named = spliced
     .slice(0, MOST_NAMED)
-    .map(({ id, parts }) => (parts === 2 ? id : `${id} (${parts} parts)`));
+    .map(({ id, parts }) => (parts.length === 2 ? id : `${id} (${parts.length} parts)`));
   const more = spliced.length - named.length;
   const where = `${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
   return [

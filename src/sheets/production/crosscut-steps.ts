@@ -77,7 +77,9 @@ function joinStep({ onThisSheet }: OrderFacts, planned: ProfilePlan): Step[] {
   const { profile, sticks, tally } = planned;
   const spliced = listSpliced(sticks);
   if (spliced.length === 0) return [];
-  const named = spliced.slice(0, MOST_SPLICED).map(({ id, parts }) => `${id}, ${parts} parts`);
+  const named = spliced
+    .slice(0, MOST_SPLICED)
+    .map(({ id, parts }) => `${id}, ${parts.length} parts`);
   const more = spliced.length - named.length;
   return [
     {
