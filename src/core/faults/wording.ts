@@ -308,6 +308,16 @@ export const WORDING = wordings({
     `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.`,
+  'table.merged-down': (f) =>
+    f.detail('heading') === 'yes'
+      ? `The heading of ${f.argument} is merged with cells of its rows (${f.detail('range')}), so what stands in them can't be told. Take the merge apart.`
+      : `${f.argument}: ${f.given} stands once for ${f.limit} rows (${f.detail('range')} are merged), and whether it is meant for each of them or for all together can't be told. Take the merge apart and fill in each row.`,
+  'table.merged-across': (f) =>
+    `${f.argument}: ${f.given} stands once for several columns (${f.detail('range')} are merged), and one value can't be meant for all of them. Take the merge apart and fill in each.`,
+  'table.merged-taken': (f) =>
+    f.given === '1'
+      ? `${f.argument} is merged over ${f.detail('rows')} rows (${f.detail('range')}); what stands there is read for each of them. Where it isn't meant so, take the merge apart.`
+      : `${f.argument} is merged over several rows in ${f.given} places; what stands there is read for each row. Where it isn't meant so, take the merge apart.`,
   'table.heading-none': (f) =>
     `${f.argument} has no heading; what stands in it is left as it is and ignored.`,
   'table.heading-unit': (f) =>
@@ -338,6 +348,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.hidden-columns': (f) =>
+    f.given === '1'
+      ? `A column of ${f.argument} is hidden (${f.detail('columns')}); it is read too. Clear it where it isn't meant.`
+      : `${f.given} columns of ${f.argument} are hidden (${f.detail('columns')}); they are read too. Clear those that aren't meant.`,
   'table.rows-below': (f) =>
     f.given === '1'
       ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
