@@ -26,6 +26,12 @@ function sayRailWays({ detail }: Facts): string {
     : `${narrower}an extension of the table to that side.`;
 }
 
+/** Where a number of degrees is what such an angle comes to in radians. */
+function sayRadians({ given, detail }: Facts): string {
+  const radians = detail('radians');
+  return radians === '' ? '' : `It looks like radians: ${given} of them are ${radians}. `;
+}
+
 /** Near names as `may`, where there are any. */
 function didYouMean({ detail }: Facts): string {
   const may = detail('may');
@@ -117,6 +123,12 @@ export const WORDING = wordings({
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
     return `${f.argument} is ${f.given}; measured from ${f.detail('from')}, it must be ${least}${above === '' ? ' to' : ''} ${f.limit}.`;
   },
+  'angle.corner-tiny': (f) =>
+    `${f.argument} is ${f.given}; no two walls meet at less than ${f.limit}. ${sayRadians(f)}Write the angle between the walls in degrees; a square corner is 90.`,
+  'angle.spring-tiny': (f) =>
+    `${f.argument} is ${f.given}; the back of a crown leans at least ${f.limit} from its wall. ${sayRadians(f)}Write the angle between its back and the wall in degrees; 38 and 45 are usual.`,
+  'angle.corner-sharp': (f) =>
+    `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
@@ -360,6 +372,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
     `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'table.total-length': (f) =>
+    `${f.argument} is ${f.given}, as long as the ${f.limit} rows above it together, and is planned beside them. Delete the row where it is their total.`,
   'host.manual-calculation': (f) =>
     `${f.argument} calculates only when it is asked to${f.detail('isPending') === 'yes' ? ', and something was changed since' : ''}: values of formulas may be old. Press F9 there before you plan.`,
   'host.still-calculating': (f) =>
@@ -390,6 +404,10 @@ export const WORDING = wordings({
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
+  'job.corner-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since ${f.detail('end')} is ${f.detail('kind')}, which is cut alike at any corner. Leave it blank; or write what the end is, such as inside miter.`,
+  'job.corner-without-end': (f) =>
+    `${f.argument} is ${f.given}, and ${f.detail('end')} is blank, which is a square end: whether it is mitered there isn't told. Write square, inside miter, outside miter or cope under ${f.detail('end')}; or leave ${f.argument} blank.`,
   'job.sill-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since a ${f.detail('kind')} reaches the floor. Leave it blank, or make its Kind window.`,
   'job.horn-unused': (f) =>

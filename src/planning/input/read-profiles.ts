@@ -10,6 +10,7 @@ import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { own, sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
+import { askAboutSpring } from '../../core/units/plausible-angle.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
@@ -73,6 +74,12 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   return read;
 }
 
+function readSpring(row: RowReader): number | undefined {
+  const spring = row.number('spring', 0, 89, { degrees: true });
+  const asked = spring === undefined ? undefined : askAboutSpring('spring', spring);
+  return asked === undefined ? spring : row.refuse('spring', asked);
+}
+
 function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
   const name = row.requiredText('profile');
   const make = row.word('make', MAKES, 'buy');
@@ -83,7 +90,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const sizes = readSizes(PROFILE_SIZES, ({ key, least, most }) =>
     row.length(key, least === 'from 0', most),
   );
-  const spring = row.number('spring', 1, 89, { degrees: true });
+  const spring = readSpring(row);
   const drop = row.length('drop');
   const projection = row.length('projection');
   const allowance = row.number('offcutAllowance', 0, 300, { percent: true });
