@@ -98,7 +98,7 @@ export const WORDING = wordings({
   'number.two-readings': (f) =>
     `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
   'number.other-sign': (f) =>
-    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).`,
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where all numbers use the other, ${f.detail('option') === '' ? 'say so in Shop (decimal sign)' : `add ${f.detail('option')}`}.`,
   'number.percent': (f) =>
     `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
   'number.other-unit': (f) =>
@@ -404,6 +404,8 @@ export const WORDING = wordings({
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
+  'job.cove-sizes-unused': (f) =>
+    `${f.given} is bought (Make), so ${f.detail('sizes')} ${f.detail('count') === '1' ? 'is' : 'are'} not used. Where it is made here, write cove or crown cove under Make; else leave ${f.detail('count') === '1' ? 'it' : 'them'} blank.`,
   'job.corner-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since ${f.detail('end')} is ${f.detail('kind')}, which is cut alike at any corner. Leave it blank; or write what the end is, such as inside miter.`,
   'job.corner-without-end': (f) =>

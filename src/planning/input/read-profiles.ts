@@ -32,6 +32,7 @@ export const PROFILE_ANSWERS = {
 
 /** Sizes that a molding which is bought has no use for: with them and no Make nobody can tell. */
 const ANY_COVE = ['coveWidth', 'coveDepth'] as const;
+const COVES_ALONE = [...ANY_COVE, 'offCenter', 'offCenterTo', 'nearFlat'] as const;
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
@@ -72,6 +73,15 @@ function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   if (read?.profile === undefined) return read;
   for (const { heading, fault: one } of checkCrownSize(read.profile)) row.refuse(heading, one);
   return read;
+}
+
+/** Of a molding that is bought: sizes that only a cove has. */
+function sayUnusedSizes(row: RowReader): void {
+  const typed = COVES_ALONE.filter((size) => !row.isBlank(size));
+  const [first] = typed;
+  if (first === undefined) return;
+  const details = { sizes: typed.map((size) => sayArgument(size)).join(', '), count: typed.length };
+  row.caution(first, fault('job.cove-sizes-unused', 'profile', row.text('profile'), { details }));
 }
 
 function readSpring(row: RowReader): number | undefined {
@@ -135,6 +145,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {
+    if (!row.isBlank('make')) sayUnusedSizes(row);
     const { blankWidth, blankThickness } = sizes;
     const size = {
       ...(blankWidth === undefined ? {} : { blankWidth }),

@@ -1,6 +1,7 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
 import { phrase, sayArgument, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, type Fault, type Outcome, type Where } from '../../core/faults/fault.ts';
+import { writeCurrency } from '../../core/units/currency.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import {
   lengthOfNumber,
@@ -180,7 +181,7 @@ function readValue(
     for (const one of faults) row.refuse('value', one);
     return undefined;
   };
-  if (kind === 'text') return row.text('value');
+  if (kind === 'text') return writeCurrency(row.text('value'));
   if (kind === 'word') {
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();
