@@ -1,6 +1,7 @@
 /** The value of one setting: a length, a number in its unit, or one of its words. */
 import { phrase, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { writeCurrency } from '../../core/units/currency.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import {
@@ -82,7 +83,7 @@ export function readSetting(
     for (const one of faults) row.refuse('value', one);
     return undefined;
   };
-  if (kind === 'text') return row.text('value');
+  if (kind === 'text') return writeCurrency(row.text('value'));
   if (kind === 'word') {
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();

@@ -14,6 +14,7 @@ import { isoOfNamedDay } from '../../core/units/date-text.ts';
 import { parseDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
+import { askAboutCorner, cautionCorner } from '../../core/units/plausible-angle.ts';
 import {
   askAboutGroup,
   askAboutLength,
@@ -193,6 +194,15 @@ export class RowReader {
       return this.refuse(heading, high);
     }
     return parsed.value;
+  }
+
+  /** The corner, in degrees; undefined where no two walls meet so. One that may be a miter is cautioned. */
+  plausibleCorner(heading: HeadingKey, corner: number): number | undefined {
+    const tiny = askAboutCorner(heading, corner);
+    if (tiny !== undefined) return this.refuse(heading, tiny);
+    const sharp = cautionCorner(heading, corner);
+    if (sharp !== undefined) this.caution(heading, sharp);
+    return corner;
   }
 
   whole(heading: HeadingKey, usual: number, least: number, most: number): number {
