@@ -8,7 +8,7 @@ import { degrees, toRadians } from '../../src/core/units/angle.ts';
 import { LEAST_FULL_SIZE_MM } from '../../src/drawings/full-size-parts.ts';
 import type { Drawing, PathShape, Point } from '../../src/drawings/drawing.ts';
 import { drawRaked, rakedToDxf, type RakedDrawingView } from '../../src/drawings/raked.ts';
-import { planRaked, type RakedView } from '../../src/drawings/raked-section.ts';
+import { planRaked } from '../../src/drawings/raked-section.ts';
 import { count } from '../deep.ts';
 import { areaOf, BLADE, fittingSection, misplacedIn, settingFor, textsIn } from './drawn-coves.ts';
 
@@ -85,20 +85,27 @@ describe('A raked profile at full size', () => {
     );
   });
 
-  test('meets the level one in the miter: seen along the level wall they are one line', () => {
-    // Each point lies in the miter's plane, out from both walls by p; the raked run leaves along its slope.
+  test('meets the level one in the miter, point by point in space', () => {
+    // Out from the level wall is x, out from the raked one y, up z: both leave the corner backward.
+    type Vector = readonly [number, number, number];
+    const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    const cross = (a: Vector, b: Vector): Vector => [
+      a[1] * b[2] - a[2] * b[1],
+      a[2] * b[0] - a[0] * b[2],
+      a[0] * b[1] - a[1] * b[0],
+    ];
     fc.assert(
       fc.property(anyRaked, (view) => {
         const level = planRaked({ ...view, slope: angle(0) });
         const raked = planRaked(view);
-        const lowest = (one: RakedView['slope']) => [Math.cos(one), Math.sin(one)] as const;
-        const [cosine, sine] = lowest(view.slope);
-        // In the raked wall's plane a point (p back along the wall, z up) is so far from the slope's line.
-        const away = level.around.map(([p, z]) => z * cosine + p * sine);
-        const drop = Math.min(...away);
-        raked.around.forEach(([out, up], at) => {
-          expect(out).toBeCloseTo(level.around[at]![0], 9);
-          expect(up).toBeCloseTo(away[at]! - drop, 9);
+        const along: Vector = [-Math.cos(view.slope), 0, Math.sin(view.slope)];
+        const square = cross([0, 1, 0], along);
+        // A level run's line, followed to where it stands out from both walls alike.
+        const met = level.around.map(([p, z]): Vector => [p, p, z]);
+        const lowest = Math.min(...met.map((point) => dot(point, square)));
+        met.forEach((point, at) => {
+          expect(raked.around[at]![0]).toBeCloseTo(dot(point, [0, 1, 0]), 9);
+          expect(raked.around[at]![1]).toBeCloseTo(dot(point, square) - lowest, 9);
         });
       }),
       { numRuns: count(60) },

@@ -33,13 +33,9 @@ export function addSlope(
   addParts(
     draft,
     [leftText(title, 'section'), heads, ...rows],
-    raked.length === 0
-      ? []
-      : [
-          rightText(rakedTitle, 'section'),
-          ...raked.map(({ label, value }) => rightFact(label, value)),
-        ],
+    [rightText(rakedTitle, 'section'), ...raked.map(({ label, value }) => rightFact(label, value))],
     spacing,
   );
-  for (const note of notes) draft.spread(note, 'wrapped');
+  const lines = spacing === 'close' ? [notes.join(' ')] : notes;
+  for (const line of lines) draft.spread(line, 'wrapped');
 }

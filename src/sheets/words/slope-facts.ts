@@ -29,7 +29,7 @@ export interface SlopeFacts {
   readonly turns: readonly SlopeTurn[];
   /** How the same is cut nested, and which edge of a piece is the longer one. */
   readonly notes: readonly string[];
-  /** Heights of the raked profiles that meet the level one. */
+  /** Heights of the raked profiles that meet the level one, and where they are drawn. */
   readonly raked: readonly Fact[];
   readonly rakedTitle: string;
 }
@@ -56,12 +56,11 @@ export function slopeFacts(profile: Profile, reading: LengthReading): SlopeFacts
   return {
     title: `Up a slope of ${say(pitch)} from level, flat on its back`,
     turns,
-    notes: [
-      ...sayNested(profile, pitch, say),
-      ...sayLongEdge(profile, pitch, reading),
+    notes: [...sayNested(profile, pitch, say), ...sayLongEdge(profile, pitch, reading)],
+    raked: [
+      ...sayRaked(profile, pitch, reading),
       profile.make === 'buy' ? POINT_BY_POINT : AT_FULL_SIZE,
     ],
-    raked: sayRaked(profile, pitch, reading),
     rakedTitle: 'Raked, round a square outside corner',
   };
 }
@@ -86,7 +85,7 @@ function sayNested({ spring }: Profile, pitch: Radians, say: (angle: Radians) =>
     const cut = computeNestedSlopedCut({ pitch, meets });
     return cut.ok ? [`${say(cut.value.bevel)} ${MEETS[meets]}`] : [];
   });
-  return [`Nested, upside down, the miter square: bevel from upright ${tilts.join(', ')}`];
+  return [`Nested, upside down, the miter square: bevel from upright ${tilts.join(', ')}.`];
 }
 
 /** Drop down the wall; the width of what stands upright. */
@@ -135,7 +134,7 @@ const HEIGHT: Readonly<Record<RakedWay, string>> = {
   rising: 'Rising, lower edge to upper',
   falling: 'Falling, lower edge to upper',
 };
-const AT_FULL_SIZE = `Raked profiles at full size: sheet ${SHEET_NAMES.outlines}. They are patterns: no set-up here cuts a raked curve.`;
-const POINT_BY_POINT =
-  'Its shape is as bought, so no raked profile is drawn: COVE.RAKED gives one point by point.';
+/** A pattern; of a molding whose shape is as bought, the function that gives it point by point. */
+const AT_FULL_SIZE: Fact = { label: 'At full size, as patterns', value: SHEET_NAMES.outlines };
+const POINT_BY_POINT: Fact = { label: 'Shape as bought: each point by', value: 'COVE.RAKED' };
 const NO_FALLING = 'Falling: too steep for it';
