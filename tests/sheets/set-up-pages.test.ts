@@ -43,15 +43,6 @@ const FORTY: Tables = {
   stock: "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nPoplar,board,12/4,11,12',5,board foot,,",
 };
 
-/** A crown of fewer passes up a ceiling of 4 in 12, from a level one or to its ridge. */
-const SLOPED: Tables = {
-  ...FULL,
-  profiles: FULL.profiles!.replace(',Note', ',Slope,Note').replace(
-    '4,1 3/16,3/8,38,8/4,',
-    '4,5/8,3/8,38,8/4,4 in 12,',
-  ),
-};
-
 const withSetting = (tables: Tables, setting: string, value: string): Tables => ({
   ...tables,
   shop: `${(tables.shop ?? '').replace(new RegExp(`^${setting},.*\n?`, 'mu'), '').trimEnd()}\n${setting},${value}`,
@@ -68,8 +59,6 @@ const PAGES: Readonly<Record<string, Tables>> = {
   hostile: JOBS['hostile']!,
   full: FULL,
   'full on A4': withSetting(FULL, 'paper', 'a4'),
-  'up a slope': SLOPED,
-  'up a slope on A4': withSetting(SLOPED, 'paper', 'a4'),
   'forty passes': FORTY,
   'forty passes on A4': withSetting(FORTY, 'paper', 'a4'),
   'forty passes on a right-tilt saw': withSetting(FORTY, 'tilt side', 'right'),

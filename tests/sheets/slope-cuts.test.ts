@@ -1,5 +1,6 @@
 /** What Set-ups says of moldings that go up a sloped ceiling: their cuts, and how high their raked profiles are. */
 import { describe, expect, test } from '@jest/globals';
+import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { describeSetUps } from '../../src/sheets/set-ups/set-ups-sheet.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
@@ -61,4 +62,17 @@ describe('A set-up page', () => {
     expect(texts.some((text) => text.startsWith('Rising'))).toBe(row !== 'buy,,,');
     expect(texts.join(' ')).not.toContain('4.45');
   });
+
+  test.each(['letter', 'a4'])(
+    'up a slope is one page of %s with its two drawings',
+    async (paper) => {
+      const sheet = await setUpsOf({
+        ...crown('4 in 12'),
+        shop: `Setting,Value\nhourly rate,60\ntable front,12\ntable back,15\npaper,${paper}`,
+      });
+      expect(sheet.print.breaksAfter ?? []).toEqual([]);
+      expect(sheet.drawings).toHaveLength(2);
+      expect(checkDescription({ version: 1, title: 'crown', sheets: [sheet] })).toEqual([]);
+    },
+  );
 });
