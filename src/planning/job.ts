@@ -146,6 +146,8 @@ interface Molding {
   readonly name: string;
   /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
+  /** Of a ceiling that it goes up along its wall, from level; absent where all is level. */
+  readonly slope?: Degrees;
   /**
    * Of a molding at a spring angle: how far it reaches down the wall and out along the ceiling, where
    * that isn't what its width and spring give (bought stock, whose back bevels take their share).

@@ -103,7 +103,7 @@ describe('The blank input workbook', () => {
       ),
     );
     expect(profiles!.headings.cells).toEqual(
-      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Drop,Projection,Miter across,Where,Height,Species,Class,Offcut allowance %,Off-center to,Note'.split(
+      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Drop,Projection,Miter across,Where,Height,Species,Class,Offcut allowance %,Off-center to,Slope,Note'.split(
         ',',
       ),
     );

@@ -46,7 +46,6 @@ export const NAMES = {
   meets: 'Meets',
   out: 'Out',
   up: 'Up',
-  slope: 'Slope',
   ranges: 'The ranges',
   aLength: 'A length',
   thePiece: 'The piece',

@@ -207,6 +207,12 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; the pitch of a ceiling lies between 0° and 90° from level.`,
   'crown.slope-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a molding that falls or rises along a wall does so by less than 90° from level.`,
+  'crown.slope-unreadable': (f) =>
+    `${f.argument}: ${f.given} is no slope that can be read. Write degrees from level, such as ${f.decimal('18.4')}, or the rise in 12, such as 4/12 or 4 in 12.`,
+  'crown.slope-nearly-level': (f) =>
+    `${f.argument} is ${f.given} from level, which nobody would see: a rise such as 4/12, worked out as a number, comes to so little. Write 4 in 12, or its degrees, ${f.decimal('18.4')}; leave ${f.argument} blank where the ceiling is level.`,
+  'crown.slope-too-steep': (f) =>
+    `${f.argument} is ${f.given} from level; it lies between 0° and ${f.limit}, without a sign: its cuts and profiles are told for both ways, up and down.`,
 
   'crown.bevel-too-near': (f) => {
     const nearFlat = f.detail('nearFlat');

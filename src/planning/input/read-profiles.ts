@@ -17,6 +17,7 @@ import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../j
 import { cellsOf } from './cells-of.ts';
 import { PROFILE_HEADINGS, PROFILE_SIZES } from './headings/profile-headings.ts';
 import { readPlace } from './read-place.ts';
+import { readSlope } from './read-slope.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
@@ -57,7 +58,7 @@ export function readProfiles(
 ): ProfileRow[] {
   const rows = new Map<string, ProfileRow>();
   for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
-    const read = readProfile(row, roundOpenings);
+    const read = readProfile(row, roundOpenings, reading);
     if (read === undefined) continue;
     if (rows.has(nameKey(read.name))) {
       row.refuse('profile', fault('job.profile-twice', 'profile', read.name));
@@ -68,8 +69,12 @@ export function readProfiles(
   return [...rows.values()];
 }
 
-function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
-  const read = readSizesOf(row, roundOpenings);
+function readProfile(
+  row: RowReader,
+  roundOpenings: ReadonlySet<string>,
+  reading: CellReading,
+): ProfileRow | undefined {
+  const read = readSizesOf(row, roundOpenings, reading);
   if (read?.profile === undefined) return read;
   for (const { heading, fault: one } of checkCrownSize(read.profile)) row.refuse(heading, one);
   return read;
@@ -90,7 +95,11 @@ function readSpring(row: RowReader): number | undefined {
   return asked === undefined ? spring : row.refuse('spring', asked);
 }
 
-function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
+function readSizesOf(
+  row: RowReader,
+  roundOpenings: ReadonlySet<string>,
+  { decimalSign }: CellReading,
+): ProfileRow | undefined {
   const name = row.requiredText('profile');
   const make = row.word('make', MAKES, 'buy');
   if (row.isBlank('make') && ANY_COVE.some((size) => !row.isBlank(size))) {
@@ -101,6 +110,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     row.length(key, least === 'from 0', most),
   );
   const spring = readSpring(row);
+  const slope = readSlope(row, decimalSign);
   const drop = row.length('drop');
   const projection = row.length('projection');
   const allowance = row.number('offcutAllowance', 0, 300, { percent: true });
@@ -133,6 +143,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const molding = {
     name,
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
+    ...(slope === undefined ? {} : { slope }),
     ...(drop === undefined ? {} : { drop }),
     ...(projection === undefined ? {} : { projection }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
