@@ -72,7 +72,8 @@ describe('whole jobs', () => {
   test('the demo library plans end to end and stands the independent check', async () => {
     const plan = await planOf(folderTables(DEMO_FOLDER));
     expect(checkJobPlan(plan)).toEqual([]);
-    expect(plan.job.runs.length).toBeGreaterThanOrEqual(60);
+    const made = plan.job.runs.filter((run) => run.made !== undefined);
+    expect(made.length).toBeGreaterThan(plan.job.runs.length / 2);
     expect(plan.job.profiles).toHaveLength(5);
     expect(new Set(plan.pieces.map((piece) => piece.room)).size).toBe(4);
     expect(new Set(plan.job.profiles.map((one) => one.species)).size).toBe(2);
