@@ -82,8 +82,11 @@ export function folderTables(folder: string): Tables {
     return existsSync(path) ? readFileSync(path, 'utf8') : '';
   };
   const openings = read('openings');
+  const [walls, trim] = [read('walls'), read('trim')];
   return {
     runs: read('runs'),
+    ...(walls === '' ? {} : { walls }),
+    ...(trim === '' ? {} : { trim }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),

@@ -57,9 +57,16 @@ async function jsonOf(tables: readonly RawTable[]) {
   const { job, faults } = readJob(tables, 'job');
   expect(faults).toEqual([]);
   const { plan } = await planJob(job!);
-  // Cautions tell the place in the file, which is another one.
-  const { cautions, ...json } = planToJson(plan!);
-  return { ...json, cautions: cautions.map(({ code, given }) => ({ code, given })) };
+  // Cautions, and pieces of walls, tell the place in the file, which is another one.
+  const { cautions, pieces, ...json } = planToJson(plan!);
+  return {
+    ...json,
+    cautions: cautions.map(({ code, given }) => ({ code, given })),
+    pieces: pieces.map(({ madeFrom, ...piece }) => ({
+      ...piece,
+      madeFrom: madeFrom && { ...madeFrom, wall: null, trim: null },
+    })),
+  };
 }
 
 describe('The blank input workbook', () => {
