@@ -9,8 +9,9 @@ import type { Shop } from './shop.ts';
 import { HALF_CENT_SLACK_CENTS } from './tolerance.ts';
 
 /**
- * One profile's lines: overhead comes on lumber and labor; the margin is a share of the price:
- * price = cost / (1 - margin).
+ * One profile's lines. Overhead comes on lumber less credit and labor, and with them makes the cost.
+ * Contingency comes on the cost; markup on lumber less credit and on labor, each at its own percent. The
+ * margin is a share of the price: price = (cost + contingency + markup) / (1 - margin).
  */
 export function priceProfile(
   lumberCents: number,
@@ -19,11 +20,25 @@ export function priceProfile(
   shop: Shop,
 ): Money {
   const laborCents = cents(hoursOf(hours) * shop.hourlyRate * 100);
-  const base = lumberCents - offcutCreditCents + laborCents;
+  const materialCents = lumberCents - offcutCreditCents;
+  const base = materialCents + laborCents;
   const overheadCents = cents((base * shop.overhead) / 100);
   const costCents = base + overheadCents;
-  const priceCents = cents(costCents / (1 - shop.margin / 100));
-  return { lumberCents, offcutCreditCents, laborCents, overheadCents, costCents, priceCents };
+  const contingencyCents = cents((costCents * shop.contingency) / 100);
+  const markupCents = cents(
+    (materialCents * shop.materialMarkup + laborCents * shop.laborMarkup) / 100,
+  );
+  const beforeMargin = costCents + contingencyCents + markupCents;
+  return {
+    lumberCents,
+    offcutCreditCents,
+    laborCents,
+    overheadCents,
+    costCents,
+    contingencyCents,
+    markupCents,
+    priceCents: cents(beforeMargin / (1 - shop.margin / 100)),
+  };
 }
 
 /**

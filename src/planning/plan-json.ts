@@ -40,7 +40,14 @@ export function planToJson(plan: JobPlan) {
       jointCost: money(totals.jointCostCents),
       hours: totals.hours,
       cost: money(totals.costCents),
+      contingency: money(totals.contingencyCents),
+      markup: money(totals.markupCents),
+      moldings: money(totals.linesCents),
+      toMinimum: money(totals.toMinimumCents),
+      delivery: money(totals.deliveryCents),
+      rounding: money(totals.roundingCents),
       price: money(totals.priceCents),
+      taxable: money(totals.taxableCents),
       tax: money(totals.taxCents),
       currency: totals.currency,
     },
@@ -112,6 +119,8 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     labor: money(lines.laborCents),
     overhead: money(lines.overheadCents),
     cost: money(lines.costCents),
+    contingency: money(lines.contingencyCents),
+    markup: money(lines.markupCents),
     price: money(lines.priceCents),
   };
 }

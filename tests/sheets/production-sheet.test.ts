@@ -118,7 +118,9 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
       expect(value(3)).toBe(profile.make === 'buy' ? null : tally.passes);
       expect(value(4)).toBeCloseTo(hoursOf(tally.hours), 9);
       expect(value(9)).toBe(money.costCents / 100);
-      expect(value(10)).toBe(money.priceCents / 100);
+      expect(value(10)).toBe(money.contingencyCents / 100);
+      expect(value(11)).toBe(money.markupCents / 100);
+      expect(value(12)).toBe(money.priceCents / 100);
     });
   });
 

@@ -46,8 +46,15 @@ export const SETTING_NAMES = {
   'setting.jointMinutes': 'joint minutes',
   'setting.hourlyRate': 'hourly rate',
   'setting.overhead': 'overhead %',
+  'setting.contingency': 'contingency %',
+  'setting.materialMarkup': 'material markup %',
+  'setting.laborMarkup': 'labor markup %',
   'setting.margin': 'margin %',
+  'setting.minimumCharge': 'minimum charge',
+  'setting.delivery': 'delivery',
+  'setting.priceRounding': 'price rounding',
   'setting.tax': 'tax %',
+  'setting.taxOn': 'tax on',
   'setting.priceHoldsDays': 'price holds days',
 
   // What names the job: rows of Job

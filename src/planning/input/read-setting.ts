@@ -111,10 +111,10 @@ export function readSetting(
 }
 
 /** What may stand with a setting's number: its percent, its degrees, the shop's money, its unit. */
-function unitsOf({ kind, unit, key }: SettingDefinition): AllowedUnits {
+function unitsOf({ kind, unit, money }: SettingDefinition): AllowedUnits {
   if (kind === 'percent') return { percent: true };
   if (kind === 'angle') return { degrees: true };
-  return { words: [unit], ...(key === SETTINGS.hourlyRate.key ? { currency: '' } : {}) };
+  return { words: [unit], ...(money === true ? { currency: '' } : {}) };
 }
 
 /** Angles and rates may be typed with a fraction: 1/2, or 37 1/2. */

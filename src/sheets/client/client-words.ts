@@ -34,7 +34,7 @@ export function sayCovered(plan: JobPlan): string[] {
   const print = (length: typeof endAllowance): string => printExact(length, shop);
   return [
     shop.hourlyRate === 0 ? WOOD_ALONE : WOOD_AND_WORK,
-    'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
+    `It does not cover fitting, paint or finish, ${shop.delivery > 0 ? '' : 'delivery, '}or taking old trim down, unless that is agreed in writing.`,
     `Lengths are those to cut to, with what the ends need, rounded up to the next ${print(lengthPrecision)}.`,
     ...(toWalls && endAllowance.compare(0) > 0
       ? [

@@ -75,7 +75,11 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Money',
-    'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Margin is a share of the price: price = cost / (1 - margin). Tax is on the price. Each line is rounded to the cent once.',
+    'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Contingency is on the cost. Markup is on lumber less credit (material) and on labor, each at its percent of them; margin is a share of the price, so that a margin of 20 % is a markup of 25 %: price = (cost + contingency + markup) / (1 - margin). Each line is rounded to the cent once.',
+  ],
+  [
+    'Price of the job',
+    'The moldings, brought up to the minimum charge where they come to less; delivery as it is; and what rounds both up to the next cent, dollar (or whatever the currency is) or 5. Tax is on all of it, on what lumber less credit and its markup make of it (divided by 1 - margin), or on nothing.',
   ],
   [
     'Offcut credit',
