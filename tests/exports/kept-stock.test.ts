@@ -13,7 +13,7 @@ const CREDITED = {
 
 test('What a job leaves over is read as rows of Stock, at just what the job was credited for it', async () => {
   for (const tables of [CREDITED, folderTables(DEMO_FOLDER)]) {
-    const plan = await planOf(tables, { stepBudget: 50 });
+    const plan = await planOf(tables);
     const list = listKeptStock(plan);
     const file = exportPlan(plan).find(({ path }) => path === 'lists/kept-as-stock.csv')!;
     const read = readCsvTable(file.text, 'stock.csv', 'Stock');
