@@ -95,14 +95,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
   const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
   const others = { typed, openings, profiles };
-  const { made, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
   const job: Job = {
     shop,
     shopCells,
     profiles,
-    runs: [...made, ...typed],
     openings,
-    ...ofRooms,
+    ...readRooms(rooms, others, reading, findings, source),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
   faults.push(...inOpenings.faults);

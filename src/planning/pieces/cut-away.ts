@@ -31,11 +31,16 @@ export interface CutAway {
   readonly taken: ExactInches;
 }
 
-export interface CutRuns {
+interface CutRun {
   readonly runs: readonly Run[];
   readonly cutAways: readonly CutAway[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
+}
+
+export interface CutRuns extends CutRun {
+  /** What becomes of each run: itself where nothing cuts it. */
+  readonly byRun: readonly (Pick<CutRun, 'runs' | 'cutAways'> & { readonly run: Run })[];
 }
 
 /**
@@ -52,7 +57,6 @@ export function cutAway(
   walls: readonly WallRow[] = [],
 ): CutRuns {
   const faults: Fault[] = [];
-  const cutAways: CutAway[] = [];
   const profileAt = placedProfiles(profileOf);
   const notes = new CutAwayNotes(runs, sides, profileAt, walls);
   const onWall = new Map<string, OpeningSide[]>();
@@ -61,29 +65,35 @@ export function cutAway(
     const key = wallKey(side.room, side.wall);
     onWall.set(key, [...(onWall.get(key) ?? []), side]);
   }
-  const cut = runs.flatMap((run) => {
+  const byRun = runs.map((run) => {
+    const whole = { run, runs: [run], cutAways: [] };
     const profile = profileAt(run);
     const here = onWall.get(wallKey(run.room, run.run)) ?? [];
-    if (profile === undefined || here.length === 0) return [run];
+    if (profile === undefined || here.length === 0) return whole;
     const cutting = here.filter((side) => {
       const verdict = judgeCut(side, profile, profileOf);
       notes.note(run, profile, side, verdict);
       return verdict.is === 'cut';
     });
-    if (cutting.length === 0) return [run];
+    if (cutting.length === 0) return whole;
     if (needsWallLength(run)) {
       const wall = fault('job.opening-needs-wall-length', runArgument(run), run.measuredAs);
       faults.push(placeFault(wall, run.cells.measuredAs));
-      return [run];
+      return whole;
     }
     notes.noteCut(run, profile, cutting);
     const made = cutting.every(isPlaced) ? cutByPosition(run, cutting) : cutByTotal(run, cutting);
     faults.push(...made.faults);
     notes.add(...made.cautions);
-    cutAways.push(...made.cutAways);
-    return made.runs;
+    return { run, runs: made.runs, cutAways: made.cutAways };
   });
-  return { runs: cut, cutAways, faults, cautions: notes.cautions() };
+  return {
+    byRun,
+    runs: byRun.flatMap((one) => one.runs),
+    cutAways: byRun.flatMap((one) => one.cutAways),
+    faults,
+    cautions: notes.cautions(),
+  };
 }
 
 /** A made run's profile is where Trim puts it: each such profile is one object. */
@@ -110,7 +120,7 @@ function isPlaced({ position, opening }: OpeningSide): boolean {
   return position !== undefined && opening.quantity === 1;
 }
 
-function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRun {
   const faults: Fault[] = [];
   const spans = sides
     .map((side) => {
@@ -140,7 +150,7 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
         length: from.sub(at),
         left,
         right: SQUARE,
-        ...madeOf(run, at, from, 'left'),
+        ...madeOf(run, at, from, parts.filter(isBetween).length),
       });
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
@@ -148,34 +158,41 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
   }
   if (run.length.gt(at)) {
     const length = run.length.sub(at);
-    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length, 'right') });
+    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length) });
   }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
 }
 
-/** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
-function madeOf(
-  run: Run,
-  from: ExactInches,
-  to: ExactInches,
-  end: 'left' | 'right',
-): Pick<Run, 'made'> {
+/**
+ * A part of a made run goes up as its own end of it does; one between two openings has a turn of its own.
+ *
+ * @param before how many parts between two openings are left of it
+ */
+function madeOf(run: Run, from: ExactInches, to: ExactInches, before = 0): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
   const { order, ...rest } = run.made;
-  const made = { ...rest, lies: { from, to } };
-  if (order === undefined || (end === 'left' && from.gt(0))) return { made };
-  return { made: { ...made, order: { left: order[end], right: order[end] } } };
+  const turn = from.equals(0)
+    ? order?.left
+    : to.equals(run.length)
+      ? order?.right
+      : order?.between?.[before];
+  const lies = { from, to };
+  return {
+    made: { ...rest, lies, ...(turn === undefined ? {} : { order: { left: turn, right: turn } }) },
+  };
 }
+
+const isBetween = ({ made }: Run): boolean => made?.lies?.from.gt(0) === true;
 
 /** Whoever cuts it by the total doesn't know where it lies. */
 function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
   if (made === undefined) return {};
-  const { wall, trim, place, order } = made;
-  return { made: { wall, trim, place, ...(order === undefined ? {} : { order }) } };
+  const { lies: _, ...rest } = made;
+  return { made: rest };
 }
 
-function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
   const cutAways = sides.map((side) =>
     cutOf(run, side, outsideWidth(side).mul(side.opening.quantity)),
   );

@@ -1,7 +1,9 @@
 /** Walls and Trim become runs, as if somebody had typed each. */
 import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
+import { keptSpans, type Span } from '../../core/room/wall-spans.ts';
 import { degrees } from '../../core/units/angle.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
   nameKey,
@@ -19,7 +21,8 @@ import { listRooms, type WalledRoom } from './list-rooms.ts';
 import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
 import { noteCeiling } from './ceiling-notes.ts';
-import { noteTypedRuns } from './typed-runs.ts';
+import { chooseRows } from './own-trim.ts';
+import { joinRuns } from './typed-runs.ts';
 import { findWallAcross } from './wall-across.ts';
 
 export interface RoomsOfJob {
@@ -38,7 +41,7 @@ export interface RoomsOfJob {
 }
 
 export interface MadeRuns {
-  /** Room by room, in each in the order of Trim and then to the right; those without that are typed. */
+  /** Made ones room by room, in each in the order of Trim and then to the right; and those that are typed. */
   readonly runs: readonly Run[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
@@ -67,7 +70,9 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   const bare = [...rooms.values()].filter((room) => isTrimmed && !trimOf.has(room));
   for (const room of bare) cautions.push(withoutTrim(room));
   const runs: Run[] = [];
-  for (const [room, rows] of trimOf) {
+  for (const [room, meant] of trimOf) {
+    const { rows, cautions: ofOwn } = chooseRows(room, meant);
+    cautions.push(...ofOwn);
     faults.push(...checkTwice(room, rows), ...rows.flatMap((row) => checkHeight(room, row)));
     const first = findFirst(room, sidesOn);
     for (const row of rows) {
@@ -82,8 +87,8 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
       if (row.at === 'ceiling') cautions.push(...noteCeiling(room, row, profile, sidesOn));
     }
   }
-  const noted = noteTypedRuns(runs, typed);
-  return { ...noted, faults, cautions: [...cautions, ...noted.cautions] };
+  const joined = joinRuns(runs, typed);
+  return { ...joined, faults, cautions: [...cautions, ...joined.cautions] };
 }
 
 function roomsOf({ room }: TrimRow, rooms: ReadonlyMap<string, WalledRoom>): WalledRoom[] {
@@ -196,9 +201,14 @@ function toFit(wall: WallRow, hasTrim: boolean, cutting: readonly OpeningSide[])
     isParted: cutting.length > 0,
     reachesLeft: spans.every(({ from }) => from.gt(ZERO)),
     reachesRight: spans.every(({ to }) => to.lt(length)),
+    between: spans.length === cutting.length ? countBetween(length, spans) : 0,
     turn,
     length: Number(length),
   };
+}
+
+function countBetween(length: ExactInches, spans: readonly Span[]): number {
+  return keptSpans(length, spans).filter(({ from, to }) => from.gt(ZERO) && to.lt(length)).length;
 }
 
 function runOf(

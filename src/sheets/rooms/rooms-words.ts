@@ -1,5 +1,7 @@
 /** What the sheet Rooms says in sentences. */
+import type { Room } from '../../core/room/wall.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { sameName } from '../../planning/job.ts';
 import type { FittedPiece, FittedTrim } from '../../planning/rooms/room-fittings.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { count, printExact } from '../words/print-length.ts';
@@ -19,9 +21,9 @@ export function letterOf(trim: number): string {
   return (LETTERS[at] ?? '').repeat(round + 1);
 }
 
-/** `3A`, unlike the sticks' A3; one that goes up at any time has a star. */
+/** `3A`, unlike the sticks' A3. */
 export function orderOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
-  return `${order ?? '*'}${letterOf(trim)}`;
+  return `${order}${letterOf(trim)}`;
 }
 
 /** `A: Base at the floor, inside corners coped`. */
@@ -36,10 +38,14 @@ export function sayTrim({ row, place }: FittedTrim, trim: number, reading: Lengt
   return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
 }
 
-/** What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced. */
+/**
+ * What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced.
+ *
+ * @param walls the room's, in order
+ */
 export function sayNote(
-  { piece, order, joinedTo }: Omit<FittedPiece, 'wall'>,
-  walls: readonly string[],
+  { piece, order, joinedTo }: Pick<FittedPiece, 'piece' | 'joinedTo'> & Partial<FittedPiece>,
+  walls: Room['walls'],
   parts: number,
 ): string {
   const notes: string[] = [];
@@ -48,13 +54,16 @@ export function sayNote(
   if (!isRun) notes.push(`return of its ${piece.id.endsWith('left') ? 'left' : 'right'} end`);
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
-      const names = joinedTo.map((wall) => walls[wall] ?? '');
+      const names = joinedTo.map((wall) => walls[wall]?.name ?? '');
       notes.push(
         `joined at the outside corner to that of wall ${names.join(', ')} before it goes up`,
       );
     }
-    if (order === undefined) notes.push('between two openings: goes up at any time');
-    if (piece.made.lies === undefined) {
+    if (isBetweenOpenings(piece, walls)) {
+      notes.push('between two openings: it meets no other, and goes up as fitting comes by');
+    }
+    if (piece.made.isTakenOver === true) notes.push('as Runs has it');
+    if (order !== undefined && piece.made.lies === undefined) {
       notes.push(
         'shortened for openings whose Position is not known: cut it in pieces at the wall',
       );
@@ -63,6 +72,13 @@ export function sayNote(
   if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
   if (piece.note !== '') notes.push(piece.note);
   return notes.join('; ');
+}
+
+function isBetweenOpenings({ made, run }: Piece, walls: Room['walls']): boolean {
+  const length = walls.find(({ name }) => sameName(name, run))?.length;
+  if (made?.lies === undefined || length === undefined) return false;
+  const { from, to } = made.lies;
+  return from.gt(0) && to.lt(length);
 }
 
 /** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */
