@@ -44,8 +44,9 @@ function withRows(tables: Tables, runs: readonly Run[], headings?: string): JobR
 function toldOf({ pieces, cutAways }: PieceList) {
   return {
     cutAways,
-    pieces: pieces.map(({ where: _, made, ...one }: Piece) => ({
+    pieces: pieces.map(({ made, ...one }: Piece) => ({
       ...one,
+      where: undefined,
       cutLength: one.cutLength.toFraction(),
       left: { ...one.left, added: one.left.added.toFraction() },
       right: { ...one.right, added: one.right.added.toFraction() },

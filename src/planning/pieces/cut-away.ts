@@ -188,8 +188,10 @@ const isBetween = ({ made }: Run): boolean => made?.lies?.from.gt(0) === true;
 /** Whoever cuts it by the total doesn't know where it lies. */
 function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
   if (made === undefined) return {};
-  const { lies: _, ...rest } = made;
-  return { made: rest };
+  const { wall, trim, place, isTakenOver, order } = made;
+  const turn = order === undefined ? {} : { order };
+  const taken = isTakenOver === undefined ? {} : { isTakenOver };
+  return { made: { wall, trim, place, ...taken, ...turn } };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
