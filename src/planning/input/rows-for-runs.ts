@@ -78,7 +78,7 @@ export function rowsForRuns(
     return row;
   });
   if (lacking.size > 0) return failed(...lacking.values());
-  const otherwise = runs.filter((run, at) => !readsAs(table, rows[at] ?? [], run, reading));
+  const otherwise = runs.filter((run, at) => !isReadAs(table, rows[at] ?? [], run, reading));
   return otherwise.length > 0 ? failed(...otherwise.map(readsOtherwise)) : ok(rows);
 }
 
@@ -88,15 +88,19 @@ function withoutColumn(table: RawTable, key: HeadingKey, run: Run, text: string)
   return placeFault(one, whereIs(table, table.headings.line, 0));
 }
 
-function readsOtherwise(run: Run): Fault {
-  return fault('room.run-reads-otherwise', runArgument(run), run.profile);
+export function readsOtherwise(run: Run): Fault {
+  return placeFault(fault('room.run-reads-otherwise', runArgument(run), run.profile), run.where);
 }
 
-function readsAs(table: RawTable, cells: RunRow, run: Run, reading: CellReading): boolean {
+function isReadAs(table: RawTable, cells: RunRow, run: Run, reading: CellReading): boolean {
   const found: Findings = { faults: [], cautions: [] };
   const line = table.headings.line + 1;
   const [read, ...others] = readRuns({ ...table, rows: [{ line, cells }] }, reading, found);
-  if (read === undefined || others.length > 0 || found.faults.length > 0) return false;
+  return read !== undefined && others.length + found.faults.length === 0 && isSameRun(read, run);
+}
+
+/** Whether two runs are planned alike. */
+export function isSameRun(read: Run, run: Run): boolean {
   const isSameName = (key: 'room' | 'run' | 'profile' | 'match'): boolean =>
     nameKey(read[key]) === nameKey(run[key]);
   const isSameEnd = (side: 'left' | 'right'): boolean =>
