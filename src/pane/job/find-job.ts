@@ -7,6 +7,7 @@ import type { RawTable } from '../../planning/input/raw-table.ts';
 import { readProfiles } from '../../planning/input/read-profiles.ts';
 import { readWalls } from '../../planning/input/read-walls.ts';
 import { readingOf, readShop } from '../../planning/input/read-shop.ts';
+import { listRuns } from '../../planning/list-runs.ts';
 import { lookAtRooms } from '../../planning/rooms/look-at-rooms.ts';
 import { CHOICE_NOTES, readChoices, type Choices } from '../../planning/input/table-choices.ts';
 import type { Planner } from '../planner.ts';
@@ -80,6 +81,8 @@ function judge(
     survey,
     tables: matches,
     job: complete ? reading.job : undefined,
+    asRead: reading.asRead,
+    runs: listRuns(reading.asRead),
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles

@@ -3,6 +3,7 @@ import type { Where } from '../../core/faults/fault.ts';
 import type { Room } from '../../core/room/wall.ts';
 import {
   nameKey,
+  sameName,
   type Job,
   type Profile,
   type RunEnd,
@@ -11,6 +12,7 @@ import {
 } from '../job.ts';
 import type { JobPlan } from '../job-plan.ts';
 import type { Piece } from '../piece.ts';
+import { listPieces } from '../pieces/list-pieces.ts';
 import { listSides, type OpeningSide } from '../pieces/opening-sides.ts';
 import { listRooms, roomOf, type WalledRoom } from './list-rooms.ts';
 
@@ -72,6 +74,26 @@ export function listRoomFittings({ job, pieces }: Pick<JobPlan, 'job' | 'pieces'
       typed: here.filter((piece) => orderOf(piece) === undefined && !isAround(piece)),
     };
   });
+}
+
+/**
+ * Of one room alone, as it is being typed: what of a job has nothing to do with the room isn't looked at.
+ * @returns undefined where Walls has no such room
+ */
+export function fitRoom(job: Job, room: string): RoomFittings | undefined {
+  const isHere = (one: { readonly room: string }): boolean => sameName(one.room, room);
+  const inRoom: Job = {
+    ...job,
+    runs: job.runs.filter(isHere),
+    walls: job.walls.filter(isHere),
+    openings: job.openings.filter(
+      (one) => isHere(one) || (one.otherRoom !== undefined && sameName(one.otherRoom, room)),
+    ),
+  };
+  const pieces = listPieces(inRoom).pieces.filter(isHere);
+  return listRoomFittings({ job: inRoom, pieces }).find(({ room: { name } }) =>
+    sameName(name, room),
+  );
 }
 
 function sidesOf({ openings, profiles }: Job, rooms: ReadonlyMap<string, WalledRoom>) {

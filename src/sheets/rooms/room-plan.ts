@@ -19,7 +19,7 @@ export function drawPlan(
   const drawing = drawRoom({
     room,
     openings: placedOpenings(fittings),
-    runs: listRuns(fittings),
+    runs: runsInPlan(fittings),
     unit,
     decimalSign,
     width,
@@ -47,7 +47,7 @@ export function listUndrawn({ openings, room }: RoomFittings): string[] {
 }
 
 /** What is at the floor is next to the walls, what is at the ceiling farthest from them. */
-function listRuns({ trims, room }: RoomFittings): RoomRun[] {
+export function runsInPlan({ trims, room }: RoomFittings): RoomRun[] {
   const placeOf = ({ place }: FittedTrim): number => PLACES.indexOf(place.at);
   const outward = [...trims].sort((one, other) => placeOf(one) - placeOf(other));
   return trims.flatMap((trim, at) =>
