@@ -97,7 +97,7 @@ async function typeRows(
         for (let column = 0; column < 20; column++) {
           const text = row[String(found.at(0, column)?.value ?? '')];
           const cell = `${String.fromCharCode(65 + column)}${line + 1}`;
-          if (text !== undefined) await testExcel.types(found, cell, `'${text}`);
+          if (text !== undefined) await testExcel.types(found, cell, text);
         }
         line += 1;
       }

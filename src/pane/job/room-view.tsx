@@ -1,10 +1,10 @@
 /** The rooms of Walls as they are typed: one of them drawn with its trim, what may be wrong in it marked; its runs. */
 import { Select } from '@fluentui/react-components';
-import { useId, useMemo, type ReactNode } from 'react';
+import { useId, useMemo, useState, type ReactNode } from 'react';
 import { drawRoom } from '../../drawings/room.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { RoomLook } from '../../planning/rooms/look-at-rooms.ts';
-import { fitRoom, type RoomFittings } from '../../planning/rooms/room-fittings.ts';
+import { fitRoom, type FittedTrim, type RoomFittings } from '../../planning/rooms/room-fittings.ts';
 import { runsInPlan } from '../../sheets/rooms/room-plan.ts';
 import { HOW_TO_READ, sayTrim } from '../../sheets/rooms/rooms-words.ts';
 import { Disclosure } from '../style/disclosure.tsx';
@@ -31,7 +31,7 @@ function Room({ found, room }: { readonly found: JobFound; readonly room: RoomLo
     <>
       <Section title="Room">
         <Choice rooms={rooms} name={name} />
-        <Plan room={room} fittings={fittings} shop={found.shop} />
+        <Plan key={name} room={room} fittings={fittings} shop={found.shop} />
       </Section>
       {runs.length === 0 ? null : <RunsList found={found} room={name} fittings={fittings} />}
     </>
@@ -68,13 +68,19 @@ function Plan(props: {
 }): ReactNode {
   const shared = useSharedStyles();
   const { fittings, shop } = props;
+  const [chosen, choose] = useState<number | undefined>();
   const { drawn } = props.room;
   if (drawn === undefined) return <p className={shared.text}>{NOT_DRAWN}</p>;
   const { unit, decimalSign } = shop;
   const trims = fittings?.trims ?? [];
-  const runs = fittings === undefined ? [] : runsInPlan(fittings);
+  // Somebody may have taken its row out.
+  const only = trims[chosen ?? -1] === undefined ? undefined : chosen;
+  const runs = fittings === undefined ? [] : runsInPlan(fittings, only);
   return (
     <>
+      {trims.length < 2 ? null : (
+        <TrimChoice trims={trims} chosen={only} choose={choose} shop={shop} />
+      )}
       <DrawingFigure
         name="The room"
         draw={(width) => drawRoom({ ...drawn, runs, unit, decimalSign, width })}
@@ -94,5 +100,35 @@ function Plan(props: {
         </>
       )}
     </>
+  );
+}
+
+/** In a narrow pane not all of a room's trim has room to be marked. */
+function TrimChoice(props: {
+  readonly trims: readonly FittedTrim[];
+  readonly chosen: number | undefined;
+  readonly choose: (trim: number | undefined) => void;
+  readonly shop: Shop;
+}): ReactNode {
+  const shared = useSharedStyles();
+  const id = useId();
+  const { trims, chosen, choose, shop } = props;
+  return (
+    <div className={shared.field}>
+      <label htmlFor={id}>Trim that is drawn</label>
+      <Select
+        id={id}
+        className={shared.select}
+        value={chosen === undefined ? '' : String(chosen)}
+        onChange={(_, { value }) => choose(value === '' ? undefined : Number(value))}
+      >
+        <option value="">All</option>
+        {trims.map((trim, at) => (
+          <option key={at} value={at}>
+            {sayTrim(trim, at, shop)}
+          </option>
+        ))}
+      </Select>
+    </div>
   );
 }

@@ -109,7 +109,7 @@ function Lines(props: {
               <div>
                 <div className={styles.name}>
                   <span className={shared.strong}>
-                    {[...(withRoom ? [run.room] : []), run.run, run.profile].join(', ')}
+                    {[...(withRoom ? [run.room] : []), sayName(listed), run.profile].join(', ')}
                   </span>
                   <span className={styles.length}>
                     {`${run.quantity === 1 ? '' : `${run.quantity} × `}${sayRunLength(run, shop)}`}
@@ -139,6 +139,11 @@ function sayDetails(listed: ListedRun, shop: Shop, up: readonly string[]): strin
     ...(up.length === 0 ? [] : [`on the plan ${up.join(', ')}`]),
     sayFrom(listed),
   ].join('; ');
+}
+
+/** A made one is called by its wall. */
+function sayName({ run, from }: ListedRun): string {
+  return from.made === undefined ? run.run : `wall ${run.run}`;
 }
 
 function TakeOver({ listed }: { readonly listed: ListedRun }): ReactNode {
