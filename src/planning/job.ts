@@ -4,13 +4,18 @@ import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import type { OnWall } from './on-wall.ts';
 import type { SettingKey, Shop } from './shop.ts';
+import type { TitleBlock } from './title-block.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
 
 export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
 export type EndKind = (typeof END_KINDS)[number];
+
+/** Ends that are cut alike at any corner, which is square to them. */
+export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
 
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
@@ -62,6 +67,8 @@ export interface Run {
   readonly cells: CellsOf<RunCell>;
   /** Of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
+  /** Of a made run, and of one of Runs that stands in its place. */
+  readonly onWall?: OnWall;
 }
 
 /** What a run along a wall of Walls comes from, and when it goes up. */
@@ -76,8 +83,6 @@ export interface MadeRun {
   readonly isTakenOver?: true;
   /** Absent where rows of Runs stand in place of another number of made ones: whose turn is whose isn't known. */
   readonly order?: FittingOrder;
-  /** From the wall's left corner, as measured; absent where openings are cut out by their total alone. */
-  readonly lies?: { readonly from: ExactInches; readonly to: ExactInches };
 }
 
 /**
@@ -154,6 +159,8 @@ interface Molding {
   readonly name: string;
   /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
+  /** Of a ceiling that it goes up along its wall, from level; absent where all is level. */
+  readonly slope?: Degrees;
   /**
    * Of a molding at a spring angle: how far it reaches down the wall and out along the ceiling, where
    * that isn't what its width and spring give (bought stock, whose back bevels take their share).
@@ -284,6 +291,7 @@ export interface NamedWalls {
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export interface Job {
+  readonly titleBlock: TitleBlock;
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];

@@ -44,7 +44,7 @@ function withRows(tables: Tables, runs: readonly Run[], headings?: string): JobR
 function toldOf({ pieces, cutAways }: PieceList) {
   return {
     cutAways,
-    pieces: pieces.map(({ made, ...one }: Piece) => ({
+    pieces: pieces.map(({ made, onWall, ...one }: Piece) => ({
       ...one,
       where: undefined,
       cutLength: one.cutLength.toFraction(),
@@ -53,8 +53,14 @@ function toldOf({ pieces, cutAways }: PieceList) {
       made: made && {
         place: made.place.at,
         order: made.order,
-        from: made.lies?.from.toFraction(),
-        to: made.lies?.to.toFraction(),
+      },
+      onWall: onWall && {
+        ...onWall,
+        lies: onWall.lies && {
+          ...onWall.lies,
+          from: onWall.lies.from.toFraction(),
+          to: onWall.lies.to.toFraction(),
+        },
       },
     })),
   };

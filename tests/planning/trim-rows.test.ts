@@ -14,12 +14,12 @@ describe('Runs by rows of Trim', () => {
         'Base',
       );
     expect(trimmed('all,Base,floor,,,3')).toEqual([
-      '1: 216 cope/square 4',
-      '2: 120 cope/cope 5',
+      '1: 216 1/16 cope/square 4',
+      '2: 120 1/16 cope/cope 5',
       '3: 96 3/4 square/outside miter 1',
       '4: 72 3/4 outside miter/square 1',
-      '5: 120 cope/square 2',
-      '6: 192 cope/square 3',
+      '5: 120 1/16 cope/square 2',
+      '6: 192 1/16 cope/square 3',
     ]);
     expect(trimmed('all,Base,floor,"1, 2",miter,')).toEqual([
       '1: 216 square/inside miter 1',
@@ -42,12 +42,12 @@ Reading room,3,door,40,80,Casing,2`;
     const base = listPieces(jobOf({ ...READING_ROOM, openings })).pieces;
     expect(saidOf(base, 'Base')).toEqual([
       // Across from the door on wall 3: from it to the right as far as that door, to the left to the door on 6.
-      '1: 216 square/square 1',
-      '2: 120 cope/square 2',
+      '1: 216 1/16 square/square 1',
+      '2: 120 1/16 cope/square 2',
       // Its casing reaches the corner: nothing is left there. Then what lies to the right of it, from the longest on.
       '3: 51 1/16 square/outside miter 6',
       '4: 72 3/4 outside miter/cope 6',
-      '5: 120 square/square 4',
+      '5: 120 1/16 square/square 4',
       '6: 20 5/16 cope/square 5',
       '6: 23 5/8 square/square 7',
       '6: 22 5/8 square/square 8',

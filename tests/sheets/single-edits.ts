@@ -206,7 +206,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => [
       [['Pieces', pieceRow(book, 1).row, 15], 'x'],
       [['Pieces', pieceRow(book, 4).row, 15], 'x'],
-      [['Cutting', cutRow(book, 1).row, 0], 'x'],
+      // A stick as a whole, and one piece of another.
+      [['Cutting', cutSticks(sheetOf(book, 'Cutting')).at(-1)!.pieces[0]!.row - 1, 0], 'x'],
       [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
       ...UNTICKED.flatMap((value, at): Typed => {
         const stick = cutSticks(sheetOf(book, 'Cutting'))[at + 1]!;

@@ -1,6 +1,6 @@
 /** Words about a setting: its own unit as people write it, and names that say a price is meant. */
 import { wordsOf } from '../../core/words/near-words.ts';
-import type { SettingDefinition } from '../shop.ts';
+import type { SettingDefinition } from '../settings/setting.ts';
 
 /** What may stand in the Unit column, by the unit that the setting is kept in. Common practice [C]. */
 const WRITTEN: Readonly<Record<string, RegExp>> = {

@@ -131,6 +131,7 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRun {
   const parts: Run[] = [];
   const cutAways: CutAway[] = [];
   let at = ZERO;
+  let between = 0;
   for (const { from, to, side } of spans) {
     if (from.lt(at) && at.gt(0)) {
       const limit = inches(at);
@@ -144,54 +145,46 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRun {
     }
     // A casing that touches the corner leaves nothing there.
     if (from.gt(at)) {
-      const left = at.equals(0) ? run.left : SQUARE;
+      const isFirst = at.equals(0);
       parts.push({
         ...run,
         length: from.sub(at),
-        left,
+        left: isFirst ? run.left : SQUARE,
         right: SQUARE,
-        ...madeOf(run, at, from, parts.filter(isBetween).length),
+        ...madeOf(run, isFirst ? 'left' : between),
+        ...partOf(run, at, from),
       });
+      if (!isFirst) between += 1;
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
     at = to;
   }
   if (run.length.gt(at)) {
     const length = run.length.sub(at);
-    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length) });
+    const [made, part] = [madeOf(run, 'right'), partOf(run, at, run.length)];
+    parts.push({ ...run, length, left: SQUARE, ...made, ...part });
   }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
 }
 
-/**
- * A part of a made run goes up as its own end of it does; one between two openings has a turn of its own.
- *
- * @param before how many parts between two openings are left of it
- */
-function madeOf(run: Run, from: ExactInches, to: ExactInches, before = 0): Pick<Run, 'made'> {
+/** A part of a made run goes up as its own end of it does; those between two openings, from 0, have turns of their own. */
+function madeOf(run: Run, part: 'left' | 'right' | number): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
-  const { order, ...rest } = run.made;
-  const turn = from.equals(0)
-    ? order?.left
-    : to.equals(run.length)
-      ? order?.right
-      : order?.between?.[before];
-  const lies = { from, to };
-  return {
-    made: { ...rest, lies, ...(turn === undefined ? {} : { order: { left: turn, right: turn } }) },
-  };
+  const { order, ...made } = run.made;
+  const turn = typeof part === 'number' ? order?.between?.[part] : order?.[part];
+  return { made: turn === undefined ? made : { ...made, order: { left: turn, right: turn } } };
 }
 
-const isBetween = ({ made }: Run): boolean => made?.lies?.from.gt(0) === true;
+function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 'onWall'> {
+  return onWall === undefined ? {} : { onWall: { ...onWall, lies: { from, to, isWhole: false } } };
+}
 
 /** Whoever cuts it by the total doesn't know where it lies. */
-function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
-  if (made === undefined) return {};
-  const { wall, trim, place, isTakenOver, order } = made;
-  const turn = order === undefined ? {} : { order };
-  const taken = isTakenOver === undefined ? {} : { isTakenOver };
-  return { made: { wall, trim, place, ...taken, ...turn } };
+function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
+  if (onWall === undefined) return {};
+  const { lies: _, ...anywhere } = onWall;
+  return { onWall: anywhere };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
@@ -207,7 +200,7 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
   const details = { profile: run.profile, opening: open?.name ?? '', needed: sayArgument(needed) };
   const byTotal = fault('job.opening-by-total', runArgument(run), inches(total), { details });
   return {
-    runs: [{ ...run, length: run.length.sub(total), ...madeAnywhere(run) }],
+    runs: [{ ...run, length: run.length.sub(total), ...anywhereOn(run) }],
     cutAways,
     faults: [],
     cautions: [placeFault(byTotal, open?.opening.cells[needed] ?? run.where)],

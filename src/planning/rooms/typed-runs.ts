@@ -1,9 +1,11 @@
 /** Runs that somebody typed beside those that are made, or in place of them. */
-import Fraction from 'fraction.js';
 import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import { nameKey, type Run } from '../job.ts';
 import { runArgument } from '../pieces/opening-sides.ts';
+
+/** A typed run is measured from corner to corner where it is as long as the wall, to an inch. Common practice [C]. */
+const MEASURED_ANEW_INCHES = 1;
 
 export interface JoinedRuns {
   /** As `Job.runs` has them. */
@@ -57,11 +59,19 @@ function takeFrom(of: Run, turnUnknown = false): (typed: Run) => Run {
   return (typed) => {
     if (of.made === undefined) return typed;
     const { wall, trim, place } = of.made;
-    const lies = { from: new Fraction(0), to: typed.length };
-    const from = turnUnknown ? { wall, trim, place } : { ...of.made, lies };
+    const from = turnUnknown ? { wall, trim, place } : of.made;
     const { room, run, profile } = of;
-    return { ...typed, room, run, profile, made: { ...from, isTakenOver: true } };
+    const lying = turnUnknown ? {} : onWallAs(of, typed);
+    return { ...typed, room, run, profile, made: { ...from, isTakenOver: true }, ...lying };
   };
+}
+
+/** As long as the wall, it lies on it as the made one did. */
+function onWallAs({ onWall, length }: Run, run: Run): Pick<Run, 'onWall'> {
+  const isAsLong = run.length.sub(length).abs().lte(MEASURED_ANEW_INCHES);
+  const isOnWall = run.measuredAs === 'wall' && run.quantity === 1 && isAsLong;
+  if (!isOnWall || onWall?.lies === undefined) return {};
+  return { onWall: { ...onWall, lies: { ...onWall.lies, to: run.length } } };
 }
 
 function noteReplaced(replaced: readonly Replaced[]): Caution[] {

@@ -59,7 +59,7 @@ export function runsInPlan({ trims, room }: RoomFittings, only?: number): RoomRu
     trim.pieces.flatMap((fitted): RoomRun[] => {
       const { piece, wall, goesOn } = fitted;
       const length = room.walls[wall]?.length ?? 0;
-      const lies = piece.made?.lies;
+      const lies = piece.onWall?.lies;
       const ring = outward.indexOf(trim);
       if (piece.kind !== 'run' || ring < 0) return [];
       return [
