@@ -56,6 +56,7 @@ export function schemaSuite(): void {
       },
       { name: 'client', args: ['client', '.', ...EFFORT, '-o', 'd.xlsx'], exit: 0 },
       { name: 'export', args: ['export', '.', ...EFFORT, '-o', 'e.zip'], exit: 0 },
+      { name: 'runs', args: ['runs', DEMO], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },
@@ -63,6 +64,7 @@ export function schemaSuite(): void {
       { name: 'cut', args: ['cut', 'fits.csv', 'euros.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'lengths.csv', ...EFFORT], exit: 1 },
       { name: 'refusal', args: ['plan', 'gone'], exit: 2 },
+      { name: 'refusal', args: ['runs', 'gone'], exit: 2 },
       { name: 'refusal', args: ['cut', 'bad.csv', 'bad.csv', '--kerf', 'x'], exit: 2 },
       { name: 'refusal', args: ['setups', 'pieces.csv'], exit: 2 },
       { name: 'refusal', args: ['export', '.', '--ouput', 'x'], exit: 2 },
@@ -83,6 +85,7 @@ export function schemaSuite(): void {
         'export',
         'plan',
         'refusal',
+        'runs',
         'setups',
       ]);
     });

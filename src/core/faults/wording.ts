@@ -38,6 +38,22 @@ function didYouMean({ detail }: Facts): string {
   return may === '' ? '' : `Did you mean ${may}? `;
 }
 
+/** What a made run has otherwise than the row that stands in its place. */
+function otherwiseMade({ detail }: Facts): string {
+  const words = {
+    length: 'length',
+    left: 'left end',
+    leftCorner: 'left corner',
+    right: 'right end',
+    rightCorner: 'right corner',
+    quantity: 'quantity',
+  };
+  const said = Object.entries(words).flatMap(([key, name]) =>
+    detail(key) === '' ? [] : [`${name} ${detail(key)}`],
+  );
+  return said.length === 0 ? '' : ` (which has ${said.join(', ')})`;
+}
+
 /** By what a room misses, and what is allowed. */
 function sayMiss({ given, detail }: Facts): string {
   const [turned, gapAllowed] = [detail('turned'), detail('gapAllowed')];
@@ -281,6 +297,8 @@ export const WORDING = wordings({
     `${f.argument}: wall ${f.given} has none of this trim (Walls: ${f.detail('walls')}). Name one that has, or leave it blank for the wall across from the door.`,
   'room.trim-twice': (f) =>
     `${f.argument}: ${f.given} runs along wall ${f.detail('wall')} in ${f.detail('room')} by a row above already (${f.detail('at')}). Take one of the two rows out, or leave walls out under Walls: except ${f.detail('wall')}.`,
+  'room.own-row-first': (f) =>
+    `${f.argument}: its own row says what runs there of ${f.given} (${f.detail('at')}), so the row for all is not used in it.${f.detail('bare') === '' ? '' : ` Along ${f.detail('bare')} there is none.`}`,
   'room.trim-above-ceiling': (f) =>
     `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
   'room.above-ceiling': (f) =>
@@ -290,9 +308,17 @@ export const WORDING = wordings({
   'room.opening-on-no-wall': (f) =>
     `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
   'room.run-taken-over': (f) =>
-    `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall. Take it out to have that one again.`,
+    f.detail('made') === ''
+      ? `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall${otherwiseMade(f)}. Take it out to have that one again.`
+      : `${f.argument}: Walls and Trim make ${f.detail('made')} of ${f.given} on that wall, and Runs has ${f.detail('rows')} in their place. Check that this is meant; without these rows that is planned which is made.`,
+  'room.runs-taken-over': (f) =>
+    `${f.argument}: Runs has ${f.given} of its runs, the same as Walls and Trim make. Another length or corner in Walls no longer changes these; take a row out to have its run made again.`,
   'room.runs-beside': (f) =>
     `${f.argument}: Runs has ${f.detail('profile')} there (${f.given}) beside what Walls and Trim make of it, and both are planned. Where the row stands for a wall, give it that wall's name under Run.`,
+  'room.runs-lack-heading': (f) =>
+    `Runs has no column ${f.argument}, which the run ${f.detail('run')} of ${f.detail('profile')} in ${f.detail('room')} needs (${f.given}). Add the heading, and take the run over again; nothing was written.`,
+  'room.run-reads-otherwise': (f) =>
+    `${f.argument}: its run of ${f.given} would not be read in Runs as it is made; nothing was written. Give its wall a plainer name, or type the run there.`,
   'room.nothing-made': (f) =>
     `${f.argument} has no rows, so nothing runs along the walls of ${f.given}. Add rows that say what does.`,
 
