@@ -6,6 +6,7 @@ import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OnWall } from './on-wall.ts';
 import type { SettingKey, Shop } from './shop.ts';
+import type { TitleBlock } from './title-block.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -145,6 +146,8 @@ interface Molding {
   readonly name: string;
   /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
+  /** Of a ceiling that it goes up along its wall, from level; absent where all is level. */
+  readonly slope?: Degrees;
   /**
    * Of a molding at a spring angle: how far it reaches down the wall and out along the ceiling, where
    * that isn't what its width and spring give (bought stock, whose back bevels take their share).
@@ -275,6 +278,7 @@ export interface NamedWalls {
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export interface Job {
+  readonly titleBlock: TitleBlock;
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];

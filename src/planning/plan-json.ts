@@ -13,6 +13,7 @@ import {
 import type { Joint } from './joint-places.ts';
 import { listJoints } from './joints.ts';
 import type { SetUp } from './plan-setup.ts';
+import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
@@ -23,6 +24,7 @@ export function planToJson(plan: JobPlan) {
   const { totals } = plan;
   return {
     version: PLAN_JSON_VERSION,
+    job: titleToJson(plan.job.titleBlock),
     totals: {
       pieces: totals.pieces,
       done: totals.done,
@@ -38,7 +40,14 @@ export function planToJson(plan: JobPlan) {
       jointCost: money(totals.jointCostCents),
       hours: totals.hours,
       cost: money(totals.costCents),
+      contingency: money(totals.contingencyCents),
+      markup: money(totals.markupCents),
+      moldings: money(totals.linesCents),
+      toMinimum: money(totals.toMinimumCents),
+      delivery: money(totals.deliveryCents),
+      rounding: money(totals.roundingCents),
       price: money(totals.priceCents),
+      taxable: money(totals.taxableCents),
       tax: money(totals.taxCents),
       currency: totals.currency,
     },
@@ -50,6 +59,14 @@ export function planToJson(plan: JobPlan) {
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
   };
+}
+
+/** What Job says; null for what it doesn't. */
+function titleToJson(title: TitleBlock) {
+  const keys = Object.keys(TITLE_ROWS) as TitleKey[];
+  const said = (value: string | number | undefined): string | number | null =>
+    value === undefined || value === '' ? null : value;
+  return Object.fromEntries(keys.map((key) => [key, said(title[key])]));
 }
 
 function money(cents: number): number {
@@ -102,6 +119,8 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     labor: money(lines.laborCents),
     overhead: money(lines.overheadCents),
     cost: money(lines.costCents),
+    contingency: money(lines.contingencyCents),
+    markup: money(lines.markupCents),
     price: money(lines.priceCents),
   };
 }

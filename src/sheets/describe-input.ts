@@ -8,10 +8,11 @@ import { describeHowTo } from './input/how-to-sheet.ts';
 import { INPUT_TABLES } from './input/input-columns.ts';
 import { describeInputSheet } from './input/input-sheet.ts';
 import { describeShopSheet } from './input/shop-sheet.ts';
+import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop and Stock.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Job.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -35,6 +36,7 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
       ...sheets,
       describeShopSheet(shop, look),
       ...(stock === undefined ? [] : [stock]),
+      describeTitleSheet(given('Job'), look),
     ],
   };
 }

@@ -19,6 +19,7 @@ export const NAMES = {
   'sheet.Profiles': 'Profiles',
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
+  'sheet.Job': 'Job',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions
@@ -45,7 +46,6 @@ export const NAMES = {
   meets: 'Meets',
   out: 'Out',
   up: 'Up',
-  slope: 'Slope',
   ranges: 'The ranges',
   aLength: 'A length',
   thePiece: 'The piece',

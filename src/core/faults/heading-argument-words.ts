@@ -44,6 +44,7 @@ export const HEADINGS = {
   otherPosition: 'Other position',
   make: 'Make',
   spring: 'Spring',
+  slope: 'Slope',
   drop: 'Drop',
   projection: 'Projection',
   miterAcross: 'Miter across',

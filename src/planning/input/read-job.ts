@@ -19,6 +19,7 @@ import { readRuns } from './read-runs.ts';
 import { readingOf } from './find-setting.ts';
 import { readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
+import { readTitleBlock } from './read-title-block.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
 import type { Findings } from './row-reader.ts';
 
@@ -34,14 +35,15 @@ export const JOB_TABLES = [
   { name: 'Profiles', required: true },
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
+  { name: 'Job', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 /**
- * A list of walls, or of what goes where, looks like many another list: only what stands on a sheet of that
- * name, or is chosen, is taken for it. All others are found by their headings too.
+ * A list of walls, or of what goes where, looks like many another list, and Job like Shop: only what stands
+ * on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
  */
-export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim']);
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Job']);
 
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
 export function isNeeded(
@@ -73,7 +75,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     return found[0];
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
-  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable] = found;
+  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, titleTable] =
+    found;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
@@ -98,6 +101,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const others = { typed: asTyped, openings, profiles };
   const { made, typed, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
   const job: Job = {
+    titleBlock: readTitleBlock(titleTable, reading, findings),
     shop,
     shopCells,
     profiles,

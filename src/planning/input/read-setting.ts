@@ -1,6 +1,7 @@
 /** The value of one setting: a length, a number in its unit, or one of its words. */
 import { phrase, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { writeCurrency } from '../../core/units/currency.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import {
@@ -82,7 +83,7 @@ export function readSetting(
     for (const one of faults) row.refuse('value', one);
     return undefined;
   };
-  if (kind === 'text') return row.text('value');
+  if (kind === 'text') return writeCurrency(row.text('value'));
   if (kind === 'word') {
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();
@@ -110,10 +111,10 @@ export function readSetting(
 }
 
 /** What may stand with a setting's number: its percent, its degrees, the shop's money, its unit. */
-function unitsOf({ kind, unit, key }: SettingDefinition): AllowedUnits {
+function unitsOf({ kind, unit, money }: SettingDefinition): AllowedUnits {
   if (kind === 'percent') return { percent: true };
   if (kind === 'angle') return { degrees: true };
-  return { words: [unit], ...(key === SETTINGS.hourlyRate.key ? { currency: '' } : {}) };
+  return { words: [unit], ...(money === true ? { currency: '' } : {}) };
 }
 
 /** Angles and rates may be typed with a fraction: 1/2, or 37 1/2. */

@@ -11,6 +11,7 @@ const WRITTEN: Readonly<Record<string, RegExp>> = {
   days: /^(?:d|days?)$/u,
   // $/h, USD per hour, an hour
   'an hour': /^(?:\p{Sc}|\p{L}{1,3}\p{Sc}?)? ?(?:\/|per|an?)? ?(?:h|hr|hrs|hours?)\.?$/u,
+  'a job': /^(?:\p{Sc}|\p{L}{1,3}\p{Sc}?)?(?: ?(?:\/|per|an?)? ?job)?$/u,
 };
 
 /**

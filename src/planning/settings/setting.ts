@@ -20,6 +20,8 @@ export interface SettingDefinition {
   readonly most?: number;
   /** Least value excluded. */
   readonly positive?: boolean;
+  /** In the shop's currency: it may stand with the number. */
+  readonly money?: boolean;
   /** No fractions. */
   readonly whole?: boolean;
   readonly note: string;
@@ -51,3 +53,5 @@ export const number = (
   note: string,
   positive = false,
 ) => ({ ...named(key), kind: 'number', unit, note, usual, least: 0, positive, most: 1e6 }) as const;
+export const money = (key: SettingName, usual: string, unit: string, note: string) =>
+  ({ ...number(key, usual, unit, note), money: true }) as const;

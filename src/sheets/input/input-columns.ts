@@ -171,6 +171,7 @@ export const INPUT_TABLES: readonly InputTable[] = [
       thicknessClass: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
       offcutAllowance: { width: 12, isNumber: true },
       offCenterTo: { width: 13, allow: list(OFF_CENTER_TO) },
+      slope: { width: 10 },
       note: { width: 40 },
     },
   },

@@ -137,6 +137,14 @@ export const PROFILE_HEADINGS = [
   },
   OFF_CENTER_TO_COLUMN,
   {
+    ...headed('slope'),
+    holds: 'slope',
+    meaning:
+      'Of a ceiling that the molding goes up along its wall: degrees from level, or a rise such as 4/12 or 4 in 12; blank is level. Its cuts and raked profiles are then told.',
+    also: ['ceiling slope', 'slope of ceiling', 'ceiling pitch'],
+    often: ['pitch', 'rake'],
+  },
+  {
     ...headed('note'),
     holds: 'note',
     meaning: 'Printed with its set-up.',
