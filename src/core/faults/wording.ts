@@ -543,6 +543,12 @@ export const WORDING = wordings({
     `${f.argument} is empty here, and other rows have one. Give it in every row, or in none to have inches.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.some-materials': (f) =>
+    `${f.argument} is empty here, and other rows have one. Give it in every row.`,
+  'cutting.materials-untold': (f) =>
+    `${f.argument} is ${f.given} here and ${f.detail('first')} further up, and the ${f.detail('other')} don't say which they are of, so one would be cut from the other's. Give the list of ${f.detail('other')} a column ${f.argument} too, or plan one at a time.`,
+  'cutting.material-without-sticks': (f) =>
+    `${f.argument}: no stick is of ${f.given}. There are sticks of ${f.detail('known')}. Write one of these, or add sticks of it.`,
   'cutting.lists-swapped': (f) =>
     `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>
