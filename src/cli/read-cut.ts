@@ -12,6 +12,7 @@ import {
   saysLengthUnit,
   type CellValue,
 } from '../planning/input/read-cell.ts';
+import { notShort } from '../planning/input/short-lengths.ts';
 import { cautionSums } from '../planning/input/total-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 import type { OfMaterial } from './cut-materials.ts';
@@ -180,7 +181,9 @@ export function readStickRows(rows: readonly RowReader[]): StickRow[] {
   const currencies: string[] = [];
   return rows.flatMap((row): StickRow[] => {
     const unit = readUnit(row, haveUnits);
-    const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
+    // Where the row says its unit, that is meant.
+    const read = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
+    const length = row.isBlank('unit') ? notShort(row, 'length', read) : read;
     const priceCents = havePrices ? readCents(row) : null;
     const count = row.isBlank('count') ? null : row.whole('count', 0, 0, MOST_STICKS);
     if (length === undefined || priceCents === undefined) return [];
