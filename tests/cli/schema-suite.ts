@@ -40,6 +40,8 @@ const FILES = {
   'sticks.csv': 'Length,Price,Count\n96,5,2\n144,7.50,\n',
   'euros.csv': 'Length,Price\n96,€5\n',
   'lengths.csv': 'Length,Count\n96,2\n144,\n',
+  'woods.csv': 'Length,Quantity,Material\n40,5,Oak\n300,1,Pine\n',
+  'racks.csv': 'Length,Price,Count,Material\n96,5,1,Oak\n144,7.50,,Oak\n96,3,,Pine\n',
   'bad.csv': 'Length,Price\nlong,x\n',
 };
 const EFFORT = ['--steps', '5'];
@@ -63,6 +65,7 @@ export function schemaSuite(): void {
       { name: 'cut', args: ['cut', 'fits.csv', 'lengths.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'fits.csv', 'euros.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'lengths.csv', ...EFFORT], exit: 1 },
+      { name: 'cut', args: ['cut', 'woods.csv', 'racks.csv', ...EFFORT], exit: 1 },
       { name: 'refusal', args: ['plan', 'gone'], exit: 2 },
       { name: 'refusal', args: ['runs', 'gone'], exit: 2 },
       { name: 'refusal', args: ['cut', 'bad.csv', 'bad.csv', '--kerf', 'x'], exit: 2 },

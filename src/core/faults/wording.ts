@@ -103,6 +103,10 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
   'length.asked-about': (f) =>
     `${f.argument} is ${f.given}, more than any shop or house has (${f.limit}). Check the unit: bare numbers are read in the shop's. Where it is meant, write the unit with the number.`,
+  'length.asked-short': (f) =>
+    `${f.argument} is ${f.given}, which is hardly meant: bare numbers are read in the shop's unit. Where ${f.detail('meant')} is meant, write that; else write the unit with the number.`,
+  'length.all-short': (f) =>
+    `${f.argument} has no length above ${f.given}: bare numbers are inches. Where they are feet, head the column Length (ft), or write the unit with each.`,
   'length.beyond-shop': (f) =>
     `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
@@ -146,6 +150,8 @@ export const WORDING = wordings({
   'angle.corner-sharp': (f) =>
     `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
+  'text.ditto': (f) =>
+    `${f.argument}: ${f.given} says that it is as above, which isn't read so. Write it out in each row.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
 
@@ -584,6 +590,12 @@ export const WORDING = wordings({
     `${f.argument} is empty here, and other rows have one. Give it in every row, or in none to have inches.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.some-materials': (f) =>
+    `${f.argument} is empty here, and other rows have one. Give it in every row.`,
+  'cutting.materials-untold': (f) =>
+    `${f.argument} is ${f.given} here and ${f.detail('first')} further up, and the ${f.detail('other')} don't say which they are of, so one would be cut from the other's. Give the list of ${f.detail('other')} a column ${f.argument} too, or plan one at a time.`,
+  'cutting.material-without-sticks': (f) =>
+    `${f.argument}: no stick is of ${f.given}. There are sticks of ${f.detail('known')}. Write one of these, or add sticks of it.`,
   'cutting.lists-swapped': (f) =>
     `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>

@@ -16,6 +16,7 @@ import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionAllShort, notMetres } from './short-lengths.ts';
 import { cautionSums } from './total-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -30,13 +31,14 @@ export function readRuns(table: RawTable, reading: CellReading, findings: Findin
   const rows = readRows(table, RUN_HEADINGS, reading, findings);
   const runs = rows.flatMap((row) => readRun(row) ?? []);
   cautionSums(runs, findings);
+  cautionAllShort(table.name, rows);
   return runs;
 }
 
 function readRun(row: RowReader): Run | undefined {
   const room = row.requiredText('room');
   const profile = row.requiredText('profile');
-  const length = row.requiredLength('length');
+  const length = notMetres(row, 'length', row.requiredLength('length'));
   const measuredAs = row.word('measuredAs', MEASURES, 'wall');
   const rest = {
     measuredAs,
