@@ -49,10 +49,14 @@ async function runClient(call: Call): Promise<Report> {
 
 function toJson(plan: JobPlan, stamp: Stamp, out: string) {
   const { totals, rooms, cautions, faults } = planToJson(plan);
-  const { price, tax, currency } = totals;
+  const { moldings, toMinimum, delivery, rounding, price, tax, currency } = totals;
   const { priceCents, taxCents } = plan.totals;
   return {
     version: CLIENT_JSON_VERSION,
+    moldings,
+    toMinimum,
+    delivery,
+    rounding,
     price,
     tax,
     toPay: (priceCents + taxCents) / 100,

@@ -3,12 +3,14 @@ import Fraction from 'fraction.js';
 import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import { askAboutLength } from '../core/units/plausible-length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
+import { DECIMAL_OPTION, readDecimal, wordDecimals } from './decimal-option.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
@@ -59,6 +61,7 @@ export const CUT: Command = {
       value: 'LENGTH',
       says: `Comes off each end of every stick, its own cut included (${USUAL_TRIM} in).`,
     },
+    DECIMAL_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
     JSON_OPTION,
@@ -72,6 +75,7 @@ export const CUT: Command = {
     'pieces.csv sticks.csv',
     'lists.xlsx#Pieces lists.xlsx#Sticks',
     'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"',
+    'teile.csv stangen.csv --decimal comma',
   ],
   exits: {
     0: 'Every piece is planned.',
@@ -85,11 +89,22 @@ async function runCut(call: Call): Promise<Report> {
   const json = call.flags.has('--json');
   const once = checkInputOnce(call.arguments, CUT.name);
   if (!once.ok) return reportRefusal(2, { faults: once.faults, cautions: [] }, json);
-  const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS);
-  const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS);
   const faults: Fault[] = [];
-  const kerfOption = readOption(call, '--kerf', USUAL_KERF, WIDEST_KERF, faults);
-  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, LONGEST_TRIM, faults);
+  const decimalSign = readDecimal(call, faults);
+  const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS, decimalSign);
+  const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS, decimalSign);
+  const kerfOption = readOption(
+    call,
+    { name: '--kerf', usual: USUAL_KERF, most: WIDEST_KERF },
+    decimalSign,
+    faults,
+  );
+  const endTrim = readOption(
+    call,
+    { name: '--end-trim', usual: USUAL_TRIM, most: LONGEST_TRIM },
+    decimalSign,
+    faults,
+  );
   const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
@@ -109,22 +124,25 @@ async function runCut(call: Call): Promise<Report> {
       fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
     );
   }
-  const cautions = [...pieceTable.cautions, ...stickTable.cautions];
-  if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
-  const order: CutOrder = { pieces, sticks, kerf, endTrim };
+  const word = (found: readonly Fault[]): Fault[] => wordDecimals(found, decimalSign);
+  const cautions = word([...pieceTable.cautions, ...stickTable.cautions]);
+  const refused = (found: readonly Fault[]): Report =>
+    reportRefusal(2, { faults: word(found), cautions }, json);
+  if (faults.length > 0) return refused(faults);
+  const order: CutOrder = { pieces, sticks, kerf, endTrim, decimalSign };
   const problemStated = stateCut(order);
-  if (!problemStated.ok) return reportRefusal(2, { faults: problemStated.faults, cautions }, json);
+  if (!problemStated.ok) return refused(problemStated.faults);
   const cut = problemStated.value;
   const { problem } = cut;
   const planned = await planWithin(
     { effort, isSilent: json, sayMoney: sayMeasured(order, cut) },
     ({ planSticks, options }) => planSticks(problem, options),
   );
-  if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
+  if (!planned.ok) return refused(planned.faults);
   const answer = planned.value;
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) throw new RangeError(`The cutting plan is wrong: ${wrong.join(' ')}`);
-  const leftOver = leftOverFaults(cut, answer);
+  const leftOver = word(leftOverFaults(cut, answer));
   const exit = leftOver.length > 0 ? 1 : 0;
   if (json) return reportJson(exit, cutToJson(order, cut, answer, leftOver, cautions));
   return reportWords(exit, sayCut(order, cut, answer), { faults: leftOver, cautions });
@@ -152,17 +170,23 @@ function hasPrices(faults: readonly Fault[]): boolean {
   );
 }
 
-/** @param most inches: a bare number of more is asked about, which may be millimeters */
+interface LengthOption {
+  readonly name: string;
+  /** As it is typed in an option. */
+  readonly usual: string;
+  /** Inches: a bare number of more is asked about, which may be millimeters. */
+  readonly most: number;
+}
+
 function readOption(
   call: Call,
-  name: string,
-  usualText: string,
-  most: number,
+  { name, usual: usualText, most }: LengthOption,
+  decimalSign: DecimalSign,
   faults: Fault[],
 ): ExactInches {
   const typed = call.values.get(name) ?? usualText;
   const argument = syntax(name);
-  const parsed = parseLength(typed, argument);
+  const parsed = parseLength(typed, argument, { unit: 'in', decimalSign });
   if (!parsed.ok) {
     faults.push(...parsed.faults);
     return new Fraction(0);

@@ -12,6 +12,7 @@ import {
   saysLengthUnit,
   type CellValue,
 } from '../planning/input/read-cell.ts';
+import { cautionSums } from '../planning/input/total-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
 
 const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
@@ -130,6 +131,7 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
     if (length === undefined) return [];
     return [{ length, quantity, label, unit, where: row.where('length') }];
   });
+  cautionSums(pieces, findings);
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PLANNED_PIECES) {
     const limit = MOST_PLANNED_PIECES;

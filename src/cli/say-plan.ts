@@ -12,7 +12,9 @@ import {
 } from '../planning/job-plan.ts';
 import { jointHours } from '../planning/tally.ts';
 import type { Shop } from '../planning/shop.ts';
+import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
+import { sayTitle } from '../sheets/words/say-title.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
@@ -39,6 +41,7 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
   const { shop } = plan.job;
   const lumber = plan.groups.map((one) => `  ${sayLumber(one, shop)}`);
   return [
+    ...titleOf(plan),
     drawTable(
       COLUMNS,
       plan.profiles.map((one) => cellsOf(one, shop)),
@@ -50,6 +53,12 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
     sayTotals(plan),
     ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];
+}
+
+/** Which job it is, where Job says so. */
+function titleOf({ job }: JobPlan): Paragraph[] {
+  const said = sayTitle(job.titleBlock);
+  return said === '' ? [] : [`${said}.`];
 }
 
 function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
@@ -86,8 +95,17 @@ function sayTotals({ totals, job }: JobPlan): string[] {
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
     ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
+    ...sayPriceLines(totals, say),
     ...sayPriceBasis(totals),
   ];
+}
+
+/** `  of that price: moldings $800.00; delivery $60.00`; nothing where it is all for moldings. */
+function sayPriceLines(totals: Totals, say: (cents: number) => string): string[] {
+  const lines = listPriceLines(totals);
+  if (lines.length === 0) return [];
+  const more = lines.map(({ line, cents }) => `${PRICE_LINES[line].toLowerCase()} ${say(cents)}`);
+  return [`  of that price: moldings ${say(totals.linesCents)}; ${more.join('; ')}`];
 }
 
 /** The allowance is for a first estimate, and easily taken for a part of the price. */

@@ -25,6 +25,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Profiles: 'one row a profile',
   Shop: 'saw, limits, rates; usual values stand in for what is blank',
   Stock: 'what lumber comes in, its price, how many',
+  Job: 'what names the job on every page, and its terms',
 };
 
 export function sayWorkbook(

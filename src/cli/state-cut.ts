@@ -9,6 +9,7 @@ import {
   type Outcome,
   type Where,
 } from '../core/faults/fault.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { FINEST_UNITS_PER_INCH, MOST_PRICE_CENTS, MOST_UNITS } from '../cutting/problem/limits.ts';
 import type { StickProblem } from '../cutting/problem/problem.ts';
@@ -21,6 +22,8 @@ export interface CutOrder {
   readonly kerf: ExactInches;
   /** Comes off each end of every stick, its own cut included. */
   readonly endTrim: ExactInches;
+  /** Of the answer in words. */
+  readonly decimalSign: DecimalSign;
 }
 
 /** What is least: what the sticks cost; or, where none has a price, how long they are together. */
@@ -40,7 +43,12 @@ export interface StatedCut {
 }
 
 /** Faults: lengths that no common unit measures, sticks that their trims use up; each placed. */
-export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<StatedCut> {
+export function stateCut({
+  pieces,
+  sticks,
+  kerf,
+  endTrim,
+}: Omit<CutOrder, 'decimalSign'>): Outcome<StatedCut> {
   const rows = [...pieces, ...sticks];
   const unitsPerInch = commonUnit([kerf, endTrim, ...rows.map(({ length }) => length)]);
   const unmeasured = checkUnit(rows, unitsPerInch);

@@ -1,11 +1,12 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * check-lumber.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
  * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
+import { checkMoney } from './check-money.ts';
 import { checkRuns } from './check-runs.ts';
 import { nameKey } from './job.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
@@ -175,24 +176,6 @@ function checkMatches(plan: JobPlan): string[] {
   return wrong;
 }
 
-function checkMoney(plan: JobPlan): string[] {
-  const wrong: string[] = [];
-  for (const { profile, money } of plan.profiles) {
-    const cost =
-      money.lumberCents - money.offcutCreditCents + money.laborCents + money.overheadCents;
-    if (cost !== money.costCents) wrong.push(`The cost of ${profile.name} does not add up.`);
-    const shares = plan.rooms.filter((line) => line.profile === profile.name);
-    if (shares.reduce((sum, line) => sum + line.priceCents, 0) !== money.priceCents) {
-      wrong.push(`The rooms' prices of ${profile.name} do not add up to its price.`);
-    }
-    for (const amount of Object.values(money)) {
-      if (!Number.isInteger(amount) || amount < 0)
-        wrong.push(`${profile.name} has money in fractions.`);
-    }
-  }
-  return wrong;
-}
-
 function checkTotals(plan: JobPlan): string[] {
   const { totals } = plan;
   const live = plan.pieces.filter((piece) => !piece.done);
@@ -209,8 +192,6 @@ function checkTotals(plan: JobPlan): string[] {
       Number(totals.lengthBought),
       sum(sticks.map((stick) => Number(stick.length))),
     ],
-    ['cost', totals.costCents, sum(plan.profiles.map(({ money }) => money.costCents))],
-    ['price', totals.priceCents, sum(plan.rooms.map((line) => line.priceCents))],
     [
       'passes',
       totals.passes,

@@ -132,6 +132,10 @@ export interface Money {
   readonly laborCents: number;
   readonly overheadCents: number;
   readonly costCents: number;
+  /** On the cost. */
+  readonly contingencyCents: number;
+  /** On lumber less credit, and on labor. */
+  readonly markupCents: number;
   readonly priceCents: number;
 }
 
@@ -200,7 +204,19 @@ export interface Totals {
   readonly jointCostCents: number;
   readonly hours: number;
   readonly costCents: number;
+  readonly contingencyCents: number;
+  readonly markupCents: number;
+  /** Of all moldings: the sum of the rooms' lines. */
+  readonly linesCents: number;
+  /** What brings the moldings up to the minimum charge. */
+  readonly toMinimumCents: number;
+  readonly deliveryCents: number;
+  /** What brings all that up to a round price. */
+  readonly roundingCents: number;
+  /** Without tax: these four together. */
   readonly priceCents: number;
+  /** What of the price is taxed. */
+  readonly taxableCents: number;
   readonly taxCents: number;
   readonly currency: string;
 }

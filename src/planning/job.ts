@@ -4,7 +4,9 @@ import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import type { OnWall } from './on-wall.ts';
 import type { SettingKey, Shop } from './shop.ts';
+import type { TitleBlock } from './title-block.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -62,6 +64,8 @@ export interface Run {
   readonly cells: CellsOf<RunCell>;
   /** Of a run that Trim asks for; absent: somebody typed it in Runs. */
   readonly made?: MadeRun;
+  /** Of a made run, and of one of Runs that stands in its place. */
+  readonly onWall?: OnWall;
 }
 
 /** What a run along a wall of Walls comes from, and when it goes up. */
@@ -78,8 +82,6 @@ export interface MadeRun {
    * parts the run; absent for a piece between two openings, whose turn doesn't matter.
    */
   readonly order?: { readonly left: number; readonly right: number };
-  /** From the wall's left corner, as measured; absent where openings are cut out by their total alone. */
-  readonly lies?: { readonly from: ExactInches; readonly to: ExactInches };
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
@@ -276,6 +278,7 @@ export interface NamedWalls {
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export interface Job {
+  readonly titleBlock: TitleBlock;
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];

@@ -4,13 +4,14 @@ import type { TakenStick } from './cut-sticks.ts';
 import type { OpenedRow } from './opened-rows.ts';
 import type { StatedGroup } from './group-problem.ts';
 import type { Profile } from './job.ts';
-import { hoursOf, type Hours, type Money } from './job-plan.ts';
+import { hoursOf, type Hours, type Money, type Totals } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 import { HALF_CENT_SLACK_CENTS } from './tolerance.ts';
 
 /**
- * One profile's lines: overhead comes on lumber and labor; the margin is a share of the price:
- * price = cost / (1 - margin).
+ * One profile's lines. Overhead comes on lumber less credit and labor, and with them makes the cost.
+ * Contingency comes on the cost; markup on lumber less credit and on labor, each at its own percent. The
+ * margin is a share of the price: price = (cost + contingency + markup) / (1 - margin).
  */
 export function priceProfile(
   lumberCents: number,
@@ -19,11 +20,25 @@ export function priceProfile(
   shop: Shop,
 ): Money {
   const laborCents = cents(hoursOf(hours) * shop.hourlyRate * 100);
-  const base = lumberCents - offcutCreditCents + laborCents;
+  const materialCents = lumberCents - offcutCreditCents;
+  const base = materialCents + laborCents;
   const overheadCents = cents((base * shop.overhead) / 100);
   const costCents = base + overheadCents;
-  const priceCents = cents(costCents / (1 - shop.margin / 100));
-  return { lumberCents, offcutCreditCents, laborCents, overheadCents, costCents, priceCents };
+  const contingencyCents = cents((costCents * shop.contingency) / 100);
+  const markupCents = cents(
+    (materialCents * shop.materialMarkup + laborCents * shop.laborMarkup) / 100,
+  );
+  const beforeMargin = costCents + contingencyCents + markupCents;
+  return {
+    lumberCents,
+    offcutCreditCents,
+    laborCents,
+    overheadCents,
+    costCents,
+    contingencyCents,
+    markupCents,
+    priceCents: cents(beforeMargin / (1 - shop.margin / 100)),
+  };
 }
 
 /**
@@ -119,6 +134,14 @@ export function shareCents(total: number, weights: readonly number[]): number[] 
 }
 
 /** Whole cents, halves up; what is below a half by arithmetic alone counts as the half. */
+/** What is asked for at the order, in cents: the deposit's percent of price and tax. */
+export function depositCents(
+  { priceCents, taxCents }: Pick<Totals, 'priceCents' | 'taxCents'>,
+  percent: number,
+): number {
+  return cents(((priceCents + taxCents) * percent) / 100);
+}
+
 export function cents(amount: number): number {
   return Math.floor(amount + 0.5 + HALF_CENT_SLACK_CENTS);
 }

@@ -2,6 +2,7 @@
 import type { Where } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { EndKind, MadeRun } from './job.ts';
+import type { OnWall } from './on-wall.ts';
 
 /** The point that the cut length is measured to at one end. */
 export type MeasurePoint =
@@ -40,6 +41,9 @@ export interface Piece {
   readonly done: boolean;
   readonly note: string;
   readonly where: Where;
+  /** What the cut length has on top of its ends, to be sprung in between two walls; absent: nothing. */
+  readonly sprungIn?: ExactInches;
   /** As its run has it. */
   readonly made?: MadeRun;
+  readonly onWall?: OnWall;
 }

@@ -10,7 +10,10 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from './job-plan.ts';
+import type { Joint } from './joint-places.ts';
+import { listJoints } from './joints.ts';
 import type { SetUp } from './plan-setup.ts';
+import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
@@ -21,6 +24,7 @@ export function planToJson(plan: JobPlan) {
   const { totals } = plan;
   return {
     version: PLAN_JSON_VERSION,
+    job: titleToJson(plan.job.titleBlock),
     totals: {
       pieces: totals.pieces,
       done: totals.done,
@@ -36,18 +40,33 @@ export function planToJson(plan: JobPlan) {
       jointCost: money(totals.jointCostCents),
       hours: totals.hours,
       cost: money(totals.costCents),
+      contingency: money(totals.contingencyCents),
+      markup: money(totals.markupCents),
+      moldings: money(totals.linesCents),
+      toMinimum: money(totals.toMinimumCents),
+      delivery: money(totals.deliveryCents),
+      rounding: money(totals.roundingCents),
       price: money(totals.priceCents),
+      taxable: money(totals.taxableCents),
       tax: money(totals.taxCents),
       currency: totals.currency,
     },
     rooms: roomsOf(plan),
     profiles: plan.profiles.map(profileOf),
-    pieces: plan.pieces.map(pieceOf),
+    pieces: piecesOf(plan),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
   };
+}
+
+/** What Job says; null for what it doesn't. */
+function titleToJson(title: TitleBlock) {
+  const keys = Object.keys(TITLE_ROWS) as TitleKey[];
+  const said = (value: string | number | undefined): string | number | null =>
+    value === undefined || value === '' ? null : value;
+  return Object.fromEntries(keys.map((key) => [key, said(title[key])]));
 }
 
 function money(cents: number): number {
@@ -100,6 +119,8 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
     labor: money(lines.laborCents),
     overhead: money(lines.overheadCents),
     cost: money(lines.costCents),
+    contingency: money(lines.contingencyCents),
+    markup: money(lines.markupCents),
     price: money(lines.priceCents),
   };
 }
@@ -136,7 +157,12 @@ function setUpOf(setUp: SetUp) {
   };
 }
 
-function pieceOf(piece: Piece) {
+function piecesOf(plan: JobPlan) {
+  const joints = listJoints(plan);
+  return plan.pieces.map((piece) => pieceOf(piece, joints.get(piece.id) ?? []));
+}
+
+function pieceOf(piece: Piece, joints: readonly Joint[]) {
   const end = (side: Piece['left']) => ({
     end: side.kind,
     cornerDeg: side.cornerDeg,
@@ -152,6 +178,14 @@ function pieceOf(piece: Piece) {
     left: end(piece.left),
     right: end(piece.right),
     done: piece.done,
+    /** What the length has more than its wall, to be sprung in between two. */
+    sprungIn: Number(piece.sprungIn ?? 0),
+    /** From left to right; places are those of the laps' middles, from the wall's left corner. */
+    joints: joints.map(({ at, stud, front }) => ({
+      at: at === undefined ? null : Number(at),
+      stud: stud ?? null,
+      front,
+    })),
     madeFrom: madeFrom(piece),
   };
 }

@@ -5,6 +5,7 @@ import type { Job } from './job.ts';
 import { hoursOf, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
 import { cents } from './money.ts';
 import type { Piece } from './piece.ts';
+import { priceJob } from './price-job.ts';
 
 /**
  * A line for each room and profile with pieces to cut, rooms in the order in which they first come up,
@@ -48,7 +49,6 @@ export function sumUp(
     profiles.reduce((all, plan) => all + value(plan), 0);
   const exact = (value: (plan: ProfilePlan) => Fraction): Fraction =>
     profiles.reduce((all, plan) => all.add(value(plan)), new Fraction(0));
-  const priceCents = sum(({ money }) => money.priceCents);
   const made = profiles.filter(({ profile }) => profile.make !== 'buy');
   const bought = made.reduce((all, { tally }) => all + (tally.boardFeetBought ?? Number.NaN), 0);
   return {
@@ -66,8 +66,9 @@ export function sumUp(
     jointCostCents: sum(({ tally }) => cents(tally.hours.joints * job.shop.hourlyRate * 100)),
     hours: sum(({ tally }) => hoursOf(tally.hours)),
     costCents: sum(({ money }) => money.costCents),
-    priceCents,
-    taxCents: cents((priceCents * job.shop.tax) / 100),
+    contingencyCents: sum(({ money }) => money.contingencyCents),
+    markupCents: sum(({ money }) => money.markupCents),
+    ...priceJob(profiles, job.shop),
     currency: job.shop.currency,
   };
 }

@@ -1,16 +1,18 @@
 /** The workbook that a person fills in: a how-to and the input sheets, blank or filled. */
 import type { RawTable } from '../planning/input/raw-table.ts';
-import { readingOf, readShop } from '../planning/input/read-shop.ts';
+import { readingOf } from '../planning/input/find-setting.ts';
+import { readShop } from '../planning/input/read-shop.ts';
 import { sameName } from '../planning/job.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeHowTo } from './input/how-to-sheet.ts';
 import { INPUT_TABLES } from './input/input-columns.ts';
 import { describeInputSheet } from './input/input-sheet.ts';
 import { describeShopSheet } from './input/shop-sheet.ts';
+import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop and Stock.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Job.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -34,6 +36,7 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
       ...sheets,
       describeShopSheet(shop, look),
       ...(stock === undefined ? [] : [stock]),
+      describeTitleSheet(given('Job'), look),
     ],
   };
 }

@@ -15,6 +15,7 @@ import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { draftRooms } from './rooms/rooms-sheet.ts';
+import { fileTitle } from './words/say-title.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
 export interface SheetChoice {
@@ -42,13 +43,12 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
   const labels = describeLabels(plan, choice.stamp);
-  const { decimalSign } = plan.job.shop;
   const stamped = (sheet: SheetDescription): SheetDescription =>
-    stampSheet(sheet, choice.stamp, decimalSign);
+    stampSheet(sheet, plan.job, choice.stamp);
   return {
     version: DESCRIPTION_VERSION,
-    title: 'Production workbook',
-    ...tellOfShop(choice.stamp),
+    title: fileTitle('Production workbook', plan.job.titleBlock),
+    ...tellOfShop(plan.job.titleBlock, choice.stamp),
     sheets: [
       stamped(production.finish()),
       stamped(pieces.finish()),

@@ -18,16 +18,17 @@ import {
   typeInto,
   type OpenedPage,
 } from './page-suite.ts';
+import { DEMO } from '../sheets/sheet-jobs.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
-const WRITTEN = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
+const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
+const WRITTEN = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Rooms', 'Client'];
 const SHEETS = [...INPUT, ...WRITTEN];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;
 const BUSY = 3;
 /** First blank row of the demo's runs. */
-const NEXT_RUN = 72;
+const NEXT_RUN = DEMO.runs!.trimEnd().split('\n').length + 1;
 
 /** A trim list as another spreadsheet hands it over: room, run, profile, length. */
 const TRIM = [

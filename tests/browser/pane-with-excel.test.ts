@@ -4,8 +4,8 @@ import type { Page } from 'playwright-core';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
 
-const OUTPUT = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
+const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
+const OUTPUT = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Rooms', 'Client'];
 
 const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
 

@@ -6,8 +6,19 @@ import { DEMO } from './job-folders.ts';
 import { filesIn, folderWith, linesOf, refusalOf, run } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
 
-const INPUT_SHEETS = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
+const INPUT_SHEETS = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Job',
+];
 const FILES = [
+  'job.csv',
   'openings.csv',
   'profiles.csv',
   'runs.csv',

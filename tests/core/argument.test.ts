@@ -2,7 +2,8 @@
 import { describe, expect, test } from '@jest/globals';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { HEADINGS, NAMES, PHRASES } from '../../src/core/faults/argument-words.ts';
+import { NAMES, PHRASES } from '../../src/core/faults/argument-words.ts';
+import { HEADINGS } from '../../src/core/faults/heading-argument-words.ts';
 import {
   own,
   phrase,

@@ -11,6 +11,7 @@ const source = join(import.meta.dirname, '..', '..', 'src');
 const NEVER_GIVEN: Readonly<Record<string, string>> = {
   'length.asked-about': 'a function can’t ask: what no shop has is refused',
   'cove.blade-cannot-rise': 'no function is told how high the saw’s blade rises',
+  'angle.corner-sharp': 'a caution',
   'cove.undercut': 'a caution',
   'cove.steep-approach': 'a caution',
   'cove.thin-kerf': 'a caution',

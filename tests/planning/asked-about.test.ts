@@ -3,7 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import { planOf, readTables } from './make-job.ts';
 
 describe('A setting', () => {
-  test.each(['markup %', 'Profit', 'discount %', 'minimum charge', 'labor cost', 'VAT %'])(
+  test.each(['profit %', 'Profit', 'discount %', 'surcharge', 'labor cost', 'VAT %'])(
     '%s is refused where it has a value, since it would change a price',
     (name) => {
       const { faults } = readTables({ shop: `Setting,Value\n${name},9` });

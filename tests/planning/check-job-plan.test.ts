@@ -99,6 +99,30 @@ describe('the independent check of a plan', () => {
       'a price that lies',
       (plan) => ({ ...plan, totals: { ...plan.totals, priceCents: plan.totals.priceCents + 1 } }),
     ],
+    ...(['laborCents', 'overheadCents', 'contingencyCents', 'markupCents'] as const).map(
+      (line): readonly [string, Damage] => [
+        `a line of money that lies, ${line}`,
+        (plan) => ({
+          ...plan,
+          profiles: plan.profiles.map((one, at) =>
+            at > 0 ? one : { ...one, money: { ...one.money, [line]: one.money[line] + 1 } },
+          ),
+        }),
+      ],
+    ),
+    ...(
+      [
+        'toMinimumCents',
+        'deliveryCents',
+        'roundingCents',
+        'taxableCents',
+        'taxCents',
+        'costCents',
+      ] as const
+    ).map((part): readonly [string, Damage] => [
+      `a part of the price that lies, ${part}`,
+      (plan) => ({ ...plan, totals: { ...plan.totals, [part]: plan.totals[part] + 1 } }),
+    ]),
     [
       'a room that pays too much',
       (plan) => ({

@@ -118,7 +118,9 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
       expect(value(3)).toBe(profile.make === 'buy' ? null : tally.passes);
       expect(value(4)).toBeCloseTo(hoursOf(tally.hours), 9);
       expect(value(9)).toBe(money.costCents / 100);
-      expect(value(10)).toBe(money.priceCents / 100);
+      expect(value(10)).toBe(money.contingencyCents / 100);
+      expect(value(11)).toBe(money.markupCents / 100);
+      expect(value(12)).toBe(money.priceCents / 100);
     });
   });
 
@@ -236,7 +238,7 @@ describe('The production sheet', () => {
     const { plan, sheet } = planned('demo');
     const row = rowWith(sheet, 'First, matched pieces and runs in one piece', 1);
     // As the demo's Runs ask for them: two in one piece, and the chart rails, which are matched.
-    const asked = ['south cove', 'west crown', 'chart rail left', 'chart rail right'];
+    const asked = ['south', 'east crown', 'chart rail left', 'chart rail right'];
     const isAsked = (piece: Piece | undefined): boolean =>
       asked.includes(piece?.run ?? '') && (piece?.onePiece === true || piece?.match !== '');
     const sticks = plan.profiles.flatMap((one) =>

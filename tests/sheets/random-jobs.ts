@@ -117,6 +117,17 @@ function shopOf({ below, pick, happens }: Chance, isMetric: boolean): string {
         `crosscut seconds,${below(90)},`,
       ]
     : [];
+  const prices = happens(0.6)
+    ? [
+        `contingency %,${below(100) / 10},`,
+        `material markup %,${below(400) / 10},`,
+        `labor markup %,${below(300) / 10},`,
+        `minimum charge,${pick(['0', '150', '4000.50'])},`,
+        `delivery,${pick(['0', '65', '12.345'])},`,
+        `price rounding,${pick(['cent', 'dollar', '5'])},`,
+        `tax on,${pick(['all', 'material', 'none'])},`,
+      ]
+    : [];
   return [
     'Setting,Value,Unit',
     `unit,${isMetric ? 'mm' : 'in'},`,
@@ -127,6 +138,7 @@ function shopOf({ below, pick, happens }: Chance, isMetric: boolean): string {
     `length precision,${isMetric ? pick(['1,mm', '0.5,mm']) : pick(['1/16,in', '1/8,in', '0.1,in'])}`,
     `end allowance,${pick(['0', '1/16'])},in`,
     ...rates,
+    ...prices,
   ].join('\n');
 }
 

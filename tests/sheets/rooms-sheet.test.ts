@@ -78,9 +78,9 @@ describe('The page of a room', () => {
     const base = rows.filter(({ order }) => order.endsWith('A'));
     // Worked by hand with tests/planning/room-runs.test.ts.
     expect(base.map((one) => `${one.order} ${one.wall} ${one.length} ${one.above}`)).toEqual([
-      '1A 1 216 |——|',
+      '1A 1 216.0625 |——|',
       '2A 2 32.3125 )——|',
-      '3A 6 192 |——(',
+      '3A 6 192.0625 |——(',
       '4A 5 38.3125 |——(',
       '5A 3 96.75 |——\\',
       '5A 4 72.75 /——|',
@@ -106,7 +106,7 @@ describe('The page of a room', () => {
       .filter(
         ({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base',
       )
-      .map(({ made }) => [made?.lies?.from, made?.lies?.to].map(Number));
+      .map(({ onWall }) => [onWall?.lies?.from, onWall?.lies?.to].map(Number));
     // The door from 42 to 78, 3 1/2 and 3/16 beside it.
     expect(lies).toEqual([
       [0, 38.3125],

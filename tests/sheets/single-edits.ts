@@ -55,8 +55,8 @@ function lumberRow(workbook: WorkbookDescription): number {
   return rowWith(sheet, 'Lumber: what to pull from the rack, and what to buy') + 2;
 }
 
-function rateRow(workbook: WorkbookDescription, label: string): number {
-  return rowWith(sheetOf(workbook, 'Production'), label, 5);
+function rateRow(workbook: WorkbookDescription, label: string, column = 5): number {
+  return rowWith(sheetOf(workbook, 'Production'), label, column);
 }
 
 /** The first line of the client's first room. */
@@ -185,7 +185,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     behind: true,
   },
   'the tax': {
-    typed: (book) => [[['Production', rateRow(book, 'Tax, % of price'), 7], 9]],
+    typed: (book) => [[['Production', rateRow(book, 'Tax, %', 9), 11], 9]],
     first: 'Price with tax: here, and on Client',
     behind: true,
   },
@@ -206,7 +206,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => [
       [['Pieces', pieceRow(book, 1).row, 15], 'x'],
       [['Pieces', pieceRow(book, 4).row, 15], 'x'],
-      [['Cutting', cutRow(book, 1).row, 0], 'x'],
+      // A stick as a whole, and one piece of another.
+      [['Cutting', cutSticks(sheetOf(book, 'Cutting')).at(-1)!.pieces[0]!.row - 1, 0], 'x'],
       [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
       ...UNTICKED.flatMap((value, at): Typed => {
         const stick = cutSticks(sheetOf(book, 'Cutting'))[at + 1]!;

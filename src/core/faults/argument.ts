@@ -2,7 +2,8 @@
  * What a fault is about, as data: words of ours by their key, and names that are said as they stand.
  * The words are in argument-words.ts alone.
  */
-import { NAMES, PHRASES, type HEADINGS } from './argument-words.ts';
+import { NAMES, PHRASES } from './argument-words.ts';
+import type { HEADINGS } from './heading-argument-words.ts';
 
 /** One word of ours: a heading, a size, a setting, an argument of a function. */
 export type ArgumentKey = keyof typeof NAMES;

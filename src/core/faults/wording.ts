@@ -26,6 +26,12 @@ function sayRailWays({ detail }: Facts): string {
     : `${narrower}an extension of the table to that side.`;
 }
 
+/** Where a number of degrees is what such an angle comes to in radians. */
+function sayRadians({ given, detail }: Facts): string {
+  const radians = detail('radians');
+  return radians === '' ? '' : `It looks like radians: ${given} of them are ${radians}. `;
+}
+
 /** Near names as `may`, where there are any. */
 function didYouMean({ detail }: Facts): string {
   const may = detail('may');
@@ -92,7 +98,7 @@ export const WORDING = wordings({
   'number.two-readings': (f) =>
     `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
   'number.other-sign': (f) =>
-    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).`,
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where all numbers use the other, ${f.detail('option') === '' ? 'say so in Shop (decimal sign)' : `add ${f.detail('option')}`}.`,
   'number.percent': (f) =>
     `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
   'number.other-unit': (f) =>
@@ -117,6 +123,12 @@ export const WORDING = wordings({
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
     return `${f.argument} is ${f.given}; measured from ${f.detail('from')}, it must be ${least}${above === '' ? ' to' : ''} ${f.limit}.`;
   },
+  'angle.corner-tiny': (f) =>
+    `${f.argument} is ${f.given}; no two walls meet at less than ${f.limit}. ${sayRadians(f)}Write the angle between the walls in degrees; a square corner is 90.`,
+  'angle.spring-tiny': (f) =>
+    `${f.argument} is ${f.given}; the back of a crown leans at least ${f.limit} from its wall. ${sayRadians(f)}Write the angle between its back and the wall in degrees; 38 and 45 are usual.`,
+  'angle.corner-sharp': (f) =>
+    `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
@@ -320,6 +332,16 @@ export const WORDING = wordings({
     `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.`,
+  'table.merged-down': (f) =>
+    f.detail('heading') === 'yes'
+      ? `The heading of ${f.argument} is merged with cells of its rows (${f.detail('range')}), so what stands in them can't be told. Take the merge apart.`
+      : `${f.argument}: ${f.given} stands once for ${f.limit} rows (${f.detail('range')} are merged), and whether it is meant for each of them or for all together can't be told. Take the merge apart and fill in each row.`,
+  'table.merged-across': (f) =>
+    `${f.argument}: ${f.given} stands once for several columns (${f.detail('range')} are merged), and one value can't be meant for all of them. Take the merge apart and fill in each.`,
+  'table.merged-taken': (f) =>
+    f.given === '1'
+      ? `${f.argument} is merged over ${f.detail('rows')} rows (${f.detail('range')}); what stands there is read for each of them. Where it isn't meant so, take the merge apart.`
+      : `${f.argument} is merged over several rows in ${f.given} places; what stands there is read for each row. Where it isn't meant so, take the merge apart.`,
   'table.heading-none': (f) =>
     `${f.argument} has no heading; what stands in it is left as it is and ignored.`,
   'table.heading-unit': (f) =>
@@ -350,6 +372,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.hidden-columns': (f) =>
+    f.given === '1'
+      ? `A column of ${f.argument} is hidden (${f.detail('columns')}); it is read too. Clear it where it isn't meant.`
+      : `${f.given} columns of ${f.argument} are hidden (${f.detail('columns')}); they are read too. Clear those that aren't meant.`,
   'table.rows-below': (f) =>
     f.given === '1'
       ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
@@ -358,6 +384,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
     `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'table.total-length': (f) =>
+    `${f.argument} is ${f.given}, as long as the ${f.limit} rows above it together, and is planned beside them. Delete the row where it is their total.`,
   'host.manual-calculation': (f) =>
     `${f.argument} calculates only when it is asked to${f.detail('isPending') === 'yes' ? ', and something was changed since' : ''}: values of formulas may be old. Press F9 there before you plan.`,
   'host.still-calculating': (f) =>
@@ -385,9 +413,22 @@ export const WORDING = wordings({
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-unread': (f) =>
     `The setting ${f.given} is not one that is used here, and by its name it would change a price. Take a setting that there is for it; or, where the row is for yourself alone, write “${f.detail('notUsed')}”.`,
+  'job.title-near': (f) =>
+    `Job has no row ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
+  'job.title-unknown': (f) =>
+    `Job’s row ${f.given} is not one that the sheets print; it is ignored.`,
+  'job.title-twice': (f) => `Job says ${f.given} twice. Keep one of them.`,
+  'job.setting-of-shop': (f) =>
+    `${f.given} is a setting of Shop and is not read on Job. Move the row to Shop.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
+  'job.cove-sizes-unused': (f) =>
+    `${f.given} is bought (Make), so ${f.detail('sizes')} ${f.detail('count') === '1' ? 'is' : 'are'} not used. Where it is made here, write cove or crown cove under Make; else leave ${f.detail('count') === '1' ? 'it' : 'them'} blank.`,
+  'job.corner-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since ${f.detail('end')} is ${f.detail('kind')}, which is cut alike at any corner. Leave it blank; or write what the end is, such as inside miter.`,
+  'job.corner-without-end': (f) =>
+    `${f.argument} is ${f.given}, and ${f.detail('end')} is blank, which is a square end: whether it is mitered there isn't told. Write square, inside miter, outside miter or cope under ${f.detail('end')}; or leave ${f.argument} blank.`,
   'job.sill-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since a ${f.detail('kind')} reaches the floor. Leave it blank, or make its Kind window.`,
   'job.horn-unused': (f) =>
@@ -453,6 +494,8 @@ export const WORDING = wordings({
     `${f.argument}: with its set-up spare crosscut off, the rest of that stick is ${f.given}, shorter than the shop's least blank of ${f.limit}. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.`,
   'job.part-below-least': (f) =>
     `${f.argument}: ${f.detail('pieces')} of its spliced pieces can't be cut into the fewest parts with each at least ${f.limit}; the shortest part is ${f.given}. List longer stock, or set a smaller least part on Shop.`,
+  'job.joint-off-stud': (f) =>
+    `${f.argument}: with the fewest parts that Stock allows, none of them too short, its joints can't lie on studs ${f.given} apart (${f.detail('at')} from the wall's left corner). Back the joint with a block, list another length of stock, or set a smaller least part on Shop.`,
   'job.spare-takes-stick': (f) =>
     `${f.argument}: the ${f.given} trial-cut spare takes a stick of its own (${f.detail('cost')} of lumber). Trial cuts in scrap from the bin and set-up spare 0 on Shop would save it.`,
   'job.trim-spoils-fit': (f) =>

@@ -1,7 +1,8 @@
 /** The shop's settings in force, as they are shown. */
 import { formatNumber } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
-import { whereSetting, type ShopReading } from '../../planning/input/read-shop.ts';
+import { whereSetting } from '../../planning/input/find-setting.ts';
+import type { ShopReading } from '../../planning/input/read-shop.ts';
 import { SETTINGS, settingOf, type SettingKey, type Shop } from '../../planning/shop.ts';
 import { printExact } from '../../sheets/words/print-length.ts';
 import type { SettingRow } from './job-found.ts';

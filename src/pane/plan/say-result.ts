@@ -12,6 +12,7 @@ import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
+import { listPriceLines, PRICE_LINES } from '../../sheets/words/price-lines.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 import { sayCutSticks } from '../../sheets/words/tick-marks.ts';
 
@@ -67,6 +68,10 @@ export function sayResult(plan: JobPlan): Fact[] {
       note: `${proof.creditCents === 0 ? '' : `${sayCost(proof, money)}: `}${sayProof(proof, money, shop.decimalSign)}`,
     },
     { label: 'Cost', value: money(totals.costCents) },
+    ...listPriceLines(totals).map(({ line, cents }) => ({
+      label: PRICE_LINES[line],
+      value: money(cents),
+    })),
     {
       label: 'Price',
       value: money(totals.priceCents),

@@ -6,7 +6,7 @@ import { radians } from '../../core/units/angle.ts';
 import type { Profile } from '../job.ts';
 import type { Shop } from '../shop.ts';
 import type { RawTable } from './raw-table.ts';
-import { whereSetting } from './read-shop.ts';
+import { whereSetting } from './find-setting.ts';
 
 /** A caution for the height that a cove of the job goes by and Shop leaves open; none without coves. */
 export function cautionAssumedHeights(

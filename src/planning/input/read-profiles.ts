@@ -10,6 +10,7 @@ import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { own, sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
+import { askAboutSpring } from '../../core/units/plausible-angle.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
@@ -32,6 +33,7 @@ export const PROFILE_ANSWERS = {
 
 /** Sizes that a molding which is bought has no use for: with them and no Make nobody can tell. */
 const ANY_COVE = ['coveWidth', 'coveDepth'] as const;
+const COVES_ALONE = [...ANY_COVE, 'offCenter', 'offCenterTo', 'nearFlat'] as const;
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
@@ -78,6 +80,21 @@ function readProfile(
   return read;
 }
 
+/** Of a molding that is bought: sizes that only a cove has. */
+function sayUnusedSizes(row: RowReader): void {
+  const typed = COVES_ALONE.filter((size) => !row.isBlank(size));
+  const [first] = typed;
+  if (first === undefined) return;
+  const details = { sizes: typed.map((size) => sayArgument(size)).join(', '), count: typed.length };
+  row.caution(first, fault('job.cove-sizes-unused', 'profile', row.text('profile'), { details }));
+}
+
+function readSpring(row: RowReader): number | undefined {
+  const spring = row.number('spring', 0, 89, { degrees: true });
+  const asked = spring === undefined ? undefined : askAboutSpring('spring', spring);
+  return asked === undefined ? spring : row.refuse('spring', asked);
+}
+
 function readSizesOf(
   row: RowReader,
   roundOpenings: ReadonlySet<string>,
@@ -92,7 +109,7 @@ function readSizesOf(
   const sizes = readSizes(PROFILE_SIZES, ({ key, least, most }) =>
     row.length(key, least === 'from 0', most),
   );
-  const spring = row.number('spring', 1, 89, { degrees: true });
+  const spring = readSpring(row);
   const slope = readSlope(row, decimalSign);
   const drop = row.length('drop');
   const projection = row.length('projection');
@@ -139,6 +156,7 @@ function readSizesOf(
     cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {
+    if (!row.isBlank('make')) sayUnusedSizes(row);
     const { blankWidth, blankThickness } = sizes;
     const size = {
       ...(blankWidth === undefined ? {} : { blankWidth }),

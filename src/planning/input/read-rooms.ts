@@ -25,6 +25,8 @@ export interface RoomsReading {
   readonly trim: readonly TrimRow[];
   /** Those that Walls and Trim make, less what Runs has in their place. */
   readonly made: readonly Run[];
+  /** Those of Runs; one that stands in place of a made one lies on its wall. */
+  readonly typed: readonly Run[];
 }
 
 /** Whether Runs can be left out, or left empty: Trim says what runs. That Walls lacks then is told by itself. */
@@ -44,7 +46,7 @@ export function readRooms(
   faults.push(...withoutWalls(tables, source));
   const read = tables.walls === undefined ? undefined : readWalls(tables.walls, reading, findings);
   const trim = tables.trim === undefined ? [] : readTrim(tables.trim, reading, findings);
-  if (read === undefined) return { walls: [], trim, made: [] };
+  if (read === undefined) return { walls: [], trim, made: [], typed: others.typed };
   const { walls, unread, isSound } = read;
   const isWallsSound = isSound && isFilled(tables.walls);
   const isTrimmed = isFilled(tables.trim);
@@ -54,7 +56,7 @@ export function readRooms(
   const found = makeRuns({ ...others, walls, trim, unread, isWallsSound, isTrimmed });
   faults.push(...found.faults);
   cautions.push(...found.cautions);
-  return { walls, trim, made: found.runs };
+  return { walls, trim, made: found.runs, typed: found.typed };
 }
 
 function withoutWalls({ walls, trim }: RoomTables, source: string): Fault[] {

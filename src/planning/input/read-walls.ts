@@ -76,7 +76,12 @@ function readCorner(row: RowReader, turn: Turn, markOut: number): Degrees | unde
       fault('room.corner-twice', 'cornerByTape', given, { details }),
     );
   }
-  if (!isTaped) return gauged === undefined && isGauged ? undefined : degrees(gauged ?? 90);
+  if (!isTaped) {
+    if (!isGauged) return SQUARE;
+    if (gauged === undefined) return undefined;
+    const corner = gauged > 0 ? row.plausibleCorner('corner', gauged) : gauged;
+    return corner === undefined ? undefined : degrees(corner);
+  }
   if (taped === undefined) return undefined;
   const corner = computeCornerByTape(Number(taped), markOut, 'cornerByTape');
   if (corner.ok) return toDegrees(corner.value);

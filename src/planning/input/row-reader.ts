@@ -1,5 +1,5 @@
 /** Reads the cells of one row into typed values, collecting every fault with its place. */
-import type { HeadingKey } from '../../core/faults/argument.ts';
+import type { Argument, HeadingKey } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -10,8 +10,11 @@ import {
   type Outcome,
   type Where,
 } from '../../core/faults/fault.ts';
+import { isoOfNamedDay } from '../../core/units/date-text.ts';
+import { parseDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
+import { askAboutCorner, cautionCorner } from '../../core/units/plausible-angle.ts';
 import {
   askAboutGroup,
   askAboutLength,
@@ -193,6 +196,15 @@ export class RowReader {
     return parsed.value;
   }
 
+  /** The corner, in degrees; undefined where no two walls meet so. One that may be a miter is cautioned. */
+  plausibleCorner(heading: HeadingKey, corner: number): number | undefined {
+    const tiny = askAboutCorner(heading, corner);
+    if (tiny !== undefined) return this.refuse(heading, tiny);
+    const sharp = cautionCorner(heading, corner);
+    if (sharp !== undefined) this.caution(heading, sharp);
+    return corner;
+  }
+
   whole(heading: HeadingKey, usual: number, least: number, most: number): number {
     const value = this.number(heading, least, most, COUNTS) ?? usual;
     const asked = askAboutGroup(heading, this.#given(heading));
@@ -211,6 +223,18 @@ export class RowReader {
     const details = { allowed: allowed.join(', '), may: read.may };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
+  }
+
+  /** A day that is told without a doubt: a date's own cell, 2026-11-30, or with its month by name. */
+  day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
+    const cell = this.#cell(heading);
+    if (typeof cell === 'object' && cell?.kind === 'date' && cell.day !== undefined)
+      return cell.day;
+    const value = this.#given(heading);
+    if (value === undefined) return undefined;
+    const day = parseDay(isoOfNamedDay(String(value)) ?? value, argument);
+    if (day.ok) return day.value;
+    return this.refuse(heading, fault('day.unreadable', argument, sayGiven(value)));
   }
 
   /** The usual answer when blank or at fault. */

@@ -1,6 +1,6 @@
 /** Words about a setting: its own unit as people write it, and names that say a price is meant. */
 import { wordsOf } from '../../core/words/near-words.ts';
-import type { SettingDefinition } from '../shop.ts';
+import type { SettingDefinition } from '../settings/setting.ts';
 
 /** What may stand in the Unit column, by the unit that the setting is kept in. Common practice [C]. */
 const WRITTEN: Readonly<Record<string, RegExp>> = {
@@ -11,6 +11,7 @@ const WRITTEN: Readonly<Record<string, RegExp>> = {
   days: /^(?:d|days?)$/u,
   // $/h, USD per hour, an hour
   'an hour': /^(?:\p{Sc}|\p{L}{1,3}\p{Sc}?)? ?(?:\/|per|an?)? ?(?:h|hr|hrs|hours?)\.?$/u,
+  'a job': /^(?:\p{Sc}|\p{L}{1,3}\p{Sc}?)?(?: ?(?:\/|per|an?)? ?job)?$/u,
 };
 
 /**

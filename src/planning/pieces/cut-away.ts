@@ -140,7 +140,8 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
         length: from.sub(at),
         left,
         right: SQUARE,
-        ...madeOf(run, at, from, 'left'),
+        ...madeOf(run, 'left', at.gt(0)),
+        ...partOf(run, at, from),
       });
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
@@ -148,31 +149,30 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
   }
   if (run.length.gt(at)) {
     const length = run.length.sub(at);
-    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length, 'right') });
+    const [made, part] = [madeOf(run, 'right'), partOf(run, at, run.length)];
+    parts.push({ ...run, length, left: SQUARE, ...made, ...part });
   }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
 }
 
 /** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
-function madeOf(
-  run: Run,
-  from: ExactInches,
-  to: ExactInches,
-  end: 'left' | 'right',
-): Pick<Run, 'made'> {
+function madeOf(run: Run, end: 'left' | 'right', isBetween = false): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
-  const { order, ...rest } = run.made;
-  const made = { ...rest, lies: { from, to } };
-  if (order === undefined || (end === 'left' && from.gt(0))) return { made };
+  const { order, ...made } = run.made;
+  if (order === undefined || isBetween) return { made };
   return { made: { ...made, order: { left: order[end], right: order[end] } } };
 }
 
+function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 'onWall'> {
+  return onWall === undefined ? {} : { onWall: { ...onWall, lies: { from, to, isWhole: false } } };
+}
+
 /** Whoever cuts it by the total doesn't know where it lies. */
-function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
-  if (made === undefined) return {};
-  const { wall, trim, place, order } = made;
-  return { made: { wall, trim, place, ...(order === undefined ? {} : { order }) } };
+function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
+  if (onWall === undefined) return {};
+  const { lies: _, ...anywhere } = onWall;
+  return { onWall: anywhere };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
@@ -188,7 +188,7 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
   const details = { profile: run.profile, opening: open?.name ?? '', needed: sayArgument(needed) };
   const byTotal = fault('job.opening-by-total', runArgument(run), inches(total), { details });
   return {
-    runs: [{ ...run, length: run.length.sub(total), ...madeAnywhere(run) }],
+    runs: [{ ...run, length: run.length.sub(total), ...anywhereOn(run) }],
     cutAways,
     faults: [],
     cautions: [placeFault(byTotal, open?.opening.cells[needed] ?? run.where)],

@@ -20,6 +20,7 @@ import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
 import { noteCeiling } from './ceiling-notes.ts';
 import { noteTypedRuns } from './typed-runs.ts';
+import { doorAlong, findDoor, type RoomDoor } from './room-door.ts';
 import { findWallAcross } from './wall-across.ts';
 
 export interface RoomsOfJob {
@@ -40,6 +41,8 @@ export interface RoomsOfJob {
 export interface MadeRuns {
   /** Room by room, in each in the order of Trim and then to the right; those without that are typed. */
   readonly runs: readonly Run[];
+  /** Those of Runs; one that stands in place of a made one lies on its wall. */
+  readonly typed: readonly Run[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -69,7 +72,7 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   const runs: Run[] = [];
   for (const [room, rows] of trimOf) {
     faults.push(...checkTwice(room, rows), ...rows.flatMap((row) => checkHeight(room, row)));
-    const first = findFirst(room, sidesOn);
+    const door = findDoor(room, (wall) => sidesOn(room, wall));
     for (const row of rows) {
       const profile = profileOf(row.profile);
       if (profile === undefined || room.plan === undefined) continue;
@@ -78,7 +81,7 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
         sidesOn(room, wall).filter(
           (side) => judgeCut(side, { ...profile, place }, profileOf).is === 'cut',
         );
-      runs.push(...runsOf(room, row, place, cutting, first));
+      runs.push(...runsOf(room, row, place, cutting, door));
       if (row.at === 'ceiling') cautions.push(...noteCeiling(room, row, profile, sidesOn));
     }
   }
@@ -146,23 +149,6 @@ function checkHeight(room: WalledRoom, row: TrimRow): Fault[] {
   return [placeFault(one, row.cells.height)];
 }
 
-type SidesOn = (room: WalledRoom, wall: number) => readonly OpeningSide[];
-
-/** The wall across from the room's first door; else from its first cased opening. */
-function findFirst(room: WalledRoom, sidesOn: SidesOn): number | undefined {
-  const { plan, rows } = room;
-  if (plan === undefined) return undefined;
-  for (const kind of ['door', 'cased opening'] as const) {
-    for (const [wall, row] of rows.entries()) {
-      const door = sidesOn(room, wall).find(({ opening }) => opening.kind === kind);
-      if (door === undefined) continue;
-      const middle = door.position?.add(door.opening.width.div(2)) ?? row.length.div(2);
-      return findWallAcross(plan, wall, Number(middle));
-    }
-  }
-  return undefined;
-}
-
 const ZERO = new Fraction(0);
 
 function runsOf(
@@ -170,16 +156,18 @@ function runsOf(
   row: TrimRow,
   place: WallPlace,
   cutting: (wall: number) => readonly OpeningSide[],
-  across: number | undefined,
+  door: RoomDoor | undefined,
 ): Run[] {
   const chosen = new Set(wallsOf(row, room));
   const walls = room.rows.map((wall, at) => toFit(wall, chosen.has(at), cutting(at)));
   const starts = row.starts === undefined ? undefined : room.places.get(nameKey(row.starts));
+  const across =
+    door === undefined ? undefined : findWallAcross(room.plan ?? [], door.wall, door.along);
   const first = starts !== undefined && chosen.has(starts) ? starts : across;
   const fitted = planFitting(walls, row.insideCorners, first);
   return room.rows.flatMap((wall, at) => {
     const plan = fitted[at];
-    return plan === undefined ? [] : runOf(room, at, wall, row, place, plan);
+    return plan === undefined ? [] : runOf(room, at, wall, row, place, plan, door);
   });
 }
 
@@ -202,13 +190,15 @@ function toFit(wall: WallRow, hasTrim: boolean, cutting: readonly OpeningSide[])
 }
 
 function runOf(
-  { name, rows }: WalledRoom,
+  { name, rows, plan = [] }: WalledRoom,
   at: number,
   wall: WallRow,
   row: TrimRow,
   place: WallPlace,
   { left, right, order }: FittedWall,
+  door: RoomDoor | undefined,
 ): Run {
+  const seen = door === undefined ? undefined : doorAlong(plan, door, at);
   const before = rows[(at + rows.length - 1) % rows.length];
   const cornerOf = (one: WallRow | undefined) =>
     one === undefined || one.turn === 'end' ? degrees(90) : one.corner;
@@ -238,7 +228,13 @@ function runOf(
       trim: row.where,
       place,
       ...(order === undefined ? {} : { order }),
-      lies: { from: ZERO, to: wall.length },
+    },
+    onWall: {
+      at: row.at,
+      leftTurn: before?.turn ?? 'end',
+      rightTurn: wall.turn,
+      lies: { from: ZERO, to: wall.length, isWhole: true },
+      ...(seen === undefined ? {} : { door: seen }),
     },
   };
 }

@@ -1,8 +1,12 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { daySerial } from '../../core/units/calendar-day.ts';
+import { cents, depositCents } from '../../planning/money.ts';
+import { ROUNDING_CENTS } from '../../planning/price-job.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { roundingFormula, toMinimumFormula } from '../price-formulas.ts';
+import { PRICE_LINES, type PriceLine } from '../words/price-lines.ts';
 import type { ClientAnchors } from './client-anchors.ts';
 import { markOf, type Stamp } from '../stamp.ts';
 import { DATE, PRICE } from './client-columns.ts';
@@ -28,12 +32,12 @@ export function addPrice(
   const sums = rooms.map((room) => ({ room, ...sumsOf(room, shop.unit) }));
   draft.put(PRICE.headings(shop));
   const first = draft.next;
-  for (const { room, pieces, priceCents: cents } of sums) {
+  for (const { room, pieces, priceCents: ofRoom } of sums) {
     draft.put(
       PRICE.row({
         name: cell(room.room, 'row'),
         pieces: sum(() => anchors.at('pieces', room), pieces, 'rowWhole'),
-        amount: sum(() => anchors.at('price', room), money(cents), 'rowDecimal'),
+        amount: sum(() => anchors.at('price', room), money(ofRoom), 'rowDecimal'),
       }),
     );
   }
@@ -43,38 +47,129 @@ export function addPrice(
     PRICE.row({
       name: cell('All rooms', 'totalLabel'),
       pieces: PRICE.sumCell('pieces', rows, pieces, 'totalWhole'),
-      amount: sum(`ROUND(${PRICE.sum('amount', ...rows)},2)`, money(priceCents), 'total'),
+      amount: sum(
+        `ROUND(${PRICE.sum('amount', ...rows)},2)`,
+        money(plan.totals.linesCents),
+        'total',
+      ),
     }),
   );
-  const price = PRICE.at('amount', all);
+  const price = addPriceLines(draft, plan, all);
+  const taxed = addTaxed(draft, plan, { all, price });
   const rate = PRICE.at('pieces', draft.next);
   const tax = draft.put(
     PRICE.row({
       name: cell('Tax, %'),
-      pieces: cell(shop.tax, 'number'),
-      amount: sum(`ROUND(${price}*${rate}/100,2)`, money(taxCents), 'money'),
+      pieces: cell(shop.taxOn === 'none' ? 0 : shop.tax, 'number'),
+      amount: sum(`ROUND(${taxed}*${rate}/100,2)`, money(taxCents), 'money'),
     }),
   );
   const toPay = `ROUND(${price}+${PRICE.at('amount', tax)},2)`;
+  const owed = money(priceCents + taxCents);
   const paid = draft.put(
     PRICE.row({
       name: cell('To pay', 'totalLabel'),
       pieces: cell(null, 'totalLabel'),
-      amount: sum(toPay, money(priceCents + taxCents), 'total'),
+      amount: sum(toPay, owed, 'total'),
     }),
   );
   anchors.place('price of all', price);
   anchors.place('pieces of all', PRICE.at('pieces', all));
   anchors.place('to pay', PRICE.at('amount', paid));
+  addDeposit(draft, plan, PRICE.at('amount', paid));
   draft.blank();
-  addDate(draft, shop.priceHoldsDays, stamp);
+  addDate(draft, plan, stamp);
 }
 
-/** The date is that of the stamp, to be typed over; without one it is left to be typed. */
-function addDate(draft: SheetDraft, days: number, stamp: Stamp | undefined): void {
-  const serial = stamp === undefined ? null : daySerial(stamp.day);
+/**
+ * What comes on the rooms' price: what the shop asks for at all has a row. With no piece asked for, none
+ * of it is charged.
+ *
+ * @returns the cell of the price without tax: that of all rooms, where nothing comes on it
+ */
+function addPriceLines(draft: SheetDraft, { job, totals }: JobPlan, all: number): string {
+  const { minimumCharge, delivery, priceRounding } = job.shop;
+  const rooms = PRICE.at('amount', all);
+  const unlessNone = (formula: string): string => `IF(${PRICE.at('pieces', all)}=0,0,${formula})`;
+  const cells = [rooms];
+  const put = (line: PriceLine, formula: string, cents: number): void => {
+    const amount = sum(formula, money(cents), 'money');
+    const row = PRICE.row({ name: cell(PRICE_LINES[line]), pieces: cell(null), amount });
+    cells.push(PRICE.at('amount', draft.put(row)));
+  };
+  if (minimumCharge > 0) {
+    const least = toMinimumFormula(rooms, String(money(cents(minimumCharge * 100))));
+    put('toMinimum', unlessNone(least), totals.toMinimumCents);
+  }
+  if (delivery > 0) {
+    const asked = String(money(cents(delivery * 100)));
+    put('delivery', unlessNone(asked), totals.deliveryCents);
+  }
+  if (priceRounding !== 'cent') {
+    const step = String(money(ROUNDING_CENTS[priceRounding]));
+    put('rounding', roundingFormula(cells.join('+'), step), totals.roundingCents);
+  }
+  if (cells.length === 1) return rooms;
+  const price = draft.put(
+    PRICE.row({
+      name: cell('Price', 'totalLabel'),
+      pieces: cell(null, 'totalLabel'),
+      amount: sum(`ROUND(${cells.join('+')},2)`, money(totals.priceCents), 'total'),
+    }),
+  );
+  return PRICE.at('amount', price);
+}
+
+/** The cell, or the number, that tax is on; material goes with the rooms' price. */
+function addTaxed(
+  draft: SheetDraft,
+  { job, totals }: JobPlan,
+  { all, price }: { readonly all: number; readonly price: string },
+): string {
+  const { taxOn } = job.shop;
+  if (taxOn === 'all') return price;
+  if (taxOn === 'none' || totals.linesCents === 0) return '0';
+  const [taxable, lines] = [money(totals.taxableCents), money(totals.linesCents)];
+  const share = `ROUND(${PRICE.at('amount', all)}*${taxable}/${lines},2)`;
+  const amount = sum(share, taxable, 'money');
+  const name = cell('Of which material, taxed');
+  return PRICE.at('amount', draft.put(PRICE.row({ name, pieces: cell(null), amount })));
+}
+
+/** What Job asks for at the order, and what is left then; its percent may be typed over. */
+function addDeposit(draft: SheetDraft, { job, totals }: JobPlan, toPay: string): void {
+  const { deposit } = job.titleBlock;
+  if (deposit === undefined) return;
+  const asked = depositCents(totals, deposit);
+  const row = draft.put(
+    PRICE.row({
+      name: cell('Deposit, % of it at the order'),
+      pieces: cell(deposit, 'number'),
+      amount: sum(`ROUND(${toPay}*${PRICE.at('pieces', draft.next)}/100,2)`, money(asked), 'money'),
+    }),
+  );
+  draft.put(
+    PRICE.row({
+      name: cell('Left to pay'),
+      pieces: cell(null),
+      amount: sum(
+        `ROUND(${toPay}-${PRICE.at('amount', row)},2)`,
+        money(totals.priceCents + totals.taxCents - asked),
+        'money',
+      ),
+    }),
+  );
+}
+
+/** The date is Job's or that of the stamp, to be typed over; without either it is left to be typed. */
+function addDate(draft: SheetDraft, { job }: JobPlan, stamp: Stamp | undefined): void {
+  const { titleBlock, shop } = job;
+  const days = shop.priceHoldsDays;
+  const day = titleBlock.date ?? stamp?.day;
+  const serial = day === undefined ? null : daySerial(day);
   if (stamp !== undefined) {
-    draft.put(DATE.row({ label: cell('Number', 'label'), date: cell(markOf(stamp), 'label') }));
+    const label = titleBlock.number === '' ? 'Number' : 'Mark of the plan';
+    draft.put(DATE.row({ label: cell(label, 'label'), date: cell(markOf(stamp), 'label') }));
   }
   const row = draft.put(
     DATE.row({ label: cell('Date', 'label'), date: cell(serial, 'inputDate') }),

@@ -19,6 +19,9 @@ const WOOD_ALONE =
 /** Of a sheet in the shop's workbook alone; the price that follows is without tax. */
 export const BEHIND = 'Not as the shop’s sheets: plan again. Their price is now:';
 
+/** Over the line to sign on. */
+export const ACCEPTED = 'Accepted as listed here, at the price to pay above:';
+
 /** How the quantities may be used. */
 export const LIVE_NOTE =
   'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
@@ -31,7 +34,7 @@ export function sayCovered(plan: JobPlan): string[] {
   const print = (length: typeof endAllowance): string => printExact(length, shop);
   return [
     shop.hourlyRate === 0 ? WOOD_ALONE : WOOD_AND_WORK,
-    'It does not cover fitting, paint or finish, delivery, or taking old trim down, unless that is agreed in writing.',
+    `It does not cover fitting, paint or finish, ${shop.delivery > 0 ? '' : 'delivery, '}or taking old trim down, unless that is agreed in writing.`,
     `Lengths are those to cut to, with what the ends need, rounded up to the next ${print(lengthPrecision)}.`,
     ...(toWalls && endAllowance.compare(0) > 0
       ? [
@@ -52,7 +55,7 @@ function sayJoints({ profiles, totals }: JobPlan): string[] {
   const spliced = profiles.flatMap(({ sticks }) => listSpliced(sticks));
   const named = spliced
     .slice(0, MOST_NAMED)
-    .map(({ id, parts }) => (parts === 2 ? id : `${id} (${parts} parts)`));
+    .map(({ id, parts }) => (parts.length === 2 ? id : `${id} (${parts.length} parts)`));
   const more = spliced.length - named.length;
   const where = `${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
   return [

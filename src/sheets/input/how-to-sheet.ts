@@ -36,6 +36,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
     'Stock',
     'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since.',
   ],
+  [
+    'Job',
+    'May stay empty. What names the job: its name, number and revision and the client stand over every printed page; those, the address, who prepared it, the date, the terms and the deposit stand on the client’s copy, with the shop’s name over them. Date is the day from which the price holds; blank, the day on which the job is planned. Deposit % is of what is to be paid, tax included.',
+  ],
 ];
 
 const MEASURED_AS: readonly (readonly [string, string])[] = [
@@ -71,7 +75,11 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Money',
-    'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Margin is a share of the price: price = cost / (1 - margin). Tax is on the price. Each line is rounded to the cent once.',
+    'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Contingency is on the cost. Markup is on lumber less credit (material) and on labor, each at its percent of them; margin is a share of the price, so that a margin of 20 % is a markup of 25 %: price = (cost + contingency + markup) / (1 - margin). Each line is rounded to the cent once.',
+  ],
+  [
+    'Price of the job',
+    'The moldings, brought up to the minimum charge where they come to less; delivery as it is; and what rounds both up to the next cent, dollar (or whatever the currency is) or 5. Tax is on all of it, on what lumber less credit and its markup make of it (divided by 1 - margin), or on nothing.',
   ],
   [
     'Offcut credit',

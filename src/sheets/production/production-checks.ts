@@ -217,7 +217,7 @@ function ownChecks({ plan, onThisSheet }: Facts): Check[] {
     check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
     check(byRoom('Hours'), 'hoursByRoom', 'hours', totals.hours),
     check('Hours: in the order of work, and by profile', 'hoursInOrder', 'hours', totals.hours),
-    check(byRoom('Price'), 'priceByRoom', 'price', money(totals.priceCents)),
+    check(byRoom('Price'), 'priceByRoom', 'lines', money(totals.linesCents)),
     ...(totals.boardFeetBought === undefined
       ? []
       : [

@@ -55,6 +55,8 @@ export const MONEY = columns({
   labor: right('Labor'),
   overhead: right('Overhead'),
   cost: right('Cost'),
+  contingency: right('Contingency'),
+  markup: right('Markup'),
   price: right('Price'),
 });
 

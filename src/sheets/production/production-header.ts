@@ -1,5 +1,6 @@
 /** The head of the production sheet: whether the sheets agree, totals, the shop's rates, what is ticked. */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { ROUNDING_CENTS } from '../../planning/price-job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import { money } from '../grammar/figures.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
@@ -50,10 +51,11 @@ export function addHeader(
     draft.spread(sayStamp(stamp, plan.job.shop.decimalSign), 'quietLabel');
   }
   draft.blank();
+  const ticked = tickedOf(plan, acrossSheets);
   const lists = [
     totalsOf(plan, acrossSheets, onThisSheet),
     ratesOf(plan, onThisSheet, draft.next),
-    tickedOf(plan, acrossSheets),
+    [...ticked, ...priceOf(plan, onThisSheet, draft.next + ticked.length)],
   ];
   const most = Math.max(...lists.map((lines) => lines.length));
   for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
@@ -133,11 +135,13 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
   const { shop } = plan.job;
   const isMetric = shop.unit === 'mm';
   const feed = isMetric ? shop.feed * METRES_PER_FOOT : shop.feed;
-  const rates: readonly (readonly [RateName, string, DraftCell])[] = [
+  const rates: readonly Rate[] = [
     ['hourlyRate', `Hourly rate (${shop.currency})`, cell(shop.hourlyRate, 'money')],
     ['overhead', 'Overhead, % of the rest', cell(shop.overhead, 'number')],
+    ['contingency', 'Contingency, % of cost', cell(shop.contingency, 'number')],
+    ['materialMarkup', 'Markup on material, %', cell(shop.materialMarkup, 'number')],
+    ['laborMarkup', 'Markup on labor, %', cell(shop.laborMarkup, 'number')],
     ['margin', 'Margin, % of price', cell(shop.margin, 'number')],
-    ['tax', 'Tax, % of price', cell(shop.tax, 'number')],
     ['setUpMinutes', 'Set-up of each cove (min)', cell(shop.setUpMinutes, 'number')],
     ['feed', `Feed over the blade (${isMetric ? 'm' : 'ft'}/min)`, cell(feed, 'number')],
     ['handling', 'Carrying round, each pass (s)', cell(shop.handlingPerPass, 'number')],
@@ -145,10 +149,39 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
     ['crosscut', 'Each crosscut (s)', cell(shop.crosscutSeconds, 'number')],
     ['joint', 'Each joint of a splice (min)', cell(shop.jointMinutes, 'number')],
   ];
+  return rateLines('Rates of the shop', rates, 'rateValue', top, onThisSheet);
+}
+
+/** What makes the price of the whole job. @param top The row on which it begins. */
+function priceOf({ job }: JobPlan, onThisSheet: ProductionAnchors, top: number): Line[] {
+  const { shop } = job;
+  const rates: readonly Rate[] = [
+    ['minimumCharge', `Minimum charge (${shop.currency})`, cell(shop.minimumCharge, 'money')],
+    ['delivery', `Delivery (${shop.currency})`, cell(shop.delivery, 'money')],
+    [
+      'rounding',
+      `Price up to the next (${shop.currency})`,
+      cell(money(ROUNDING_CENTS[shop.priceRounding]), 'money'),
+    ],
+    ['tax', 'Tax, %', cell(shop.tax, 'number')],
+    ['taxOn', 'Tax on: all, material, none', cell(shop.taxOn, 'whole')],
+  ];
+  return rateLines('The price of the job', rates, 'tickedValue', top, onThisSheet);
+}
+
+type Rate = readonly [name: RateName, label: string, value: DraftCell];
+
+function rateLines(
+  heading: string,
+  rates: readonly Rate[],
+  column: 'rateValue' | 'tickedValue',
+  top: number,
+  onThisSheet: ProductionAnchors,
+): Line[] {
   rates.forEach(([name], at) => {
-    onThisSheet.place(name, HEAD.fixed('rateValue', top + 1 + at));
+    onThisSheet.place(name, HEAD.fixed(column, top + 1 + at));
   });
-  return [['Rates of the shop', null], ...rates.map(([, label, value]): Line => [label, value])];
+  return [[heading, null], ...rates.map(([, label, value]): Line => [label, value])];
 }
 
 /** How far the work is, by the boxes of the other sheets. */

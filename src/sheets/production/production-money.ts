@@ -1,5 +1,5 @@
-/** Passes, hours and money by profile, then tax. */
-import { hoursOf, type JobPlan, type ProfilePlan } from '../../planning/job-plan.ts';
+/** Passes, hours and money by profile, then the price of the job and tax. */
+import { hoursOf, type JobPlan, type ProfilePlan, type Totals } from '../../planning/job-plan.ts';
 import { money, total } from '../grammar/figures.ts';
 import {
   cell,
@@ -10,11 +10,13 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
-import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import { roundingFormula, toMinimumFormula } from '../price-formulas.ts';
+import { PRICE_LINES } from '../words/price-lines.ts';
+import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { MONEY } from './production-columns.ts';
 import { NOTHING, SECTIONS } from './production-words.ts';
 
-/** Lumber, offcut credit, labor, overhead, cost and price, a row a profile; then tax. */
+/** Lumber, offcut credit, labor, overhead, cost, contingency, markup and price, a row a profile; then the job's price and tax. */
 export function addMoney(
   draft: SheetDraft,
   plan: JobPlan,
@@ -50,7 +52,11 @@ function profileRow(
   const spent = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor'], row);
   const overhead = `${spent}*${onThisSheet.at('overhead')}/100`;
   const cost = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor', 'overhead'], row);
-  const price = `${MONEY.at('cost', row)}/(1-${onThisSheet.at('margin')}/100)`;
+  const contingency = `${MONEY.at('cost', row)}*${onThisSheet.at('contingency')}/100`;
+  const material = MONEY.sumOfRow(['lumber', 'offcutCredit'], row);
+  const markup = `(${material}*${onThisSheet.at('materialMarkup')}+${MONEY.at('labor', row)}*${onThisSheet.at('laborMarkup')})/100`;
+  const beforeMargin = MONEY.sumOfRow(['cost', 'contingency', 'markup'], row);
+  const price = `${beforeMargin}/(1-${onThisSheet.at('margin')}/100)`;
   const inCents = (formula: string, cents: number): DraftCell =>
     sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');
   return MONEY.row({
@@ -70,9 +76,23 @@ function profileRow(
     labor: inCents(labor, lines.laborCents),
     overhead: inCents(overhead, lines.overheadCents),
     cost: sum(cost, money(lines.costCents), 'rowDecimal'),
+    contingency: inCents(contingency, lines.contingencyCents),
+    markup: inCents(markup, lines.markupCents),
     price: inCents(price, lines.priceCents),
   });
 }
+
+type Added =
+  | 'passes'
+  | 'hours'
+  | 'lumber'
+  | 'offcutCredit'
+  | 'labor'
+  | 'overhead'
+  | 'cost'
+  | 'contingency'
+  | 'markup'
+  | 'price';
 
 function addTotals(
   draft: SheetDraft,
@@ -82,8 +102,7 @@ function addTotals(
 ): void {
   const row = draft.next;
   const added = (
-    column:
-      'passes' | 'hours' | 'lumber' | 'offcutCredit' | 'labor' | 'overhead' | 'cost' | 'price',
+    column: Added,
     value: number,
     name?: TotalName,
     style: StyleName = 'total',
@@ -112,15 +131,52 @@ function addTotals(
     labor: added('labor', paid('laborCents')),
     overhead: added('overhead', paid('overheadCents')),
     cost: added('cost', paid('costCents'), 'cost'),
-    price: added('price', paid('priceCents'), 'price'),
+    contingency: added('contingency', paid('contingencyCents')),
+    markup: added('markup', paid('markupCents')),
+    price: added('price', paid('priceCents'), 'lines'),
   };
   draft.put(MONEY.loose(together, label));
-  const [price, tax] = [money(totals.priceCents), money(totals.taxCents)];
-  const priceCell = MONEY.at('price', row);
-  const taxed = sum(`ROUND(${priceCell}*${onThisSheet.at('tax')}/100,2)`, tax, 'money');
-  const taxRow = draft.put(MONEY.loose({ profile: cell('Tax'), price: taxed }));
-  const withTax = sum(`${priceCell}+${MONEY.at('price', taxRow)}`, price + tax, 'total');
-  const last = { profile: cell('Price with tax', 'totalLabel'), price: withTax };
-  const lastRow = draft.put(MONEY.loose(last, label));
-  onThisSheet.place('total priceWithTax', MONEY.at('price', lastRow));
+  addPrice(draft, row, totals, profiles.length > 0, onThisSheet);
+}
+
+/** From the moldings' price, in the row of sums, to what is to be paid. */
+function addPrice(
+  draft: SheetDraft,
+  sums: number,
+  totals: Totals,
+  isCharged: boolean,
+  onThisSheet: ProductionAnchors,
+): void {
+  const rate = (name: RateName): string => onThisSheet.at(name);
+  const lines = MONEY.at('price', sums);
+  const put = (label: string, formula: string, cents: number): string => {
+    const price = isCharged ? sum(formula, money(cents), 'money') : cell(money(cents), 'money');
+    return MONEY.at('price', draft.put(MONEY.loose({ profile: cell(label), price })));
+  };
+  const putTotal = (name: TotalName, label: string, formula: string, cents: number): string => {
+    const cells = {
+      profile: cell(label, 'totalLabel'),
+      price: sum(formula, money(cents), 'total'),
+    };
+    const at = MONEY.at('price', draft.put(MONEY.loose(cells, cell(null, 'totalLabel'))));
+    onThisSheet.place(`total ${name}`, at);
+    return at;
+  };
+  const { toMinimum, delivery, rounding } = PRICE_LINES;
+  const least = toMinimumFormula(lines, rate('minimumCharge'));
+  const toLeast = put(toMinimum, least, totals.toMinimumCents);
+  const delivered = put(delivery, `ROUND(${rate('delivery')},2)`, totals.deliveryCents);
+  const exact = `${lines}+${toLeast}+${delivered}`;
+  const rounds = put(rounding, roundingFormula(exact, rate('rounding')), totals.roundingCents);
+  const all = `ROUND(${exact}+${rounds},2)`;
+  const price = putTotal('price', 'Price', all, totals.priceCents);
+  const material = MONEY.sumOfRow(['lumber', 'offcutCredit'], sums);
+  const markedUp = `${material}*(1+${rate('materialMarkup')}/100)/(1-${rate('margin')}/100)`;
+  const onWhat = rate('taxOn');
+  // Another word in that cell ends in an error to be seen, not in a price without tax.
+  const taxed = `IF(${onWhat}="all",${price},IF(${onWhat}="material",ROUND(${markedUp},2),IF(${onWhat}="none",0,"all, material or none?")))`;
+  const taxable = put('Of which taxed', taxed, totals.taxableCents);
+  const tax = put('Tax', `ROUND(${taxable}*${rate('tax')}/100,2)`, totals.taxCents);
+  const cents = totals.priceCents + totals.taxCents;
+  putTotal('priceWithTax', 'Price with tax', `${price}+${tax}`, cents);
 }

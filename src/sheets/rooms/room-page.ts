@@ -161,7 +161,7 @@ function fittingRow(
     above: cell(signsOf(piece, left, right), 'rowCenter'),
     leftEnd: cell(left.end, style),
     rightEnd: cell(right.end, style),
-    note: cell(sayNote(fitted, names, facts.parts.get(piece.id) ?? 1), style),
+    note: cell(sayNote(fitted, names, facts.joints.get(piece.id) ?? [], shop), style),
     up: cell(piece.done ? 'done' : null, 'tick'),
   });
 }

@@ -54,7 +54,7 @@ function listRuns({ trims, room }: RoomFittings): RoomRun[] {
     trim.pieces.flatMap((fitted): RoomRun[] => {
       const { piece, wall, goesOn } = fitted;
       const length = room.walls[wall]?.length ?? 0;
-      const lies = piece.made?.lies;
+      const lies = piece.onWall?.lies;
       if (piece.kind !== 'run') return [];
       return [
         {

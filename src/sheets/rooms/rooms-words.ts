@@ -1,9 +1,12 @@
 /** What the sheet Rooms says in sentences. */
 import type { LengthReading } from '../../core/units/length.ts';
 import type { FittedPiece, FittedTrim } from '../../planning/rooms/room-fittings.ts';
+import type { Joint } from '../../planning/joint-places.ts';
 import type { Piece } from '../../planning/piece.ts';
+import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
 import type { EndWords } from '../words/say-ends.ts';
+import { sayNotes } from '../words/say-joints.ts';
 
 export const HOW_TO_READ =
   'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its number is its order (3A is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
@@ -36,11 +39,12 @@ export function sayTrim({ row, place }: FittedTrim, trim: number, reading: Lengt
   return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
 }
 
-/** What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced. */
+/** What a fitter must know of a piece beside its ends; its joints from left to right. */
 export function sayNote(
   { piece, order, joinedTo }: Omit<FittedPiece, 'wall'>,
   walls: readonly string[],
-  parts: number,
+  joints: readonly Joint[],
+  shop: Shop,
 ): string {
   const notes: string[] = [];
   const isRun = piece.kind === 'run';
@@ -54,15 +58,15 @@ export function sayNote(
       );
     }
     if (order === undefined) notes.push('between two openings: goes up at any time');
-    if (piece.made.lies === undefined) {
+    if (piece.onWall?.lies === undefined) {
       notes.push(
         'shortened for openings whose Position is not known: cut it in pieces at the wall',
       );
     }
   }
+  const parts = joints.length + 1;
   if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
-  if (piece.note !== '') notes.push(piece.note);
-  return notes.join('; ');
+  return [...notes, ...sayNotes(piece, joints, shop)].join('; ');
 }
 
 /** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */
