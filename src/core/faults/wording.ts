@@ -256,6 +256,12 @@ export const WORDING = wordings({
   'crown.size-beyond-face': (f) =>
     `${f.argument} is ${f.given}${f.detail('other') === '' ? '' : ` and ${f.detail('otherName')} ${f.detail('other')}`}: that takes a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
 
+  // The bid
+  'bid.range-unsound': (f) =>
+    `${f.argument}: ${f.given} is no rate or waste. Give numbers from 0 for low, likely and high.`,
+  'bid.range-out-of-order': (f) =>
+    `${f.argument}: likely is ${f.given}, but low is ${f.detail('low')} and high is ${f.detail('high')}. Likely lies between the two, or is one of them.`,
+
   // Rooms
   'room.no-walls': (f) => `${f.argument} has no walls. List them in order to the right.`,
   'room.too-many-walls': (f) =>
