@@ -7,14 +7,15 @@ import { readJob } from '../../build/planning/input/read-job.js';
 import { PROFILES, STOCK, time } from './bench-jobs.mjs';
 
 const ROOMS = 1_000;
+/** Of the processor, which a machine with other work to do takes hardly more of. */
 const AIM_SECONDS = 1;
-/** First a few, as a program that has just begun does; then again, warm. */
+/** As in a program that has just begun; and again. */
 const TURNS = ['cold', 'warm'];
 
-function walledTables() {
+export function walledTables(rooms = ROOMS) {
   const walls = ['Room,Wall,Length,Turn'];
   const openings = ['Room,Wall,Kind,Width,Height,Casing,Position,Sill'];
-  for (let at = 1; at <= ROOMS; at++) {
+  for (let at = 1; at <= rooms; at++) {
     const more = at % 48;
     const sides = [
       [216 + more, 'inside'],
@@ -67,8 +68,8 @@ export async function bench() {
         if (job === undefined) throw new Error(faults[0]?.message);
         return job;
       });
-      const { user } = process.cpuUsage(used);
-      return { job, seconds: ms / 1000, processor: user / 1e6 };
+      const { user, system } = process.cpuUsage(used);
+      return { job, seconds: ms / 1000, processor: (user + system) / 1e6 };
     };
     const walled = await read(walledTables());
     const typed = await read(typedTables(walled.job.runs));
@@ -80,7 +81,7 @@ export async function bench() {
       'processor s': +walled.processor.toFixed(2),
       'typed s': +typed.seconds.toFixed(2),
       'times typed': +(walled.seconds / typed.seconds).toFixed(1),
-      aim: `${AIM_SECONDS} s: ${walled.seconds <= AIM_SECONDS ? 'met' : 'missed'}`,
+      aim: `${AIM_SECONDS} processor s: ${walled.processor <= AIM_SECONDS ? 'met' : 'missed'}`,
     });
   }
   return rows;
