@@ -127,15 +127,14 @@ function placeOf({ at, height, cells }: TrimRow, profile: Profile): WallPlace {
 
 /** A profile twice at one place of a wall would be planned, and paid for, twice. */
 function checkTwice(room: WalledRoom, rows: readonly TrimRow[]): Fault[] {
-  const seen = new Set<string>();
+  const seen = new Map<string, Set<number>>();
   return rows.flatMap((row) => {
     const height = row.height === undefined ? '' : row.height.toFraction();
-    const keys = wallsOf(row, room).map((wall) =>
-      JSON.stringify([wall, nameKey(row.profile), row.at, height]),
-    );
-    const twice = keys.findIndex((key) => seen.has(key));
-    for (const key of keys) seen.add(key);
-    const wall = room.rows[wallsOf(row, room)[twice] ?? -1];
+    const key = JSON.stringify([nameKey(row.profile), row.at, height]);
+    const before = seen.get(key);
+    const walls = wallsOf(row, room);
+    seen.set(key, new Set([...(before ?? []), ...walls]));
+    const wall = room.rows[walls.find((at) => before?.has(at)) ?? -1];
     if (wall === undefined) return [];
     const details = { room: room.name, wall: wall.wall, at: row.at };
     return [placeFault(fault('room.trim-twice', 'profile', row.profile, { details }), row.where)];
