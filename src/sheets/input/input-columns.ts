@@ -14,7 +14,6 @@ import { WALL_HEADINGS } from '../../planning/input/headings/wall-headings.ts';
 import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
   END_KINDS,
-  INSIDE_CORNERS,
   MAKES,
   MITERS_ACROSS,
   MEASURES,
@@ -22,8 +21,8 @@ import {
   PLACES,
   PRICE_PER,
   STOCK_KINDS,
-  TRIM_PLACES,
 } from '../../planning/job.ts';
+import { INSIDE_CORNERS, TRIM_PLACES } from '../../planning/room-rows.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
 type Allow = ValidationDescription['allow'];
