@@ -4,7 +4,7 @@ import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OnWall } from './on-wall.ts';
-import type { MadeRun, TrimRow, WallRow } from './room-rows.ts';
+import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { SettingKey, Shop } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
 
@@ -26,15 +26,9 @@ export const MITERS_ACROSS = ['face', 'thickness'] as const;
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
-/** Where on the wall a molding is: what an opening cuts away goes by it. */
-export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
-
 export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
-
-/** Cells of a row by the headings that they stand under: those that must change where a fault says so. */
-export type CellsOf<Heading extends string> = Readonly<Record<Heading, Where>>;
 
 export interface RunEnd {
   readonly kind: EndKind;
@@ -112,17 +106,6 @@ export const OPENING_CELLS = [
   'otherPosition',
 ] as const;
 export type OpeningCell = (typeof OPENING_CELLS)[number];
-
-/** Where on the wall a molding is. */
-export interface WallPlace {
-  readonly at: (typeof PLACES)[number];
-  /** Whether Profiles says it; else it is the usual place of such a molding. */
-  readonly isSaid: boolean;
-  /** From the floor to its lower edge; absent where it isn't known. */
-  readonly height?: ExactInches;
-  /** The cell that says it, or would. */
-  readonly cell: Where;
-}
 
 interface Molding {
   readonly name: string;

@@ -3,7 +3,23 @@ import type { Where } from '../core/faults/fault.ts';
 import type { Turn } from '../core/room/wall.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { CellsOf, WallPlace } from './job.ts';
+
+/** Where on the wall a molding is: what an opening cuts away goes by it. */
+export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
+
+/** Cells of a row by the headings that they stand under: those that must change where a fault says so. */
+export type CellsOf<Heading extends string> = Readonly<Record<Heading, Where>>;
+
+/** Where on the wall a molding is. */
+export interface WallPlace {
+  readonly at: (typeof PLACES)[number];
+  /** Whether Profiles says it; else it is the usual place of such a molding. */
+  readonly isSaid: boolean;
+  /** From the floor to its lower edge; absent where it isn't known. */
+  readonly height?: ExactInches;
+  /** The cell that says it, or would. */
+  readonly cell: Where;
+}
 
 /** Where trim round a room is; what stands round an opening comes from Openings. */
 export const TRIM_PLACES = ['floor', 'ceiling', 'height'] as const;

@@ -13,8 +13,8 @@ import {
   type Profile,
   type Run,
   type RunEnd,
-  type WallPlace,
 } from '../job.ts';
+import { type WallPlace } from '../room-rows.ts';
 import { type TrimRow, type WallRow } from '../room-rows.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';

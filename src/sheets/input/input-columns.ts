@@ -18,10 +18,10 @@ import {
   MITERS_ACROSS,
   MEASURES,
   OPENING_KINDS,
-  PLACES,
   PRICE_PER,
   STOCK_KINDS,
 } from '../../planning/job.ts';
+import { PLACES } from '../../planning/room-rows.ts';
 import { INSIDE_CORNERS, TRIM_PLACES } from '../../planning/room-rows.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
