@@ -4,7 +4,7 @@ import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { OnWall } from './on-wall.ts';
+import type { FittingOrder, OnWall } from './on-wall.ts';
 import type { SettingKey, Shop } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
 
@@ -13,9 +13,6 @@ export type MeasuredAs = (typeof MEASURES)[number];
 
 export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
 export type EndKind = (typeof END_KINDS)[number];
-
-/** Ends that are cut alike at any corner, which is square to them. */
-export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
 
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
@@ -65,9 +62,8 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
-  /** Of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
+  /** Both of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
-  /** Of a made run, and of one of Runs that stands in its place. */
   readonly onWall?: OnWall;
 }
 
@@ -83,18 +79,6 @@ export interface MadeRun {
   readonly isTakenOver?: true;
   /** Absent where rows of Runs stand in place of another number of made ones: whose turn is whose isn't known. */
   readonly order?: FittingOrder;
-}
-
-/**
- * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
- * are joined at outside corners before they go up have the same number. Both are one where no opening parts
- * the run.
- */
-export interface FittingOrder {
-  readonly left: number;
-  readonly right: number;
-  /** Of the parts between two openings, which reach no corner, in order to the right. */
-  readonly between?: readonly number[];
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;

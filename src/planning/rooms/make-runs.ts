@@ -6,7 +6,6 @@ import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
-  ENDS_WITHOUT_CORNER,
   nameKey,
   type EndKind,
   type Opening,
@@ -17,6 +16,7 @@ import {
   type WallPlace,
   type WallRow,
 } from '../job.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';
