@@ -14,9 +14,6 @@ export type MeasuredAs = (typeof MEASURES)[number];
 export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
 export type EndKind = (typeof END_KINDS)[number];
 
-/** Ends that are cut alike at any corner, which is square to them. */
-export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
-
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
 
@@ -54,9 +51,8 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
-  /** Of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
+  /** Both of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
-  /** Of a made run, and of one of Runs that stands in its place. */
   readonly onWall?: OnWall;
 }
 

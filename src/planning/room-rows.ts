@@ -3,6 +3,7 @@ import type { Where } from '../core/faults/fault.ts';
 import type { Turn } from '../core/room/wall.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import type { FittingOrder } from './on-wall.ts';
 
 /** Where on the wall a molding is: what an opening cuts away goes by it. */
 export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
@@ -85,16 +86,4 @@ export interface MadeRun {
   readonly isTakenOver?: true;
   /** Absent where rows of Runs stand in place of another number of made ones: whose turn is whose isn't known. */
   readonly order?: FittingOrder;
-}
-
-/**
- * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
- * are joined at outside corners before they go up have the same number. Both are one where no opening parts
- * the run.
- */
-export interface FittingOrder {
-  readonly left: number;
-  readonly right: number;
-  /** Of the parts between two openings, which reach no corner, in order to the right. */
-  readonly between?: readonly number[];
 }

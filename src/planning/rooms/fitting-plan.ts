@@ -5,7 +5,8 @@
  */
 import type { Turn } from '../../core/room/wall.ts';
 import type { EndKind } from '../job.ts';
-import type { FittingOrder, TrimRow } from '../room-rows.ts';
+import type { FittingOrder } from '../on-wall.ts';
+import type { TrimRow } from '../room-rows.ts';
 
 /** A wall, in order to the right. */
 export interface WallToFit {

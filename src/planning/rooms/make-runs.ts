@@ -6,7 +6,6 @@ import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
-  ENDS_WITHOUT_CORNER,
   nameKey,
   type EndKind,
   type Opening,
@@ -14,8 +13,8 @@ import {
   type Run,
   type RunEnd,
 } from '../job.ts';
-import { type WallPlace } from '../room-rows.ts';
-import { type TrimRow, type WallRow } from '../room-rows.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
+import type { TrimRow, WallPlace, WallRow } from '../room-rows.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';
