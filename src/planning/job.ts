@@ -4,7 +4,7 @@ import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { OnWall } from './on-wall.ts';
+import type { MadeRun, OnWall, WallPlace } from './on-wall.ts';
 import type { SettingKey, Shop } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
 
@@ -22,9 +22,6 @@ export const MITERS_ACROSS = ['face', 'thickness'] as const;
 
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
-
-/** Where on the wall a molding is: what an opening cuts away goes by it. */
-export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
 
 /** Where trim round a room is; what stands round an opening comes from Openings. */
 export const TRIM_PLACES = ['floor', 'ceiling', 'height'] as const;
@@ -66,22 +63,6 @@ export interface Run {
   readonly made?: MadeRun;
   /** Of a made run, and of one of Runs that stands in its place. */
   readonly onWall?: OnWall;
-}
-
-/** What a run along a wall of Walls comes from, and when it goes up. */
-export interface MadeRun {
-  /** The wall's length. */
-  readonly wall: Where;
-  /** The profile in the row of Trim. */
-  readonly trim: Where;
-  /** Where on the wall it is: goes before what Profiles says. */
-  readonly place: WallPlace;
-  /**
-   * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
-   * are joined at outside corners before they go up have the same number. Both are one where no opening
-   * parts the run; absent for a piece between two openings, whose turn doesn't matter.
-   */
-  readonly order?: { readonly left: number; readonly right: number };
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
@@ -130,17 +111,6 @@ export const OPENING_CELLS = [
   'otherPosition',
 ] as const;
 export type OpeningCell = (typeof OPENING_CELLS)[number];
-
-/** Where on the wall a molding is. */
-export interface WallPlace {
-  readonly at: (typeof PLACES)[number];
-  /** Whether Profiles says it; else it is the usual place of such a molding. */
-  readonly isSaid: boolean;
-  /** From the floor to its lower edge; absent where it isn't known. */
-  readonly height?: ExactInches;
-  /** The cell that says it, or would. */
-  readonly cell: Where;
-}
 
 interface Molding {
   readonly name: string;

@@ -4,14 +4,8 @@ import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import {
-  nameKey,
-  type Profile,
-  type Run,
-  type RunEnd,
-  type WallPlace,
-  type WallRow,
-} from '../job.ts';
+import { nameKey, type Profile, type Run, type RunEnd, type WallRow } from '../job.ts';
+import type { WallPlace } from '../on-wall.ts';
 import { CutAwayNotes } from './cut-away-notes.ts';
 import { outsideWidth, runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import { judgeCut } from './what-it-cuts.ts';

@@ -9,9 +9,9 @@ import {
   type Profile,
   type Run,
   type TrimRow,
-  type WallPlace,
   type WallRow,
 } from '../job.ts';
+import type { WallPlace } from '../on-wall.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';

@@ -1,14 +1,8 @@
 /** What goes up in each room of Walls, in the order in which it does: for whoever fits it. */
 import type { Where } from '../../core/faults/fault.ts';
 import type { Room } from '../../core/room/wall.ts';
-import {
-  nameKey,
-  type Job,
-  type Profile,
-  type RunEnd,
-  type TrimRow,
-  type WallPlace,
-} from '../job.ts';
+import { nameKey, type Job, type Profile, type RunEnd, type TrimRow } from '../job.ts';
+import type { WallPlace } from '../on-wall.ts';
 import type { JobPlan } from '../job-plan.ts';
 import type { Piece } from '../piece.ts';
 import { listSides, type OpeningSide } from '../pieces/opening-sides.ts';

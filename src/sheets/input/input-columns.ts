@@ -19,11 +19,11 @@ import {
   MITERS_ACROSS,
   MEASURES,
   OPENING_KINDS,
-  PLACES,
   PRICE_PER,
   STOCK_KINDS,
   TRIM_PLACES,
 } from '../../planning/job.ts';
+import { PLACES } from '../../planning/on-wall.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
 type Allow = ValidationDescription['allow'];
