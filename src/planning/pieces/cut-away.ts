@@ -165,8 +165,8 @@ function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 
 /** Whoever cuts it by the total doesn't know where it lies. */
 function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
   if (onWall === undefined) return {};
-  const { lies: _, ...anywhere } = onWall;
-  return { onWall: anywhere };
+  const { at, leftTurn, rightTurn, door } = onWall;
+  return { onWall: { at, leftTurn, rightTurn, ...(door === undefined ? {} : { door }) } };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
