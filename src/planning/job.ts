@@ -14,6 +14,9 @@ export type MeasuredAs = (typeof MEASURES)[number];
 export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
 export type EndKind = (typeof END_KINDS)[number];
 
+/** Ends that are cut alike at any corner, which is square to them. */
+export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
+
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
 
@@ -59,7 +62,7 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
-  /** Of a run that Trim asks for; absent: somebody typed it in Runs. */
+  /** Of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
   /** Of a made run, and of one of Runs that stands in its place. */
   readonly onWall?: OnWall;
@@ -252,7 +255,7 @@ export interface Job {
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];
-  /** Those that Walls and Trim make first, then those of Runs; one of Runs stands in place of a made one. */
+  /** Those that Walls and Trim make first, those of Runs in the places of which they stand; then the others of Runs. */
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
   readonly walls: readonly WallRow[];

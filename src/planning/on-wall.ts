@@ -25,12 +25,22 @@ export interface MadeRun {
   readonly trim: Where;
   /** Where on the wall it is: goes before what Profiles says. */
   readonly place: WallPlace;
-  /**
-   * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
-   * are joined at outside corners before they go up have the same number. Both are one where no opening
-   * parts the run; absent for a piece between two openings, whose turn doesn't matter.
-   */
-  readonly order?: { readonly left: number; readonly right: number };
+  /** Somebody took it over: a row of Runs stands in its place, and says its length, its ends and all else. */
+  readonly isTakenOver?: true;
+  /** Absent where rows of Runs stand in place of another number of made ones: whose turn is whose isn't known. */
+  readonly order?: FittingOrder;
+}
+
+/**
+ * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
+ * are joined at outside corners before they go up have the same number. Both are one where no opening parts
+ * the run.
+ */
+export interface FittingOrder {
+  readonly left: number;
+  readonly right: number;
+  /** Of the parts between two openings, which reach no corner, in order to the right. */
+  readonly between?: readonly number[];
 }
 
 /** What the joints and the spring-in of a run go by, whether Trim made it or somebody took it over. */

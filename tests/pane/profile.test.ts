@@ -176,7 +176,7 @@ describe('The numbers of a set-up', () => {
     expect(title).toBe('Up a slope of 7.2° from level, flat on its back');
     // Spring 45°, two slopes of 7.2°: 5.105°, recomputed [D] (tests/core/crown/sloped-crown.test.ts).
     expect(rows[1]).toEqual({
-      label: "From slope to slope, 165.6° in the wall's plane",
+      label: "Slope to slope, 165.6° in the wall's plane",
       value: 'miter 5.1°, bevel 5.08°',
       note: 'miter from square, bevel from upright',
     });

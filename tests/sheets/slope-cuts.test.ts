@@ -21,8 +21,8 @@ describe('A set-up page', () => {
     const texts = textsOf(await setUpsOf(crown('4 in 12')));
     // By hand, spring 38°, pitch 18.43495°: atan(cos 38° tan 9.21747°), asin(sin 38° sin 9.21747°).
     const rows: Record<string, string[]> = {
-      "From level to slope, 161.57° in the wall's plane": ['7.29°', '5.66°'],
-      "From slope to slope, 143.13° in the wall's plane": ['14.72°', '11.23°'],
+      "Level to slope, 161.57° in the wall's plane": ['7.29°', '5.66°'],
+      "Slope to slope, 143.13° in the wall's plane": ['14.72°', '11.23°'],
       // 5 1/4 cos(38° - 18.43495°) = 4.947, 5 1/4 cos(38° + 18.43495°) = 2.903
       'Rising, lower edge to upper': ['4 15/16"'],
       'Falling, lower edge to upper': ['2 29/32"'],
@@ -57,7 +57,7 @@ describe('A set-up page', () => {
       const at = texts.findIndex((text) => text.startsWith(label));
       return texts.slice(at + 1, at + 3).join(' ');
     };
-    expect([after('From level'), after('From slope')]).toEqual([level, slope]);
+    expect([after('Level to'), after('Slope to')]).toEqual([level, slope]);
     expect(texts.join(' ')).toContain('Shape as bought: each point by COVE.RAKED');
     expect(texts.some((text) => text.startsWith('Rising'))).toBe(row !== 'buy,,,');
     expect(texts.join(' ')).not.toContain('4.45');

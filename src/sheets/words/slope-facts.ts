@@ -16,7 +16,7 @@ import type { Fact } from './set-up-facts.ts';
 
 /** The cuts of one kind of turn, in words. */
 export interface SlopeTurn {
-  /** `From level to slope, 172.8° in the wall's plane`. */
+  /** `Level to slope, 172.8° in the wall's plane`. */
   readonly label: string;
   readonly miter: string;
   readonly bevel: string;
@@ -38,6 +38,10 @@ const MEETS: Readonly<Record<SlopeMeets, string>> = {
   level: 'level to slope',
   slope: 'slope to slope',
 };
+const TURNS: Readonly<Record<SlopeMeets, string>> = {
+  level: 'Level to slope',
+  slope: 'Slope to slope',
+};
 const BOTH = ['level', 'slope'] as const;
 
 /** Undefined for a molding that stays level. */
@@ -50,7 +54,7 @@ export function slopeFacts(profile: Profile, reading: LengthReading): SlopeFacts
     const cut = flatCut(spring, pitch, meets);
     if (cut === undefined) return [];
     const corner = say(slopedCorner(pitch, meets));
-    const label = `From ${MEETS[meets]}, ${corner} in the wall's plane`;
+    const label = `${TURNS[meets]}, ${corner} in the wall's plane`;
     return [{ label, miter: say(cut.miter), bevel: say(cut.bevel) }];
   });
   return {
