@@ -1,10 +1,10 @@
 /** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
 import type { Where } from '../core/faults/fault.ts';
-import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { MadeRun, OnWall, WallPlace } from './on-wall.ts';
+import type { OnWall } from './on-wall.ts';
+import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { SettingKey, Shop } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
 
@@ -26,17 +26,9 @@ export const MITERS_ACROSS = ['face', 'thickness'] as const;
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
-/** Where trim round a room is; what stands round an opening comes from Openings. */
-export const TRIM_PLACES = ['floor', 'ceiling', 'height'] as const;
-
-export const INSIDE_CORNERS = ['cope', 'miter'] as const;
-
 export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
-
-/** Cells of a row by the headings that they stand under: those that must change where a fault says so. */
-export type CellsOf<Heading extends string> = Readonly<Record<Heading, Where>>;
 
 export interface RunEnd {
   readonly kind: EndKind;
@@ -199,53 +191,6 @@ export interface StockItem {
 
 export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
-
-/** A wall of a room, in order as one stands in the room and goes to the right. */
-export interface WallRow {
-  readonly room: string;
-  readonly wall: string;
-  readonly length: ExactInches;
-  /** Between this wall and the next, as a gauge reads it; not looked at where turn is `end`. */
-  readonly corner: Degrees;
-  readonly turn: Turn;
-  /** From floor to ceiling; absent where it isn't known. */
-  readonly height?: ExactInches;
-  readonly note: string;
-  /** Its length. */
-  readonly where: Where;
-  readonly cells: CellsOf<WallCell>;
-}
-
-export const WALL_CELLS = ['wall', 'corner', 'turn'] as const;
-export type WallCell = (typeof WALL_CELLS)[number];
-
-/** What runs along walls. */
-export interface TrimRow {
-  /** Absent: in every room of Walls. */
-  readonly room?: string;
-  readonly profile: string;
-  readonly at: (typeof TRIM_PLACES)[number];
-  /** From the floor to its lower edge, of what is at a height. */
-  readonly height?: ExactInches;
-  readonly walls: NamedWalls;
-  readonly insideCorners: (typeof INSIDE_CORNERS)[number];
-  /** The wall whose piece goes up first; absent: the one across from the door. */
-  readonly starts?: string;
-  readonly note: string;
-  /** Its profile. */
-  readonly where: Where;
-  readonly cells: CellsOf<TrimCell>;
-}
-
-export const TRIM_CELLS = ['room', 'profile', 'where', 'height', 'walls', 'starts'] as const;
-export type TrimCell = (typeof TRIM_CELLS)[number];
-
-/** Which walls of a room are meant: these, or all but these; `text` is the cell as it stands. */
-export interface NamedWalls {
-  readonly are: 'these' | 'all but these';
-  readonly names: readonly string[];
-  readonly text: string;
-}
 
 /** Where the value of each setting stands that Shop has a row for. */
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;

@@ -2,7 +2,8 @@
 import type { Where } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { EndKind } from './job.ts';
-import type { MadeRun, OnWall } from './on-wall.ts';
+import type { MadeRun } from './room-rows.ts';
+import type { OnWall } from './on-wall.ts';
 
 /** The point that the cut length is measured to at one end. */
 export type MeasurePoint =

@@ -13,10 +13,9 @@ import {
   type Profile,
   type Run,
   type RunEnd,
-  type TrimRow,
-  type WallRow,
 } from '../job.ts';
-import type { WallPlace } from '../on-wall.ts';
+import { type WallPlace } from '../room-rows.ts';
+import { type TrimRow, type WallRow } from '../room-rows.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';
