@@ -378,6 +378,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
     `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'table.rows-again': (f) =>
+    `${f.given} rows of ${f.argument} are the same as those from ${f.detail('at')} on, and count once more. Delete them where they were pasted twice.`,
   'table.total-length': (f) =>
     `${f.argument} is ${f.given}, as long as the ${f.limit} rows above it together, and is planned beside them. Delete the row where it is their total.`,
   'host.manual-calculation': (f) =>
