@@ -102,7 +102,7 @@ export const WORDING = wordings({
   'number.two-readings': (f) =>
     `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
   'number.other-sign': (f) =>
-    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where all numbers use the other, ${f.detail('option') === '' ? 'say so in Shop (decimal sign)' : `add ${f.detail('option')}`}.`,
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; ${f.detail('option') === '' ? 'where the whole job uses the other, say so in Shop (decimal sign)' : `where all numbers use the other, add ${f.detail('option')}`}.`,
   'number.percent': (f) =>
     `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
   'number.other-unit': (f) =>
