@@ -12,6 +12,7 @@ import {
   saysLengthUnit,
   type CellValue,
 } from '../planning/input/read-cell.ts';
+import { cautionRowsAgain } from '../planning/input/rows-again.ts';
 import { notShort } from '../planning/input/short-lengths.ts';
 import { cautionSums } from '../planning/input/total-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
@@ -166,12 +167,17 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
     return [{ length, quantity, label, unit, where: row.where('length'), ...materialOf(row) }];
   });
   cautionSums(pieces, findings);
+  cautionRowsAgain('pieces', pieces, allOf, findings);
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PLANNED_PIECES) {
     const limit = MOST_PLANNED_PIECES;
     findings.faults.push(fault('cutting.too-many-pieces', 'pieces', count, { limit }));
   }
   return pieces;
+}
+
+function allOf({ length, quantity, label, material }: PieceRow): string {
+  return JSON.stringify([length.toFraction(), quantity, label, material]);
 }
 
 /** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */

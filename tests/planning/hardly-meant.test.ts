@@ -96,6 +96,35 @@ describe('A bare length that would be usual in feet or metres', () => {
   });
 });
 
+describe('Rows that were pasted twice', () => {
+  const again = (...rows: readonly string[]) => {
+    const runs = `Room,Run,Profile,Length\n${rows.join('\n')}`;
+    const { faults, cautions } = readTables({ runs });
+    expect(faults).toEqual([]);
+    return cautions
+      .filter(({ code }) => code === 'table.rows-again')
+      .map(({ message, where }) => [message, where]);
+  };
+  const [n, e, s, w] = ['Hall,n,Base,96', 'Hall,e,Base,80', 'Hall,s,Base,96', 'Hall,w,Base,80'];
+
+  test('are cautioned at the first of them, once', () => {
+    expect(again(n, e, s, w, n, e, s, w)).toEqual([
+      [
+        '4 rows of Runs are the same as those from runs.csv, line 2, column 4 on, and count once more. Delete them where they were pasted twice.',
+        at('runs.csv', 6, 4),
+      ],
+    ]);
+    expect(again(n, e, n, w, n, e, n, w)).toHaveLength(1);
+    expect(again(n, e, s, w, 'Den,n,Base,70', e, s, w)).toHaveLength(1);
+  });
+
+  test('are told from walls that are alike', () => {
+    expect(again(n, e, n, e, n, e)).toEqual([]);
+    expect(again(n, n, n, n, n, n)).toEqual([]);
+    expect(again(n, e, s, s, e, n)).toEqual([]);
+  });
+});
+
 describe('A mark for what stands above', () => {
   test.each(['"', '″', '”', '-"-', 'ditto', 'Ditto.', 'do.', 'dto.', "''"])(
     'is refused where a name is wanted, once: %s',

@@ -118,7 +118,7 @@ export const WORDING = wordings({
   'number.two-readings': (f) =>
     `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
   'number.other-sign': (f) =>
-    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where all numbers use the other, ${f.detail('option') === '' ? 'say so in Shop (decimal sign)' : `add ${f.detail('option')}`}.`,
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; ${f.detail('option') === '' ? 'where the whole job uses the other, say so in Shop (decimal sign)' : `where all numbers use the other, add ${f.detail('option')}`}.`,
   'number.percent': (f) =>
     `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
   'number.other-unit': (f) =>
@@ -416,6 +416,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
     `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'table.rows-again': (f) =>
+    `${f.given} rows of ${f.argument} are the same as those from ${f.detail('at')} on, and count once more. Delete them where they were pasted twice.`,
   'table.total-length': (f) =>
     `${f.argument} is ${f.given}, as long as the ${f.limit} rows above it together, and is planned beside them. Delete the row where it is their total.`,
   'host.manual-calculation': (f) =>

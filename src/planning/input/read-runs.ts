@@ -10,6 +10,7 @@ import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionRowsAgain } from './rows-again.ts';
 import { cautionAllShort, notMetres } from './short-lengths.ts';
 import { cautionSums } from './total-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
@@ -25,8 +26,27 @@ export function readRuns(table: RawTable, reading: CellReading, findings: Findin
   const rows = readRows(table, RUN_HEADINGS, reading, findings);
   const runs = rows.flatMap((row) => readRun(row) ?? []);
   cautionSums(runs, findings);
+  cautionRowsAgain(table.name, runs, allOf, findings);
   cautionAllShort(table.name, rows);
   return runs;
+}
+
+/** All that a run says, but for where it stands. */
+function allOf(run: Run): string {
+  const { room, profile, measuredAs, quantity, left, right, match, note } = run;
+  const length = run.length.toFraction();
+  return JSON.stringify([
+    room,
+    run.run,
+    profile,
+    length,
+    measuredAs,
+    quantity,
+    left,
+    right,
+    match,
+    note,
+  ]);
 }
 
 function readRun(row: RowReader): Run | undefined {

@@ -233,7 +233,8 @@ export class RowReader {
   }
 
   whole(heading: HeadingKey, usual: number, least: number, most: number): number {
-    const value = this.number(heading, least, most, COUNTS) ?? usual;
+    const value = this.number(heading, least, most, COUNTS);
+    if (value === undefined) return usual;
     const asked = askAboutGroup(heading, this.#given(heading));
     if (asked !== undefined) this.refuse(heading, asked);
     if (Number.isInteger(value)) return value;
