@@ -6,7 +6,18 @@ import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
+import { RUNS } from './runs.ts';
 import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
 
-export const COMMANDS: readonly Command[] = [NEW, PLAN, CLIENT, EXPORT, SETUPS, CUT, DEMO, SERVE];
+export const COMMANDS: readonly Command[] = [
+  NEW,
+  PLAN,
+  CLIENT,
+  EXPORT,
+  RUNS,
+  SETUPS,
+  CUT,
+  DEMO,
+  SERVE,
+];

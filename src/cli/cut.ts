@@ -12,6 +12,7 @@ import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
 import { DECIMAL_OPTION, readDecimal, wordDecimals } from './decimal-option.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { checkMaterials } from './cut-materials.ts';
 import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
@@ -43,11 +44,11 @@ export const CUT: Command = {
   arguments: [
     {
       name: 'PIECES.csv',
-      says: `Headings Length, and as you like Quantity (1 where blank), Label, Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Quantity (1 where blank), Label, Material (cut from sticks of the same alone), Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
     },
     {
       name: 'STICKS.csv',
-      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Material, Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],
   options: [
@@ -68,8 +69,9 @@ export const CUT: Command = {
   ],
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
+    'Where the sticks are of several materials, each piece names its own and is cut from sticks of that alone; a material stands in the answer then.',
     'With prices the plan costs the least that is found. Without any, it takes the least length of sticks together; the answer says which.',
-    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
+    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, material?, price, pieces, labels, offcut }], unserved: [{ label, length, material?, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
   examples: [
     'pieces.csv sticks.csv',
@@ -124,6 +126,7 @@ async function runCut(call: Call): Promise<Report> {
       fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
     );
   }
+  if (faults.length === 0) faults.push(...checkMaterials(pieces, sticks));
   const word = (found: readonly Fault[]): Fault[] => wordDecimals(found, decimalSign);
   const cautions = word([...pieceTable.cautions, ...stickTable.cautions]);
   const refused = (found: readonly Fault[]): Report =>

@@ -6,6 +6,7 @@ import type { PlannedStick, StickAnswer } from '../cutting/problem/problem.ts';
 import { pieceBehind, stickBehind } from './cut-json.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOf, sayProof } from '../sheets/words/say-proof.ts';
+import { nameKey } from '../planning/job.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
 import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
@@ -17,6 +18,7 @@ const COLUMNS = [
   { heading: 'Cut from each' },
   { heading: 'Left over', align: 'right' },
 ] as const;
+const MATERIAL_COLUMN = { heading: 'Material' } as const;
 const PRICE_COLUMN = { heading: 'Price each', align: 'right' } as const;
 
 /** What a cent of the problem stands for, times so many: money as the prices are in, or a length. */
@@ -35,7 +37,12 @@ export function sayCut(order: CutOrder, stated: StatedCut, answer: StickAnswer):
   const loss = `Counted in: ${say(order.kerf)} for each cut between two pieces, ${say(order.endTrim)} off each end of every stick.`;
   if (count === 0) return [loss, 'No stick is cut.'];
   const isCost = stated.optimized === 'cost';
-  const columns = isCost ? [...COLUMNS, PRICE_COLUMN] : COLUMNS;
+  const columns = [
+    ...COLUMNS.slice(0, 2),
+    ...(stated.materials.size > 0 ? [MATERIAL_COLUMN] : []),
+    ...COLUMNS.slice(2),
+    ...(isCost ? [PRICE_COLUMN] : []),
+  ];
   return [
     drawTable(columns, sayPatterns(stated, plan.sticks, say, sayMeasured(order, stated))),
     loss,
@@ -75,10 +82,12 @@ function sayPatterns(
 ): string[][] {
   const patterns = new Map<string, { count: number; cells: readonly string[] }>();
   for (const stick of sticks) {
-    const { length, priceCents } = stickBehind(stated, stick.supplyId);
+    const { length, priceCents, material } = stickBehind(stated, stick.supplyId);
+    const named = stated.materials.get(nameKey(material));
     const offcut = new Fraction(stick.offcut, stated.problem.unitsPerInch);
     const cells = [
       say(length),
+      ...(named === undefined ? [] : [named]),
       sayPieces(stated, stick, say),
       say(offcut),
       ...(priceCents === null ? [] : [sayPrice(priceCents)]),

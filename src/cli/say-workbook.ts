@@ -14,6 +14,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Labels: 'a label for each piece to cut and each offcut to keep: print at 100 %',
   Rooms:
     'a page for each room of Walls: its plan, its pieces in the order they go up; doors and windows',
+  Yard: 'what to buy and what is spent there; a tally of the boards that come',
   Client: 'rooms and prices, for the client',
   'Set-up formulas': 'the set-up numbers, live',
   'Formula steps': 'what they are worked out by',

@@ -164,9 +164,11 @@ function stateDemands(
   whole: (length: ExactInches) => number,
 ): StickDemand[] {
   const spare = needsSpare ? spareLength(shop) : undefined;
-  const jointsOf = (piece: Piece): Pick<StickDemand, 'joints'> => {
+  const jointsOf = (piece: Piece): Pick<StickDemand, 'joints' | 'firstJointsBest'> => {
     const joints = overlap === undefined ? [] : wantedJoints(piece, overlap, shop);
-    return joints.length === 0 ? {} : { joints: joints.map(whole) };
+    if (joints.length === 0) return {};
+    const best = piece.onWall?.door === undefined ? {} : ({ firstJointsBest: true } as const);
+    return { joints: joints.map(whole), ...best };
   };
   const demands = toPlan.map((piece): StickDemand => ({
     id: piece.id,

@@ -14,6 +14,9 @@ export type MeasuredAs = (typeof MEASURES)[number];
 export const END_KINDS = ['square', 'inside miter', 'outside miter', 'cope', 'return'] as const;
 export type EndKind = (typeof END_KINDS)[number];
 
+/** Ends that are cut alike at any corner, which is square to them. */
+export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
+
 export const MAKES = ['cove', 'crown cove', 'buy'] as const;
 export type Make = (typeof MAKES)[number];
 
@@ -62,7 +65,7 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
-  /** Of a run that Trim asks for; absent: somebody typed it in Runs. */
+  /** Of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
   /** Of a made run, and of one of Runs that stands in its place. */
   readonly onWall?: OnWall;
@@ -76,12 +79,22 @@ export interface MadeRun {
   readonly trim: Where;
   /** Where on the wall it is: goes before what Profiles says. */
   readonly place: WallPlace;
-  /**
-   * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
-   * are joined at outside corners before they go up have the same number. Both are one where no opening
-   * parts the run; absent for a piece between two openings, whose turn doesn't matter.
-   */
-  readonly order?: { readonly left: number; readonly right: number };
+  /** Somebody took it over: a row of Runs stands in its place, and says its length, its ends and all else. */
+  readonly isTakenOver?: true;
+  /** Absent where rows of Runs stand in place of another number of made ones: whose turn is whose isn't known. */
+  readonly order?: FittingOrder;
+}
+
+/**
+ * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
+ * are joined at outside corners before they go up have the same number. Both are one where no opening parts
+ * the run.
+ */
+export interface FittingOrder {
+  readonly left: number;
+  readonly right: number;
+  /** Of the parts between two openings, which reach no corner, in order to the right. */
+  readonly between?: readonly number[];
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
@@ -282,7 +295,7 @@ export interface Job {
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];
-  /** Those that Walls and Trim make first, then those of Runs; one of Runs stands in place of a made one. */
+  /** Those that Walls and Trim make first, those of Runs in the places of which they stand; then the others of Runs. */
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
   readonly walls: readonly WallRow[];

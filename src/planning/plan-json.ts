@@ -190,16 +190,18 @@ function pieceOf(piece: Piece, joints: readonly Joint[]) {
   };
 }
 
-/** Null where somebody typed the run in Runs. */
+/** Null where Runs alone has the run. */
 function madeFrom({ made, left, right }: Piece) {
   if (made === undefined) return null;
-  const { wall, trim, order } = made;
+  const { wall, trim, order, isTakenOver = false } = made;
   const joined = { left, right };
   return {
     wall,
     trim,
     /** The how-many-eth it goes up in its room, of its row of Trim; one part has one turn. */
     order: order?.left ?? null,
+    /** Whether a row of Runs stands in its place. */
+    isTakenOver,
     /** Ends at which it is joined to its neighbor before both go up. */
     joined: (['left', 'right'] as const).filter((end) => joined[end].kind === 'outside miter'),
   };

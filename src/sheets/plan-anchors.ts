@@ -10,6 +10,7 @@ export const SHEET_NAMES = {
   cutting: 'Cutting',
   labels: 'Labels',
   rooms: 'Rooms',
+  yard: 'Yard',
   client: 'Client',
 } as const;
 
@@ -54,6 +55,8 @@ interface PlanPlaces {
   /** Of a row of Stock that is used, on Production: how many are pulled, and bought; cells to be taken off one by one. */
   readonly fromRackOnProduction: string;
   readonly toBuyOnProduction: string;
+  /** The same added up. */
+  readonly allToBuyOnProduction: string;
   /** On Pieces, row by row: the pieces' numbers, and what Cutting's length is off by. */
   readonly numbersOnPieces: string;
   readonly offOnPieces: string;

@@ -22,7 +22,16 @@ import { DEMO } from '../sheets/sheet-jobs.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
 const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
-const WRITTEN = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Rooms', 'Client'];
+const WRITTEN = [
+  'Production',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Rooms',
+  'Yard',
+  'Client',
+];
 const SHEETS = [...INPUT, ...WRITTEN];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;

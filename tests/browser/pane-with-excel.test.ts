@@ -5,7 +5,16 @@ import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
 
 const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
-const OUTPUT = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Rooms', 'Client'];
+const OUTPUT = [
+  'Production',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Rooms',
+  'Yard',
+  'Client',
+];
 
 const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
 

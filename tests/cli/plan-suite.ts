@@ -26,8 +26,8 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
-const DEMO_SHEETS = PLAN_SHEETS.toSpliced(-1, 0, 'Rooms');
+const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Yard', 'Client'];
+const DEMO_SHEETS = PLAN_SHEETS.toSpliced(-2, 0, 'Rooms');
 
 export function planSuite(): void {
   describe('demo', () => {

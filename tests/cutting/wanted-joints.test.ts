@@ -52,14 +52,22 @@ describe('A spliced piece that wants its joints somewhere', () => {
     expect([plan.sticks.length, status]).toEqual([2, 'proven']);
   });
 
-  test('has them where it wants them most, where the same parts allow several', async () => {
-    // 207 with an overlap of 1: 32 and 176, or 176 and 32.
-    for (const order of [joints, [...joints].reverse()]) {
-      const one = piece('long', 207, { joints: order });
-      const { plan } = await answerOf(problemOf([one], [stick(190)], { splice }));
-      const asWanted = order[0] === 16 ? [32, 176] : [176, 32];
-      expect(partsOf(plan).get('long')).toEqual(asWanted);
-    }
+  test('has them where it wants them most, from the same sticks for the same money', async () => {
+    // 207 with an overlap of 1: 32 and 176, or 176 and 32. Of 216 with 16 k as its left part the longest
+    // part is 185 at k = 2, 176 at k = 11; both take two sticks.
+    const plans = async (length: number, order: readonly number[], others: number[] = []) => {
+      const one = piece('long', length, { joints: order, firstJointsBest: true });
+      const more = others.map((other, at) => piece(`p${at}`, other));
+      const { plan } = await answerOf(problemOf([one, ...more], [stick(190)], { splice }));
+      return [plan.sticks.length, ...partsOf(plan).get('long')!];
+    };
+    const rightFirst = [...joints].reverse();
+    expect(await plans(207, joints)).toEqual([2, 32, 176]);
+    expect(await plans(207, rightFirst)).toEqual([2, 176, 32]);
+    expect(await plans(216, joints)).toEqual([2, 32, 185]);
+    expect(await plans(216, rightFirst)).toEqual([2, 176, 41]);
+    // 158 beside 32 fills a stick, so that nothing else does with two sticks.
+    expect(await plans(216, rightFirst, [158])).toEqual([2, 32, 185]);
   });
 
   test('has them anywhere where no more parts would do and none too short', async () => {
@@ -112,7 +120,10 @@ describe('A spliced piece that wants its joints somewhere', () => {
           const first = next(spacing);
           const all = Array.from({ length: 60 }, (_, at) => first + at * spacing);
           const inside = all.filter((at) => at > overlap && at < one.length);
-          return { ...one, joints: next(2) === 0 ? inside : inside.reverse() };
+          const joints = next(2) === 0 ? inside : inside.reverse();
+          return next(2) === 0
+            ? { ...one, joints }
+            : { ...one, joints, firstJointsBest: true as const };
         },
       );
       const problem: StickProblem = problemOf(demands, supplies, {
@@ -157,7 +168,7 @@ describe('A spliced piece that wants its joints somewhere', () => {
       const [overlap, leastPart, spacing] = [next(4), next(20), 6 + next(30)];
       const joints = Array.from({ length: 60 }, (_, at) => next(spacing) + at * spacing + 1);
       const demands = Array.from({ length: 2 + next(6) }, (_, at) =>
-        piece(`p${at}`, 5 + next(260), next(2) === 0 ? { joints } : {}),
+        piece(`p${at}`, 5 + next(260), next(2) === 0 ? { joints, firstJointsBest: true } : {}),
       );
       const problem = problemOf(demands, supplies, {
         kerf: next(3),

@@ -48,7 +48,7 @@ describe('From a blank workbook to written sheets', () => {
       kind: 'asking',
       question: {
         replaced: ['Cutting'],
-        added: ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Rooms', 'Client'],
+        added: ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Rooms', 'Yard', 'Client'],
         pointing: [{ sheet: 'Cutting', cells: ['Notes!B4'] }],
       },
     });

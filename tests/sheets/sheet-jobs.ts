@@ -53,7 +53,7 @@ const HOSTILE: Tables = {
 };
 
 export const WALLED: Tables = {
-  runs: 'Room,Run,Profile,Length,Note\nReading room,6,Crown,192,typed by hand\nHall,north,Base,100,',
+  runs: 'Room,Run,Profile,Length,Note\nReading room,6,Crown,192,typed by hand\nReading room,shelf,Rail,30,of oak\nHall,north,Base,100,',
   walls:
     "Room,Wall,Length,Corner,Turn\nReading room,1,18',90,inside\nReading room,2,10',,\n" +
     "Reading room,3,8',90,outside\nReading room,4,6',,\nReading room,5,10',,\nReading room,6,16',,\n" +

@@ -62,6 +62,7 @@ export const HEADINGS = {
   value: 'Value',
   unit: 'Unit',
   label: 'Label',
+  material: 'Material',
   count: 'Count',
   corner: 'Corner',
   turn: 'Turn',

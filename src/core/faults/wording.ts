@@ -38,6 +38,22 @@ function didYouMean({ detail }: Facts): string {
   return may === '' ? '' : `Did you mean ${may}? `;
 }
 
+/** What a made run has otherwise than the row that stands in its place. */
+function otherwiseMade({ detail }: Facts): string {
+  const words = {
+    length: 'length',
+    left: 'left end',
+    leftCorner: 'left corner',
+    right: 'right end',
+    rightCorner: 'right corner',
+    quantity: 'quantity',
+  };
+  const said = Object.entries(words).flatMap(([key, name]) =>
+    detail(key) === '' ? [] : [`${name} ${detail(key)}`],
+  );
+  return said.length === 0 ? '' : ` (which has ${said.join(', ')})`;
+}
+
 /** By what a room misses, and what is allowed. */
 function sayMiss({ given, detail }: Facts): string {
   const [turned, gapAllowed] = [detail('turned'), detail('gapAllowed')];
@@ -87,6 +103,10 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
   'length.asked-about': (f) =>
     `${f.argument} is ${f.given}, more than any shop or house has (${f.limit}). Check the unit: bare numbers are read in the shop's. Where it is meant, write the unit with the number.`,
+  'length.asked-short': (f) =>
+    `${f.argument} is ${f.given}, which is hardly meant: bare numbers are read in the shop's unit. Where ${f.detail('meant')} is meant, write that; else write the unit with the number.`,
+  'length.all-short': (f) =>
+    `${f.argument} has no length above ${f.given}: bare numbers are inches. Where they are feet, head the column Length (ft), or write the unit with each.`,
   'length.beyond-shop': (f) =>
     `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
@@ -130,6 +150,8 @@ export const WORDING = wordings({
   'angle.corner-sharp': (f) =>
     `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
+  'text.ditto': (f) =>
+    `${f.argument}: ${f.given} says that it is as above, which isn't read so. Write it out in each row.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
 
@@ -287,6 +309,8 @@ export const WORDING = wordings({
     `${f.argument}: wall ${f.given} has none of this trim (Walls: ${f.detail('walls')}). Name one that has, or leave it blank for the wall across from the door.`,
   'room.trim-twice': (f) =>
     `${f.argument}: ${f.given} runs along wall ${f.detail('wall')} in ${f.detail('room')} by a row above already (${f.detail('at')}). Take one of the two rows out, or leave walls out under Walls: except ${f.detail('wall')}.`,
+  'room.own-row-first': (f) =>
+    `${f.argument}: its own row says what runs there of ${f.given} (${f.detail('at')}), so the row for all is not used in it.${f.detail('bare') === '' ? '' : ` Along ${f.detail('bare')} there is none.`}`,
   'room.trim-above-ceiling': (f) =>
     `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
   'room.above-ceiling': (f) =>
@@ -296,9 +320,17 @@ export const WORDING = wordings({
   'room.opening-on-no-wall': (f) =>
     `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
   'room.run-taken-over': (f) =>
-    `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall. Take it out to have that one again.`,
+    f.detail('made') === ''
+      ? `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall${otherwiseMade(f)}. Take it out to have that one again.`
+      : `${f.argument}: Walls and Trim make ${f.detail('made')} of ${f.given} on that wall, and Runs has ${f.detail('rows')} in their place. Check that this is meant; without these rows that is planned which is made.`,
+  'room.runs-taken-over': (f) =>
+    `${f.argument}: Runs has ${f.given} of its runs, the same as Walls and Trim make. Another length or corner in Walls no longer changes these; take a row out to have its run made again.`,
   'room.runs-beside': (f) =>
     `${f.argument}: Runs has ${f.detail('profile')} there (${f.given}) beside what Walls and Trim make of it, and both are planned. Where the row stands for a wall, give it that wall's name under Run.`,
+  'room.runs-lack-heading': (f) =>
+    `Runs has no column ${f.argument}, which the run ${f.detail('run')} of ${f.detail('profile')} in ${f.detail('room')} needs (${f.given}). Add the heading, and take the run over again; nothing was written.`,
+  'room.run-reads-otherwise': (f) =>
+    `${f.argument}: its run of ${f.given} would not be read in Runs as it is made; nothing was written. Give its wall a plainer name, or type the run there.`,
   'room.nothing-made': (f) =>
     `${f.argument} has no rows, so nothing runs along the walls of ${f.given}. Add rows that say what does.`,
 
@@ -564,6 +596,12 @@ export const WORDING = wordings({
     `${f.argument} is empty here, and other rows have one. Give it in every row, or in none to have inches.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.some-materials': (f) =>
+    `${f.argument} is empty here, and other rows have one. Give it in every row.`,
+  'cutting.materials-untold': (f) =>
+    `${f.argument} is ${f.given} here and ${f.detail('first')} further up, and the ${f.detail('other')} don't say which they are of, so one would be cut from the other's. Give the list of ${f.detail('other')} a column ${f.argument} too, or plan one at a time.`,
+  'cutting.material-without-sticks': (f) =>
+    `${f.argument}: no stick is of ${f.given}. There are sticks of ${f.detail('known')}. Write one of these, or add sticks of it.`,
   'cutting.lists-swapped': (f) =>
     `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>

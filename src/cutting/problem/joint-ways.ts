@@ -2,7 +2,7 @@ import type { SpliceRule, StickDemand } from './problem.ts';
 import { leastPartOf } from './splice-parts.ts';
 
 /** Ways that are looked through at most. */
-const MOST_WAYS = 2_000;
+const MOST_WAYS = 400;
 
 /**
  * The ways to cut a spliced piece into `count` parts whose joints all lie where the piece wants them: the

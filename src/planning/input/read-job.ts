@@ -97,17 +97,15 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
       ? []
       : readProfiles(profileTable, reading, findings, namesIn(openings));
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
-  const asTyped = runTable === undefined ? [] : readRuns(runTable, reading, findings);
-  const others = { typed: asTyped, openings, profiles };
-  const { made, typed, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
+  const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
+  const others = { typed, openings, profiles };
   const job: Job = {
     titleBlock: readTitleBlock(titleTable, reading, findings),
     shop,
     shopCells,
     profiles,
-    runs: [...made, ...typed],
     openings,
-    ...ofRooms,
+    ...readRooms(rooms, others, reading, findings, source),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
   };
   faults.push(...inOpenings.faults);

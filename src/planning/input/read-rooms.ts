@@ -23,10 +23,8 @@ interface Others {
 export interface RoomsReading {
   readonly walls: readonly WallRow[];
   readonly trim: readonly TrimRow[];
-  /** Those that Walls and Trim make, less what Runs has in their place. */
-  readonly made: readonly Run[];
-  /** Those of Runs; one that stands in place of a made one lies on its wall. */
-  readonly typed: readonly Run[];
+  /** Those that Walls and Trim make, and those of Runs, beside them or in their place. */
+  readonly runs: readonly Run[];
 }
 
 /** Whether Runs can be left out, or left empty: Trim says what runs. That Walls lacks then is told by itself. */
@@ -46,7 +44,7 @@ export function readRooms(
   faults.push(...withoutWalls(tables, source));
   const read = tables.walls === undefined ? undefined : readWalls(tables.walls, reading, findings);
   const trim = tables.trim === undefined ? [] : readTrim(tables.trim, reading, findings);
-  if (read === undefined) return { walls: [], trim, made: [], typed: others.typed };
+  if (read === undefined) return { walls: [], trim, runs: others.typed };
   const { walls, unread, isSound } = read;
   const isWallsSound = isSound && isFilled(tables.walls);
   const isTrimmed = isFilled(tables.trim);
@@ -56,7 +54,7 @@ export function readRooms(
   const found = makeRuns({ ...others, walls, trim, unread, isWallsSound, isTrimmed });
   faults.push(...found.faults);
   cautions.push(...found.cautions);
-  return { walls, trim, made: found.runs, typed: found.typed };
+  return { walls, trim, runs: found.runs };
 }
 
 function withoutWalls({ walls, trim }: RoomTables, source: string): Fault[] {

@@ -3,12 +3,20 @@ import Fraction from 'fraction.js';
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
+import {
+  END_KINDS,
+  ENDS_WITHOUT_CORNER,
+  MEASURES,
+  RUN_CELLS,
+  type Run,
+  type RunEnd,
+} from '../job.ts';
 import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionAllShort, notMetres } from './short-lengths.ts';
 import { cautionSums } from './total-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
@@ -23,13 +31,14 @@ export function readRuns(table: RawTable, reading: CellReading, findings: Findin
   const rows = readRows(table, RUN_HEADINGS, reading, findings);
   const runs = rows.flatMap((row) => readRun(row) ?? []);
   cautionSums(runs, findings);
+  cautionAllShort(table.name, rows);
   return runs;
 }
 
 function readRun(row: RowReader): Run | undefined {
   const room = row.requiredText('room');
   const profile = row.requiredText('profile');
-  const length = row.requiredLength('length');
+  const length = notMetres(row, 'length', row.requiredLength('length'));
   const measuredAs = row.word('measuredAs', MEASURES, 'wall');
   const rest = {
     measuredAs,
@@ -63,15 +72,12 @@ function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'
   return reveal;
 }
 
-/** Ends that are cut alike at any corner. */
-const WITHOUT_CORNER: ReadonlySet<RunEnd['kind']> = new Set(['square', 'return']);
-
 /** A corner that isn't square, at an end that none is cut for, is meant for something: it is asked about, or said. */
 function readEnd(row: RowReader, side: 'left' | 'right'): RunEnd {
   const [end, angle] = [`${side}End`, `${side}Corner`] as const;
   const kind = row.word(end, END_KINDS, 'square');
   const corner = row.number(angle, 0, MOST_CORNER, { degrees: true }) ?? SQUARE;
-  if (corner === SQUARE || !WITHOUT_CORNER.has(kind)) {
+  if (corner === SQUARE || !ENDS_WITHOUT_CORNER.has(kind)) {
     return { kind, corner: degrees(row.plausibleCorner(angle, corner) ?? SQUARE) };
   }
   const details = { end: sayArgument(end), kind };

@@ -9,6 +9,7 @@ import { WALL_HEADINGS } from './headings/wall-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionAllShort, notMetres } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 const SQUARE = degrees(90);
@@ -26,7 +27,9 @@ export function readWalls(table: RawTable, reading: CellReading, findings: Findi
   const { faults } = findings;
   const before = faults.length;
   const unread = new Set<string>();
-  const walls = readRows(table, WALL_HEADINGS, reading, findings).flatMap((row) => {
+  const rows = readRows(table, WALL_HEADINGS, reading, findings);
+  cautionAllShort(table.name, rows);
+  const walls = rows.flatMap((row) => {
     const soFar = faults.length;
     const wall = readWall(row, reading);
     if (faults.length > soFar) unread.add(nameKey(row.text('room')));
@@ -38,7 +41,7 @@ export function readWalls(table: RawTable, reading: CellReading, findings: Findi
 function readWall(row: RowReader, reading: CellReading): WallRow | undefined {
   const room = row.requiredText('room');
   const wall = row.requiredText('wall');
-  const length = row.requiredLength('length');
+  const length = notMetres(row, 'length', row.requiredLength('length'));
   const turn = row.word('turn', TURNS, 'inside');
   const corner = readCorner(row, turn, markOutInches(reading.unit));
   const height = row.length('height');

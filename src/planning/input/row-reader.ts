@@ -13,12 +13,14 @@ import {
 import { isoOfNamedDay } from '../../core/units/date-text.ts';
 import { parseDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
 import { askAboutCorner, cautionCorner } from '../../core/units/plausible-angle.ts';
 import {
   askAboutGroup,
   askAboutLength,
   askAboutThousands,
+  isBareNumber,
   LONGEST_RUN_INCHES,
 } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
@@ -35,6 +37,7 @@ import {
   type CellReading,
   type CellValue,
 } from './read-cell.ts';
+import { isDitto } from './ditto.ts';
 import { readWord } from './read-word.ts';
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
@@ -44,6 +47,14 @@ const LONGEST_TEXT = 500;
 const COUNTS: AllowedUnits = {
   words: ['pcs', 'pc', 'pieces', 'piece', 'ea', 'each', 'x', '×', 'sticks', 'lengths'],
 };
+
+/** A length that was typed without a unit. */
+export interface BareLength {
+  readonly given: string | number | boolean;
+  readonly inches: number;
+  /** The shop's, in which it was read. */
+  readonly unit: LengthUnit;
+}
 
 export interface Findings {
   readonly faults: Fault[];
@@ -61,6 +72,8 @@ export class RowReader {
   readonly #columns: ReadonlyMap<HeadingKey, number>;
   readonly #reading: CellReading;
   readonly #findings: Findings;
+  /** Headings whose cell was told of. */
+  readonly #dittos = new Set<HeadingKey>();
 
   constructor(
     table: RawTable,
@@ -114,6 +127,10 @@ export class RowReader {
     if (text.length > LONGEST_TEXT) {
       this.refuse(heading, fault('text.too-long', heading, text.length, { limit: LONGEST_TEXT }));
     }
+    if (isDitto(heading, text) && !this.#dittos.has(heading)) {
+      this.#dittos.add(heading);
+      this.refuse(heading, fault('text.ditto', heading, text));
+    }
     return text;
   }
 
@@ -163,8 +180,19 @@ export class RowReader {
     const read = this.length(heading, false, most, bareUnit);
     // Of a run or a stick: a kerf of 3.175 mm is meant.
     if (read === undefined || most !== LONGEST_RUN_INCHES) return read;
-    const asked = askAboutThousands(heading, this.#valued(heading), bareUnit ?? this.#reading.unit);
+    const unit = bareUnit ?? this.#reading.unit;
+    const asked = askAboutThousands(heading, this.#valued(heading), unit);
     return asked === undefined ? read : this.refuse(heading, asked);
+  }
+
+  /** The number of a cell that says no unit, and what it is in inches; undefined for any other, which is told of elsewhere. */
+  bareLength(heading: HeadingKey): BareLength | undefined {
+    const cell = this.#cell(heading);
+    if (cell === null || !isValue(cell) || saysLengthUnit(cell)) return undefined;
+    const given = plainValue(cell);
+    const read = isBareNumber(given) ? lengthIn(cell, heading, this.#reading) : undefined;
+    if (read?.ok !== true) return undefined;
+    return { given, inches: Number(read.value), unit: this.#reading.unit };
   }
 
   /**

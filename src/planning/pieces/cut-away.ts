@@ -31,11 +31,16 @@ export interface CutAway {
   readonly taken: ExactInches;
 }
 
-export interface CutRuns {
+interface CutRun {
   readonly runs: readonly Run[];
   readonly cutAways: readonly CutAway[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
+}
+
+export interface CutRuns extends CutRun {
+  /** What becomes of each run: itself where nothing cuts it. */
+  readonly byRun: readonly (Pick<CutRun, 'runs' | 'cutAways'> & { readonly run: Run })[];
 }
 
 /**
@@ -52,7 +57,6 @@ export function cutAway(
   walls: readonly WallRow[] = [],
 ): CutRuns {
   const faults: Fault[] = [];
-  const cutAways: CutAway[] = [];
   const profileAt = placedProfiles(profileOf);
   const notes = new CutAwayNotes(runs, sides, profileAt, walls);
   const onWall = new Map<string, OpeningSide[]>();
@@ -61,29 +65,35 @@ export function cutAway(
     const key = wallKey(side.room, side.wall);
     onWall.set(key, [...(onWall.get(key) ?? []), side]);
   }
-  const cut = runs.flatMap((run) => {
+  const byRun = runs.map((run) => {
+    const whole = { run, runs: [run], cutAways: [] };
     const profile = profileAt(run);
     const here = onWall.get(wallKey(run.room, run.run)) ?? [];
-    if (profile === undefined || here.length === 0) return [run];
+    if (profile === undefined || here.length === 0) return whole;
     const cutting = here.filter((side) => {
       const verdict = judgeCut(side, profile, profileOf);
       notes.note(run, profile, side, verdict);
       return verdict.is === 'cut';
     });
-    if (cutting.length === 0) return [run];
+    if (cutting.length === 0) return whole;
     if (needsWallLength(run)) {
       const wall = fault('job.opening-needs-wall-length', runArgument(run), run.measuredAs);
       faults.push(placeFault(wall, run.cells.measuredAs));
-      return [run];
+      return whole;
     }
     notes.noteCut(run, profile, cutting);
     const made = cutting.every(isPlaced) ? cutByPosition(run, cutting) : cutByTotal(run, cutting);
     faults.push(...made.faults);
     notes.add(...made.cautions);
-    cutAways.push(...made.cutAways);
-    return made.runs;
+    return { run, runs: made.runs, cutAways: made.cutAways };
   });
-  return { runs: cut, cutAways, faults, cautions: notes.cautions() };
+  return {
+    byRun,
+    runs: byRun.flatMap((one) => one.runs),
+    cutAways: byRun.flatMap((one) => one.cutAways),
+    faults,
+    cautions: notes.cautions(),
+  };
 }
 
 /** A made run's profile is where Trim puts it: each such profile is one object. */
@@ -110,7 +120,7 @@ function isPlaced({ position, opening }: OpeningSide): boolean {
   return position !== undefined && opening.quantity === 1;
 }
 
-function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRun {
   const faults: Fault[] = [];
   const spans = sides
     .map((side) => {
@@ -121,6 +131,7 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
   const parts: Run[] = [];
   const cutAways: CutAway[] = [];
   let at = ZERO;
+  let between = 0;
   for (const { from, to, side } of spans) {
     if (from.lt(at) && at.gt(0)) {
       const limit = inches(at);
@@ -134,15 +145,16 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
     }
     // A casing that touches the corner leaves nothing there.
     if (from.gt(at)) {
-      const left = at.equals(0) ? run.left : SQUARE;
+      const isFirst = at.equals(0);
       parts.push({
         ...run,
         length: from.sub(at),
-        left,
+        left: isFirst ? run.left : SQUARE,
         right: SQUARE,
-        ...madeOf(run, 'left', at.gt(0)),
+        ...madeOf(run, isFirst ? 'left' : between),
         ...partOf(run, at, from),
       });
+      if (!isFirst) between += 1;
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
     at = to;
@@ -156,12 +168,12 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
   return { runs: parts, cutAways, faults, cautions };
 }
 
-/** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
-function madeOf(run: Run, end: 'left' | 'right', isBetween = false): Pick<Run, 'made'> {
+/** A part of a made run goes up as its own end of it does; those between two openings, from 0, have turns of their own. */
+function madeOf(run: Run, part: 'left' | 'right' | number): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
   const { order, ...made } = run.made;
-  if (order === undefined || isBetween) return { made };
-  return { made: { ...made, order: { left: order[end], right: order[end] } } };
+  const turn = typeof part === 'number' ? order?.between?.[part] : order?.[part];
+  return { made: turn === undefined ? made : { ...made, order: { left: turn, right: turn } } };
 }
 
 function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 'onWall'> {
@@ -175,7 +187,7 @@ function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
   return { onWall: anywhere };
 }
 
-function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
   const cutAways = sides.map((side) =>
     cutOf(run, side, outsideWidth(side).mul(side.opening.quantity)),
   );

@@ -1,13 +1,18 @@
 /** Walls and Trim become runs, as if somebody had typed each. */
 import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
+import { keptSpans, type Span } from '../../core/room/wall-spans.ts';
 import { degrees } from '../../core/units/angle.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
+  ENDS_WITHOUT_CORNER,
   nameKey,
+  type EndKind,
   type Opening,
   type Profile,
   type Run,
+  type RunEnd,
   type TrimRow,
   type WallPlace,
   type WallRow,
@@ -19,7 +24,8 @@ import { listRooms, type WalledRoom } from './list-rooms.ts';
 import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
 import { noteCeiling } from './ceiling-notes.ts';
-import { noteTypedRuns } from './typed-runs.ts';
+import { chooseRows } from './own-trim.ts';
+import { joinRuns } from './typed-runs.ts';
 import { doorAlong, findDoor, type RoomDoor } from './room-door.ts';
 import { findWallAcross } from './wall-across.ts';
 
@@ -39,10 +45,8 @@ export interface RoomsOfJob {
 }
 
 export interface MadeRuns {
-  /** Room by room, in each in the order of Trim and then to the right; those without that are typed. */
+  /** Made ones room by room, in each in the order of Trim and then to the right; and those that are typed. */
   readonly runs: readonly Run[];
-  /** Those of Runs; one that stands in place of a made one lies on its wall. */
-  readonly typed: readonly Run[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
 }
@@ -70,7 +74,9 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   const bare = [...rooms.values()].filter((room) => isTrimmed && !trimOf.has(room));
   for (const room of bare) cautions.push(withoutTrim(room));
   const runs: Run[] = [];
-  for (const [room, rows] of trimOf) {
+  for (const [room, meant] of trimOf) {
+    const { rows, cautions: ofOwn } = chooseRows(room, meant);
+    cautions.push(...ofOwn);
     faults.push(...checkTwice(room, rows), ...rows.flatMap((row) => checkHeight(room, row)));
     const door = findDoor(room, (wall) => sidesOn(room, wall));
     for (const row of rows) {
@@ -85,8 +91,8 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
       if (row.at === 'ceiling') cautions.push(...noteCeiling(room, row, profile, sidesOn));
     }
   }
-  const noted = noteTypedRuns(runs, typed);
-  return { ...noted, faults, cautions: [...cautions, ...noted.cautions] };
+  const joined = joinRuns(runs, typed);
+  return { ...joined, faults, cautions: [...cautions, ...joined.cautions] };
 }
 
 function roomsOf({ room }: TrimRow, rooms: ReadonlyMap<string, WalledRoom>): WalledRoom[] {
@@ -121,15 +127,14 @@ function placeOf({ at, height, cells }: TrimRow, profile: Profile): WallPlace {
 
 /** A profile twice at one place of a wall would be planned, and paid for, twice. */
 function checkTwice(room: WalledRoom, rows: readonly TrimRow[]): Fault[] {
-  const seen = new Set<string>();
+  const seen = new Map<string, Set<number>>();
   return rows.flatMap((row) => {
     const height = row.height === undefined ? '' : row.height.toFraction();
-    const keys = wallsOf(row, room).map((wall) =>
-      JSON.stringify([wall, nameKey(row.profile), row.at, height]),
-    );
-    const twice = keys.findIndex((key) => seen.has(key));
-    for (const key of keys) seen.add(key);
-    const wall = room.rows[wallsOf(row, room)[twice] ?? -1];
+    const key = JSON.stringify([nameKey(row.profile), row.at, height]);
+    const before = seen.get(key);
+    const walls = wallsOf(row, room);
+    seen.set(key, new Set([...(before ?? []), ...walls]));
+    const wall = room.rows[walls.find((at) => before?.has(at)) ?? -1];
     if (wall === undefined) return [];
     const details = { room: room.name, wall: wall.wall, at: row.at };
     return [placeFault(fault('room.trim-twice', 'profile', row.profile, { details }), row.where)];
@@ -184,9 +189,14 @@ function toFit(wall: WallRow, hasTrim: boolean, cutting: readonly OpeningSide[])
     isParted: cutting.length > 0,
     reachesLeft: spans.every(({ from }) => from.gt(ZERO)),
     reachesRight: spans.every(({ to }) => to.lt(length)),
+    between: spans.length === cutting.length ? countBetween(length, spans) : 0,
     turn,
     length: Number(length),
   };
+}
+
+function countBetween(length: ExactInches, spans: readonly Span[]): number {
+  return keptSpans(length, spans).filter(({ from, to }) => from.gt(ZERO) && to.lt(length)).length;
 }
 
 function runOf(
@@ -200,8 +210,10 @@ function runOf(
 ): Run {
   const seen = door === undefined ? undefined : doorAlong(plan, door, at);
   const before = rows[(at + rows.length - 1) % rows.length];
-  const cornerOf = (one: WallRow | undefined) =>
-    one === undefined || one.turn === 'end' ? degrees(90) : one.corner;
+  const endAt = (kind: EndKind, corner: WallRow | undefined): RunEnd => {
+    const isSquare = corner === undefined || corner.turn === 'end' || ENDS_WITHOUT_CORNER.has(kind);
+    return { kind, corner: isSquare ? degrees(90) : corner.corner };
+  };
   return {
     room: name,
     run: wall.wall,
@@ -210,8 +222,8 @@ function runOf(
     measuredAs: 'wall',
     reveal: ZERO,
     quantity: 1,
-    left: { kind: left, corner: cornerOf(before) },
-    right: { kind: right, corner: cornerOf(wall) },
+    left: endAt(left, before),
+    right: endAt(right, wall),
     onePiece: false,
     match: '',
     done: false,

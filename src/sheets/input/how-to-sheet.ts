@@ -74,6 +74,10 @@ const FIGURES: readonly (readonly [string, string])[] = [
     'Set-up minutes for each cove; for each pass its blank’s length at the feed, and handling; smoothing minutes for each square foot of the cove’s curve along the net length; crosscut seconds for each piece, and once more for each stick, whose end is trimmed; joint minutes for each joint of a piece that no stick gives whole. Such a piece is cut into the fewest parts, none shorter than the least part where that can be.',
   ],
   [
+    'Joints, spring-in',
+    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft, square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
+  ],
+  [
     'Money',
     'Cost is lumber, less offcut credit, and labor (hours at the hourly rate), and overhead on these. Contingency is on the cost. Markup is on lumber less credit (material) and on labor, each at its percent of them; margin is a share of the price, so that a margin of 20 % is a markup of 25 %: price = (cost + contingency + markup) / (1 - margin). Each line is rounded to the cent once.',
   ],
@@ -142,7 +146,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Then',
-    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
 ];
 

@@ -1,5 +1,7 @@
 /** What the sheet Rooms says in sentences. */
+import type { Room } from '../../core/room/wall.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { sameName } from '../../planning/job.ts';
 import type { FittedPiece, FittedTrim } from '../../planning/rooms/room-fittings.ts';
 import type { Joint } from '../../planning/joint-places.ts';
 import type { Piece } from '../../planning/piece.ts';
@@ -22,9 +24,9 @@ export function letterOf(trim: number): string {
   return (LETTERS[at] ?? '').repeat(round + 1);
 }
 
-/** `3A`, unlike the sticks' A3; one that goes up at any time has a star. */
+/** `3A`, unlike the sticks' A3. */
 export function orderOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
-  return `${order ?? '*'}${letterOf(trim)}`;
+  return `${order}${letterOf(trim)}`;
 }
 
 /** `A: Base at the floor, inside corners coped`. */
@@ -39,10 +41,15 @@ export function sayTrim({ row, place }: FittedTrim, trim: number, reading: Lengt
   return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
 }
 
-/** What a fitter must know of a piece beside its ends; its joints from left to right. */
+/**
+ * What a fitter must know of a piece beside its ends.
+ *
+ * @param walls the room's, in order
+ * @param joints the piece's, from left to right
+ */
 export function sayNote(
-  { piece, order, joinedTo }: Omit<FittedPiece, 'wall'>,
-  walls: readonly string[],
+  { piece, joinedTo }: Pick<FittedPiece, 'piece' | 'joinedTo'>,
+  walls: Room['walls'],
   joints: readonly Joint[],
   shop: Shop,
 ): string {
@@ -52,13 +59,16 @@ export function sayNote(
   if (!isRun) notes.push(`return of its ${piece.id.endsWith('left') ? 'left' : 'right'} end`);
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
-      const names = joinedTo.map((wall) => walls[wall] ?? '');
+      const names = joinedTo.map((wall) => walls[wall]?.name ?? '');
       notes.push(
         `joined at the outside corner to that of wall ${names.join(', ')} before it goes up`,
       );
     }
-    if (order === undefined) notes.push('between two openings: goes up at any time');
-    if (piece.onWall?.lies === undefined) {
+    if (isBetweenOpenings(piece, walls)) {
+      notes.push('between two openings: it meets no other, and goes up as fitting comes by');
+    }
+    if (piece.made.isTakenOver === true) notes.push('as Runs has it');
+    if (piece.onWall !== undefined && piece.onWall.lies === undefined) {
       notes.push(
         'shortened for openings whose Position is not known: cut it in pieces at the wall',
       );
@@ -67,6 +77,13 @@ export function sayNote(
   const parts = joints.length + 1;
   if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
   return [...notes, ...sayNotes(piece, joints, shop)].join('; ');
+}
+
+function isBetweenOpenings({ onWall, run }: Piece, walls: Room['walls']): boolean {
+  const length = walls.find(({ name }) => sameName(name, run))?.length;
+  if (onWall?.lies === undefined || length === undefined) return false;
+  const { from, to } = onWall.lies;
+  return from.gt(0) && to.lt(length);
 }
 
 /** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */
