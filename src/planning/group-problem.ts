@@ -165,7 +165,9 @@ function stateDemands(
 ): StickDemand[] {
   const spare = needsSpare ? spareLength(shop) : undefined;
   const jointsOf = (piece: Piece): Pick<StickDemand, 'joints' | 'firstJointsBest'> => {
-    const joints = overlap === undefined ? [] : wantedJoints(piece, overlap, shop);
+    // Up a slope studs are farther apart along the piece, and nobody says where it begins.
+    if (overlap === undefined || profile.slope !== undefined) return {};
+    const joints = wantedJoints(piece, overlap, shop);
     if (joints.length === 0) return {};
     const best = piece.onWall?.door === undefined ? {} : ({ firstJointsBest: true } as const);
     return { joints: joints.map(whole), ...best };

@@ -68,8 +68,9 @@ function jointsOf(
   shop: Shop,
 ): readonly Joint[] {
   const overlap = spliceOverlap(profile, shop);
-  // Of a cut piece that was another molding's once, nobody knows the lap.
-  if (piece === undefined || overlap === undefined) return parts.slice(1).map(() => UNPLACED);
+  // Of a cut piece that was another molding's once, nobody knows the lap; up a slope, where it begins.
+  const isPlaced = piece !== undefined && overlap !== undefined && profile.slope === undefined;
+  if (!isPlaced) return parts.slice(1).map(() => UNPLACED);
   return placeJoints(piece, parts, overlap, shop);
 }
 

@@ -1,4 +1,4 @@
-/** Where on its wall a run lies: what its joints and its spring-in go by, whether Trim made it or somebody took it over. */
+/** Where on its wall a run lies, and when it goes up, whether Trim made it or somebody took it over: joints and spring-in go by it. */
 import type { Turn } from '../core/room/wall.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
@@ -22,4 +22,16 @@ export interface OnWall {
    * square to the wall; below 0 and past the wall's length too; inches. Absent: it isn't known.
    */
   readonly door?: number;
+}
+
+/**
+ * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
+ * are joined at outside corners before they go up have the same number. Both are one where no opening parts
+ * the run.
+ */
+export interface FittingOrder {
+  readonly left: number;
+  readonly right: number;
+  /** Of the parts between two openings, which reach no corner, in order to the right. */
+  readonly between?: readonly number[];
 }

@@ -1,7 +1,8 @@
 /** A piece to be cut, as it goes on the sheets and into the plan. */
 import type { Where } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { EndKind, MadeRun } from './job.ts';
+import type { EndKind } from './job.ts';
+import type { MadeRun } from './room-rows.ts';
 import type { OnWall } from './on-wall.ts';
 
 /** The point that the cut length is measured to at one end. */

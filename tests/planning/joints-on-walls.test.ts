@@ -79,6 +79,18 @@ describe('The joint of base on a wall of 18 ft, from sticks of 16 ft', () => {
     expect(off?.message).toContain('Back the joint with a block');
   });
 
+  test('has no place up a slope, where studs are farther apart along it', async () => {
+    const profiles =
+      'Profile,Make,Blank width,Blank thickness,Spring,Slope\nCrown,buy,4 5/8,3/4,45,18';
+    const plan = await planOf({
+      ...hall,
+      profiles,
+      trim: `${TRIM}\nHall,Crown,ceiling,,`,
+      stock: "For,Kind,Length,Price,Per\nCrown,stick,16',2,foot",
+    });
+    expect(saidOf(plan)).toEqual(['190 + 26 3/4: ? on -, right']);
+  });
+
   test('of a run that somebody typed for no wall lies anywhere, as ever', async () => {
     const plan = await planOf({ runs: "Room,Run,Profile,Length\nHall,long,Base,18'" });
     expect(saidOf(plan)).toEqual(['190 + 26 3/4: ? on -, right']);

@@ -86,11 +86,11 @@ describe('Base between two walls', () => {
   test('is sprung in, and has its joints on studs, also where somebody took its run over', () => {
     const runs = (...rows: readonly string[]): Tables =>
       den({ runs: ['Room,Run,Profile,Length,Left end', ...rows].join('\n') });
-    const ofTyped = (tables: Tables): string[] => lengthsOf(tables).slice(3);
+    const ofTyped = (tables: Tables): string[] => lengthsOf(tables).slice(0, -3);
     // Measured anew: 119 7/8.
     const taken = runs('den,1,BASE,119 7/8,cope');
     expect(ofTyped(taken)).toEqual(['119 15/16 with 1/16']);
-    expect(readTables(taken).asRead.runs.at(-1)?.onWall).toMatchObject({
+    expect(readTables(taken).asRead.runs[0]?.onWall).toMatchObject({
       at: 'floor',
       lies: { isWhole: true },
     });

@@ -143,7 +143,7 @@ function sayDetails(listed: ListedRun, shop: Shop, up: readonly string[]): strin
 
 /** A made one is called by its wall. */
 function sayName({ run, from }: ListedRun): string {
-  return from.made === undefined ? run.run : `wall ${run.run}`;
+  return from.made === undefined ? run.run : `Wall ${run.run}`;
 }
 
 function TakeOver({ listed }: { readonly listed: ListedRun }): ReactNode {

@@ -1,6 +1,7 @@
 /** Walls and Trim together: one says nothing without the other. */
 import { fault, type Fault } from '../../core/faults/fault.ts';
-import type { Opening, Profile, Run, TrimRow, WallRow } from '../job.ts';
+import type { Opening, Profile, Run } from '../job.ts';
+import type { TrimRow, WallRow } from '../room-rows.ts';
 import { makeRuns } from '../rooms/make-runs.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';

@@ -3,14 +3,8 @@ import Fraction from 'fraction.js';
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
-import {
-  END_KINDS,
-  ENDS_WITHOUT_CORNER,
-  MEASURES,
-  RUN_CELLS,
-  type Run,
-  type RunEnd,
-} from '../job.ts';
+import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
 import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';

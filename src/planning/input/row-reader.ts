@@ -10,7 +10,6 @@ import {
   type Outcome,
   type Where,
 } from '../../core/faults/fault.ts';
-import { isoOfNamedDay } from '../../core/units/date-text.ts';
 import { parseDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
@@ -256,13 +255,11 @@ export class RowReader {
   /** A day that is told without a doubt: a date's own cell, 2026-11-30, or with its month by name. */
   day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
     const cell = this.#cell(heading);
-    if (typeof cell === 'object' && cell?.kind === 'date' && cell.day !== undefined)
-      return cell.day;
+    const isDate = typeof cell === 'object' && cell?.kind === 'date';
+    if (isDate && cell.day !== undefined) return cell.day;
     const value = this.#given(heading);
-    if (value === undefined) return undefined;
-    const day = parseDay(isoOfNamedDay(String(value)) ?? value, argument);
-    if (day.ok) return day.value;
-    return this.refuse(heading, fault('day.unreadable', argument, sayGiven(value)));
+    const day = value === undefined ? undefined : this.#note(heading, parseDay(value, argument));
+    return day?.ok === true ? day.value : undefined;
   }
 
   /** The usual answer when blank or at fault. */

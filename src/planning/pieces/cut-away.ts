@@ -4,14 +4,9 @@ import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import {
-  nameKey,
-  type Profile,
-  type Run,
-  type RunEnd,
-  type WallPlace,
-  type WallRow,
-} from '../job.ts';
+import { nameKey, type Profile, type Run, type RunEnd } from '../job.ts';
+import { type WallPlace } from '../room-rows.ts';
+import { type WallRow } from '../room-rows.ts';
 import { CutAwayNotes } from './cut-away-notes.ts';
 import { outsideWidth, runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import { judgeCut } from './what-it-cuts.ts';
@@ -183,8 +178,8 @@ function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 
 /** Whoever cuts it by the total doesn't know where it lies. */
 function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
   if (onWall === undefined) return {};
-  const { lies: _, ...anywhere } = onWall;
-  return { onWall: anywhere };
+  const { at, leftTurn, rightTurn, door } = onWall;
+  return { onWall: { at, leftTurn, rightTurn, ...(door === undefined ? {} : { door }) } };
 }
 
 function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {

@@ -14,7 +14,7 @@ import { toRadians } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
 import { crownSizeOf } from '../crown-size-of.ts';
-import type { Profile, ProfileCell, Run, RunEnd } from '../job.ts';
+import type { EndKind, Profile, ProfileCell, Run, RunEnd } from '../job.ts';
 import type { MeasurePoint, PieceEnd } from '../piece.ts';
 import type { Shop } from '../shop.ts';
 import { springInOf } from './spring-in.ts';
@@ -26,6 +26,9 @@ export interface CutLength {
   readonly right: PieceEnd;
   readonly sprungIn?: ExactInches;
 }
+
+/** Ends that are cut alike at any corner, which is square to them. */
+export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
 
 const ZERO = new Fraction(0);
 const SLACK = new Fraction(CUT_LENGTH_SLACK_INCHES);

@@ -4,7 +4,9 @@
  * coped to the one that hangs already. Common practice [C].
  */
 import type { Turn } from '../../core/room/wall.ts';
-import type { EndKind, FittingOrder, TrimRow } from '../job.ts';
+import type { EndKind } from '../job.ts';
+import type { FittingOrder } from '../on-wall.ts';
+import type { TrimRow } from '../room-rows.ts';
 
 /** A wall, in order to the right. */
 export interface WallToFit {

@@ -6,17 +6,15 @@ import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
-  ENDS_WITHOUT_CORNER,
   nameKey,
   type EndKind,
   type Opening,
   type Profile,
   type Run,
   type RunEnd,
-  type TrimRow,
-  type WallPlace,
-  type WallRow,
 } from '../job.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
+import type { TrimRow, WallPlace, WallRow } from '../room-rows.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';

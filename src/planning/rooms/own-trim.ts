@@ -1,7 +1,8 @@
 /** A room's own row of Trim goes before one for all rooms. */
 import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
-import { nameKey, type TrimRow } from '../job.ts';
+import { nameKey } from '../job.ts';
+import { type TrimRow } from '../room-rows.ts';
 import type { WalledRoom } from './list-rooms.ts';
 import { wallsOf } from './named-walls.ts';
 

@@ -1,15 +1,9 @@
 /** What goes up in each room of Walls, in the order in which it does: for whoever fits it. */
 import type { Where } from '../../core/faults/fault.ts';
 import type { Room } from '../../core/room/wall.ts';
-import {
-  nameKey,
-  sameName,
-  type Job,
-  type Profile,
-  type RunEnd,
-  type TrimRow,
-  type WallPlace,
-} from '../job.ts';
+import { nameKey, sameName, type Job, type Profile, type RunEnd } from '../job.ts';
+import { type WallPlace } from '../room-rows.ts';
+import { type TrimRow } from '../room-rows.ts';
 import type { JobPlan } from '../job-plan.ts';
 import type { Piece } from '../piece.ts';
 import { listPieces } from '../pieces/list-pieces.ts';

@@ -14,16 +14,15 @@ import { WALL_HEADINGS } from '../../planning/input/headings/wall-headings.ts';
 import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
   END_KINDS,
-  INSIDE_CORNERS,
   MAKES,
   MITERS_ACROSS,
   MEASURES,
   OPENING_KINDS,
-  PLACES,
   PRICE_PER,
   STOCK_KINDS,
-  TRIM_PLACES,
 } from '../../planning/job.ts';
+import { PLACES } from '../../planning/room-rows.ts';
+import { INSIDE_CORNERS, TRIM_PLACES } from '../../planning/room-rows.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
 type Allow = ValidationDescription['allow'];

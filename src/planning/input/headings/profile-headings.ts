@@ -3,7 +3,8 @@ import { headed } from './heading.ts';
 import { COVE_SIZES, type SizeKey } from '../../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../../core/cove/cove.ts';
 import { THICKNESS_CLASS_NAMES } from '../../../core/lumber/thickness-class.ts';
-import { MAKES, MITERS_ACROSS, PLACES } from '../../job.ts';
+import { MAKES, MITERS_ACROSS } from '../../job.ts';
+import { PLACES } from '../../room-rows.ts';
 import type { Heading } from './heading.ts';
 
 /** A cove's sizes that have columns here; the blade is the shop's. */

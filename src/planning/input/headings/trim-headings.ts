@@ -1,5 +1,5 @@
 /** The columns of Trim. */
-import { INSIDE_CORNERS, TRIM_PLACES } from '../../job.ts';
+import { INSIDE_CORNERS, TRIM_PLACES } from '../../room-rows.ts';
 import { headed, type Heading } from './heading.ts';
 
 export const TRIM_HEADINGS = [
