@@ -172,15 +172,15 @@ describe('The numbers of a set-up', () => {
       return saySlope(profile as CoveProfile, INCHES_AND_POINT);
     };
     expect(said('')).toBeUndefined();
-    const { title, rows, notes } = said('7.2')!;
+    const { title, turns, raked, notes } = said('7.2')!;
     expect(title).toBe('Up a slope of 7.2° from level, flat on its back');
     // Spring 45°, two slopes of 7.2°: 5.105°, recomputed [D] (tests/core/crown/sloped-crown.test.ts).
-    expect(rows[1]).toEqual({
+    expect(turns[1]).toEqual({
       label: "Slope to slope, 165.6° in the wall's plane",
       value: 'miter 5.1°, bevel 5.08°',
       note: 'miter from square, bevel from upright',
     });
-    expect(rows.map(({ label }) => label)).toContain('Falling, lower edge to upper');
+    expect(raked.map(({ label }) => label)).toContain('Falling, lower edge to upper');
     expect(notes).toContain('bevel from upright 3.6° level to slope');
   });
 

@@ -150,8 +150,10 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
       {slope === undefined ? null : (
         <>
           <h3 className={shared.minorHeading}>{slope.title}</h3>
-          <NumberList rows={slope.rows} />
+          <NumberList rows={slope.turns} />
           <p className={shared.quiet}>{slope.notes}</p>
+          <h3 className={shared.minorHeading}>{slope.rakedTitle}</h3>
+          <NumberList rows={slope.raked} />
         </>
       )}
     </Section>

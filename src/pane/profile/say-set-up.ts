@@ -5,7 +5,7 @@ import type { CoveProfile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { printBoth } from '../../sheets/words/print-length.ts';
-import { slopeFacts } from '../../sheets/words/slope-facts.ts';
+import { slopeFacts, type SlopeFacts } from '../../sheets/words/slope-facts.ts';
 import { markLabel, sayAlong, sayMark, type RailName } from '../../sheets/words/say-marks.ts';
 import {
   BY_SCALES,
@@ -75,16 +75,19 @@ function sayRail(name: RailName, rail: Rail, reading: LengthReading): Fact[] {
   ];
 }
 
+export interface SlopeWords extends Pick<SlopeFacts, 'title' | 'raked' | 'rakedTitle'> {
+  readonly turns: readonly Fact[];
+  readonly notes: string;
+}
+
 /** How a cove is cut that goes up a slope, and how high its raked profiles are; undefined where it stays level. */
-export function saySlope(
-  profile: CoveProfile,
-  reading: LengthReading,
-): { readonly title: string; readonly rows: readonly Fact[]; readonly notes: string } | undefined {
+export function saySlope(profile: CoveProfile, reading: LengthReading): SlopeWords | undefined {
   const facts = slopeFacts(profile, reading);
   if (facts === undefined) return undefined;
+  const { title, raked, rakedTitle, notes } = facts;
   const turns = facts.turns.map(({ label, miter, bevel }): Fact => {
     const value = `miter ${miter}, bevel ${bevel}`;
     return { label, value, note: 'miter from square, bevel from upright' };
   });
-  return { title: facts.title, rows: [...turns, ...facts.raked], notes: facts.notes.join(' ') };
+  return { title, turns, notes: notes.join(' '), raked, rakedTitle };
 }
