@@ -1,6 +1,7 @@
 /** The commands, in the order that help lists them. A new one is one new line here. */
 import type { Command } from './command.ts';
 import { CLIENT } from './client.ts';
+import { COMPARE } from './compare.ts';
 import { CUT } from './cut.ts';
 import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
@@ -14,6 +15,7 @@ export const COMMANDS: readonly Command[] = [
   NEW,
   PLAN,
   CLIENT,
+  COMPARE,
   EXPORT,
   RUNS,
   SETUPS,

@@ -50,7 +50,7 @@ export async function planToFiles(
   });
   const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: syntax(option) }));
   faults.push(
-    ...(await checkTargets(targets, { force, ...(input === STANDARD_INPUT ? {} : { input }) })),
+    ...(await checkTargets(targets, { force, inputs: input === STANDARD_INPUT ? [] : [input] })),
   );
   if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
   const planned = await planInput(

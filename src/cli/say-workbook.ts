@@ -16,6 +16,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
     'a page for each room of Walls: its plan, its pieces in the order they go up; doors and windows',
   Yard: 'what to buy and what is spent there; a tally of the boards that come',
   Client: 'rooms and prices, for the client',
+  Changes: 'two plans against each other: runs, moldings, rooms, money, what is cut already',
   'Set-up formulas': 'the set-up numbers, live',
   'Formula steps': 'what they are worked out by',
   'How to': 'how the sheets are filled in',

@@ -581,6 +581,8 @@ export const WORDING = wordings({
     `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
   'plan.ticks-lost': (f) =>
     `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Have on Stock must be what there is now. Write the sheets anew.`,
+  'plan.other-currency': (f) =>
+    `${f.argument} is priced in ${f.given}, the plan before in ${f.detail('before')}: what they come to can't be compared. Give both the same currency on Shop.`,
   'plan.kept-used': (f) =>
     `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
   'plan.kept-damaged': (f) =>
