@@ -4,7 +4,8 @@ import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { SettingKey, Shop } from './shop.ts';
+import type { Shop, ShopCells } from './shop.ts';
+import type { WorkRow } from './work/work-row.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -270,9 +271,6 @@ export interface NamedWalls {
   readonly text: string;
 }
 
-/** Where the value of each setting stands that Shop has a row for. */
-export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
-
 export interface Job {
   readonly shop: Shop;
   readonly shopCells: ShopCells;
@@ -283,6 +281,8 @@ export interface Job {
   readonly walls: readonly WallRow[];
   readonly trim: readonly TrimRow[];
   readonly stock: readonly StockItem[];
+  /** What is typed, and the usual rows, see usual-work.ts. */
+  readonly work: readonly WorkRow[];
 }
 
 /** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */

@@ -20,8 +20,8 @@ import {
 } from './page-suite.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
-const WRITTEN = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
+const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Work'];
+const WRITTEN = ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
 const SHEETS = [...INPUT, ...WRITTEN];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;

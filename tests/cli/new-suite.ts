@@ -6,13 +6,24 @@ import { DEMO } from './job-folders.ts';
 import { filesIn, folderWith, linesOf, refusalOf, run } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
 
-const INPUT_SHEETS = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock'];
+const INPUT_SHEETS = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Work',
+];
 const FILES = [
   'openings.csv',
   'profiles.csv',
   'runs.csv',
   'shop.csv',
   'stock.csv',
+  'work.csv',
   'trim.csv',
   'walls.csv',
 ];

@@ -26,7 +26,7 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
+const PLAN_SHEETS = ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
 
 export function planSuite(): void {
   describe('demo', () => {

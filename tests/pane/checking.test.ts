@@ -32,6 +32,7 @@ describe('The pane beside a workbook', () => {
       Profiles: 'Profiles',
       Shop: 'Shop',
       Stock: 'Stock',
+      Work: 'Work',
     });
     expect(faults).toEqual([]);
     expect(job?.runs).toHaveLength(70);

@@ -93,7 +93,7 @@ describe('Input sheets that are made beside what is there', () => {
     const tables = matchTables(places, { Profiles: choiceOf(place('My profiles')) });
     const made = missingSheets(whole, tables, survey('Runs', 'My profiles', 'How to'));
     expect(made.sheets.map(({ name }) => name)).toEqual([
-      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock'],
+      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock', 'Work'],
     ]);
   });
 
@@ -187,6 +187,7 @@ describe('What is said', () => {
         'Runs, Walls, Trim and Openings',
         'Runs, Walls, Trim, Openings and Profiles',
         'Runs, Walls, Trim, Openings, Profiles and Shop',
+        'Runs, Walls, Trim, Openings, Profiles, Shop and Stock',
       ],
     );
     expect(sayWritten(['Client'], undefined)).toBe('Client was written.');

@@ -45,7 +45,7 @@ describe('Recognizing the tables of a job', () => {
       ]),
     ).toEqual({
       ...{ Runs: 'runs', Walls: [], Trim: [], Openings: [] },
-      ...{ Profiles: [], Shop: 'Lists', Stock: [] },
+      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [] },
     });
   });
 
@@ -74,8 +74,8 @@ describe('Recognizing the tables of a job', () => {
       ),
     );
     const pages = Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`]);
-    // Lists like these two are many: they go by the name of their sheet alone.
-    const byName = { Walls: [], Trim: [] };
+    // Lists like these are many: they go by the name of their sheet alone.
+    const byName = { Walls: [], Trim: [], Work: [] };
     expect(found(blank)).toEqual({ ...Object.fromEntries(pages), ...byName });
   });
 
@@ -100,7 +100,10 @@ describe('Recognizing the tables of a job', () => {
   });
 
   test('takes no list of something else for one of ours', () => {
-    const none = { Runs: [], Walls: [], Trim: [], Openings: [], Profiles: [], Shop: [], Stock: [] };
+    const none = {
+      ...{ Runs: [], Walls: [], Trim: [], Openings: [], Profiles: [] },
+      ...{ Shop: [], Stock: [], Work: [] },
+    };
     expect(
       found([place('Sums', ['Date', 'Sum', 'Note']), place('X', ['Profile', 'Note'])]),
     ).toEqual(none);

@@ -74,6 +74,7 @@ describe('The blank input workbook', () => {
       'Profiles',
       'Shop',
       'Stock',
+      'Work',
     ]);
     expect(checkDescription(blank)).toEqual([]);
   });

@@ -55,7 +55,7 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const outlines = plan.profiles.some(({ setUp }) => setUp !== undefined) ? ['Outlines'] : [];
     const rooms = plan.job.walls.length > 0 ? ['Rooms'] : [];
     expect(names).toEqual([
-      ...['Production', 'Pieces', 'Set-ups', ...outlines, 'Cutting', ...rooms, 'Client'],
+      ...['Production', 'Labor', 'Pieces', 'Set-ups', ...outlines, 'Cutting', ...rooms, 'Client'],
     ]);
     expect(checkDescription(workbook)).toEqual([]);
   });

@@ -19,6 +19,7 @@ export const NAMES = {
   'sheet.Profiles': 'Profiles',
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
+  'sheet.Work': 'Work',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions

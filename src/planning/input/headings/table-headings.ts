@@ -7,8 +7,9 @@ import { SHOP_HEADINGS } from './shop-headings.ts';
 import { STOCK_HEADINGS } from './stock-headings.ts';
 import { TRIM_HEADINGS } from './trim-headings.ts';
 import { WALL_HEADINGS } from './wall-headings.ts';
+import { WORK_HEADINGS } from './work-headings.ts';
 
-type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock';
+type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -18,4 +19,5 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Profiles: PROFILE_HEADINGS,
   Shop: SHOP_HEADINGS,
   Stock: STOCK_HEADINGS,
+  Work: WORK_HEADINGS,
 };
