@@ -49,11 +49,12 @@ async function runClient(call: Call): Promise<Report> {
 
 function toJson(plan: JobPlan, stamp: Stamp, out: string) {
   const { totals, rooms, cautions, faults } = planToJson(plan);
-  const { moldings, toMinimum, delivery, rounding, price, tax, currency } = totals;
+  const { moldings, jobWork, toMinimum, delivery, rounding, price, tax, currency } = totals;
   const { priceCents, taxCents } = plan.totals;
   return {
     version: CLIENT_JSON_VERSION,
     moldings,
+    jobWork,
     toMinimum,
     delivery,
     rounding,

@@ -60,7 +60,7 @@ async function runCompare(call: Call): Promise<Report> {
   const [old, now] = [argumentAt(call, 0), argumentAt(call, 1)];
   const out = call.values.get('--out');
   const faults: Fault[] = [];
-  const [effort, day] = [readEffort(call, faults), readDay(call, faults)];
+  const [effort, made] = [readEffort(call, faults), readDay(call, faults)];
   const once = checkInputOnce([old, now], 'compare');
   if (!once.ok) faults.push(...once.faults);
   const target = { argument: syntax('--out'), ending: '.xlsx' };
@@ -92,13 +92,13 @@ async function runCompare(call: Call): Promise<Report> {
     return refusePlan(call, 2, { faults: [other], cautions: [] });
   }
   const comparison = comparePlans(before.plan, after.plan);
-  const stamps = [before, after].map((one): Stamp => ({ effort, day, ...one.from }));
+  const stamps = [before, after].map((one): Stamp => ({ effort, ...made, ...one.from }));
   const [was, is] = [old, now].map((name, at) => {
     const stamp = stamps[at];
     return stamp === undefined ? name : `${name}. ${sayStamp(stamp, shop.decimalSign)}`;
   });
   const plans = { before: was ?? old, after: is ?? now };
-  const description = describeChanges(comparison, plans, shop, day);
+  const description = describeChanges(comparison, plans, shop, made.moment ?? made.day);
   if (out !== undefined) {
     const saved = await saveFile(out, await writeWorkbook(description), { replace: rules.force });
     if (!saved.ok) return refusePlan(call, 2, { faults: saved.faults, cautions: [] });

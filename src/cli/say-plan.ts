@@ -10,7 +10,6 @@ import {
   type ProfilePlan,
   type Totals,
 } from '../planning/job-plan.ts';
-import { jointHours } from '../planning/tally.ts';
 import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
@@ -82,7 +81,8 @@ function sayLumber(group: CuttingGroup, shop: Shop): string {
   return `${group.name} ${sayCost(proof, say)}, ${sayProof(proof, say, shop.decimalSign)}.`;
 }
 
-function sayTotals({ totals, job }: JobPlan): string[] {
+function sayTotals(plan: JobPlan): string[] {
+  const { totals, job } = plan;
   const { shop } = job;
   const say = priceOf(shop);
   const done = totals.done === 0 ? '' : ` (${totals.done} more are done already)`;
@@ -93,7 +93,7 @@ function sayTotals({ totals, job }: JobPlan): string[] {
     `  ${count(totals.pieces, 'piece')}${done} from ${count(totals.sticks, 'stick')}${cut}, ${sayLength(totals.lengthNet, shop)} net out of ${sayLength(totals.lengthBought, shop)}`,
     ...sayBoardFeet(totals, shop),
     `  ${totals.passes} passes over the blade, ${sayNumber(totals.hours, shop)} hours`,
-    ...(totals.joints === 0 ? [] : [sayJoints(totals, shop)]),
+    ...(totals.joints === 0 ? [] : [sayJoints(plan)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
     ...sayPriceLines(totals, say),
     ...sayPriceBasis(totals),
@@ -132,8 +132,10 @@ function sayBoardFeet(totals: Totals, shop: Shop): string[] {
 }
 
 /** `34 joints in spliced pieces, 5.7 of these hours, $328.67 of labor before overhead`. */
-function sayJoints({ joints, jointCostCents }: Totals, shop: Shop): string {
-  const hours = sayNumber(jointHours(joints, shop), shop);
+function sayJoints({ profiles, totals, job: { shop } }: JobPlan): string {
+  const { joints, jointCostCents } = totals;
+  const ofJoints = profiles.reduce((sum, { tally }) => sum + tally.hours.joints, 0);
+  const hours = sayNumber(ofJoints, shop);
   const cost =
     jointCostCents === 0 ? '' : `, ${priceOf(shop)(jointCostCents)} of labor before overhead`;
   return `  ${count(joints, 'joint')} in spliced pieces, ${hours} of these hours${cost}`;

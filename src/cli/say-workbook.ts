@@ -7,6 +7,7 @@ type PlanSheet = (typeof SHEET_NAMES)[keyof typeof SHEET_NAMES];
 /** No sheet of a plan goes without: it would not compile. */
 const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, string>>> = {
   Production: 'what to make, from what, in which order',
+  Labor: 'what the hours are: each kind of work, how many of it, minutes to change',
   Pieces: 'every piece, to sort and filter',
   'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
   Outlines: 'each cove at full size, to trace',
@@ -27,6 +28,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Profiles: 'one row a profile',
   Shop: 'saw, limits, rates; usual values stand in for what is blank',
   Stock: 'what lumber comes in, its price, how many',
+  Work: 'what work is in the price, and the minutes it takes; usual ones stand in',
   Job: 'what names the job on every page, and its terms',
 };
 

@@ -2,8 +2,8 @@
 import { COVE_SIZES } from '../core/cove/cove-sizes.ts';
 import type { Argument } from '../core/faults/argument.ts';
 import type { Fault, FaultCode, Where } from '../core/faults/fault.ts';
-import type { CoveProfile, ProfileCell, ShopCells } from './job.ts';
-import type { SettingKey } from './shop.ts';
+import type { CoveProfile, ProfileCell } from './job.ts';
+import type { SettingKey, ShopCells } from './shop.ts';
 
 const { width, depth, offCenter, blankWidth, blankThickness, nearFlat } = COVE_SIZES;
 

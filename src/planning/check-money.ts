@@ -2,11 +2,24 @@
  * The part of the independent look at a plan that is about money: every line worked again from its own
  * figures and the shop's settings. Only types and tolerances are imported.
  */
-import type { JobPlan, ProfilePlan } from './job-plan.ts';
+import type { JobPlan, Money, ProfilePlan } from './job-plan.ts';
+import type { WorkLine } from './work/work-row.ts';
 import { CHECK_SLACK_CENTS } from './tolerance.ts';
 
 export function checkMoney(plan: JobPlan): string[] {
-  return [...plan.profiles.flatMap((one) => checkLines(plan, one)), ...checkPrice(plan)];
+  const { profiles, jobWork } = plan;
+  return [
+    ...profiles.flatMap(({ profile, money, tally, work }) => {
+      const { setUp, passes, smoothing, crosscuts, joints, other } = tally.hours;
+      const hours = setUp + passes + smoothing + crosscuts + joints + other;
+      return checkLines(plan, profile.name, { hours, work, money });
+    }),
+    ...profiles.flatMap((one) => checkRooms(plan, one)),
+    ...(jobWork.money === undefined
+      ? []
+      : checkLines(plan, 'the job', { ...jobWork, work: jobWork.lines, money: jobWork.money })),
+    ...checkPrice(plan),
+  ];
 }
 
 /** Whether whole cents are an amount, rounded: no farther from it than half a cent. */
@@ -14,57 +27,70 @@ function isRounded(wholeCents: number, exactCents: number): boolean {
   return Math.abs(wholeCents - exactCents) <= 0.5 + CHECK_SLACK_CENTS;
 }
 
-function checkLines(plan: JobPlan, { profile, money, tally }: ProfilePlan): string[] {
-  const { shop } = plan.job;
+function checkLines(
+  { job: { shop } }: JobPlan,
+  name: string,
+  {
+    hours,
+    work,
+    money,
+  }: { readonly hours: number; readonly work: readonly WorkLine[]; readonly money: Money },
+): string[] {
   const wrong: string[] = [];
-  const { setUp, passes, smoothing, crosscuts, joints } = tally.hours;
-  const hours = setUp + passes + smoothing + crosscuts + joints;
+  const beside = work.reduce((sum, line) => sum + line.money, 0);
   const material = money.lumberCents - money.offcutCreditCents;
   const { laborCents, overheadCents, costCents, contingencyCents, markupCents } = money;
   if (material + laborCents + overheadCents !== costCents) {
-    wrong.push(`The cost of ${profile.name} does not add up.`);
+    wrong.push(`The cost of ${name} does not add up.`);
   }
   const marked = (material * shop.materialMarkup + laborCents * shop.laborMarkup) / 100;
   const priced = (costCents + contingencyCents + markupCents) / (1 - shop.margin / 100);
   const lines: readonly (readonly [string, number, number])[] = [
-    ['labor', laborCents, hours * shop.hourlyRate * 100],
+    ['labor', laborCents, (hours * shop.hourlyRate + beside) * 100],
     ['overhead', overheadCents, ((material + laborCents) * shop.overhead) / 100],
     ['contingency', contingencyCents, (costCents * shop.contingency) / 100],
     ['markup', markupCents, marked],
     ['price', money.priceCents, priced],
   ];
-  for (const [name, said, exact] of lines) {
-    if (!isRounded(said, exact)) wrong.push(`The ${name} of ${profile.name} is another.`);
-  }
-  const shares = plan.rooms.filter((line) => line.profile === profile.name);
-  if (shares.reduce((sum, line) => sum + line.priceCents, 0) !== money.priceCents) {
-    wrong.push(`The rooms' prices of ${profile.name} do not add up to its price.`);
+  for (const [line, said, exact] of lines) {
+    if (!isRounded(said, exact)) wrong.push(`The ${line} of ${name} is another.`);
   }
   for (const amount of Object.values(money)) {
-    if (!Number.isInteger(amount) || amount < 0)
-      wrong.push(`${profile.name} has money in fractions.`);
+    if (!Number.isInteger(amount) || amount < 0) wrong.push(`${name} has money in fractions.`);
   }
   return wrong;
 }
 
+function checkRooms({ rooms }: JobPlan, { profile, money }: ProfilePlan): string[] {
+  const shares = rooms.filter((line) => line.profile === profile.name);
+  const shared = shares.reduce((sum, line) => sum + line.priceCents, 0);
+  if (shared === money.priceCents) return [];
+  return [`The rooms' prices of ${profile.name} do not add up to its price.`];
+}
+
 /** The job's price: what its parts are, that they add up, and the tax on it. */
-function checkPrice({ job, rooms, profiles, totals }: JobPlan): string[] {
+function checkPrice({ job, rooms, profiles, jobWork, totals }: JobPlan): string[] {
   const { shop } = job;
   const wrong: string[] = [];
   const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
   const lines = sum(rooms.map((line) => line.priceCents));
-  const { linesCents, toMinimumCents, deliveryCents, roundingCents, priceCents } = totals;
-  if (totals.costCents !== sum(profiles.map(({ money }) => money.costCents))) {
-    wrong.push('The cost of the job is not that of its profiles.');
+  const { linesCents, jobWorkCents, toMinimumCents, deliveryCents, roundingCents, priceCents } =
+    totals;
+  const costs = [...profiles.map(({ money }) => money.costCents), jobWork.money?.costCents ?? 0];
+  if (totals.costCents !== sum(costs)) {
+    wrong.push('The cost of the job is not that of its profiles and its work.');
   }
   if (linesCents !== lines) wrong.push("The rooms' prices do not add up to that of the moldings.");
-  if (priceCents !== lines + toMinimumCents + deliveryCents + roundingCents) {
+  if (jobWorkCents !== (jobWork.money?.priceCents ?? 0))
+    wrong.push('The work of the job is another.');
+  const work = lines + jobWorkCents;
+  if (priceCents !== work + toMinimumCents + deliveryCents + roundingCents) {
     wrong.push('The price of the job does not add up.');
   }
   const asked = profiles.length === 0 ? 0 : 1;
   if (!isRounded(deliveryCents, asked * shop.delivery * 100)) wrong.push('Delivery is another.');
   const least = asked * shop.minimumCharge * 100;
-  if (lines < least ? !isRounded(lines + toMinimumCents, least) : toMinimumCents !== 0) {
+  if (work < least ? !isRounded(work + toMinimumCents, least) : toMinimumCents !== 0) {
     wrong.push('The job is not brought up to the minimum charge as the shop has it.');
   }
   const step = { cent: 1, dollar: 100, '5': 500 }[shop.priceRounding];

@@ -102,7 +102,8 @@ export function stateProblem(
       const overlap = overlaps.get(one.profile);
       const grid = whole(shop.lengthPrecision);
       const leastPart = roundUp(shop.leastPart, shop.lengthPrecision);
-      const labor = laborOfStrip(one.passes, shop, unitsPerInch);
+      const { profile, works, passes } = one;
+      const labor = laborOfStrip(profile, works, passes, shop.hourlyRate, unitsPerInch);
       return {
         id: one.profile.name,
         blank: behind(blankIds, one.profile, `the blank of ${one.profile.name}`),

@@ -5,6 +5,7 @@ import type { PartLeft } from './cut/match-pieces.ts';
 import type { Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { StockUnit } from './stock-units.ts';
+import type { WorkRow } from './work/work-row.ts';
 
 /** A profile with pieces to cut, and all that its planning needs. */
 export interface PreparedProfile {
@@ -21,6 +22,8 @@ export interface PreparedProfile {
   readonly units: readonly StockUnit[];
   /** Over the blade, of each blank; 0 for what is bought. */
   readonly passes: number;
+  /** The rows of Work that hold for it. */
+  readonly works: readonly WorkRow[];
 }
 
 export type PreparedGroup = readonly [PreparedProfile, ...PreparedProfile[]];

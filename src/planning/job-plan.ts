@@ -7,6 +7,7 @@ import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
+import type { WorkLine } from './work/work-row.ts';
 
 export interface CutPiece {
   /** A piece's id, or that of the cove's set-up spare. */
@@ -122,6 +123,8 @@ export interface Hours {
   readonly crosscuts: number;
   /** Fitting and gluing the joints of spliced pieces. */
   readonly joints: number;
+  /** All else that Work counts. */
+  readonly other: number;
 }
 
 export interface Money {
@@ -162,7 +165,17 @@ export interface Tally {
 interface Planned {
   readonly sticks: readonly CutStick[];
   readonly tally: Tally;
+  /** What its hours and its labor are made of. */
+  readonly work: readonly WorkLine[];
   readonly money: Money;
+}
+
+/** Work for the whole job, which no profile or room bears. */
+export interface JobWork {
+  readonly lines: readonly WorkLine[];
+  readonly hours: number;
+  /** No lumber; absent where there are no lines. */
+  readonly money?: Money;
 }
 
 export interface BoughtPlan extends Planned {
@@ -208,12 +221,14 @@ export interface Totals {
   readonly markupCents: number;
   /** Of all moldings: the sum of the rooms' lines. */
   readonly linesCents: number;
-  /** What brings the moldings up to the minimum charge. */
+  /** Of the work for the whole job. */
+  readonly jobWorkCents: number;
+  /** What brings both up to the minimum charge. */
   readonly toMinimumCents: number;
   readonly deliveryCents: number;
   /** What brings all that up to a round price. */
   readonly roundingCents: number;
-  /** Without tax: these four together. */
+  /** Without tax: these five together. */
   readonly priceCents: number;
   /** What of the price is taxed. */
   readonly taxableCents: number;
@@ -232,6 +247,7 @@ export interface JobPlan {
   /** Every planned profile is in one of them; in the order of their first profiles. */
   readonly groups: readonly CuttingGroup[];
   readonly rooms: readonly RoomLine[];
+  readonly jobWork: JobWork;
   readonly totals: Totals;
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
@@ -243,9 +259,9 @@ export function machineHoursOf(hours: Hours): number {
   return hours.setUp + hours.passes;
 }
 
-/** Smoothing, cutting to length and joining. */
+/** Smoothing, cutting to length, joining, and what else Work counts. */
 export function benchHoursOf(hours: Hours): number {
-  return hours.smoothing + hours.crosscuts + hours.joints;
+  return hours.smoothing + hours.crosscuts + hours.joints + hours.other;
 }
 
 export function hoursOf(hours: Hours): number {

@@ -5,8 +5,9 @@ import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OnWall } from './on-wall.ts';
 import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
-import type { SettingKey, Shop } from './shop.ts';
+import type { Shop, ShopCells } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
+import type { WorkRow } from './work/work-row.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
 export type MeasuredAs = (typeof MEASURES)[number];
@@ -188,9 +189,6 @@ export interface StockItem {
 export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
 
-/** Where the value of each setting stands that Shop has a row for. */
-export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
-
 export interface Job {
   readonly titleBlock: TitleBlock;
   readonly shop: Shop;
@@ -202,6 +200,8 @@ export interface Job {
   readonly walls: readonly WallRow[];
   readonly trim: readonly TrimRow[];
   readonly stock: readonly StockItem[];
+  /** What is typed, and the usual rows, see usual-work.ts. */
+  readonly work: readonly WorkRow[];
 }
 
 /** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */

@@ -4,22 +4,23 @@ import type { TakenStick } from './cut-sticks.ts';
 import type { OpenedRow } from './opened-rows.ts';
 import type { StatedGroup } from './group-problem.ts';
 import type { Profile } from './job.ts';
-import { hoursOf, type Hours, type Money, type Totals } from './job-plan.ts';
+import type { Money, Totals } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 import { HALF_CENT_SLACK_CENTS } from './tolerance.ts';
 
 /**
- * One profile's lines. Overhead comes on lumber less credit and labor, and with them makes the cost.
+ * One profile's lines, or those of the work for the whole job. Labor is hours at the rate, and what work costs
+ * beside them. Overhead comes on lumber less credit and labor, and with them makes the cost.
  * Contingency comes on the cost; markup on lumber less credit and on labor, each at its own percent. The
  * margin is a share of the price: price = (cost + contingency + markup) / (1 - margin).
  */
-export function priceProfile(
+export function priceLines(
   lumberCents: number,
   offcutCreditCents: number,
-  hours: Hours,
+  work: { readonly hours: number; readonly money: number },
   shop: Shop,
 ): Money {
-  const laborCents = cents(hoursOf(hours) * shop.hourlyRate * 100);
+  const laborCents = cents((work.hours * shop.hourlyRate + work.money) * 100);
   const materialCents = lumberCents - offcutCreditCents;
   const base = materialCents + laborCents;
   const overheadCents = cents((base * shop.overhead) / 100);

@@ -8,11 +8,12 @@ import { startFrom } from './cut/start-from.ts';
 import { newlyOpened, takeSticks, type AnsweredGroup, type TakenStick } from './cut-sticks.ts';
 import type { PreparedGroup } from './group-profiles.ts';
 import { nameGroup, partId, spareId, stateProblem, type StatedGroup } from './group-problem.ts';
-import type { Job, Profile, ShopCells, StockItem } from './job.ts';
+import type { Job, Profile, StockItem } from './job.ts';
 import type { CutPart, CuttingGroup, JobPlan } from './job-plan.ts';
 import { creditSticks, shareBoardFeet, shareLumber } from './money.ts';
 import { countLayouts, openedRows, readBoards, readStockUse, sumBoardFeet } from './opened-rows.ts';
 import type { ProfileCut } from './plan-profile.ts';
+import type { ShopCells } from './shop.ts';
 import { spoiledFitCautions } from './spoiled-fits.ts';
 import type { UsedStock } from './used-stock.ts';
 

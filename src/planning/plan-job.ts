@@ -10,12 +10,13 @@ import type { Job, StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
 import { jointOffStudCautions, shortPartCautions } from './joints.ts';
 import { planGroup } from './plan-group.ts';
-import { planProfile, type ProfileCut } from './plan-profile.ts';
+import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
 import { shareTime } from './share-time.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
+import { planJobWork } from './work/job-work.ts';
 
 export interface JobPlanning {
   /** Present when the job can be made as asked. */
@@ -51,10 +52,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   const faults = [...prepared.faults];
   const cautions = [...prepared.cautions];
   const costOf = (cuts: readonly ProfileCut[]): number =>
-    cuts.reduce((sum, cut) => {
-      const { money } = planProfile(cut, prepared.setUps.get(cut.profile), job.shop);
-      return sum + money.costCents;
-    }, 0);
+    planProfiles(cuts, prepared.setUps, job).reduce((sum, { money }) => sum + money.costCents, 0);
   const planned = await planGroups(
     groupProfiles(prepared.profiles, job.shop.kerf),
     job,
@@ -75,18 +73,19 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   if (faults.length > 0) return found;
   const { groups } = planned;
   const cutOf = new Map(planned.cuts.map((one) => [one.profile, one]));
-  const profiles = job.profiles.flatMap((profile) => {
-    const cut = cutOf.get(profile);
-    return cut === undefined ? [] : planProfile(cut, prepared.setUps.get(profile), job.shop);
-  });
+  const cuts = job.profiles.flatMap((profile) => cutOf.get(profile) ?? []);
+  const profiles = planProfiles(cuts, prepared.setUps, job);
+  const rooms = roomLines(pieces, profiles);
+  const jobWork = planJobWork(job, rooms);
   const plan: JobPlan = {
     job,
     pieces,
     cutAways: listed.cutAways,
     profiles,
     groups,
-    rooms: roomLines(pieces, profiles),
-    totals: sumUp(job, pieces, profiles),
+    rooms,
+    jobWork,
+    totals: sumUp(job, pieces, profiles, jobWork),
     cut: options.cut ?? [],
     cautions: found.cautions,
   };

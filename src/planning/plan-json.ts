@@ -15,6 +15,8 @@ import { listJoints } from './joints.ts';
 import type { SetUp } from './plan-setup.ts';
 import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
+import type { WorkLine } from './work/work-row.ts';
+import { isNotIncluded, type WorkRow } from './work/work-row.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
 export const PLAN_JSON_VERSION = 3;
@@ -43,6 +45,7 @@ export function planToJson(plan: JobPlan) {
       contingency: money(totals.contingencyCents),
       markup: money(totals.markupCents),
       moldings: money(totals.linesCents),
+      jobWork: money(totals.jobWorkCents),
       toMinimum: money(totals.toMinimumCents),
       delivery: money(totals.deliveryCents),
       rounding: money(totals.roundingCents),
@@ -55,6 +58,8 @@ export function planToJson(plan: JobPlan) {
     profiles: plan.profiles.map(profileOf),
     pieces: piecesOf(plan),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
+    work: plan.job.work.map(workOf),
+    jobWork: plan.jobWork.lines.map(workLineOf),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
@@ -92,7 +97,25 @@ function roomsOf(plan: JobPlan) {
   });
 }
 
-function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
+/** A row of Work, or a usual one that nobody typed. */
+function workOf(row: WorkRow) {
+  const { for: whom } = row;
+  return {
+    work: row.work,
+    per: row.per,
+    minutes: row.minutes,
+    money: row.money,
+    for: whom === undefined ? null : 'make' in whom ? whom.make : whom.profile,
+    included: !isNotIncluded(row),
+    typed: row.typed !== undefined,
+  };
+}
+
+function workLineOf({ row, count, factor, hours, money: beside }: WorkLine) {
+  return { work: row.work, per: row.per, count, factor, hours, money: beside };
+}
+
+function profileOf({ profile, setUp, tally, work, money: lines }: ProfilePlan) {
   return {
     profile: profile.name,
     make: profile.make,
@@ -113,6 +136,7 @@ function profileOf({ profile, setUp, tally, money: lines }: ProfilePlan) {
       bench: benchHoursOf(tally.hours),
       total: hoursOf(tally.hours),
     },
+    work: work.map(workLineOf),
     pounds: tally.pounds ?? null,
     lumber: money(lines.lumberCents),
     offcutCredit: money(lines.offcutCreditCents),

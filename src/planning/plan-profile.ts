@@ -1,11 +1,13 @@
 /** One profile's plan: its sticks, counted and priced. */
-import type { Profile } from './job.ts';
-import type { CutStick, ProfilePlan } from './job-plan.ts';
-import { priceProfile } from './money.ts';
+import type { Job, Profile } from './job.ts';
+import { hoursOf, type CutStick, type ProfilePlan } from './job-plan.ts';
+import { priceLines } from './money.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
-import type { Shop } from './shop.ts';
 import { tallyProfile } from './tally.ts';
+import { countWork, shareBoards } from './work/counts.ts';
+import { hoursOfLines, moneyOfLines, profileLines } from './work/work-lines.ts';
+import { worksOf } from './work/works-of.ts';
 
 /** What a group's plan comes to for one of its profiles. */
 export interface ProfileCut {
@@ -19,14 +21,39 @@ export interface ProfileCut {
 }
 
 /**
- * @param setUp of a cove; undefined for what is bought
- * @throws RangeError for a cove without one: its faults allow no plan
+ * Plans of a group's profiles, or of a whole job's: boards that several are cut from are counted once.
+ *
+ * @throws RangeError for a cove without a set-up: its faults allow no plan
  */
-export function planProfile(cut: ProfileCut, setUp: SetUp | undefined, shop: Shop): ProfilePlan {
+export function planProfiles(
+  cuts: readonly ProfileCut[],
+  setUps: ReadonlyMap<Profile, SetUp>,
+  job: Pick<Job, 'shop' | 'work'>,
+): ProfilePlan[] {
+  const boards = shareBoards(cuts);
+  return cuts.map((cut) =>
+    planProfile(cut, setUps.get(cut.profile), boards.get(cut.profile) ?? 0, job),
+  );
+}
+
+function planProfile(
+  cut: ProfileCut,
+  setUp: SetUp | undefined,
+  boards: number,
+  { shop, work: works }: Pick<Job, 'shop' | 'work'>,
+): ProfilePlan {
   const { profile, pieces, sticks, lumberCents, offcutCreditCents, boardFeetBought } = cut;
-  const tally = tallyProfile(profile, pieces, sticks, setUp, shop, boardFeetBought);
-  const money = priceProfile(lumberCents, offcutCreditCents, tally.hours, shop);
-  const planned = { sticks, tally, money };
+  const counted = tallyProfile(profile, pieces, sticks, setUp, shop, boardFeetBought);
+  const { lengthNet, boardFeetWithAllowance } = counted;
+  const counts = countWork({
+    ...{ profile, pieces, sticks, setUp, boards },
+    ...{ lengthNet, boardFeetWithAllowance },
+  });
+  const work = profileLines(worksOf(profile, works), counts);
+  const hours = hoursOfLines(work);
+  const labor = { hours: hoursOf(hours), money: moneyOfLines(work) };
+  const money = priceLines(lumberCents, offcutCreditCents, labor, shop);
+  const planned = { sticks, tally: { ...counted, hours }, work, money };
   if (profile.make === 'buy') return { profile, ...planned };
   if (setUp === undefined) throw new RangeError(`${profile.name} is planned without a set-up.`);
   return { profile, setUp, ...planned };

@@ -17,8 +17,8 @@ import { checkBevels, computeBevelWood, type BevelWood } from '../core/crown/bev
 import { computeBackBevels, type BackBevels } from '../core/crown/crown-size.ts';
 import { degrees, toRadians } from '../core/units/angle.ts';
 import { cellOfCoveFault } from './cell-of-cove-fault.ts';
-import type { CoveProfile, ShopCells } from './job.ts';
-import type { Shop } from './shop.ts';
+import type { CoveProfile } from './job.ts';
+import type { Shop, ShopCells } from './shop.ts';
 import { tableSizeOf } from './table-size.ts';
 
 /** The board that a cove is cut on, in inches. */

@@ -13,6 +13,7 @@ import type { Piece } from './piece.ts';
 import { listPieces, type PieceList } from './pieces/list-pieces.ts';
 import { planSetUp, type SetUp } from './plan-setup.ts';
 import { findStock } from './stock-units.ts';
+import { worksOf } from './work/works-of.ts';
 
 export interface PreparedJob {
   readonly listed: PieceList;
@@ -135,6 +136,7 @@ function prepareProfiles(
       needsSpare: profile.make !== 'buy' && !served.has(spareId(profile)),
       units: stock.units,
       passes,
+      works: worksOf(profile, job.work),
     });
   }
   return { profiles, setUps, faults, cautions };

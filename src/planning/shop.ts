@@ -2,6 +2,7 @@
  * The shop's settings as one list. Reading, the blank workbook and the how-to sheet all follow from it,
  * so a new setting is one new line in its subject's file in settings.
  */
+import type { Where } from '../core/faults/fault.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
 import type { LengthUnit } from '../core/units/length-unit.ts';
@@ -45,6 +46,9 @@ type Optional =
 export type Shop = { readonly [Key in Exclude<SettingKey, Optional>]: ValueOf<Key> } & {
   readonly [Key in Optional]?: ValueOf<Key>;
 };
+
+/** Where the value of each setting stands that Shop has a row for. */
+export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
 export function settingOf(key: SettingKey): SettingDefinition {
   return SETTINGS[key];

@@ -2,10 +2,11 @@
 import Fraction from 'fraction.js';
 import type { ExactInches } from '../core/units/length.ts';
 import type { Job } from './job.ts';
-import { hoursOf, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
+import { hoursOf, type JobWork, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
 import { cents } from './money.ts';
 import type { Piece } from './piece.ts';
 import { priceJob } from './price-job.ts';
+import type { WorkLine } from './work/work-row.ts';
 
 /**
  * A line for each room and profile with pieces to cut, rooms in the order in which they first come up,
@@ -44,6 +45,7 @@ export function sumUp(
   job: Job,
   pieces: readonly Piece[],
   profiles: readonly ProfilePlan[],
+  jobWork: JobWork,
 ): Totals {
   const sum = (value: (plan: ProfilePlan) => number): number =>
     profiles.reduce((all, plan) => all + value(plan), 0);
@@ -63,12 +65,20 @@ export function sumUp(
     ...(Number.isNaN(bought) ? {} : { boardFeetBought: bought }),
     passes: sum(({ tally }) => tally.passes),
     joints: sum(({ tally }) => tally.joints),
-    jointCostCents: sum(({ tally }) => cents(tally.hours.joints * job.shop.hourlyRate * 100)),
-    hours: sum(({ tally }) => hoursOf(tally.hours)),
-    costCents: sum(({ money }) => money.costCents),
-    contingencyCents: sum(({ money }) => money.contingencyCents),
-    markupCents: sum(({ money }) => money.markupCents),
-    ...priceJob(profiles, job.shop),
+    jointCostCents: sum(({ work }) => cents(costOfJoints(work, job.shop.hourlyRate) * 100)),
+    hours: sum(({ tally }) => hoursOf(tally.hours)) + jobWork.hours,
+    costCents: sum(({ money }) => money.costCents) + (jobWork.money?.costCents ?? 0),
+    contingencyCents:
+      sum(({ money }) => money.contingencyCents) + (jobWork.money?.contingencyCents ?? 0),
+    markupCents: sum(({ money }) => money.markupCents) + (jobWork.money?.markupCents ?? 0),
+    ...priceJob(profiles, jobWork, job.shop),
     currency: job.shop.currency,
   };
+}
+
+function costOfJoints(work: readonly WorkLine[], hourlyRate: number): number {
+  return work.reduce(
+    (sum, { row, hours, money }) => (row.per === 'joint' ? sum + hours * hourlyRate + money : sum),
+    0,
+  );
 }

@@ -1,11 +1,11 @@
-/** Counts, board feet, hours and weight of one profile's plan. */
+/** Counts, board feet and weight of one profile's plan; its hours come from work. */
 import Fraction from 'fraction.js';
 import { countedThickness } from '../core/lumber/board-feet.ts';
 import { computeWeight } from '../core/lumber/weight.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { Profile } from './job.ts';
-import type { CutStick, Hours, Tally } from './job-plan.ts';
+import type { CutStick, Tally } from './job-plan.ts';
 import { countJoints } from './joints.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
@@ -20,12 +20,11 @@ export function tallyProfile(
   setUp: SetUp | undefined,
   shop: Shop,
   boardFeetBought?: number,
-): Tally {
+): Omit<Tally, 'hours'> {
   const lengthNet = pieces.reduce((sum, piece) => sum.add(piece.cutLength), ZERO);
   const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
   const allowance = profile.offcutAllowancePercent ?? shop.offcutAllowance;
   const net = netBoardFeet(profile, Number(lengthNet));
-  const joints = countJoints(sticks);
   const passCount = setUp?.passHeights.length ?? 0;
   return {
     pieces: pieces.length,
@@ -38,11 +37,7 @@ export function tallyProfile(
     ...(boardFeetBought === undefined ? {} : { boardFeetBought }),
     offcutAllowancePercent: allowance,
     passes: passCount * sticks.length,
-    joints,
-    hours: {
-      ...countHours(Number(lengthNet), sticks, setUp, shop),
-      joints: jointHours(joints, shop),
-    },
+    joints: countJoints(sticks),
     ...weightOf(profile, Number(lengthNet)),
   };
 }
@@ -77,36 +72,4 @@ function weightOf(profile: Profile, lengthInches: number): { pounds?: number } {
   const cubicInches = Number(blankWidth) * Number(blankThickness) * lengthInches;
   const weight = computeWeight({ cubicInches, species });
   return weight.ok ? { pounds: weight.value.pounds } : {};
-}
-
-/** Each joint takes the shop's minutes, whatever is joined. */
-export function jointHours(joints: number, shop: Pick<Shop, 'jointMinutes'>): number {
-  return (joints * shop.jointMinutes) / 60;
-}
-
-/**
- * Hours = set-ups + passes · (length / feed + handling) + smoothing · surface + crosscuts, to which
- * come the joints, see `jointHours`. What a stick adds by itself is also `laborOfStrip`'s. A cove is
- * cut on whole blanks; a stick of n pieces takes n + 1 crosscuts, the first trims its end.
- */
-function countHours(
-  lengthNetInches: number,
-  sticks: readonly CutStick[],
-  setUp: SetUp | undefined,
-  shop: Shop,
-): Omit<Hours, 'joints'> {
-  const crosscuts = sticks.reduce((sum, stick) => sum + stick.pieces.length + 1, 0);
-  const crosscutHours = (crosscuts * shop.crosscutSeconds) / 3600;
-  if (setUp === undefined || sticks.length === 0) {
-    return { setUp: 0, passes: 0, smoothing: 0, crosscuts: crosscutHours };
-  }
-  const feet = sticks.reduce((sum, stick) => sum + Number(stick.length), 0) / 12;
-  const carrying = (sticks.length * shop.handlingPerPass) / 3600;
-  const squareFeet = (setUp.arcLength * lengthNetInches) / 144;
-  return {
-    setUp: shop.setUpMinutes / 60,
-    passes: setUp.passHeights.length * (feet / (shop.feed * 60) + carrying),
-    smoothing: (squareFeet * shop.smoothingMinutes) / 60,
-    crosscuts: crosscutHours,
-  };
 }

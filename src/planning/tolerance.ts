@@ -13,3 +13,5 @@ export const CHECK_SLACK_INCHES = 1e-6;
 export const CHECK_SLACK_ROUNDED_INCHES = 4 * IRRATIONAL_GRID_INCHES;
 export const CHECK_SLACK_BOARD_FEET = 1e-6;
 export const CHECK_SLACK_CENTS = 1e-6;
+/** Of one, and of each hour or count: far below what any line shows. */
+export const CHECK_SLACK_HOURS = 1e-9;

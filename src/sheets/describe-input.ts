@@ -12,7 +12,7 @@ import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Job.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Job.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -26,16 +26,16 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
     cautions: [],
   }).shop;
   const look = { paper, decimalSign: reading.decimalSign };
-  const sheets = INPUT_TABLES.map((table) => describeInputSheet(table, given(table.name), look));
-  const stock = sheets.pop();
+  const sheets = INPUT_TABLES.flatMap((table) => [
+    ...(table.name === 'Stock' ? [describeShopSheet(shop, look)] : []),
+    describeInputSheet(table, given(table.name), look),
+  ]);
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
     sheets: [
       describeHowTo(look, printExact(leastBlankLength, reading)),
       ...sheets,
-      describeShopSheet(shop, look),
-      ...(stock === undefined ? [] : [stock]),
       describeTitleSheet(given('Job'), look),
     ],
   };

@@ -9,6 +9,7 @@ import {
 } from './grammar/description.ts';
 import { stampSheet, tellOfShop, type Stamp } from './stamp.ts';
 import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
+import { draftLabor } from './labor/labor-sheet.ts';
 import { describeLabels } from './labels/labels-sheet.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
 import { draftPieces } from './pieces/pieces-sheet.ts';
@@ -27,7 +28,7 @@ export interface SheetChoice {
 }
 
 /**
- * Describes the sheets Production, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
+ * Describes the sheets Production, Labor, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
  * Labels (where Shop asks for them), Rooms (where rooms have walls), Yard (where something is bought) and Client: all totals as plain
  * formulas with what they come to, lengths as they are planned. It holds nothing of the person's but
  * the job's own words.
@@ -38,6 +39,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   const acrossSheets = newPlanAnchors();
   // These point to cells of each other, and of sheets described after them: they are finished last.
   const production = draftProduction(plan, acrossSheets, choice.stamp);
+  const labor = draftLabor(plan, acrossSheets);
   const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
   const rooms = draftRooms(plan, acrossSheets);
@@ -53,6 +55,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
     ...tellOfShop(plan.job.titleBlock, choice.stamp),
     sheets: [
       stamped(production.finish()),
+      stamped(labor.finish()),
       stamped(pieces.finish()),
       stamped(describeSetUps(plan)),
       ...(outlines === undefined ? [] : [stamped(outlines)]),

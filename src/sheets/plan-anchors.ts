@@ -4,6 +4,7 @@ import { Anchors } from './grammar/anchors.ts';
 
 export const SHEET_NAMES = {
   production: 'Production',
+  labor: 'Labor',
   pieces: 'Pieces',
   setUps: 'Set-ups',
   outlines: 'Outlines',
@@ -50,6 +51,18 @@ interface PlanPlaces {
   readonly priceOnProduction: string;
   /** What Client must agree with: verdicts in a column. */
   readonly clientVerdicts: { readonly range: string; readonly count: number };
+  /** Of a line of work, on Labor: how many, hours, and what it costs beside them. */
+  readonly countOnLabor: string;
+  readonly hoursOnLabor: string;
+  readonly moneyOnLabor: string;
+  /** Of a profile's plan, on Production: its pieces, and the length of its sticks. */
+  readonly piecesOnProduction: string;
+  readonly stickLengthOnProduction: string;
+  readonly allowedFeetOnProduction: string;
+  /** Of a profile's plan, in the order of work: passes, square feet to smooth, crosscuts. */
+  readonly passesOnProduction: string;
+  readonly squareFeetOnProduction: string;
+  readonly crosscutsOnProduction: string;
   /** Of a profile's plan, on Production: the length of its pieces. */
   readonly netLengthOnProduction: string;
   /** Of a row of Stock that is used, on Production: how many are pulled, and bought; cells to be taken off one by one. */

@@ -21,9 +21,21 @@ import {
 import { DEMO } from '../sheets/sheet-jobs.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
+const INPUT = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Work',
+  'Job',
+];
 const WRITTEN = [
   'Production',
+  'Labor',
   'Pieces',
   'Set-ups',
   'Outlines',

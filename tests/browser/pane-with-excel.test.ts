@@ -4,9 +4,21 @@ import type { Page } from 'playwright-core';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
 
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Job'];
+const INPUT = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Work',
+  'Job',
+];
 const OUTPUT = [
   'Production',
+  'Labor',
   'Pieces',
   'Set-ups',
   'Outlines',

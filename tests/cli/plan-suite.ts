@@ -26,7 +26,16 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = ['Production', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Yard', 'Client'];
+const PLAN_SHEETS = [
+  'Production',
+  'Labor',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Yard',
+  'Client',
+];
 const DEMO_SHEETS = PLAN_SHEETS.toSpliced(-2, 0, 'Rooms');
 
 export function planSuite(): void {

@@ -37,6 +37,7 @@ describe('The pane beside a workbook', () => {
       Profiles: 'Profiles',
       Shop: 'Shop',
       Stock: 'Stock',
+      Work: 'Work',
     });
     expect(faults).toEqual([]);
     // Rows of Runs, each wall of Walls with each of its trim but one that a row of Runs stands for.

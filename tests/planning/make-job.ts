@@ -16,6 +16,7 @@ export interface Tables {
   readonly profiles?: string;
   readonly shop?: string;
   readonly stock?: string;
+  readonly work?: string;
   readonly job?: string;
 }
 
@@ -39,6 +40,7 @@ export const PLAIN: Required<Tables> = {
   stock:
     "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
     "Casing,stick,,,16',3,foot,,\nCrown,stick,,,16',4,foot,,\nPoplar,board,4/4,10,12',5,board foot,,",
+  work: 'Work,Per,Minutes,Money,For,Ours',
 };
 
 export function tablesOf(tables: Tables): RawTable[] {
@@ -50,6 +52,7 @@ export function tablesOf(tables: Tables): RawTable[] {
     profiles: 'Profiles',
     shop: 'Shop',
     stock: 'Stock',
+    work: 'Work',
     job: 'Job',
   };
   return (Object.keys(names) as (keyof Tables)[]).map((key) => {

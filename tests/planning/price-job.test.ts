@@ -3,7 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { priceProfile } from '../../src/planning/money.ts';
+import { priceLines } from '../../src/planning/money.ts';
 import { priceJob } from '../../src/planning/price-job.ts';
 import { count } from '../deep.ts';
 import { randomTables } from '../sheets/random-jobs.ts';
@@ -101,9 +101,8 @@ describe('The price of a job', () => {
       priceRounding: (typeof steps)[number],
     ) => {
       const own = { ...shop, hourlyRate: 47.5, ...settings, priceRounding };
-      const none = { passes: 0, smoothing: 0, crosscuts: 0, joints: 0 };
-      const lines = priceProfile(lumber, 0, { setUp: hours, ...none }, own);
-      return priceJob([{ money: lines }], own).priceCents;
+      const lines = priceLines(lumber, 0, { hours, money: 0 }, own);
+      return priceJob([{ money: lines }], { lines: [], hours: 0 }, own).priceCents;
     };
     fc.assert(
       fc.property(asked, fc.constantFrom(...steps), (less, step) => {

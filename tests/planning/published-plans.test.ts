@@ -64,6 +64,7 @@ describe('published examples', () => {
           needsSpare: false,
           units: [],
           passes: 0,
+          works: [],
         },
       ],
       { cut: new Map(), opened: new Map() },

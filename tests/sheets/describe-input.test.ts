@@ -81,6 +81,7 @@ describe('The blank input workbook', () => {
       'Profiles',
       'Shop',
       'Stock',
+      'Work',
       'Job',
     ]);
     expect(checkDescription(blank)).toEqual([]);

@@ -57,7 +57,17 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const isBought = ({ bought }: { bought: number }): boolean => bought > 0;
     const yard = plan.groups.some(({ stockUse }) => stockUse.some(isBought)) ? ['Yard'] : [];
     expect(names).toEqual([
-      ...['Production', 'Pieces', 'Set-ups', ...outlines, 'Cutting', ...rooms, ...yard, 'Client'],
+      ...[
+        'Production',
+        'Labor',
+        'Pieces',
+        'Set-ups',
+        ...outlines,
+        'Cutting',
+        ...rooms,
+        ...yard,
+        'Client',
+      ],
     ]);
     expect(checkDescription(workbook)).toEqual([]);
   });

@@ -100,6 +100,7 @@ export function randomTables(seed: number): Tables {
         : []),
     ].join('\n'),
     stock: stockOf(chance, bought, size),
+    work: workOf(chance),
   };
 }
 
@@ -140,6 +141,34 @@ function shopOf({ below, pick, happens }: Chance, isMetric: boolean): string {
     ...rates,
     ...prices,
   ].join('\n');
+}
+
+/** Rows of Work: usual kinds, own ones, for all, a make or a molding, ours or not; none contradicts Shop. */
+function workOf({ below, pick, happens }: Chance): string {
+  const minutes = (): string => (below(900) / 100).toFixed(2);
+  const rows = [
+    `pull and check lumber,,${minutes()},,,${pick(['yes', 'no', ''])}`,
+    `joint and plane,,,,cove,`,
+    `rip along,foot a rip,${minutes()},,,`,
+    `back bevel,,${minutes()},,,`,
+    `smooth,,${minutes()},,Cove 1,${pick(['yes', 'no'])}`,
+    `set up a cove,,,,,${pick(['yes', 'no'])}`,
+    `miter,,,,,`,
+    `compound miter,,,,,`,
+    `cope,,${minutes()},,Casing,`,
+    `return,,,,,`,
+    `prime or finish,,,${minutes()},Cove 1,`,
+    `prime or finish,,1.25,,Casing,`,
+    `label and bundle,,,,,`,
+    `load and deliver,,,,,`,
+    `site visit,room,${minutes()},,,`,
+    `hang doors,opening,,12.34,,`,
+    `install,,${minutes()},,,`,
+    `install,,,${minutes()},buy,`,
+    `install at height,,1.3,,crown cove,`,
+  ];
+  const some = happens(0.6) ? rows.filter(() => happens(0.5)) : [];
+  return ['Work,Per,Minutes,Money,For,Ours', ...some].join('\n');
 }
 
 function runsOf(

@@ -3,7 +3,11 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import type { CellValue, WorkbookDescription } from '../../src/sheets/grammar/description.ts';
+import type {
+  CellValue,
+  SheetDescription,
+  WorkbookDescription,
+} from '../../src/sheets/grammar/description.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
@@ -32,16 +36,34 @@ const OTHER_RATES: Readonly<Record<string, readonly [setting: string, value: num
   'Price up to the next ($)': ['price rounding', 5],
   'Tax, %': ['tax %', 7.125],
   'Tax on: all, material, none': ['tax on', 'material'],
-  'Set-up of each cove (min)': ['set-up minutes', 55],
-  'Feed over the blade (ft/min)': ['feed', 4.5],
-  'Carrying round, each pass (s)': ['handling per pass', 21],
-  'Smoothing (min/sq ft)': ['smoothing minutes per square foot', 9.25],
-  'Each crosscut (s)': ['crosscut seconds', 61],
 };
 
-/** The workbook with other rates typed into Production, all formulas and cached values left alone. */
+/** Kinds of work as Labor names them: as settings of Shop, and the minutes that these come to. */
+const OTHER_MINUTES: Readonly<
+  Record<string, readonly [setting: string, value: number, minutes: number]>
+> = {
+  'set up a cove': ['set-up minutes', 55, 55],
+  'feed over the blade': ['feed', 4.5, 1 / 4.5],
+  'carry round': ['handling per pass', 21, 21 / 60],
+  smooth: ['smoothing minutes per square foot', 9.25, 9.25],
+  crosscut: ['crosscut seconds', 61, 61 / 60],
+};
+
+/** What one takes typed over; lines take their minutes from there by formula. */
+function withOtherMinutes(sheet: SheetDescription): SheetDescription {
+  const rows = sheet.rows.map((row) => {
+    const other = OTHER_MINUTES[String(row.cells[1]?.value)];
+    if (other === undefined || row.cells[4]?.formula !== undefined) return row;
+    const cells = row.cells.map((cell, at) => (at === 4 ? { ...cell, value: other[2] } : cell));
+    return { ...row, cells };
+  });
+  return { ...sheet, rows };
+}
+
+/** The workbook with other rates typed into Production and Labor, all formulas and cached values left alone. */
 function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
   const sheets = workbook.sheets.map((sheet) => {
+    if (sheet.name === 'Labor') return withOtherMinutes(sheet);
     if (sheet.name !== 'Production') return sheet;
     const rows = sheet.rows.map((row) => {
       // A rate's label stands over two columns, and its value beside it.
@@ -134,8 +156,9 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
 
   test('comes to the hours and prices of a plan by other rates when these are typed in', async () => {
     const { shop = '' } = JOBS['demo']!;
-    const settings = Object.values(OTHER_RATES).map(([name, value]) => `${name},${value},`);
-    const named = new Set(Object.values(OTHER_RATES).map(([name]) => name));
+    const all = [...Object.values(OTHER_RATES), ...Object.values(OTHER_MINUTES)];
+    const settings = all.map(([name, value]) => `${name},${value},`);
+    const named = new Set(all.map(([name]) => name));
     const kept = shop.trim().split('\n');
     const others = kept.filter((line) => !named.has((line.split(',')[0] ?? '').toLowerCase()));
     expect(kept.length - others.length).toBeGreaterThan(8);

@@ -19,6 +19,7 @@ export const NAMES = {
   'sheet.Profiles': 'Profiles',
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
+  'sheet.Work': 'Work',
   'sheet.Job': 'Job',
   'sheet.Cutting': 'Cutting',
 

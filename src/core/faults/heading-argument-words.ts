@@ -70,4 +70,8 @@ export const HEADINGS = {
   walls: 'Walls',
   insideCorners: 'Inside corners',
   starts: 'Starts',
+  workDone: 'Work',
+  minutes: 'Minutes',
+  moneyEach: 'Money',
+  ours: 'Ours',
 } as const;

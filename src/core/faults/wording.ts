@@ -549,6 +549,21 @@ export const WORDING = wordings({
     `${f.argument}: boards of ${f.given} can be ripped into ${f.detail('blanks')} widths of blank in more than ${f.limit} ways; mostly those of one or two widths are weighed. Give profiles the same Blank width where you can.`,
   'job.blank-below-least': (f) =>
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
+  // Work
+  'job.work-twice': (f) =>
+    `${f.argument}: ${f.given} stands twice for the same moldings, and would be counted once. Keep one of the rows, or say For what each is.`,
+  'job.work-for-unknown': (f) =>
+    `${f.argument}: ${f.given} is no profile of Profiles and no Make. ${didYouMean(f)}Name a profile, write cove, crown cove or buy, or leave it blank for all.`,
+  'job.work-for-of-job': (f) =>
+    `${f.argument}: work per ${f.detail('per')} is of the whole job, so it can't be for ${f.given}. Leave For blank, or count it by something that a molding has.`,
+  'job.work-needs-minutes': (f) =>
+    `${f.argument}: how long ${f.given} takes isn't given, and it is none of the usual kinds of work. Fill in Minutes or Money; or write no under Ours.`,
+  'job.work-factor-money': (f) =>
+    `${f.argument}: ${f.given} stands with a factor, which is no work by itself. Leave it blank.`,
+  'job.work-differs': (f) =>
+    `${f.argument}: ${f.given} here, and ${f.limit} by Shop's ${f.detail('setting')}. They are the same thing: leave one of the two blank, or make them agree.`,
+  'job.work-needs-width': (f) =>
+    `${f.argument} of ${f.given} is needed: ${f.detail('work')} is counted by the square foot of its face. Fill it in, or say in Work For what else it is.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   // What is cut already

@@ -10,7 +10,7 @@ import type { Shop } from '../../planning/shop.ts';
 
 export interface JobFound {
   readonly survey: WorkbookSurvey;
-  /** Runs, Walls, Trim, Openings, Profiles, Shop and Stock, each with the place that it stands in. */
+  /** Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Work, each with the place that it stands in. */
   readonly tables: readonly TableMatch[];
   /** Present where nothing is at fault and no table is missing. */
   readonly job: Job | undefined;

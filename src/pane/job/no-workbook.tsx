@@ -75,8 +75,8 @@ export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNo
       </Section>
       <Section title="Begin with a new one">
         <p className={shared.text}>
-          A workbook with the sheets Runs, Walls, Trim, Openings, Profiles, Shop and Stock to fill
-          in; or the same filled in, the trim of an invented library.
+          A workbook with the sheets Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Work to
+          fill in; or the same filled in, the trim of an invented library.
         </p>
         <div className={shared.buttons}>
           <Button disabledFocusable={working} onClick={() => void actions.makeInput('blank')}>

@@ -21,7 +21,9 @@ import { readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
 import { readTitleBlock } from './read-title-block.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
+import { readWork } from './read-work.ts';
 import type { Findings } from './row-reader.ts';
+import { checkFaces } from '../work/check-faces.ts';
 
 /**
  * The tables of a job by name, and whether it can do without. Shop has usual values for all; Runs can be
@@ -35,15 +37,16 @@ export const JOB_TABLES = [
   { name: 'Profiles', required: true },
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
+  { name: 'Work', required: false },
   { name: 'Job', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 /**
- * A list of walls, or of what goes where, looks like many another list, and Job like Shop: only what stands
- * on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
+ * A list of walls, of what goes where, or of work, looks like many another list, and Job like Shop: only what
+ * stands on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
  */
-export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Job']);
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Work', 'Job']);
 
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
 export function isNeeded(
@@ -75,8 +78,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     return found[0];
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
-  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, titleTable] =
-    found;
+  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, ...more] = found;
+  const [workTable, titleTable] = more;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
@@ -107,10 +110,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     openings,
     ...readRooms(rooms, others, reading, findings, source),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
+    work: readWork(workTable, { shop, shopCells, left, profiles: profileRows }, reading, findings),
   };
   faults.push(...inOpenings.faults);
   cautions.push(...inOpenings.cautions);
   if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
+  faults.push(...checkFaces(job));
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   cautions.push(...cautionAssumedHeights(shop, job.profiles, shopTable));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));

@@ -1,8 +1,7 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
 import { fault, type Where } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
-import type { ShopCells } from '../job.ts';
-import { SETTINGS, type SettingKey, type Shop } from '../shop.ts';
+import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
 import { headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
 import { SHOP_HEADINGS } from './headings/shop-headings.ts';
 import type { RawTable } from './raw-table.ts';

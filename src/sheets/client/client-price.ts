@@ -97,8 +97,11 @@ function addPriceLines(draft: SheetDraft, { job, totals }: JobPlan, all: number)
     const row = PRICE.row({ name: cell(PRICE_LINES[line]), pieces: cell(null), amount });
     cells.push(PRICE.at('amount', draft.put(row)));
   };
+  if (totals.jobWorkCents > 0) {
+    put('jobWork', unlessNone(String(money(totals.jobWorkCents))), totals.jobWorkCents);
+  }
   if (minimumCharge > 0) {
-    const least = toMinimumFormula(rooms, String(money(cents(minimumCharge * 100))));
+    const least = toMinimumFormula(cells.join('+'), String(money(cents(minimumCharge * 100))));
     put('toMinimum', unlessNone(least), totals.toMinimumCents);
   }
   if (delivery > 0) {

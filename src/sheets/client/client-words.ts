@@ -1,6 +1,9 @@
 /** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listSpliced } from '../../planning/joints.ts';
+import { sameName } from '../../planning/job.ts';
+import type { WorkRow } from '../../planning/work/work-row.ts';
+import { isService, isUsual, sayFor, workNotIncluded } from '../words/say-work.ts';
 import { count, printExact } from '../words/print-length.ts';
 
 /** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */
@@ -34,7 +37,8 @@ export function sayCovered(plan: JobPlan): string[] {
   const print = (length: typeof endAllowance): string => printExact(length, shop);
   return [
     shop.hourlyRate === 0 ? WOOD_ALONE : WOOD_AND_WORK,
-    `It does not cover fitting, paint or finish, ${shop.delivery > 0 ? '' : 'delivery, '}or taking old trim down, unless that is agreed in writing.`,
+    ...sayAlso(plan),
+    sayNotCovered(plan),
     `Lengths are those to cut to, with what the ends need, rounded up to the next ${print(lengthPrecision)}.`,
     ...(toWalls && endAllowance.compare(0) > 0
       ? [
@@ -44,6 +48,43 @@ export function sayCovered(plan: JobPlan): string[] {
     ...sayJoints(plan),
     'What is found different on site is measured and priced anew.',
   ];
+}
+
+/** What a client asks for beside the moldings, by the words that clients know. */
+const SERVICES: readonly (readonly [work: string, said: string])[] = [
+  ['install', 'fitting'],
+  ['prime or finish', 'paint or finish'],
+  ['load and deliver', 'delivery'],
+];
+
+/** Rows of Work in a client's words, each with the moldings that it is for. */
+function sayRows(rows: readonly WorkRow[]): string[] {
+  const said = rows.map((row) => {
+    const service = SERVICES.find(([work]) => sameName(work, row.work))?.[1] ?? row.work;
+    return row.for === undefined ? service : `${service} (${sayFor(row)})`;
+  });
+  return [...new Set(said)];
+}
+
+/** What the shop's Work has in the price beside making and cutting: services, and work of its own. */
+function sayAlso({ profiles, jobWork }: JobPlan): string[] {
+  const lines = [...profiles.flatMap(({ work }) => work), ...jobWork.lines];
+  const rows = [...new Set(lines.map(({ row }) => row))].filter(
+    (row) => row.typed !== undefined && (isService(row) || !isUsual(row)),
+  );
+  const said = sayRows(rows);
+  return said.length === 0 ? [] : [`It covers too: ${said.join(', ')}.`];
+}
+
+/** What is not in it, unless a row of Work or a setting has it there. */
+function sayNotCovered({ job }: JobPlan): string {
+  const { said, unsaid } = workNotIncluded(job);
+  const services = SERVICES.flatMap(([work]) => {
+    const isDelivered = work === 'load and deliver' && job.shop.delivery > 0;
+    return unsaid.filter((row) => row.work === work && !isDelivered);
+  });
+  const not = [...sayRows([...services, ...said]), 'or taking old trim down'];
+  return `It does not cover ${not.join(', ')}, unless that is agreed in writing.`;
 }
 
 /** Pieces named one by one; more are only counted. */

@@ -4,6 +4,8 @@ import { sayHeading } from '../../planning/input/headings/say-headings.ts';
 import { TABLE_HEADINGS } from '../../planning/input/headings/table-headings.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import type { InputLook } from './input-sheet.ts';
+import { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import { COUNTS, sayUsualWork } from './work-words.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
 import { standingCautions } from '../words/standing-cautions.ts';
 
@@ -35,6 +37,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Stock',
     'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since.',
+  ],
+  [
+    'Work',
+    'May stay empty: what always was in the price stays in it, at the minutes of Shop. A row says what a kind of work takes, or brings one into the price, or takes it out (Ours: no). Needed: Work; the usual kinds are listed below with their minutes, and any other may be named with its Per and Minutes. What is not in the price, the client’s copy says.',
   ],
   [
     'Job',
@@ -71,7 +77,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Hours',
-    'Set-up minutes for each cove; for each pass its blank’s length at the feed, and handling; smoothing minutes for each square foot of the cove’s curve along the net length; crosscut seconds for each piece, and once more for each stick, whose end is trimmed; joint minutes for each joint of a piece that no stick gives whole. Such a piece is cut into the fewest parts, none shorter than the least part where that can be.',
+    'Of each kind of work that is in the price: how many (What work is counted by, above) times its minutes. Without a table Work these are the cove’s set-up, its passes (blanks fed over the blade and carried round), smoothing, crosscuts and joints, at the minutes of Shop. The sheet Labor has each as a line. A piece that no stick gives whole is cut into the fewest parts, none shorter than the least part where that can be.',
   ],
   [
     'Joints, spring-in',
@@ -146,7 +152,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Then',
-    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
 ];
 
@@ -174,6 +180,12 @@ export function describeHowTo(
   for (const [name, text] of MEASURED_AS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('What openings cut away: Where on Profiles', 'section');
   for (const [name, text] of CUT_AWAY) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
+  draft.spread('The usual kinds of work, and what they take (common practice)', 'section');
+  for (const one of USUAL_WORK) {
+    draft.add(cell(one.work, 'label'), cell(sayUsualWork(one, decimalSign), 'wrapped'));
+  }
+  draft.spread('What work is counted by: Per on Work', 'section');
+  for (const [name, text] of COUNTS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('What the figures are', 'section');
   for (const [name, text] of FIGURES) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('Every time a cove is cut', 'section');

@@ -10,6 +10,7 @@ import { PROFILE_HEADINGS } from '../../planning/input/headings/profile-headings
 import { RUN_HEADINGS } from '../../planning/input/headings/run-headings.ts';
 import { STOCK_HEADINGS } from '../../planning/input/headings/stock-headings.ts';
 import { TRIM_HEADINGS } from '../../planning/input/headings/trim-headings.ts';
+import { WORK_HEADINGS } from '../../planning/input/headings/work-headings.ts';
 import { WALL_HEADINGS } from '../../planning/input/headings/wall-headings.ts';
 import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
@@ -21,8 +22,9 @@ import {
   PRICE_PER,
   STOCK_KINDS,
 } from '../../planning/job.ts';
-import { PLACES } from '../../planning/room-rows.ts';
-import { INSIDE_CORNERS, TRIM_PLACES } from '../../planning/room-rows.ts';
+import { INSIDE_CORNERS, PLACES, TRIM_PLACES } from '../../planning/room-rows.ts';
+import { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import { WORK_PER } from '../../planning/work/work-row.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
 type Allow = ValidationDescription['allow'];
@@ -35,7 +37,7 @@ export interface InputColumn {
 }
 
 export interface InputTable {
-  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock';
+  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock' | 'Work';
   readonly headings: readonly Heading[];
   readonly columns: Readonly<Partial<Record<HeadingKey, InputColumn>>>;
   /** Rows prepared to be filled. */
@@ -188,6 +190,19 @@ export const INPUT_TABLES: readonly InputTable[] = [
       per: { width: 12, allow: list(PRICE_PER) },
       have: { width: 9, isNumber: true, allow: { kind: 'whole', least: 0, most: 100_000 } },
       buy: { width: 9 },
+    },
+  },
+  {
+    name: 'Work',
+    headings: WORK_HEADINGS,
+    rows: 60,
+    columns: {
+      workDone: { width: 24, allow: list(USUAL_WORK.map(({ work }) => work)) },
+      per: { width: 18, allow: list(WORK_PER) },
+      minutes: { width: 10, isNumber: true },
+      moneyEach: { width: 10, isNumber: true },
+      for: { width: 22 },
+      ours: { width: 8, allow: YES_NO },
     },
   },
 ];

@@ -17,6 +17,8 @@ import { PLAIN_COLUMN, type InputColumn, type InputTable } from './input-columns
 const SPARE_ROWS = 20;
 /** Widest column made for a text that is given; a longer one spills over on the screen. */
 const WIDEST = 60;
+/** Longest message beside a list to choose from [C]. */
+const LONGEST_MESSAGE = 225;
 /** Longest heading of a spreadsheet's table [C]. */
 const LONGEST_HEADING = 255;
 
@@ -164,8 +166,10 @@ function validation(column: PlacedColumn, place: number, count: number): Validat
 
 export function sayAllowed(allow: ValidationDescription['allow']): string {
   switch (allow.kind) {
-    case 'list':
-      return `One of: ${allow.values.join(', ')}.`;
+    case 'list': {
+      const said = `One of: ${allow.values.join(', ')}.`;
+      return said.length <= LONGEST_MESSAGE ? said : 'One of the list, or one of your own.';
+    }
     case 'list from':
       return 'A profile of this name does not stand on the Profiles sheet yet.';
     case 'whole':

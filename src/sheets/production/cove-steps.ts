@@ -6,11 +6,10 @@ import { cell, sum } from '../grammar/sheet-draft.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import { ORDER, QUANTITIES } from './production-columns.ts';
+import { hoursOf } from './work-hours.ts';
 
 /** 144 square inches, and at 25.4 mm to the inch. */
 const SQUARE_FOOT = { in: '144', mm: '92903.04' } as const;
-/** What the shop's unit of length is to that of its feed: inches to feet, millimetres to metres. */
-const FEED_UNIT = { in: '12', mm: '1000' } as const;
 
 export function listCoveSteps(facts: OrderFacts): Step[] {
   const byChange = facts.plan.profiles
@@ -25,39 +24,29 @@ export function listCoveSteps(facts: OrderFacts): Step[] {
   ];
 }
 
-function cutStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step {
-  const { unit, decimalSign } = plan.job.shop;
+function cutStep({ plan, acrossSheets, onThisSheet }: OrderFacts, planned: CovePlan): Step {
+  const { decimalSign } = plan.job.shop;
   const { tally, profile, setUp } = planned;
   const { tilt, approach } = setUp.setting;
-  const quantity = (column: 'sticks' | 'stickLength'): string =>
-    QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
+  const sticks = (): string => QUANTITIES.inRow('sticks', onThisSheet.at('quantityRow', planned));
   return {
     work: `Cut ${profile.name}, on the whole blanks`,
     how: `tilt ${formatDegrees(toDegrees(tilt), decimalSign)}, approach ${formatDegrees(toDegrees(approach), decimalSign)}`,
     each: cell(setUp.passHeights.length, 'rowWhole'),
-    count: () => sum(() => quantity('sticks'), tally.sticks, 'rowWhole'),
+    count: () => sum(sticks, tally.sticks, 'rowWhole'),
     of: tally.sticks === 1 ? 'blank' : 'blanks',
     cuts: (row) => ({
       formula: `${ORDER.at('each', row)}*${ORDER.at('count', row)}`,
       value: tally.passes,
     }),
-    hours: (row) => ({
-      formula: () => {
-        const minutes = onThisSheet.at('setUpMinutes');
-        const length = `${quantity('stickLength')}/${FEED_UNIT[unit]}`;
-        const fed = `${length}/(${onThisSheet.at('feed')}*60)`;
-        const carried = `${ORDER.at('count', row)}*${onThisSheet.at('handling')}/3600`;
-        return `${minutes}/60+${ORDER.at('each', row)}*(${fed}+${carried})`;
-      },
-      value: tally.hours.setUp + tally.hours.passes,
-    }),
+    ...hoursOf(planned, ['setUp', 'passes'], acrossSheets),
     see: 'Set-ups',
     planned,
     isCove: true,
   };
 }
 
-function smoothStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step {
+function smoothStep({ plan, acrossSheets, onThisSheet }: OrderFacts, planned: CovePlan): Step {
   const { unit } = plan.job.shop;
   const { tally, profile, setUp } = planned;
   const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
@@ -73,10 +62,8 @@ function smoothStep({ plan, onThisSheet }: OrderFacts, planned: CovePlan): Step 
         'rowDecimal',
       ),
     of: 'square feet',
-    hours: (row) => ({
-      formula: () => `${ORDER.at('count', row)}*${onThisSheet.at('smoothing')}/60`,
-      value: tally.hours.smoothing,
-    }),
+    ...hoursOf(planned, ['smoothing'], acrossSheets),
+    isSmoothing: true,
     see: 'Set-ups',
     planned,
   };

@@ -5,7 +5,9 @@ import { listSpliced } from '../../planning/joints.ts';
 import { printExact } from '../words/print-length.ts';
 import { cell, sum } from '../grammar/sheet-draft.ts';
 import type { OrderFacts, Step } from './order-step.ts';
-import { ORDER, QUANTITIES } from './production-columns.ts';
+import { listLateWork } from './work-steps.ts';
+import { QUANTITIES } from './production-columns.ts';
+import { hoursOf } from './work-hours.ts';
 
 /** Sticks named one by one; more are only counted. */
 const MOST_NAMED = 6;
@@ -16,6 +18,7 @@ export function listCrosscutSteps(facts: OrderFacts): Step[] {
     ...firstSteps(facts),
     ...profiles.map((planned) => crosscutStep(facts, planned)),
     ...profiles.flatMap((planned) => joinStep(facts, planned)),
+    ...listLateWork(facts),
     ...keepSteps(facts),
   ];
 }
@@ -63,10 +66,8 @@ function crosscutStep({ acrossSheets, onThisSheet }: OrderFacts, planned: Profil
       formula: () => `${acrossSheets.at('cutsOnCutting', planned)}+${quantity('sticks')}`,
       value: lengths + sticks.length,
     }),
-    hours: (row) => ({
-      formula: () => `${ORDER.at('cuts', row)}*${onThisSheet.at('crosscut')}/3600`,
-      value: tally.hours.crosscuts,
-    }),
+    ...hoursOf(planned, ['crosscuts'], acrossSheets),
+    isCrosscut: true,
     see: 'Cutting',
     planned,
   };
@@ -75,7 +76,7 @@ function crosscutStep({ acrossSheets, onThisSheet }: OrderFacts, planned: Profil
 /** Pieces named one by one; more are only counted. */
 const MOST_SPLICED = 3;
 
-function joinStep({ onThisSheet }: OrderFacts, planned: ProfilePlan): Step[] {
+function joinStep({ acrossSheets }: OrderFacts, planned: ProfilePlan): Step[] {
   const { profile, sticks, tally } = planned;
   const spliced = listSpliced(sticks);
   if (spliced.length === 0) return [];
@@ -90,10 +91,7 @@ function joinStep({ onThisSheet }: OrderFacts, planned: ProfilePlan): Step[] {
       count: () => cell(spliced.length, 'rowWhole'),
       of: spliced.length === 1 ? 'piece' : 'pieces',
       cuts: () => ({ formula: () => String(tally.joints), value: tally.joints }),
-      hours: (row) => ({
-        formula: () => `${ORDER.at('cuts', row)}*${onThisSheet.at('joint')}/60`,
-        value: tally.hours.joints,
-      }),
+      ...hoursOf(planned, ['joints'], acrossSheets),
       see: 'Cutting',
       planned,
     },

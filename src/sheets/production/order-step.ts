@@ -32,4 +32,7 @@ export interface Step {
   readonly planned?: ProfilePlan;
   /** Whether its cuts are the profile's passes over the blade. */
   readonly isCove?: boolean;
+  /** Whether its count is the profile's square feet to smooth, or its cuts the profile's crosscuts. */
+  readonly isSmoothing?: boolean;
+  readonly isCrosscut?: boolean;
 }

@@ -13,13 +13,7 @@ export type RateName =
   | 'delivery'
   | 'rounding'
   | 'tax'
-  | 'taxOn'
-  | 'setUpMinutes'
-  | 'feed'
-  | 'handling'
-  | 'smoothing'
-  | 'crosscut'
-  | 'joint';
+  | 'taxOn';
 
 export type TotalName =
   | 'pieces'
@@ -55,6 +49,9 @@ interface ProductionPlaces extends Cells {
   /** Of a profile's plan: its row among the quantities, and among the money. */
   readonly quantityRow: number;
   readonly moneyRow: number;
+  /** What the whole job's work comes to: hours and price, as cells to be added; 0 where there is none. */
+  readonly jobHours: string;
+  readonly jobPrice: string;
   /** Of a profile's plan, in the order of work: its passes; its hours, the sum of several rows. */
   readonly passesInOrder: string;
   readonly hoursInOrder: string;

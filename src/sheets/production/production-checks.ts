@@ -211,13 +211,19 @@ function ownChecks({ plan, onThisSheet }: Facts): Check[] {
   });
   const passes = total(profiles.map(({ tally }) => tally.passes));
   const byRoom = (what: string): string => `${what}: by room, and by profile`;
+  /** No room bears the work for the whole job. */
+  const withJob = (what: string, one: TotalName, other: TotalName, value: number): Check => {
+    const job = one === 'hoursByRoom' ? 'jobHours' : 'jobPrice';
+    const formula = (): string => `${onThisSheet.at(`total ${one}`)}+${onThisSheet.at(job)}`;
+    return { ...check(byRoom(what), one, other, value), one: [formula, value] };
+  };
   return [
     check(byRoom('Pieces'), 'piecesByRoom', 'pieces', totals.pieces),
     check(byRoom('Board feet, net'), 'boardFeetByRoom', 'boardFeetNet', totals.boardFeetNet),
     check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
-    check(byRoom('Hours'), 'hoursByRoom', 'hours', totals.hours),
+    withJob('Hours', 'hoursByRoom', 'hours', totals.hours),
     check('Hours: in the order of work, and by profile', 'hoursInOrder', 'hours', totals.hours),
-    check(byRoom('Price'), 'priceByRoom', 'lines', money(totals.linesCents)),
+    withJob('Price', 'priceByRoom', 'lines', money(totals.linesCents + totals.jobWorkCents)),
     ...(totals.boardFeetBought === undefined
       ? []
       : [

@@ -21,8 +21,6 @@ import type { ProductionAnchors, RateName, TotalName } from './production-anchor
 import { HEAD } from './production-columns.ts';
 import { sayHead, UNKNOWN } from './production-words.ts';
 
-const METRES_PER_FOOT = 0.3048;
-
 /** A line of one of the lists: a label and its cell, or a heading alone. */
 type Line = readonly [label: string, value: DraftCell];
 
@@ -133,8 +131,6 @@ function totalsOf(
 /** @param top The row on which the column begins. */
 function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Line[] {
   const { shop } = plan.job;
-  const isMetric = shop.unit === 'mm';
-  const feed = isMetric ? shop.feed * METRES_PER_FOOT : shop.feed;
   const rates: readonly Rate[] = [
     ['hourlyRate', `Hourly rate (${shop.currency})`, cell(shop.hourlyRate, 'money')],
     ['overhead', 'Overhead, % of the rest', cell(shop.overhead, 'number')],
@@ -142,12 +138,6 @@ function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Li
     ['materialMarkup', 'Markup on material, %', cell(shop.materialMarkup, 'number')],
     ['laborMarkup', 'Markup on labor, %', cell(shop.laborMarkup, 'number')],
     ['margin', 'Margin, % of price', cell(shop.margin, 'number')],
-    ['setUpMinutes', 'Set-up of each cove (min)', cell(shop.setUpMinutes, 'number')],
-    ['feed', `Feed over the blade (${isMetric ? 'm' : 'ft'}/min)`, cell(feed, 'number')],
-    ['handling', 'Carrying round, each pass (s)', cell(shop.handlingPerPass, 'number')],
-    ['smoothing', 'Smoothing (min/sq ft)', cell(shop.smoothingMinutes, 'number')],
-    ['crosscut', 'Each crosscut (s)', cell(shop.crosscutSeconds, 'number')],
-    ['joint', 'Each joint of a splice (min)', cell(shop.jointMinutes, 'number')],
   ];
   return rateLines('Rates of the shop', rates, 'rateValue', top, onThisSheet);
 }

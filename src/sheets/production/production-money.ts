@@ -1,5 +1,12 @@
 /** Passes, hours and money by profile, then the price of the job and tax. */
-import { hoursOf, type JobPlan, type ProfilePlan, type Totals } from '../../planning/job-plan.ts';
+import {
+  hoursOf,
+  type JobPlan,
+  type Money,
+  type ProfilePlan,
+  type Totals,
+} from '../../planning/job-plan.ts';
+import type { WorkLine } from '../../planning/work/work-row.ts';
 import { money, total } from '../grammar/figures.ts';
 import {
   cell,
@@ -14,6 +21,7 @@ import { roundingFormula, toMinimumFormula } from '../price-formulas.ts';
 import { PRICE_LINES } from '../words/price-lines.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { MONEY } from './production-columns.ts';
+import { moneyBeside } from './work-hours.ts';
 import { NOTHING, SECTIONS } from './production-words.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost, contingency, markup and price, a row a profile; then the job's price and tax. */
@@ -32,8 +40,9 @@ export function addMoney(
     onThisSheet.place('moneyRow', row, planned);
     const lumber = onSheet('production', MONEY.at('lumber', row));
     acrossSheets.place('lumberOnProduction', lumber, planned);
-    draft.put(profileRow(planned, index + 1, row, onThisSheet));
+    draft.put(profileRow(planned, index + 1, row, acrossSheets, onThisSheet));
   });
+  addJobWork(draft, plan, acrossSheets, onThisSheet);
   if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NOTHING.pay, 'row') }));
   addTotals(draft, plan, first, onThisSheet);
   const price = onThisSheet.at('total price');
@@ -45,20 +54,10 @@ function profileRow(
   planned: ProfilePlan,
   number: number,
   row: number,
+  acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): SheetRow {
-  const { profile, tally, money: lines } = planned;
-  const labor = `${MONEY.at('hours', row)}*${onThisSheet.at('hourlyRate')}`;
-  const spent = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor'], row);
-  const overhead = `${spent}*${onThisSheet.at('overhead')}/100`;
-  const cost = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor', 'overhead'], row);
-  const contingency = `${MONEY.at('cost', row)}*${onThisSheet.at('contingency')}/100`;
-  const material = MONEY.sumOfRow(['lumber', 'offcutCredit'], row);
-  const markup = `(${material}*${onThisSheet.at('materialMarkup')}+${MONEY.at('labor', row)}*${onThisSheet.at('laborMarkup')})/100`;
-  const beforeMargin = MONEY.sumOfRow(['cost', 'contingency', 'markup'], row);
-  const price = `${beforeMargin}/(1-${onThisSheet.at('margin')}/100)`;
-  const inCents = (formula: string, cents: number): DraftCell =>
-    sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');
+  const { profile, tally, work, money: lines } = planned;
   return MONEY.row({
     number: cell(number, 'rowWhole'),
     profile: cell(profile.name, 'rowStrong'),
@@ -73,13 +72,66 @@ function profileRow(
       'rowDecimal',
     ),
     offcutCredit: cell(0 - money(lines.offcutCreditCents), 'rowDecimal'),
-    labor: inCents(labor, lines.laborCents),
+    ...fromLabor(row, work, lines, acrossSheets, onThisSheet),
+  });
+}
+
+/** Work for the whole job: a row without a number, where there is any. */
+function addJobWork(
+  draft: SheetDraft,
+  { jobWork: { lines, hours, money: paid } }: JobPlan,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): void {
+  if (paid === undefined) {
+    onThisSheet.place('jobHours', '0');
+    onThisSheet.place('jobPrice', '0');
+    return;
+  }
+  const row = draft.next;
+  draft.put(
+    MONEY.sparseRow({
+      profile: cell('The whole job', 'rowStrong'),
+      hours: sum(
+        () => lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+'),
+        hours,
+        'rowDecimal',
+      ),
+      ...fromLabor(row, lines, paid, acrossSheets, onThisSheet),
+    }),
+  );
+  onThisSheet.place('jobHours', MONEY.at('hours', row));
+  onThisSheet.place('jobPrice', MONEY.at('price', row));
+}
+
+/** Labor and all that comes of it, in a row whose hours and lumber stand. */
+function fromLabor(
+  row: number,
+  work: readonly WorkLine[],
+  lines: Money,
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+) {
+  const spent = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor'], row);
+  const overhead = `${spent}*${onThisSheet.at('overhead')}/100`;
+  const cost = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor', 'overhead'], row);
+  const contingency = `${MONEY.at('cost', row)}*${onThisSheet.at('contingency')}/100`;
+  const material = MONEY.sumOfRow(['lumber', 'offcutCredit'], row);
+  const markup = `(${material}*${onThisSheet.at('materialMarkup')}+${MONEY.at('labor', row)}*${onThisSheet.at('laborMarkup')})/100`;
+  const beforeMargin = MONEY.sumOfRow(['cost', 'contingency', 'markup'], row);
+  const price = `${beforeMargin}/(1-${onThisSheet.at('margin')}/100)`;
+  const inCents = (formula: string, cents: number): DraftCell =>
+    sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');
+  const paid = (): string =>
+    `${MONEY.at('hours', row)}*${onThisSheet.at('hourlyRate')}${moneyBeside(work, acrossSheets)}`;
+  return {
+    labor: sum(() => `ROUND(${paid()},2)`, money(lines.laborCents), 'rowDecimal'),
     overhead: inCents(overhead, lines.overheadCents),
     cost: sum(cost, money(lines.costCents), 'rowDecimal'),
     contingency: inCents(contingency, lines.contingencyCents),
     markup: inCents(markup, lines.markupCents),
     price: inCents(price, lines.priceCents),
-  });
+  };
 }
 
 type Added =
@@ -96,7 +148,7 @@ type Added =
 
 function addTotals(
   draft: SheetDraft,
-  { profiles, totals }: JobPlan,
+  { profiles, jobWork, totals }: JobPlan,
   first: number,
   onThisSheet: ProductionAnchors,
 ): void {
@@ -111,7 +163,8 @@ function addTotals(
     return MONEY.sumCell(column, [first, row - 1], value, style);
   };
   const all = (value: (one: ProfilePlan) => number): number => total(profiles.map(value));
-  const paid = (name: keyof ProfilePlan['money']): number => money(all((one) => one.money[name]));
+  const paid = (name: keyof ProfilePlan['money']): number =>
+    money(all((one) => one.money[name]) + (jobWork.money?.[name] ?? 0));
   const label = cell(null, 'totalLabel');
   const together = {
     profile: cell('Together', 'totalLabel'),
@@ -121,11 +174,7 @@ function addTotals(
       'passes',
       'totalWhole',
     ),
-    hours: added(
-      'hours',
-      all(({ tally }) => hoursOf(tally.hours)),
-      'hours',
-    ),
+    hours: added('hours', all(({ tally }) => hoursOf(tally.hours)) + jobWork.hours, 'hours'),
     lumber: added('lumber', paid('lumberCents'), 'lumber'),
     offcutCredit: added('offcutCredit', 0 - paid('offcutCreditCents')),
     labor: added('labor', paid('laborCents')),
@@ -148,6 +197,7 @@ function addPrice(
   onThisSheet: ProductionAnchors,
 ): void {
   const rate = (name: RateName): string => onThisSheet.at(name);
+  // The moldings and the work for the whole job.
   const lines = MONEY.at('price', sums);
   const put = (label: string, formula: string, cents: number): string => {
     const price = isCharged ? sum(formula, money(cents), 'money') : cell(money(cents), 'money');

@@ -1,12 +1,13 @@
 /** The order of work: what is done after what, how much of it, how long it takes, a box to tick. */
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
-import type { PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { JUDGMENT_CAUTION, MANUAL_CAUTION } from '../words/standing-cautions.ts';
 import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { listCoveSteps } from './cove-steps.ts';
 import { listCrosscutSteps } from './crosscut-steps.ts';
 import { listLumberSteps } from './lumber-steps.ts';
+import { listEarlyWork } from './work-steps.ts';
 import type { OrderFacts, Step } from './order-step.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { ORDER } from './production-columns.ts';
@@ -20,7 +21,12 @@ export function addOrder(
 ): void {
   const facts: OrderFacts = { plan, acrossSheets, onThisSheet };
   const coves = listCoveSteps(facts);
-  const steps = [...listLumberSteps(facts), ...coves, ...listCrosscutSteps(facts)];
+  const steps = [
+    ...listLumberSteps(facts),
+    ...listEarlyWork(facts),
+    ...coves,
+    ...listCrosscutSteps(facts),
+  ];
   draft.spread(SECTIONS.order, 'section');
   if (coves.length > 0) {
     draft.spread(MANUAL_CAUTION, 'caution');
@@ -32,7 +38,7 @@ export function addOrder(
   if (steps.length === 0) {
     draft.put(ORDER.sparseRow({ work: cell(NOTHING.do, 'row') }));
   }
-  placeSteps(steps, rows, onThisSheet);
+  placeSteps(steps, rows, acrossSheets, onThisSheet);
   const hours = steps.reduce((all, step) => all + (step.hours?.(0).value ?? 0), 0);
   const row = draft.next;
   const added = ORDER.sumCell('hours', [first, row - 1], hours, 'total');
@@ -70,13 +76,23 @@ function stepRow(step: Step, number: number, row: number) {
 function placeSteps(
   steps: readonly Step[],
   rows: readonly number[],
+  acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): void {
   const hours = new Map<ProfilePlan, string[]>();
-  steps.forEach(({ planned, isCove = false }, at) => {
+  steps.forEach(({ planned, isCove = false, isSmoothing, isCrosscut }, at) => {
     const row = rows[at];
     if (planned === undefined || row === undefined) return;
     if (isCove) onThisSheet.place('passesInOrder', ORDER.at('cuts', row), planned);
+    const lend = (
+      name: 'passesOnProduction' | 'squareFeetOnProduction' | 'crosscutsOnProduction',
+      column: 'cuts' | 'count',
+    ): void => {
+      acrossSheets.place(name, onSheet('production', ORDER.fixed(column, row)), planned);
+    };
+    if (isCove) lend('passesOnProduction', 'cuts');
+    if (isSmoothing === true) lend('squareFeetOnProduction', 'count');
+    if (isCrosscut === true) lend('crosscutsOnProduction', 'cuts');
     hours.set(planned, [...(hours.get(planned) ?? []), ORDER.at('hours', row)]);
   });
   for (const [planned, cells] of hours) {

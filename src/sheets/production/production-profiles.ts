@@ -29,6 +29,14 @@ import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
 
 const NONE = cell(null, 'row');
 
+type Allowed = 'boardFeetWithAllowance';
+/** What Labor and Cutting take of a profile's row. */
+type Lent =
+  | 'netLengthOnProduction'
+  | 'stickLengthOnProduction'
+  | 'piecesOnProduction'
+  | 'allowedFeetOnProduction';
+
 type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
 export function addProfiles(
@@ -43,11 +51,14 @@ export function addProfiles(
   const styles = stylesOf(plan);
   plan.profiles.forEach((planned, index) => {
     onThisSheet.place('quantityRow', draft.next, planned);
-    acrossSheets.place(
-      'netLengthOnProduction',
-      onSheet('production', QUANTITIES.fixed('length', draft.next)),
-      planned,
-    );
+    const lend = (name: Lent, column: 'length' | 'stickLength' | 'pieces' | Allowed): void => {
+      const at = onSheet('production', QUANTITIES.fixed(column, draft.next));
+      acrossSheets.place(name, at, planned);
+    };
+    lend('netLengthOnProduction', 'length');
+    lend('stickLengthOnProduction', 'stickLength');
+    lend('piecesOnProduction', 'pieces');
+    lend('allowedFeetOnProduction', 'boardFeetWithAllowance');
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
   if (plan.profiles.length === 0)

@@ -49,7 +49,7 @@ export const ROOMS_NOTE =
 export function sayHead({ job: { shop }, pieces, profiles }: JobPlan): string {
   const rooms = new Set(pieces.map((piece) => piece.room)).size;
   const unit = shop.unit === 'mm' ? 'millimetres' : 'inches';
-  return `${count(rooms, 'room')}, ${count(profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop)}, from end to end as Pieces says. Change a rate, and hours and prices follow.`;
+  return `${count(rooms, 'room')}, ${count(profiles.length, 'profile')} to make or buy. Lengths in ${unit}, to the next ${printExact(shop.lengthPrecision, shop)}, from end to end as Pieces says. Change a rate here, or minutes on Labor, and hours and prices follow.`;
 }
 
 /** Profiles of the job that nothing is made of, each named once. */

@@ -2,6 +2,7 @@
 import type { Totals } from '../../planning/job-plan.ts';
 
 export const PRICE_LINES = {
+  jobWork: 'Work for the whole job',
   toMinimum: 'Up to the minimum charge',
   delivery: 'Delivery',
   rounding: 'Rounding',
@@ -14,6 +15,7 @@ export function listPriceLines(
   totals: Totals,
 ): { readonly line: PriceLine; readonly cents: number }[] {
   const all = [
+    { line: 'jobWork', cents: totals.jobWorkCents },
     { line: 'toMinimum', cents: totals.toMinimumCents },
     { line: 'delivery', cents: totals.deliveryCents },
     { line: 'rounding', cents: totals.roundingCents },

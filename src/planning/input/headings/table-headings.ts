@@ -8,8 +8,9 @@ import { STOCK_HEADINGS } from './stock-headings.ts';
 import { TITLE_HEADINGS } from './title-headings.ts';
 import { TRIM_HEADINGS } from './trim-headings.ts';
 import { WALL_HEADINGS } from './wall-headings.ts';
+import { WORK_HEADINGS } from './work-headings.ts';
 
-type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Job';
+type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work' | 'Job';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -19,5 +20,6 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Profiles: PROFILE_HEADINGS,
   Shop: SHOP_HEADINGS,
   Stock: STOCK_HEADINGS,
+  Work: WORK_HEADINGS,
   Job: TITLE_HEADINGS,
 };

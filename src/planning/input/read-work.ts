@@ -1,0 +1,152 @@
+/** The Work table, and what stands in for the usual kinds of work that it leaves out. */
+import { fault } from '../../core/faults/fault.ts';
+import { findNearNames } from '../../core/words/near-words.ts';
+import { MAKES, nameKey, sameName, type Profile } from '../job.ts';
+import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
+import { USUAL_WORK, usualRows } from '../work/usual-work.ts';
+import { isOfTheJob, WORK_CELLS, WORK_PER, type WorkPer, type WorkRow } from '../work/work-row.ts';
+import { cellsOf } from './cells-of.ts';
+import { WORK_HEADINGS } from './headings/work-headings.ts';
+import type { RawTable } from './raw-table.ts';
+import type { CellReading } from './read-cell.ts';
+import { readRows } from './read-rows.ts';
+import type { Findings, RowReader } from './row-reader.ts';
+
+/** More than a week of work for one of anything is a slip. Common practice [C]. */
+const MOST_MINUTES = 10_000;
+const MOST_FACTOR = 20;
+const MOST_MONEY = 1_000_000;
+/** What a Work row and a setting may differ by and be the same: what is typed has few digits. */
+const SAME_SHARE = 0.005;
+const ALL = 'all';
+
+/** What rows of Work are read by. */
+export interface WorkFacts {
+  readonly shop: Shop;
+  /** Where the settings stand that somebody typed. */
+  readonly shopCells: ShopCells;
+  /** Settings left to their usual values. */
+  readonly left: readonly SettingKey[];
+  readonly profiles: readonly Pick<Profile, 'name'>[];
+}
+
+/** What is typed, in its order, then the usual rows. */
+export function readWork(
+  table: RawTable | undefined,
+  facts: WorkFacts,
+  reading: CellReading,
+  findings: Findings,
+): WorkRow[] {
+  const rows = table === undefined ? [] : readRows(table, WORK_HEADINGS, reading, findings);
+  const seen = new Set<string>();
+  const typed = rows.flatMap((row) => {
+    const read = readRow(row, facts);
+    if (read === undefined) return [];
+    const key = JSON.stringify([nameKey(read.work), forKey(read)]);
+    if (seen.has(key)) row.refuse('workDone', fault('job.work-twice', 'workDone', read.work));
+    seen.add(key);
+    return [read];
+  });
+  return [...typed, ...usualRows(facts.shop)];
+}
+
+function forKey({ for: whom }: WorkRow): string {
+  if (whom === undefined) return '';
+  return 'make' in whom ? `make ${whom.make}` : `profile ${nameKey(whom.profile)}`;
+}
+
+function readRow(row: RowReader, facts: WorkFacts): WorkRow | undefined {
+  const work = row.requiredText('workDone');
+  if (work === undefined) return undefined;
+  const usual = USUAL_WORK.find((one) => sameName(one.work, work));
+  const per = readPer(row, usual?.per);
+  if (per === undefined) return undefined;
+  const whom = readFor(row, per, facts.profiles);
+  const money = readMoney(row, per);
+  const isOurs = row.yesNo('ours', true);
+  const minutes = readMinutes(row, work, per, { isOurs, money, facts });
+  if (minutes === undefined) return undefined;
+  return {
+    work,
+    per,
+    minutes,
+    money,
+    ...(whom === undefined ? {} : { for: whom }),
+    isOurs,
+    typed: { where: row.where('workDone'), cells: cellsOf(row, WORK_CELLS) },
+  };
+}
+
+function readPer(row: RowReader, usual: WorkPer | undefined): WorkPer | undefined {
+  if (!row.isBlank('per')) {
+    const per = row.word<WorkPer | 'unknown'>('per', WORK_PER, 'unknown');
+    return per === 'unknown' ? undefined : per;
+  }
+  return usual ?? row.refuse('per', fault('text.missing', 'per', null));
+}
+
+function readMoney(row: RowReader, per: WorkPer): number {
+  const money = row.number('moneyEach', 0, MOST_MONEY, { currency: '' }) ?? 0;
+  if (per === 'factor' && money > 0) {
+    row.refuse('moneyEach', fault('job.work-factor-money', 'moneyEach', money));
+  }
+  return money;
+}
+
+function readFor(
+  row: RowReader,
+  per: WorkPer,
+  profiles: WorkFacts['profiles'],
+): WorkRow['for'] | undefined {
+  const said = row.text('for');
+  if (said === '' || nameKey(said) === ALL) return undefined;
+  if (isOfTheJob(per)) {
+    return row.refuse('for', fault('job.work-for-of-job', 'for', said, { details: { per } }));
+  }
+  const profile = profiles.find(({ name }) => sameName(name, said));
+  if (profile !== undefined) return { profile: profile.name };
+  const make = MAKES.find((one) => sameName(one, said));
+  if (make !== undefined) return { make };
+  const names = [...profiles.map(({ name }) => name), ...MAKES];
+  const may = findNearNames(said, names).join(' or ');
+  return row.refuse('for', fault('job.work-for-unknown', 'for', said, { details: { may } }));
+}
+
+function readMinutes(
+  row: RowReader,
+  work: string,
+  per: WorkPer,
+  {
+    isOurs,
+    money,
+    facts,
+  }: { readonly isOurs: boolean; readonly money: number; readonly facts: WorkFacts },
+): number | undefined {
+  const usual = USUAL_WORK.find((one) => sameName(one.work, work) && one.per === per);
+  if (row.isBlank('minutes')) {
+    if (usual !== undefined) {
+      return typeof usual.minutes === 'number' ? usual.minutes : usual.minutes(facts.shop);
+    }
+    if (money > 0 || !isOurs) return 0;
+    return row.refuse('minutes', fault('job.work-needs-minutes', 'minutes', work));
+  }
+  const isFactor = per === 'factor';
+  const minutes = row.number('minutes', 0, isFactor ? MOST_FACTOR : MOST_MINUTES, {
+    words: isFactor ? ['x', '×', 'times'] : ['min', 'mins', 'minutes'],
+  });
+  if (minutes === undefined) return undefined;
+  if (isFactor && minutes === 0) {
+    return row.refuse('minutes', fault('number.not-positive', 'minutes', 0));
+  }
+  const setting = usual?.setting;
+  const isForAll = row.isBlank('for') || nameKey(row.text('for')) === ALL;
+  if (setting === undefined || !isOurs || !isForAll) return minutes;
+  const isSaid = facts.shopCells[setting] !== undefined && !facts.left.includes(setting);
+  const ofShop = typeof usual?.minutes === 'function' ? usual.minutes(facts.shop) : minutes;
+  if (isSaid && Math.abs(minutes - ofShop) > SAME_SHARE * Math.max(minutes, ofShop)) {
+    const details = { setting: SETTINGS[setting].name };
+    const limit = Number(ofShop.toPrecision(4));
+    return row.refuse('minutes', fault('job.work-differs', 'minutes', minutes, { limit, details }));
+  }
+  return minutes;
+}

@@ -1,0 +1,88 @@
+/**
+ * The usual kinds of work, and what each takes where nobody says otherwise. All minutes are common practice
+ * [C], but installing: a printed cost handbook has 20 ft an hour for coped crown up to 2 1/4 in [P]. Those
+ * with a setting of Shop have always been in the price; the others are in it where Work says so.
+ */
+import type { Shop } from '../shop.ts';
+import type { WorkPer, WorkRow } from './work-row.ts';
+
+interface UsualWork {
+  readonly work: string;
+  readonly per: WorkPer;
+  /** As Shop has them; or those that are usual. */
+  readonly minutes: number | ((shop: Shop) => number);
+  /** By which setting of Shop it is known; its work is in the price. */
+  readonly setting?:
+    | 'setUpMinutes'
+    | 'handlingPerPass'
+    | 'feed'
+    | 'smoothingMinutes'
+    | 'crosscutSeconds'
+    | 'jointMinutes';
+  /** The client sees whether it is done or not: so it is listed where it is not in the price. */
+  readonly isService?: true;
+}
+
+export const USUAL_WORK: readonly UsualWork[] = [
+  { work: 'pull and check lumber', per: 'board', minutes: 2 },
+  { work: 'joint and plane', per: 'board foot', minutes: 1.5 },
+  { work: 'rip boards', per: 'board', minutes: 2 },
+  { work: 'rip along', per: 'foot a rip', minutes: 0.1 },
+  {
+    work: 'set up a cove',
+    per: 'set-up',
+    setting: 'setUpMinutes',
+    minutes: (shop) => shop.setUpMinutes,
+  },
+  {
+    work: 'feed over the blade',
+    per: 'foot a pass',
+    setting: 'feed',
+    minutes: (shop) => 1 / shop.feed,
+  },
+  {
+    work: 'carry round',
+    per: 'pass',
+    setting: 'handlingPerPass',
+    minutes: (shop) => shop.handlingPerPass / 60,
+  },
+  { work: 'back bevel', per: 'foot a cut', minutes: 0.25 },
+  {
+    work: 'smooth',
+    per: 'square foot',
+    setting: 'smoothingMinutes',
+    minutes: (shop) => shop.smoothingMinutes,
+  },
+  {
+    work: 'crosscut',
+    per: 'crosscut',
+    setting: 'crosscutSeconds',
+    minutes: (shop) => shop.crosscutSeconds / 60,
+  },
+  { work: 'miter', per: 'miter', minutes: 1 },
+  { work: 'compound miter', per: 'compound miter', minutes: 2 },
+  { work: 'cope', per: 'cope', minutes: 6 },
+  { work: 'return', per: 'return', minutes: 4 },
+  { work: 'join', per: 'joint', setting: 'jointMinutes', minutes: (shop) => shop.jointMinutes },
+  {
+    work: 'prime or finish',
+    per: 'square foot a coat',
+    minutes: 1.5,
+    isService: true,
+  },
+  { work: 'label and bundle', per: 'piece', minutes: 1 },
+  { work: 'load and deliver', per: 'job', minutes: 60, isService: true },
+  { work: 'install', per: 'foot', minutes: 3, isService: true },
+  { work: 'install at height', per: 'factor', minutes: 1.25 },
+];
+
+/** They as rows, in the price where Shop has a setting for them. */
+export function usualRows(shop: Shop): WorkRow[] {
+  return USUAL_WORK.map(({ work, per, minutes, setting }) => ({
+    work,
+    per,
+    minutes: typeof minutes === 'number' ? minutes : minutes(shop),
+    money: 0,
+    isOurs: setting !== undefined,
+  }));
+}

@@ -1,0 +1,57 @@
+/** The usual kinds of work, and what work is counted by, in the words of the how-to. */
+import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
+import { SETTINGS } from '../../planning/shop.ts';
+import type { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import type { WorkPer } from '../../planning/work/work-row.ts';
+
+/** As counts.ts has them. */
+export const COUNTS: readonly (readonly [per: WorkPer, text: string])[] = [
+  ['job', 'Once.'],
+  ['room', 'Each room with pieces still to cut.'],
+  ['opening', 'Each door, window and cased opening of Openings, as often as its Quantity.'],
+  ['set-up', 'Each cove.'],
+  ['pass', 'Each pass of each blank over the blade.'],
+  ['foot a pass', 'The length of the blank, for each of its passes.'],
+  ['foot', 'The net length of the pieces.'],
+  [
+    'foot a cut',
+    'The length of the whole sticks, for each back bevel: a crown cove has two, others none.',
+  ],
+  ['foot a rip', 'The length of each blank that comes from a board.'],
+  ['square foot', 'The cove’s curve along the net length; none of what is bought.'],
+  [
+    'square foot a coat',
+    'The face along the net length: curve and flats of a cove, the blank’s width of others. A row for each coat, under a name of its own.',
+  ],
+  ['piece', 'Each piece, returns to the wall too.'],
+  ['crosscut', 'Each length cut off a stick, and once more for the stick, whose end is trimmed.'],
+  ['miter', 'Each mitered end of what stands upright or lies flat, beside its crosscut.'],
+  ['compound miter', 'Each mitered end of what has a Spring.'],
+  ['cope', 'Each coped end.'],
+  ['return', 'Each end that turns back to the wall.'],
+  ['joint', 'Of each piece that comes in parts, one less than the parts.'],
+  ['board foot', 'Of what is made here: net, with the offcut allowance.'],
+  [
+    'board',
+    'Each board or stick that is opened; of one for several moldings, a share by its strips.',
+  ],
+  [
+    'factor',
+    'No count: under Minutes, what the hours of work by the foot (such as installing) are times, for the moldings that the row is for.',
+  ],
+];
+
+/** `40 min a set-up, from set-up minutes on Shop: in the price.` */
+export function sayUsualWork(
+  { per, minutes, setting }: (typeof USUAL_WORK)[number],
+  decimalSign: DecimalSign,
+): string {
+  if (per === 'factor' && typeof minutes === 'number') {
+    return `Times ${formatNumber(minutes, 2, decimalSign)}, where Work has a row for it.`;
+  }
+  if (setting !== undefined) {
+    return `Per ${per}, as ${SETTINGS[setting].name} on Shop has it. In the price unless Work says no.`;
+  }
+  const each = typeof minutes === 'number' ? `${formatNumber(minutes, 2, decimalSign)} min ` : '';
+  return `${each}per ${per}. In the price where Work has a row for it.`;
+}

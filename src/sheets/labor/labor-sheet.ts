@@ -1,0 +1,130 @@
+/** The labor sheet: each hour of the price as a line that a person can see, change and explain. */
+import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import type { WorkLine } from '../../planning/work/work-row.ts';
+import type { WorkRow } from '../../planning/work/work-row.ts';
+import { addVerdict } from '../agreement.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { total } from '../grammar/figures.ts';
+import { cell, sum, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { sayFor } from '../words/say-work.ts';
+import { countCell } from './count-formulas.ts';
+import { GRID, LINES, RATES } from './labor-columns.ts';
+import { NO_LINES, sayNotIncluded, SECTIONS, SUBTITLE, WHOLE_JOB } from './labor-words.ts';
+
+/** A line with whose it is; the whole job's has no plan of a profile. */
+interface OwnLine {
+  readonly line: WorkLine;
+  readonly planned?: ProfilePlan;
+}
+
+/** Drafts the sheet Labor: what one of each kind of work takes, then how many there are and what they come to. */
+export function draftLabor(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+): { readonly finish: () => SheetDescription } {
+  const { shop } = plan.job;
+  const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true);
+  draft.spread('Labor', 'title');
+  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, GRID.length - 1]);
+  draft.spread(SUBTITLE, 'note');
+  draft.blank();
+  const lines: OwnLine[] = [
+    ...plan.profiles.flatMap((planned) => planned.work.map((line) => ({ line, planned }))),
+    ...plan.jobWork.lines.map((line) => ({ line })),
+  ];
+  const rates = addRates(draft, plan, lines);
+  draft.spread(SECTIONS.lines, 'section');
+  draft.put(LINES.headings(shop));
+  const first = draft.next;
+  for (const own of lines) addLine(draft, own, plan, rates, acrossSheets);
+  if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
+  addTotals(draft, lines, first);
+  draft.blank();
+  const not = sayNotIncluded(plan.job);
+  if (not.length > 0) {
+    draft.spread(SECTIONS.without, 'section');
+    for (const one of not) draft.spread(one, 'wrapped');
+  }
+  return {
+    finish: () =>
+      draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.labor }),
+  };
+}
+
+/** Only what a line goes by: what is not in the price has no rate to change. */
+function addRates(
+  draft: SheetDraft,
+  { job }: JobPlan,
+  lines: readonly OwnLine[],
+): ReadonlyMap<WorkRow, { readonly row: number; readonly number: number }> {
+  const used = new Set(lines.map(({ line }) => line.row));
+  const rates = new Map<WorkRow, { row: number; number: number }>();
+  draft.spread(SECTIONS.rates, 'section');
+  draft.put(RATES.headings(job.shop));
+  for (const row of job.work.filter((one) => used.has(one))) {
+    const number = rates.size + 1;
+    rates.set(row, { row: draft.next, number });
+    draft.put(
+      RATES.row({
+        number: cell(number, 'rowWhole'),
+        work: cell(row.work, 'rowStrong'),
+        for: cell(sayFor(row), 'row'),
+        per: cell(row.per, 'row'),
+        minutes: cell(row.minutes, 'rowNumber'),
+        money: cell(row.money, 'rowNumber'),
+      }),
+    );
+  }
+  if (rates.size === 0) draft.put(RATES.sparseRow({ work: cell(NO_LINES, 'row') }));
+  draft.blank();
+  return rates;
+}
+
+function addLine(
+  draft: SheetDraft,
+  { line, planned }: OwnLine,
+  { job }: JobPlan,
+  rates: ReturnType<typeof addRates>,
+  acrossSheets: PlanAnchors,
+): void {
+  const { row: work, count, factor, hours, money } = line;
+  const rate = rates.get(work);
+  if (rate === undefined) throw new RangeError(`Nothing says what ${work.work} takes.`);
+  const row = draft.next;
+  const minutes = RATES.fixed('minutes', rate.row);
+  const at = (column: 'count' | 'minutes' | 'factor'): string => LINES.at(column, row);
+  draft.put(
+    LINES.row({
+      number: cell(rate.number, 'rowWhole'),
+      work: cell(work.work, 'rowStrong'),
+      profile: cell(planned?.profile.name ?? WHOLE_JOB, 'row'),
+      per: cell(work.per, 'row'),
+      minutes: sum(minutes, work.minutes, 'rowNumber'),
+      factor: cell(factor, 'rowNumber'),
+      count:
+        planned === undefined
+          ? cell(count, 'rowDecimal')
+          : countCell(line, planned, job.shop.unit, acrossSheets),
+      hours: sum(`${at('count')}*${at('minutes')}*${at('factor')}/60`, hours, 'rowDecimal'),
+      money: sum(`${at('count')}*${RATES.fixed('money', rate.row)}`, money, 'rowDecimal'),
+    }),
+  );
+  acrossSheets.place('hoursOnLabor', onSheet('labor', LINES.fixed('hours', row)), line);
+  acrossSheets.place('countOnLabor', onSheet('labor', LINES.fixed('count', row)), line);
+  acrossSheets.place('moneyOnLabor', onSheet('labor', LINES.fixed('money', row)), line);
+}
+
+function addTotals(draft: SheetDraft, lines: readonly OwnLine[], first: number): void {
+  const rows = [first, draft.next - 1] as const;
+  const label = cell(null, 'totalLabel');
+  const cells: SheetRow = LINES.loose(
+    {
+      work: cell('Together', 'totalLabel'),
+      hours: LINES.sumCell('hours', rows, total(lines.map(({ line }) => line.hours)), 'total'),
+      money: LINES.sumCell('money', rows, total(lines.map(({ line }) => line.money)), 'total'),
+    },
+    label,
+  );
+  draft.put(cells);
+}

@@ -1,0 +1,28 @@
+/** Hours of the order of work, and money beside them, as the lines of the labor sheet have them. */
+import type { Hours, ProfilePlan } from '../../planning/job-plan.ts';
+import { sumOf } from '../../planning/work/work-lines.ts';
+import type { WorkLine } from '../../planning/work/work-row.ts';
+import { total } from '../grammar/figures.ts';
+import type { PlanAnchors } from '../plan-anchors.ts';
+import type { Step } from './order-step.ts';
+
+/** What a profile's lines of some sums of hours come to, for a step; nothing where there are none. */
+export function hoursOf(
+  { work }: Pick<ProfilePlan, 'work'>,
+  sums: readonly (keyof Hours)[],
+  acrossSheets: PlanAnchors,
+): Pick<Step, 'hours'> {
+  const lines = work.filter((line) => sums.includes(sumOf(line)));
+  if (lines.length === 0) return {};
+  const formula = (): string =>
+    lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+');
+  return { hours: () => ({ formula, value: total(lines.map(({ hours }) => hours)) }) };
+}
+
+/** What the lines cost beside their hours, to be added to a formula: empty where nothing. */
+export function moneyBeside(work: readonly WorkLine[], acrossSheets: PlanAnchors): string {
+  return work
+    .filter(({ money }) => money > 0)
+    .map((line) => `+${acrossSheets.at('moneyOnLabor', line)}`)
+    .join('');
+}
