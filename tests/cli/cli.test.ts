@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, jest } from '@jest/globals';
 import { callSuite } from './call-suite.ts';
 import { clientSuite } from './client-suite.ts';
+import { compareSuite } from './compare-suite.ts';
 import { cutListSuite } from './cut-list-suite.ts';
 import { cutSuite } from './cut-suite.ts';
 import { effortSuite } from './effort-suite.ts';
@@ -35,6 +36,7 @@ newSuite();
 planSuite();
 pipedJobSuite();
 clientSuite();
+compareSuite();
 exportSuite();
 filesSuite();
 serveSuite();

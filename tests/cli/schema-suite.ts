@@ -55,6 +55,7 @@ export function schemaSuite(): void {
         exit: 0,
       },
       { name: 'client', args: ['client', '.', ...EFFORT, '-o', 'd.xlsx'], exit: 0 },
+      { name: 'compare', args: ['compare', '.', DEMO, ...EFFORT, '-o', 'f.xlsx'], exit: 0 },
       { name: 'export', args: ['export', '.', ...EFFORT, '-o', 'e.zip'], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
@@ -79,6 +80,7 @@ export function schemaSuite(): void {
       }
       expect([...judges.keys()].sort()).toEqual([
         'client',
+        'compare',
         'cut',
         'export',
         'plan',
