@@ -46,7 +46,7 @@ export function compareSuite(): void {
         /^1 run added, 1 gone, 1 changed, 0 as they were\.$/m,
         /^Hall \/ north +Cove +changed: lengths +1 +7' 6 1\/2" -> 8' 4"$/m,
         /^Hall \/ south +Base +gone +2 -> - +14' 8" -> -$/m,
-        /^Den \/ west +Base +added +- -> 1 +- -> 5'$/m,
+        /^Den \/ west +Base +added +- -> 1 +- -> 5' 0"$/m,
         /^ {2}price \$[\d.]+ -> \$[\d.]+, /m,
         /^Read your saw's manual first/m,
         /^Written: c\.xlsx$/m,
