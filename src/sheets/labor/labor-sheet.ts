@@ -5,6 +5,8 @@ import type { WorkRow } from '../../planning/work/work-row.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { total } from '../grammar/figures.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { cell, sum, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor } from '../words/say-work.ts';
@@ -34,7 +36,12 @@ export function draftLabor(
     ...plan.profiles.flatMap((planned) => planned.work.map((line) => ({ line, planned }))),
     ...plan.jobWork.lines.map((line) => ({ line })),
   ];
+  const blocks = [1];
+  const begin = (): void => {
+    blocks.push(draft.next);
+  };
   const rates = addRates(draft, plan, lines);
+  begin();
   draft.spread(SECTIONS.lines, 'section');
   draft.put(LINES.headings(shop));
   const first = draft.next;
@@ -42,12 +49,15 @@ export function draftLabor(
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
   draft.blank();
+  begin();
   addAllowed(draft, plan, acrossSheets);
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
+    begin();
     draft.spread(SECTIONS.without, 'section');
     for (const one of not) draft.spread(one, 'wrapped');
   }
+  layPages(draft, blocks, roomForRows(shop.paper, GRID, 'landscape'));
   return {
     finish: () =>
       draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.labor }),
