@@ -2,6 +2,7 @@
 import type { Caution, Fault } from '../core/faults/fault.ts';
 import { faultsToJson } from '../core/faults/fault-json.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
+import { nameKey } from '../planning/job.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 import type { CutOrder, StatedCut } from './state-cut.ts';
 
@@ -23,6 +24,10 @@ export function cutToJson(
   // In the prices' money, or in inches of stick.
   const worth = (cents: number) =>
     isCost ? { money: measured(cents) } : { inches: measured(cents) };
+  const ofMaterial = ({ material }: Pick<PieceRow, 'material'>) => {
+    const named = stated.materials.get(nameKey(material));
+    return named === undefined ? {} : { material: named };
+  };
   const inches = (units: number): number => units / problem.unitsPerInch;
   return {
     version: CUT_JSON_VERSION,
@@ -42,6 +47,7 @@ export function cutToJson(
       const stick = stickBehind(stated, supplyId);
       return {
         length: Number(stick.length),
+        ...ofMaterial(stick),
         price: priceOf(stick),
         pieces: pieces.map(({ length }) => inches(length)),
         labels: pieces.map(({ demandId }) => pieceBehind(stated, demandId).label),
@@ -50,16 +56,23 @@ export function cutToJson(
     }),
     unserved: plan.unserved.map(({ demandId, why }) => {
       const piece = pieceBehind(stated, demandId);
-      return { label: piece.label, length: Number(piece.length), why };
+      return { label: piece.label, length: Number(piece.length), ...ofMaterial(piece), why };
     }),
-    duals: bound.duals.map(({ length, cents }) => ({
+    duals: bound.duals.map(({ length, cents, profile }) => ({
       length: inches(length),
+      ...ofMaterial({ material: profile }),
       ...worth(cents),
     })),
     credits: bound.credits.map(({ supplyId, cents }) => {
       const stick = stickBehind(stated, supplyId);
       const { length, count } = stick;
-      return { length: Number(length), price: priceOf(stick), count, ...worth(cents) };
+      return {
+        length: Number(length),
+        ...ofMaterial(stick),
+        price: priceOf(stick),
+        count,
+        ...worth(cents),
+      };
     }),
     // What the duals alone come to, where the rest of the bound is known from trying all that is left.
     ...(bound.tried === undefined ? {} : { tried: { prices: measured(bound.tried.pricesCents) } }),

@@ -3,13 +3,16 @@ import Fraction from 'fraction.js';
 import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
 import { parseLength, type ExactInches } from '../core/units/length.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import { askAboutLength } from '../core/units/plausible-length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { cutToJson, pieceBehind } from './cut-json.ts';
+import { DECIMAL_OPTION, readDecimal, wordDecimals } from './decimal-option.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
+import { checkMaterials } from './cut-materials.ts';
 import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
@@ -41,11 +44,11 @@ export const CUT: Command = {
   arguments: [
     {
       name: 'PIECES.csv',
-      says: `Headings Length, and as you like Quantity (1 where blank), Label, Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Quantity (1 where blank), Label, Material (cut from sticks of the same alone), Unit (of the row's bare numbers: in, ft, mm, cm, m). ${LIST_FORMS}`,
     },
     {
       name: 'STICKS.csv',
-      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
+      says: `Headings Length, and as you like Price (of one stick, to the cent; of all or of none, in one currency), Count (as many as needed where blank), Material, Unit, Kerf (the same in every row that states one). ${LIST_FORMS}`,
     },
   ],
   options: [
@@ -59,19 +62,22 @@ export const CUT: Command = {
       value: 'LENGTH',
       says: `Comes off each end of every stick, its own cut included (${USUAL_TRIM} in).`,
     },
+    DECIMAL_OPTION,
     SECONDS_OPTION,
     STEPS_OPTION,
     JSON_OPTION,
   ],
   notes: [
     'A stick may be filled exactly: n pieces need n - 1 cuts between them. Bare numbers are inches; 90 mm and 7\' 4 3/8" are read too. No piece is spliced.',
+    'Where the sticks are of several materials, each piece names its own and is cut from sticks of that alone; a material stands in the answer then.',
     'With prices the plan costs the least that is found. Without any, it takes the least length of sticks together; the answer says which.',
-    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, price, pieces, labels, offcut }], unserved: [{ label, length, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
+    "With --json: { version, optimized, cost, currency, length, bound, kerf, endTrim, status, proven, sticks: [{ length, material?, price, pieces, labels, offcut }], unserved: [{ label, length, material?, why }], duals, credits, tried?, faults, cautions }, lengths in inches, money in the prices' own, which currency names where a price does (else null). optimized is cost or length; where it is length, cost and every price are null, and bound and what it follows from are inches of stick in the place of money. No plan is cheaper than bound: the duals (what a piece of each length is worth; no stick can be filled with more than its price and credit) less each credit times its count, rounded up to a sum that the prices can make; where there is tried, that sum is tried.prices, and bound is known from trying every plan that it leaves room for. status is proven, gap, or unfinished where it was stopped. Input at fault gives { faults, cautions }.",
   ],
   examples: [
     'pieces.csv sticks.csv',
     'lists.xlsx#Pieces lists.xlsx#Sticks',
     'pieces.csv sticks.csv --kerf 3/32 --end-trim "12 mm"',
+    'teile.csv stangen.csv --decimal comma',
   ],
   exits: {
     0: 'Every piece is planned.',
@@ -85,11 +91,22 @@ async function runCut(call: Call): Promise<Report> {
   const json = call.flags.has('--json');
   const once = checkInputOnce(call.arguments, CUT.name);
   if (!once.ok) return reportRefusal(2, { faults: once.faults, cautions: [] }, json);
-  const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS);
-  const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS);
   const faults: Fault[] = [];
-  const kerfOption = readOption(call, '--kerf', USUAL_KERF, WIDEST_KERF, faults);
-  const endTrim = readOption(call, '--end-trim', USUAL_TRIM, LONGEST_TRIM, faults);
+  const decimalSign = readDecimal(call, faults);
+  const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS, decimalSign);
+  const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS, decimalSign);
+  const kerfOption = readOption(
+    call,
+    { name: '--kerf', usual: USUAL_KERF, most: WIDEST_KERF },
+    decimalSign,
+    faults,
+  );
+  const endTrim = readOption(
+    call,
+    { name: '--end-trim', usual: USUAL_TRIM, most: LONGEST_TRIM },
+    decimalSign,
+    faults,
+  );
   const effort = readEffort(call, faults);
   const pieces = pieceTable.ok
     ? readPieceRows(pieceTable.value.rows, pieceTable.value.findings)
@@ -109,22 +126,26 @@ async function runCut(call: Call): Promise<Report> {
       fault('cutting.lists-swapped', syntax('PIECES.csv'), argumentAt(call, 0), { details }),
     );
   }
-  const cautions = [...pieceTable.cautions, ...stickTable.cautions];
-  if (faults.length > 0) return reportRefusal(2, { faults, cautions }, json);
-  const order: CutOrder = { pieces, sticks, kerf, endTrim };
+  if (faults.length === 0) faults.push(...checkMaterials(pieces, sticks));
+  const word = (found: readonly Fault[]): Fault[] => wordDecimals(found, decimalSign);
+  const cautions = word([...pieceTable.cautions, ...stickTable.cautions]);
+  const refused = (found: readonly Fault[]): Report =>
+    reportRefusal(2, { faults: word(found), cautions }, json);
+  if (faults.length > 0) return refused(faults);
+  const order: CutOrder = { pieces, sticks, kerf, endTrim, decimalSign };
   const problemStated = stateCut(order);
-  if (!problemStated.ok) return reportRefusal(2, { faults: problemStated.faults, cautions }, json);
+  if (!problemStated.ok) return refused(problemStated.faults);
   const cut = problemStated.value;
   const { problem } = cut;
   const planned = await planWithin(
     { effort, isSilent: json, sayMoney: sayMeasured(order, cut) },
     ({ planSticks, options }) => planSticks(problem, options),
   );
-  if (!planned.ok) return reportRefusal(2, { faults: planned.faults, cautions }, json);
+  if (!planned.ok) return refused(planned.faults);
   const answer = planned.value;
   const wrong = checkPlan(problem, answer.plan);
   if (wrong.length > 0) throw new RangeError(`The cutting plan is wrong: ${wrong.join(' ')}`);
-  const leftOver = leftOverFaults(cut, answer);
+  const leftOver = word(leftOverFaults(cut, answer));
   const exit = leftOver.length > 0 ? 1 : 0;
   if (json) return reportJson(exit, cutToJson(order, cut, answer, leftOver, cautions));
   return reportWords(exit, sayCut(order, cut, answer), { faults: leftOver, cautions });
@@ -152,17 +173,23 @@ function hasPrices(faults: readonly Fault[]): boolean {
   );
 }
 
-/** @param most inches: a bare number of more is asked about, which may be millimeters */
+interface LengthOption {
+  readonly name: string;
+  /** As it is typed in an option. */
+  readonly usual: string;
+  /** Inches: a bare number of more is asked about, which may be millimeters. */
+  readonly most: number;
+}
+
 function readOption(
   call: Call,
-  name: string,
-  usualText: string,
-  most: number,
+  { name, usual: usualText, most }: LengthOption,
+  decimalSign: DecimalSign,
   faults: Fault[],
 ): ExactInches {
   const typed = call.values.get(name) ?? usualText;
   const argument = syntax(name);
-  const parsed = parseLength(typed, argument);
+  const parsed = parseLength(typed, argument, { unit: 'in', decimalSign });
   if (!parsed.ok) {
     faults.push(...parsed.faults);
     return new Fraction(0);

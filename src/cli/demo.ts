@@ -36,12 +36,12 @@ export const DEMO: Command = {
 
 async function runDemo(call: Call): Promise<Report> {
   const faults: Fault[] = [];
-  const [effort, day] = [readEffort(call, faults), readDay(call, faults)];
+  const [effort, made] = [readEffort(call, faults), readDay(call, faults)];
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
   const planned = await planInput(DEMO_FOLDER, { effort, isSilent: call.flags.has('--quiet') });
   if (planned.plan === undefined) return refusePlan(call, planned.exit, planned);
   const { plan, from } = planned;
-  const stamp: Stamp = { fingerprint: from.fingerprint, day, effort };
+  const stamp: Stamp = { fingerprint: from.fingerprint, ...made, effort };
   const description = describePlan(plan, { stamp });
   const path = resolve(DEMO_FILE);
   const replaced = await isThere(path);

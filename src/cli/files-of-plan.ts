@@ -81,7 +81,7 @@ function sayClient(plan: JobPlan, out: string, stamp: Stamp): string[] {
     `Written: ${out}`,
     `  ${what}`,
     `  to pay ${say(priceCents + taxCents)}, of which tax ${say(taxCents)}`,
-    `  number ${markOf(stamp)}, dated ${sayDay(stamp.day)}; holds ${count(shop.priceHoldsDays, 'day')} from its date`,
+    `  number ${markOf(stamp)}, dated ${sayDay(plan.job.titleBlock.date ?? stamp.day)}; holds ${count(shop.priceHoldsDays, 'day')} from its date`,
     "It has nothing of the shop's costs, hours, margin or stock.",
   ];
 }

@@ -3,6 +3,7 @@ import { basename } from 'node:path';
 import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
+import type { CutAlready } from '../planning/cut/cut-already.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { judgeJob } from '../planning/judge-job.ts';
@@ -16,6 +17,14 @@ import { planWithin, type Planning } from './plan-within.ts';
 
 /** The plan with its inputs; how long was looked for it, where it was kept. */
 type PlanMade = Omit<PlanToKeep, 'day' | 'effort'> & Partial<Pick<PlanToKeep, 'effort'>>;
+
+/** Sticks that are cut already, and the plan that they were cut by. */
+export interface CutBefore {
+  readonly cut: readonly CutAlready[];
+  readonly earlier?: JobPlan;
+}
+
+const NOTHING_CUT: CutBefore = { cut: [] };
 
 export type InputPlanning =
   | { readonly plan: JobPlan; readonly from: PlanMade }
@@ -32,11 +41,13 @@ export type InputPlanning =
  *
  * @param usesKept whether the plan that a workbook carries is used, where it is of these inputs, or where
  *   the workbook has no inputs
+ * @param carried what was cut by an earlier plan of the job, where the input itself tells of nothing
  */
 export async function planInput(
   path: string,
   planning: Planning,
   usesKept = false,
+  carried: CutBefore = NOTHING_CUT,
 ): Promise<InputPlanning> {
   const { name, input, kept: sheets } = await openJob(path);
   const keptPlans = sheets === undefined ? undefined : await readKeptPlans(sheets);
@@ -63,7 +74,8 @@ export async function planInput(
   const { currency, decimalSign } = job.shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
   const ticked = keptPlans === undefined ? { cut: [], cautions: [] } : cutOf(keptPlans);
-  const { cautions: ofTicks, ...cut } = ticked;
+  const { cautions: ofTicks, ...ofSheets } = ticked;
+  const cut = ofSheets.cut.length === 0 ? carried : ofSheets;
   const planned = await planWithin(
     { ...planning, sayMoney: say },
     ({ planSticks, options, onGroup }) => planJob(job, { ...options, ...cut, planSticks, onGroup }),

@@ -43,14 +43,14 @@ export async function planToFiles(
   const input = argumentAt(call, 0);
   const faults = [...ofCall];
   const effort = readEffort(call, faults);
-  const day = readDay(call, faults);
+  const made = readDay(call, faults);
   const wanted = files.flatMap((file) => {
     const path = call.values.get(file.option);
     return path === undefined ? [] : [{ ...file, path }];
   });
   const targets = wanted.map(({ option, ...one }) => ({ ...one, argument: syntax(option) }));
   faults.push(
-    ...(await checkTargets(targets, { force, ...(input === STANDARD_INPUT ? {} : { input }) })),
+    ...(await checkTargets(targets, { force, inputs: input === STANDARD_INPUT ? [] : [input] })),
   );
   if (faults.length > 0) return { refusal: refusePlan(call, 2, { faults, cautions: [] }) };
   const planned = await planInput(
@@ -61,11 +61,11 @@ export async function planToFiles(
   if (planned.plan === undefined) return { refusal: refusePlan(call, planned.exit, planned) };
   const { plan } = planned;
   // A plan that was kept says itself how long was looked for it; what is made of it now is of today.
-  const from: PlanToKeep = { effort, ...planned.from, day };
+  const from: PlanToKeep & Stamp = { effort, ...planned.from, ...made };
   const { cautions } = plan;
-  const made: FileToSave[] = [];
-  for (const { path, make } of wanted) made.push({ path, bytes: await make(plan, from) });
-  const saved = await saveFiles(made, { replace: force });
+  const bytes: FileToSave[] = [];
+  for (const { path, make } of wanted) bytes.push({ path, bytes: await make(plan, from) });
+  const saved = await saveFiles(bytes, { replace: force });
   if (saved.ok) return { plan, stamp: from };
   return { refusal: refusePlan(call, 2, { faults: saved.faults, cautions }) };
 }

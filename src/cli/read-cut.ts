@@ -12,7 +12,11 @@ import {
   saysLengthUnit,
   type CellValue,
 } from '../planning/input/read-cell.ts';
+import { cautionRowsAgain } from '../planning/input/rows-again.ts';
+import { notShort } from '../planning/input/short-lengths.ts';
+import { cautionSums } from '../planning/input/total-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
+import type { OfMaterial } from './cut-materials.ts';
 
 const UNITS: readonly LengthMark[] = ['in', 'ft', 'mm', 'cm', 'm'];
 
@@ -44,6 +48,22 @@ export const PIECE_HEADINGS: readonly Heading[] = [
     allowed: UNITS,
     meaning: "Of the row's bare numbers; without any it is inches.",
     also: ['uom', 'unit of measure', 'unit of length', 'measured in'],
+  },
+  {
+    ...headed('material'),
+    holds: 'name',
+    meaning:
+      'Of which it is made: it is cut from sticks of that alone. Blank in all rows is from any stick.',
+    also: [
+      'materials',
+      'wood',
+      'species',
+      'profile',
+      'profile name',
+      'molding',
+      'moulding',
+      'trim',
+    ],
   },
 ];
 
@@ -83,6 +103,22 @@ export const STICK_HEADINGS: readonly Heading[] = [
     meaning: 'Lost at each cut; the same in every row that states one.',
     also: ['saw kerf', 'blade kerf', 'crosscut kerf'],
   },
+  {
+    ...headed('material'),
+    holds: 'name',
+    meaning: 'Of which it is made; where sticks are of several, each piece says of which it is.',
+    also: [
+      'materials',
+      'wood',
+      'species',
+      'profile',
+      'profile name',
+      'molding',
+      'moulding',
+      'trim',
+      'for',
+    ],
+  },
 ];
 
 const MOST_PRICE = 1_000_000;
@@ -91,7 +127,7 @@ export const WIDEST_KERF = 1;
 /** In which no kerf is given. */
 const LONG_UNITS: readonly LengthMark[] = ['ft', 'm'];
 
-export interface PieceRow {
+export interface PieceRow extends OfMaterial {
   readonly length: ExactInches;
   readonly quantity: number;
   /** Empty where the person gave none. */
@@ -101,7 +137,7 @@ export interface PieceRow {
   readonly where: Where;
 }
 
-export interface StickRow {
+export interface StickRow extends OfMaterial {
   readonly length: ExactInches;
   /** Null where no stick of the list has a price. */
   readonly priceCents: number | null;
@@ -128,14 +164,20 @@ export function readPieceRows(rows: readonly RowReader[], findings: Findings): P
     const quantity = row.whole('quantity', 1, 1, MOST_PLANNED_PIECES);
     const label = row.text('label');
     if (length === undefined) return [];
-    return [{ length, quantity, label, unit, where: row.where('length') }];
+    return [{ length, quantity, label, unit, where: row.where('length'), ...materialOf(row) }];
   });
+  cautionSums(pieces, findings);
+  cautionRowsAgain('pieces', pieces, allOf, findings);
   const count = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   if (count > MOST_PLANNED_PIECES) {
     const limit = MOST_PLANNED_PIECES;
     findings.faults.push(fault('cutting.too-many-pieces', 'pieces', count, { limit }));
   }
   return pieces;
+}
+
+function allOf({ length, quantity, label, material }: PieceRow): string {
+  return JSON.stringify([length.toFraction(), quantity, label, material]);
 }
 
 /** Sticks have prices, all of them, or none: a blank among prices is refused, never 0. */
@@ -145,13 +187,20 @@ export function readStickRows(rows: readonly RowReader[]): StickRow[] {
   const currencies: string[] = [];
   return rows.flatMap((row): StickRow[] => {
     const unit = readUnit(row, haveUnits);
-    const length = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
+    // Where the row says its unit, that is meant.
+    const read = row.requiredLength('length', LONGEST_RUN_INCHES, unit);
+    const length = row.isBlank('unit') ? notShort(row, 'length', read) : read;
     const priceCents = havePrices ? readCents(row) : null;
     const count = row.isBlank('count') ? null : row.whole('count', 0, 0, MOST_STICKS);
     if (length === undefined || priceCents === undefined) return [];
     const currency = priceCents === null ? undefined : readCurrency(row, currencies);
-    return [{ length, priceCents, currency, count, unit, where: row.where('length') }];
+    const where = row.where('length');
+    return [{ length, priceCents, currency, count, unit, where, ...materialOf(row) }];
   });
+}
+
+function materialOf(row: RowReader): OfMaterial {
+  return { material: row.text('material'), materialAt: row.where('material') };
 }
 
 /** Prices are added up: those that say what they are in must agree with each other. */

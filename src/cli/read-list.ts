@@ -2,7 +2,7 @@
 import { tableArgument } from '../planning/input/raw-table.ts';
 import { own } from '../core/faults/argument.ts';
 import { failed, fault, type Fault, type Outcome } from '../core/faults/fault.ts';
-import { INCHES_AND_POINT } from '../core/units/length.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import type { Heading } from '../planning/input/headings/heading.ts';
 import { readRows } from '../planning/input/read-rows.ts';
 import type { Findings, RowReader } from '../planning/input/row-reader.ts';
@@ -15,12 +15,13 @@ export interface ReadList {
 }
 
 /**
- * Lengths are read in inches, with a decimal point. Faults: what openList finds,
+ * Bare lengths are read in inches. Faults: what openList finds,
  * headings missing or twice, no rows at all.
  */
 export async function readList(
   name: string,
   headings: readonly Heading[],
+  decimalSign: DecimalSign,
 ): Promise<Outcome<ReadList> & { readonly cautions: Findings['cautions'] }> {
   const nothing = (faults: readonly Fault[]) => ({ ...failed(...faults), cautions: [] });
   const table = await openList(name);
@@ -30,7 +31,7 @@ export async function readList(
     return nothing([fault('table.empty', tableArgument(table.value.name), null, { details })]);
   }
   const findings: Findings = { faults: [], cautions: [...(table.value.cautions ?? [])] };
-  const rows = readRows(table.value, headings, INCHES_AND_POINT, findings);
+  const rows = readRows(table.value, headings, { unit: 'in', decimalSign }, findings);
   const { faults, cautions } = findings;
   if (faults.length === 0 && rows.length === 0)
     faults.push(fault('table.empty', tableArgument(table.value.name), null));

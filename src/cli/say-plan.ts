@@ -13,6 +13,7 @@ import {
 import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
+import { sayTitle } from '../sheets/words/say-title.ts';
 import { sayWork, workNotIncluded } from '../sheets/words/say-work.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
@@ -40,6 +41,7 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
   const { shop } = plan.job;
   const lumber = plan.groups.map((one) => `  ${sayLumber(one, shop)}`);
   return [
+    ...titleOf(plan),
     drawTable(
       COLUMNS,
       plan.profiles.map((one) => cellsOf(one, shop)),
@@ -51,6 +53,12 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
     sayTotals(plan),
     ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];
+}
+
+/** Which job it is, where Job says so. */
+function titleOf({ job }: JobPlan): Paragraph[] {
+  const said = sayTitle(job.titleBlock);
+  return said === '' ? [] : [`${said}.`];
 }
 
 function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {

@@ -15,7 +15,9 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Labels: 'a label for each piece to cut and each offcut to keep: print at 100 %',
   Rooms:
     'a page for each room of Walls: its plan, its pieces in the order they go up; doors and windows',
+  Yard: 'what to buy and what is spent there; a tally of the boards that come',
   Client: 'rooms and prices, for the client',
+  Changes: 'two plans against each other: runs, moldings, rooms, money, what is cut already',
   'Set-up formulas': 'the set-up numbers, live',
   'Formula steps': 'what they are worked out by',
   'How to': 'how the sheets are filled in',
@@ -27,6 +29,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Shop: 'saw, limits, rates; usual values stand in for what is blank',
   Stock: 'what lumber comes in, its price, how many',
   Work: 'what work is in the price, and the minutes it takes; usual ones stand in',
+  Job: 'what names the job on every page, and its terms',
 };
 
 export function sayWorkbook(

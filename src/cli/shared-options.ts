@@ -1,7 +1,8 @@
 /** Options that several commands take, in the same words each time. */
-import { dayOf, parseDay, type CalendarDay } from '../core/units/calendar-day.ts';
+import { dayOf, parseDay } from '../core/units/calendar-day.ts';
 import { syntax } from '../core/faults/argument.ts';
 import type { Fault } from '../core/faults/fault.ts';
+import type { Stamp } from '../sheets/stamp.ts';
 import type { Call, OptionDefinition } from './command.ts';
 import { SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 
@@ -56,12 +57,15 @@ export const PLANNING_OPTIONS: readonly OptionDefinition[] = [
   DATE_OPTION,
 ];
 
-/** The day that --date gives, or today by this machine's clock. */
-export function readDay({ values }: Call, faults: Fault[]): CalendarDay {
+/** The day that --date gives, or today and the moment by this machine's clock. */
+export function readDay({ values }: Call, faults: Fault[]): Pick<Stamp, 'day' | 'moment'> {
   const typed = values.get(DATE_OPTION.name);
-  if (typed === undefined) return dayOf(new Date());
+  if (typed === undefined) {
+    const now = new Date();
+    return { day: dayOf(now), moment: now.toISOString() };
+  }
   const day = parseDay(typed, syntax(DATE_OPTION.name));
-  if (day.ok) return day.value;
+  if (day.ok) return { day: day.value };
   faults.push(...day.faults);
-  return '';
+  return { day: '' };
 }

@@ -9,10 +9,13 @@ import {
   type Outcome,
   type Where,
 } from '../core/faults/fault.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { FINEST_UNITS_PER_INCH, MOST_PRICE_CENTS, MOST_UNITS } from '../cutting/problem/limits.ts';
 import type { StickProblem } from '../cutting/problem/problem.ts';
 import { commonUnit } from '../planning/group-problem.ts';
+import { nameKey } from '../planning/job.ts';
+import { materialsOf } from './cut-materials.ts';
 import type { PieceRow, StickRow } from './read-cut.ts';
 
 export interface CutOrder {
@@ -21,6 +24,8 @@ export interface CutOrder {
   readonly kerf: ExactInches;
   /** Comes off each end of every stick, its own cut included. */
   readonly endTrim: ExactInches;
+  /** Of the answer in words. */
+  readonly decimalSign: DecimalSign;
 }
 
 /** What is least: what the sticks cost; or, where none has a price, how long they are together. */
@@ -34,13 +39,20 @@ export interface StatedCut {
   readonly perCent: ExactInches;
   /** What the prices are in, a sign or letters; empty where none of them says it. */
   readonly currency: string;
+  /** Where sticks are of several, each is planned by itself: as typed first, by their keys; else none. */
+  readonly materials: ReadonlyMap<string, string>;
   /** The row behind each demand and each supply, by id. */
   readonly pieceOf: ReadonlyMap<string, PieceRow>;
   readonly stickOf: ReadonlyMap<string, StickRow>;
 }
 
 /** Faults: lengths that no common unit measures, sticks that their trims use up; each placed. */
-export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<StatedCut> {
+export function stateCut({
+  pieces,
+  sticks,
+  kerf,
+  endTrim,
+}: Omit<CutOrder, 'decimalSign'>): Outcome<StatedCut> {
   const rows = [...pieces, ...sticks];
   const unitsPerInch = commonUnit([kerf, endTrim, ...rows.map(({ length }) => length)]);
   const unmeasured = checkUnit(rows, unitsPerInch);
@@ -68,27 +80,38 @@ export function stateCut({ pieces, sticks, kerf, endTrim }: CutOrder): Outcome<S
     }
   }
   const stickOf = new Map(sticks.map((stick) => [sayPlace(stick.where), stick]));
+  // Sticks of a material that no piece is of serve nothing.
+  const materials = new Map(materialsOf(sticks).map((one) => [nameKey(one), one]));
+  const isApart = materials.size > 0;
+  const wanted = isApart ? [...new Set(pieces.map(({ material }) => nameKey(material)))] : [];
+  const isWanted = ({ material }: StickRow): boolean =>
+    !isApart || wanted.includes(nameKey(material));
   const problem: StickProblem = {
     unitsPerInch,
     kerf: whole(kerf),
     endTrim: whole(endTrim),
-    demands: [...pieceOf].map(([id, { length }]) => ({
+    ...(wanted.length === 0 ? {} : { profiles: wanted.map((id) => ({ id, blank: id })) }),
+    demands: [...pieceOf].map(([id, { length, material }]) => ({
       id,
       length: whole(length),
       onePiece: true,
+      ...(isApart ? { profile: nameKey(material) } : {}),
     })),
-    supplies: [...stickOf].map(([id, stick]) => ({
-      id,
-      length: whole(stick.length),
-      priceCents: centsOf(stick),
-      strips: 1,
-      have: 0,
-      buyMost: stick.count,
-    })),
+    supplies: [...stickOf]
+      .filter(([, stick]) => isWanted(stick))
+      .map(([id, stick]) => ({
+        id,
+        length: whole(stick.length),
+        priceCents: centsOf(stick),
+        strips: 1,
+        have: 0,
+        buyMost: stick.count,
+        ...(isApart ? { rips: [[{ blank: nameKey(stick.material), count: 1 }]] } : {}),
+      })),
     keepOffcutsOver: 0,
   };
   const currency = sticks.find((stick) => stick.currency !== undefined)?.currency ?? '';
-  return ok({ problem, optimized, perCent, currency, pieceOf, stickOf });
+  return ok({ problem, optimized, perCent, currency, materials, pieceOf, stickOf });
 }
 
 interface Priced extends Pick<StatedCut, 'optimized' | 'perCent'> {

@@ -21,8 +21,8 @@ export interface Target {
 
 export interface TargetRules {
   readonly force: boolean;
-  /** What is read: it is never written over, not even with --force. */
-  readonly input?: string;
+  /** What is read: none of it is ever written over, not even with --force. */
+  readonly inputs?: readonly string[];
 }
 
 /**
@@ -32,12 +32,14 @@ export interface TargetRules {
  */
 export async function checkTargets(
   targets: readonly Target[],
-  { force, input }: TargetRules,
+  { force, inputs = [] }: TargetRules,
 ): Promise<Fault[]> {
   const faults: Fault[] = [];
   const known: { readonly name: string | null; readonly identity: FileIdentity }[] = [];
-  const read = input === undefined ? null : await identityOf(input);
-  if (read !== null) known.push({ name: null, identity: read });
+  for (const input of inputs) {
+    const read = await identityOf(input);
+    if (read !== null) known.push({ name: null, identity: read });
+  }
   for (const target of targets) {
     const own = await checkTarget(target, force);
     const identity = await identityOf(target.path);
@@ -48,7 +50,7 @@ export async function checkTargets(
   return faults;
 }
 
-/** @param known The input, which has no name, and the targets before. */
+/** @param known The inputs, which have no name, and the targets before. */
 function compareWith(
   { argument, path }: Target,
   identity: FileIdentity,

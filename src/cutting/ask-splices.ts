@@ -34,16 +34,16 @@ export function askSplices(
     for (const at of list.spliced) {
       const demand = problem.demands[at];
       if (demand === undefined || !isServed(demand.id)) continue;
-      const { length } = demand;
+      const { length, joints } = demand;
       const asListed = parts.get(at) ?? [];
       // As many parts as the quick plan has: the fewest, or more where stock ran out.
       const count = asListed.length;
-      const alike = `${length} ${count}`;
+      const alike = JSON.stringify([length, count, joints]);
       const known = byLength.get(alike);
       const one = known ?? {
         profile,
         demands: [],
-        ways: [...spliceWays(problem, splice, length, usable, beside, count)],
+        ways: [...spliceWays(problem, splice, demand, usable, beside, count)],
       };
       byLength.set(alike, one);
       one.demands.push(at);

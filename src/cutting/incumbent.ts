@@ -79,14 +79,23 @@ export class Incumbent {
    * cent for every profile, so that a larger budget's plan is never dearer than this.
    */
   offerRecut(sticks: readonly WholeStick[], phase: string): void {
+    const rank = rankOf(this.problem, { ...this.best, sticks });
+    if (this.shown !== undefined && isBetter(rank, this.shown.rank)) this.exchange(sticks, phase);
+  }
+
+  /** Takes a plan of the same sticks whose joints lie where they are wanted more, for the same money. */
+  offerRespliced(sticks: readonly WholeStick[], phase: string): void {
+    if (sticks !== this.best.sticks) this.exchange(sticks, phase);
+  }
+
+  private exchange(sticks: readonly WholeStick[], phase: string): void {
     const { best } = this;
-    const offer = { ...best, sticks };
-    const rank = rankOf(this.problem, offer);
-    if (this.shown === undefined || !isBetter(rank, this.shown.rank)) return;
+    if (this.shown === undefined) return;
     if (moneyKey(this.problem, sticks) !== moneyKey(this.problem, best.sticks)) return;
+    const offer = { ...best, sticks };
     const exactCents = exactCentsOf(this.problem, sticks);
     this.near = this.near.map((one) => (one.offer === best ? { offer, exactCents } : one));
-    this.shown = { ...this.shown, offer, rank };
+    this.shown = { ...this.shown, offer, rank: rankOf(this.problem, offer) };
     this.tell(phase);
   }
 

@@ -7,6 +7,7 @@ import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
 import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
+import { betterJoints } from './tidy/better-joints.ts';
 import { fewerLayouts } from './tidy/fewer-layouts.ts';
 import { validateProblem } from './problem/validate-problem.ts';
 
@@ -51,6 +52,7 @@ export async function planSticks(
     await improve(problem, incumbent, highs, { ...options, stepBudget: budget });
   }
   incumbent.offerRecut(fewerLayouts(problem, incumbent.best.sticks), 'tidying');
+  incumbent.offerRespliced(betterJoints(problem, incumbent.best.sticks), 'tidying');
   const near = incumbent.nearPlans();
   const answer = {
     ...incumbent.answer(options.signal?.aborted === true),

@@ -8,28 +8,21 @@ import { planBoardEnd, type BoardEnd, type BoardEndView } from './board-end.ts';
 import { compose, line, LINE } from './compose.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 import { sayFullSize, titleFullSize } from './full-size-alt.ts';
-import { AIR, LEAST_FULL_SIZE_MM, partsOf, type FullSizePart } from './full-size-parts.ts';
+import { AIR, partsOf, type FullSizePart } from './full-size-parts.ts';
 import { textAbout, textWidth } from './lettering.ts';
+import { layPart, LETTERS, OVER_OUTLINE } from './part-on-paper.ts';
 import { sayLength } from './say.ts';
 import { scaleBars } from './scale-bars.ts';
-import { withinStrip } from './strip.ts';
 
 export interface FullSizeView extends BoardEndView, LengthReading {
   /** Of the paper's room, in millimetres; absent: all in one part. */
   readonly widest?: number;
 }
 
-/** A line that a pencil follows. */
-const TRACED = 0.2;
-const LETTERS = 3.2;
 /** Long and short dashes: a line through a middle. */
 const CENTER = [2.4, 0.8, 0.5, 0.8];
-const JOIN = [1.2, 1.2];
-/** How far a joining line stands out over and under the board. */
-const JOIN_OUT = 1.5;
 /** From the face down, as shares of the letters. */
 const UNDER_FACE = { deepest: 1.1, face: 2.3, bars: 3.4 } as const;
-const OVER_BOARD = 1.3;
 
 /**
  * Draws the end of the blank at full size, face down, as it is seen from the front of the saw: the
@@ -43,25 +36,17 @@ const OVER_BOARD = 1.3;
  */
 export function drawFullSize(view: FullSizeView): Drawing[] {
   const { widest = Infinity } = view;
-  if (!(widest >= LEAST_FULL_SIZE_MM)) {
-    throw new RangeError(`Paper ${widest} mm wide has no room for the scale bars.`);
-  }
   const end = planBoardEnd(view);
   return partsOf(end, widest).map((part) => drawPart(end, part, view));
 }
 
 function drawPart(end: BoardEnd, part: FullSizePart, reading: LengthReading): Drawing {
-  const shown = part.to - part.from;
-  const width = Math.max(shown + 2 * AIR, LEAST_FULL_SIZE_MM);
-  const left = (width - shown) / 2;
-  const place = ([x, y]: Point): Point => [left + x * MM_PER_INCH - part.from, -y * MM_PER_INCH];
-  const around = end.board.map(place);
-  const closed = [...around, ...around.slice(0, 1)];
-  const traced = withinStrip(closed, left, left + shown);
+  const outline = { around: end.board, width: end.width, height: end.thickness };
+  const { width, left, right, place, traced, joins } = layPart(outline, part);
   const shapes: Shape[] = [
-    ...drawDeepest(end, place(end.deepest), left, left + shown, reading),
-    ...part.joins.flatMap(({ at, name }) => drawJoin(end, left + at - part.from, name, width)),
-    ...traced.map((points) => line(points, 'ink', TRACED)),
+    ...drawDeepest(end, place(end.deepest), left, right, reading),
+    ...joins,
+    ...traced,
     ...nameSides(end, part, width),
     textAbout([width / 2, LETTERS * UNDER_FACE.face], FACE, LETTERS, {
       anchor: 'middle',
@@ -95,28 +80,13 @@ function drawDeepest(
   ];
 }
 
-function drawJoin({ thickness }: BoardEnd, x: number, name: string, width: number): Shape[] {
-  const top = -thickness * MM_PER_INCH;
-  const half = textWidth(name, LETTERS) / 2;
-  const middle = Math.max(half, Math.min(x, width - half));
-  const ends: Point[] = [
-    [x, top - JOIN_OUT],
-    [x, JOIN_OUT],
-  ];
-  const at: Point = [middle, top - LETTERS * OVER_BOARD];
-  return [
-    line(ends, 'feed', LINE.usual, JOIN),
-    textAbout(at, name, LETTERS, { anchor: 'middle', tone: 'feed' }),
-  ];
-}
-
 /** Over the board, each on the part that shows its side. */
 function nameSides(
   { farSide, hasDeepSide, thickness }: BoardEnd,
   part: FullSizePart,
   width: number,
 ) {
-  const y = -thickness * MM_PER_INCH - LETTERS * OVER_BOARD;
+  const y = -thickness * MM_PER_INCH - LETTERS * OVER_OUTLINE;
   const far = `far rail side${hasDeepSide ? ' (deep side)' : ''}`;
   const [atLeft, atRight] = farSide === 'left' ? [far, NEAR] : [NEAR, far];
   const look = { tone: 'ink' } as const;

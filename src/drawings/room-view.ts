@@ -65,8 +65,9 @@ export interface PlacedRoom {
 }
 
 const USUAL_WIDTH_MM = 110;
-/** Beside and above the plan, for what is written outside of it. */
+/** Beside and above the plan, for what is written outside of it; a narrow plan needs the room for itself. */
 const SIDE_MM = 14;
+const NARROW = { below: 80, side: 6 } as const;
 const TOP_MM = 8;
 
 export function placeRoom(view: RoomView): PlacedRoom {
@@ -80,9 +81,10 @@ export function placeRoom(view: RoomView): PlacedRoom {
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const [wide, deep] = [Math.max(...xs) - left, Math.max(...ys) - top];
   if (!(Math.max(wide, deep) > 0)) throw new RangeError('A room without walls is not drawn.');
-  const room = width - 2 * SIDE_MM;
+  const side = width < NARROW.below ? NARROW.side : SIDE_MM;
+  const room = width - 2 * side;
   const scale = room / Math.max(wide, deep);
-  const start = SIDE_MM + (room - wide * scale) / 2;
+  const start = side + (room - wide * scale) / 2;
   const at = ({ x, y }: { x: number; y: number }): Point => [
     start + (x - left) * scale,
     TOP_MM + (y - top) * scale,

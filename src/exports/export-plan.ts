@@ -10,6 +10,7 @@ import { drawingFiles } from './drawing-files.ts';
 import type { ExportFile } from './export-file.ts';
 import { outlineFiles } from './outline-files.ts';
 import { listAllPieces, listCuts, listOffcuts } from './piece-lists.ts';
+import { listKeptStock } from './kept-stock-list.ts';
 import { listAllLabels } from './label-list.ts';
 import { listCautions, listCutAways, listProfiles, listRooms, listStock } from './plan-lists.ts';
 import { listPasses, listRailMarks, listSetUps } from './set-up-lists.ts';
@@ -19,6 +20,7 @@ const LISTS = [
   listCutAways,
   listCuts,
   listOffcuts,
+  listKeptStock,
   listAllLabels,
   listStock,
   listRooms,

@@ -1,9 +1,11 @@
 /** Lists of what is cut: every piece, every cut with its stick, every offcut that is kept. */
 import { nameKey, type Profile } from '../planning/job.ts';
+import { listJoints } from '../planning/joints.ts';
 import type { CutStick, JobPlan, ProfilePlan } from '../planning/job-plan.ts';
 import type { Piece } from '../planning/piece.ts';
 import { numberIn, printExact } from '../sheets/words/print-length.ts';
 import { sayEnd } from '../sheets/words/say-ends.ts';
+import { sayNotes } from '../sheets/words/say-joints.ts';
 import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
 
@@ -12,6 +14,7 @@ export function listAllPieces(plan: JobPlan): List {
   const { unit } = shop;
   const profiles = new Map(plan.job.profiles.map((one) => [nameKey(one.name), one]));
   const sticks = sticksByPiece(plan);
+  const joints = listJoints(plan);
   const row = (piece: Piece, profile: Profile | undefined): ListValue[] => {
     const left = sayEnd(piece.left, profile, shop.decimalSign);
     const right = sayEnd(piece.right, profile, shop.decimalSign);
@@ -30,7 +33,7 @@ export function listAllPieces(plan: JobPlan): List {
       piece.onePiece ? 'yes' : '',
       piece.match,
       piece.done ? 'yes' : '',
-      piece.note,
+      sayNotes(piece, joints.get(piece.id) ?? [], shop).join('; '),
     ];
   };
   return {

@@ -3,6 +3,7 @@
  * what a blank stands for. read-argument.ts is where it is enforced.
  */
 import type { Argument as FaultArgument } from '../core/faults/argument.ts';
+import type { Fault } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 
 interface Named {
@@ -30,6 +31,8 @@ export interface AngleArgument extends Named {
   readonly kind: 'angle';
   /** From what it is measured: the blade line. */
   readonly from: string;
+  /** What a number of degrees that can't be meant is answered with; it may be one of radians. */
+  readonly asked?: (name: FaultArgument, angle: number) => Fault | undefined;
   readonly limits?: { readonly above?: number; readonly least?: number; readonly most: number };
   readonly blank: 'refused' | number;
 }

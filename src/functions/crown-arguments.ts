@@ -3,12 +3,32 @@ import { computeCrownCut, type CrownCut } from '../core/crown/crown-cut.ts';
 import { computeSlopedCut } from '../core/crown/sloped-cut.ts';
 import type { Outcome } from '../core/faults/fault.ts';
 import { degrees, toRadians } from '../core/units/angle.ts';
+import {
+  askAboutCorner,
+  askAboutSpring,
+  MOST_CORNER_RADIANS,
+} from '../core/units/plausible-angle.ts';
 import type { AngleArgument, ArgumentTable, Values } from './argument.ts';
 
 /** Their ranges are the core's to judge, in its own words. */
 export const CROWN = {
-  spring: { name: 'spring', kind: 'angle', from: 'the wall', blank: 'refused' },
-  corner: { name: 'corner', kind: 'angle', from: 'wall to wall', blank: 90, zero: 'left out' },
+  spring: {
+    name: 'spring',
+    kind: 'angle',
+    from: 'the wall',
+    asked: (name, angle) => (angle > 0 ? askAboutSpring(name, angle) : undefined),
+    blank: 'refused',
+  },
+  corner: {
+    name: 'corner',
+    kind: 'angle',
+    from: 'wall to wall',
+    // Other small corners are computed: charts go down to where no walls meet.
+    asked: (name, angle) =>
+      angle > 0 && angle < MOST_CORNER_RADIANS ? askAboutCorner(name, angle) : undefined,
+    blank: 90,
+    zero: 'left out',
+  },
 } as const satisfies Readonly<Record<string, AngleArgument>>;
 
 export const SLOPED_CROWN = {

@@ -122,9 +122,12 @@ function checkLimits(
   return checkShopSize(name, given, inches, most);
 }
 
-function readAngle({ name, from, limits }: AngleArgument, cell: Cell): Outcome<number> {
+function readAngle({ name, from, limits, asked }: AngleArgument, cell: Cell): Outcome<number> {
   const parsed = parseNumber(sayable(cell), name, '.', { degrees: true });
-  if (!parsed.ok || limits === undefined) return parsed;
+  if (!parsed.ok) return parsed;
+  const question = asked?.(name, parsed.value);
+  if (question !== undefined) return failed(question);
+  if (limits === undefined) return parsed;
   const { above, least = 0, most } = limits;
   const low = above === undefined ? parsed.value < least : parsed.value <= above;
   if (!low && parsed.value <= most) return parsed;

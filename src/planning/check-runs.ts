@@ -1,10 +1,12 @@
 /** A part of the independent look at a plan: pieces and cut-aways make up the runs, in plain inches. */
 import { nameKey } from './job.ts';
 import type { JobPlan } from './job-plan.ts';
+import type { Piece } from './piece.ts';
 import { CHECK_SLACK_INCHES, CHECK_SLACK_ROUNDED_INCHES } from './tolerance.ts';
 
 interface Lengths {
   asked: number;
+  rows: number;
   taken: number;
   cut: number;
   pieces: number;
@@ -21,10 +23,11 @@ export function checkRuns({ job, pieces, cutAways }: JobPlan): string[] {
   for (const one of job.runs) {
     const { length, quantity } = one;
     const key = keyOf(one);
-    const none = { asked: 0, taken: 0, cut: 0, pieces: 0, quantities: new Set<number>() };
+    const none = { asked: 0, rows: 0, taken: 0, cut: 0, pieces: 0, quantities: new Set<number>() };
     const known = runs.get(key) ?? none;
     runs.set(key, known);
     known.asked += Number(length) * quantity;
+    known.rows += quantity;
     known.quantities.add(quantity);
   }
   for (const one of cutAways) {
@@ -37,7 +40,12 @@ export function checkRuns({ job, pieces, cutAways }: JobPlan): string[] {
   for (const piece of pieces) {
     const run = runs.get(keyOf(piece));
     if (run === undefined || piece.kind === 'return') continue;
-    run.cut += Number(piece.cutLength) - Number(piece.left.added) - Number(piece.right.added);
+    const sprung = dueSpring(job, run, piece);
+    if (Math.abs(Number(piece.sprungIn ?? 0) - sprung) > CHECK_SLACK_INCHES) {
+      wrong.push(`${piece.id} is not as much longer than its wall as the shop springs in.`);
+    }
+    const ends = Number(piece.left.added) + Number(piece.right.added);
+    run.cut += Number(piece.cutLength) - ends - sprung;
     run.pieces += 1;
   }
   const precision = Number(job.shop.lengthPrecision);
@@ -49,6 +57,19 @@ export function checkRuns({ job, pieces, cutAways }: JobPlan): string[] {
     wrong.push(`The pieces of ${key} are not its length less what openings take.`);
   }
   return wrong;
+}
+
+/** Of trim at the floor, square or coped from inside corner to inside corner on a wall over 4 ft, none of it cut away. */
+function dueSpring(job: JobPlan['job'], { asked, rows }: Lengths, piece: Piece): number {
+  const room = job.walls.filter((one) => nameKey(one.room) === nameKey(piece.room));
+  const at = room.findIndex((one) => nameKey(one.wall) === nameKey(piece.run));
+  const [wall, before] = [room[at], room[(at + room.length - 1) % room.length]];
+  if (wall === undefined || piece.onWall?.at !== 'floor') return 0;
+  const isBetween = wall.turn === 'inside' && before?.turn === 'inside';
+  const isButted = [piece.left, piece.right].every(({ kind }) => ['square', 'cope'].includes(kind));
+  const ends = Number(piece.left.added) + Number(piece.right.added);
+  const isWhole = Number(piece.cutLength) - ends > asked / rows - CHECK_SLACK_INCHES;
+  return isBetween && isButted && isWhole && asked / rows > 48 ? Number(job.shop.springIn) : 0;
 }
 
 /** A run may write its profile's name in another case, with other spaces, or é in two signs. */

@@ -5,6 +5,8 @@ import type { ExactInches } from '../core/units/length.ts';
 import type { OffcutCredit, Rip, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
+import { wantedJoints } from './joint-places.ts';
+import type { Piece } from './piece.ts';
 import { roundUp } from './pieces/cut-length.ts';
 import type { Shop } from './shop.ts';
 import { laborOfStrip } from './strip-labor.ts';
@@ -79,7 +81,7 @@ export function stateProblem(
     unitsPerInch,
     kerf: whole(shop.crosscutKerf),
     endTrim: whole(shop.endTrim),
-    demands: group.flatMap((one) => stateDemands(one, shop, whole)),
+    demands: group.flatMap((one) => stateDemands(one, overlaps.get(one.profile), shop, whole)),
     supplies: [
       ...ripped.map((stock) => stateRipped(stock, whole)),
       ...supplies.map((stock) => {
@@ -158,10 +160,19 @@ function lengthsOf(
 
 function stateDemands(
   { profile, toPlan, partsLeft, needsSpare }: PreparedProfile,
+  overlap: ExactInches | undefined,
   shop: Shop,
   whole: (length: ExactInches) => number,
 ): StickDemand[] {
   const spare = needsSpare ? spareLength(shop) : undefined;
+  const jointsOf = (piece: Piece): Pick<StickDemand, 'joints' | 'firstJointsBest'> => {
+    // Up a slope studs are farther apart along the piece, and nobody says where it begins.
+    if (overlap === undefined || profile.slope !== undefined) return {};
+    const joints = wantedJoints(piece, overlap, shop);
+    if (joints.length === 0) return {};
+    const best = piece.onWall?.door === undefined ? {} : ({ firstJointsBest: true } as const);
+    return { joints: joints.map(whole), ...best };
+  };
   const demands = toPlan.map((piece): StickDemand => ({
     id: piece.id,
     length: whole(piece.cutLength),
@@ -169,6 +180,7 @@ function stateDemands(
     profile: profile.name,
     // A matched group of two profiles is refused by name elsewhere; here each has its own.
     ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
+    ...jointsOf(piece),
   }));
   // The other parts are cut: how long this one is can't be chosen any more.
   const parts = partsLeft.map(({ piece, part, length }): StickDemand => ({

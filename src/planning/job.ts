@@ -1,10 +1,12 @@
 /** The words of a job as it was read: every field typed, every default filled in, nothing computed. */
 import type { Where } from '../core/faults/fault.ts';
-import type { Turn } from '../core/room/wall.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import type { OnWall } from './on-wall.ts';
+import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { Shop, ShopCells } from './shop.ts';
+import type { TitleBlock } from './title-block.ts';
 import type { WorkRow } from './work/work-row.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
@@ -22,20 +24,9 @@ export const MITERS_ACROSS = ['face', 'thickness'] as const;
 export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
-/** Where on the wall a molding is: what an opening cuts away goes by it. */
-export const PLACES = ['floor', 'ceiling', 'height', 'opening'] as const;
-
-/** Where trim round a room is; what stands round an opening comes from Openings. */
-export const TRIM_PLACES = ['floor', 'ceiling', 'height'] as const;
-
-export const INSIDE_CORNERS = ['cope', 'miter'] as const;
-
 export const STOCK_KINDS = ['stick', 'board'] as const;
 export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
-
-/** Cells of a row by the headings that they stand under: those that must change where a fault says so. */
-export type CellsOf<Heading extends string> = Readonly<Record<Heading, Where>>;
 
 export interface RunEnd {
   readonly kind: EndKind;
@@ -61,26 +52,9 @@ export interface Run {
   /** Its length. */
   readonly where: Where;
   readonly cells: CellsOf<RunCell>;
-  /** Of a run that Trim asks for; absent: somebody typed it in Runs. */
+  /** Both of a run that Trim asks for, or that stands in place of one; absent: Trim knows nothing of it. */
   readonly made?: MadeRun;
-}
-
-/** What a run along a wall of Walls comes from, and when it goes up. */
-export interface MadeRun {
-  /** The wall's length. */
-  readonly wall: Where;
-  /** The profile in the row of Trim. */
-  readonly trim: Where;
-  /** Where on the wall it is: goes before what Profiles says. */
-  readonly place: WallPlace;
-  /**
-   * The how-many-eth its left and its right end go up of the row's pieces in the room, from 1. Those that
-   * are joined at outside corners before they go up have the same number. Both are one where no opening
-   * parts the run; absent for a piece between two openings, whose turn doesn't matter.
-   */
-  readonly order?: { readonly left: number; readonly right: number };
-  /** From the wall's left corner, as measured; absent where openings are cut out by their total alone. */
-  readonly lies?: { readonly from: ExactInches; readonly to: ExactInches };
+  readonly onWall?: OnWall;
 }
 
 export const RUN_CELLS = ['profile', 'measuredAs', 'quantity', 'match'] as const;
@@ -130,21 +104,12 @@ export const OPENING_CELLS = [
 ] as const;
 export type OpeningCell = (typeof OPENING_CELLS)[number];
 
-/** Where on the wall a molding is. */
-export interface WallPlace {
-  readonly at: (typeof PLACES)[number];
-  /** Whether Profiles says it; else it is the usual place of such a molding. */
-  readonly isSaid: boolean;
-  /** From the floor to its lower edge; absent where it isn't known. */
-  readonly height?: ExactInches;
-  /** The cell that says it, or would. */
-  readonly cell: Where;
-}
-
 interface Molding {
   readonly name: string;
   /** From the wall; absent for what stands upright or lies flat. */
   readonly spring?: Degrees;
+  /** Of a ceiling that it goes up along its wall, from level; absent where all is level. */
+  readonly slope?: Degrees;
   /**
    * Of a molding at a spring angle: how far it reaches down the wall and out along the ceiling, where
    * that isn't what its width and spring give (bought stock, whose back bevels take their share).
@@ -224,58 +189,12 @@ export interface StockItem {
 export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
 
-/** A wall of a room, in order as one stands in the room and goes to the right. */
-export interface WallRow {
-  readonly room: string;
-  readonly wall: string;
-  readonly length: ExactInches;
-  /** Between this wall and the next, as a gauge reads it; not looked at where turn is `end`. */
-  readonly corner: Degrees;
-  readonly turn: Turn;
-  /** From floor to ceiling; absent where it isn't known. */
-  readonly height?: ExactInches;
-  readonly note: string;
-  /** Its length. */
-  readonly where: Where;
-  readonly cells: CellsOf<WallCell>;
-}
-
-export const WALL_CELLS = ['wall', 'corner', 'turn'] as const;
-export type WallCell = (typeof WALL_CELLS)[number];
-
-/** What runs along walls. */
-export interface TrimRow {
-  /** Absent: in every room of Walls. */
-  readonly room?: string;
-  readonly profile: string;
-  readonly at: (typeof TRIM_PLACES)[number];
-  /** From the floor to its lower edge, of what is at a height. */
-  readonly height?: ExactInches;
-  readonly walls: NamedWalls;
-  readonly insideCorners: (typeof INSIDE_CORNERS)[number];
-  /** The wall whose piece goes up first; absent: the one across from the door. */
-  readonly starts?: string;
-  readonly note: string;
-  /** Its profile. */
-  readonly where: Where;
-  readonly cells: CellsOf<TrimCell>;
-}
-
-export const TRIM_CELLS = ['room', 'profile', 'where', 'height', 'walls', 'starts'] as const;
-export type TrimCell = (typeof TRIM_CELLS)[number];
-
-/** Which walls of a room are meant: these, or all but these; `text` is the cell as it stands. */
-export interface NamedWalls {
-  readonly are: 'these' | 'all but these';
-  readonly names: readonly string[];
-  readonly text: string;
-}
-
 export interface Job {
+  readonly titleBlock: TitleBlock;
   readonly shop: Shop;
   readonly shopCells: ShopCells;
   readonly profiles: readonly Profile[];
-  /** Those that Walls and Trim make first, then those of Runs; one of Runs stands in place of a made one. */
+  /** Those that Walls and Trim make first, those of Runs in the places of which they stand; then the others of Runs. */
   readonly runs: readonly Run[];
   readonly openings: readonly Opening[];
   readonly walls: readonly WallRow[];

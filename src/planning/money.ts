@@ -4,7 +4,7 @@ import type { TakenStick } from './cut-sticks.ts';
 import type { OpenedRow } from './opened-rows.ts';
 import type { StatedGroup } from './group-problem.ts';
 import type { Profile } from './job.ts';
-import type { Money } from './job-plan.ts';
+import type { Money, Totals } from './job-plan.ts';
 import type { Shop } from './shop.ts';
 import { HALF_CENT_SLACK_CENTS } from './tolerance.ts';
 
@@ -135,6 +135,14 @@ export function shareCents(total: number, weights: readonly number[]): number[] 
 }
 
 /** Whole cents, halves up; what is below a half by arithmetic alone counts as the half. */
+/** What is asked for at the order, in cents: the deposit's percent of price and tax. */
+export function depositCents(
+  { priceCents, taxCents }: Pick<Totals, 'priceCents' | 'taxCents'>,
+  percent: number,
+): number {
+  return cents(((priceCents + taxCents) * percent) / 100);
+}
+
 export function cents(amount: number): number {
   return Math.floor(amount + 0.5 + HALF_CENT_SLACK_CENTS);
 }

@@ -1,7 +1,9 @@
 /** A piece to be cut, as it goes on the sheets and into the plan. */
 import type { Where } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import type { EndKind, MadeRun } from './job.ts';
+import type { EndKind } from './job.ts';
+import type { MadeRun } from './room-rows.ts';
+import type { OnWall } from './on-wall.ts';
 
 /** The point that the cut length is measured to at one end. */
 export type MeasurePoint =
@@ -40,6 +42,9 @@ export interface Piece {
   readonly done: boolean;
   readonly note: string;
   readonly where: Where;
+  /** What the cut length has on top of its ends, to be sprung in between two walls; absent: nothing. */
+  readonly sprungIn?: ExactInches;
   /** As its run has it. */
   readonly made?: MadeRun;
+  readonly onWall?: OnWall;
 }

@@ -8,7 +8,7 @@ import { nameGroup } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
 import type { Job, StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
-import { shortPartCautions } from './joints.ts';
+import { jointOffStudCautions, shortPartCautions } from './joints.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
@@ -65,6 +65,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     ...planned.cautions,
     ...shortRestCautions(planned.cuts, job.shop),
     ...shortPartCautions(planned.cuts, job.shop),
+    ...jointOffStudCautions(planned.cuts, job.shop),
     ...loneSpareCautions(planned.cuts, planned.groups, job.shop),
   );
   const reword = (one: Fault): Fault => rewordFault(one, job.shop.unit, job.shop.decimalSign);

@@ -11,7 +11,10 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from './job-plan.ts';
+import type { Joint } from './joint-places.ts';
+import { listJoints } from './joints.ts';
 import type { SetUp } from './plan-setup.ts';
+import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
 import type { WorkLine } from './work/work-row.ts';
 import { isNotIncluded, type WorkRow } from './work/work-row.ts';
@@ -24,6 +27,7 @@ export function planToJson(plan: JobPlan) {
   const { totals } = plan;
   return {
     version: PLAN_JSON_VERSION,
+    job: titleToJson(plan.job.titleBlock),
     totals: {
       pieces: totals.pieces,
       done: totals.done,
@@ -52,8 +56,8 @@ export function planToJson(plan: JobPlan) {
       currency: totals.currency,
     },
     rooms: roomsOf(plan),
+    pieces: piecesOf(plan),
     profiles: plan.profiles.map((one) => ({ ...profileOf(one), allowed: allowedOf(one, plan) })),
-    pieces: plan.pieces.map(pieceOf),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     work: plan.job.work.map(workOf),
     jobWork: plan.jobWork.lines.map(workLineOf),
@@ -61,6 +65,14 @@ export function planToJson(plan: JobPlan) {
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
   };
+}
+
+/** What Job says; null for what it doesn't. */
+function titleToJson(title: TitleBlock) {
+  const keys = Object.keys(TITLE_ROWS) as TitleKey[];
+  const said = (value: string | number | undefined): string | number | null =>
+    value === undefined || value === '' ? null : value;
+  return Object.fromEntries(keys.map((key) => [key, said(title[key])]));
 }
 
 function money(cents: number): number {
@@ -183,7 +195,12 @@ function setUpOf(setUp: SetUp) {
   };
 }
 
-function pieceOf(piece: Piece) {
+function piecesOf(plan: JobPlan) {
+  const joints = listJoints(plan);
+  return plan.pieces.map((piece) => pieceOf(piece, joints.get(piece.id) ?? []));
+}
+
+function pieceOf(piece: Piece, joints: readonly Joint[]) {
   const end = (side: Piece['left']) => ({
     end: side.kind,
     cornerDeg: side.cornerDeg,
@@ -199,20 +216,30 @@ function pieceOf(piece: Piece) {
     left: end(piece.left),
     right: end(piece.right),
     done: piece.done,
+    /** What the length has more than its wall, to be sprung in between two. */
+    sprungIn: Number(piece.sprungIn ?? 0),
+    /** From left to right; places are those of the laps' middles, from the wall's left corner. */
+    joints: joints.map(({ at, stud, front }) => ({
+      at: at === undefined ? null : Number(at),
+      stud: stud ?? null,
+      front,
+    })),
     madeFrom: madeFrom(piece),
   };
 }
 
-/** Null where somebody typed the run in Runs. */
+/** Null where Runs alone has the run. */
 function madeFrom({ made, left, right }: Piece) {
   if (made === undefined) return null;
-  const { wall, trim, order } = made;
+  const { wall, trim, order, isTakenOver = false } = made;
   const joined = { left, right };
   return {
     wall,
     trim,
     /** The how-many-eth it goes up in its room, of its row of Trim; one part has one turn. */
     order: order?.left ?? null,
+    /** Whether a row of Runs stands in its place. */
+    isTakenOver,
     /** Ends at which it is joined to its neighbor before both go up. */
     joined: (['left', 'right'] as const).filter((end) => joined[end].kind === 'outside miter'),
   };

@@ -8,10 +8,11 @@ import { describeHowTo } from './input/how-to-sheet.ts';
 import { INPUT_TABLES } from './input/input-columns.ts';
 import { describeInputSheet } from './input/input-sheet.ts';
 import { describeShopSheet } from './input/shop-sheet.ts';
+import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Work.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Job.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -32,6 +33,10 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
-    sheets: [describeHowTo(look, printExact(leastBlankLength, reading)), ...sheets],
+    sheets: [
+      describeHowTo(look, printExact(leastBlankLength, reading)),
+      ...sheets,
+      describeTitleSheet(given('Job'), look),
+    ],
   };
 }

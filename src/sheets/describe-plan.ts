@@ -16,6 +16,8 @@ import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
 import { draftRooms } from './rooms/rooms-sheet.ts';
+import { fileTitle } from './words/say-title.ts';
+import { draftYard } from './yard/yard-sheet.ts';
 import { describeSetUps } from './set-ups/set-ups-sheet.ts';
 
 export interface SheetChoice {
@@ -27,7 +29,7 @@ export interface SheetChoice {
 
 /**
  * Describes the sheets Production, Labor, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
- * Labels (where Shop asks for them), Rooms (where rooms have walls) and Client: all totals as plain
+ * Labels (where Shop asks for them), Rooms (where rooms have walls), Yard (where something is bought) and Client: all totals as plain
  * formulas with what they come to, lengths as they are planned. It holds nothing of the person's but
  * the job's own words.
  *
@@ -41,16 +43,16 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
   const rooms = draftRooms(plan, acrossSheets);
+  const yard = draftYard(plan, acrossSheets);
   const client = describeClient(plan, acrossSheets, choice.stamp);
   const outlines = describeOutlines(plan);
   const labels = describeLabels(plan, choice.stamp);
-  const { decimalSign } = plan.job.shop;
   const stamped = (sheet: SheetDescription): SheetDescription =>
-    stampSheet(sheet, choice.stamp, decimalSign);
+    stampSheet(sheet, plan.job, choice.stamp);
   return {
     version: DESCRIPTION_VERSION,
-    title: 'Production workbook',
-    ...tellOfShop(choice.stamp),
+    title: fileTitle('Production workbook', plan.job.titleBlock),
+    ...tellOfShop(plan.job.titleBlock, choice.stamp),
     sheets: [
       stamped(production.finish()),
       stamped(labor.finish()),
@@ -60,6 +62,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       stamped(cutting.finish()),
       ...(labels === undefined ? [] : [labels]),
       ...(rooms === undefined ? [] : [stamped(rooms.finish())]),
+      ...(yard === undefined ? [] : [stamped(yard.finish())]),
       client,
       ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),
     ],

@@ -11,6 +11,7 @@ export const SHEET_NAMES = {
   cutting: 'Cutting',
   labels: 'Labels',
   rooms: 'Rooms',
+  yard: 'Yard',
   client: 'Client',
 } as const;
 
@@ -67,6 +68,8 @@ interface PlanPlaces {
   /** Of a row of Stock that is used, on Production: how many are pulled, and bought; cells to be taken off one by one. */
   readonly fromRackOnProduction: string;
   readonly toBuyOnProduction: string;
+  /** The same added up. */
+  readonly allToBuyOnProduction: string;
   /** On Pieces, row by row: the pieces' numbers, and what Cutting's length is off by. */
   readonly numbersOnPieces: string;
   readonly offOnPieces: string;

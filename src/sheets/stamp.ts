@@ -5,14 +5,19 @@
 import { formatNumber, type DecimalSign } from '../core/units/format-number.ts';
 import { sayDay, type CalendarDay } from '../core/units/calendar-day.ts';
 import { VERSION } from '../core/version.ts';
+import type { Job } from '../planning/job.ts';
 import type { SearchEffort } from '../planning/search-effort.ts';
+import type { TitleBlock } from '../planning/title-block.ts';
 import type { SheetDescription, WorkbookDescription } from './grammar/description.ts';
+import { headerOf, titleProperties } from './words/say-title.ts';
 
 export interface Stamp {
   /** Of the input tables as they were read, see planning/input/fingerprint.ts. */
   readonly fingerprint: string;
   /** The caller's own, by a clock or as a person fixed it. */
   readonly day: CalendarDay;
+  /** By the clock, `2026-11-30T09:12:00.000Z`; absent where a person fixed the day, so that bytes repeat. */
+  readonly moment?: string;
   readonly effort: SearchEffort;
 }
 
@@ -36,15 +41,17 @@ function sayEffort(effort: SearchEffort, decimalSign: DecimalSign): string {
   return `${formatNumber(effort.seconds, 3, decimalSign)} s of search at most`;
 }
 
-/** The sheet with the stamp after its footer, on every printed page that has one. */
+/** The sheet with its job over every printed page that has a header, and the stamp after its footer. */
 export function stampSheet(
   sheet: SheetDescription,
+  { titleBlock, shop }: Job,
   stamp: Stamp | undefined,
-  decimalSign: DecimalSign,
 ): SheetDescription {
-  if (stamp === undefined || sheet.print.start !== undefined) return sheet;
-  const footer = `${sheet.print.footer}. ${sayStamp(stamp, decimalSign)}`;
-  return { ...sheet, print: { ...sheet.print, footer } };
+  const { print } = sheet;
+  if (print.start !== undefined) return sheet;
+  const made = stamp === undefined ? '' : `. ${sayStamp(stamp, shop.decimalSign)}`;
+  const header = headerOf(titleBlock);
+  return { ...sheet, print: { ...print, header, footer: `${print.footer}${made}` } };
 }
 
 /** The stamp for machines. */
@@ -53,15 +60,17 @@ export function madeToJson(stamp: Stamp) {
   return { inputs: fingerprint, mark: markOf(stamp), date: day, version: VERSION, ...effort };
 }
 
-type Told = Pick<WorkbookDescription, 'day' | 'properties'>;
+type Told = Pick<WorkbookDescription, 'made' | 'properties'>;
 
 /** What the file of a shop's workbook tells of itself. */
-export function tellOfShop(stamp: Stamp | undefined): Told {
-  if (stamp === undefined) return {};
-  const { fingerprint, day, effort } = stamp;
+export function tellOfShop(title: TitleBlock, stamp: Stamp | undefined): Told {
+  const ofJob = titleProperties(title);
+  if (stamp === undefined) return { properties: ofJob };
+  const { fingerprint, day, moment = day, effort } = stamp;
   return {
-    day,
+    made: moment,
     properties: {
+      ...ofJob,
       'Inputs fingerprint': fingerprint,
       'Planned on': day,
       'Planned by': `Coveledger ${VERSION}`,
@@ -72,7 +81,12 @@ export function tellOfShop(stamp: Stamp | undefined): Told {
 }
 
 /** What the file of a client's copy tells: its day, and by what the shop finds the plan it is of. */
-export function tellOfClient(stamp: Stamp | undefined): Told {
-  if (stamp === undefined) return {};
-  return { day: stamp.day, properties: { Number: markOf(stamp), Date: stamp.day } };
+export function tellOfClient(title: TitleBlock, stamp: Stamp | undefined): Told {
+  const ofJob = titleProperties(title);
+  if (stamp === undefined) return { properties: ofJob };
+  const { day, moment = day } = stamp;
+  return {
+    made: moment,
+    properties: { ...ofJob, Number: markOf(stamp), Date: title.date ?? day },
+  };
 }

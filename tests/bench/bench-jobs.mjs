@@ -14,11 +14,11 @@ import { seededNumbers } from './seeded.mjs';
 const SIZES = [1_000, 10_000];
 const AIM_SECONDS = [2, 20];
 
-const PROFILES = `Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Species,Class
+export const PROFILES = `Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Species,Class
 Base,buy,,,,5 1/4,9/16,Poplar,
 Casing,buy,,,,3 1/2,11/16,Poplar,
 Cove,cove,3,5/8,1/4,4 1/2,1 1/8,Poplar,5/4`;
-const STOCK = `For,Kind,Class,Width,Length,Price,Per
+export const STOCK = `For,Kind,Class,Width,Length,Price,Per
 Base,stick,,,8',2.35,foot
 Base,stick,,,12',2.45,foot
 Base,stick,,,16',2.60,foot
@@ -43,7 +43,11 @@ function runs(count) {
   return lines.join('\n');
 }
 
-async function time(work) {
+export function jobTables(size) {
+  return { Runs: runs(size), Profiles: PROFILES, Stock: STOCK };
+}
+
+export async function time(work) {
   const start = performance.now();
   const result = await work();
   return [result, performance.now() - start];
@@ -52,7 +56,7 @@ async function time(work) {
 export async function bench() {
   const rows = [];
   for (const [index, size] of SIZES.entries()) {
-    const text = { Runs: runs(size), Profiles: PROFILES, Stock: STOCK };
+    const text = jobTables(size);
     const [job, reading] = await time(() => {
       const tables = Object.entries(text).map(
         ([name, csv]) => readCsvTable(csv, `${name}.csv`, name).value,

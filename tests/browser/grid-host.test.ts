@@ -11,7 +11,8 @@ import { testGridWriting } from '../hosts/grid/writing-suite.ts';
 import { testHost } from '../hosts/host-suite.ts';
 import { valueOf } from '../hosts/excel-workbooks.ts';
 import { readGrid } from '../hosts/read-grid.ts';
-import { testReading } from '../hosts/reading-suite.ts';
+import { testLayout } from '../hosts/layout-suite.ts';
+import { testReading, type ReadingHost } from '../hosts/reading-suite.ts';
 import { gridSuite } from './grid-host-page.ts';
 
 jest.setTimeout(60_000);
@@ -30,7 +31,7 @@ gridSuite('The grid', (grid) => {
     },
     readBack: async (names) => readGrid(await saved(), names),
   });
-  testReading({
+  const reading: ReadingHost = {
     name: 'grid',
     growsTables: true,
     open: async (sheets) => {
@@ -38,7 +39,9 @@ gridSuite('The grid', (grid) => {
       await open(inGrid(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets));
       return host;
     },
-  });
+  };
+  testReading(reading);
+  testLayout(reading);
   testAppending({
     name: 'grid',
     open: async (sheets) => {

@@ -18,16 +18,38 @@ import {
   typeInto,
   type OpenedPage,
 } from './page-suite.ts';
+import { DEMO } from '../sheets/sheet-jobs.ts';
 import { goTo, planJob } from './pane-steps.ts';
 
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Work'];
-const WRITTEN = ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
+const INPUT = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Work',
+  'Job',
+];
+const WRITTEN = [
+  'Production',
+  'Labor',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Rooms',
+  'Yard',
+  'Client',
+];
 const SHEETS = [...INPUT, ...WRITTEN];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;
 const BUSY = 3;
 /** First blank row of the demo's runs. */
-const NEXT_RUN = 72;
+const NEXT_RUN = DEMO.runs!.trimEnd().split('\n').length + 1;
 
 /** A trim list as another spreadsheet hands it over: room, run, profile, length. */
 const TRIM = [
@@ -88,7 +110,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
         ) as [[number]];
         return `${degrees.toFixed(1)}°`;
       };
-      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'T1:W5');
+      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'U1:X5');
       expect(head![0]).toBe('Approach (degrees from the blade line)');
       expect(first!.slice(0, 3)).toEqual([approach('3 5/8', '7/8', '3/8'), '29.9°', 'yes']);
       expect(third!.slice(0, 3)).toEqual([approach('1 1/2', '3/8', ''), '0.0°', 'yes']);

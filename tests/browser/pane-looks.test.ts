@@ -67,6 +67,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
         await testExcel.types(runs, 'D3', 'about six feet');
       });
       await page.getByRole('button', { name: /Runs!D3/ }).waitFor();
+      await page.getByRole('heading', { name: 'Runs of Reading room' }).waitFor();
       await look('Job with a problem');
       await page.evaluate(async () => {
         const runs = testExcel.workbook.sheets.find((sheet) => sheet.name === 'Runs')!;

@@ -4,8 +4,29 @@ import type { Page } from 'playwright-core';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
 
-const OUTPUT = ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'];
-const INPUT = ['How to', 'Runs', 'Walls', 'Trim', 'Openings', 'Profiles', 'Shop', 'Stock', 'Work'];
+const INPUT = [
+  'How to',
+  'Runs',
+  'Walls',
+  'Trim',
+  'Openings',
+  'Profiles',
+  'Shop',
+  'Stock',
+  'Work',
+  'Job',
+];
+const OUTPUT = [
+  'Production',
+  'Labor',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Rooms',
+  'Yard',
+  'Client',
+];
 
 const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
 

@@ -44,6 +44,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
         'Set-ups',
         'Outlines',
         'Cutting',
+        'Rooms',
         'Client',
       ]);
       const { plan } = await planOnOwn(jobOf(DEMO));

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesIn, folderWith, linesOf, once, refusalOf, ROOT, run } from './program.ts';
 
-const COMMANDS = ['new', 'plan', 'export', 'setups', 'cut', 'demo', 'serve'];
+const COMMANDS = ['new', 'runs', 'plan', 'export', 'setups', 'cut', 'demo', 'serve'];
 
 export function callSuite(): void {
   describe('calls', () => {

@@ -237,7 +237,7 @@ export function cutSuite(): void {
       { name: 'count', sticks: ['96,1,few'], says: /column 3: Count: “few” is not a number/ },
       {
         name: 'short stick',
-        sticks: ['96,1,', '2,1,'],
+        sticks: ['96,1,', '2 in,1,'],
         says: /line 3, column 1: .* 2 in is used up/,
       },
       { name: 'no pieces', pieces: [], says: /^pieces\.csv has no rows/ },

@@ -102,7 +102,7 @@ export function mannersSuite(): void {
       },
       {
         args: ['cut', 'empty.csv', 's.csv'],
-        says: /^empty\.csv has nothing in it\. Its first row is its headings \(Length, Quantity, Label, Unit\)/,
+        says: /^empty\.csv has nothing in it\. Its first row is its headings \(Length, Quantity, Label, Unit, Material\)/,
       },
       {
         args: ['cut', 's.csv', 'p.csv'],

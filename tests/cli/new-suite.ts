@@ -16,8 +16,10 @@ const INPUT_SHEETS = [
   'Shop',
   'Stock',
   'Work',
+  'Job',
 ];
 const FILES = [
+  'job.csv',
   'openings.csv',
   'profiles.csv',
   'runs.csv',

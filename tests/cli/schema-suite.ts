@@ -40,6 +40,8 @@ const FILES = {
   'sticks.csv': 'Length,Price,Count\n96,5,2\n144,7.50,\n',
   'euros.csv': 'Length,Price\n96,€5\n',
   'lengths.csv': 'Length,Count\n96,2\n144,\n',
+  'woods.csv': 'Length,Quantity,Material\n40,5,Oak\n300,1,Pine\n',
+  'racks.csv': 'Length,Price,Count,Material\n96,5,1,Oak\n144,7.50,,Oak\n96,3,,Pine\n',
   'bad.csv': 'Length,Price\nlong,x\n',
 };
 const EFFORT = ['--steps', '5'];
@@ -56,13 +58,16 @@ export function schemaSuite(): void {
       },
       { name: 'client', args: ['client', '.', ...EFFORT, '-o', 'd.xlsx'], exit: 0 },
       { name: 'export', args: ['export', '.', ...EFFORT, '-o', 'e.zip'], exit: 0 },
+      { name: 'runs', args: ['runs', DEMO], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },
       { name: 'cut', args: ['cut', 'fits.csv', 'lengths.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'fits.csv', 'euros.csv'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'lengths.csv', ...EFFORT], exit: 1 },
+      { name: 'cut', args: ['cut', 'woods.csv', 'racks.csv', ...EFFORT], exit: 1 },
       { name: 'refusal', args: ['plan', 'gone'], exit: 2 },
+      { name: 'refusal', args: ['runs', 'gone'], exit: 2 },
       { name: 'refusal', args: ['cut', 'bad.csv', 'bad.csv', '--kerf', 'x'], exit: 2 },
       { name: 'refusal', args: ['setups', 'pieces.csv'], exit: 2 },
       { name: 'refusal', args: ['export', '.', '--ouput', 'x'], exit: 2 },
@@ -83,6 +88,7 @@ export function schemaSuite(): void {
         'export',
         'plan',
         'refusal',
+        'runs',
         'setups',
       ]);
     });

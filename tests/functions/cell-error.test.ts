@@ -10,7 +10,9 @@ const source = join(import.meta.dirname, '..', '..', 'src');
 /** Faults that stand in files which the functions use, but that no function can give, and why. */
 const NEVER_GIVEN: Readonly<Record<string, string>> = {
   'length.asked-about': 'a function can’t ask: what no shop has is refused',
+  'length.asked-short': 'functions don’t ask about what is short',
   'cove.blade-cannot-rise': 'no function is told how high the saw’s blade rises',
+  'angle.corner-sharp': 'a caution',
   'cove.undercut': 'a caution',
   'cove.steep-approach': 'a caution',
   'cove.thin-kerf': 'a caution',

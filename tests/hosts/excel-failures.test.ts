@@ -23,7 +23,7 @@ beforeAll(async () => {
 const namesOf = ({ sheets }: WorkbookDescription): string[] => sheets.map(({ name }) => name);
 const REPLACE_ALL = {
   owner: 'tool',
-  replace: ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Client'],
+  replace: ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Yard', 'Client'],
 } as const;
 
 interface Trial {

@@ -10,13 +10,16 @@ export interface PersonsSheet {
   readonly merges?: readonly string[];
   /** Lines, from 1, that are hidden by hand or by a filter. */
   readonly hidden?: readonly number[];
+  /** Columns, from 0, that are hidden. */
+  readonly hiddenColumns?: readonly number[];
 }
 
 export function inExcel(sheets: readonly PersonsSheet[]): FakeExcel {
   const fake = new FakeExcel();
   const made = sheets.map(({ name, rows }) => fake.addSheet(name, rows));
-  sheets.forEach(({ tables = [], merges = [], hidden = [] }, index) => {
+  sheets.forEach(({ tables = [], merges = [], hidden = [], hiddenColumns = [] }, index) => {
     for (const line of hidden) made[index]!.hiddenRows.add(line - 1);
+    for (const column of hiddenColumns) made[index]!.hiddenColumns.add(column);
     for (const { name, range } of tables) fake.addTable(made[index]!, range, name);
     for (const merge of merges) fake.merge(made[index]!, merge);
   });
@@ -40,7 +43,7 @@ export function inFile(sheets: readonly PersonsSheet[]): Uint8Array {
     const format = formatOf(cell);
     return format === undefined ? 0 : MADE_STYLES + [...formats].indexOf(format);
   };
-  sheets.forEach(({ rows, tables = [], merges = [], hidden = [] }, index) => {
+  sheets.forEach(({ rows, tables = [], merges = [], hidden = [], hiddenColumns = [] }, index) => {
     const path = (name: string): string => `xl/worksheets/${name}`;
     const ids = tables.map(({ name, range }) => {
       tableId += 1;
@@ -50,7 +53,7 @@ export function inFile(sheets: readonly PersonsSheet[]): Uint8Array {
     const merged = merges.map((ref) => `<mergeCell ref="${ref}"/>`).join('');
     const joined = ids.map((id) => `<tablePart r:id="rId${id}"/>`).join('');
     parts[path(`sheet${index + 1}.xml`)] =
-      `<worksheet xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheetData>${rows
+      `<worksheet xmlns="${MAIN}" xmlns:r="${OFFICE}">${columnsXml(hiddenColumns)}<sheetData>${rows
         .map(
           (cells, row) =>
             `<row r="${row + 1}"${hidden.includes(row + 1) ? ' hidden="1"' : ''}>${cells
@@ -69,6 +72,11 @@ export function inFile(sheets: readonly PersonsSheet[]): Uint8Array {
       .join('')}</Relationships>`;
   });
   return makeXlsx({ sheets: sheets.map(({ name }) => [escapeXml(name), ''] as const), parts });
+}
+
+function columnsXml(hidden: readonly number[]): string {
+  const columns = hidden.map((at) => `<col min="${at + 1}" max="${at + 1}" width="0" hidden="1"/>`);
+  return columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`;
 }
 
 function tableXml(id: number, name: string, range: string, rows: PersonsSheet['rows']): string {

@@ -1,7 +1,6 @@
 /** One suite for every host that reads: what a person's workbook holds is found and read alike. */
 import { describe, expect, test } from '@jest/globals';
 
-import { own, phrase } from '../../src/core/faults/argument.ts';
 import type { TablePlace, WorkbookHost } from '../../src/hosts/host.ts';
 import { recognizeTables } from '../../src/planning/input/recognize-tables.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
@@ -243,27 +242,6 @@ export function testReading({ name, open, growsTables = false }: ReadingHost): v
       const runs = recognizeTables(await placesOf(host)).find((one) => one.name === 'Runs');
       expect(runs?.chosen).toBeUndefined();
       expect(runs?.alike.map(({ sheet }) => sheet)).toEqual(['First', 'Second']);
-    });
-
-    test('says so where merged headings would lose a column, and only there', async () => {
-      const rows = [
-        ['Trim of the Maple house'],
-        ['Room', 'Length', null, 'Profile', null],
-        ['Hall', 96, '3/8', 'Base', null],
-      ];
-      const merges = ['A1:E1', 'B2:C2', 'D2:E2'];
-      const host = await open([{ name: 'Runs', rows, merges }]);
-      const outcome = await host.readTable((await placesOf(host))[0]!, 'Runs');
-      expect(outcome).toMatchObject({
-        ok: false,
-        faults: [
-          {
-            code: 'table.heading-merged',
-            argument: phrase('columnOf', { column: own('C'), table: 'sheet.Runs' }),
-            where: { sheet: 'Runs', cell: 'C2' },
-          },
-        ],
-      });
     });
 
     test('reads 10,000 rows, and says so of more than 20,000', async () => {

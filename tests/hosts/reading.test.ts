@@ -7,18 +7,25 @@ import { readXlsxBack } from './read-xlsx.ts';
 import { codesOf, hostOf, valueOf } from './excel-workbooks.ts';
 import { FakeExcel } from './excel-fake/fake-excel.ts';
 import { inExcel, inFile } from './persons-sheets.ts';
-import { testReading } from './reading-suite.ts';
+import { testLayout } from './layout-suite.ts';
+import { testReading, type ReadingHost } from './reading-suite.ts';
 import { richWorkbook } from './sample-workbook.ts';
 
-testReading({ name: 'Excel', open: (sheets) => Promise.resolve(hostOf(inExcel(sheets))) });
-testReading({
-  name: 'opened file',
-  open: async (sheets) => {
-    // A file has a sheet at least.
-    const bytes = inFile(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets);
-    return valueOf(await openFileHost({ name: 'trim.xlsx', bytes }));
+const HOSTS: readonly ReadingHost[] = [
+  { name: 'Excel', open: (sheets) => Promise.resolve(hostOf(inExcel(sheets))) },
+  {
+    name: 'opened file',
+    open: async (sheets) => {
+      // A file has a sheet at least.
+      const bytes = inFile(sheets.length === 0 ? [{ name: 'Empty', rows: [] }] : sheets);
+      return valueOf(await openFileHost({ name: 'trim.xlsx', bytes }));
+    },
   },
-});
+];
+for (const one of HOSTS) {
+  testReading(one);
+  testLayout(one);
+}
 
 describe('Reading in Excel', () => {
   const rows = Array.from({ length: 10_000 }, (_, at) => ['Hall', 'Base', at]);

@@ -14,10 +14,11 @@ import {
 } from '../../src/pane/profile/cove-fields.ts';
 import { sayAnswer } from '../../src/pane/profile/say-answer.ts';
 import { sayProfile } from '../../src/pane/profile/say-profile.ts';
-import { saySetUp } from '../../src/pane/profile/say-set-up.ts';
+import { saySetUp, saySlope } from '../../src/pane/profile/say-set-up.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
+import type { CoveProfile } from '../../src/planning/job.ts';
 import { jobOf } from '../planning/make-job.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 
@@ -159,6 +160,28 @@ describe('The numbers of a set-up', () => {
     const { rails } = saySetUp(answerTyped(typed, shop).setUp!, shop);
     expect(rails).toHaveLength(1);
     expect(rails[0]!.note).toMatch(/Shop does not say how far .*\(table front, table back\)\.$/u);
+  });
+
+  test('have the cuts up a slope where the profile has one, each angle with its origin', () => {
+    const profiles = (slope: string) =>
+      `Profile,Make,Blank width,Blank thickness,Cove width,Cove depth,Spring,Slope\nCove,crown cove,4 1/4,1,2 3/4,5/8,45,${slope}`;
+    const runs = 'Room,Profile,Length\nHall,Cove,90';
+    const stock = "For,Kind,Length,Price,Per\nCove,stick,12',5,foot";
+    const said = (slope: string) => {
+      const [profile] = jobOf({ profiles: profiles(slope), runs, stock }).profiles;
+      return saySlope(profile as CoveProfile, INCHES_AND_POINT);
+    };
+    expect(said('')).toBeUndefined();
+    const { title, turns, raked, notes } = said('7.2')!;
+    expect(title).toBe('Up a slope of 7.2° from level, flat on its back');
+    // Spring 45°, two slopes of 7.2°: 5.105°, recomputed [D] (tests/core/crown/sloped-crown.test.ts).
+    expect(turns[1]).toEqual({
+      label: "Slope to slope, 165.6° in the wall's plane",
+      value: 'miter 5.1°, bevel 5.08°',
+      note: 'miter from square, bevel from upright',
+    });
+    expect(raked.map(({ label }) => label)).toContain('Falling, lower edge to upper');
+    expect(notes).toContain('bevel from upright 3.6° level to slope');
   });
 
   test('come with the profile’s sizes in words', () => {

@@ -6,6 +6,7 @@ import type { JobFound, TableMatch } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
+import { readJob } from '../../src/planning/input/read-job.ts';
 import { createStore } from '../../src/pane/state/store.ts';
 import { sayRead } from '../../src/pane/job/say-checks.ts';
 import { sayStale } from '../../src/pane/plan/say-stale.ts';
@@ -27,6 +28,8 @@ const found = (faults: number, print = 'a'): JobFound => ({
   survey: { name: 'House.xlsx', places: [], sheets: [] },
   tables: [RUNS],
   job: undefined,
+  asRead: readJob([], 'House.xlsx').asRead,
+  runs: [],
   shop: usualShop(),
   settings: [],
   coves: [],

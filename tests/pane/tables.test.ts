@@ -93,7 +93,7 @@ describe('Input sheets that are made beside what is there', () => {
     const tables = matchTables(places, { Profiles: choiceOf(place('My profiles')) });
     const made = missingSheets(whole, tables, survey('Runs', 'My profiles', 'How to'));
     expect(made.sheets.map(({ name }) => name)).toEqual([
-      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock', 'Work'],
+      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock', 'Work', 'Job'],
     ]);
   });
 

@@ -17,6 +17,7 @@ export interface Tables {
   readonly shop?: string;
   readonly stock?: string;
   readonly work?: string;
+  readonly job?: string;
 }
 
 const root = join(import.meta.dirname, '..', '..');
@@ -34,6 +35,7 @@ export const PLAIN: Required<Tables> = {
     'Profile,Make,Blank width,Blank thickness,Spring,Species,Cove width,Cove depth,Class\n' +
     'Base,buy,5 1/4,3/4,,Poplar,,,\nCasing,buy,3 1/2,11/16,,Poplar,,,\n' +
     'Crown,buy,4 5/8,11/16,38,Poplar,,,\nCove,cove,4 1/2,1,,Poplar,3,1/2,4/4',
+  job: 'Setting,Value',
   shop: 'Setting,Value\nhourly rate,60\nend allowance,0',
   stock:
     "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
@@ -51,6 +53,7 @@ export function tablesOf(tables: Tables): RawTable[] {
     shop: 'Shop',
     stock: 'Stock',
     work: 'Work',
+    job: 'Job',
   };
   return (Object.keys(names) as (keyof Tables)[]).map((key) => {
     const text = tables[key] ?? PLAIN[key];
@@ -82,8 +85,11 @@ export function folderTables(folder: string): Tables {
     return existsSync(path) ? readFileSync(path, 'utf8') : '';
   };
   const openings = read('openings');
+  const [walls, trim] = [read('walls'), read('trim')];
   return {
     runs: read('runs'),
+    ...(walls === '' ? {} : { walls }),
+    ...(trim === '' ? {} : { trim }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),

@@ -1,7 +1,14 @@
 import { describe, expect, test } from '@jest/globals';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import { stateProblem } from '../../src/planning/group-problem.ts';
+import type { Job } from '../../src/planning/job.ts';
+import { listPieces } from '../../src/planning/pieces/list-pieces.ts';
+import { closedRooms, walledHouse } from './house-walls.ts';
+import { lengthOf, plus, turned, type Point } from './houses/plane-geometry.ts';
 import { DEMO_FOLDER, folderTables, HOUSE_FOLDER, houseIsHere, jobOf, planOf } from './make-job.ts';
+
+/** Inches, each length of the published house. */
+const MEASURED_TO = 1 / 16;
 
 const doors = (shop: string) => ({
   runs: 'Room,Run,Profile,Length,Measured as,Quantity\nHouse,legs,Casing,84,finished,64\nHouse,heads,Casing,32,finished,32',
@@ -73,7 +80,8 @@ describe('whole jobs', () => {
   test('the demo library plans end to end and stands the independent check', async () => {
     const plan = await planOf(folderTables(DEMO_FOLDER));
     expect(checkJobPlan(plan)).toEqual([]);
-    expect(plan.job.runs.length).toBeGreaterThanOrEqual(60);
+    const made = plan.job.runs.filter((run) => run.made !== undefined);
+    expect(made.length).toBeGreaterThan(plan.job.runs.length / 2);
     expect(plan.job.profiles).toHaveLength(5);
     expect(new Set(plan.pieces.map((piece) => piece.room)).size).toBe(4);
     expect(new Set(plan.job.profiles.map((one) => one.species)).size).toBe(2);
@@ -93,5 +101,67 @@ describe('whole jobs', () => {
     expect(plan.job.runs).toHaveLength(320);
     expect(checkJobPlan(plan)).toEqual([]);
     expect(plan.totals.pieces).toBe(336);
+  });
+
+  // The same house, its closed rooms typed once.
+  house('the closed rooms of that house, typed once, make the pieces of its list of runs', () => {
+    const rooms = closedRooms();
+    expect(rooms).toHaveLength(10);
+    const typed = jobOf(folderTables(HOUSE_FOLDER));
+    const walled = jobOf(walledHouse());
+    const made = walled.runs.filter((run) => run.made !== undefined);
+    expect(new Set(made.map(({ room }) => room))).toEqual(new Set(rooms.map(({ name }) => name)));
+    const said = (job: Job): string[] => {
+      const { pieces, faults } = listPieces(job);
+      expect(faults).toEqual([]);
+      return pieces
+        .map(({ room, run, profile, cutLength, left, right }) => {
+          const wall = run.replace(/^(wall \d+)[a-z]$/u, '$1');
+          return [room, wall, profile, cutLength.toFraction(), left.kind, right.kind].join('; ');
+        })
+        .sort();
+    };
+    // The list miters two ends into corners where a door has taken all of the other wall's base.
+    const square = said(typed).map((one) =>
+      one
+        .replace(/^(A204.* wall 4; Base .* 63\/16; )inside miter; square$/u, '$1square; square')
+        .replace(/^(A205.* wall 4; Base .*; )inside miter$/u, '$1square'),
+    );
+    expect(said(walled)).toEqual(square.sort());
+  });
+
+  house('base and crown of that house are as long as its rooms are round', () => {
+    const tables = walledHouse();
+    const { pieces } = listPieces(
+      jobOf({ ...tables, shop: `${tables.shop!}\nend allowance,0,in` }),
+    );
+    for (const { name, walls, openingWidths } of closedRooms()) {
+      // Walked wall by wall: a polygon of right angles.
+      let [at, heading]: [Point, Point] = [
+        [0, 0],
+        [1, 0],
+      ];
+      for (const { length, right } of walls) {
+        at = plus(at, heading, length);
+        heading = turned(heading, right === 'outside miter' ? 90 : -90);
+      }
+      expect(lengthOf(at)).toBeLessThanOrEqual(MEASURED_TO * walls.length);
+      expect(heading[0]).toBeCloseTo(1, 12);
+      /** Less what corners add; each piece is cut to the next sixteenth. */
+      const expectTotal = (profile: string, due: number, within: number): void => {
+        const those = pieces.filter((one) => one.room === name && one.profile === profile);
+        const total = those.reduce(
+          (sum, { cutLength, left, right }) =>
+            sum + Number(cutLength.sub(left.added).sub(right.added)),
+          0,
+        );
+        expect(total - due).toBeGreaterThan(-within - 1e-9);
+        expect(total - due).toBeLessThan(within + those.length * MEASURED_TO);
+      };
+      const around = walls.reduce((sum, { length }) => sum + length, 0);
+      const open = openingWidths.reduce((sum, width) => sum + width, 0);
+      expectTotal('Cove crown', around, 0);
+      expectTotal('Base 5 1/4', around - open, MEASURED_TO * openingWidths.length);
+    }
   });
 });

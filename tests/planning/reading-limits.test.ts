@@ -13,16 +13,16 @@ describe('a number with limits', () => {
       profiles: `Profile,Spring\n${given.map((spring, at) => `${at === 0 ? 'Base' : `P${at}`},${spring}`).join('\n')}`,
     });
 
-  test('may stand at either limit: a spring of 1° or of 89°', () => {
-    const { job } = springs('1', '89');
-    expect(job!.profiles.map(({ spring }) => spring)).toEqual([1, 89]);
+  test('may stand at either limit: a spring of 2° or of 89°', () => {
+    const { job } = springs('2', '89');
+    expect(job!.profiles.map(({ spring }) => spring)).toEqual([2, 89]);
   });
 
   test('is refused beyond them, with the limit', () => {
-    const { faults } = springs('0.99', '0', '89.01', '90');
+    const { faults } = springs('1.99', '0', '89.01', '90');
     expect(faults.map(({ code, limit }) => [code, limit])).toEqual([
-      ['number.too-small', 1],
-      ['number.too-small', 1],
+      ['angle.spring-tiny', { degrees: 2 }],
+      ['angle.spring-tiny', { degrees: 2 }],
       ['number.too-large', 89],
       ['number.too-large', 89],
     ]);

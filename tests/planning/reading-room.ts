@@ -1,3 +1,4 @@
+import type { Piece } from '../../src/planning/piece.ts';
 import { PLAIN, type Tables } from './make-job.ts';
 
 /** The reading room of an invented library: an L, whose outside corner stands between walls 3 and 4. */
@@ -21,3 +22,13 @@ Reading room,2,cased opening,48,84,Casing,36,`,
   profiles: `${PLAIN.profiles}\nRail,buy,2 1/2,3/4,,Poplar,,,`,
   stock: `${PLAIN.stock}\nRail,stick,,,16',2,foot,,`,
 } as const satisfies Tables;
+
+/** Wall, length, left end, right end, and which it goes up. */
+export function saidOf(pieces: readonly Piece[], profile: string): string[] {
+  return pieces
+    .filter((one) => one.profile === profile && one.made !== undefined)
+    .map(
+      ({ run, cutLength, left, right, made }) =>
+        `${run}: ${cutLength.toFraction(true)} ${left.kind}/${right.kind} ${made?.order?.left ?? '-'}`,
+    );
+}

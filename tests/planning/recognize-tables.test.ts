@@ -45,7 +45,7 @@ describe('Recognizing the tables of a job', () => {
       ]),
     ).toEqual({
       ...{ Runs: 'runs', Walls: [], Trim: [], Openings: [] },
-      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [] },
+      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [], Job: [] },
     });
   });
 
@@ -75,8 +75,19 @@ describe('Recognizing the tables of a job', () => {
     );
     const pages = Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`]);
     // Lists like these are many: they go by the name of their sheet alone.
-    const byName = { Walls: [], Trim: [], Work: [] };
-    expect(found(blank)).toEqual({ ...Object.fromEntries(pages), ...byName });
+    const byName = { Walls: [], Trim: [], Work: [], Job: [] };
+    const withoutJob = blank.filter(({ sheet }) => sheet !== 'Page of 3Job');
+    expect(found(withoutJob)).toEqual({ ...Object.fromEntries(pages), ...byName });
+  });
+
+  test('asks which of two lists of settings is Shop, where neither is named', () => {
+    const settings = [
+      place('One', ['Setting', 'Value', 'Unit']),
+      place('Two', ['Setting', 'Value']),
+    ];
+    expect(found(settings)).toMatchObject({ Shop: ['One', 'Two'], Job: [] });
+    const named = [settings[0]!, place('Job', ['Setting', 'Value'])];
+    expect(found(named)).toMatchObject({ Shop: 'One', Job: 'Job' });
   });
 
   test('leaves a list named Walls or Trim to the table that it fits, where nothing else is that one', () => {
@@ -101,8 +112,15 @@ describe('Recognizing the tables of a job', () => {
 
   test('takes no list of something else for one of ours', () => {
     const none = {
-      ...{ Runs: [], Walls: [], Trim: [], Openings: [], Profiles: [] },
-      ...{ Shop: [], Stock: [], Work: [] },
+      Runs: [],
+      Walls: [],
+      Trim: [],
+      Openings: [],
+      Profiles: [],
+      Shop: [],
+      Stock: [],
+      Work: [],
+      Job: [],
     };
     expect(
       found([place('Sums', ['Date', 'Sum', 'Note']), place('X', ['Profile', 'Note'])]),

@@ -64,5 +64,6 @@ export const ROOM_CASES: readonly (readonly [Tables, string, string, string])[] 
   [trimmed('Den,Base,floor,,except 1;2;3;4,,'), 'room.trim-on-no-wall', 'Walls', '1;2'],
   [trimmed('Den,Base,floor,,,,5'), 'room.wall-not-listed', 'Starts', '4'],
   [trimmed('Den,Base,floor,,1;2,,3'), 'room.starts-without-trim', 'Starts', '2'],
-  [trimmed('all,Base,floor,,,,\nDen,BASE,floor,,2,,'), 'room.trim-twice', 'Profile', 'Casing'],
+  [trimmed('Den,Base,floor,,,,\nDen,BASE,floor,,2,,'), 'room.trim-twice', 'Profile', 'Casing'],
+  [trimmed('all,Base,floor,,,,\nall,BASE,floor,,2,,'), 'room.trim-twice', 'Profile', 'Casing'],
 ];

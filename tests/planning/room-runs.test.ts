@@ -8,17 +8,7 @@ import { drawCorners, wallsAlong } from '../core/room/make-rooms.ts';
 import { count } from '../deep.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 import { jobOf, PLAIN, planOf, readTables, type Tables } from './make-job.ts';
-import { READING_ROOM } from './reading-room.ts';
-
-/** Wall, length, left end, right end, and which it goes up. */
-function saidOf(pieces: readonly Piece[], profile: string): string[] {
-  return pieces
-    .filter((one) => one.profile === profile && one.made !== undefined)
-    .map(
-      ({ run, cutLength, left, right, made }) =>
-        `${run}: ${cutLength.toFraction(true)} ${left.kind}/${right.kind} ${made?.order?.left ?? '-'}`,
-    );
-}
+import { READING_ROOM, saidOf } from './reading-room.ts';
 
 describe('Runs out of Walls and Trim', () => {
   test('are those of a reading room worked by hand', () => {
@@ -28,8 +18,9 @@ describe('Runs out of Walls and Trim', () => {
     // Casing 3 1/2 and reveal 3/16 each side: the door takes 38 5/16 to 81 11/16 of wall 5, the cased
     // opening 32 5/16 to 87 11/16 of wall 2. Wall 1 is across from the door; from it to the right to the
     // cased opening, to the left to the door. What lies between the two starts at its longest, 3 and 4.
+    // Walls 1 and 6 are whole, between two inside corners, and over 4 ft: 1/16 longer, to spring in.
     expect(saidOf(pieces, 'Base')).toEqual([
-      '1: 216 square/square 1',
+      '1: 216 1/16 square/square 1',
       '2: 32 5/16 cope/square 2',
       '2: 32 5/16 square/cope 7',
       // Round the outside corner each is longer by the base's thickness, 3/4.
@@ -37,7 +28,7 @@ describe('Runs out of Walls and Trim', () => {
       '4: 72 3/4 outside miter/square 5',
       '5: 38 5/16 cope/square 6',
       '5: 38 5/16 square/cope 4',
-      '6: 192 square/cope 3',
+      '6: 192 1/16 square/cope 3',
     ]);
     // The window with its casing stands from 28 5/16 to 83 11/16 up and takes 74 5/16 to 141 11/16 of wall 1.
     expect(saidOf(pieces, 'Rail')).toEqual([
@@ -80,36 +71,10 @@ describe('Runs out of Walls and Trim', () => {
       wall: { file: 'walls.csv', line: 4, column: 3 },
       trim: { file: 'trim.csv', line: 2, column: 2 },
       order: 5,
+      isTakenOver: false,
       joined: ['right'],
     });
     expect(plan.pieces.find(({ room }) => room === 'Hall')?.madeFrom).toBeNull();
-  });
-
-  test('start where Starts says, are mitered where Trim says, and leave out the walls that it says', () => {
-    const trimmed = (row: string, headings = 'Room,Profile,Where,Walls,Inside corners,Starts') =>
-      saidOf(
-        listPieces(
-          jobOf({ ...READING_ROOM, openings: PLAIN.openings, trim: `${headings}\n${row}` }),
-        ).pieces,
-        'Base',
-      );
-    expect(trimmed('all,Base,floor,,,3')).toEqual([
-      '1: 216 cope/square 4',
-      '2: 120 cope/cope 5',
-      '3: 96 3/4 square/outside miter 1',
-      '4: 72 3/4 outside miter/square 1',
-      '5: 120 cope/square 2',
-      '6: 192 cope/square 3',
-    ]);
-    expect(trimmed('all,Base,floor,"1, 2",miter,')).toEqual([
-      '1: 216 square/inside miter 1',
-      '2: 120 inside miter/square 2',
-    ]);
-    // Wall 4 alone ends at the outside corner, where a return hides its end.
-    expect(trimmed('all,Base,floor,except 1; 2; 3; 5; 6,,')).toEqual([
-      '4: 72 return/square 1',
-      '4: 3/4 square/outside miter 1',
-    ]);
   });
 
   test('of an alcove end square where the room stays open', () => {
@@ -123,7 +88,7 @@ describe('Runs out of Walls and Trim', () => {
     );
     expect(saidOf(pieces, 'Base')).toEqual([
       'left: 30 square/cope 3',
-      'back: 60 square/square 1',
+      'back: 60 1/16 square/square 1',
       'right: 30 cope/square 2',
     ]);
   });
@@ -133,9 +98,13 @@ describe('Runs out of Walls and Trim', () => {
     const { asRead, cautions, faults } = readTables({ ...READING_ROOM, runs: typed });
     expect(faults).toEqual([]);
     const base = asRead.runs.filter(({ profile }) => profile.toLowerCase() === 'base');
-    expect(base.map(({ run }) => run)).toEqual(['1', '3', '4', '5', '6', '2']);
+    expect(base.map(({ run }) => run)).toEqual(['1', '2', '3', '4', '5', '6']);
     expect(cautions.filter(({ code }) => code.startsWith('room.'))).toMatchObject([
-      { code: 'room.run-taken-over', where: { file: 'runs.csv', line: 2, column: 4 } },
+      {
+        code: 'room.run-taken-over',
+        details: { length: { inches: 120 } },
+        where: { file: 'runs.csv', line: 2, column: 4 },
+      },
     ]);
     const beside = 'Room,Run,Profile,Length\nReading room,north,Base,100';
     expect(readTables({ ...READING_ROOM, runs: beside }).cautions).toContainEqual(
@@ -220,6 +189,8 @@ interface DrawnRoom {
   readonly around: number;
   readonly outside: number;
   readonly taken: number;
+  /** Walls over 4 ft between two inside corners, without an opening: base is sprung in there. */
+  readonly sprung: number;
 }
 
 const CASED = 2 * (3.5 + 3 / 16);
@@ -230,14 +201,14 @@ describe('Runs of random rooms with square corners', () => {
     library.setup();
     const next = seededNumbers(11);
     for (let drawn = 0; drawn < count(200); drawn++) {
-      const { tables, around, outside, taken } = drawRoom(next, library);
+      const { tables, around, outside, taken, sprung } = drawRoom(next, library);
       const { pieces, faults } = listPieces(jobOf(tables));
       expect(faults).toEqual([]);
       const total = (profile: string): number =>
         pieces
           .filter((one) => one.profile === profile && one.kind === 'run')
           .reduce((sum, { cutLength }) => sum + Number(cutLength), 0);
-      expect(total('Base')).toBeCloseTo(around - taken + outside * 2 * 0.75, 6);
+      expect(total('Base')).toBeCloseTo(around - taken + outside * 2 * 0.75 + sprung / 16, 6);
       const projection = 4.625 * Math.sin((38 * Math.PI) / 180);
       const up = Math.ceil(projection * 16 - 1e-6) / 16;
       // Each wall is rounded up by itself: one with two outside corners once.
@@ -291,7 +262,12 @@ function drawRoom(
   const others = lengths.flatMap((length, at) => (at !== longest && length > 60 ? [at] : []));
   const second = others[Math.floor(next() * others.length)];
   const widths = [30, ...(second === undefined ? [] : [24])];
-  const openings = [longest, ...(second === undefined ? [] : [second])].map((wall, at) => {
+  const opened = [longest, ...(second === undefined ? [] : [second])];
+  const isInside = (at: number): boolean => walls.at(at)!.turn === 'inside';
+  const sprung = lengths.filter(
+    (length, at) => length > 48 && isInside(at) && isInside(at - 1) && !opened.includes(at),
+  ).length;
+  const openings = opened.map((wall, at) => {
     const free = lengths[wall]! - widths[at]! - CASED - 2;
     const position = Math.floor(next() * free) + 5;
     return `Den,${walls[wall]!.name},door,${widths[at]},80,Casing,${position}`;
@@ -306,6 +282,7 @@ function drawRoom(
     around: lengths.reduce((sum, one) => sum + one, 0),
     outside: walls.filter(({ turn }) => turn === 'outside').length,
     taken: widths.reduce((sum, one) => sum + one + CASED, 0),
+    sprung,
   };
 }
 

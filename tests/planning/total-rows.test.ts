@@ -60,6 +60,30 @@ describe('A row that looks like a total', () => {
     expect(cautions.filter(({ code }) => code.startsWith('table.total'))).toEqual([]);
   });
 
+  test.each([
+    [
+      'all of the rows above',
+      'Hall,Base,100,\nLoft,Base,60,\nDen,Base,40 1/2,\nDen,Base,200 1/2,',
+      [5],
+    ],
+    ['each times its quantity', 'Hall,Base,10,4\nLoft,Base,6,\nDen,Base,5,2\nDen,Base,56,', [5]],
+    [
+      'a part, then all',
+      'A,Base,1,\nA,Base,2,\nA,Base,4,\nA,Base,7,\nB,Base,3,\nB,Base,5,\nB,Base,6,\nB,Base,14,\nB,Base,21,',
+      [5, 9, 10],
+    ],
+    ['two rows alone', 'Hall,Base,24,\nHall,Base,24,\nHall,Base,48,', []],
+    ['many pieces of that length', 'A,Base,1,\nA,Base,2,\nA,Base,4,\nA,Base,7,3', []],
+  ])('is cautioned with all its cells where its length is the sum of %s', (_what, rows, lines) => {
+    const { job, cautions, faults } = readTables({ runs: `Room,Profile,Length,Quantity\n${rows}` });
+    expect(faults).toEqual([]);
+    expect(job?.runs).toHaveLength(rows.split('\n').length);
+    const own = cautions.filter(({ code }) => code === 'table.total-length');
+    expect(own.map(({ where }) => where)).toEqual(
+      lines.map((line) => ({ file: 'runs.csv', line, column: 3 })),
+    );
+  });
+
   test('alone makes no list', () => {
     const { faults } = readTables({ runs: 'Room,Profile,Length\nTotal,,160' });
     expect(faults.map(({ code }) => code)).toEqual(['table.empty']);

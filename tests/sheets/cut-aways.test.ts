@@ -110,7 +110,7 @@ describe('the demo', () => {
     const { cutAways, cautions } = await planOf(DEMO);
     expect(new Set(cutAways.map(({ profile }) => profile))).toEqual(new Set(['Tall base']));
     expect(cutAways.map(({ room, wall, opening }) => `${room}, ${wall}: ${opening}`)).toContain(
-      'Map room, north base: door',
+      'Map room, north: door',
     );
     expect(cautions.map(({ code }) => code)).toContain('job.opening-by-total');
   });

@@ -261,8 +261,11 @@ describe('The cutting sheet', () => {
     const named = cutSticks(sheet).map(({ which }) => /^(?:stick|board) ([A-Z]+\d+)/u.exec(which));
     expect(named.every((found) => found !== null)).toBe(true);
     const from = rowWith(sheet, 'Pull from the rack, and buy');
+    const until = sheet.rows.findIndex(
+      ({ cells }, row) => row > from && cells[0]?.style === 'section',
+    );
     const chalked = sheet.rows
-      .slice(from, from + 30)
+      .slice(from, until)
       .flatMap(({ cells }) => (cells[6]?.style === 'row' ? [String(cells[6].value)] : []))
       .join(', ')
       .replace(/([A-Z]+)(\d+) to [A-Z]+(\d+)/gu, (_, letter: string, first, last) =>

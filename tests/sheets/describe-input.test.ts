@@ -57,13 +57,20 @@ async function jsonOf(tables: readonly RawTable[]) {
   const { job, faults } = readJob(tables, 'job');
   expect(faults).toEqual([]);
   const { plan } = await planJob(job!);
-  // Cautions tell the place in the file, which is another one.
-  const { cautions, ...json } = planToJson(plan!);
-  return { ...json, cautions: cautions.map(({ code, given }) => ({ code, given })) };
+  // Cautions, and pieces of walls, tell the place in the file, which is another one.
+  const { cautions, pieces, ...json } = planToJson(plan!);
+  return {
+    ...json,
+    cautions: cautions.map(({ code, given }) => ({ code, given })),
+    pieces: pieces.map(({ madeFrom, ...piece }) => ({
+      ...piece,
+      madeFrom: madeFrom && { ...madeFrom, wall: null, trim: null },
+    })),
+  };
 }
 
 describe('The blank input workbook', () => {
-  test('has a how-to and the seven sheets, and nothing that a workbook can not hold', () => {
+  test('has a how-to and the eight sheets, and nothing that a workbook can not hold', () => {
     const blank = cleanDescription(describeInput());
     expect(blank.sheets.map(({ name }) => name)).toEqual([
       'How to',
@@ -75,6 +82,7 @@ describe('The blank input workbook', () => {
       'Shop',
       'Stock',
       'Work',
+      'Job',
     ]);
     expect(checkDescription(blank)).toEqual([]);
   });
@@ -103,7 +111,7 @@ describe('The blank input workbook', () => {
       ),
     );
     expect(profiles!.headings.cells).toEqual(
-      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Drop,Projection,Miter across,Where,Height,Species,Class,Offcut allowance %,Off-center to,Note'.split(
+      'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Near flat,Spring,Drop,Projection,Miter across,Where,Height,Species,Class,Offcut allowance %,Off-center to,Slope,Note'.split(
         ',',
       ),
     );

@@ -54,8 +54,20 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     const names = workbook.sheets.map((sheet) => sheet.name);
     const outlines = plan.profiles.some(({ setUp }) => setUp !== undefined) ? ['Outlines'] : [];
     const rooms = plan.job.walls.length > 0 ? ['Rooms'] : [];
+    const isBought = ({ bought }: { bought: number }): boolean => bought > 0;
+    const yard = plan.groups.some(({ stockUse }) => stockUse.some(isBought)) ? ['Yard'] : [];
     expect(names).toEqual([
-      ...['Production', 'Labor', 'Pieces', 'Set-ups', ...outlines, 'Cutting', ...rooms, 'Client'],
+      ...[
+        'Production',
+        'Labor',
+        'Pieces',
+        'Set-ups',
+        ...outlines,
+        'Cutting',
+        ...rooms,
+        ...yard,
+        'Client',
+      ],
     ]);
     expect(checkDescription(workbook)).toEqual([]);
   });

@@ -19,8 +19,17 @@ import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import { countLengths } from '../../src/sheets/cut-so-far.ts';
 import { readTicks } from '../../src/sheets/read-ticks.ts';
 import { cutPieces } from './cut-rows.ts';
-import { JOBS, rawRowsOf, sheetOf } from './sheet-jobs.ts';
-import { cutRow, EDITS, sortPieces, typeInto } from './single-edits.ts';
+import { JOBS, rawRowsOf, rowWith, sheetOf } from './sheet-jobs.ts';
+import {
+  BOARDS,
+  BOARDS_CAME,
+  cutRow,
+  EDITS,
+  INVOICE,
+  sortPieces,
+  typeInto,
+  yardRow,
+} from './single-edits.ts';
 
 const gnumericIsHere = (): boolean => spawnSync('ssconvert', ['--version']).status === 0;
 const here = libreOfficeIsHere();
@@ -127,6 +136,30 @@ const CUT_OFF = 11;
       // The row of the piece, and the sum of its profile.
       expect(marked(one, 'Cutting', CUT_OFF)).toEqual([-0.063, -0.063]);
       expect(marked('nothing at all', 'Cutting', CUT_OFF)).toEqual([]);
+    });
+
+    test('boards that came are tallied by surface measure and by the plain rule, and the invoice against it', () => {
+      const first = yardRow(workbook);
+      const at = (letter: string, row: number) => valueAt(BOARDS_CAME, `Yard!${letter}${row + 1}`);
+      expect(BOARDS.map((_, row) => at('H', first + row))).toEqual(
+        BOARDS.map(([, , face]) => face),
+      );
+      expect(BOARDS.map((_, row) => at('J', first + row))).toEqual(
+        BOARDS.map(([, , face]) => face),
+      );
+      for (const [row, [wide, long]] of BOARDS.entries()) {
+        expect(at('K', first + row)).toBeCloseTo((wide * long) / 12, 9);
+      }
+      const sheet = sheetOf(workbook, 'Yard');
+      const figure = (label: string): number => Number(at('E', rowWith(sheet, label)));
+      const tally = BOARDS.reduce((all, [, , face]) => all + face, 0);
+      expect(figure('Tally of what came')).toBe(tally);
+      const due = (tally / 0.93) * 1.15;
+      expect(figure('To be billed')).toBeCloseTo(due, 9);
+      expect(figure('Billed too much')).toBeCloseTo(INVOICE.billed - due, 9);
+      expect(figure('That is, in money')).toBeCloseTo((INVOICE.billed - due) * INVOICE.price, 2);
+      // A row that nobody has typed in counts nothing.
+      expect(at('H', first + BOARDS.length) ?? '').toBe('');
     });
 
     test('a list of pieces that is sorted otherwise still agrees, and still finds what differs', () => {

@@ -6,6 +6,7 @@ import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { outlineFiles } from '../../src/exports/outline-files.ts';
 import { describeOutlines } from '../../src/sheets/outlines/outlines-sheet.ts';
 import { columnPoints, roomOnPage } from '../../src/sheets/grammar/page-size.ts';
 import { MANUAL_CAUTION, TRIAL_CAUTION } from '../../src/sheets/words/standing-cautions.ts';
@@ -39,6 +40,13 @@ const coves = (profiles: string, paper = 'letter'): Tables => {
     ].join('\n'),
   };
 };
+/** A crown up 4 in 12 whose sides differ, and a rail that stands and is even. */
+const SLOPED: Tables = {
+  ...coves('Crown,,\nRail,,'),
+  profiles:
+    'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Off-center,Near flat,Spring,Slope\n' +
+    'Crown,crown cove,4 1/4,1,Poplar,2 3/4,5/8,1/4,3/4,40,4 in 12\nRail,cove,2 1/2,3/4,Poplar,1 1/2,3/8,0,,,18.4',
+};
 const HUGE = 'Huge,cove,22,1 3/4,Poplar,6,1,3/8';
 
 const JOBS_HERE: Readonly<Record<string, Tables>> = {
@@ -46,6 +54,7 @@ const JOBS_HERE: Readonly<Record<string, Tables>> = {
   'millimetres on A4': JOBS['millimetres']!,
   wider: coves('Seven,cove,7 3/4,1 3/4,Poplar,5,1,3/8\nSmall,cove,2,1,Poplar,1,3/8,0'),
   'in parts': coves(HUGE),
+  sloped: SLOPED,
   'in parts on A4': coves(HUGE, 'a4'),
   thick: coves('Thick,cove,6,5 1/2,Poplar,5,3/4,3/8'),
   'a long name': coves(`${'name '.repeat(60).trim()},cove,7 3/4,2 1/2,Poplar,5,1,3/8`, 'a4'),
@@ -53,7 +62,7 @@ const JOBS_HERE: Readonly<Record<string, Tables>> = {
 
 /** All of them in a deep run, else one on each paper and one in parts. */
 const PRINTED =
-  count(1, 0) === 1 ? Object.keys(JOBS_HERE) : ['demo', 'millimetres on A4', 'in parts'];
+  count(1, 0) === 1 ? Object.keys(JOBS_HERE) : ['demo', 'millimetres on A4', 'in parts', 'sloped'];
 
 async function outlinesOf(tables: Tables): Promise<{ sheet: SheetDescription; plan: JobPlan }> {
   const plan = await planOf(tables);
@@ -90,8 +99,10 @@ describe.each(Object.keys(JOBS_HERE))('The outlines of “%s”', (name) => {
       expect(left).toBeGreaterThanOrEqual(drawing.height * POINTS_PER_MM);
       const texts = rows.flatMap(({ cells }) => cells.map((cell) => String(cell?.value)));
       expect(texts).toContain(MANUAL_CAUTION);
-      expect(texts.join(' ')).toContain(TRIAL_CAUTION);
-      expect(texts.join(' ')).toContain('enters the blade last');
+      const said = texts.join(' ');
+      const isRaked = said.includes('Raked profile');
+      expect(said.includes(TRIAL_CAUTION)).toBe(!isRaked);
+      expect(said).toContain(isRaked ? 'try the miter of both in scrap' : 'enters the blade last');
     });
   });
 });
@@ -116,6 +127,46 @@ describe('The sheet Outlines', () => {
       expect(texts.filter((text) => text.includes(`part ${part} of 3`))).toHaveLength(1);
     }
     expect(texts.filter((text) => text.includes('wider than the paper'))).toHaveLength(3);
+  });
+
+  test('has raked profiles both ways, and for each side where the sides differ', async () => {
+    const { sheet, plan } = await outlinesOf(SLOPED);
+    expect(sheet.drawings!.map(({ name }) => name)).toEqual([
+      'Crown outline',
+      'Crown raked rising, near edge down',
+      'Crown raked rising, far edge down',
+      'Crown raked falling, near edge down',
+      'Crown raked falling, far edge down',
+      'Rail outline',
+      'Rail raked rising',
+      'Rail raked falling',
+    ]);
+    const files = outlineFiles(plan, ['Mind']).map(({ path }) => path);
+    expect(files).toHaveLength(8);
+    expect(files[1]).toBe('outlines/Crown-raked-rising-near-edge-down.dxf');
+    expect(files[7]).toBe('outlines/Rail-raked-falling.dxf');
+  });
+
+  test('has no raked profile of an edge that its back bevels would break through', async () => {
+    // Spring 30°, near flat 1/4: with that edge on the wall too little wood is left, as a caution says.
+    const { plan, sheet } = await outlinesOf({
+      ...SLOPED,
+      profiles: SLOPED.profiles!.replace('1/4,3/4,40', '1/4,1/4,30'),
+    });
+    const oneWay = plan.cautions.find(({ code }) => code === 'crown.bevel-one-way')!;
+    const names = sheet.drawings!.map(({ name }) => name!).filter((name) => /Crown r/u.test(name));
+    const { onWall } = oneWay.details as { onWall: string };
+    expect(names).toEqual(
+      ['rising', 'falling'].map((way) => `Crown raked ${way}, ${onWall} edge down`),
+    );
+  });
+
+  test('has none that falls so steeply that its face would lie on its back', async () => {
+    const steep = SLOPED.profiles!.replace('4 in 12', '12/12').replace('18.4', '');
+    const { sheet } = await outlinesOf({ ...SLOPED, profiles: steep.replace(',40,', ',46,') });
+    const names = sheet.drawings!.map(({ name }) => name);
+    expect(names.filter((name) => /rising/u.test(name!))).toHaveLength(2);
+    expect(names.filter((name) => /falling/u.test(name!))).toEqual([]);
   });
 
   test('says so where a blank is thicker than a page is high', async () => {
@@ -162,15 +213,47 @@ if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not in
         expect(bars).toHaveLength(2);
         expect(Math.abs((bars[0]!.long / DPI) * 25.4 - 100)).toBeLessThan(0.5);
         expect(Math.abs(bars[1]!.long / DPI - 4)).toBeLessThan(0.02);
-        // A cove in parts has no page with all of it.
-        if (pages.length !== made.length) return;
-        const { blade, setting } = made[index]!.setUp!;
+        // A cove in parts has no page with all of it; raked profiles are measured below.
+        if (key === 'in-parts' || key === 'in-parts-on-A4') return;
+        const name = sheet.drawings![index]!.name!;
+        const cove = made.find(({ profile }) => name === `${profile.name} outline`);
+        if (cove === undefined) {
+          expect(name).toContain('raked');
+          return;
+        }
+        const { blade, setting } = cove.setUp!;
         const [inches, level] = coveJustOverFace(page, bars[0]!.top);
         const edges = edgesAt(blade, setting, level);
         expect(Math.abs(inches / (edges.far - edges.near) - 1)).toBeLessThan(0.005);
       });
     }
   }, 120_000);
+
+  test('raked profiles are as high on the wall as by hand, to half a percent', async () => {
+    const { sheet } = jobs['sloped']!;
+    const pages = await rasterPages(printed['sloped']!, DPI);
+    // Along the wall a blank 1 in thick at spring 40° has 1 / sin 40°, a rail 2 1/2 its width; times cos of the slope.
+    const onWall = {
+      Crown: Math.cos(Math.atan(4 / 12)) / Math.sin((40 * Math.PI) / 180),
+      Rail: 2.5 * Math.cos((18.4 * Math.PI) / 180),
+    };
+    sheet.drawings!.forEach(({ name = '' }, index) => {
+      const [which, isRaked] = name.split(' ');
+      if (isRaked !== 'raked') return;
+      const page = pages[index]!;
+      const bars = levelBars(page, 1000).filter(({ thick }) => thick >= 5);
+      const { long, x, middle } = longestUpright(page, bars[0]!.top);
+      const wanted = onWall[which as keyof typeof onWall];
+      expect([name, Math.abs(long / DPI / wanted - 1) < 0.005]).toEqual([name, true]);
+      if (which !== 'Rail') return;
+      // Right of the wall, out to the flat of its face above the middle: 3/4 in.
+      const high = middle - Math.round(long * (name.includes('rising') ? 0.42 : 0.3));
+      const across = darkStretches(page, high).map(({ from, to }) => (from + to) / 2);
+      expect(across).toHaveLength(2);
+      expect(Math.abs(across[0]! - x)).toBeLessThan(3);
+      expect(Math.abs((across[1]! - across[0]!) / DPI / 0.75 - 1)).toBeLessThan(0.005);
+    });
+  }, 60_000);
 
   test.each(PRINTED_LABELS)(
     'labels of “%s” lie within 1 mm of their places, a page each',
@@ -186,6 +269,27 @@ if (!printingMustRun()) console.info('Skipped: LibreOffice or pdftoppm is not in
     120_000,
   );
 });
+
+/** The longest upright line of ink above a row, in pixels: how long it is between its ends' middles, and where. */
+function longestUpright(page: PageRaster, above: number) {
+  const open = new Map<number, number>();
+  let best = { long: 0, x: 0, middle: 0 };
+  for (let row = 0; row < above; row++) {
+    const dark = new Set<number>();
+    for (const { from, to } of darkStretches(page, row)) {
+      for (let x = from; x < to; x++) dark.add(x);
+    }
+    for (const x of open.keys()) if (!dark.has(x)) open.delete(x);
+    for (const x of dark) {
+      const start = open.get(x) ?? row;
+      open.set(x, start);
+      // A line 0.2 mm wide reaches half of it beyond both ends.
+      const long = row + 1 - start - (0.2 / 25.4) * DPI;
+      if (long > best.long) best = { long, x, middle: (start + row) / 2 };
+    }
+  }
+  return best;
+}
 
 /** Between the lines of the cove, and how far over the face that is; in inches of paper. */
 function coveJustOverFace(page: PageRaster, below: number): [inches: number, level: number] {

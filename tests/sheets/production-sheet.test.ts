@@ -238,7 +238,7 @@ describe('The production sheet', () => {
     const { plan, sheet } = planned('demo');
     const row = rowWith(sheet, 'First, matched pieces and runs in one piece', 1);
     // As the demo's Runs ask for them: two in one piece, and the chart rails, which are matched.
-    const asked = ['south cove', 'west crown', 'chart rail left', 'chart rail right'];
+    const asked = ['south', 'east crown', 'chart rail left', 'chart rail right'];
     const isAsked = (piece: Piece | undefined): boolean =>
       asked.includes(piece?.run ?? '') && (piece?.onePiece === true || piece?.match !== '');
     const sticks = plan.profiles.flatMap((one) =>

@@ -78,9 +78,9 @@ describe('The page of a room', () => {
     const base = rows.filter(({ order }) => order.endsWith('A'));
     // Worked by hand with tests/planning/room-runs.test.ts.
     expect(base.map((one) => `${one.order} ${one.wall} ${one.length} ${one.above}`)).toEqual([
-      '1A 1 216 |——|',
+      '1A 1 216.0625 |——|',
       '2A 2 32.3125 )——|',
-      '3A 6 192 |——(',
+      '3A 6 192.0625 |——(',
       '4A 5 38.3125 |——(',
       '5A 3 96.75 |——\\',
       '5A 4 72.75 /——|',
@@ -106,7 +106,7 @@ describe('The page of a room', () => {
       .filter(
         ({ room, run, profile }) => room === 'Reading room' && run === '5' && profile === 'Base',
       )
-      .map(({ made }) => [made?.lies?.from, made?.lies?.to].map(Number));
+      .map(({ onWall }) => [onWall?.lies?.from, onWall?.lies?.to].map(Number));
     // The door from 42 to 78, 3 1/2 and 3/16 beside it.
     expect(lies).toEqual([
       [0, 38.3125],
@@ -117,8 +117,8 @@ describe('The page of a room', () => {
   test('sets apart what is typed by hand and what is around openings', () => {
     const rows = pagesOf(sheet).get('Reading room')!;
     const loose = rows.filter(({ order }) => order === '');
-    const typed = loose.find(({ profile }) => profile === 'Crown');
-    expect(typed).toMatchObject({ wall: '6', length: 192, note: expect.stringContaining('typed') });
+    const typed = loose.find(({ wall }) => wall === 'shelf');
+    expect(typed).toMatchObject({ profile: 'Rail', length: 30, note: 'of oak' });
     expect(loose.filter(({ profile }) => profile === 'Casing').map(({ wall }) => wall)).toEqual([
       ...['5 door, left leg', '5 door, right leg', '5 door, head'],
       ...['1 window, left leg', '1 window, right leg', '1 window, head', '1 window, foot'],
@@ -126,12 +126,20 @@ describe('The page of a room', () => {
     ]);
   });
 
-  test('has no arrow, and nothing joined, across a run that is typed in place of the made one', () => {
+  test('gives a run that is typed in place of a made one its turn, with the ends that were typed', () => {
     const { alt } = sheet.drawings![0]!.drawing;
-    // Wall 6 has the crown by hand: the first on wall 1 and the last made one on wall 5 meet it.
     expect(alt).toContain('1C on wall 1, square, square;');
     expect(alt).toContain('4C on wall 5, cope, square, right');
-    expect(alt).not.toContain('C on wall 6');
+    // Square at both ends, it is cut to nothing, and so has no arrow.
+    expect(alt).toContain('5C on wall 6, square, square.');
+    const row = pagesOf(sheet)
+      .get('Reading room')!
+      .find(({ order }) => order === '5C');
+    expect(row).toMatchObject({
+      wall: '6',
+      length: 192,
+      note: expect.stringMatching(/^as Runs has it; spliced from 2 parts.*; typed by hand$/u),
+    });
   });
 
   test('says of a door that nobody knows where it is that it is not drawn, and of the base that it comes in pieces', () => {
@@ -227,19 +235,14 @@ describe('In random rooms', () => {
 
 /** A coped end meets one that is up; what is joined has one turn. */
 function checkOrder({ pieces }: FittedTrim, walls: number): void {
-  const orders = pieces.map(({ order }) => order ?? Infinity);
+  const orders = pieces.map(({ order }) => order);
   expect(orders).toEqual([...orders].sort((one, other) => one - other));
   for (const one of pieces) {
     for (const end of ['left', 'right'] as const) {
       if (one.piece[end].kind !== 'cope') continue;
       const beside = (one.wall + (end === 'left' ? walls - 1 : 1)) % walls;
       const met = pieces.filter(({ wall }) => wall === beside);
-      // The crown of wall 1 is typed by hand.
-      if (met.length === 0) {
-        expect([one.piece.profile, beside]).toEqual(['Crown', 0]);
-        continue;
-      }
-      expect(Math.min(...met.map(({ order }) => order ?? Infinity))).toBeLessThan(one.order!);
+      expect(Math.min(...met.map(({ order }) => order))).toBeLessThan(one.order);
     }
     for (const wall of one.joinedTo) {
       const joined = pieces.filter((other) => other.wall === wall);

@@ -53,7 +53,7 @@ const HOSTILE: Tables = {
 };
 
 export const WALLED: Tables = {
-  runs: 'Room,Run,Profile,Length,Note\nReading room,6,Crown,192,typed by hand\nHall,north,Base,100,',
+  runs: 'Room,Run,Profile,Length,Note\nReading room,6,Crown,192,typed by hand\nReading room,shelf,Rail,30,of oak\nHall,north,Base,100,',
   walls:
     "Room,Wall,Length,Corner,Turn\nReading room,1,18',90,inside\nReading room,2,10',,\n" +
     "Reading room,3,8',90,outside\nReading room,4,6',,\nReading room,5,10',,\nReading room,6,16',,\n" +
@@ -91,11 +91,11 @@ export const JOBS: Readonly<Record<string, Tables>> = {
       'crosscut kerf,"2,8",\nend allowance,"1,5",\nkeep offcuts over,"450,5",\nsplice angle,"22,5",\n' +
       'least blank length,"914,4",\nset-up spare,"950,5",\noffcut credit %,25,',
     profiles:
-      'Profile,Make,Blank width,Blank thickness,Near flat,Spring,Species,Cove width,Cove depth,Off-center,Class,Note\n' +
-      'Base,buy,"90,5",18,,,Tulpe,,,,,\n' +
-      'Cove 7.5,cove,"110,5",25,,,Tulpe,"75,5",13,"6,5",5/4,"Stück 0.5 of 2,25"\n' +
-      'Flat,cove,"110,5",24,,,Tulpe,"70,5","11,5",,5/4,\n' +
-      'Crown,crown cove,"120,5",25,,"38,5",Tulpe,70,"12,5",4,5/4,',
+      'Profile,Make,Blank width,Blank thickness,Near flat,Spring,Species,Cove width,Cove depth,Off-center,Class,Note,Slope\n' +
+      'Base,buy,"90,5",18,,,Tulpe,,,,,,\n' +
+      'Cove 7.5,cove,"110,5",25,,,Tulpe,"75,5",13,"6,5",5/4,"Stück 0.5 of 2,25",\n' +
+      'Flat,cove,"110,5",24,,,Tulpe,"70,5","11,5",,5/4,,"4,5/12"\n' +
+      'Crown,crown cove,"120,5",25,,"38,5",Tulpe,70,"12,5",4,5/4,,"18,5"',
     runs:
       'Room,Run,Profile,Length,Left end,Right end,Left corner,Quantity\n' +
       'Stube 1.5,"Nord 2,5",Cove 7.5,"2410,5",inside miter,square,"87,5",3\n' +

@@ -36,7 +36,7 @@ describe('A stamped workbook', () => {
       expect(print.footer.startsWith(`${name}. `) || name.includes('ormula')).toBe(true);
     }
     expect(textsOf(sheetOf(workbook, 'Production'))).toContain(SAID);
-    expect(workbook.day).toBe('2026-11-30');
+    expect(workbook.made).toBe('2026-11-30');
     expect(workbook.properties).toEqual({
       'Inputs fingerprint': STAMP.fingerprint,
       'Planned on': '2026-11-30',

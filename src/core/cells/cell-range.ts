@@ -57,6 +57,11 @@ export function cellName(row: number, column: number): string {
   return `${columnLetters(column)}${row + 1}`;
 }
 
+/** A1:B7 for a range of more cells than one. */
+export function rangeName({ top, left, bottom, right }: CellRange): string {
+  return `${cellName(top, left)}:${cellName(bottom, right)}`;
+}
+
 /** A range with dollar signs and its sheet in quotes, as names and formulas write it. */
 export function absoluteRange(sheet: string, range: CellRange): string {
   const corner = (row: number, column: number): string => `$${columnLetters(column)}$${row + 1}`;

@@ -1,7 +1,10 @@
 /** The profile of a molding that rises or falls along its wall and meets a level one round an outside corner. */
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
-import { toDegrees, type Radians } from '../units/angle.ts';
+import { QUARTER_TURN, radians, toDegrees, type Radians } from '../units/angle.ts';
 import { checkCorner } from './crown-angles.ts';
+
+/** Which way a raked molding goes as it leaves the outside corner. */
+export type RakedWay = 'rising' | 'falling';
 
 /** A point of a profile as it stands on the wall. */
 export interface ProfilePoint {
@@ -39,4 +42,20 @@ export function computeRakedPoint(given: {
   if (faults.length > 0) return failed(...faults);
   const { out, up } = point;
   return ok({ out, up: up * Math.cos(slope) + (out / Math.tan(corner / 2)) * Math.sin(slope) });
+}
+
+/**
+ * The raked sections that meet one of a level molding round a square outside corner, point by point:
+ * rising away from the corner, and falling. Falling it stands F cos(s + θ) high, F the face and s its
+ * spring: from s + θ = 90° on the face would lie on its back, and there is no such profile.
+ * @param slope from level, above 0 and less than a right angle.
+ * @param spring of the molding from the wall; absent, or 0, for one that stands upright.
+ */
+export function rakedWays(
+  slope: Radians,
+  spring: Radians = radians(0),
+): readonly { readonly way: RakedWay; readonly slope: Radians }[] {
+  const rising = { way: 'rising', slope } as const;
+  if (spring + slope >= QUARTER_TURN) return [rising];
+  return [rising, { way: 'falling', slope: radians(0 - slope) }];
 }

@@ -20,6 +20,7 @@ export const NAMES = {
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
   'sheet.Work': 'Work',
+  'sheet.Job': 'Job',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions
@@ -46,7 +47,6 @@ export const NAMES = {
   meets: 'Meets',
   out: 'Out',
   up: 'Up',
-  slope: 'Slope',
   ranges: 'The ranges',
   aLength: 'A length',
   thePiece: 'The piece',

@@ -26,10 +26,32 @@ function sayRailWays({ detail }: Facts): string {
     : `${narrower}an extension of the table to that side.`;
 }
 
+/** Where a number of degrees is what such an angle comes to in radians. */
+function sayRadians({ given, detail }: Facts): string {
+  const radians = detail('radians');
+  return radians === '' ? '' : `It looks like radians: ${given} of them are ${radians}. `;
+}
+
 /** Near names as `may`, where there are any. */
 function didYouMean({ detail }: Facts): string {
   const may = detail('may');
   return may === '' ? '' : `Did you mean ${may}? `;
+}
+
+/** What a made run has otherwise than the row that stands in its place. */
+function otherwiseMade({ detail }: Facts): string {
+  const words = {
+    length: 'length',
+    left: 'left end',
+    leftCorner: 'left corner',
+    right: 'right end',
+    rightCorner: 'right corner',
+    quantity: 'quantity',
+  };
+  const said = Object.entries(words).flatMap(([key, name]) =>
+    detail(key) === '' ? [] : [`${name} ${detail(key)}`],
+  );
+  return said.length === 0 ? '' : ` (which has ${said.join(', ')})`;
 }
 
 /** By what a room misses, and what is allowed. */
@@ -81,6 +103,10 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is what a spreadsheet stores for the date ${f.detail('date')}, which it may have made of ${f.detail('fraction')}. Format the cell as text and type the length again, with a 0 before a bare fraction (0 3/4). Where the number is meant, write its unit with it.`,
   'length.asked-about': (f) =>
     `${f.argument} is ${f.given}, more than any shop or house has (${f.limit}). Check the unit: bare numbers are read in the shop's. Where it is meant, write the unit with the number.`,
+  'length.asked-short': (f) =>
+    `${f.argument} is ${f.given}, which is hardly meant: bare numbers are read in the shop's unit. Where ${f.detail('meant')} is meant, write that; else write the unit with the number.`,
+  'length.all-short': (f) =>
+    `${f.argument} has no length above ${f.given}: bare numbers are inches. Where they are feet, head the column Length (ft), or write the unit with each.`,
   'length.beyond-shop': (f) =>
     `${f.argument} is ${f.given}; no shop's is more than ${f.limit}. Check the unit: bare numbers are inches.`,
   'length.not-positive': (f) => `${f.argument} is ${f.given}; it must be more than 0.`,
@@ -92,7 +118,7 @@ export const WORDING = wordings({
   'number.two-readings': (f) =>
     `${f.argument}: ${f.given} may be ${f.detail('one')} or ${f.detail('other')}. Write it without a sign between thousands.`,
   'number.other-sign': (f) =>
-    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).`,
+    `${f.argument}: ${f.given} has its decimals behind “${f.detail('sign')}”, and the decimal sign is “${f.detail('own')}” here. Write it with that one; ${f.detail('option') === '' ? 'where the whole job uses the other, say so in Shop (decimal sign)' : `where all numbers use the other, add ${f.detail('option')}`}.`,
   'number.percent': (f) =>
     `${f.argument}: ${f.given} is a percent, which this is not. Write it without the %; where the cell's number format shows the %, choose another.`,
   'number.other-unit': (f) =>
@@ -117,7 +143,15 @@ export const WORDING = wordings({
     const least = above === '' ? `from ${f.detail('least')}` : `more than ${above} and at most`;
     return `${f.argument} is ${f.given}; measured from ${f.detail('from')}, it must be ${least}${above === '' ? ' to' : ''} ${f.limit}.`;
   },
+  'angle.corner-tiny': (f) =>
+    `${f.argument} is ${f.given}; no two walls meet at less than ${f.limit}. ${sayRadians(f)}Write the angle between the walls in degrees; a square corner is 90.`,
+  'angle.spring-tiny': (f) =>
+    `${f.argument} is ${f.given}; the back of a crown leans at least ${f.limit} from its wall. ${sayRadians(f)}Write the angle between its back and the wall in degrees; 38 and 45 are usual.`,
+  'angle.corner-sharp': (f) =>
+    `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
+  'text.ditto': (f) =>
+    `${f.argument}: ${f.given} says that it is as above, which isn't read so. Write it out in each row.`,
   'text.too-long': (f) =>
     `${f.argument}: the text is ${f.given} characters long; at most ${f.limit} are allowed.`,
 
@@ -195,6 +229,12 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; the pitch of a ceiling lies between 0° and 90° from level.`,
   'crown.slope-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a molding that falls or rises along a wall does so by less than 90° from level.`,
+  'crown.slope-unreadable': (f) =>
+    `${f.argument}: ${f.given} is no slope that can be read. Write degrees from level, such as ${f.decimal('18.4')}, or the rise in 12, such as 4/12 or 4 in 12.`,
+  'crown.slope-nearly-level': (f) =>
+    `${f.argument} is ${f.given} from level, which nobody would see: a rise such as 4/12, worked out as a number, comes to so little. Write 4 in 12, or its degrees, ${f.decimal('18.4')}; leave ${f.argument} blank where the ceiling is level.`,
+  'crown.slope-too-steep': (f) =>
+    `${f.argument} is ${f.given} from level; it lies between 0° and ${f.limit}, without a sign: its cuts and profiles are told for both ways, up and down.`,
 
   'crown.bevel-too-near': (f) => {
     const nearFlat = f.detail('nearFlat');
@@ -215,6 +255,12 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}, but the profile has no spring angle. Fill in Spring, or leave ${f.argument} blank.`,
   'crown.size-beyond-face': (f) =>
     `${f.argument} is ${f.given}${f.detail('other') === '' ? '' : ` and ${f.detail('otherName')} ${f.detail('other')}`}: that takes a face ${f.detail('asked')} wide, and the molding is ${f.limit} wide. Correct Drop, Projection or Blank width.`,
+
+  // The bid
+  'bid.range-unsound': (f) =>
+    `${f.argument}: ${f.given} is no rate or waste. Give numbers from 0 for low, likely and high.`,
+  'bid.range-out-of-order': (f) =>
+    `${f.argument}: likely is ${f.given}, but low is ${f.detail('low')} and high is ${f.detail('high')}. Likely lies between the two, or is one of them.`,
 
   // Rooms
   'room.no-walls': (f) => `${f.argument} has no walls. List them in order to the right.`,
@@ -263,6 +309,8 @@ export const WORDING = wordings({
     `${f.argument}: wall ${f.given} has none of this trim (Walls: ${f.detail('walls')}). Name one that has, or leave it blank for the wall across from the door.`,
   'room.trim-twice': (f) =>
     `${f.argument}: ${f.given} runs along wall ${f.detail('wall')} in ${f.detail('room')} by a row above already (${f.detail('at')}). Take one of the two rows out, or leave walls out under Walls: except ${f.detail('wall')}.`,
+  'room.own-row-first': (f) =>
+    `${f.argument}: its own row says what runs there of ${f.given} (${f.detail('at')}), so the row for all is not used in it.${f.detail('bare') === '' ? '' : ` Along ${f.detail('bare')} there is none.`}`,
   'room.trim-above-ceiling': (f) =>
     `${f.argument} is ${f.limit} high, and trim is to run along it ${f.given} from the floor. Check Height here and in Walls.`,
   'room.above-ceiling': (f) =>
@@ -272,9 +320,17 @@ export const WORDING = wordings({
   'room.opening-on-no-wall': (f) =>
     `${f.argument}: Wall is blank, so nothing is cut away for this ${f.given}, though the room's walls are listed. Name its wall.`,
   'room.run-taken-over': (f) =>
-    `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall. Take it out to have that one again.`,
+    f.detail('made') === ''
+      ? `${f.argument}: this row stands in place of the run of ${f.given} that Walls and Trim make on that wall${otherwiseMade(f)}. Take it out to have that one again.`
+      : `${f.argument}: Walls and Trim make ${f.detail('made')} of ${f.given} on that wall, and Runs has ${f.detail('rows')} in their place. Check that this is meant; without these rows that is planned which is made.`,
+  'room.runs-taken-over': (f) =>
+    `${f.argument}: Runs has ${f.given} of its runs, the same as Walls and Trim make. Another length or corner in Walls no longer changes these; take a row out to have its run made again.`,
   'room.runs-beside': (f) =>
     `${f.argument}: Runs has ${f.detail('profile')} there (${f.given}) beside what Walls and Trim make of it, and both are planned. Where the row stands for a wall, give it that wall's name under Run.`,
+  'room.runs-lack-heading': (f) =>
+    `Runs has no column ${f.argument}, which the run ${f.detail('run')} of ${f.detail('profile')} in ${f.detail('room')} needs (${f.given}). Add the heading, and take the run over again; nothing was written.`,
+  'room.run-reads-otherwise': (f) =>
+    `${f.argument}: its run of ${f.given} would not be read in Runs as it is made; nothing was written. Give its wall a plainer name, or type the run there.`,
   'room.nothing-made': (f) =>
     `${f.argument} has no rows, so nothing runs along the walls of ${f.given}. Add rows that say what does.`,
 
@@ -308,6 +364,16 @@ export const WORDING = wordings({
     `${f.argument} ${f.given} is filled and stands for nothing here, though it may mean ${f.detail('may')}. Head it, or choose it, as what it stands for; or, where it is for yourself alone, head it “${f.detail('notUsed')}”.`,
   'table.heading-merged': (f) =>
     `${f.argument} has rows but no heading of its own. Where headings are merged, take the merge apart and give each column its heading; a column that is for yourself alone may be headed “not used”.`,
+  'table.merged-down': (f) =>
+    f.detail('heading') === 'yes'
+      ? `The heading of ${f.argument} is merged with cells of its rows (${f.detail('range')}), so what stands in them can't be told. Take the merge apart.`
+      : `${f.argument}: ${f.given} stands once for ${f.limit} rows (${f.detail('range')} are merged), and whether it is meant for each of them or for all together can't be told. Take the merge apart and fill in each row.`,
+  'table.merged-across': (f) =>
+    `${f.argument}: ${f.given} stands once for several columns (${f.detail('range')} are merged), and one value can't be meant for all of them. Take the merge apart and fill in each.`,
+  'table.merged-taken': (f) =>
+    f.given === '1'
+      ? `${f.argument} is merged over ${f.detail('rows')} rows (${f.detail('range')}); what stands there is read for each of them. Where it isn't meant so, take the merge apart.`
+      : `${f.argument} is merged over several rows in ${f.given} places; what stands there is read for each row. Where it isn't meant so, take the merge apart.`,
   'table.heading-none': (f) =>
     `${f.argument} has no heading; what stands in it is left as it is and ignored.`,
   'table.heading-unit': (f) =>
@@ -338,6 +404,10 @@ export const WORDING = wordings({
     f.given === '1'
       ? `A row of ${f.argument} is hidden or filtered out; it is planned too. Delete it where it isn't meant.`
       : `${f.given} rows of ${f.argument} are hidden or filtered out; they are planned too. Delete those that aren't meant.`,
+  'table.hidden-columns': (f) =>
+    f.given === '1'
+      ? `A column of ${f.argument} is hidden (${f.detail('columns')}); it is read too. Clear it where it isn't meant.`
+      : `${f.given} columns of ${f.argument} are hidden (${f.detail('columns')}); they are read too. Clear those that aren't meant.`,
   'table.rows-below': (f) =>
     f.given === '1'
       ? `A row stands right under the table “${f.detail('table')}” and isn't part of it; it is read with ${f.argument} all the same. Stretch the table over it; or, where it isn't meant, leave a blank row above it.`
@@ -346,6 +416,10 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} looks like the total of the rows above, and it would be planned as one of them. Delete the row, or leave a blank where a row needs a name; where it is meant, write it another way.`,
   'table.total-ignored': (f) =>
     `${f.argument}: ${f.given} is taken for the total of the rows above; that row is not read.`,
+  'table.rows-again': (f) =>
+    `${f.given} rows of ${f.argument} are the same as those from ${f.detail('at')} on, and count once more. Delete them where they were pasted twice.`,
+  'table.total-length': (f) =>
+    `${f.argument} is ${f.given}, as long as the ${f.limit} rows above it together, and is planned beside them. Delete the row where it is their total.`,
   'host.manual-calculation': (f) =>
     `${f.argument} calculates only when it is asked to${f.detail('isPending') === 'yes' ? ', and something was changed since' : ''}: values of formulas may be old. Press F9 there before you plan.`,
   'host.still-calculating': (f) =>
@@ -373,9 +447,22 @@ export const WORDING = wordings({
     `${f.argument}: no hourly rate is given (${f.given}), so labor is not in the price. Fill it in.`,
   'job.setting-unread': (f) =>
     `The setting ${f.given} is not one that is used here, and by its name it would change a price. Take a setting that there is for it; or, where the row is for yourself alone, write “${f.detail('notUsed')}”.`,
+  'job.title-near': (f) =>
+    `Job has no row ${f.given}. Did you mean ${f.detail('may')}? Write it so; or, where the row is for yourself alone, “${f.detail('notUsed')}”.`,
+  'job.title-unknown': (f) =>
+    `Job’s row ${f.given} is not one that the sheets print; it is ignored.`,
+  'job.title-twice': (f) => `Job says ${f.given} twice. Keep one of them.`,
+  'job.setting-of-shop': (f) =>
+    `${f.given} is a setting of Shop and is not read on Job. Move the row to Shop.`,
   'job.setting-twice': (f) => `The setting ${f.given} stands twice in Shop. Keep one of them.`,
   'job.reveal-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since the run is measured as ${f.detail('measuredAs')}; only a run measured as opening has a reveal to add. Leave it blank, or measure the run as opening.`,
+  'job.cove-sizes-unused': (f) =>
+    `${f.given} is bought (Make), so ${f.detail('sizes')} ${f.detail('count') === '1' ? 'is' : 'are'} not used. Where it is made here, write cove or crown cove under Make; else leave ${f.detail('count') === '1' ? 'it' : 'them'} blank.`,
+  'job.corner-unused': (f) =>
+    `${f.argument}: ${f.given} is not used, since ${f.detail('end')} is ${f.detail('kind')}, which is cut alike at any corner. Leave it blank; or write what the end is, such as inside miter.`,
+  'job.corner-without-end': (f) =>
+    `${f.argument} is ${f.given}, and ${f.detail('end')} is blank, which is a square end: whether it is mitered there isn't told. Write square, inside miter, outside miter or cope under ${f.detail('end')}; or leave ${f.argument} blank.`,
   'job.sill-unused': (f) =>
     `${f.argument}: ${f.given} is not used, since a ${f.detail('kind')} reaches the floor. Leave it blank, or make its Kind window.`,
   'job.horn-unused': (f) =>
@@ -441,6 +528,8 @@ export const WORDING = wordings({
     `${f.argument}: with its set-up spare crosscut off, the rest of that stick is ${f.given}, shorter than the shop's least blank of ${f.limit}. Leave the spare on, make trial cuts in other scrap, and cut the cove on the whole stick.`,
   'job.part-below-least': (f) =>
     `${f.argument}: ${f.detail('pieces')} of its spliced pieces can't be cut into the fewest parts with each at least ${f.limit}; the shortest part is ${f.given}. List longer stock, or set a smaller least part on Shop.`,
+  'job.joint-off-stud': (f) =>
+    `${f.argument}: with the fewest parts that Stock allows, none of them too short, its joints can't lie on studs ${f.given} apart (${f.detail('at')} from the wall's left corner). Back the joint with a block, list another length of stock, or set a smaller least part on Shop.`,
   'job.spare-takes-stick': (f) =>
     `${f.argument}: the ${f.given} trial-cut spare takes a stick of its own (${f.detail('cost')} of lumber). Trial cuts in scrap from the bin and set-up spare 0 on Shop would save it.`,
   'job.trim-spoils-fit': (f) =>
@@ -507,6 +596,8 @@ export const WORDING = wordings({
     `The plan that is kept here was made by another version of this program (${f.given}; this is ${f.limit}), so it is not used. Plan the job anew.`,
   'plan.ticks-lost': (f) =>
     `${f.argument} was written from another plan than the one that is kept with this workbook, so its ticks can't be read and nothing is taken as cut. Have on Stock must be what there is now. Write the sheets anew.`,
+  'plan.other-currency': (f) =>
+    `${f.argument} is priced in ${f.given}, the plan before in ${f.detail('before')}: what they come to can't be compared. Give both the same currency on Shop.`,
   'plan.kept-used': (f) =>
     `The plan is the one that ${f.argument} carries, at the price it was made with: nothing was planned anew.`,
   'plan.kept-damaged': (f) =>
@@ -524,6 +615,12 @@ export const WORDING = wordings({
     `${f.argument} is empty here, and other rows have one. Give it in every row, or in none to have inches.`,
   'cutting.some-prices': (f) =>
     `${f.argument} is empty here, and other sticks have one. Give every stick a price (0 where it costs nothing), or none to have the least length.`,
+  'cutting.some-materials': (f) =>
+    `${f.argument} is empty here, and other rows have one. Give it in every row.`,
+  'cutting.materials-untold': (f) =>
+    `${f.argument} is ${f.given} here and ${f.detail('first')} further up, and the ${f.detail('other')} don't say which they are of, so one would be cut from the other's. Give the list of ${f.detail('other')} a column ${f.argument} too, or plan one at a time.`,
+  'cutting.material-without-sticks': (f) =>
+    `${f.argument}: no stick is of ${f.given}. There are sticks of ${f.detail('known')}. Write one of these, or add sticks of it.`,
   'cutting.lists-swapped': (f) =>
     `The pieces come first (here ${f.given}), then the sticks (here “${f.detail('second')}”), which have the prices. The two may be the wrong way round.`,
   'cutting.currency-differs': (f) =>

@@ -1,6 +1,7 @@
 /** Days of the calendar as text, `2026-11-30`: nothing here reads a clock. */
 import type { Argument } from '../faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../faults/fault.ts';
+import { isoOfNamedDay } from './date-text.ts';
 import { sayGiven } from './number.ts';
 
 const MS_PER_DAY = 86_400_000;
@@ -11,9 +12,14 @@ const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 /** A day of the calendar as year, month and day: `2026-11-30`. */
 export type CalendarDay = string;
 
-/** Faults: day.unreadable for what is not written so, and for days that no calendar has. */
+/**
+ * A day as 2026-11-30, or with its month by name: 30 Nov 2026.
+ *
+ * @returns faults: day.unreadable for what is written otherwise, and for days that no calendar has
+ */
 export function parseDay(given: unknown, argument: Argument): Outcome<CalendarDay> {
-  const text = typeof given === 'string' ? given.trim() : '';
+  const typed = typeof given === 'string' ? given.trim() : '';
+  const text = isoOfNamedDay(typed) ?? typed;
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(text) ?? [];
   const found = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
   const isReal = year !== undefined && Number(year) >= FIRST_YEAR && isoDay(found) === text;

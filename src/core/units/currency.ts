@@ -53,6 +53,11 @@ export function isCurrency(text: string): boolean {
   return /^\p{Sc}$/u.test(own) || own in WRITTEN || (CODES.has(own) && !WORDS.has(own));
 }
 
+/** As it is printed: codes in capitals, signs and names as they were typed. */
+export function writeCurrency(typed: string): string {
+  return CODES.has(key(typed)) ? typed.toUpperCase() : typed;
+}
+
 /** `$` may be `USD` or `CAD`, which aren't the same; what isn't listed is the same as itself alone. */
 export function isSameCurrency(one: string, other: string): boolean {
   const codes = codesOf(one);

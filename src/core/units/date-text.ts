@@ -47,6 +47,15 @@ export function dayInText(text: string): Day | undefined {
   return alone === null ? undefined : sound('1', monthOf(alone[1]), alone[2]);
 }
 
+/** `2026-11-30` of a text that names its month and says its year, such as 30 Nov 2026; else undefined. */
+export function isoOfNamedDay(text: string): string | undefined {
+  const found = /[a-z]{3}/iu.test(text) ? dayInText(text) : undefined;
+  const isWhole = /\d\D+\d/u.test(text);
+  if (found?.year === undefined || found.year < 1000 || !isWhole) return undefined;
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${found.year}-${two(found.month)}-${two(found.day)}`;
+}
+
 /** A day as workbooks and this program write it, 2026-03-04. */
 export function dayOfIso(iso: string): Day {
   const [year, month, day] = iso.split('-').map(Number);

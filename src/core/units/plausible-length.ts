@@ -6,6 +6,7 @@ import { dayOfIso, fractionsBehind } from './date-text.ts';
 import { dayOfSerial } from './day-serial.ts';
 import type { Argument } from '../faults/argument.ts';
 import { fault, type Fault } from '../faults/fault.ts';
+import { MM_PER_INCH, type LengthUnit } from './length-unit.ts';
 import type { LengthMark } from './stated-unit.ts';
 import { LIMIT_SLACK_INCHES } from './tolerance.ts';
 
@@ -70,6 +71,43 @@ function dateNumber(argument: Argument, days: number): Fault {
   const date = dayOfSerial(days) ?? '';
   const fraction = fractionsBehind(dayOfIso(date)).join(' or ');
   return fault('length.date-number', argument, days, { details: { date, fraction } });
+}
+
+/** Sticks, boards and walls are up to so many feet or metres long, as they are typed. Common practice [C]. */
+const MOST_LONG_UNITS = 24;
+/** A door's size as carpenters write it: 2/8 is 2' 8". Common practice [C]. */
+const FEET_AND_INCHES = /^(\d)\/(\d|10|11)$/u;
+
+/** A number without a unit, and what it was read as. */
+interface Bare {
+  /** As it stands in the cell. */
+  readonly given: unknown;
+  readonly inches: number;
+  readonly unit: LengthUnit;
+}
+
+/**
+ * The fault of a bare number that is far too small for what it measures: 16 under a stick's length is
+ * hardly 16 inches, and 2.4 under a wall's no 2.4 mm.
+ *
+ * @param most numbers below are asked about
+ */
+export function askAboutShort(
+  argument: Argument,
+  bare: Bare,
+  most = MOST_LONG_UNITS,
+): Fault | undefined {
+  if (!isShort(bare, most)) return undefined;
+  const given = String(bare.given).trim();
+  const [, feet, inches] = FEET_AND_INCHES.exec(given) ?? [];
+  const long = `${given} ${bare.unit === 'in' ? 'ft' : 'm'}`;
+  const meant = feet === undefined ? long : `${feet}' ${inches ?? ''}"`;
+  return fault('length.asked-short', argument, { inches: bare.inches }, { details: { meant } });
+}
+
+/** Whether a bare number would be usual in feet or metres. */
+export function isShort({ inches, unit }: Bare, most = MOST_LONG_UNITS): boolean {
+  return (unit === 'in' ? inches : inches * MM_PER_INCH) <= most + LIMIT_SLACK_INCHES;
 }
 
 /** Of millimetres, up to 99.999: 2.540 mm is the thickness of a veneer, and 2540 mm a wall. */

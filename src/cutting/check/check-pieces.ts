@@ -91,10 +91,52 @@ function checkParts(
   if (onGrid && pieces.some(({ length }) => length % grid !== 0)) {
     wrong.push(`${name} has a part that is no multiple of ${grid}.`);
   }
+  wrong.push(...checkJoints(index, demand, rule, pieces));
   const sum = pieces.reduce((total, { length }) => total + length, 0);
   const needed = demand.length + (pieces.length - 1) * overlap;
   if (sum !== needed) wrong.push(`The parts of piece ${demand.id} sum to ${sum}, not ${needed}.`);
   return wrong;
+}
+
+/**
+ * Each joint lies where the piece wants one, if so many parts can have theirs so from the sticks that
+ * never run out.
+ */
+function checkJoints(
+  index: ProblemIndex,
+  demand: StickDemand,
+  { overlap, grid = 1, leastPart = 0 }: SpliceRule,
+  pieces: readonly PlannedPiece[],
+): readonly string[] {
+  if (demand.joints === undefined) return [];
+  const wanted = new Set(demand.joints);
+  const inOrder = [...pieces].sort((one, other) => (one.part ?? 0) - (other.part ?? 0));
+  let end = overlap;
+  const off = inOrder.slice(0, -1).filter(({ length }) => !wanted.has((end += length - overlap)));
+  if (off.length === 0) return [];
+  const longest = Math.floor(endlessRoom(index, demand) / grid) * grid;
+  const parts = pieces.length;
+  const even = Math.floor((demand.length + (parts - 1) * overlap) / parts / grid) * grid;
+  const least = Math.max(overlap + 1, Math.min(leastPart, even));
+  // From joint to joint, each part adds its length less the overlap.
+  let reached = [overlap];
+  for (let part = 1; part < parts; part += 1) {
+    reached = [...wanted].filter((at) =>
+      reached.some((from) => at - from + overlap >= least && at - from + overlap <= longest),
+    );
+  }
+  const last = (from: number): number => demand.length - from + overlap;
+  return reached.some((from) => last(from) >= least && last(from) <= longest)
+    ? [`Piece ${demand.id} has a joint where it wants none, and could have them where it does.`]
+    : [];
+}
+
+/** What the longest stick gives that never runs out; 0 where all do. */
+function endlessRoom(index: ProblemIndex, demand: StickDemand): number {
+  const blank = index.profiles.get(profileOf(index, demand))?.blank ?? '';
+  return index.problem.supplies
+    .filter((supply) => supply.buyMost === null && servesBlank(supply, blank))
+    .reduce((longest, supply) => Math.max(longest, roomOf(index, supply)), 0);
 }
 
 /**
@@ -107,11 +149,8 @@ function checkCount(
   { overlap, grid = 1, leastPart = 0 }: SpliceRule,
   pieces: readonly PlannedPiece[],
 ): readonly string[] {
-  const blank = index.profiles.get(profileOf(index, demand))?.blank ?? '';
   const wrong: string[] = [];
-  const most = index.problem.supplies
-    .filter((supply) => supply.buyMost === null && servesBlank(supply, blank))
-    .reduce((longest, supply) => Math.max(longest, roomOf(index, supply)), 0);
+  const most = endlessRoom(index, demand);
   const part = Math.floor(most / grid) * grid;
   const parts = pieces.length;
   // One part fewer would do: so many of the longest, with their overlaps, reach the piece's length.

@@ -5,17 +5,18 @@ import {
   spliceParts,
   evenPart,
 } from '../problem/splice-parts.ts';
-import type { SpliceRule, StickProblem } from '../problem/problem.ts';
+import { jointWays } from '../problem/joint-ways.ts';
+import type { SpliceRule, StickDemand, StickProblem } from '../problem/problem.ts';
 
 /** Ways to splice one piece that are offered to the program at most. */
 const MOST_WAYS = 48;
 
 /**
- * Ways to cut a spliced piece into `count` parts, all no shorter than the rule's least: whole sticks and a
- * rest for every stick, even parts, and parts that fill a stick up just so beside a piece that is
- * asked for.
+ * Ways to cut a spliced piece into `count` parts, all no shorter than the rule's least: those with their
+ * joints where the piece wants them; where there are none, whole sticks and a rest for every stick, even
+ * parts, and parts that fill a stick up just so beside a piece that is asked for.
  *
- * @param length the piece, in the planner's units
+ * @param demand the piece
  * @param usable what each stick gives at most, in the planner's units
  * @param beside lengths of other pieces, those asked for most first
  * @param count how many parts, 2 or more
@@ -23,16 +24,19 @@ const MOST_WAYS = 48;
 export function spliceWays(
   problem: StickProblem,
   rule: SpliceRule,
-  length: number,
+  demand: StickDemand,
   usable: readonly number[],
   beside: readonly number[],
   count: number,
 ): readonly (readonly number[])[] {
   const { overlap, grid = 1 } = rule;
+  const { length } = demand;
   const own = { ...problem, splice: rule };
   const least = leastPartOf(rule, length, count);
   const longest = longestPartOf(own, Math.max(0, ...usable));
   if (longest <= overlap) return [];
+  const atJoints = jointWays(demand, rule, count, longest);
+  if (atJoints.length > 0) return spreadOut(atJoints);
   const ways = new Map<string, readonly number[]>();
   const add = (parts: readonly number[]): void => {
     if (parts.length !== count || ways.size >= MOST_WAYS) return;
@@ -58,4 +62,11 @@ export function spliceWays(
     }
   }
   return [...ways.values()];
+}
+
+/** As many of them as are offered at most, from the longest parts to the most even. */
+function spreadOut(ways: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  if (ways.length <= MOST_WAYS) return ways;
+  const step = (ways.length - 1) / (MOST_WAYS - 1);
+  return ways.filter((_, at) => Math.round(Math.round(at / step) * step) === at);
 }

@@ -99,6 +99,14 @@ export interface StickDemand {
   readonly match?: string;
   /** Of which profile it is. Absent: the only one. */
   readonly profile?: string;
+  /**
+   * Where parts of it may end, each from its left end. Where it is spliced, all its joints lie there, as
+   * long as the sticks that never run out allow it in no more parts and none below the least; else they
+   * lie anywhere. Parts are numbered from the left then. Absent: anywhere.
+   */
+  readonly joints?: readonly number[];
+  /** Of plans for the same money those are wanted whose joints stand early in the list of `joints`. */
+  readonly firstJointsBest?: true;
 }
 
 /** A kind of stick, or of board that is ripped into strips, each a stick of the board's length. */

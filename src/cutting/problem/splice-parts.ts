@@ -1,4 +1,5 @@
 import type { SpliceRule, StickDemand, StickProblem } from './problem.ts';
+import { usableLength } from './supplies.ts';
 
 /** [C] common practice, no source: a part shorter than about two feet looks like a patch. */
 export const LEAST_PART_INCHES = 24;
@@ -20,6 +21,14 @@ export function leastPartOf(
 export function longestPartOf(problem: StickProblem, usable: number): number {
   const grid = problem.splice?.grid ?? 1;
   return Math.floor(usable / grid) * grid;
+}
+
+/** The longest part that a stick gives which never runs out, of a problem of one profile; 0 where all do. */
+export function longestEndlessPart(problem: StickProblem): number {
+  const rooms = problem.supplies
+    .filter(({ buyMost }) => buyMost === null)
+    .map((supply) => usableLength(problem, supply));
+  return longestPartOf(problem, Math.max(0, ...rooms));
 }
 
 /** How many parts a spliced piece needs at least; every length in the planner's units, 1 or more. */

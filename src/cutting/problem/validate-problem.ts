@@ -66,10 +66,10 @@ function demandFaults(
     const limit = MOST_PLANNED_PIECES;
     return [...faults, fault('cutting.too-many-pieces', 'pieces', demands.length, { limit })];
   }
-  for (const { id, length } of demands) {
+  for (const { id, length, joints = [] } of demands) {
     const argument = phrase('pieceOf', { id: own(id) });
     const ofLength = lengthFaults(argument, length, 1, say);
-    faults.push(...ofLength);
+    faults.push(...ofLength, ...joints.flatMap((at) => lengthFaults(argument, at, 1, say)));
     if (isKerfSound && ofLength.length === 0 && kerf > length) {
       const limit = say(length);
       faults.push(fault('cutting.kerf-longer-than-piece', argument, say(kerf), { limit }));

@@ -6,10 +6,12 @@ import type {
   StickPlan,
   StickProblem,
 } from '../problem/problem.ts';
+import { jointWays } from '../problem/joint-ways.ts';
 import {
   fewestParts,
   isMatched,
   leastPartOf,
+  longestEndlessPart,
   maySplice,
   spliceParts,
 } from '../problem/splice-parts.ts';
@@ -96,10 +98,27 @@ function partBlocks(
   const { overlap, grid } = rule;
   const count = fewestParts(demand.length, longestPart, overlap);
   const least = leastPartOf(rule, demand.length, count);
-  return spliceParts(demand.length, longestPart, overlap, least, grid).map((length, part) => {
+  const parts =
+    partsAtJoints(problem, demand, rule, longestPart, count) ??
+    spliceParts(demand.length, longestPart, overlap, least, grid);
+  return parts.map((length, part) => {
     const pieces = [{ demandId: demand.id, length, part }];
     return { weight: weigh(problem, pieces), pieces, demands: [index] };
   });
+}
+
+/** Where shorter parts than some stick gives can't have their joints where they are wanted, longer ones may. */
+function partsAtJoints(
+  problem: StickProblem,
+  demand: StickDemand,
+  rule: SpliceRule,
+  longestPart: number,
+  count: number,
+): readonly number[] | undefined {
+  if (demand.joints === undefined) return undefined;
+  const [first] = jointWays(demand, rule, count, longestPart);
+  if (first !== undefined) return first;
+  return jointWays(demand, rule, count, longestEndlessPart(problem))[0];
 }
 
 function weigh(problem: StickProblem, pieces: readonly PlannedPiece[]): number {

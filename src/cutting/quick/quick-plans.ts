@@ -3,8 +3,14 @@ import { isBetter, makeDraft, type Draft } from './draft.ts';
 import { MOST_PLANNED_PIECES } from '../problem/limits.ts';
 import { openings, type Opening } from './opening.ts';
 import type { StickDemand, StickProblem } from '../problem/problem.ts';
+import { jointWays } from '../problem/joint-ways.ts';
 import { seededChance } from '../seeded-chance.ts';
-import { evenPart, longestPartOf, fewestParts } from '../problem/splice-parts.ts';
+import {
+  evenPart,
+  fewestParts,
+  longestEndlessPart,
+  longestPartOf,
+} from '../problem/splice-parts.ts';
 import { longestPiece, type StickKind } from '../stick-kind.ts';
 
 /** So many shuffled orders are tried at most, fewer where there are many pieces. */
@@ -62,10 +68,16 @@ function otherSplices(
   longest: number,
   spliced: ReadonlySet<number>,
 ): readonly PartLength[] {
-  const overlap = problem.splice?.overlap;
-  if (overlap === undefined || spliced.size === 0) return [];
-  const even = (demand: StickDemand): number =>
-    evenPart(demand.length, longest, overlap, problem.splice?.grid);
+  const { splice } = problem;
+  if (splice === undefined || spliced.size === 0) return [];
+  const { overlap, grid } = splice;
+  const even = (demand: StickDemand): number => {
+    const count = fewestParts(demand.length, longest, overlap);
+    const ways = jointWays(demand, splice, count, longest);
+    return ways.length > 0
+      ? Math.min(...ways.map((parts) => Math.max(...parts)))
+      : evenPart(demand.length, longest, overlap, grid);
+  };
   const shorter = shorterParts(problem, kinds, overlap).filter((part) => part < longest);
   return [0, ...shorter].map((part): PartLength => (demand, index) => {
     if (!spliced.has(index)) return undefined;
@@ -95,8 +107,14 @@ function rescueSplices(
     );
     return count <= MOST_PLANNED_PIECES;
   });
+  const endless = longestEndlessPart(problem);
+  const partsOf = (length: number, part: number): number => fewestParts(length, part, overlap);
   return inReason.map((part): PartLength => (demand, index) => {
-    if (left.has(index)) return part;
+    const { length } = demand;
+    if (left.has(index)) {
+      const isMore = endless > overlap && partsOf(length, part) > partsOf(length, endless);
+      return isMore ? endless : part;
+    }
     return demand.length > longest ? longest : undefined;
   });
 }

@@ -1,20 +1,21 @@
-/** What Excel tells of a table beside its cells: rows out of sight, values that may be old, merges. */
+/** What Excel tells of a table beside its cells: rows and columns out of sight, values that may be old, merges. */
+import { rangesOverlap, type CellRange } from '../../core/cells/cell-range.ts';
 import { fault, type Caution } from '../../core/faults/fault.ts';
+import type { SheetLayout } from '../tables/sheet-layout.ts';
 import type { Area } from './read-areas.ts';
 
-export interface Surroundings {
-  /** Whether a row, by its line from 1, is hidden or filtered out. */
-  readonly isHidden: (line: number) => boolean;
+export interface Surroundings extends SheetLayout {
   /** That formulas may not have been worked out since something changed. */
   readonly cautions: readonly Caution[];
-  /** Columns, from 0, that merges in the row of the headings hide. */
-  readonly merged: readonly number[];
 }
+
+/** "If the merged areas count in this range is more than 512, then this method will fail" (Excel.Range, [P]). */
+const MOST_MERGES = 512;
 
 /**
  * Asks for all of it in one request.
  *
- * @param headings The line of the headings, where this Excel tells which of its cells are merged.
+ * @param headings The line of the headings, where this Excel tells which cells are merged.
  */
 export async function lookAround(
   context: Excel.RequestContext,
@@ -25,32 +26,80 @@ export async function lookAround(
   application.load('calculationMode,calculationState');
   const { sheet, top, left, bottom, right } = area;
   const columns = right - left + 1;
-  const visible = worksheets
-    .getItem(sheet)
-    .getRangeByIndexes(top, left, bottom - top + 1, columns)
-    .getSpecialCellsOrNullObject('Visible');
-  visible.load('areas/items/rowIndex,areas/items/rowCount');
-  const merged =
-    headings === undefined
-      ? undefined
-      : worksheets
-          .getItem(sheet)
-          .getRangeByIndexes(headings - 1, left, 1, columns)
-          .getMergedAreasOrNullObject();
-  merged?.load('areas/items/columnIndex,areas/items/columnCount');
+  const rowsAt = (from: number, rows: number): Excel.Range =>
+    worksheets.getItem(sheet).getRangeByIndexes(from, left, rows, columns);
+  const visible = rowsAt(top, bottom - top + 1).getSpecialCellsOrNullObject('Visible');
+  visible.load(CORNERS);
+  const merged = (headings === undefined ? [] : blocksOf(headings - 1, bottom, columns)).map(
+    ({ from, rows }) => rowsAt(from, rows).getMergedAreasOrNullObject(),
+  );
+  for (const one of merged) one.load(CORNERS);
   await context.sync();
-  const seen = new Set<number>();
-  for (const { rowIndex, rowCount } of visible.isNullObject ? [] : visible.areas.items) {
-    for (let row = rowIndex; row < rowIndex + rowCount; row++) seen.add(row);
-  }
-  const joined = merged === undefined || merged.isNullObject ? [] : merged.areas.items;
+  const inSight = rangesOf(visible);
+  const isOut = outsideOf(inSight.map(({ left: from, right: to }) => [from, to]));
   return {
-    isHidden: (line) => !seen.has(line - 1),
+    isHiddenRow: outsideOf(inSight.map(({ top: from, bottom: to }) => [from + 1, to + 1])),
+    // Where nothing is in sight, Excel doesn't tell whether that is by rows or by columns.
+    isHiddenColumn: (column) =>
+      inSight.length > 0 && column >= left && column <= right && isOut(column),
     cautions: cautionsOf(application.calculationMode, application.calculationState),
-    merged: joined.flatMap(({ columnIndex, columnCount }) =>
-      Array.from({ length: columnCount - 1 }, (_, index) => columnIndex + 1 + index),
-    ),
+    merges: joinParted(merged.flatMap(rangesOf)),
   };
+}
+
+const CORNERS =
+  'areas/items/rowIndex,areas/items/rowCount,areas/items/columnIndex,areas/items/columnCount';
+
+function rangesOf(found: Excel.RangeAreas): CellRange[] {
+  return (found.isNullObject ? [] : found.areas.items).map(
+    ({ rowIndex, rowCount, columnIndex, columnCount }) => ({
+      top: rowIndex,
+      left: columnIndex,
+      bottom: rowIndex + rowCount - 1,
+      right: columnIndex + columnCount - 1,
+    }),
+  );
+}
+
+/** Whether a number lies in none of the spans, both ends of each included. */
+function outsideOf(spans: readonly (readonly [number, number])[]): (at: number) => boolean {
+  const inside = new Set<number>();
+  for (const [from, to] of spans) for (let at = from; at <= to; at++) inside.add(at);
+  return (at) => !inside.has(at);
+}
+
+/**
+ * Rows in blocks that can't have too many merges: each has two cells of its block, but for those over its
+ * first and last row. A block begins with the last row of the one before.
+ */
+function blocksOf(
+  top: number,
+  bottom: number,
+  columns: number,
+): { readonly from: number; readonly rows: number }[] {
+  const rows = Math.max(2, Math.floor((2 * MOST_MERGES) / columns) - 2);
+  const count = Math.max(1, Math.ceil((bottom - top) / (rows - 1)));
+  return Array.from({ length: count }, (_, index) => {
+    const from = top + index * (rows - 1);
+    return { from, rows: Math.min(rows, bottom - from + 1) };
+  });
+}
+
+/** What two blocks tell of one merge, whole or the part that is theirs, overlaps; two merges never do. */
+function joinParted(parts: readonly CellRange[]): CellRange[] {
+  const found: CellRange[] = [];
+  const lastOver = new Map<number, number>();
+  for (const part of [...parts].sort((one, other) => one.top - other.top)) {
+    const at = lastOver.get(part.left) ?? -1;
+    const last = found[at];
+    if (last !== undefined && rangesOverlap(last, part)) {
+      found[at] = { ...last, bottom: Math.max(last.bottom, part.bottom) };
+    } else {
+      lastOver.set(part.left, found.length);
+      found.push(part);
+    }
+  }
+  return found;
 }
 
 function cautionsOf(mode: string, state: string): Caution[] {

@@ -3,9 +3,8 @@ import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawRow, type RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
-import { sayHiddenRows } from '../tables/hidden-rows.ts';
-import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { withLayout } from '../tables/sheet-layout.ts';
 import { sayRowsBelow } from '../tables/table-rows.ts';
 import { lookAround, type Surroundings } from './look-around.ts';
 import { locatePlaces, parsePlaceKey, readRowsOf, type LocatedPlace } from './places.ts';
@@ -43,6 +42,7 @@ export async function readTable(
   const table = isTable ? properTable(name, source, rows, area) : tableOf(name, source, rows);
   if (!table.ok) return table;
   const { headings } = table.value;
+  // Excel itself lets no table of its own have merged cells.
   const asksMerges = seesMerges && !isTable && headings.cells.length > 0;
   const deepest = Math.max(area.bottom, (rows.at(-1)?.line ?? 1) - 1);
   const seen = await lookAround(
@@ -50,10 +50,8 @@ export async function readTable(
     { ...area, bottom: deepest },
     asksMerges ? headings.line : undefined,
   );
-  const faults = mergedHeadings(table.value, seen.merged);
-  if (faults.length > 0) return failed(...faults);
-  const told = sayHiddenRows({ ...table.value, ...withCautions(seen) }, seen.isHidden);
-  return ok(sayRowsBelow(told, place.table ?? '', { below }, area.left));
+  const told = withLayout({ ...table.value, ...withCautions(seen) }, seen);
+  return told.ok ? ok(sayRowsBelow(told.value, place.table ?? '', { below }, area.left)) : told;
 }
 
 function withCautions({ cautions }: Surroundings): Pick<RawTable, 'cautions'> {

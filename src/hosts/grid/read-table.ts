@@ -1,11 +1,11 @@
 /** Reads the rows under one place's headings. */
-import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
+import { failed, fault, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
 import type { TablePlace } from '../host.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
-import { sayHiddenRows } from '../tables/hidden-rows.ts';
-import { mergedHeadings } from '../tables/merged-headings.ts';
 import { tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { withLayout, type SheetLayout } from '../tables/sheet-layout.ts';
+import type { GridSheet } from './grid-sheets.ts';
 import { placesOf } from './places.ts';
 import type { Grid } from './grid.ts';
 
@@ -19,21 +19,25 @@ export function readTable(grid: Grid, wanted: TablePlace, name: string): Outcome
     return failed(fault('host.gone', tableArgument(name), wanted.table ?? wanted.sheet));
   const { place, sheet, rows } = found;
   const source = { kind: 'sheet', name: sheet.name } as const;
-  const isHidden = (row: number): boolean => !sheet.worksheet.getRowVisible(row - 1);
+  const layout = layoutOf(sheet);
   if (place.table !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    return ok(sayHiddenRows({ name, source, headings, rows: below }, isHidden));
+    return withLayout({ name, source, headings, rows: below }, layout);
   }
   const table = tableOf(name, source, rows);
-  if (!table.ok) return table;
-  const line = table.value.headings.line - 1;
-  const hidden = sheet.worksheet
-    .getMergeData()
-    .filter(({ startRow, endRow }) => startRow <= line && line <= endRow)
-    .flatMap(({ startColumn, endColumn }) =>
-      Array.from({ length: endColumn - startColumn }, (_, index) => startColumn + 1 + index),
-    );
-  const faults = mergedHeadings(table.value, hidden);
-  return faults.length > 0 ? failed(...faults) : ok(sayHiddenRows(table.value, isHidden));
+  return table.ok ? withLayout(table.value, layout) : table;
+}
+
+function layoutOf({ worksheet }: GridSheet): SheetLayout {
+  return {
+    isHiddenRow: (line) => !worksheet.getRowVisible(line - 1),
+    isHiddenColumn: (column) => !worksheet.getColVisible(column),
+    merges: worksheet.getMergeData().map(({ startRow, startColumn, endRow, endColumn }) => ({
+      top: startRow,
+      left: startColumn,
+      bottom: endRow,
+      right: endColumn,
+    })),
+  };
 }

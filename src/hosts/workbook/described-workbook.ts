@@ -18,10 +18,10 @@ const OTHER_PIXELS = 73;
 
 /** The workbook, from a description that has been cleaned and checked; without its drawings. */
 export function describedWorkbook(description: WorkbookDescription): PlainWorkbook {
-  const { title, sheets, names = [], properties = {}, day } = description;
+  const { title, sheets, names = [], properties = {}, made } = description;
   return {
     title,
-    ...(day === undefined ? {} : { day }),
+    ...(made === undefined ? {} : { made }),
     font: STANDARD_FONT,
     styles: DESCRIBED_STYLES,
     // A workbook of its own is the person's, sheets and all.

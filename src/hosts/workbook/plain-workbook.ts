@@ -13,8 +13,8 @@ export const STANDARD_PIXELS = 64;
 
 export interface PlainWorkbook {
   readonly title: string;
-  /** On which it was made, `2026-11-30`; absent, its file tells of none. */
-  readonly day?: string;
+  /** When it was made, as a description says it; absent, its file tells of none. */
+  readonly made?: string;
   /** Of cells without a style of their own. */
   readonly font: PlainFont;
   /** By the names that cells call them. */

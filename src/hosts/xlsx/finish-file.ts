@@ -2,15 +2,14 @@
  * What the library can't write is put right in its finished parts: errors as cached values, names that
  * stay hidden, pictures at their own size, the program's name.
  */
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
+import { strFromU8, strToU8, unzipSync } from 'fflate';
 
 import { MADE } from '../made-mark.ts';
 import type { KeptTexts } from '../workbook/kept-text.ts';
+import { packedParts, packPart, zipParts } from '../zip/packed-parts.ts';
 import { addKeptTexts } from './kept-parts.ts';
 import { ownSizes } from './xlsx-pictures.ts';
 
-/** Earliest that a zip can say, in whichever time zone: parts tell nothing of when. */
-const WRITTEN = new Date(1980, 0, 1);
 /** Stands before an error's code until the file is finished; a character that no font has. */
 const ERROR = '\uE0E0error:';
 
@@ -19,23 +18,34 @@ export function errorResult(code: string): string {
   return `${ERROR}${code}`;
 }
 
+/** What the library has packed and nothing changes, most of it pictures and cells, goes along as it is. */
 export function finishFile(workbook: Uint8Array, texts: KeptTexts = {}): Uint8Array {
-  const parts: Zippable = {};
-  const unpacked = unzipSync(workbook);
-  addKeptTexts(unpacked, texts);
-  for (const [name, bytes] of Object.entries(unpacked)) {
-    // A PNG is packed already.
-    parts[name] = [finished(name, bytes), { level: name.endsWith('.png') ? 0 : 6 }];
-  }
-  return zipSync(parts, { mtime: WRITTEN });
+  const packed = packedParts(workbook);
+  const asWritten = unzipSync(workbook, { filter: ({ name }) => !name.endsWith('.png') });
+  const parts = { ...asWritten };
+  addKeptTexts(parts, texts);
+  const changed = new Map(
+    Object.entries(parts).flatMap(([name, bytes]) => {
+      const done = finished(name, bytes);
+      return done === asWritten[name] ? [] : [[name, packPart(name, done)] as const];
+    }),
+  );
+  return zipParts([...new Map([...packed, ...changed]).values()]);
 }
 
 function finished(name: string, bytes: Uint8Array): Uint8Array {
-  if (/^xl\/drawings\/drawing\d+\.xml$/u.test(name)) return strToU8(ownSizes(strFromU8(bytes)));
-  if (/^xl\/worksheets\/sheet\d+\.xml$/u.test(name)) return strToU8(errors(strFromU8(bytes)));
-  if (name === 'xl/workbook.xml') return strToU8(hidden(strFromU8(bytes)));
-  if (name === 'docProps/app.xml') return strToU8(writtenBy(strFromU8(bytes)));
-  return bytes;
+  const edit = editOf(name);
+  if (edit === undefined) return bytes;
+  const xml = strFromU8(bytes);
+  const edited = edit(xml);
+  return edited === xml ? bytes : strToU8(edited);
+}
+
+function editOf(name: string): ((xml: string) => string) | undefined {
+  if (/^xl\/drawings\/drawing\d+\.xml$/u.test(name)) return ownSizes;
+  if (/^xl\/worksheets\/sheet\d+\.xml$/u.test(name)) return errors;
+  if (name === 'xl/workbook.xml') return hidden;
+  return name === 'docProps/app.xml' ? writtenBy : undefined;
 }
 
 /** ECMA-376 part 1, 18.18.11: a cell of type e holds an error. */

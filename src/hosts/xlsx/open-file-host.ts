@@ -9,14 +9,13 @@ import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import type { TablePlace, WorkbookHost, WorkbookSurvey, Written } from '../host.ts';
 import { notesIn, withNotes } from '../notes.ts';
 import { MOST_TABLE_ROWS } from '../tables/limits.ts';
-import { sayHiddenRows } from '../tables/hidden-rows.ts';
-import { mergedHeadings } from '../tables/merged-headings.ts';
 import { headingsAt, tableOf, tooManyRows } from '../tables/raw-rows.ts';
+import { withLayout } from '../tables/sheet-layout.ts';
 import { sayRowsBelow, tableRows, type TableRows, type TableSpan } from '../tables/table-rows.ts';
 import { withText } from '../workbook/kept-text.ts';
 import { keptTextsOf } from './kept-parts.ts';
 import { keptProperties } from './kept-properties.ts';
-import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
+import { layoutOf, openWorkbook, rowsOf } from './open-workbook.ts';
 import { writeWorkbook, type WriteTools } from './write-workbook.ts';
 
 export interface FileToOpen extends WriteTools {
@@ -149,20 +148,12 @@ function readTable(workbook: Workbook, wanted: TablePlace, name: string): Outcom
   if (own !== undefined) {
     const [headings = { line: 1, cells: [] }, ...below] = rows;
     if (below.length > MOST_TABLE_ROWS) return failed(tooManyRows(name, below.length));
-    const table = sayHiddenRows({ name, source, headings, rows: below }, isHiddenRow(sheet));
-    return ok(sayRowsBelow(table, found.place.table ?? '', own, own.left));
+    const read = withLayout({ name, source, headings, rows: below }, layoutOf(sheet));
+    if (!read.ok) return read;
+    return ok(sayRowsBelow(read.value, found.place.table ?? '', own, own.left));
   }
   const table = tableOf(name, source, rows);
-  if (!table.ok) return table;
-  const line = table.value.headings.line - 1;
-  const hidden = (sheet.merges ?? [])
-    .filter(({ startRow, endRow }) => startRow <= line && line <= endRow)
-    .flatMap(({ startCol, endCol }) =>
-      Array.from({ length: endCol - startCol }, (_, index) => startCol + 1 + index),
-    );
-  const faults = mergedHeadings(table.value, hidden);
-  if (faults.length > 0) return failed(...faults);
-  return ok(sayHiddenRows(table.value, isHiddenRow(sheet)));
+  return table.ok ? withLayout(table.value, layoutOf(sheet)) : table;
 }
 
 function tablesOf(sheet: Sheet): (TableSpan & { readonly name: string })[] {

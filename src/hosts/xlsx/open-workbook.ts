@@ -18,6 +18,7 @@ import {
 } from '../tables/limits.ts';
 import { isBlankRow, tooManyRows } from '../tables/raw-rows.ts';
 import { withoutProperties } from './kept-properties.ts';
+import type { SheetLayout } from '../tables/sheet-layout.ts';
 import { shownCell } from '../tables/shown-number.ts';
 import { scanSheets } from './scan-sheets.ts';
 import { showsMoreThanNumbers } from './telling-formats.ts';
@@ -159,9 +160,18 @@ export function rowsOf(sheet: Sheet): RawRow[] {
   return rows;
 }
 
-/** Of lines from 1. Rows that a filter leaves out are stored as hidden ones. */
-export function isHiddenRow({ rowDefs }: Sheet): (line: number) => boolean {
-  return (line) => rowDefs?.get(line - 1)?.hidden === true;
+/** Rows that a filter leaves out are stored as hidden ones. */
+export function layoutOf({ rowDefs, columns, merges = [] }: Sheet): SheetLayout {
+  return {
+    isHiddenRow: (line) => rowDefs?.get(line - 1)?.hidden === true,
+    isHiddenColumn: (column) => columns?.[column]?.hidden === true,
+    merges: merges.map(({ startRow, startCol, endRow, endCol }) => ({
+      top: startRow,
+      left: startCol,
+      bottom: endRow,
+      right: endCol,
+    })),
+  };
 }
 
 /** `details` is there for errors, formulas, rich text and, where formats were read, styles. */

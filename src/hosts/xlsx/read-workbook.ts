@@ -4,9 +4,9 @@ import type { Workbook } from 'hucre/xlsx';
 import { own } from '../../core/faults/argument.ts';
 import { failed, fault, ok, type Outcome } from '../../core/faults/fault.ts';
 import { tableArgument, type RawTable } from '../../planning/input/raw-table.ts';
-import { sayHiddenRows } from '../tables/hidden-rows.ts';
 import { tableOf, together } from '../tables/raw-rows.ts';
-import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
+import { withLayout } from '../tables/sheet-layout.ts';
+import { layoutOf, openWorkbook, rowsOf } from './open-workbook.ts';
 
 /**
  * Reads tables from the sheets of their names (case and spaces don't matter).
@@ -17,7 +17,7 @@ import { isHiddenRow, openWorkbook, rowsOf } from './open-workbook.ts';
  * @param required Those of them that must be there.
  * @returns The tables found, in the order of `tableNames`; or the faults: file.too-large,
  *   file.protected, file.old-workbook, file.not-workbook; or for all tables together table.missing,
- *   table.twice, table.too-many-rows.
+ *   table.twice, table.too-many-rows, table.heading-merged.
  */
 export async function readWorkbook(
   bytes: Uint8Array,
@@ -76,7 +76,7 @@ function tableFrom(workbook: Workbook, name: string, fileName: string): Outcome<
   if (sheet === undefined) return null;
   if (others.length > 0) return failed(fault('table.twice', tableArgument(name), fileName));
   const table = tableOf(name, { kind: 'sheet', name: sheet.name }, rowsOf(sheet));
-  return table.ok ? ok(sayHiddenRows(table.value, isHiddenRow(sheet))) : table;
+  return table.ok ? withLayout(table.value, layoutOf(sheet)) : table;
 }
 
 function sheetKey(name: string): string {

@@ -15,6 +15,7 @@ type Names = NonNullable<WriteOptions['namedRanges']>;
 
 /** Of a workbook that tells no day; so the same workbook gives the same bytes. */
 const NO_DAY = '2000-01-01';
+const DAY_SIGNS = NO_DAY.length;
 
 /**
  * Writes the workbook; whatever is text stays text, formulas keep their cached values.
@@ -24,7 +25,8 @@ const NO_DAY = '2000-01-01';
  */
 export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8Array> {
   const { title, font, styles, sheets, names, properties = {}, texts = {} } = workbook;
-  const written = new Date(`${workbook.day ?? NO_DAY}T00:00:00Z`);
+  const { made = NO_DAY } = workbook;
+  const written = new Date(made.length === DAY_SIGNS ? `${made}T00:00:00Z` : made);
   const cellStyles = new Map(
     Object.entries(styles).map(([name, style]) => [name, styleForFile(style, font)]),
   );

@@ -4,7 +4,6 @@ import { gridSpills } from '../../hosts/grid/to-file/grid-spills.ts';
 import { ask } from '../shell/ask.ts';
 import type { SheetsBehind } from '../../pane/start-pane.tsx';
 import { readCustomData, toCustomData } from '../../hosts/grid/sheet-metadata.ts';
-import { dayOf } from '../../core/units/calendar-day.ts';
 import type { IWorkbookData } from '@univerjs/core';
 import type { Desk } from './desk.ts';
 
@@ -23,7 +22,7 @@ export async function download(
   const bytes = await gridToFile(
     marked,
     gridSpills(desk.grid.services, data.id),
-    dayOf(new Date()),
+    new Date().toISOString(),
   );
   saveFile(`${fileName(name)}.xlsx`, bytes);
   desk.saved();

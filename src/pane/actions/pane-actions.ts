@@ -11,6 +11,7 @@ import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
 import { workbookActions, type WorkbookActions } from './open-workbook.ts';
+import { runActions, type RunActions } from './take-over-runs.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
 import { copyActions, type CopyActions } from './save-copies.ts';
 import { writeActions, type WriteActions } from './write-plan.ts';
@@ -20,6 +21,7 @@ export interface PaneActions
     WorkbookActions,
     InputActions,
     ProfileActions,
+    RunActions,
     TableActions,
     PlanActions,
     WriteActions,
@@ -38,6 +40,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...workbook,
     ...inputActions(tools, workbook.openFile),
     ...profileActions(tools),
+    ...runActions(tools),
     ...tableActions(tools),
     ...planActions(tools),
     ...writeActions(tools),

@@ -45,7 +45,8 @@ export function planActions(tools: ActionTools): PlanActions {
     isAnew: boolean,
   ): Promise<void> {
     const { turn } = store.get().planning;
-    const day = dayOf(services.clock());
+    const clock = services.clock();
+    const made = { day: dayOf(clock), moment: clock.toISOString() };
     // A plan of a workbook that is no longer open is of no use to anybody.
     const isGone = (): boolean => openHostOf(store.get()) !== host;
     await yieldToBrowser();
@@ -81,7 +82,7 @@ export function planActions(tools: ActionTools): PlanActions {
             plan,
             fingerprint,
             tables,
-            day,
+            ...made,
             effort: { seconds },
             wrong: loaded.checkJobPlan(plan),
             cutKey: loaded.keyOfCut(cut),

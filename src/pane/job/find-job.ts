@@ -8,6 +8,7 @@ import { readProfiles } from '../../planning/input/read-profiles.ts';
 import { readWalls } from '../../planning/input/read-walls.ts';
 import { readingOf } from '../../planning/input/find-setting.ts';
 import { readShop } from '../../planning/input/read-shop.ts';
+import { listRuns } from '../../planning/list-runs.ts';
 import { lookAtRooms } from '../../planning/rooms/look-at-rooms.ts';
 import { CHOICE_NOTES, readChoices, type Choices } from '../../planning/input/table-choices.ts';
 import type { Planner } from '../planner.ts';
@@ -81,6 +82,8 @@ function judge(
     survey,
     tables: matches,
     job: complete ? reading.job : undefined,
+    asRead: reading.asRead,
+    runs: listRuns(reading.asRead),
     shop: shop.shop,
     settings: listSettings(shop, shopTable),
     coves: profiles

@@ -3,6 +3,7 @@ import type { Caution, Fault, Where } from '../../core/faults/fault.ts';
 import type { TablePlace, WorkbookSurvey } from '../../hosts/host.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { CoveProfile, Job } from '../../planning/job.ts';
+import type { ListedRun } from '../../planning/list-runs.ts';
 import type { TableMatch as Match } from '../../planning/input/match-tables.ts';
 import type { RoomLook } from '../../planning/rooms/look-at-rooms.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -13,6 +14,10 @@ export interface JobFound {
   readonly tables: readonly TableMatch[];
   /** Present where nothing is at fault and no table is missing. */
   readonly job: Job | undefined;
+  /** What could be read of it, whatever is at fault. */
+  readonly asRead: Job;
+  /** Of what could be read. */
+  readonly runs: readonly ListedRun[];
   /** In force: the usual values where Shop leaves them open. */
   readonly shop: Shop;
   readonly settings: readonly SettingRow[];

@@ -16,7 +16,7 @@ import { CoveForm } from './cove-form.tsx';
 import { OWN_COVE, typeProfile, type TypedCove } from './cove-fields.ts';
 import { ProfileDrawings } from './profile-drawings.tsx';
 import { sayProfile } from './say-profile.ts';
-import { saySetUp } from './say-set-up.ts';
+import { saySetUp, saySlope } from './say-set-up.ts';
 import { SpokenAnswer } from './spoken-answer.tsx';
 
 export function ProfileTab(): ReactNode {
@@ -128,6 +128,7 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
     );
   }
   const words = saySetUp(setUp, shop);
+  const slope = answer.profile && saySlope(answer.profile, shop);
   return (
     <Section title="Set-up">
       {cautions}
@@ -146,6 +147,15 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
       </Disclosure>
       <h3 className={shared.minorHeading}>The blank</h3>
       <NumberList rows={words.blank} />
+      {slope === undefined ? null : (
+        <>
+          <h3 className={shared.minorHeading}>{slope.title}</h3>
+          <NumberList rows={slope.turns} />
+          <p className={shared.quiet}>{slope.notes}</p>
+          <h3 className={shared.minorHeading}>{slope.rakedTitle}</h3>
+          <NumberList rows={slope.raked} />
+        </>
+      )}
     </Section>
   );
 }

@@ -1,9 +1,11 @@
 /** The numbers of a set-up in words, as the pane lists them: each angle says from what it is measured. */
 import type { Rail, RailLayout } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import type { CoveProfile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { printBoth } from '../../sheets/words/print-length.ts';
+import { slopeFacts, type SlopeFacts } from '../../sheets/words/slope-facts.ts';
 import { markLabel, sayAlong, sayMark, type RailName } from '../../sheets/words/say-marks.ts';
 import {
   BY_SCALES,
@@ -71,4 +73,21 @@ function sayRail(name: RailName, rail: Rail, reading: LengthReading): Fact[] {
     { label: markLabel(name, 'back'), value: sayMark(rail.back, reading) },
     ...(rail.front.onTable && rail.back.onTable ? [] : sides),
   ];
+}
+
+export interface SlopeWords extends Pick<SlopeFacts, 'title' | 'raked' | 'rakedTitle'> {
+  readonly turns: readonly Fact[];
+  readonly notes: string;
+}
+
+/** How a cove is cut that goes up a slope, and how high its raked profiles are; undefined where it stays level. */
+export function saySlope(profile: CoveProfile, reading: LengthReading): SlopeWords | undefined {
+  const facts = slopeFacts(profile, reading);
+  if (facts === undefined) return undefined;
+  const { title, raked, rakedTitle, notes } = facts;
+  const turns = facts.turns.map(({ label, miter, bevel }): Fact => {
+    const value = `miter ${miter}, bevel ${bevel}`;
+    return { label, value, note: 'miter from square, bevel from upright' };
+  });
+  return { title, turns, notes: notes.join(' '), raked, rakedTitle };
 }

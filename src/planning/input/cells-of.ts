@@ -1,6 +1,6 @@
 /** The cells of a row that must change where something is said about them later, by heading. */
 import type { HeadingKey } from '../../core/faults/argument.ts';
-import type { CellsOf } from '../job.ts';
+import type { CellsOf } from '../room-rows.ts';
 import type { RowReader } from './row-reader.ts';
 
 export function cellsOf<One extends HeadingKey>(

@@ -8,10 +8,16 @@ import type { RawTable } from './raw-table.ts';
  */
 export function fingerprint(tables: readonly RawTable[]): string {
   const text = JSON.stringify(
-    tables.map(({ name, headings, rows }) => [
+    tables.map(({ name, headings, rows, merges = [] }) => [
       name,
       headings.cells,
       rows.map(({ cells }) => cells),
+      ...merges.map(({ top, left, bottom, right }) => [
+        top - headings.line,
+        left,
+        bottom - headings.line,
+        right,
+      ]),
     ]),
   );
   return hashText(text);

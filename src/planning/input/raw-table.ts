@@ -1,5 +1,5 @@
 /** An input table as it came, before anyone reads a meaning into it. Hosts make these. */
-import { columnLetters } from '../../core/cells/cell-range.ts';
+import { columnLetters, type CellRange } from '../../core/cells/cell-range.ts';
 import { NAMES } from '../../core/faults/argument-words.ts';
 import { own, type Argument, type ArgumentKey, phrase } from '../../core/faults/argument.ts';
 import type { Caution, Where } from '../../core/faults/fault.ts';
@@ -49,7 +49,7 @@ export interface RawRow {
 }
 
 export interface RawTable {
-  /** Runs, Walls, Trim, Openings, Profiles, Shop, Stock or Work (or what a caller looks for). */
+  /** Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work or Job (or what a caller looks for). */
   readonly name: string;
   readonly source: { readonly kind: 'sheet' | 'file'; readonly name: string };
   readonly headings: RawRow;
@@ -57,6 +57,10 @@ export interface RawTable {
   readonly rows: readonly RawRow[];
   /** What a person should know of how it was read: rows out of sight, values that may be old. */
   readonly cautions?: readonly Caution[];
+  /** Of its sheet's cells below the headings, those that are merged; each has more than one cell. */
+  readonly merges?: readonly CellRange[];
+  /** Columns, from 0, that are out of sight. */
+  readonly hiddenColumns?: readonly number[];
   /** Where the person chose which columns stand for ours. */
   readonly mapped?: {
     /** As the table has them; `headings` has ours in their place. */

@@ -1,6 +1,7 @@
 /** A cell's value as a length, a number or a text: what is seen in it is what is meant. */
 import type { Argument } from '../../core/faults/argument.ts';
 import { failed, fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { writeCurrency } from '../../core/units/currency.ts';
 import { dayOfIso, fractionsBehind } from '../../core/units/date-text.ts';
 import {
   lengthOfNumber,
@@ -85,7 +86,7 @@ export function currencyIn(cell: CellValue): string | undefined {
       : typeof cell === 'object' && cell.kind === 'shown'
         ? cell.unit
         : undefined;
-  return unit?.kind === 'money' ? unit.currency : undefined;
+  return unit?.kind === 'money' ? writeCurrency(unit.currency) : undefined;
 }
 
 /** Less than one percent, bare: a share may have been meant (0.15 for 15 %). */

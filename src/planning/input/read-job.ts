@@ -19,6 +19,7 @@ import { readRuns } from './read-runs.ts';
 import { readingOf } from './find-setting.ts';
 import { readShop } from './read-shop.ts';
 import { readStock } from './read-stock.ts';
+import { readTitleBlock } from './read-title-block.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
 import { readWork } from './read-work.ts';
 import type { Findings } from './row-reader.ts';
@@ -37,14 +38,15 @@ export const JOB_TABLES = [
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
   { name: 'Work', required: false },
+  { name: 'Job', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 /**
- * A list of walls, of what goes where, or of work, looks like many another list: only what stands on a sheet of that
- * name, or is chosen, is taken for it. All others are found by their headings too.
+ * A list of walls, of what goes where, or of work, looks like many another list, and Job like Shop: only what
+ * stands on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
  */
-export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Work']);
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Work', 'Job']);
 
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
 export function isNeeded(
@@ -76,8 +78,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     return found[0];
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
-  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, workTable] =
-    found;
+  const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, ...more] = found;
+  const [workTable, titleTable] = more;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
@@ -100,14 +102,13 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
   const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
   const others = { typed, openings, profiles };
-  const { made, ...ofRooms } = readRooms(rooms, others, reading, findings, source);
   const job: Job = {
+    titleBlock: readTitleBlock(titleTable, reading, findings),
     shop,
     shopCells,
     profiles,
-    runs: [...made, ...typed],
     openings,
-    ...ofRooms,
+    ...readRooms(rooms, others, reading, findings, source),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
     work: readWork(workTable, { shop, shopCells, left, profiles: profileRows }, reading, findings),
   };
@@ -159,6 +160,10 @@ function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
   return faults;
 }
 
+const SAID_ELSEWHERE: ReadonlySet<SettingKey> = new Set(['lengthPrecision', 'hourlyRate']);
+/** What says nothing of a job without Trim. */
+const OF_WALLS: ReadonlySet<SettingKey> = new Set(['studSpacing', 'springIn']);
+
 function cautionsOf(
   job: Job,
   profiles: readonly ProfileRow[],
@@ -166,16 +171,19 @@ function cautionsOf(
   faults: readonly Fault[],
 ): Caution[] {
   const cautions: Caution[] = [];
-  const worth = left.filter((key) => key !== 'lengthPrecision' && key !== 'hourlyRate');
+  const { shop, trim } = job;
+  const worth = left.filter(
+    (key) => !SAID_ELSEWHERE.has(key) && (trim.length > 0 || !OF_WALLS.has(key)),
+  );
   if (worth.length > 0) {
     const list = worth
-      .map((key) => `${settingOf(key).name} ${sayUsual(key, job.shop.unit, job.shop.decimalSign)}`)
+      .map((key) => `${settingOf(key).name} ${sayUsual(key, shop.unit, shop.decimalSign)}`)
       .join('; ');
     cautions.push(fault('job.usual-values', 'sheet.Shop', worth.length, { details: { list } }));
   }
   // A rate that can't be read has its fault; that it is missing would be one word too many.
   const rateAtFault = faults.some((one) => one.argument === settingOf('hourlyRate').key);
-  if (job.shop.hourlyRate === 0 && !rateAtFault)
+  if (shop.hourlyRate === 0 && !rateAtFault)
     cautions.push(fault('job.no-hourly-rate', 'sheet.Shop', 0));
   const species = new Set(profiles.map((one) => one.species).filter((name) => name !== ''));
   for (const name of species) {

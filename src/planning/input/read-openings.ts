@@ -9,10 +9,13 @@ import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { notShort } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 /** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
 export const USUAL_HORN = new Fraction(1);
+/** Doors and windows are up to so many feet, or metres, wide and high. Common practice [C]. */
+const MOST_FEET = 8;
 
 export function readOpenings(table: RawTable, reading: CellReading, findings: Findings): Opening[] {
   return readRows(table, OPENING_HEADINGS, reading, findings).flatMap(
@@ -22,8 +25,8 @@ export function readOpenings(table: RawTable, reading: CellReading, findings: Fi
 
 function readOpening(row: RowReader): Opening | undefined {
   const room = row.requiredText('room');
-  const width = row.requiredLength('width');
-  const height = row.requiredLength('height');
+  const width = notShort(row, 'width', row.requiredLength('width'), MOST_FEET);
+  const height = notShort(row, 'height', row.requiredLength('height'), MOST_FEET);
   const kind = row.word('kind', OPENING_KINDS, 'door');
   const rest = {
     wall: row.text('wall'),

@@ -1,6 +1,6 @@
 /** Where on the wall a profile is: the columns Where and Height of Profiles. */
 import { fault } from '../../core/faults/fault.ts';
-import { PLACES, type WallPlace } from '../job.ts';
+import { PLACES, type WallPlace } from '../room-rows.ts';
 import type { RowReader } from './row-reader.ts';
 
 /**

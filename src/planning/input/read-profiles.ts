@@ -10,12 +10,14 @@ import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import { own, sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
+import { askAboutSpring } from '../../core/units/plausible-angle.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { checkCrownSize } from '../crown-size-of.ts';
 import { MAKES, MITERS_ACROSS, nameKey, PROFILE_CELLS, type Profile } from '../job.ts';
 import { cellsOf } from './cells-of.ts';
 import { PROFILE_HEADINGS, PROFILE_SIZES } from './headings/profile-headings.ts';
 import { readPlace } from './read-place.ts';
+import { readSlope } from './read-slope.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
@@ -31,6 +33,7 @@ export const PROFILE_ANSWERS = {
 
 /** Sizes that a molding which is bought has no use for: with them and no Make nobody can tell. */
 const ANY_COVE = ['coveWidth', 'coveDepth'] as const;
+const COVES_ALONE = [...ANY_COVE, 'offCenter', 'offCenterTo', 'nearFlat'] as const;
 
 const ANSWERS = Object.values(PROFILE_ANSWERS);
 
@@ -55,7 +58,7 @@ export function readProfiles(
 ): ProfileRow[] {
   const rows = new Map<string, ProfileRow>();
   for (const row of readRows(table, PROFILE_HEADINGS, reading, findings, ANSWERS)) {
-    const read = readProfile(row, roundOpenings);
+    const read = readProfile(row, roundOpenings, reading);
     if (read === undefined) continue;
     if (rows.has(nameKey(read.name))) {
       row.refuse('profile', fault('job.profile-twice', 'profile', read.name));
@@ -66,14 +69,37 @@ export function readProfiles(
   return [...rows.values()];
 }
 
-function readProfile(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
-  const read = readSizesOf(row, roundOpenings);
+function readProfile(
+  row: RowReader,
+  roundOpenings: ReadonlySet<string>,
+  reading: CellReading,
+): ProfileRow | undefined {
+  const read = readSizesOf(row, roundOpenings, reading);
   if (read?.profile === undefined) return read;
   for (const { heading, fault: one } of checkCrownSize(read.profile)) row.refuse(heading, one);
   return read;
 }
 
-function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): ProfileRow | undefined {
+/** Of a molding that is bought: sizes that only a cove has. */
+function sayUnusedSizes(row: RowReader): void {
+  const typed = COVES_ALONE.filter((size) => !row.isBlank(size));
+  const [first] = typed;
+  if (first === undefined) return;
+  const details = { sizes: typed.map((size) => sayArgument(size)).join(', '), count: typed.length };
+  row.caution(first, fault('job.cove-sizes-unused', 'profile', row.text('profile'), { details }));
+}
+
+function readSpring(row: RowReader): number | undefined {
+  const spring = row.number('spring', 0, 89, { degrees: true });
+  const asked = spring === undefined ? undefined : askAboutSpring('spring', spring);
+  return asked === undefined ? spring : row.refuse('spring', asked);
+}
+
+function readSizesOf(
+  row: RowReader,
+  roundOpenings: ReadonlySet<string>,
+  { decimalSign }: CellReading,
+): ProfileRow | undefined {
   const name = row.requiredText('profile');
   const make = row.word('make', MAKES, 'buy');
   if (row.isBlank('make') && ANY_COVE.some((size) => !row.isBlank(size))) {
@@ -83,7 +109,8 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const sizes = readSizes(PROFILE_SIZES, ({ key, least, most }) =>
     row.length(key, least === 'from 0', most),
   );
-  const spring = row.number('spring', 1, 89, { degrees: true });
+  const spring = readSpring(row);
+  const slope = readSlope(row, decimalSign);
   const drop = row.length('drop');
   const projection = row.length('projection');
   const allowance = row.number('offcutAllowance', 0, 300, { percent: true });
@@ -116,6 +143,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
   const molding = {
     name,
     ...(spring === undefined ? {} : { spring: degrees(spring) }),
+    ...(slope === undefined ? {} : { slope }),
     ...(drop === undefined ? {} : { drop }),
     ...(projection === undefined ? {} : { projection }),
     ...(miterAcross === undefined ? {} : { miterAcross }),
@@ -128,6 +156,7 @@ function readSizesOf(row: RowReader, roundOpenings: ReadonlySet<string>): Profil
     cells: cellsOf(row, PROFILE_CELLS),
   };
   if (make === 'buy') {
+    if (!row.isBlank('make')) sayUnusedSizes(row);
     const { blankWidth, blankThickness } = sizes;
     const size = {
       ...(blankWidth === undefined ? {} : { blankWidth }),

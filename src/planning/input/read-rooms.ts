@@ -1,6 +1,7 @@
 /** Walls and Trim together: one says nothing without the other. */
 import { fault, type Fault } from '../../core/faults/fault.ts';
-import type { Opening, Profile, Run, TrimRow, WallRow } from '../job.ts';
+import type { Opening, Profile, Run } from '../job.ts';
+import type { TrimRow, WallRow } from '../room-rows.ts';
 import { makeRuns } from '../rooms/make-runs.ts';
 import { tableArgument, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
@@ -23,8 +24,8 @@ interface Others {
 export interface RoomsReading {
   readonly walls: readonly WallRow[];
   readonly trim: readonly TrimRow[];
-  /** Those that Walls and Trim make, less what Runs has in their place. */
-  readonly made: readonly Run[];
+  /** Those that Walls and Trim make, and those of Runs, beside them or in their place. */
+  readonly runs: readonly Run[];
 }
 
 /** Whether Runs can be left out, or left empty: Trim says what runs. That Walls lacks then is told by itself. */
@@ -44,7 +45,7 @@ export function readRooms(
   faults.push(...withoutWalls(tables, source));
   const read = tables.walls === undefined ? undefined : readWalls(tables.walls, reading, findings);
   const trim = tables.trim === undefined ? [] : readTrim(tables.trim, reading, findings);
-  if (read === undefined) return { walls: [], trim, made: [] };
+  if (read === undefined) return { walls: [], trim, runs: others.typed };
   const { walls, unread, isSound } = read;
   const isWallsSound = isSound && isFilled(tables.walls);
   const isTrimmed = isFilled(tables.trim);
@@ -54,7 +55,7 @@ export function readRooms(
   const found = makeRuns({ ...others, walls, trim, unread, isWallsSound, isTrimmed });
   faults.push(...found.faults);
   cautions.push(...found.cautions);
-  return { walls, trim, made: found.runs };
+  return { walls, trim, runs: found.runs };
 }
 
 function withoutWalls({ walls, trim }: RoomTables, source: string): Fault[] {

@@ -1,10 +1,11 @@
 /** Opens a table: finds its columns by their headings and gives a reader for each row. */
-import type { HeadingKey } from '../../core/faults/argument.ts';
+import { sayArgument, type HeadingKey } from '../../core/faults/argument.ts';
 import { fault, placeFault } from '../../core/faults/fault.ts';
 import { filledCells, holdsNumbers } from './headings/column-contents.ts';
 import type { Heading } from './headings/heading.ts';
 import { matchHeadings } from './match-headings.ts';
-import { columnArgument, whereIs, type RawTable } from './raw-table.ts';
+import { spreadMerged } from './merged-cells.ts';
+import { columnArgument, tableArgument, whereIs, type RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { withoutTotals } from './total-rows.ts';
 import { headingKey, RowReader, type Findings } from './row-reader.ts';
@@ -32,10 +33,28 @@ export function readRows(
   const needed = headings.flatMap(({ key, required }) =>
     required === true ? (matched.columns.get(key) ?? []) : [],
   );
+  sayHiddenColumns(matched.table, matched.columns, findings);
   const names = NAMING.flatMap((key) => matched.columns.get(key) ?? []);
-  return withoutTotals(matched.table, needed, names, findings)
+  const rows = withoutTotals(matched.table, needed, names, findings);
+  return spreadMerged(matched.table, rows, headings, matched.columns, findings)
     .filter(({ cells }) => cells.some((cell, column) => cell !== null && !isSilent(column)))
     .map((row) => new RowReader(table, row, matched.columns, reading, findings));
+}
+
+/** Columns of ours that hold something out of sight, at the first of them. Others are said to be ignored. */
+function sayHiddenColumns(
+  table: RawTable,
+  columns: ReadonlyMap<HeadingKey, number>,
+  { cautions }: Findings,
+): void {
+  const hidden = [...columns].filter(
+    ([, at]) => table.hiddenColumns?.includes(at) === true && filledCells(table, at).length > 0,
+  );
+  const [first] = hidden;
+  if (first === undefined) return;
+  const details = { columns: hidden.map(([key]) => sayArgument(key)).join(', ') };
+  const one = fault('table.hidden-columns', tableArgument(table.name), hidden.length, { details });
+  cautions.push(placeFault(one, whereIs(table, table.headings.line, first[1])));
 }
 
 /**

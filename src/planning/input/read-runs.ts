@@ -1,27 +1,58 @@
 /** The Runs table. */
 import Fraction from 'fraction.js';
+import { sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
 import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionRowsAgain } from './rows-again.ts';
+import { cautionAllShort, notMetres } from './short-lengths.ts';
+import { cautionSums } from './total-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 /** Reveal of a casing where nothing else is said: 3/16 in. Common practice [C]. */
 export const USUAL_REVEAL = new Fraction(3, 16);
 export const MOST_QUANTITY = 10_000;
+/** Of two walls' corner, in degrees. */
+const MOST_CORNER = 179;
+const SQUARE = 90;
 
 export function readRuns(table: RawTable, reading: CellReading, findings: Findings): Run[] {
-  return readRows(table, RUN_HEADINGS, reading, findings).flatMap((row) => readRun(row) ?? []);
+  const rows = readRows(table, RUN_HEADINGS, reading, findings);
+  const runs = rows.flatMap((row) => readRun(row) ?? []);
+  cautionSums(runs, findings);
+  cautionRowsAgain(table.name, runs, allOf, findings);
+  cautionAllShort(table.name, rows);
+  return runs;
+}
+
+/** All that a run says, but for where it stands. */
+function allOf(run: Run): string {
+  const { room, profile, measuredAs, quantity, left, right, match, note } = run;
+  const length = run.length.toFraction();
+  return JSON.stringify([
+    room,
+    run.run,
+    profile,
+    length,
+    measuredAs,
+    quantity,
+    left,
+    right,
+    match,
+    note,
+  ]);
 }
 
 function readRun(row: RowReader): Run | undefined {
   const room = row.requiredText('room');
   const profile = row.requiredText('profile');
-  const length = row.requiredLength('length');
+  const length = notMetres(row, 'length', row.requiredLength('length'));
   const measuredAs = row.word('measuredAs', MEASURES, 'wall');
   const rest = {
     measuredAs,
@@ -55,7 +86,18 @@ function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'
   return reveal;
 }
 
+/** A corner that isn't square, at an end that none is cut for, is meant for something: it is asked about, or said. */
 function readEnd(row: RowReader, side: 'left' | 'right'): RunEnd {
-  const corner = row.number(`${side}Corner`, 1, 179, { degrees: true });
-  return { kind: row.word(`${side}End`, END_KINDS, 'square'), corner: degrees(corner ?? 90) };
+  const [end, angle] = [`${side}End`, `${side}Corner`] as const;
+  const kind = row.word(end, END_KINDS, 'square');
+  const corner = row.number(angle, 0, MOST_CORNER, { degrees: true }) ?? SQUARE;
+  if (corner === SQUARE || !ENDS_WITHOUT_CORNER.has(kind)) {
+    return { kind, corner: degrees(row.plausibleCorner(angle, corner) ?? SQUARE) };
+  }
+  const details = { end: sayArgument(end), kind };
+  const given = { degrees: corner };
+  if (row.isBlank(end))
+    row.refuse(angle, fault('job.corner-without-end', angle, given, { details }));
+  else row.caution(angle, fault('job.corner-unused', angle, given, { details }));
+  return { kind, corner: degrees(SQUARE) };
 }

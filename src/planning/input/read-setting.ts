@@ -1,6 +1,7 @@
 /** The value of one setting: a length, a number in its unit, or one of its words. */
 import { phrase, type ArgumentKey } from '../../core/faults/argument.ts';
 import { fault, type Fault, type Outcome } from '../../core/faults/fault.ts';
+import { writeCurrency } from '../../core/units/currency.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import {
@@ -41,6 +42,8 @@ const MOST_OF: ReadonlyMap<ArgumentKey, number> = new Map([
   [SETTINGS.endTrim.key, 12],
   [SETTINGS.endAllowance.key, 12],
   [SETTINGS.lengthPrecision.key, 1],
+  [SETTINGS.studSpacing.key, 48],
+  [SETTINGS.springIn.key, 1 / 2],
 ]);
 const FEET_PER_METRE = 10_000 / 3048;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
@@ -80,7 +83,7 @@ export function readSetting(
     for (const one of faults) row.refuse('value', one);
     return undefined;
   };
-  if (kind === 'text') return row.text('value');
+  if (kind === 'text') return writeCurrency(row.text('value'));
   if (kind === 'word') {
     const plain = plainValue(value);
     const wanted = String(plain).trim().toLowerCase();
@@ -152,6 +155,10 @@ function readLength(
   if (inches < 0) return refuse(fault('length.negative', key, { inches }));
   if (inches === 0 && definition.positive === true) {
     return refuse(fault('length.not-positive', key, { inches }));
+  }
+  const { least } = definition;
+  if (least !== undefined && inches > 0 && inches < least) {
+    return refuse(fault('number.too-small', key, { inches }, { limit: { inches: least } }));
   }
   const most = MOST_OF.get(key);
   const asked = saysLengthUnit(value)

@@ -11,6 +11,7 @@ import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import { currencyIn, type CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { notShort } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 const MOST_ON_RACK = 100_000;
@@ -71,7 +72,7 @@ function readPer(row: RowReader): StockItem['per'] {
 
 function readItem(row: RowReader): StockItem | undefined {
   const wanted = row.requiredText('for');
-  const length = row.requiredLength('length');
+  const length = notShort(row, 'length', row.requiredLength('length'));
   const price = row.isBlank('price')
     ? row.refuse('price', fault('cutting.price-missing', 'sheet.Stock', null))
     : row.number('price', 0, MOST_PRICE, { currency: '' });

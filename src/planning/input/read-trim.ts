@@ -1,13 +1,13 @@
 /** The Trim table. */
 import { fault } from '../../core/faults/fault.ts';
+import { nameKey } from '../job.ts';
 import {
   INSIDE_CORNERS,
-  nameKey,
   TRIM_CELLS,
   TRIM_PLACES,
   type NamedWalls,
   type TrimRow,
-} from '../job.ts';
+} from '../room-rows.ts';
 import { cellsOf } from './cells-of.ts';
 import { TRIM_HEADINGS } from './headings/trim-headings.ts';
 import type { RawTable } from './raw-table.ts';

@@ -3,12 +3,14 @@ import { fault } from '../../core/faults/fault.ts';
 import { computeCornerByTape, markOutInches } from '../../core/room/corner-by-tape.ts';
 import { TURNS, type Turn } from '../../core/room/wall.ts';
 import { degrees, toDegrees, type Degrees } from '../../core/units/angle.ts';
-import { nameKey, WALL_CELLS, type WallRow } from '../job.ts';
+import { nameKey } from '../job.ts';
+import { WALL_CELLS, type WallRow } from '../room-rows.ts';
 import { cellsOf } from './cells-of.ts';
 import { WALL_HEADINGS } from './headings/wall-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
+import { cautionAllShort, notMetres } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 const SQUARE = degrees(90);
@@ -26,7 +28,9 @@ export function readWalls(table: RawTable, reading: CellReading, findings: Findi
   const { faults } = findings;
   const before = faults.length;
   const unread = new Set<string>();
-  const walls = readRows(table, WALL_HEADINGS, reading, findings).flatMap((row) => {
+  const rows = readRows(table, WALL_HEADINGS, reading, findings);
+  cautionAllShort(table.name, rows);
+  const walls = rows.flatMap((row) => {
     const soFar = faults.length;
     const wall = readWall(row, reading);
     if (faults.length > soFar) unread.add(nameKey(row.text('room')));
@@ -38,7 +42,7 @@ export function readWalls(table: RawTable, reading: CellReading, findings: Findi
 function readWall(row: RowReader, reading: CellReading): WallRow | undefined {
   const room = row.requiredText('room');
   const wall = row.requiredText('wall');
-  const length = row.requiredLength('length');
+  const length = notMetres(row, 'length', row.requiredLength('length'));
   const turn = row.word('turn', TURNS, 'inside');
   const corner = readCorner(row, turn, markOutInches(reading.unit));
   const height = row.length('height');
@@ -76,7 +80,12 @@ function readCorner(row: RowReader, turn: Turn, markOut: number): Degrees | unde
       fault('room.corner-twice', 'cornerByTape', given, { details }),
     );
   }
-  if (!isTaped) return gauged === undefined && isGauged ? undefined : degrees(gauged ?? 90);
+  if (!isTaped) {
+    if (!isGauged) return SQUARE;
+    if (gauged === undefined) return undefined;
+    const corner = gauged > 0 ? row.plausibleCorner('corner', gauged) : gauged;
+    return corner === undefined ? undefined : degrees(corner);
+  }
   if (taped === undefined) return undefined;
   const corner = computeCornerByTape(Number(taped), markOut, 'cornerByTape');
   if (corner.ok) return toDegrees(corner.value);

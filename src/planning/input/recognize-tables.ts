@@ -56,7 +56,10 @@ function listNamed<P extends Place>(places: readonly P[]): (readonly P[])[] {
   );
   return JOB_TABLES.map(({ name }, at) => {
     if (!BY_NAME_ALONE.has(name)) return named[at] ?? [];
-    const found = places.filter(({ sheet }) => sameName(sheet, name));
+    // A sheet Job is as often a page of the person's own.
+    const found = places.filter(
+      (place) => sameName(place.sheet, name) && (name !== 'Job' || fits(place, name)),
+    );
     const isOther = (place: P): boolean =>
       others.some(
         (other) => fits(place, other.name) && (other.name === 'Runs' || !fits(place, name)),

@@ -1,5 +1,5 @@
 /** Reads the cells of one row into typed values, collecting every fault with its place. */
-import type { HeadingKey } from '../../core/faults/argument.ts';
+import type { Argument, HeadingKey } from '../../core/faults/argument.ts';
 import {
   failed,
   fault,
@@ -10,12 +10,16 @@ import {
   type Outcome,
   type Where,
 } from '../../core/faults/fault.ts';
+import { parseDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthMark } from '../../core/units/stated-unit.ts';
+import { askAboutCorner, cautionCorner } from '../../core/units/plausible-angle.ts';
 import {
   askAboutGroup,
   askAboutLength,
   askAboutThousands,
+  isBareNumber,
   LONGEST_RUN_INCHES,
 } from '../../core/units/plausible-length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
@@ -32,6 +36,7 @@ import {
   type CellReading,
   type CellValue,
 } from './read-cell.ts';
+import { isDitto } from './ditto.ts';
 import { readWord } from './read-word.ts';
 
 /** Longest text read from a cell: longer ones can't be printed on a label or a sheet. */
@@ -41,6 +46,14 @@ const LONGEST_TEXT = 500;
 const COUNTS: AllowedUnits = {
   words: ['pcs', 'pc', 'pieces', 'piece', 'ea', 'each', 'x', '×', 'sticks', 'lengths'],
 };
+
+/** A length that was typed without a unit. */
+export interface BareLength {
+  readonly given: string | number | boolean;
+  readonly inches: number;
+  /** The shop's, in which it was read. */
+  readonly unit: LengthUnit;
+}
 
 export interface Findings {
   readonly faults: Fault[];
@@ -58,6 +71,8 @@ export class RowReader {
   readonly #columns: ReadonlyMap<HeadingKey, number>;
   readonly #reading: CellReading;
   readonly #findings: Findings;
+  /** Headings whose cell was told of. */
+  readonly #dittos = new Set<HeadingKey>();
 
   constructor(
     table: RawTable,
@@ -111,6 +126,10 @@ export class RowReader {
     if (text.length > LONGEST_TEXT) {
       this.refuse(heading, fault('text.too-long', heading, text.length, { limit: LONGEST_TEXT }));
     }
+    if (isDitto(heading, text) && !this.#dittos.has(heading)) {
+      this.#dittos.add(heading);
+      this.refuse(heading, fault('text.ditto', heading, text));
+    }
     return text;
   }
 
@@ -160,8 +179,19 @@ export class RowReader {
     const read = this.length(heading, false, most, bareUnit);
     // Of a run or a stick: a kerf of 3.175 mm is meant.
     if (read === undefined || most !== LONGEST_RUN_INCHES) return read;
-    const asked = askAboutThousands(heading, this.#valued(heading), bareUnit ?? this.#reading.unit);
+    const unit = bareUnit ?? this.#reading.unit;
+    const asked = askAboutThousands(heading, this.#valued(heading), unit);
     return asked === undefined ? read : this.refuse(heading, asked);
+  }
+
+  /** The number of a cell that says no unit, and what it is in inches; undefined for any other, which is told of elsewhere. */
+  bareLength(heading: HeadingKey): BareLength | undefined {
+    const cell = this.#cell(heading);
+    if (cell === null || !isValue(cell) || saysLengthUnit(cell)) return undefined;
+    const given = plainValue(cell);
+    const read = isBareNumber(given) ? lengthIn(cell, heading, this.#reading) : undefined;
+    if (read?.ok !== true) return undefined;
+    return { given, inches: Number(read.value), unit: this.#reading.unit };
   }
 
   /**
@@ -193,8 +223,18 @@ export class RowReader {
     return parsed.value;
   }
 
+  /** The corner, in degrees; undefined where no two walls meet so. One that may be a miter is cautioned. */
+  plausibleCorner(heading: HeadingKey, corner: number): number | undefined {
+    const tiny = askAboutCorner(heading, corner);
+    if (tiny !== undefined) return this.refuse(heading, tiny);
+    const sharp = cautionCorner(heading, corner);
+    if (sharp !== undefined) this.caution(heading, sharp);
+    return corner;
+  }
+
   whole(heading: HeadingKey, usual: number, least: number, most: number): number {
-    const value = this.number(heading, least, most, COUNTS) ?? usual;
+    const value = this.number(heading, least, most, COUNTS);
+    if (value === undefined) return usual;
     const asked = askAboutGroup(heading, this.#given(heading));
     if (asked !== undefined) this.refuse(heading, asked);
     if (Number.isInteger(value)) return value;
@@ -211,6 +251,16 @@ export class RowReader {
     const details = { allowed: allowed.join(', '), may: read.may };
     this.refuse(heading, fault('word.unknown', heading, sayGiven(value), { details }));
     return usual;
+  }
+
+  /** A day that is told without a doubt: a date's own cell, 2026-11-30, or with its month by name. */
+  day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
+    const cell = this.#cell(heading);
+    const isDate = typeof cell === 'object' && cell?.kind === 'date';
+    if (isDate && cell.day !== undefined) return cell.day;
+    const value = this.#given(heading);
+    const day = value === undefined ? undefined : this.#note(heading, parseDay(value, argument));
+    return day?.ok === true ? day.value : undefined;
   }
 
   /** The usual answer when blank or at fault. */

@@ -1,5 +1,7 @@
 /** Rows that sum up those above them: never one of the rows themselves, and never passed over unsaid. */
-import { fault, placeFault } from '../../core/faults/fault.ts';
+import Fraction from 'fraction.js';
+import { fault, placeFault, type Where } from '../../core/faults/fault.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import { nameKey } from '../job.ts';
 import { tableArgument, whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.ts';
 import type { Findings } from './row-reader.ts';
@@ -78,4 +80,50 @@ function isTotalOf(cell: RawCell): boolean {
 
 function isFilled(cell: RawCell): boolean {
   return cell !== null && (typeof cell !== 'string' || cell.trim() !== '');
+}
+
+/** Fewer rows come to another's length by chance: 24, 24 and 48. Common practice [C]. */
+const LEAST_SUMMED = 3;
+
+/** What a row is asked for: its length, so many times. */
+interface Summed {
+  readonly length: ExactInches;
+  readonly quantity: number;
+  readonly where: Where;
+}
+
+/** A row with all that it needs may be the total of those above all the same: its length tells. */
+export function cautionSums(rows: readonly Summed[], { cautions }: Findings): void {
+  const all = new Sum();
+  let part = new Sum();
+  for (const row of rows) {
+    const summed = [part, all].find((sum) => sum.comesTo(row));
+    if (summed === undefined) {
+      all.add(row);
+      part.add(row);
+      continue;
+    }
+    const given = { inches: Number(row.length) };
+    const one = fault('table.total-length', 'length', given, { limit: summed.count });
+    cautions.push(placeFault(one, row.where));
+    part = new Sum();
+  }
+}
+
+class Sum {
+  count = 0;
+  #once = new Fraction(0);
+  #times = new Fraction(0);
+
+  add({ length, quantity }: Summed): void {
+    this.count += 1;
+    this.#once = this.#once.add(length);
+    this.#times = this.#times.add(length.mul(quantity));
+  }
+
+  /** Whether the row may be the total: as long as the others, each taken once or as often as it is asked for. */
+  comesTo({ length, quantity }: Summed): boolean {
+    const isEqual = length.equals(this.#once) || length.equals(this.#times);
+    return this.count >= LEAST_SUMMED && quantity === 1 && isEqual;
+  }
 }

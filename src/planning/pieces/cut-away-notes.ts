@@ -1,7 +1,8 @@
 /** What must be said about openings on walls: each thing once, at the cell that would change it. */
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
-import { nameKey, sameName, type Profile, type Run, type WallRow } from '../job.ts';
+import { nameKey, sameName, type Profile, type Run } from '../job.ts';
+import { type WallRow } from '../room-rows.ts';
 import { runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import type { Verdict } from './what-it-cuts.ts';
 

@@ -4,14 +4,9 @@ import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import {
-  nameKey,
-  type Profile,
-  type Run,
-  type RunEnd,
-  type WallPlace,
-  type WallRow,
-} from '../job.ts';
+import { nameKey, type Profile, type Run, type RunEnd } from '../job.ts';
+import { type WallPlace } from '../room-rows.ts';
+import { type WallRow } from '../room-rows.ts';
 import { CutAwayNotes } from './cut-away-notes.ts';
 import { outsideWidth, runArgument, sideArgument, type OpeningSide } from './opening-sides.ts';
 import { judgeCut } from './what-it-cuts.ts';
@@ -31,11 +26,16 @@ export interface CutAway {
   readonly taken: ExactInches;
 }
 
-export interface CutRuns {
+interface CutRun {
   readonly runs: readonly Run[];
   readonly cutAways: readonly CutAway[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
+}
+
+export interface CutRuns extends CutRun {
+  /** What becomes of each run: itself where nothing cuts it. */
+  readonly byRun: readonly (Pick<CutRun, 'runs' | 'cutAways'> & { readonly run: Run })[];
 }
 
 /**
@@ -52,7 +52,6 @@ export function cutAway(
   walls: readonly WallRow[] = [],
 ): CutRuns {
   const faults: Fault[] = [];
-  const cutAways: CutAway[] = [];
   const profileAt = placedProfiles(profileOf);
   const notes = new CutAwayNotes(runs, sides, profileAt, walls);
   const onWall = new Map<string, OpeningSide[]>();
@@ -61,29 +60,35 @@ export function cutAway(
     const key = wallKey(side.room, side.wall);
     onWall.set(key, [...(onWall.get(key) ?? []), side]);
   }
-  const cut = runs.flatMap((run) => {
+  const byRun = runs.map((run) => {
+    const whole = { run, runs: [run], cutAways: [] };
     const profile = profileAt(run);
     const here = onWall.get(wallKey(run.room, run.run)) ?? [];
-    if (profile === undefined || here.length === 0) return [run];
+    if (profile === undefined || here.length === 0) return whole;
     const cutting = here.filter((side) => {
       const verdict = judgeCut(side, profile, profileOf);
       notes.note(run, profile, side, verdict);
       return verdict.is === 'cut';
     });
-    if (cutting.length === 0) return [run];
+    if (cutting.length === 0) return whole;
     if (needsWallLength(run)) {
       const wall = fault('job.opening-needs-wall-length', runArgument(run), run.measuredAs);
       faults.push(placeFault(wall, run.cells.measuredAs));
-      return [run];
+      return whole;
     }
     notes.noteCut(run, profile, cutting);
     const made = cutting.every(isPlaced) ? cutByPosition(run, cutting) : cutByTotal(run, cutting);
     faults.push(...made.faults);
     notes.add(...made.cautions);
-    cutAways.push(...made.cutAways);
-    return made.runs;
+    return { run, runs: made.runs, cutAways: made.cutAways };
   });
-  return { runs: cut, cutAways, faults, cautions: notes.cautions() };
+  return {
+    byRun,
+    runs: byRun.flatMap((one) => one.runs),
+    cutAways: byRun.flatMap((one) => one.cutAways),
+    faults,
+    cautions: notes.cautions(),
+  };
 }
 
 /** A made run's profile is where Trim puts it: each such profile is one object. */
@@ -110,7 +115,7 @@ function isPlaced({ position, opening }: OpeningSide): boolean {
   return position !== undefined && opening.quantity === 1;
 }
 
-function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRun {
   const faults: Fault[] = [];
   const spans = sides
     .map((side) => {
@@ -121,6 +126,7 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
   const parts: Run[] = [];
   const cutAways: CutAway[] = [];
   let at = ZERO;
+  let between = 0;
   for (const { from, to, side } of spans) {
     if (from.lt(at) && at.gt(0)) {
       const limit = inches(at);
@@ -134,48 +140,49 @@ function cutByPosition(run: Run, sides: readonly OpeningSide[]): CutRuns {
     }
     // A casing that touches the corner leaves nothing there.
     if (from.gt(at)) {
-      const left = at.equals(0) ? run.left : SQUARE;
+      const isFirst = at.equals(0);
       parts.push({
         ...run,
         length: from.sub(at),
-        left,
+        left: isFirst ? run.left : SQUARE,
         right: SQUARE,
-        ...madeOf(run, at, from, 'left'),
+        ...madeOf(run, isFirst ? 'left' : between),
+        ...partOf(run, at, from),
       });
+      if (!isFirst) between += 1;
     }
     cutAways.push(cutOf(run, side, least(to, run.length).sub(most(from, at))));
     at = to;
   }
   if (run.length.gt(at)) {
     const length = run.length.sub(at);
-    parts.push({ ...run, length, left: SQUARE, ...madeOf(run, at, run.length, 'right') });
+    const [made, part] = [madeOf(run, 'right'), partOf(run, at, run.length)];
+    parts.push({ ...run, length, left: SQUARE, ...made, ...part });
   }
   const cautions = parts.length === 0 ? [allGone(run, at)] : [];
   return { runs: parts, cutAways, faults, cautions };
 }
 
-/** A part of a made run goes up as its own end of it does; one between two openings whenever it likes. */
-function madeOf(
-  run: Run,
-  from: ExactInches,
-  to: ExactInches,
-  end: 'left' | 'right',
-): Pick<Run, 'made'> {
+/** A part of a made run goes up as its own end of it does; those between two openings, from 0, have turns of their own. */
+function madeOf(run: Run, part: 'left' | 'right' | number): Pick<Run, 'made'> {
   if (run.made === undefined) return {};
-  const { order, ...rest } = run.made;
-  const made = { ...rest, lies: { from, to } };
-  if (order === undefined || (end === 'left' && from.gt(0))) return { made };
-  return { made: { ...made, order: { left: order[end], right: order[end] } } };
+  const { order, ...made } = run.made;
+  const turn = typeof part === 'number' ? order?.between?.[part] : order?.[part];
+  return { made: turn === undefined ? made : { ...made, order: { left: turn, right: turn } } };
+}
+
+function partOf({ onWall }: Run, from: ExactInches, to: ExactInches): Pick<Run, 'onWall'> {
+  return onWall === undefined ? {} : { onWall: { ...onWall, lies: { from, to, isWhole: false } } };
 }
 
 /** Whoever cuts it by the total doesn't know where it lies. */
-function madeAnywhere({ made }: Run): Pick<Run, 'made'> {
-  if (made === undefined) return {};
-  const { wall, trim, place, order } = made;
-  return { made: { wall, trim, place, ...(order === undefined ? {} : { order }) } };
+function anywhereOn({ onWall }: Run): Pick<Run, 'onWall'> {
+  if (onWall === undefined) return {};
+  const { at, leftTurn, rightTurn, door } = onWall;
+  return { onWall: { at, leftTurn, rightTurn, ...(door === undefined ? {} : { door }) } };
 }
 
-function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
+function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRun {
   const cutAways = sides.map((side) =>
     cutOf(run, side, outsideWidth(side).mul(side.opening.quantity)),
   );
@@ -188,7 +195,7 @@ function cutByTotal(run: Run, sides: readonly OpeningSide[]): CutRuns {
   const details = { profile: run.profile, opening: open?.name ?? '', needed: sayArgument(needed) };
   const byTotal = fault('job.opening-by-total', runArgument(run), inches(total), { details });
   return {
-    runs: [{ ...run, length: run.length.sub(total), ...madeAnywhere(run) }],
+    runs: [{ ...run, length: run.length.sub(total), ...anywhereOn(run) }],
     cutAways,
     faults: [],
     cautions: [placeFault(byTotal, open?.opening.cells[needed] ?? run.where)],

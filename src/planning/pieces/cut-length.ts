@@ -14,16 +14,21 @@ import { toRadians } from '../../core/units/angle.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { IRRATIONAL_GRID_INCHES } from '../../core/units/tolerance.ts';
 import { crownSizeOf } from '../crown-size-of.ts';
-import type { Profile, ProfileCell, Run, RunEnd } from '../job.ts';
+import type { EndKind, Profile, ProfileCell, Run, RunEnd } from '../job.ts';
 import type { MeasurePoint, PieceEnd } from '../piece.ts';
 import type { Shop } from '../shop.ts';
+import { springInOf } from './spring-in.ts';
 import { CUT_LENGTH_SLACK_INCHES } from '../tolerance.ts';
 
 export interface CutLength {
   readonly cutLength: ExactInches;
   readonly left: PieceEnd;
   readonly right: PieceEnd;
+  readonly sprungIn?: ExactInches;
 }
+
+/** Ends that are cut alike at any corner, which is square to them. */
+export const ENDS_WITHOUT_CORNER: ReadonlySet<EndKind> = new Set(['square', 'return']);
 
 const ZERO = new Fraction(0);
 const SLACK = new Fraction(CUT_LENGTH_SLACK_INCHES);
@@ -40,6 +45,7 @@ const SLACK = new Fraction(CUT_LENGTH_SLACK_INCHES);
  * `across` is the profile's projection, but the blank's width where an outside miter crosses the face:
  * where Profiles says so, and else for what lies flat around an opening (measured as one, or by its
  * short point). A molding at a spring angle never lies flat.
+ * Base between two walls may be cut longer yet, see `springInOf`.
  * The sum is rounded up to the shop's precision. Faults: a size of the profile that a miter needs.
  */
 export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcome<CutLength> {
@@ -47,9 +53,11 @@ export function computeCutLength(run: Run, profile: Profile, shop: Shop): Outcom
   const faults = ends.flatMap((end) => (end.ok ? [] : end.faults));
   const [left, right] = ends;
   if (left?.ok !== true || right?.ok !== true) return failed(...faults);
-  const length = run.length.add(left.value.added).add(right.value.added);
+  const sprungIn = springInOf(run, shop);
+  const length = run.length.add(left.value.added).add(right.value.added).add(sprungIn);
   const cutLength = roundUp(length, shop.lengthPrecision);
-  return ok({ cutLength, left: left.value, right: right.value });
+  const sprung = sprungIn.gt(0) ? { sprungIn } : {};
+  return ok({ cutLength, left: left.value, right: right.value, ...sprung });
 }
 
 /** The next whole multiple of `precision` that is shorter by no more than arithmetic may be off. */

@@ -120,6 +120,7 @@ function describe(run: Run, profile: Profile, number: number) {
     note: run.note,
     where: run.where,
     ...(run.made === undefined ? {} : { made: run.made }),
+    ...(run.onWall === undefined ? {} : { onWall: run.onWall }),
   };
 }
 

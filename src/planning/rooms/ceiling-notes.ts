@@ -1,7 +1,8 @@
 /** What is at the ceiling is never cut away: where a head casing reaches into it, that is told. */
 import { fault, placeFault, type Caution } from '../../core/faults/fault.ts';
 import { crownSizeOf } from '../crown-size-of.ts';
-import type { Profile, TrimRow } from '../job.ts';
+import type { Profile } from '../job.ts';
+import type { TrimRow } from '../room-rows.ts';
 import { sideArgument, type OpeningSide } from '../pieces/opening-sides.ts';
 import type { WalledRoom } from './list-rooms.ts';
 import { wallsOf } from './named-walls.ts';

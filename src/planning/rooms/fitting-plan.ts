@@ -4,7 +4,9 @@
  * coped to the one that hangs already. Common practice [C].
  */
 import type { Turn } from '../../core/room/wall.ts';
-import type { EndKind, TrimRow } from '../job.ts';
+import type { EndKind } from '../job.ts';
+import type { FittingOrder } from '../on-wall.ts';
+import type { TrimRow } from '../room-rows.ts';
 
 /** A wall, in order to the right. */
 export interface WallToFit {
@@ -14,6 +16,8 @@ export interface WallToFit {
   /** Of a parted one, whether anything is left at its corner. */
   readonly reachesLeft: boolean;
   readonly reachesRight: boolean;
+  /** How many parts stand between two openings. */
+  readonly between: number;
   readonly turn: Turn;
   /** Inches. */
   readonly length: number;
@@ -22,14 +26,13 @@ export interface WallToFit {
 export interface FittedWall {
   readonly left: EndKind;
   readonly right: EndKind;
-  /** The how-many-eth each end goes up, from 1; what is joined beforehand has one number. */
-  readonly order?: { readonly left: number; readonly right: number };
+  readonly order?: FittingOrder;
 }
 
-/** The trim of a wall, or of a parted one what is left or right of its openings. */
+/** The trim of a wall, or of a parted one what is left or right of its openings, or between two. */
 interface Part {
   readonly wall: number;
-  readonly is: 'whole' | 'left' | 'right';
+  readonly is: 'whole' | 'left' | 'between' | 'right';
   left: EndKind;
   right: EndKind;
   order: number;
@@ -46,10 +49,15 @@ interface Stretch {
 
 type Meeting = 'joined' | 'inside' | 'apart';
 
+/** Which parts of a wall reach its corners. */
+const ENDS_AT_LEFT: ReadonlySet<Part['is']> = new Set(['whole', 'left']);
+const ENDS_AT_RIGHT: ReadonlySet<Part['is']> = new Set(['whole', 'right']);
+
 /**
  * From the first piece to the right as far as the trim goes on, then from the first to the left. Only
  * where it goes on all round is the last piece coped at both ends, and there it is whatever the first is.
- * Where it is broken, each stretch has its own first piece, on `first` or else on its longest wall.
+ * Where it is broken, each stretch has its own first piece, on `first` or else on its longest wall. A part
+ * between two openings meets no other and is a stretch of its own: it goes up when fitting comes by.
  *
  * An end that meets nothing is square, but for the end at an outside corner whose other wall has no trim:
  * that returns to the wall.
@@ -89,6 +97,9 @@ function listParts(walls: readonly WallToFit[]): Part[] {
     if (!wall.isParted) return [{ wall: at, is: 'whole', left, right, order: 0 } as const];
     const parts: Part[] = [];
     if (wall.reachesLeft) parts.push({ wall: at, is: 'left', left, right: 'square', order: 0 });
+    for (let part = 0; part < wall.between; part++) {
+      parts.push({ wall: at, is: 'between', left: 'square', right: 'square', order: 0 });
+    }
     if (wall.reachesRight) parts.push({ wall: at, is: 'right', left: 'square', right, order: 0 });
     return parts;
   });
@@ -102,7 +113,8 @@ function loose(turn: Turn | undefined): EndKind {
 function meetingOf(one: Part, next: Part, walls: readonly WallToFit[]): Meeting {
   const isNext = next.wall === (one.wall + 1) % walls.length;
   const turn = walls[one.wall]?.turn;
-  if (!isNext || one.is === 'left' || next.is === 'right' || turn === 'end') return 'apart';
+  const isAtCorner = ENDS_AT_RIGHT.has(one.is) && ENDS_AT_LEFT.has(next.is);
+  if (!isNext || !isAtCorner || turn === 'end') return 'apart';
   return turn === 'outside' ? 'joined' : 'inside';
 }
 
@@ -171,10 +183,13 @@ function gather(parts: readonly Part[], walls: readonly WallToFit[]): (FittedWal
   for (const part of parts) ofWall[part.wall]?.push(part);
   return walls.map(({ hasTrim }, at) => {
     if (!hasTrim) return undefined;
-    const [one, other = one] = ofWall[at] ?? [];
+    const here = ofWall[at] ?? [];
+    const [one, other] = [here[0], here[here.length - 1]];
     if (one === undefined || other === undefined) return { left: 'square', right: 'square' };
-    const left = one.is === 'right' ? 'square' : one.left;
-    const right = other.is === 'left' ? 'square' : other.right;
-    return { left, right, order: { left: one.order, right: other.order } };
+    const left = ENDS_AT_LEFT.has(one.is) ? one.left : 'square';
+    const right = ENDS_AT_RIGHT.has(other.is) ? other.right : 'square';
+    const between = here.filter(({ is }) => is === 'between').map(({ order }) => order);
+    const order = { left: one.order, right: other.order };
+    return { left, right, order: between.length === 0 ? order : { ...order, between } };
   });
 }

@@ -5,7 +5,8 @@ import type { Closure } from '../../core/room/closure.ts';
 import type { PlanWall } from '../../core/room/room-plan.ts';
 import { roomArgument, wallArgument, type Room, type WallFault } from '../../core/room/wall.ts';
 import { toDegrees, toRadians } from '../../core/units/angle.ts';
-import { nameKey, type WallRow } from '../job.ts';
+import { nameKey } from '../job.ts';
+import { type WallRow } from '../room-rows.ts';
 
 export interface WalledRoom {
   /** As its first row writes it. */

@@ -2,7 +2,8 @@
 import { checkRoom } from '../../core/room/check-room.ts';
 import type { Suspect } from '../../core/room/suspects.ts';
 import type { Room } from '../../core/room/wall.ts';
-import { nameKey, type Opening, type OpeningKind, type WallRow } from '../job.ts';
+import { nameKey, type Opening, type OpeningKind } from '../job.ts';
+import { type WallRow } from '../room-rows.ts';
 import { listSides } from '../pieces/opening-sides.ts';
 import { listRooms, roomOf, type WalledRoom } from './list-rooms.ts';
 

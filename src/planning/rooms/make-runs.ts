@@ -1,17 +1,20 @@
 /** Walls and Trim become runs, as if somebody had typed each. */
 import { own, phrase } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../../core/faults/fault.ts';
+import { keptSpans, type Span } from '../../core/room/wall-spans.ts';
 import { degrees } from '../../core/units/angle.ts';
+import type { ExactInches } from '../../core/units/length.ts';
 import Fraction from 'fraction.js';
 import {
   nameKey,
+  type EndKind,
   type Opening,
   type Profile,
   type Run,
-  type TrimRow,
-  type WallPlace,
-  type WallRow,
+  type RunEnd,
 } from '../job.ts';
+import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
+import type { TrimRow, WallPlace, WallRow } from '../room-rows.ts';
 import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sides.ts';
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';
@@ -19,7 +22,9 @@ import { listRooms, type WalledRoom } from './list-rooms.ts';
 import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
 import { noteCeiling } from './ceiling-notes.ts';
-import { noteTypedRuns } from './typed-runs.ts';
+import { chooseRows } from './own-trim.ts';
+import { joinRuns } from './typed-runs.ts';
+import { doorAlong, findDoor, type RoomDoor } from './room-door.ts';
 import { findWallAcross } from './wall-across.ts';
 
 export interface RoomsOfJob {
@@ -38,7 +43,7 @@ export interface RoomsOfJob {
 }
 
 export interface MadeRuns {
-  /** Room by room, in each in the order of Trim and then to the right; those without that are typed. */
+  /** Made ones room by room, in each in the order of Trim and then to the right; and those that are typed. */
   readonly runs: readonly Run[];
   readonly faults: readonly Fault[];
   readonly cautions: readonly Caution[];
@@ -67,9 +72,11 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   const bare = [...rooms.values()].filter((room) => isTrimmed && !trimOf.has(room));
   for (const room of bare) cautions.push(withoutTrim(room));
   const runs: Run[] = [];
-  for (const [room, rows] of trimOf) {
+  for (const [room, meant] of trimOf) {
+    const { rows, cautions: ofOwn } = chooseRows(room, meant);
+    cautions.push(...ofOwn);
     faults.push(...checkTwice(room, rows), ...rows.flatMap((row) => checkHeight(room, row)));
-    const first = findFirst(room, sidesOn);
+    const door = findDoor(room, (wall) => sidesOn(room, wall));
     for (const row of rows) {
       const profile = profileOf(row.profile);
       if (profile === undefined || room.plan === undefined) continue;
@@ -78,12 +85,12 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
         sidesOn(room, wall).filter(
           (side) => judgeCut(side, { ...profile, place }, profileOf).is === 'cut',
         );
-      runs.push(...runsOf(room, row, place, cutting, first));
+      runs.push(...runsOf(room, row, place, cutting, door));
       if (row.at === 'ceiling') cautions.push(...noteCeiling(room, row, profile, sidesOn));
     }
   }
-  const noted = noteTypedRuns(runs, typed);
-  return { ...noted, faults, cautions: [...cautions, ...noted.cautions] };
+  const joined = joinRuns(runs, typed);
+  return { ...joined, faults, cautions: [...cautions, ...joined.cautions] };
 }
 
 function roomsOf({ room }: TrimRow, rooms: ReadonlyMap<string, WalledRoom>): WalledRoom[] {
@@ -118,15 +125,14 @@ function placeOf({ at, height, cells }: TrimRow, profile: Profile): WallPlace {
 
 /** A profile twice at one place of a wall would be planned, and paid for, twice. */
 function checkTwice(room: WalledRoom, rows: readonly TrimRow[]): Fault[] {
-  const seen = new Set<string>();
+  const seen = new Map<string, Set<number>>();
   return rows.flatMap((row) => {
     const height = row.height === undefined ? '' : row.height.toFraction();
-    const keys = wallsOf(row, room).map((wall) =>
-      JSON.stringify([wall, nameKey(row.profile), row.at, height]),
-    );
-    const twice = keys.findIndex((key) => seen.has(key));
-    for (const key of keys) seen.add(key);
-    const wall = room.rows[wallsOf(row, room)[twice] ?? -1];
+    const key = JSON.stringify([nameKey(row.profile), row.at, height]);
+    const before = seen.get(key);
+    const walls = wallsOf(row, room);
+    seen.set(key, new Set([...(before ?? []), ...walls]));
+    const wall = room.rows[walls.find((at) => before?.has(at)) ?? -1];
     if (wall === undefined) return [];
     const details = { room: room.name, wall: wall.wall, at: row.at };
     return [placeFault(fault('room.trim-twice', 'profile', row.profile, { details }), row.where)];
@@ -146,23 +152,6 @@ function checkHeight(room: WalledRoom, row: TrimRow): Fault[] {
   return [placeFault(one, row.cells.height)];
 }
 
-type SidesOn = (room: WalledRoom, wall: number) => readonly OpeningSide[];
-
-/** The wall across from the room's first door; else from its first cased opening. */
-function findFirst(room: WalledRoom, sidesOn: SidesOn): number | undefined {
-  const { plan, rows } = room;
-  if (plan === undefined) return undefined;
-  for (const kind of ['door', 'cased opening'] as const) {
-    for (const [wall, row] of rows.entries()) {
-      const door = sidesOn(room, wall).find(({ opening }) => opening.kind === kind);
-      if (door === undefined) continue;
-      const middle = door.position?.add(door.opening.width.div(2)) ?? row.length.div(2);
-      return findWallAcross(plan, wall, Number(middle));
-    }
-  }
-  return undefined;
-}
-
 const ZERO = new Fraction(0);
 
 function runsOf(
@@ -170,16 +159,18 @@ function runsOf(
   row: TrimRow,
   place: WallPlace,
   cutting: (wall: number) => readonly OpeningSide[],
-  across: number | undefined,
+  door: RoomDoor | undefined,
 ): Run[] {
   const chosen = new Set(wallsOf(row, room));
   const walls = room.rows.map((wall, at) => toFit(wall, chosen.has(at), cutting(at)));
   const starts = row.starts === undefined ? undefined : room.places.get(nameKey(row.starts));
+  const across =
+    door === undefined ? undefined : findWallAcross(room.plan ?? [], door.wall, door.along);
   const first = starts !== undefined && chosen.has(starts) ? starts : across;
   const fitted = planFitting(walls, row.insideCorners, first);
   return room.rows.flatMap((wall, at) => {
     const plan = fitted[at];
-    return plan === undefined ? [] : runOf(room, at, wall, row, place, plan);
+    return plan === undefined ? [] : runOf(room, at, wall, row, place, plan, door);
   });
 }
 
@@ -196,22 +187,31 @@ function toFit(wall: WallRow, hasTrim: boolean, cutting: readonly OpeningSide[])
     isParted: cutting.length > 0,
     reachesLeft: spans.every(({ from }) => from.gt(ZERO)),
     reachesRight: spans.every(({ to }) => to.lt(length)),
+    between: spans.length === cutting.length ? countBetween(length, spans) : 0,
     turn,
     length: Number(length),
   };
 }
 
+function countBetween(length: ExactInches, spans: readonly Span[]): number {
+  return keptSpans(length, spans).filter(({ from, to }) => from.gt(ZERO) && to.lt(length)).length;
+}
+
 function runOf(
-  { name, rows }: WalledRoom,
+  { name, rows, plan = [] }: WalledRoom,
   at: number,
   wall: WallRow,
   row: TrimRow,
   place: WallPlace,
   { left, right, order }: FittedWall,
+  door: RoomDoor | undefined,
 ): Run {
+  const seen = door === undefined ? undefined : doorAlong(plan, door, at);
   const before = rows[(at + rows.length - 1) % rows.length];
-  const cornerOf = (one: WallRow | undefined) =>
-    one === undefined || one.turn === 'end' ? degrees(90) : one.corner;
+  const endAt = (kind: EndKind, corner: WallRow | undefined): RunEnd => {
+    const isSquare = corner === undefined || corner.turn === 'end' || ENDS_WITHOUT_CORNER.has(kind);
+    return { kind, corner: isSquare ? degrees(90) : corner.corner };
+  };
   return {
     room: name,
     run: wall.wall,
@@ -220,8 +220,8 @@ function runOf(
     measuredAs: 'wall',
     reveal: ZERO,
     quantity: 1,
-    left: { kind: left, corner: cornerOf(before) },
-    right: { kind: right, corner: cornerOf(wall) },
+    left: endAt(left, before),
+    right: endAt(right, wall),
     onePiece: false,
     match: '',
     done: false,
@@ -238,7 +238,13 @@ function runOf(
       trim: row.where,
       place,
       ...(order === undefined ? {} : { order }),
-      lies: { from: ZERO, to: wall.length },
+    },
+    onWall: {
+      at: row.at,
+      leftTurn: before?.turn ?? 'end',
+      rightTurn: wall.turn,
+      lies: { from: ZERO, to: wall.length, isWhole: true },
+      ...(seen === undefined ? {} : { door: seen }),
     },
   };
 }

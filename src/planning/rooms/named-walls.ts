@@ -2,7 +2,8 @@
 import type { HeadingKey } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
-import { nameKey, type NamedWalls, type TrimRow } from '../job.ts';
+import { nameKey } from '../job.ts';
+import { type NamedWalls, type TrimRow } from '../room-rows.ts';
 import type { WalledRoom } from './list-rooms.ts';
 
 /** The walls, from 0, in the order of the room. */

@@ -15,6 +15,7 @@ export interface SettingDefinition {
   /** Shown in the Unit column; lengths may name another length unit there. */
   readonly unit: string;
   readonly allowed?: readonly string[];
+  /** Of a length that may be 0: of any other; inches. */
   readonly least?: number;
   readonly most?: number;
   /** Least value excluded. */

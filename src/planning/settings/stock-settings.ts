@@ -15,6 +15,16 @@ export const STOCK_SETTINGS = {
   },
   // Common practice [C]: a shorter part looks like a patch.
   leastPart: length('setting.leastPart', '24', 'No part of a spliced piece is shorter', false),
+  // Common practice [C]: walls are framed so, unless a plan says otherwise.
+  studSpacing: {
+    ...length(
+      'setting.studSpacing',
+      '16',
+      'Middle to middle, from the left corner of a wall of Walls: joints lie on studs; 0 where not known',
+      false,
+    ),
+    least: 6,
+  },
   keepOffcutsOver: length('setting.keepOffcutsOver', '24', 'Shorter offcuts are waste'),
   offcutCredit: percent(
     'setting.offcutCredit',
@@ -31,6 +41,13 @@ export const STOCK_SETTINGS = {
     'setting.endAllowance',
     '0',
     'Added at each end of a run, to trim at the wall',
+    false,
+  ),
+  // Common practice [C].
+  springIn: length(
+    'setting.springIn',
+    '1/16',
+    'Added to trim at the floor over 4 ft that is square or coped between two inside corners of Walls; 0 for none',
     false,
   ),
   offcutAllowance: percent('setting.offcutAllowance', '10', 'On top of net board feet', 300),

@@ -21,5 +21,11 @@ export const PRICE = columns({
 
 export const DATE = columns({ label: bare(), date: bare() });
 
+/** What names the job; a text may be long. */
+export const NAMED = columns({ label: bare(), text: bare(5) });
+
+/** The line to sign on. */
+export const SIGNED = columns({ label: bare(), name: bare(3), dateLabel: bare(), date: bare() });
+
 /** As wide as the page of A4 upright; its halves end after the second column and after the last. */
-export const GRID = gridFor([33, 14, 10, 12, 12, 13], [LINES, PRICE, DATE]);
+export const GRID = gridFor([33, 14, 10, 12, 12, 13], [LINES, PRICE, DATE, NAMED, SIGNED]);

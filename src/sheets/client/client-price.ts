@@ -1,7 +1,7 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { daySerial } from '../../core/units/calendar-day.ts';
-import { cents } from '../../planning/money.ts';
+import { cents, depositCents } from '../../planning/money.ts';
 import { ROUNDING_CENTS } from '../../planning/price-job.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
@@ -65,18 +65,20 @@ export function addPrice(
     }),
   );
   const toPay = `ROUND(${price}+${PRICE.at('amount', tax)},2)`;
+  const owed = money(priceCents + taxCents);
   const paid = draft.put(
     PRICE.row({
       name: cell('To pay', 'totalLabel'),
       pieces: cell(null, 'totalLabel'),
-      amount: sum(toPay, money(priceCents + taxCents), 'total'),
+      amount: sum(toPay, owed, 'total'),
     }),
   );
   anchors.place('price of all', price);
   anchors.place('pieces of all', PRICE.at('pieces', all));
   anchors.place('to pay', PRICE.at('amount', paid));
+  addDeposit(draft, plan, PRICE.at('amount', paid));
   draft.blank();
-  addDate(draft, shop.priceHoldsDays, stamp);
+  addDate(draft, plan, stamp);
 }
 
 /**
@@ -137,11 +139,40 @@ function addTaxed(
   return PRICE.at('amount', draft.put(PRICE.row({ name, pieces: cell(null), amount })));
 }
 
-/** The date is that of the stamp, to be typed over; without one it is left to be typed. */
-function addDate(draft: SheetDraft, days: number, stamp: Stamp | undefined): void {
-  const serial = stamp === undefined ? null : daySerial(stamp.day);
+/** What Job asks for at the order, and what is left then; its percent may be typed over. */
+function addDeposit(draft: SheetDraft, { job, totals }: JobPlan, toPay: string): void {
+  const { deposit } = job.titleBlock;
+  if (deposit === undefined) return;
+  const asked = depositCents(totals, deposit);
+  const row = draft.put(
+    PRICE.row({
+      name: cell('Deposit, % of it at the order'),
+      pieces: cell(deposit, 'number'),
+      amount: sum(`ROUND(${toPay}*${PRICE.at('pieces', draft.next)}/100,2)`, money(asked), 'money'),
+    }),
+  );
+  draft.put(
+    PRICE.row({
+      name: cell('Left to pay'),
+      pieces: cell(null),
+      amount: sum(
+        `ROUND(${toPay}-${PRICE.at('amount', row)},2)`,
+        money(totals.priceCents + totals.taxCents - asked),
+        'money',
+      ),
+    }),
+  );
+}
+
+/** The date is Job's or that of the stamp, to be typed over; without either it is left to be typed. */
+function addDate(draft: SheetDraft, { job }: JobPlan, stamp: Stamp | undefined): void {
+  const { titleBlock, shop } = job;
+  const days = shop.priceHoldsDays;
+  const day = titleBlock.date ?? stamp?.day;
+  const serial = day === undefined ? null : daySerial(day);
   if (stamp !== undefined) {
-    draft.put(DATE.row({ label: cell('Number', 'label'), date: cell(markOf(stamp), 'label') }));
+    const label = titleBlock.number === '' ? 'Number' : 'Mark of the plan';
+    draft.put(DATE.row({ label: cell(label, 'label'), date: cell(markOf(stamp), 'label') }));
   }
   const row = draft.put(
     DATE.row({ label: cell('Date', 'label'), date: cell(serial, 'inputDate') }),

@@ -4,6 +4,7 @@
  * sheet says above its price when the shop's other sheets have come to another one.
  */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { TITLE_ROWS, type TitleBlock } from '../../planning/title-block.ts';
 import {
   DESCRIPTION_VERSION,
   type SheetDescription,
@@ -16,17 +17,18 @@ import { Anchors } from '../grammar/anchors.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import type { ClientAnchors } from './client-anchors.ts';
 import { AGREES } from '../agreement.ts';
-import { GRID, LINES, PRICE } from './client-columns.ts';
+import { GRID, LINES, NAMED, PRICE, SIGNED } from './client-columns.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
-import { tellOfClient, type Stamp } from '../stamp.ts';
+import { stampSheet, tellOfClient, type Stamp } from '../stamp.ts';
+import { fileTitle } from '../words/say-title.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
 import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
-import { BEHIND, sayCovered, sayJob } from './client-words.ts';
+import { ACCEPTED, BEHIND, sayCovered, sayJob } from './client-words.ts';
 
 /** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
 const DRAWINGS: DrawingGrid = {
@@ -38,6 +40,8 @@ const DRAWINGS: DrawingGrid = {
 };
 const TITLE = 'Moldings and their price';
 const COPY_SHEET = 'Moldings';
+/** What of Job stands over a client's copy, in this order; the shop stands over all. */
+const ON_CLIENT = ['job', 'number', 'revision', 'client', 'address', 'preparedBy'] as const;
 /** Of one line; past it the program asks back. */
 const MOST_QUANTITY = 9999;
 
@@ -85,7 +89,13 @@ export function describeClientCopy(plan: JobPlan, stamp?: Stamp): WorkbookDescri
     addJob: (draft, job) => draft.spread(`${job}${sayCutOfJob(plan)}`, 'wrapped'),
     addLineAbovePrice: (draft) => draft.blank(),
   });
-  return { version: DESCRIPTION_VERSION, title: TITLE, ...tellOfClient(stamp), sheets: [sheet] };
+  const { titleBlock } = plan.job;
+  return {
+    version: DESCRIPTION_VERSION,
+    title: fileTitle(TITLE, titleBlock),
+    ...tellOfClient(titleBlock, stamp),
+    sheets: [sheet],
+  };
 }
 
 /** The job in a sentence, and how much of it is cut as the shop ticks it off; nothing while nothing is. */
@@ -133,19 +143,24 @@ function describeSheet(
   const priced = rooms.filter(({ lines }) => lines.length > 0);
   const draft = new SheetDraft(name, GRID, true);
   const blocks = [draft.next];
-  draft.spread(TITLE, 'title');
+  addTitleBlock(draft, plan.job.titleBlock);
   edition.addJob(draft, sayJob(plan, priced.length));
   edition.addLineAbovePrice(draft);
   addPrice(draft, plan, priced, anchors, stamp);
   blocks.push(draft.next);
   addTerms(draft, plan);
+  addSigning(draft);
   const lines = addLines(draft, plan, rooms, anchors);
   anchors.place('lines', { first: lines.span[0], last: lines.span[1] });
   repeatPrice(draft, plan, anchors);
   blocks.push(...lines.blocks, ...addDrawings(draft, plan, DRAWINGS));
   layPages(draft, blocks, roomForRows(paper, GRID));
   return {
-    ...draft.finish({ paper, orientation: 'portrait', footer: TITLE }),
+    ...stampSheet(
+      draft.finish({ paper, orientation: 'portrait', footer: TITLE }),
+      plan.job,
+      undefined,
+    ),
     ...(priced.length === 0
       ? {}
       : { validations: [wholeQuantities(LINES.range('quantity', ...lines.span))] }),
@@ -162,9 +177,45 @@ function wholeQuantities(range: string): ValidationDescription {
   };
 }
 
+/** Whose copy of what it is: as much as Job says. */
+function addTitleBlock(draft: SheetDraft, title: TitleBlock): void {
+  if (title.shop !== '') draft.spread(title.shop, 'label');
+  draft.spread(TITLE, 'title');
+  const named = ON_CLIENT.filter((key) => title[key] !== '');
+  for (const key of named) {
+    const { name } = TITLE_ROWS[key];
+    const label = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+    draft.put(NAMED.row({ label: cell(label, 'label'), text: cell(title[key], 'wrapped') }));
+  }
+  if (named.length > 0) draft.blank();
+}
+
+/** What is taken is signed; how high a signature is. */
+const SIGNATURE_POINTS = 30;
+
+function addSigning(draft: SheetDraft): void {
+  draft.spread(ACCEPTED, 'label');
+  const row = draft.put(
+    SIGNED.row({
+      label: cell('Name and signature'),
+      name: cell(null, 'row'),
+      dateLabel: cell('Date', 'length'),
+      date: cell(null, 'row'),
+    }),
+  );
+  draft.setHeight(row, SIGNATURE_POINTS);
+  draft.blank();
+}
+
 function addTerms(draft: SheetDraft, plan: JobPlan): void {
   draft.spread('What the price covers', 'section');
   for (const line of sayCovered(plan)) draft.spread(line, 'wrapped');
   draft.spread(JUDGMENT_CAUTION, 'note');
+  const { terms } = plan.job.titleBlock;
+  if (terms !== '') {
+    draft.blank();
+    draft.spread('Terms', 'section');
+    draft.spread(terms, 'wrapped');
+  }
   draft.blank();
 }

@@ -22,6 +22,9 @@ const WOOD_ALONE =
 /** Of a sheet in the shop's workbook alone; the price that follows is without tax. */
 export const BEHIND = 'Not as the shop’s sheets: plan again. Their price is now:';
 
+/** Over the line to sign on. */
+export const ACCEPTED = 'Accepted as listed here, at the price to pay above:';
+
 /** How the quantities may be used. */
 export const LIVE_NOTE =
   'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
@@ -101,7 +104,7 @@ function sayJoints({ profiles, totals }: JobPlan): string[] {
   const spliced = profiles.flatMap(({ sticks }) => listSpliced(sticks));
   const named = spliced
     .slice(0, MOST_NAMED)
-    .map(({ id, parts }) => (parts === 2 ? id : `${id} (${parts} parts)`));
+    .map(({ id, parts }) => (parts.length === 2 ? id : `${id} (${parts.length} parts)`));
   const more = spliced.length - named.length;
   const where = `${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
   return [

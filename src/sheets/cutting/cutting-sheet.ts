@@ -1,6 +1,7 @@
 /** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
 import { sayFault } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
+import { listJoints } from '../../planning/joints.ts';
 import type { CutPiece, JobPlan } from '../../planning/job-plan.ts';
 import { Anchors } from '../grammar/anchors.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -16,7 +17,6 @@ import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../words/standing-cautions.t
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
-import { countParts } from '../count-parts.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
 import { BARS, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
@@ -82,7 +82,7 @@ export function draftCutting(
     facts: {
       shop,
       letters: lettersOf(lots),
-      parts: countParts(sticks),
+      joints: listJoints(plan),
       styles: lengthStyles(lengths, shop.unit),
       numbers: pieceNumbers(plan),
       cutAt: new Map(),

@@ -1,6 +1,7 @@
 /** The rows of one stick on the cutting sheet: the stick, its bar to scale, its pieces. */
 import { drawStick } from '../../drawings/stick-bar.ts';
 import { STICK_BAR_MM, type BarPiece, type StickView } from '../../drawings/stick-view.ts';
+import type { Joint } from '../../planning/joint-places.ts';
 import type { CutPiece, CutStick } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import { shortRestOf } from '../../planning/short-rests.ts';
@@ -23,8 +24,8 @@ import { sayWhich, type LotLetters } from '../stock-lots.ts';
 export interface StickFacts {
   readonly shop: Shop;
   readonly letters: LotLetters;
-  /** Into how many parts each spliced piece is cut. */
-  readonly parts: ReadonlyMap<string, number>;
+  /** Of each spliced piece, from left to right. */
+  readonly joints: ReadonlyMap<string, readonly Joint[]>;
   readonly styles: LengthStyles;
   /** Each piece's No. on Pieces, by its id. */
   readonly numbers: ReadonlyMap<string, number>;
@@ -101,7 +102,7 @@ function wordsOfPiece(
   cut: CutPiece,
   stick: CutStick,
   profile: Profile,
-  { parts, shop, numbers }: StickFacts,
+  { joints, shop, numbers }: StickFacts,
 ): PieceWords {
   const { piece, part } = cut;
   if (cut.unneeded !== undefined) {
@@ -114,14 +115,14 @@ function wordsOfPiece(
     const stays = shortRestOf(stick, shop) !== undefined;
     return { cut, part: stays ? 'coved too' : 'for trial cuts', ...SPARE_ENDS, lie: '' };
   }
-  const count = parts.get(cut.id) ?? 1;
+  const own = joints.get(cut.id) ?? [];
   const { decimalSign } = shop;
   const ends = {
     left: sayEnd(piece.left, profile, decimalSign),
     right: sayEnd(piece.right, profile, decimalSign),
   };
-  const said = part === undefined ? ends : sayPartEnds(ends, part, count, shop);
-  const which = part === undefined ? '' : `part ${part} of ${count}`;
+  const said = part === undefined ? ends : sayPartEnds(ends, part, own, shop);
+  const which = part === undefined ? '' : `part ${part} of ${own.length + 1}`;
   return { cut, mark: piece.mark, part: which, ...said, lie: sayLie(profile) };
 }
 

@@ -13,8 +13,8 @@ export interface WorkbookDescription {
   readonly title: string;
   readonly sheets: readonly SheetDescription[];
   readonly names?: readonly NameDescription[];
-  /** The day on which it was made: `2026-11-30`. Absent, its file tells of none. */
-  readonly day?: string;
+  /** When it was made: a day, `2026-11-30`, or a moment, `2026-11-30T09:12:00.000Z`. Absent, its file tells of none. */
+  readonly made?: string;
   /** What the workbook says of itself, as custom document properties: kept with it wherever it goes. */
   readonly properties?: Readonly<Record<string, string>>;
 }

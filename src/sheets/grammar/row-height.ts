@@ -88,6 +88,8 @@ function linesOf(text: string, width: number, bold: boolean): number {
   let lines = 0;
   for (const paragraph of text.split('\n')) {
     lines += 1;
+    // Most texts have room as they are.
+    if (textEms(paragraph.trimEnd(), bold) <= width) continue;
     let used = 0;
     for (const word of paragraph.split(/(?<= )/)) {
       const length = textEms(word.trimEnd(), bold);

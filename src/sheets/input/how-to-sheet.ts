@@ -28,7 +28,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Profiles',
-    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line on the wood lies from the middle of the cove at its face, where a gauge finds it. Off-center to: blade middle measures to where the middle of the blade tops out instead, up to half a kerf further. Spring is in degrees from the wall. Drop and Projection are for bought crown whose label says other than its width and spring give. Where and Height say what openings cut away of it, as below.',
+    'One row a molding. Make: cove (cut here), crown cove (cut here, at a spring angle from the wall) or buy. A cove needs its width and depth and the width and thickness of its blank. Off-center is how far the deepest line on the wood lies from the middle of the cove at its face, where a gauge finds it. Off-center to: blade middle measures to where the middle of the blade tops out instead, up to half a kerf further. Spring is in degrees from the wall. Drop and Projection are for bought crown whose label says other than its width and spring give. Slope is that of a ceiling that a crown goes up along its wall, or of a stair for what runs up it: degrees from level, or the rise in 12, such as 4/12 or 4 in 12; its cuts stand on Set-ups and a cove’s raked profiles on Outlines. Where and Height say what openings cut away of it, as below.',
   ],
   [
     'Shop',
@@ -41,6 +41,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
   [
     'Work',
     'May stay empty: what always was in the price stays in it, at the minutes of Shop. A row says what a kind of work takes, or brings one into the price, or takes it out (Ours: no). Needed: Work; the usual kinds are listed below with their minutes, and any other may be named with its Per and Minutes. What is not in the price, the client’s copy says.',
+  ],
+  [
+    'Job',
+    'May stay empty. What names the job: its name, number and revision and the client stand over every printed page; those, the address, who prepared it, the date, the terms and the deposit stand on the client’s copy, with the shop’s name over them. Date is the day from which the price holds; blank, the day on which the job is planned. Deposit % is of what is to be paid, tax included.',
   ],
 ];
 
@@ -74,6 +78,10 @@ const FIGURES: readonly (readonly [string, string])[] = [
   [
     'Hours',
     'Of each kind of work that is in the price: how many (What work is counted by, above) times its minutes. Without a table Work these are the cove’s set-up, its passes (blanks fed over the blade and carried round), smoothing, crosscuts and joints, at the minutes of Shop. The sheet Labor has each as a line. A piece that no stick gives whole is cut into the fewest parts, none shorter than the least part where that can be.',
+  ],
+  [
+    'Joints, spring-in',
+    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft, square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
   ],
   [
     'Money',
@@ -144,7 +152,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Then',
-    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
 ];
 

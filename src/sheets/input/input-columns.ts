@@ -15,16 +15,14 @@ import { WALL_HEADINGS } from '../../planning/input/headings/wall-headings.ts';
 import { MOST_QUANTITY } from '../../planning/input/read-runs.ts';
 import {
   END_KINDS,
-  INSIDE_CORNERS,
   MAKES,
   MITERS_ACROSS,
   MEASURES,
   OPENING_KINDS,
-  PLACES,
   PRICE_PER,
   STOCK_KINDS,
-  TRIM_PLACES,
 } from '../../planning/job.ts';
+import { INSIDE_CORNERS, PLACES, TRIM_PLACES } from '../../planning/room-rows.ts';
 import { USUAL_WORK } from '../../planning/work/usual-work.ts';
 import { WORK_PER } from '../../planning/work/work-row.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
@@ -174,6 +172,7 @@ export const INPUT_TABLES: readonly InputTable[] = [
       thicknessClass: { width: 9, allow: list(THICKNESS_CLASS_NAMES) },
       offcutAllowance: { width: 12, isNumber: true },
       offCenterTo: { width: 13, allow: list(OFF_CENTER_TO) },
+      slope: { width: 10 },
       note: { width: 40 },
     },
   },

@@ -11,7 +11,8 @@ import type {
   ValidationDescription,
 } from '../grammar/description.ts';
 import { columns, left } from '../grammar/columns.ts';
-import { inputCell, sayAllowed, type InputLook } from './input-sheet.ts';
+import { sayAllowed, type InputLook } from './input-sheet.ts';
+import { describeSettings } from './settings-sheet.ts';
 
 export const SHOP = columns({
   setting: left(sayArgument('setting')),
@@ -19,45 +20,26 @@ export const SHOP = columns({
   unit: left(sayArgument('unit')),
   note: left(sayArgument('note')),
 });
-const HEADINGS = SHOP.headings().cells.map((cell) => String(cell?.value));
+const GRID = [
+  { width: 36 },
+  { width: 14, style: 'inputText' },
+  { width: 12, style: 'inputText' },
+  { width: 62 },
+] as const;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'];
 const KEYS = Object.keys(SETTINGS) as SettingKey[];
 
-/**
- * Blank: every setting with its usual value. With a given table: its rows as they are, then the
- * settings that it leaves out, their values left blank, so that the usual ones go on standing in.
- */
-export function describeShopSheet(
-  given: RawTable | undefined,
-  { paper, decimalSign }: InputLook,
-): SheetDescription {
-  const rows =
-    given === undefined
-      ? KEYS.map((key) => settingRow(key, true, decimalSign))
-      : givenRows(given, decimalSign);
-  return {
-    name: 'Shop',
-    columns: [
-      { width: 36 },
-      { width: 14, style: 'inputText' },
-      { width: 12, style: 'inputText' },
-      { width: 62 },
-    ],
-    rows: [{ cells: HEADINGS.map((value) => ({ value, style: 'heading' as const })) }, ...rows],
-    tables: [
-      { name: 'ShopTable', range: `${SHOP.at('setting', 1)}:${SHOP.at('note', rows.length + 1)}` },
-    ],
-    validations: rows.flatMap(({ cells }, index) => validations(cells, index + 2)),
-    freeze: { rows: 1, columns: 0 },
-    print: {
-      paper,
-      orientation: 'portrait',
-      titleRows: [1, 1],
-      fitWidth: true,
-      header: '',
-      footer: 'Shop',
-    },
-  };
+/** See describeSettings. */
+export function describeShopSheet(given: RawTable | undefined, look: InputLook): SheetDescription {
+  const rows = KEYS.map((key) => ({
+    name: settingOf(key).name,
+    row: (isFilled: boolean) => settingRow(key, isFilled, look.decimalSign),
+  }));
+  return describeSettings(
+    { name: 'Shop', table: SHOP, grid: GRID, rows, validations },
+    given,
+    look,
+  );
 }
 
 function settingRow(key: SettingKey, filled: boolean, decimalSign: DecimalSign): RowDescription {
@@ -71,27 +53,6 @@ function settingRow(key: SettingKey, filled: boolean, decimalSign: DecimalSign):
       { value: said, style: 'note' },
     ],
   };
-}
-
-function givenRows(given: RawTable, decimalSign: DecimalSign): RowDescription[] {
-  const places = HEADINGS.map((heading) =>
-    given.headings.cells.findIndex((cell) => headingKey(cell) === headingKey(heading)),
-  );
-  const named = new Set<string>();
-  const rows = given.rows.map((row): RowDescription => {
-    const [name, value, unit, note] = places.map((place) => row.cells[place] ?? null);
-    named.add(headingKey(name ?? null));
-    return {
-      cells: [
-        { ...inputCell(name ?? null), style: 'label' },
-        inputCell(value ?? null),
-        inputCell(unit ?? null),
-        { ...inputCell(note ?? null), style: 'note' },
-      ],
-    };
-  });
-  const left = KEYS.filter((key) => !named.has(headingKey(settingOf(key).name)));
-  return [...rows, ...left.map((key) => settingRow(key, false, decimalSign))];
 }
 
 /** Choices where a setting has words to choose from (a comma can't stand in such a list), and units. */

@@ -1,8 +1,9 @@
 /** What a job's labels say: one for each length still to be cut for a piece, and for each offcut to keep. */
 import { sayEnd, sayPartEnds, type EndWords } from '../words/say-ends.ts';
 import { lettersOf, listLots } from '../stock-lots.ts';
-import { countParts } from '../count-parts.ts';
 import { listKept, type Kept } from '../kept-offcuts.ts';
+import type { Joint } from '../../planning/joint-places.ts';
+import { listJoints } from '../../planning/joints.ts';
 import type { Profile } from '../../planning/job.ts';
 import { plansOf, type CutPiece, type CutStick, type JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
@@ -39,13 +40,13 @@ export type Label = PieceLabel | OffcutLabel;
  */
 export function listLabels(plan: JobPlan): Label[] {
   const letters = lettersOf(listLots(plan));
-  const parts = countParts(plan.profiles.flatMap(({ sticks }) => sticks));
+  const joints = listJoints(plan);
   return plan.groups.flatMap((group): Label[] => {
     const kept = listKept(plan, group, letters);
     const plans = plansOf(plan, group);
     const ofSticks = plans.flatMap(({ profile, sticks }) =>
       sticks.flatMap((stick) => [
-        ...stick.pieces.flatMap((cut) => labelOfPiece(plan, profile, stick, cut, parts)),
+        ...stick.pieces.flatMap((cut) => labelOfPiece(plan, profile, stick, cut, joints)),
         ...kept.filter((one) => one.stick === stick && !isCutUp(stick)).map(labelOfOffcut),
       ]),
     );
@@ -60,21 +61,21 @@ function labelOfPiece(
   profile: Profile,
   stick: CutStick,
   { id, piece, part, length, isCut, unneeded }: CutPiece,
-  parts: ReadonlyMap<string, number>,
+  jointsOf: ReadonlyMap<string, readonly Joint[]>,
 ): PieceLabel[] {
   if (piece === undefined || isCut === true || unneeded !== undefined) return [];
   const ends = {
     left: sayEnd(piece.left, profile, shop.decimalSign),
     right: sayEnd(piece.right, profile, shop.decimalSign),
   };
-  const count = parts.get(id) ?? 1;
+  const joints = jointsOf.get(id) ?? [];
   return [
     {
       kind: 'piece',
       piece,
-      part: part === undefined ? '' : `part ${part} of ${count}`,
+      part: part === undefined ? '' : `part ${part} of ${joints.length + 1}`,
       length,
-      ...(part === undefined ? ends : sayPartEnds(ends, part, count, shop)),
+      ...(part === undefined ? ends : sayPartEnds(ends, part, joints, shop)),
       arrow: arrowOf(piece),
       stick: stick.id,
     },

@@ -1,12 +1,22 @@
-/** The outlines: a page for each cove, its board's end at full size to be traced on the wood. */
+/**
+ * The outlines: a page for each cove, its board's end at full size to be traced on the wood; and one for each
+ * raked profile that goes with it up a slope.
+ */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawFullSize } from '../../drawings/full-size.ts';
-import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
-import type { PrintDescription, SheetDescription } from '../grammar/description.ts';
+import { drawRaked } from '../../drawings/raked.ts';
+import { isCovePlan, type CovePlan, type JobPlan } from '../../planning/job-plan.ts';
+import type {
+  CellDescription,
+  PrintDescription,
+  SheetDescription,
+} from '../grammar/description.ts';
 import { columnPoints, columnWithin, POINTS_PER_MM, roomOnPage } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
-import { outlineWords, TOO_HIGH, type CoveOutline } from './outline-words.ts';
+import type { Shop } from '../../planning/shop.ts';
+import { outlineWords, TOO_HIGH } from './outline-words.ts';
+import { listRaked, RAKED_TOO_HIGH, rakedWords } from './raked-outlines.ts';
 
 /** Programs differ in column widths. A column this much narrower than the page never spills onto a second one. */
 const SHARE_OF_PAGE = 0.97;
@@ -16,6 +26,17 @@ const ROUNDING_POINTS = 6;
 const HIGHEST_ROW = 400;
 
 type Orientation = PrintDescription['orientation'];
+
+/** What has a page, or one for each of its parts. */
+interface Outline {
+  readonly name: string;
+  /** One cell a row; `part` counts from 1. */
+  readonly words: (part: number, parts: number) => CellDescription[];
+  /** In place of a drawing that no page holds. */
+  readonly tooHigh: string;
+  /** @param widest Of the paper's room, in millimetres. */
+  readonly draw: (widest: number) => Drawing[];
+}
 
 interface LayOut {
   readonly draft: SheetDraft;
@@ -32,12 +53,12 @@ interface LayOut {
  */
 export function describeOutlines(plan: JobPlan): SheetDescription | undefined {
   const { shop } = plan.job;
-  const coves = plan.profiles
+  const outlines = plan.profiles
     .filter(isCovePlan)
-    .map(({ profile, setUp }): CoveOutline => ({ profile, setUp, reading: shop }));
-  if (coves.length === 0) return undefined;
+    .flatMap((cove) => [outlineOf(cove, shop), ...rakedOf(cove, shop)]);
+  if (outlines.length === 0) return undefined;
   const [upright, across] = (['portrait', 'landscape'] as const).map((orientation) =>
-    layOut(plan, coves, orientation),
+    layOut(plan, outlines, orientation),
   ) as [LayOut, LayOut];
   const isBetter =
     across.tooHigh < upright.tooHigh ||
@@ -46,43 +67,57 @@ export function describeOutlines(plan: JobPlan): SheetDescription | undefined {
   return draft.finish({ paper: shop.paper, orientation, footer: 'Outlines', fitWidth: false });
 }
 
-function layOut({ job }: JobPlan, coves: readonly CoveOutline[], orientation: Orientation): LayOut {
+function outlineOf({ profile, setUp }: CovePlan, shop: Shop): Outline {
+  const { blade, setting, blank } = setUp;
+  const { tiltSide, unit, decimalSign } = shop;
+  return {
+    name: `${profile.name} outline`,
+    words: (part, parts) => outlineWords({ profile, setUp, reading: shop }, part, parts),
+    tooHigh: TOO_HIGH,
+    draw: (widest) => drawFullSize({ blade, setting, blank, tiltSide, unit, decimalSign, widest }),
+  };
+}
+
+function rakedOf(cove: CovePlan, shop: Shop): Outline[] {
+  const { unit, decimalSign } = shop;
+  return listRaked(cove, shop).map((raked) => ({
+    name: `${cove.profile.name} ${raked.name}`,
+    words: (part, parts) => rakedWords(raked, shop, part, parts),
+    tooHigh: RAKED_TOO_HIGH,
+    draw: (widest) => drawRaked({ ...raked.view, unit, decimalSign, widest }),
+  }));
+}
+
+function layOut({ job }: JobPlan, outlines: readonly Outline[], orientation: Orientation): LayOut {
   const room = roomOnPage(job.shop.paper, orientation);
   const width = columnWithin(room.width * SHARE_OF_PAGE);
   const draft = new SheetDraft(SHEET_NAMES.outlines, [{ width }], true);
   let [pages, tooHigh] = [0, 0];
-  for (const cove of coves) {
-    const drawings = drawCove(cove, job.shop.tiltSide, columnPoints(width) / POINTS_PER_MM);
+  for (const outline of outlines) {
+    const drawings = outline.draw(columnPoints(width) / POINTS_PER_MM);
     const start = draft.next;
     const left = (): number => room.height - pointsFrom(draft, start) - ROUNDING_POINTS;
-    addWords(draft, cove, 1, drawings.length);
+    addWords(draft, outline, 1, drawings.length);
     // A page that holds the first part holds all: they are alike but for their numbers.
     if (drawings.some(({ height }) => height * POINTS_PER_MM > left())) {
-      draft.add(cell(TOO_HIGH, 'wrapped'));
+      draft.add(cell(outline.tooHigh, 'wrapped'));
       pages += 1;
       tooHigh += 1;
       continue;
     }
     drawings.forEach((drawing, index) => {
-      if (index > 0) addWords(draft, cove, index + 1, drawings.length);
-      place(draft, drawing, nameOf(cove, index, drawings.length));
+      if (index > 0) addWords(draft, outline, index + 1, drawings.length);
+      const part = drawings.length > 1 ? ` part ${index + 1}` : '';
+      place(draft, drawing, `${outline.name}${part}`);
       pages += 1;
     });
   }
   return { draft, orientation, pages, tooHigh };
 }
 
-function drawCove(
-  { setUp: { blade, setting, blank }, reading: { unit, decimalSign } }: CoveOutline,
-  tiltSide: JobPlan['job']['shop']['tiltSide'],
-  widest: number,
-): Drawing[] {
-  return drawFullSize({ blade, setting, blank, tiltSide, unit, decimalSign, widest });
-}
-
-function addWords(draft: SheetDraft, cove: CoveOutline, part: number, parts: number): void {
+function addWords(draft: SheetDraft, outline: Outline, part: number, parts: number): void {
   draft.breakPage();
-  for (const one of outlineWords(cove, part, parts)) draft.add(one);
+  for (const one of outline.words(part, parts)) draft.add(one);
 }
 
 /** At the left of as many blank rows as are as high as it. */
@@ -91,10 +126,6 @@ function place(draft: SheetDraft, drawing: Drawing, name: string): void {
   const points = drawing.height * POINTS_PER_MM;
   const rows = Math.ceil(points / HIGHEST_ROW);
   for (let row = 0; row < rows; row++) draft.setHeight(draft.add(), Math.ceil(points / rows) + 1);
-}
-
-function nameOf({ profile }: CoveOutline, index: number, parts: number): string {
-  return `${profile.name} outline${parts > 1 ? ` part ${index + 1}` : ''}`;
 }
 
 function pointsFrom(draft: SheetDraft, first: number): number {

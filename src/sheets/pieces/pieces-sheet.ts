@@ -1,6 +1,8 @@
 /** The list of pieces: one flat table to sort and to filter, a box to tick for each piece. */
 import { addVerdict } from '../agreement.ts';
 import { nameKey, type Profile } from '../../planning/job.ts';
+import type { Joint } from '../../planning/joint-places.ts';
+import { listJoints } from '../../planning/joints.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { countDone, cutPieces } from '../cut-so-far.ts';
@@ -10,6 +12,7 @@ import { lengthStyles } from '../grammar/length-styles.ts';
 import { piecesInOrder } from '../numbered-pieces.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
+import { sayNotes } from '../words/say-joints.ts';
 import { sayEnd } from '../words/say-ends.ts';
 import { CUT_MARK, sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { cell, SheetDraft, sum, type SheetRow } from '../grammar/sheet-draft.ts';
@@ -80,6 +83,7 @@ export function draftPieces(
     profiles: new Map(plan.job.profiles.map((one) => [nameKey(one.name), one])),
     sticks: sticksByPiece(plan),
     cut: cutPieces(plan),
+    joints: listJoints(plan),
   };
   piecesInOrder(plan).forEach((piece, at) => {
     draft.put(pieceRow(piece, at + 1, draft.next, facts));
@@ -129,6 +133,8 @@ interface Facts {
   readonly sticks: ReadonlyMap<string, readonly string[]>;
   /** Ids of the pieces that are cut, all parts of them. */
   readonly cut: ReadonlySet<string>;
+  /** Of each spliced piece, from left to right. */
+  readonly joints: ReadonlyMap<string, readonly Joint[]>;
 }
 
 function pieceRow(piece: Piece, number: number, row: number, facts: Facts): SheetRow {
@@ -164,7 +170,7 @@ function pieceRow(piece: Piece, number: number, row: number, facts: Facts): Shee
     rightEnd: cell(ends.right.end, style),
     rightPoint: cell(ends.right.point, style),
     stick: cell(from, style),
-    note: cell(piece.note, style),
+    note: cell(sayNotes(piece, facts.joints.get(piece.id) ?? [], shop).join('; '), style),
     done: cell(done ? 'done' : facts.cut.has(piece.id) ? CUT_MARK : null, 'tick'),
   });
 }

@@ -1,4 +1,5 @@
 /** The last steps: sticks cut to length, those that leave no second try first, and offcuts kept. */
+import { nameKey, type Run } from '../../planning/job.ts';
 import type { CutStick, ProfilePlan } from '../../planning/job-plan.ts';
 import { listSpliced } from '../../planning/joints.ts';
 import { printExact } from '../words/print-length.ts';
@@ -22,17 +23,18 @@ export function listCrosscutSteps(facts: OrderFacts): Step[] {
   ];
 }
 
+type Named = Pick<Run, 'room' | 'run' | 'profile'>;
+
 /** Matched pieces and runs in one piece need a long stick again when a cut fails. */
 function firstSteps({ plan }: OrderFacts): Step[] {
-  const keyOf = (room: string, run: string): string => JSON.stringify([room, run]);
+  // Runs along one wall have its name, whatever their molding.
+  const keyOf = ({ room, run, profile }: Named): string =>
+    JSON.stringify([room, run, nameKey(profile)]);
   // A leg of a door's casing is in one piece anyhow: only runs of which it was asked count.
-  const asked = new Set(
-    plan.job.runs.flatMap((one) => (one.onePiece ? keyOf(one.room, one.run) : [])),
-  );
+  const asked = new Set(plan.job.runs.flatMap((one) => (one.onePiece ? keyOf(one) : [])));
   const isParticular = ({ pieces }: CutStick): boolean =>
     pieces.some(
-      ({ piece }) =>
-        piece?.kind === 'run' && (piece.match !== '' || asked.has(keyOf(piece.room, piece.run))),
+      ({ piece }) => piece?.kind === 'run' && (piece.match !== '' || asked.has(keyOf(piece))),
     );
   const sticks = plan.profiles.flatMap((one) => one.sticks.filter(isParticular));
   if (sticks.length === 0) return [];
@@ -78,7 +80,9 @@ function joinStep({ acrossSheets }: OrderFacts, planned: ProfilePlan): Step[] {
   const { profile, sticks, tally } = planned;
   const spliced = listSpliced(sticks);
   if (spliced.length === 0) return [];
-  const named = spliced.slice(0, MOST_SPLICED).map(({ id, parts }) => `${id}, ${parts} parts`);
+  const named = spliced
+    .slice(0, MOST_SPLICED)
+    .map(({ id, parts }) => `${id}, ${parts.length} parts`);
   const more = spliced.length - named.length;
   return [
     {

@@ -71,10 +71,11 @@ function placeCounts(
   acrossSheets: PlanAnchors,
 ): void {
   for (const [item, rows] of rowsOf) {
-    const added = (column: 'fromRack' | 'toBuy'): string =>
-      rows.map((row) => onSheet('production', LUMBER.fixed(column, row))).join('-');
-    acrossSheets.place('fromRackOnProduction', added('fromRack'), item);
-    acrossSheets.place('toBuyOnProduction', added('toBuy'), item);
+    const cellsOf = (column: 'fromRack' | 'toBuy'): readonly string[] =>
+      rows.map((row) => onSheet('production', LUMBER.fixed(column, row)));
+    acrossSheets.place('fromRackOnProduction', cellsOf('fromRack').join('-'), item);
+    acrossSheets.place('toBuyOnProduction', cellsOf('toBuy').join('-'), item);
+    acrossSheets.place('allToBuyOnProduction', cellsOf('toBuy').join('+'), item);
   }
 }
 

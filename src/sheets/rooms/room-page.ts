@@ -127,7 +127,7 @@ function listParts(rooms: RoomsDraft, fittings: RoomFittings): Part[] {
 function fittingRow(
   { plan, acrossSheets, facts }: RoomsDraft,
   { room }: RoomFittings,
-  fitted: Omit<FittedPiece, 'wall'>,
+  fitted: Pick<FittedPiece, 'piece' | 'joinedTo'> & Partial<FittedPiece>,
   mark: string,
 ): SheetRow {
   const { shop } = plan.job;
@@ -137,7 +137,6 @@ function fittingRow(
   const right = sayEnd(piece.right, profile, shop.decimalSign);
   const number = facts.numbers.get(piece.id) ?? 0;
   const style = piece.done ? 'rowDone' : 'row';
-  const names = room.walls.map((wall) => wall.name);
   /** Its own place on Pieces first, which is quick; a list that was sorted is searched. */
   const length = (): string => {
     const [numbers, lengths] = [
@@ -161,7 +160,7 @@ function fittingRow(
     above: cell(signsOf(piece, left, right), 'rowCenter'),
     leftEnd: cell(left.end, style),
     rightEnd: cell(right.end, style),
-    note: cell(sayNote(fitted, names, facts.parts.get(piece.id) ?? 1), style),
+    note: cell(sayNote(fitted, room.walls, facts.joints.get(piece.id) ?? [], shop), style),
     up: cell(piece.done ? 'done' : null, 'tick'),
   });
 }

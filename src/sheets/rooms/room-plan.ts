@@ -19,7 +19,7 @@ export function drawPlan(
   const drawing = drawRoom({
     room,
     openings: placedOpenings(fittings),
-    runs: listRuns(fittings),
+    runs: runsInPlan(fittings),
     unit,
     decimalSign,
     width,
@@ -46,22 +46,28 @@ export function listUndrawn({ openings, room }: RoomFittings): string[] {
   );
 }
 
-/** What is at the floor is next to the walls, what is at the ceiling farthest from them. */
-function listRuns({ trims, room }: RoomFittings): RoomRun[] {
+/**
+ * What is at the floor is next to the walls, what is at the ceiling farthest from them.
+ *
+ * @param only the trim, from 0, that is drawn where the others are not
+ */
+export function runsInPlan({ trims, room }: RoomFittings, only?: number): RoomRun[] {
   const placeOf = ({ place }: FittedTrim): number => PLACES.indexOf(place.at);
-  const outward = [...trims].sort((one, other) => placeOf(one) - placeOf(other));
+  const drawn = trims.filter((_, at) => only === undefined || at === only);
+  const outward = [...drawn].sort((one, other) => placeOf(one) - placeOf(other));
   return trims.flatMap((trim, at) =>
     trim.pieces.flatMap((fitted): RoomRun[] => {
       const { piece, wall, goesOn } = fitted;
       const length = room.walls[wall]?.length ?? 0;
-      const lies = piece.made?.lies;
-      if (piece.kind !== 'run') return [];
+      const lies = piece.onWall?.lies;
+      const ring = outward.indexOf(trim);
+      if (piece.kind !== 'run' || ring < 0) return [];
       return [
         {
           wall,
           from: lies === undefined ? 0 : Number(lies.from),
           to: lies === undefined ? length : Math.min(length, Number(lies.to)),
-          ring: outward.indexOf(trim),
+          ring,
           mark: orderOf(at, fitted),
           left: piece.left.kind,
           right: piece.right.kind,

@@ -1,4 +1,5 @@
 /** The sheet Rooms while it is drafted. */
+import type { Joint } from '../../planning/joint-places.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { PagedRows } from '../grammar/paged-rows.ts';
@@ -15,7 +16,7 @@ export interface RoomsDraft {
     /** Each piece's No. on Pieces, by its id. */
     readonly numbers: ReadonlyMap<string, number>;
     readonly profiles: ReadonlyMap<string, Profile>;
-    /** Into how many parts each spliced piece is cut. */
-    readonly parts: ReadonlyMap<string, number>;
+    /** Of each spliced piece, from left to right. */
+    readonly joints: ReadonlyMap<string, readonly Joint[]>;
   };
 }

@@ -1,5 +1,5 @@
 /** The rooms: a page for each room of Walls, for the fitter; then the schedule of doors and windows. */
-import { listSpliced } from '../../planning/joints.ts';
+import { listJoints } from '../../planning/joints.ts';
 import { nameKey } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listRoomFittings } from '../../planning/rooms/room-fittings.ts';
@@ -23,7 +23,6 @@ export function draftRooms(
   if (walls.length === 0) return undefined;
   const draft = new SheetDraft(SHEET_NAMES.rooms, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID));
-  const sticks = plan.profiles.flatMap((one) => one.sticks);
   const rooms: RoomsDraft = {
     draft,
     pages,
@@ -32,7 +31,7 @@ export function draftRooms(
     facts: {
       numbers: pieceNumbers(plan),
       profiles: new Map(profiles.map((one) => [nameKey(one.name), one])),
-      parts: new Map(listSpliced(sticks).map(({ id, parts }) => [id, parts])),
+      joints: listJoints(plan),
     },
   };
   for (const fittings of listRoomFittings(plan)) addRoomPage(rooms, fittings);

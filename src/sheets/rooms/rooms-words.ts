@@ -1,9 +1,14 @@
 /** What the sheet Rooms says in sentences. */
+import type { Room } from '../../core/room/wall.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { sameName } from '../../planning/job.ts';
 import type { FittedPiece, FittedTrim } from '../../planning/rooms/room-fittings.ts';
+import type { Joint } from '../../planning/joint-places.ts';
 import type { Piece } from '../../planning/piece.ts';
+import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
 import type { EndWords } from '../words/say-ends.ts';
+import { sayNotes } from '../words/say-joints.ts';
 
 export const HOW_TO_READ =
   'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its number is its order (3A is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
@@ -19,9 +24,9 @@ export function letterOf(trim: number): string {
   return (LETTERS[at] ?? '').repeat(round + 1);
 }
 
-/** `3A`, unlike the sticks' A3; one that goes up at any time has a star. */
+/** `3A`, unlike the sticks' A3. */
 export function orderOf(trim: number, { order }: Pick<FittedPiece, 'order'>): string {
-  return `${order ?? '*'}${letterOf(trim)}`;
+  return `${order}${letterOf(trim)}`;
 }
 
 /** `A: Base at the floor, inside corners coped`. */
@@ -36,11 +41,17 @@ export function sayTrim({ row, place }: FittedTrim, trim: number, reading: Lengt
   return `${letterOf(trim)}: ${row.profile}${where}, inside corners ${corners}`;
 }
 
-/** What a fitter must know of a piece beside its ends; `parts` is into how many it is spliced. */
+/**
+ * What a fitter must know of a piece beside its ends.
+ *
+ * @param walls the room's, in order
+ * @param joints the piece's, from left to right
+ */
 export function sayNote(
-  { piece, order, joinedTo }: Omit<FittedPiece, 'wall'>,
-  walls: readonly string[],
-  parts: number,
+  { piece, joinedTo }: Pick<FittedPiece, 'piece' | 'joinedTo'>,
+  walls: Room['walls'],
+  joints: readonly Joint[],
+  shop: Shop,
 ): string {
   const notes: string[] = [];
   const isRun = piece.kind === 'run';
@@ -48,21 +59,31 @@ export function sayNote(
   if (!isRun) notes.push(`return of its ${piece.id.endsWith('left') ? 'left' : 'right'} end`);
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
-      const names = joinedTo.map((wall) => walls[wall] ?? '');
+      const names = joinedTo.map((wall) => walls[wall]?.name ?? '');
       notes.push(
         `joined at the outside corner to that of wall ${names.join(', ')} before it goes up`,
       );
     }
-    if (order === undefined) notes.push('between two openings: goes up at any time');
-    if (piece.made.lies === undefined) {
+    if (isBetweenOpenings(piece, walls)) {
+      notes.push('between two openings: it meets no other, and goes up as fitting comes by');
+    }
+    if (piece.made.isTakenOver === true) notes.push('as Runs has it');
+    if (piece.onWall !== undefined && piece.onWall.lies === undefined) {
       notes.push(
         'shortened for openings whose Position is not known: cut it in pieces at the wall',
       );
     }
   }
+  const parts = joints.length + 1;
   if (parts > 1) notes.push(`spliced from ${count(parts, 'part')}, see Cutting`);
-  if (piece.note !== '') notes.push(piece.note);
-  return notes.join('; ');
+  return [...notes, ...sayNotes(piece, joints, shop)].join('; ');
+}
+
+function isBetweenOpenings({ onWall, run }: Piece, walls: Room['walls']): boolean {
+  const length = walls.find(({ name }) => sameName(name, run))?.length;
+  if (onWall?.lies === undefined || length === undefined) return false;
+  const { from, to } = onWall.lies;
+  return from.gt(0) && to.lt(length);
 }
 
 /** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */

@@ -13,6 +13,7 @@ import type { LengthReading } from '../../core/units/length.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { count } from '../words/print-length.ts';
+import { addSlope } from './slope-cuts.ts';
 import {
   addParts,
   leftRow,
@@ -65,12 +66,14 @@ export function addCrown(
   );
 }
 
-/** The page of a crown that is bought: its corners alone. */
-export function addCrownAlone(draft: SheetDraft, plan: JobPlan, { profile }: ProfilePlan): void {
+/** The page of a molding that is bought: its corners, where it stands at a spring angle, and its slope. */
+export function addBought(draft: SheetDraft, plan: JobPlan, { profile }: ProfilePlan): void {
+  const as = profile.spring === undefined ? 'for a slope' : 'at a spring angle';
   draft.spread(profile.name, nameStyle(profile.name));
-  draft.spread('Bought at a spring angle: no cove to cut, corners to miter', 'subtitle');
+  draft.spread(`Bought ${as}: no cove to cut, corners to miter`, 'subtitle');
   draft.blank();
   addCrown(draft, plan, profile);
+  addSlope(draft, profile, plan.job.shop);
 }
 
 function leaning(

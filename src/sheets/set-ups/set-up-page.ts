@@ -16,6 +16,7 @@ import { SHEET_NAMES } from '../plan-anchors.ts';
 import { count, printBoth, printDecimal, printExact } from '../words/print-length.ts';
 import { railMarks } from './rail-marks.ts';
 import { miterGauge } from './miter-gauge.ts';
+import { addSlope } from './slope-cuts.ts';
 import {
   addParts,
   leftFact,
@@ -75,6 +76,7 @@ export function addBelow(
   const { shop } = plan.job;
   addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop), spacing), spacing);
   addCrown(draft, plan, profile, setUp.bevelWood, spacing);
+  addSlope(draft, profile, shop, spacing);
   addOwnCautions(draft, plan, profile, setUp);
 }
 

@@ -1,14 +1,15 @@
 /** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
 import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
-import { addCrownAlone } from './crown-corners.ts';
+import { addBought } from './crown-corners.ts';
 import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const draft = newSetUpDraft();
   const made = plan.profiles.filter(isCovePlan);
-  const sprung = plan.profiles.filter(
-    ({ profile, setUp }) => setUp === undefined && profile.spring !== undefined,
+  const bought = plan.profiles.filter(
+    ({ profile: { spring, slope }, setUp }) =>
+      setUp === undefined && (spring !== undefined || slope !== undefined),
   );
   for (const one of made) addSetUpPages(draft, plan, one);
   if (made.length === 0) {
@@ -17,9 +18,9 @@ export function describeSetUps(plan: JobPlan): SheetDescription {
     draft.blank();
     addStanding(draft, plan, [], 'roomy');
   }
-  for (const one of sprung) {
+  for (const one of bought) {
     draft.breakPage();
-    addCrownAlone(draft, plan, one);
+    addBought(draft, plan, one);
   }
   const { paper } = plan.job.shop;
   return draft.finish({ paper, orientation: 'portrait', footer: 'Set-ups' });

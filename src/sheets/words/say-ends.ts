@@ -1,5 +1,6 @@
 /** The ends of a piece in the words of the shop, each angle with what it is measured from. */
 import type { Profile } from '../../planning/job.ts';
+import type { Joint } from '../../planning/joint-places.ts';
 import type { PieceEnd } from '../../planning/piece.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
@@ -64,28 +65,27 @@ function fromSquare(
   return { end: `${kind}, ${angle} from square`, brief: `${kind} ${angle}` };
 }
 
-/** Ends of one part of a spliced piece: the piece's own at its outer ends, a scarf at each joint. */
+/**
+ * Ends of one part of a spliced piece: the piece's own at its outer ends, a scarf at each joint. The two
+ * sides of a joint lap: the part in front runs long at the face, the other at the back.
+ *
+ * @param part from 1, from the left
+ */
 export function sayPartEnds(
   ends: { readonly left: EndWords; readonly right: EndWords },
   part: number,
-  parts: number,
+  joints: readonly Pick<Joint, 'front'>[],
   { spliceAngle, decimalSign }: Pick<Shop, 'spliceAngle' | 'decimalSign'>,
 ): { left: EndWords; right: EndWords } {
-  const scarf = fromSquare('scarf', spliceAngle, decimalSign);
-  // The two sides of a joint lap: one runs long at the back, the other at the face.
-  const left: EndWords = {
-    ...scarf,
-    point: 'long point of the scarf at the face',
-    shape: 'long in front',
-  };
-  const right: EndWords = {
-    ...scarf,
-    point: 'long point of the scarf at the back',
-    shape: 'long behind',
-  };
+  const scarf = (isInFront: boolean): EndWords => ({
+    ...fromSquare('scarf', spliceAngle, decimalSign),
+    point: `long point of the scarf at the ${isInFront ? 'face' : 'back'}`,
+    shape: isInFront ? 'long in front' : 'long behind',
+  });
+  const [atLeft, atRight] = [joints[part - 2], joints[part - 1]];
   return {
-    left: part === 1 ? ends.left : left,
-    right: part === parts ? ends.right : right,
+    left: atLeft === undefined ? ends.left : scarf(atLeft.front === 'right'),
+    right: atRight === undefined ? ends.right : scarf(atRight.front === 'left'),
   };
 }
 

@@ -2,8 +2,8 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { computeCrownCut } from '../../../src/core/crown/crown-cut.ts';
-import { computeNestedCut } from '../../../src/core/crown/nested-cut.ts';
-import { computeRakedPoint } from '../../../src/core/crown/raked-profile.ts';
+import { computeNestedCut, computeNestedSlopedCut } from '../../../src/core/crown/nested-cut.ts';
+import { computeRakedPoint, rakedWays } from '../../../src/core/crown/raked-profile.ts';
 import { computeSlopedCut, type SlopeMeets } from '../../../src/core/crown/sloped-cut.ts';
 import type { Outcome } from '../../../src/core/faults/fault.ts';
 import { degrees, radians, toDegrees, toRadians } from '../../../src/core/units/angle.ts';
@@ -65,6 +65,19 @@ describe('crown that turns along its wall, under a ceiling that slopes', () => {
     expect(one[1]).toBeCloseTo(other[1], 12);
   });
 
+  test('turns less and less the less the slope, down to none', () => {
+    fc.assert(
+      fc.property(anySpring, anyPitch, (spring, pitch) => {
+        const [miter, bevel] = sloped(spring, pitch, 'level');
+        const less = sloped(spring, pitch / 2, 'level');
+        expect(less[0]).toBeLessThan(miter);
+        expect(less[1]).toBeLessThan(bevel);
+        const least = sloped(spring, 1e-6, 'level');
+        expect(Math.max(...least)).toBeLessThan(1e-6);
+      }),
+    );
+  });
+
   test.each([
     [45, 0, 'crown.pitch-out-of-range'],
     [45, -5, 'crown.pitch-out-of-range'],
@@ -116,6 +129,28 @@ describe('nested crown', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  test('turning with the ceiling takes a square miter and half of the turn as a bevel', () => {
+    fc.assert(
+      fc.property(anySpring, anyPitch, fc.boolean(), (spring, pitch, isRidge) => {
+        const meets = isRidge ? 'slope' : 'level';
+        const given = { pitch: inRadians(pitch), meets } as const;
+        const { miter, bevel } = valueOf(computeNestedSlopedCut(given));
+        expect(miter).toBe(0);
+        // The fence is the wall: the run's mirror image in the blade's plane is the other run.
+        const turn = isRidge ? 2 * pitch : pitch;
+        const t = inRadians(turn);
+        const mirror: Vector = [1 + Math.cos(t), 0, Math.sin(t)];
+        expect(between(mirror, [1, 0, 0])).toBeCloseTo(toDegrees(bevel), 9);
+        // Flat, the same plane stands to the run at miter and bevel: cos of both gives the turn.
+        const flat = valueOf(computeSlopedCut({ ...given, spring: inRadians(spring) }));
+        expect(Math.cos(flat.miter) * Math.cos(flat.bevel)).toBeCloseTo(Math.cos(bevel), 9);
+      }),
+      { numRuns: 200 },
+    );
+    const wrong = computeNestedSlopedCut({ pitch: inRadians(90), meets: 'level' });
+    expect(!wrong.ok && wrong.faults.map((one) => one.code)).toEqual(['crown.pitch-out-of-range']);
   });
 
   test.each([0, 180, -10, NaN])('a corner of %d° is refused', (corner) => {
@@ -170,6 +205,18 @@ describe('a raked profile', () => {
       }),
       { numRuns: 300 },
     );
+  });
+
+  // F cos(s + θ): a face of spring 45° that falls by 45° lies on its back.
+  test.each([
+    [45, 44.9, ['rising', 'falling']],
+    [45, 45, ['rising']],
+    [38, 55, ['rising']],
+    [undefined, 59, ['rising', 'falling']],
+  ])('of spring %s° and slope %d° comes %s', (spring, slope, ways) => {
+    const found = rakedWays(inRadians(slope), spring === undefined ? spring : inRadians(spring));
+    expect(found.map(({ way }) => way)).toEqual(ways);
+    expect(found.map((one) => Math.sign(one.slope))).toEqual([1, -1].slice(0, ways.length));
   });
 
   test.each([

@@ -133,6 +133,8 @@ const RANGE: ClassMembers = {
       gives: 'RangeAreas',
       run: (area: Area) => {
         const boxes = area.sheet.merges.filter((merge) => overlap(merge, only(area)));
+        // "If the merged areas count in this range is more than 512, then this method will fail."
+        if (boxes.length > 512) throw new OfficeError('GeneralException', 'more than 512 merges');
         return boxes.length === 0 ? null : { sheet: area.sheet, boxes, deleted: false };
       },
     },
@@ -141,7 +143,7 @@ const RANGE: ClassMembers = {
       gives: 'RangeAreas',
       run: (area: Area, [type]: string[]) => {
         if (type !== 'Visible') throw new MisuseError(`special cells of the type ${type}`);
-        return visibleRows(area);
+        return visibleCells(area);
       },
     },
     merge: { since: 2, run: mergeCells },
@@ -156,16 +158,29 @@ const RANGE: ClassMembers = {
 };
 
 /** In stretches, as Excel gives them; null where none is in sight. */
-function visibleRows(area: Area): Area | null {
-  const { top, bottom, ...columns } = only(area);
-  const boxes: Box[] = [];
-  for (let row = top; row <= bottom; row++) {
-    if (area.sheet.hiddenRows.has(row)) continue;
-    const last = boxes.at(-1);
-    if (last?.bottom === row - 1) boxes[boxes.length - 1] = { ...last, bottom: row };
-    else boxes.push({ top: row, bottom: row, ...columns });
+function visibleCells(area: Area): Area | null {
+  const { top, left, bottom, right } = only(area);
+  const { sheet } = area;
+  const columns = stretchesOf(left, right, sheet.hiddenColumns);
+  const boxes = stretchesOf(top, bottom, sheet.hiddenRows).flatMap(([from, to]) =>
+    columns.map(([first, last]): Box => ({ top: from, left: first, bottom: to, right: last })),
+  );
+  return boxes.length === 0 ? null : { sheet, boxes, deleted: false };
+}
+
+function stretchesOf(
+  from: number,
+  to: number,
+  hidden: ReadonlySet<number>,
+): readonly (readonly [number, number])[] {
+  const found: [number, number][] = [];
+  for (let at = from; at <= to; at++) {
+    if (hidden.has(at)) continue;
+    const last = found.at(-1);
+    if (last?.[1] === at - 1) last[1] = at;
+    else found.push([at, at]);
   }
-  return boxes.length === 0 ? null : { sheet: area.sheet, boxes, deleted: false };
+  return found;
 }
 
 function mergeCells(area: Area, [across]: boolean[]): void {

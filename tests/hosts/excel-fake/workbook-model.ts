@@ -112,6 +112,7 @@ export class FakeSheet {
   freeze: { rows: number; columns: number } | null = null;
   /** From 0: hidden by hand or by a filter. */
   readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
   readonly page: FakePage = { values: {}, titleRows: null, header: {}, breaks: [] };

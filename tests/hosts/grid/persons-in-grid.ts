@@ -6,26 +6,29 @@ import type { PersonsSheet } from '../persons-sheets.ts';
 import { PLAIN_PRINT } from '../sample-workbook.ts';
 
 export function inGrid(sheets: readonly PersonsSheet[]): Partial<IWorksheetData>[] {
-  return sheets.map(({ name, rows, tables = [], merges = [], hidden = [] }) => ({
-    name,
-    rowCount: rows.length + 200,
-    cellData: Object.fromEntries(
-      rows.map((cells, row) => [
-        row,
-        Object.fromEntries(
-          cells.flatMap((cell, column) => (cell === null ? [] : [[column, gridCell(cell)]])),
-        ),
-      ]),
-    ),
-    rowData: Object.fromEntries(hidden.map((line) => [line - 1, { hd: 1 }])),
-    mergeData: merges.map((one) => {
-      const { top, left, bottom, right } = readBox(one);
-      return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
+  return sheets.map(
+    ({ name, rows, tables = [], merges = [], hidden = [], hiddenColumns = [] }) => ({
+      name,
+      rowCount: rows.length + 200,
+      cellData: Object.fromEntries(
+        rows.map((cells, row) => [
+          row,
+          Object.fromEntries(
+            cells.flatMap((cell, column) => (cell === null ? [] : [[column, gridCell(cell)]])),
+          ),
+        ]),
+      ),
+      rowData: Object.fromEntries(hidden.map((line) => [line - 1, { hd: 1 }])),
+      columnData: Object.fromEntries(hiddenColumns.map((column) => [column, { hd: 1 }])),
+      mergeData: merges.map((one) => {
+        const { top, left, bottom, right } = readBox(one);
+        return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
+      }),
+      custom: {
+        coveledger: { owner: 'person', name, print: PLAIN_PRINT, tables, validations: [] },
+      },
     }),
-    custom: {
-      coveledger: { owner: 'person', name, print: PLAIN_PRINT, tables, validations: [] },
-    },
-  }));
+  );
 }
 
 /** How the grid numbers kinds of cells; an error has none. */

@@ -22,13 +22,13 @@ type Style = Nullable<IStyleData | string>;
  *
  * @param data As the grid saves it.
  * @param spills Answers that stand in other cells than their formulas (see gridSpills).
- * @param day That of its making, `2026-11-30`; absent, it tells of none.
- * @returns The bytes, the same for the same workbook and day; no author, no time and no path among them.
+ * @param made When, a day or a moment as a description says it; absent, it tells of none.
+ * @returns The bytes, the same for the same workbook and moment; no author and no path among them.
  */
 export function gridToFile(
   data: IWorkbookData,
   spills: GridSpills = NO_SPILLS,
-  day?: string,
+  made?: string,
 ): Promise<Uint8Array> {
   const { sheetOrder, sheets, styles, resources, name, custom } = data;
   const pictures = gridPictures(resources);
@@ -45,7 +45,7 @@ export function gridToFile(
   };
   return writePlainWorkbook({
     title: name,
-    ...(day === undefined ? {} : { day }),
+    ...(made === undefined ? {} : { made }),
     font,
     styles: list.styles,
     sheets: withSoundTables(

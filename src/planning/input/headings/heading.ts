@@ -12,6 +12,7 @@ export type Holds =
   | 'name'
   | 'length'
   | 'degrees'
+  | 'slope'
   | 'count'
   | 'number'
   | 'money'

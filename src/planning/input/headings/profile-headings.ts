@@ -3,7 +3,8 @@ import { headed } from './heading.ts';
 import { COVE_SIZES, type SizeKey } from '../../../core/cove/cove-sizes.ts';
 import { OFF_CENTER_TO } from '../../../core/cove/cove.ts';
 import { THICKNESS_CLASS_NAMES } from '../../../core/lumber/thickness-class.ts';
-import { MAKES, MITERS_ACROSS, PLACES } from '../../job.ts';
+import { MAKES, MITERS_ACROSS } from '../../job.ts';
+import { PLACES } from '../../room-rows.ts';
 import type { Heading } from './heading.ts';
 
 /** A cove's sizes that have columns here; the blade is the shop's. */
@@ -136,6 +137,14 @@ export const PROFILE_HEADINGS = [
     also: ['waste', 'waste allowance'],
   },
   OFF_CENTER_TO_COLUMN,
+  {
+    ...headed('slope'),
+    holds: 'slope',
+    meaning:
+      'Of a ceiling that the molding goes up along its wall: degrees from level, or a rise such as 4/12 or 4 in 12; blank is level. Its cuts and raked profiles are then told.',
+    also: ['ceiling slope', 'slope of ceiling', 'ceiling pitch'],
+    often: ['pitch', 'rake'],
+  },
   {
     ...headed('note'),
     holds: 'note',

@@ -6,6 +6,7 @@ const HELD: Readonly<Record<Holds, string>> = {
   name: 'Text',
   length: 'Length',
   degrees: 'Degrees',
+  slope: 'Degrees, or rise in 12',
   count: 'Whole number',
   number: 'Number',
   money: 'Money',

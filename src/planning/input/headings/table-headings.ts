@@ -5,11 +5,12 @@ import { PROFILE_HEADINGS } from './profile-headings.ts';
 import { RUN_HEADINGS } from './run-headings.ts';
 import { SHOP_HEADINGS } from './shop-headings.ts';
 import { STOCK_HEADINGS } from './stock-headings.ts';
+import { TITLE_HEADINGS } from './title-headings.ts';
 import { TRIM_HEADINGS } from './trim-headings.ts';
 import { WALL_HEADINGS } from './wall-headings.ts';
 import { WORK_HEADINGS } from './work-headings.ts';
 
-type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work';
+type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work' | 'Job';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -20,4 +21,5 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Shop: SHOP_HEADINGS,
   Stock: STOCK_HEADINGS,
   Work: WORK_HEADINGS,
+  Job: TITLE_HEADINGS,
 };

@@ -1,5 +1,5 @@
 /** The columns of Trim. */
-import { INSIDE_CORNERS, TRIM_PLACES } from '../../job.ts';
+import { INSIDE_CORNERS, TRIM_PLACES } from '../../room-rows.ts';
 import { headed, type Heading } from './heading.ts';
 
 export const TRIM_HEADINGS = [
@@ -7,7 +7,8 @@ export const TRIM_HEADINGS = [
     ...headed('room'),
     required: true,
     holds: 'name',
-    meaning: 'A room of Walls, or all.',
+    meaning:
+      'A room of Walls, or all; a room’s own row goes before the one for all of the same profile and Where.',
     also: ['area', 'location', 'space', 'room name'],
     often: ['place'],
   },

@@ -1,0 +1,65 @@
+/** The tables of the sheet Changes, one below the other. */
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+
+export const RUNS = columns({
+  is: left('What'),
+  room: left('Room'),
+  run: left('Run'),
+  profile: left('Profile'),
+  piecesBefore: right('Pieces before'),
+  piecesAfter: right('Pieces after'),
+  lengthBefore: right(({ unit }) => `Length before (${unit})`),
+  lengthAfter: right(({ unit }) => `Length after (${unit})`),
+  longer: right(({ unit }) => `Difference (${unit})`),
+  differs: left('What is otherwise', 3),
+});
+
+export const TOTALS = columns({
+  what: left('In all', 3),
+  before: right('Before'),
+  after: right('After', 2),
+  more: right('Difference', 2),
+});
+
+export const LINES = columns({
+  room: left('Room', 2),
+  profile: left('Profile', 2),
+  piecesBefore: right('Pieces before'),
+  piecesAfter: right('Pieces after'),
+  lengthBefore: right(({ unit }) => `Length before (${unit})`),
+  lengthAfter: right(({ unit }) => `Length after (${unit})`),
+  priceBefore: right(({ currency }) => `Price before (${currency})`),
+  priceAfter: right(({ currency }) => `Price after (${currency})`),
+  more: right(({ currency }) => `Difference (${currency})`),
+  rest: bare(),
+});
+
+export const PROFILES = columns({
+  profile: left('Profile', 3),
+  piecesBefore: right('Pieces before'),
+  piecesAfter: right('Pieces after'),
+  hoursBefore: right('Hours before'),
+  hoursAfter: right('Hours after'),
+  costBefore: right(({ currency }) => `Cost before (${currency})`),
+  costAfter: right(({ currency }) => `Cost after (${currency})`),
+  priceBefore: right(({ currency }) => `Price before (${currency})`),
+  priceAfter: right(({ currency }) => `Price after (${currency})`),
+  more: right(({ currency }) => `Difference (${currency})`),
+});
+
+export const CUT = columns({
+  mark: left('Piece'),
+  id: left('Room, run and number', 2),
+  profile: left('Profile'),
+  length: right(({ unit }) => `Length (${unit})`),
+  stick: left('Cut from', 3),
+  need: left('What the job has of it now', 4),
+});
+
+export const GRID = gridFor(
+  [11, 15, 18, 15, 11, 11, 12, 12, 12, 12, 12, 12],
+  [RUNS, TOTALS, LINES, PROFILES, CUT],
+);
+
+/** All columns of the sheet: first and last, from 0. */
+export const ALL = [0, GRID.length - 1] as const;

@@ -1,0 +1,43 @@
+/** The tables of the sheet Yard, one below the other on one grid, each with its columns. */
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+import { LONG_UNIT } from '../words/print-length.ts';
+
+/** What to buy. */
+export const ORDER = columns({
+  got: left('Got'),
+  of: left('Of'),
+  what: left('What', 2),
+  pieces: right('How many'),
+  lineal: right(({ unit }) => `Together (${LONG_UNIT[unit].name})`),
+  volume: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet')),
+  other: right(({ unit }) => (unit === 'mm' ? 'Board feet' : 'by surface measure')),
+  longest: right('Longest cut from one'),
+  each: right(({ currency }) => `Each (${currency})`),
+  spend: right(({ currency }) => `To spend (${currency})`),
+});
+
+/** What came, board by board: sizes are typed, the rest follows. */
+export const CAME = columns({
+  number: right('No.'),
+  of: left('Of'),
+  note: left('Note', 2),
+  thick: right(({ unit }) => `Thickness as sold (${unit})`),
+  wide: right(({ unit }) => `Width (${unit})`),
+  long: right(({ unit }) => `Length (${LONG_UNIT[unit].name})`),
+  face: right(({ unit }) => (unit === 'mm' ? 'Face (m²)' : 'Surface measure')),
+  isHalf: right(({ unit }) => (unit === 'mm' ? '' : 'Exact half')),
+  bySurface: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet, by surface')),
+  plain: right(({ unit }) => (unit === 'mm' ? 'Board feet' : 'by the plain rule')),
+});
+
+/** The tally against the invoice: a label, its figure, and what it is. */
+export const INVOICE = columns({
+  label: bare(4),
+  figure: bare(),
+  says: bare(6),
+});
+
+export const GRID = gridFor([6, 20, 16, 12, 11, 11, 11, 11, 12, 12, 13], [ORDER, CAME, INVOICE]);
+
+/** First and last column of the sheet, from 0. */
+export const ALL = [0, GRID.length - 1] as const;

@@ -1,0 +1,91 @@
+/** The order for the lumber yard, with the money to be spent there, and a tally of what comes. */
+import { CUBIC_INCHES_PER_BOARD_FOOT } from '../../core/lumber/board-feet.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { listYardOrder, type YardLine } from '../../planning/yard-order.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { money, total } from '../grammar/figures.ts';
+import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
+import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
+import { sayStock } from '../words/say-stock.ts';
+import { addInvoice, addTally } from './receiving.ts';
+import { GRID, ORDER } from './yard-columns.ts';
+import { LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
+
+export const CUBIC_METRES_PER_BOARD_FOOT = CUBIC_INCHES_PER_BOARD_FOOT * 0.0254 ** 3;
+
+/** @returns undefined where nothing is bought */
+export function draftYard(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+): { readonly finish: () => SheetDescription } | undefined {
+  const order = listYardOrder(plan);
+  if (order.length === 0) return undefined;
+  const { shop } = plan.job;
+  const draft = new SheetDraft(SHEET_NAMES.yard, GRID, true);
+  draft.spread(SHEET_NAMES.yard, 'title');
+  draft.spread(WHAT_FOR, 'note');
+  draft.blank();
+  addOrder(draft, plan, order, acrossSheets);
+  const boards = order.filter(({ item }) => item.kind === 'board');
+  if (boards.length > 0) {
+    draft.breakPage();
+    addInvoice(draft, shop, addTally(draft, shop, boards));
+  }
+  return {
+    finish: () =>
+      draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.yard }),
+  };
+}
+
+function addOrder(
+  draft: SheetDraft,
+  plan: JobPlan,
+  order: readonly YardLine[],
+  acrossSheets: PlanAnchors,
+): void {
+  const { shop } = plan.job;
+  const isMetric = shop.unit === 'mm';
+  draft.spread(SECTIONS.buy, 'section');
+  draft.put(ORDER.headings(shop));
+  const first = draft.next;
+  for (const line of order) {
+    const row = draft.next;
+    const [pieces, each] = [ORDER.at('pieces', row), ORDER.at('each', row)];
+    const left = line.pieces - line.cut;
+    const long = numberIn(line.item.length, shop.unit) / LONG_UNIT[shop.unit].holds;
+    const feet = line.boardFeet;
+    const volume = isMetric ? feet && feet * CUBIC_METRES_PER_BOARD_FOOT : feet;
+    const other = isMetric ? feet : line.boardFeetBySurface;
+    draft.put(
+      ORDER.row({
+        got: cell(null, left > 0 ? 'tick' : 'row'),
+        of: cell(line.item.for, 'rowStrong'),
+        what: cell(sayStock(line.item, shop), 'row'),
+        pieces: sum(() => leftToBuy(line, acrossSheets), left, 'rowWhole'),
+        lineal: sum(`${pieces}*${long}`, left * long, 'rowDecimal'),
+        volume: cell(volume ?? null, 'rowDecimal'),
+        other: cell(other ?? null, 'rowDecimal'),
+        longest: cell(printExact(line.longest, shop), 'rowRight'),
+        each: cell(money(line.priceCents), 'rowDecimal'),
+        spend: sum(`ROUND(${pieces}*${each},2)`, money(left * line.priceCents), 'rowDecimal'),
+      }),
+    );
+  }
+  const rows = [first, draft.next - 1] as const;
+  const left = order.map((line) => line.pieces - line.cut);
+  const spend = total(order.map((line, at) => (left[at] ?? 0) * line.priceCents));
+  const together = {
+    of: cell('Together', 'totalLabel'),
+    pieces: ORDER.sumCell('pieces', rows, total(left), 'totalWhole'),
+    spend: sum(ORDER.sum('spend', ...rows), money(spend), 'total'),
+  };
+  draft.put(ORDER.loose(together, cell(null, 'totalLabel')));
+  draft.spread(LONGEST, 'note');
+}
+
+/** What Production says is bought, less what is cut already. */
+function leftToBuy({ item, cut }: YardLine, acrossSheets: PlanAnchors): string {
+  const bought = acrossSheets.at('allToBuyOnProduction', item);
+  return cut === 0 ? bought : `${bought}-${cut}`;
+}
