@@ -2,7 +2,7 @@
 import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
-/** A row from 1 with its cells from A to F. */
+/** A row from 1 with its cells from A to G. */
 export interface CopyRow {
   readonly row: number;
   readonly cells: readonly (CellDescription | null)[];
@@ -32,7 +32,7 @@ export function roomsOf({ rows }: SheetDescription): CopyRoom[] {
 }
 
 export function numberIn({ cells, row }: CopyRow, column: string): number {
-  const value = cells['ABCDEF'.indexOf(column)]?.value;
+  const value = cells['ABCDEFG'.indexOf(column)]?.value;
   if (typeof value !== 'number') throw new Error(`${column}${row} holds no number.`);
   return value;
 }

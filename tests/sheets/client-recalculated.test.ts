@@ -63,27 +63,37 @@ function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): U
     const value = (at: string): unknown => cells[at]?.value;
     const cents = (amount: number): number => Math.round(amount * 100);
     // By hand: five at the price each, none of the other, the rest as it was.
-    const priced = cents(5 * numberIn(one!, 'E'));
-    const roomCents = cents(numberIn(room!.sum, 'F'));
-    const moved = priced - cents(numberIn(one!, 'F')) - cents(numberIn(other!, 'F'));
+    const priced = cents(5 * numberIn(one!, 'F'));
+    const roomCents = cents(numberIn(room!.sum, 'G'));
+    const moved = priced - cents(numberIn(one!, 'G')) - cents(numberIn(other!, 'G'));
     const price = plan.totals.priceCents + moved;
     const tax = Math.round((price * plan.job.shop.tax) / 100);
     const total = rowNamed(sheet!, 'All rooms').row;
     expect(moved).not.toBe(0);
     const shown = [
-      `F${one!.row}`,
-      `F${other!.row}`,
-      `F${room!.sum.row}`,
-      `F${total}`,
-      `F${total + 1}`,
-      `F${total + 2}`,
-      `F${rowNamed(sheet!, 'To pay, all rooms and tax').row}`,
+      `G${one!.row}`,
+      `G${other!.row}`,
+      `G${room!.sum.row}`,
+      `G${total}`,
+      `G${total + 1}`,
+      `G${total + 2}`,
+      `G${rowNamed(sheet!, 'To pay, all rooms and tax').row}`,
     ].map((at) => cents(Number(value(at))));
     const roomNow = roomCents + moved;
     expect(shown).toEqual([priced, 0, roomNow, price, tax, price + tax, price + tax]);
     const pieces = 5 - numberIn(one!, 'C') - numberIn(other!, 'C') + numberIn(room!.sum, 'C');
     expect(value(`C${room!.sum.row}`)).toBe(pieces);
-    expect(value(`D${other!.row}`)).toBe(0);
+    expect(value(`E${other!.row}`)).toBe(0);
+    // Two lines are not as quoted: both are marked, and what was quoted in all stands near the price.
+    const quoted = date - 1;
+    expect(['A', 'F', 'G'].map((column) => value(`${column}${quoted}`))).toEqual([
+      'To pay as quoted. Quantities changed since: 2',
+      plan.totals.pieces,
+      (plan.totals.priceCents + plan.totals.taxCents) / 100,
+    ]);
+    expect(value(`D${one!.row}`)).toBe(numberIn(one!, 'C'));
+    const unchanged = readXlsxBack(saved['demo']!, false).sheets[0]!.cells;
+    expect(unchanged[`A${quoted}`]?.value ?? '').toBe('');
     expect(value(`B${date + 1}`)).toBe(46_082 + plan.job.shop.priceHoldsDays);
   },
   180_000,

@@ -53,7 +53,28 @@ export function addLines(
     if (room.done.size > 0) draft.spread(sayDone(room.done), 'note');
     draft.blank();
   });
-  return { blocks, span: [first, draft.next - 1] };
+  const span = [first, draft.next - 1] as const;
+  if (all.some(({ lines }) => lines.length > 0)) markChanged(draft, span);
+  return { blocks, span };
+}
+
+/** Lines whose quantity is not the one quoted. */
+function markChanged(draft: SheetDraft, [first, last]: LinesAdded['span']): void {
+  const quoted = LINES.inColumn('asQuoted', first);
+  const isChanged = `ISNUMBER(${quoted}),${quoted}<>${LINES.inColumn('quantity', first)}`;
+  draft.highlight(LINES.area(first, last), `AND(${isChanged})`, 'caution');
+}
+
+/**
+ * How many lines have another quantity than quoted. Headings and sums stand between the lines: a quoted
+ * quantity is told by being a number above 0, since Gnumeric takes no ISNUMBER of a range.
+ */
+export function changedFormula(anchors: ClientAnchors): string {
+  const { first, last } = anchors.at('lines');
+  if (last < first) return '0';
+  const quoted = LINES.range('asQuoted', first, last);
+  const isChanged = `(${quoted}<>${LINES.range('quantity', first, last)})`;
+  return `SUMPRODUCT((${quoted}>0)*(${quoted}<1E9)*${isChanged})`;
 }
 
 /** Headings that bear the room's name, its lines, their sum. */
@@ -102,6 +123,7 @@ function addLine(draft: SheetDraft, line: ClientLine, reading: LengthReading): v
       molding: cell(molding, 'row'),
       length: cell(printExact(length, reading), 'rowRight'),
       quantity: cell(quantity, 'inputWhole'),
+      asQuoted: cell(quantity, 'rowWhole'),
       together: sum(together, longLength(line, unit), 'rowDecimal'),
       priceEach: cell(money(priceCents) / quantity, 'rowDecimal'),
       price: sum(price, money(priceCents), 'rowDecimal'),

@@ -30,11 +30,11 @@ import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
 import { ACCEPTED, BEHIND, sayCovered, sayJob } from './client-words.ts';
 
-/** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
+/** A half holds 88 mm at least; programs differ by a millimetre or two in the widths of columns. */
 const DRAWINGS: DrawingGrid = {
   halves: [
     [0, 1],
-    [2, 5],
+    [2, 6],
   ],
   widthMm: 85,
 };

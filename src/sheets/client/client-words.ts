@@ -27,7 +27,10 @@ export const ACCEPTED = 'Accepted as listed here, at the price to pay above:';
 
 /** How the quantities may be used. */
 export const LIVE_NOTE =
-  'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
+  'Change a quantity in the marked cells, and every price follows, at the same price each; what was quoted stands beside it. Ask before you order by a changed one.';
+
+/** Before the number of lines that have another quantity; what was quoted in all follows. */
+export const AS_QUOTED = 'To pay as quoted. Quantities changed since: ';
 
 /** What the price covers, what it doesn't, and what was allowed for; no number of the shop's own costs. */
 export function sayCovered(plan: JobPlan): string[] {
