@@ -28,6 +28,18 @@ function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): U
   return zipSync({ ...parts, [SHEET]: strToU8(xml) });
 }
 
+/** Whether a protected sheet takes nothing in a cell: ECMA-376 part 1, 18.8.33, locked unless it says 0. */
+function isLocked(bytes: Uint8Array, at: string): boolean {
+  const parts = unzipSync(bytes);
+  const sheet = strFromU8(parts[SHEET]!);
+  const [, style = ''] = new RegExp(`<c r="${at}"[^>]*? s="(\\d+)"`, 'u').exec(sheet) ?? [];
+  const [, formats = ''] =
+    /<cellXfs[^>]*>(.*?)<\/cellXfs>/su.exec(strFromU8(parts['xl/styles.xml']!)) ?? [];
+  const xfs = formats.match(/<xf [^>]*?(?:\/>|>.*?<\/xf>)/gsu) ?? [];
+  expect([at, xfs[Number(style)]]).toEqual([at, expect.any(String)]);
+  return !/locked="(?:0|false)"/u.test(xfs[Number(style)]!);
+}
+
 (mustRun ? test : test.skip)(
   'LibreOffice recalculates a client’s workbook to what stands in it, and prices follow quantities and dates',
   async () => {
@@ -57,6 +69,18 @@ function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): U
       const { compared, differing } = differingFormulas(readXlsxBack(files[name]!), now);
       expect([name, differing]).toEqual([name, []]);
       expect(compared).toBeGreaterThan(4);
+    }
+
+    // As LibreOffice has understood it: quantities and the date stay open, what they lead to doesn't.
+    for (const file of [files['demo']!, saved['demo']!]) {
+      const xml = strFromU8(unzipSync(file)[SHEET]!);
+      const [protection = ''] = /<sheetProtection[^>]*>/u.exec(xml) ?? [];
+      expect(protection).toMatch(/ sheet="(?:1|true)"/u);
+      expect(protection).not.toMatch(/password|hash/iu);
+      const tax = rowNamed(sheet!, 'Tax, %').row;
+      const open = [`C${one!.row}`, `C${other!.row}`, `B${date}`];
+      const shut = [`D${one!.row}`, `F${one!.row}`, `G${one!.row}`, `F${tax}`, `G${tax}`, 'A1'];
+      expect([...open, ...shut].filter((at) => !isLocked(file, at))).toEqual(open);
     }
 
     const cells = readXlsxBack(saved['changed']!, false).sheets[0]!.cells;

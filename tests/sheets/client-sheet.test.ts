@@ -116,7 +116,25 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     ];
     const merges = inShop.merges!.filter((one) => one !== 'A3:E3');
     const shop = { ...inShop, name: sheet.name, rows, merges, highlights: sheet.highlights };
-    expect(shop).toEqual(sheet);
+    const { isProtected, ...unprotected } = sheet;
+    expect(isProtected).toBe(true);
+    expect(shop).toEqual(unprotected);
+  });
+
+  test('leaves quantities, its date and the line to sign open, and nothing else; the shop’s sheet is not protected', () => {
+    const { plan, sheet } = copies.get(name)!;
+    const open = sheet.rows.flatMap(({ cells }, at) =>
+      cells.flatMap((one, column) => {
+        const { open: isOpen }: CellStyle = STYLES[one?.style ?? 'plain'];
+        return isOpen === true ? [`${'ABCDEFG'[column]}${at + 1}`] : [];
+      }),
+    );
+    const quantities = roomsOf(sheet).flatMap(({ lines }) => lines.map(({ row }) => `C${row}`));
+    const signed = rowNamed(sheet, 'Name and signature').row;
+    const asked = [`B${rowNamed(sheet, 'Date').row}`, `B${signed}`, `G${signed}`, ...quantities];
+    expect(open).toEqual(asked);
+    expect(sheet.isProtected).toBe(true);
+    expect(describePlan(plan).sheets.filter((one) => one.isProtected === true)).toEqual([]);
   });
 
   test('takes whole quantities from 0 in every cell of a quantity, warning only', () => {

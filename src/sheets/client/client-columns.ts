@@ -29,4 +29,4 @@ export const NAMED = columns({ label: bare(), text: bare(6) });
 export const SIGNED = columns({ label: bare(), name: bare(4), dateLabel: bare(), date: bare() });
 
 /** As wide as the page of A4 upright; its halves end after the second column and after the last. */
-export const GRID = gridFor([33, 13, 8, 8, 10, 10, 12], [LINES, PRICE, DATE, NAMED, SIGNED]);
+export const GRID = gridFor([33, 13, 8, 8, 9, 11, 12], [LINES, PRICE, DATE, NAMED, SIGNED]);
