@@ -247,9 +247,11 @@ describe('Replacing', () => {
       ['Budget', false, []],
       ['Trim list', false, []],
       ['Production', true, ['Budget!D1', 'Trim list!F9']],
+      ['Labor', true, []],
       ['Pieces', true, []],
       ['Set-ups', true, []],
       ['Cutting', true, []],
+      ['Yard', true, []],
       ['Client', true, []],
     ]);
   });
