@@ -31,6 +31,13 @@ export function roomsOf({ rows }: SheetDescription): CopyRoom[] {
   return rooms;
 }
 
+/** Its profile, without what it goes around and which piece of it it is. */
+export function moldingOf({ cells }: CopyRow): string {
+  return String(cells[0]?.value)
+    .replace(/: \d+ (?:door|window|cased opening).*$/u, '')
+    .replace(', return to the wall', '');
+}
+
 export function numberIn({ cells, row }: CopyRow, column: string): number {
   const value = cells['ABCDEFG'.indexOf(column)]?.value;
   if (typeof value !== 'number') throw new Error(`${column}${row} holds no number.`);

@@ -10,7 +10,7 @@ import type { CellDescription, SheetDescription } from '../../src/sheets/grammar
 import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import { numberIn, roomsOf, rowNamed } from './client-copies.ts';
+import { moldingOf, numberIn, roomsOf, rowNamed } from './client-copies.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 interface Copied {
@@ -42,7 +42,7 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     const shown = new Map<string, number>();
     for (const room of roomsOf(sheet)) {
       for (const line of room.lines) {
-        const molding = String(line.cells[0]?.value).replace(', return to the wall', '');
+        const molding = moldingOf(line);
         const key = JSON.stringify([room.name.replace(/\s+/gu, ' '), molding]);
         shown.set(key, (shown.get(key) ?? 0) + cents(numberIn(line, 'G')));
       }
@@ -212,12 +212,49 @@ describe("The client's copy", () => {
     expect(lines.map(([molding]) => molding)).toContain('Base, return to the wall');
   });
 
+  test('names the doors and windows that a line goes around, as its room sees their walls, and counts a room’s', async () => {
+    const { plan, sheet } = await copyOf({
+      runs: 'Room,Run,Profile,Length\nHall,north,Base,90\nHall,spare,Base,80',
+      openings:
+        'Room,Wall,Kind,Width,Height,Casing,Other room,Other wall,Sides cased,Quantity\n' +
+        'Hall,south,door,32,80,Base,Den,west,2,1\n' +
+        'Hall,north,window,36,48,Base,,,1,2\n' +
+        'Hall,east,window,36,60,Base,,,1,1\n' +
+        'Hall,,window,36,60,Base,,,1,1',
+    });
+    const [hall, den] = roomsOf(sheet);
+    const said = (room: typeof hall): unknown[] =>
+      room!.lines.map(({ cells }) => [cells[0]?.value, cells[2]?.value]);
+    // A window's casing goes all round: two legs, a head and a foot; a door's lacks the foot.
+    const around = 'Base: 4 windows (north, east)';
+    expect(said(hall)).toEqual(
+      expect.arrayContaining([
+        ['Base', 1],
+        ['Base: 1 door (south)', 2],
+        ['Base: 2 windows (north)', 4],
+        ['Base: 2 windows (east)', 4],
+        [around, 8],
+        ['Base: 1 door (south)', 1],
+      ]),
+    );
+    expect(said(den)).toEqual([
+      ['Base: 1 door (west)', 2],
+      ['Base: 1 door (west)', 1],
+    ]);
+    const texts = textsOf(sheet);
+    expect(texts).toContain('Trim here goes around 1 door, 4 windows.');
+    expect(texts).toContain('Trim here goes around 1 door.');
+    expect(hall!.sum.cells[2]?.value).toBe(
+      plan.pieces.filter(({ room }) => room === 'Hall').length,
+    );
+  });
+
   test('prices the pieces of a molding in a room by their length, to a cent a line', () => {
     const { sheet } = copies.get('demo')!;
     for (const { lines } of roomsOf(sheet)) {
       const byMolding = new Map<string, (typeof lines)[number][]>();
       for (const line of lines) {
-        const molding = String(line.cells[0]?.value).replace(', return to the wall', '');
+        const molding = moldingOf(line);
         byMolding.set(molding, [...(byMolding.get(molding) ?? []), line]);
       }
       for (const some of byMolding.values()) {
