@@ -19,6 +19,8 @@ export interface CrownOnWallView
   extends LengthReading, Pick<RakedView, 'blade' | 'setting' | 'blank' | 'lower'> {
   /** From the wall, above 0 and below a right angle. */
   readonly spring: Radians;
+  /** Whether its sides differ, and either may be the lower one. */
+  readonly mayTurn?: boolean;
   /** Of the drawing, in millimetres; 65, the least, where absent. */
   readonly width?: number;
 }
@@ -31,6 +33,7 @@ const BESIDE = 3;
 const PAST = 0.8;
 /** Wall and ceiling go on so far beyond it, in millimetres. */
 const BEYOND = 4;
+const TURNED = 'either edge may go up';
 
 /**
  * Draws the crown to scale at its spring, with how far it comes down the wall and out along the ceiling.
@@ -38,7 +41,11 @@ const BEYOND = 4;
  * @returns Shapes in millimetres, with a text alternative that says every number.
  * @throws RangeError for a spring at which nothing stands (a bug of the caller's).
  */
-export function drawCrownOnWall({ width: wanted, ...view }: CrownOnWallView): Drawing {
+export function drawCrownOnWall({
+  width: wanted,
+  mayTurn = false,
+  ...view
+}: CrownOnWallView): Drawing {
   const { blank, spring } = view;
   if (!(spring > 0 && spring < QUARTER_TURN)) {
     throw new RangeError(`No crown stands at ${spring} radians from the wall.`);
@@ -56,7 +63,7 @@ export function drawCrownOnWall({ width: wanted, ...view }: CrownOnWallView): Dr
   const beside = right + BESIDE;
   const angle = sayAngle(spring, view.decimalSign);
   const face = sayLength(blank.width, view);
-  const words = `face ${face}, ${angle} from the wall`;
+  const words = [`face ${face}, ${angle} from the wall`, ...(mayTurn ? [TURNED] : [])];
   const place = ([x, y]: Point): Point => [left + x * scale, high - y * scale];
   const shapes = [
     area(section.around.map(place), 'wood', { tone: 'ink', width: LINE.strong }),
@@ -69,9 +76,9 @@ export function drawCrownOnWall({ width: wanted, ...view }: CrownOnWallView): Dr
       'ink',
       LINE.usual,
     ),
-    textAbout([width / 2, -lineHeight(letters)], words, letters, {
-      anchor: 'middle',
-      tone: 'ink',
+    ...words.map((text, at) => {
+      const y = -lineHeight(letters) * (words.length - at);
+      return textAbout([width / 2, y], text, letters, { anchor: 'middle', tone: 'ink' });
     }),
     extension([left, high + BEYOND + PAST], [left, under + PAST]),
     extension([right, PAST], [right, under + PAST]),
@@ -87,6 +94,6 @@ export function drawCrownOnWall({ width: wanted, ...view }: CrownOnWallView): Dr
     ),
   ];
   const title = `Crown ${down} down the wall and ${out} out, seen from its end`;
-  const alt = `Section of the molding as it stands, the wall at the left and the ceiling above. Its face is ${face} wide and leans ${angle} from the wall: it comes ${down} down the wall and ${out} out along the ceiling.`;
+  const alt = `Section of the molding as it stands, the wall at the left and the ceiling above. Its face is ${face} wide and leans ${angle} from the wall: it comes ${down} down the wall and ${out} out along the ceiling.${mayTurn ? ` Its sides differ: ${TURNED}.` : ''}`;
   return compose({ title, alt, width }, shapes);
 }

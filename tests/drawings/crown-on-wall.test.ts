@@ -18,18 +18,22 @@ describe('A crown on the wall', () => {
         fc.integer({ min: 20, max: 70 }),
         fc.constantFrom('in' as const, 'mm' as const),
         fc.constantFrom(65, 85, 120),
-        (face, spring, unit, width) => {
+        fc.boolean(),
+        (face, spring, unit, width, mayTurn) => {
           const drawing = drawCrownOnWall({
             blade: BLADE,
             setting,
             blank: { width: face, thickness: 1.25 },
             lower: 'near',
             spring: toRadians(degrees(spring)),
+            mayTurn,
             unit,
             decimalSign: '.',
             width,
           });
           expect(misplacedIn(drawing)).toEqual([]);
+          expect(textsIn(drawing).includes('either edge may go up')).toBe(mayTurn);
+          expect(/either edge may go up/u.test(drawing.alt)).toBe(mayTurn);
           const [wood] = drawing.shapes;
           if (wood?.kind !== 'path') throw new Error('The section comes first.');
           const xs = wood.points.map(([x]) => x);

@@ -90,7 +90,7 @@ describe('The title block', () => {
   test('has a line to sign on, with a date', async () => {
     const sheet = describeClientCopy(await planOf({})).sheets[0]!;
     const signed = rowNamed(sheet, 'Name and signature');
-    expect(signed.cells[4]?.value).toBe('Date');
+    expect(signed.cells[5]?.value).toBe('Date');
   });
 });
 

@@ -67,8 +67,7 @@ function addPair(
 }
 
 /**
- * A crown at its spring, where it is known which edge goes down and how far it reaches follows from its
- * face; another cove with its sizes; what is bought as a plain section, or undefined where its sizes
+ * A crown at its spring, where how far it reaches follows from its face; another cove with its sizes; what is bought as a plain section, or undefined where its sizes
  * aren't known.
  */
 function drawMolding(
@@ -84,11 +83,20 @@ function drawMolding(
   }
   const lowers = lowerEdges(setUp, Number(leastFlat));
   const { spring, drop, projection } = profile;
-  const isPlain = drop === undefined && projection === undefined && lowers.length === 1;
+  const isPlain = drop === undefined && projection === undefined && lowers.length > 0;
   if (spring !== undefined && isPlain) {
     const { blade, setting, blank } = setUp;
-    const stands = { lower: lowers[0] ?? 'near', spring: toRadians(spring) };
-    return drawCrownOnWall({ blade, setting, blank, ...stands, unit, decimalSign, width });
+    const stands = { lower: lowers[0] ?? 'near', mayTurn: lowers.length > 1 };
+    return drawCrownOnWall({
+      blade,
+      setting,
+      blank,
+      ...stands,
+      spring: toRadians(spring),
+      unit,
+      decimalSign,
+      width,
+    });
   }
   return drawSection({
     blade: setUp.blade,
