@@ -2,7 +2,7 @@
 import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
-/** A row from 1 with its cells from A to F. */
+/** A row from 1 with its cells from A to G. */
 export interface CopyRow {
   readonly row: number;
   readonly cells: readonly (CellDescription | null)[];
@@ -31,8 +31,15 @@ export function roomsOf({ rows }: SheetDescription): CopyRoom[] {
   return rooms;
 }
 
+/** Its profile, without what it goes around and which piece of it it is. */
+export function moldingOf({ cells }: CopyRow): string {
+  return String(cells[0]?.value)
+    .replace(/: \d+ (?:door|window|cased opening).*$/u, '')
+    .replace(', return to the wall', '');
+}
+
 export function numberIn({ cells, row }: CopyRow, column: string): number {
-  const value = cells['ABCDEF'.indexOf(column)]?.value;
+  const value = cells['ABCDEFG'.indexOf(column)]?.value;
   if (typeof value !== 'number') throw new Error(`${column}${row} holds no number.`);
   return value;
 }

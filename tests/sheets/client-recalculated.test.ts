@@ -28,6 +28,18 @@ function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): U
   return zipSync({ ...parts, [SHEET]: strToU8(xml) });
 }
 
+/** Whether a protected sheet takes nothing in a cell: ECMA-376 part 1, 18.8.33, locked unless it says 0. */
+function isLocked(bytes: Uint8Array, at: string): boolean {
+  const parts = unzipSync(bytes);
+  const sheet = strFromU8(parts[SHEET]!);
+  const [, style = ''] = new RegExp(`<c r="${at}"[^>]*? s="(\\d+)"`, 'u').exec(sheet) ?? [];
+  const [, formats = ''] =
+    /<cellXfs[^>]*>(.*?)<\/cellXfs>/su.exec(strFromU8(parts['xl/styles.xml']!)) ?? [];
+  const xfs = formats.match(/<xf [^>]*?(?:\/>|>.*?<\/xf>)/gsu) ?? [];
+  expect([at, xfs[Number(style)]]).toEqual([at, expect.any(String)]);
+  return !/locked="(?:0|false)"/u.test(xfs[Number(style)]!);
+}
+
 (mustRun ? test : test.skip)(
   'LibreOffice recalculates a client’s workbook to what stands in it, and prices follow quantities and dates',
   async () => {
@@ -59,31 +71,53 @@ function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): U
       expect(compared).toBeGreaterThan(4);
     }
 
+    // As LibreOffice has understood it: quantities and the date stay open, what they lead to doesn't.
+    for (const file of [files['demo']!, saved['demo']!]) {
+      const xml = strFromU8(unzipSync(file)[SHEET]!);
+      const [protection = ''] = /<sheetProtection[^>]*>/u.exec(xml) ?? [];
+      expect(protection).toMatch(/ sheet="(?:1|true)"/u);
+      expect(protection).not.toMatch(/password|hash/iu);
+      const tax = rowNamed(sheet!, 'Tax, %').row;
+      const open = [`C${one!.row}`, `C${other!.row}`, `B${date}`];
+      const shut = [`D${one!.row}`, `F${one!.row}`, `G${one!.row}`, `F${tax}`, `G${tax}`, 'A1'];
+      expect([...open, ...shut].filter((at) => !isLocked(file, at))).toEqual(open);
+    }
+
     const cells = readXlsxBack(saved['changed']!, false).sheets[0]!.cells;
     const value = (at: string): unknown => cells[at]?.value;
     const cents = (amount: number): number => Math.round(amount * 100);
     // By hand: five at the price each, none of the other, the rest as it was.
-    const priced = cents(5 * numberIn(one!, 'E'));
-    const roomCents = cents(numberIn(room!.sum, 'F'));
-    const moved = priced - cents(numberIn(one!, 'F')) - cents(numberIn(other!, 'F'));
+    const priced = cents(5 * numberIn(one!, 'F'));
+    const roomCents = cents(numberIn(room!.sum, 'G'));
+    const moved = priced - cents(numberIn(one!, 'G')) - cents(numberIn(other!, 'G'));
     const price = plan.totals.priceCents + moved;
     const tax = Math.round((price * plan.job.shop.tax) / 100);
     const total = rowNamed(sheet!, 'All rooms').row;
     expect(moved).not.toBe(0);
     const shown = [
-      `F${one!.row}`,
-      `F${other!.row}`,
-      `F${room!.sum.row}`,
-      `F${total}`,
-      `F${total + 1}`,
-      `F${total + 2}`,
-      `F${rowNamed(sheet!, 'To pay, all rooms and tax').row}`,
+      `G${one!.row}`,
+      `G${other!.row}`,
+      `G${room!.sum.row}`,
+      `G${total}`,
+      `G${total + 1}`,
+      `G${total + 2}`,
+      `G${rowNamed(sheet!, 'To pay, all rooms and tax').row}`,
     ].map((at) => cents(Number(value(at))));
     const roomNow = roomCents + moved;
     expect(shown).toEqual([priced, 0, roomNow, price, tax, price + tax, price + tax]);
     const pieces = 5 - numberIn(one!, 'C') - numberIn(other!, 'C') + numberIn(room!.sum, 'C');
     expect(value(`C${room!.sum.row}`)).toBe(pieces);
-    expect(value(`D${other!.row}`)).toBe(0);
+    expect(value(`E${other!.row}`)).toBe(0);
+    // Two lines are not as quoted: both are marked, and what was quoted in all stands near the price.
+    const quoted = date - 1;
+    expect(['A', 'F', 'G'].map((column) => value(`${column}${quoted}`))).toEqual([
+      'To pay as quoted. Quantities changed since: 2',
+      plan.totals.pieces,
+      (plan.totals.priceCents + plan.totals.taxCents) / 100,
+    ]);
+    expect(value(`D${one!.row}`)).toBe(numberIn(one!, 'C'));
+    const unchanged = readXlsxBack(saved['demo']!, false).sheets[0]!.cells;
+    expect(unchanged[`A${quoted}`]?.value ?? '').toBe('');
     expect(value(`B${date + 1}`)).toBe(46_082 + plan.job.shop.priceHoldsDays);
   },
   180_000,

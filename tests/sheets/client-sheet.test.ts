@@ -10,7 +10,7 @@ import type { CellDescription, SheetDescription } from '../../src/sheets/grammar
 import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import { numberIn, roomsOf, rowNamed } from './client-copies.ts';
+import { moldingOf, numberIn, roomsOf, rowNamed } from './client-copies.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 interface Copied {
@@ -42,18 +42,18 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     const shown = new Map<string, number>();
     for (const room of roomsOf(sheet)) {
       for (const line of room.lines) {
-        const molding = String(line.cells[0]?.value).replace(', return to the wall', '');
+        const molding = moldingOf(line);
         const key = JSON.stringify([room.name.replace(/\s+/gu, ' '), molding]);
-        shown.set(key, (shown.get(key) ?? 0) + cents(numberIn(line, 'F')));
+        shown.set(key, (shown.get(key) ?? 0) + cents(numberIn(line, 'G')));
       }
     }
     expect(shown).toEqual(planned);
     const { priceCents, taxCents, pieces } = plan.totals;
-    expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'F'))).toBe(priceCents);
-    expect(numberIn(rowNamed(sheet, 'All rooms'), 'E')).toBe(pieces);
-    expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'F'))).toBe(taxCents);
+    expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(priceCents);
+    expect(numberIn(rowNamed(sheet, 'All rooms'), 'F')).toBe(pieces);
+    expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'G'))).toBe(taxCents);
     for (const label of ['To pay', 'To pay, all rooms and tax']) {
-      expect(cents(numberIn(rowNamed(sheet, label), 'F'))).toBe(priceCents + taxCents);
+      expect(cents(numberIn(rowNamed(sheet, label), 'G'))).toBe(priceCents + taxCents);
     }
   });
 
@@ -65,28 +65,29 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
       for (const line of lines) {
         const { row } = line;
         expect(line.cells[2]?.formula).toBeUndefined();
-        expect(line.cells[5]?.formula).toBe(`ROUND(C${row}*E${row},2)`);
+        // What was quoted stands beside it, and stays.
+        expect(line.cells[3]).toEqual({ value: line.cells[2]!.value, style: 'rowWhole' });
+        expect(line.cells[6]?.formula).toBe(`ROUND(C${row}*F${row},2)`);
         // The unit price is kept exactly: ROUND has nothing to decide.
-        const worth = numberIn(line, 'C') * numberIn(line, 'E');
-        expect(Math.abs(worth - numberIn(line, 'F'))).toBeLessThan(1e-9);
-        const each = Number(/^C\d+\*(.+)\/(?:12|1000)$/u.exec(line.cells[3]!.formula!)![1]);
+        const worth = numberIn(line, 'C') * numberIn(line, 'F');
+        expect(Math.abs(worth - numberIn(line, 'G'))).toBeLessThan(1e-9);
+        const each = Number(/^C\d+\*(.+)\/(?:12|1000)$/u.exec(line.cells[4]!.formula!)![1]);
         const holds = plan.job.shop.unit === 'in' ? 12 : 1000;
-        expect(numberIn(line, 'D')).toBeCloseTo((numberIn(line, 'C') * each) / holds, 9);
+        expect(numberIn(line, 'E')).toBeCloseTo((numberIn(line, 'C') * each) / holds, 9);
       }
-      for (const column of ['C', 'D', 'F']) {
-        const at = 'ABCDEF'.indexOf(column);
+      for (const column of ['C', 'E', 'G']) {
+        const at = 'ABCDEFG'.indexOf(column);
         const range = `SUM(${column}${first}:${column}${last})`;
-        expect(sum.cells[at]?.formula).toBe(column === 'F' ? `ROUND(${range},2)` : range);
+        expect(sum.cells[at]?.formula).toBe(column === 'G' ? `ROUND(${range},2)` : range);
         const total = lines.reduce((all, line) => all + numberIn(line, column), 0);
         expect(numberIn(sum, column)).toBeCloseTo(total, 9);
       }
     }
     const formulas = sheet.rows.flatMap(({ cells }) => cells.flatMap((one) => one?.formula ?? []));
-    expect(formulas.filter((one) => !/^[A-Z0-9.,:()*/+" a-z]+$/u.test(one))).toEqual([]);
+    expect(formulas.filter((one) => !/^[A-Z0-9$.,:()*/+"<>=& a-z]+$/u.test(one))).toEqual([]);
     const used = formulas.flatMap((one) => one.match(/[A-Z]+(?=\()/gu) ?? []);
-    expect([...new Set(used)].filter((one) => !/^(?:SUM|ROUND|IF|ISNUMBER)$/u.test(one))).toEqual(
-      [],
-    );
+    const known = /^(?:SUM|SUMPRODUCT|ROUND|IF|ISNUMBER)$/u;
+    expect([...new Set(used)].filter((one) => !known.test(one))).toEqual([]);
   });
 
   test('is a workbook of one sheet, sound and without names, and the same in the shop’s workbook', () => {
@@ -106,15 +107,34 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
       null,
       '',
     ]);
-    expect(highlights).toHaveLength(1);
+    expect(highlights!.slice(1)).toEqual(sheet.highlights);
     const rows = [
       title,
       { ...job, cells: [said] },
       { cells: [], height: behind!.height! },
       ...below,
     ];
-    const merges = inShop.merges!.filter((one) => one !== 'A3:D3');
-    expect({ ...inShop, name: sheet.name, rows, merges }).toEqual(sheet);
+    const merges = inShop.merges!.filter((one) => one !== 'A3:E3');
+    const shop = { ...inShop, name: sheet.name, rows, merges, highlights: sheet.highlights };
+    const { isProtected, ...unprotected } = sheet;
+    expect(isProtected).toBe(true);
+    expect(shop).toEqual(unprotected);
+  });
+
+  test('leaves quantities, its date and the line to sign open, and nothing else; the shop’s sheet is not protected', () => {
+    const { plan, sheet } = copies.get(name)!;
+    const open = sheet.rows.flatMap(({ cells }, at) =>
+      cells.flatMap((one, column) => {
+        const { open: isOpen }: CellStyle = STYLES[one?.style ?? 'plain'];
+        return isOpen === true ? [`${'ABCDEFG'[column]}${at + 1}`] : [];
+      }),
+    );
+    const quantities = roomsOf(sheet).flatMap(({ lines }) => lines.map(({ row }) => `C${row}`));
+    const signed = rowNamed(sheet, 'Name and signature').row;
+    const asked = [`B${rowNamed(sheet, 'Date').row}`, `B${signed}`, `G${signed}`, ...quantities];
+    expect(open).toEqual(asked);
+    expect(sheet.isProtected).toBe(true);
+    expect(describePlan(plan).sheets.filter((one) => one.isProtected === true)).toEqual([]);
   });
 
   test('takes whole quantities from 0 in every cell of a quantity, warning only', () => {
@@ -192,20 +212,57 @@ describe("The client's copy", () => {
     expect(lines.map(([molding]) => molding)).toContain('Base, return to the wall');
   });
 
+  test('names the doors and windows that a line goes around, as its room sees their walls, and counts a room’s', async () => {
+    const { plan, sheet } = await copyOf({
+      runs: 'Room,Run,Profile,Length\nHall,north,Base,90\nHall,spare,Base,80',
+      openings:
+        'Room,Wall,Kind,Width,Height,Casing,Other room,Other wall,Sides cased,Quantity\n' +
+        'Hall,south,door,32,80,Base,Den,west,2,1\n' +
+        'Hall,north,window,36,48,Base,,,1,2\n' +
+        'Hall,east,window,36,60,Base,,,1,1\n' +
+        'Hall,,window,36,60,Base,,,1,1',
+    });
+    const [hall, den] = roomsOf(sheet);
+    const said = (room: typeof hall): unknown[] =>
+      room!.lines.map(({ cells }) => [cells[0]?.value, cells[2]?.value]);
+    // A window's casing goes all round: two legs, a head and a foot; a door's lacks the foot.
+    const around = 'Base: 4 windows (north, east)';
+    expect(said(hall)).toEqual(
+      expect.arrayContaining([
+        ['Base', 1],
+        ['Base: 1 door (south)', 2],
+        ['Base: 2 windows (north)', 4],
+        ['Base: 2 windows (east)', 4],
+        [around, 8],
+        ['Base: 1 door (south)', 1],
+      ]),
+    );
+    expect(said(den)).toEqual([
+      ['Base: 1 door (west)', 2],
+      ['Base: 1 door (west)', 1],
+    ]);
+    const texts = textsOf(sheet);
+    expect(texts).toContain('Trim here goes around 1 door, 4 windows.');
+    expect(texts).toContain('Trim here goes around 1 door.');
+    expect(hall!.sum.cells[2]?.value).toBe(
+      plan.pieces.filter(({ room }) => room === 'Hall').length,
+    );
+  });
+
   test('prices the pieces of a molding in a room by their length, to a cent a line', () => {
     const { sheet } = copies.get('demo')!;
     for (const { lines } of roomsOf(sheet)) {
       const byMolding = new Map<string, (typeof lines)[number][]>();
       for (const line of lines) {
-        const molding = String(line.cells[0]?.value).replace(', return to the wall', '');
+        const molding = moldingOf(line);
         byMolding.set(molding, [...(byMolding.get(molding) ?? []), line]);
       }
       for (const some of byMolding.values()) {
         const all = (column: string): number =>
           some.reduce((sum, line) => sum + numberIn(line, column), 0);
         for (const line of some) {
-          const share = (all('F') * numberIn(line, 'D')) / all('D');
-          expect(Math.abs(numberIn(line, 'F') - share)).toBeLessThan(0.01);
+          const share = (all('G') * numberIn(line, 'E')) / all('E');
+          expect(Math.abs(numberIn(line, 'G') - share)).toBeLessThan(0.01);
         }
       }
     }
@@ -222,7 +279,7 @@ describe("The client's copy", () => {
     ]);
     const [room, ...others] = roomsOf(sheet);
     expect([room!.lines.length, others]).toEqual([80, []]);
-    expect(cents(numberIn(room!.sum, 'F'))).toBe(plan.totals.priceCents);
+    expect(cents(numberIn(room!.sum, 'G'))).toBe(plan.totals.priceCents);
   });
 
   test('holds as many days as the shop says from a date that a person writes', async () => {

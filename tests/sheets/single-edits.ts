@@ -238,7 +238,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     behind: true,
   },
   'a price each on Client': {
-    typed: (book) => [[['Client', clientLine(book), 4], 1]],
+    typed: (book) => [[['Client', clientLine(book), 5], 1]],
     first: 'Price: here, and on Client',
     behind: true,
   },

@@ -81,8 +81,8 @@ describe('The title block', () => {
     });
     const { priceCents, taxCents } = plan.totals;
     const sheet = sheetOf(describePlan(plan), 'Client');
-    const asked = numberIn(rowNamed(sheet, 'Deposit, % of it at the order'), 'F');
-    const left = numberIn(rowNamed(sheet, 'Left to pay'), 'F');
+    const asked = numberIn(rowNamed(sheet, 'Deposit, % of it at the order'), 'G');
+    const left = numberIn(rowNamed(sheet, 'Left to pay'), 'G');
     expect(Math.abs(asked * 100 - ((priceCents + taxCents) * 33) / 100)).toBeLessThanOrEqual(0.5);
     expect(Math.round((asked + left) * 100)).toBe(priceCents + taxCents);
   });
@@ -90,7 +90,7 @@ describe('The title block', () => {
   test('has a line to sign on, with a date', async () => {
     const sheet = describeClientCopy(await planOf({})).sheets[0]!;
     const signed = rowNamed(sheet, 'Name and signature');
-    expect(signed.cells[4]?.value).toBe('Date');
+    expect(signed.cells[5]?.value).toBe('Date');
   });
 });
 

@@ -59,6 +59,7 @@ export function describedSheet(
     rightToLeft: false,
     tables,
     page: { print, validations, highlights },
+    ...(sheet.isProtected === true ? { isProtected: true } : {}),
     pictures: [],
   };
 }

@@ -62,6 +62,8 @@ export interface PlainSheet {
   readonly tabColor?: string;
   readonly tables: readonly TableDescription[];
   readonly page: SheetPage;
+  /** In a file nothing but open cells may be typed over; without a password. */
+  readonly isProtected?: boolean;
   /** Only written: pictures of an opened file are left out. */
   readonly pictures: readonly PlainPicture[];
 }
@@ -116,6 +118,8 @@ export interface PlainStyle {
   readonly vertical?: 'top' | 'center' | 'bottom';
   readonly wrap?: boolean;
   readonly lines?: Readonly<Partial<Record<LineSide, PlainLine>>>;
+  /** May be typed over where its sheet is protected. */
+  readonly open?: boolean;
   /** A number format. */
   readonly format?: string;
 }

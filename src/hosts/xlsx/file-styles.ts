@@ -101,6 +101,7 @@ export function styleForFile(style: PlainStyle, font: PlainFont): CellStyle {
     ...alignmentForFile(style),
     ...fillAndBorder(style),
     ...(style.format === undefined ? {} : { numFmt: style.format }),
+    ...(style.open === true ? { protection: { locked: false } } : {}),
   };
 }
 

@@ -20,6 +20,18 @@ export type CellStyles = ReadonlyMap<string, CellStyle>;
 const LOOKS_LIKE_ERROR =
   /^#(VALUE!|REF!|N\/A|NAME\?|NULL!|DIV\/0!|NUM!|GETTING_DATA|SPILL!|CALC!)$/;
 
+/**
+ * ECMA-376 part 1, 18.3.1.85: locked cells take nothing. Widths and heights stay a person's, whose
+ * program may show other letters.
+ */
+const PROTECTION: NonNullable<WriteSheet['protection']> = {
+  sheet: true,
+  objects: true,
+  scenarios: true,
+  formatColumns: true,
+  formatRows: true,
+};
+
 /** The sheet without the names that belong to it. */
 export function xlsxSheet(sheet: PlainSheet, styles: CellStyles): WriteSheet {
   const { cells, columns, rows, freeze } = sheet;
@@ -63,6 +75,7 @@ export function xlsxSheet(sheet: PlainSheet, styles: CellStyles): WriteSheet {
       ...(sheet.tabColor === undefined ? {} : { tabColor: { rgb: sheet.tabColor } }),
     },
     ...(pageSetup === undefined ? {} : { pageSetup: setup }),
+    ...(sheet.isProtected === true ? { protection: PROTECTION } : {}),
     images: sheet.pictures.map(({ png, row, column, width, height, title, alt }) => ({
       data: png,
       type: 'png',

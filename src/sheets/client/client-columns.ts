@@ -7,6 +7,7 @@ export const LINES = columns({
   molding: bare(),
   length: right('Length each'),
   quantity: right('Quantity'),
+  asQuoted: right('As quoted'),
   together: right(({ unit }) => `Together (${LONG_UNIT[unit].name})`),
   priceEach: right(({ currency }) => `Price each, about (${currency})`),
   price: right(({ currency }) => `Price (${currency})`),
@@ -14,18 +15,18 @@ export const LINES = columns({
 
 /** The price at a glance: names, then pieces or a rate, then amounts. */
 export const PRICE = columns({
-  name: left('Room', 4),
+  name: left('Room', 5),
   pieces: right('Pieces'),
   amount: right(({ currency }) => `Price (${currency})`),
 });
 
-export const DATE = columns({ label: bare(), date: bare() });
+export const DATE = columns({ label: bare(), date: bare(2) });
 
 /** What names the job; a text may be long. */
-export const NAMED = columns({ label: bare(), text: bare(5) });
+export const NAMED = columns({ label: bare(), text: bare(6) });
 
 /** The line to sign on. */
-export const SIGNED = columns({ label: bare(), name: bare(3), dateLabel: bare(), date: bare() });
+export const SIGNED = columns({ label: bare(), name: bare(4), dateLabel: bare(), date: bare() });
 
 /** As wide as the page of A4 upright; its halves end after the second column and after the last. */
-export const GRID = gridFor([33, 14, 10, 12, 12, 13], [LINES, PRICE, DATE, NAMED, SIGNED]);
+export const GRID = gridFor([33, 13, 8, 8, 9, 11, 12], [LINES, PRICE, DATE, NAMED, SIGNED]);

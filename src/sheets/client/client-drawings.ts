@@ -1,7 +1,10 @@
 /** A drawing of each molding with its sizes, two side by side, each pair on one page. */
+import { toRadians } from '../../core/units/angle.ts';
+import { drawCrownOnWall } from '../../drawings/crown-on-wall.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawPlainSection } from '../../drawings/plain-section.ts';
 import { drawSection } from '../../drawings/section.ts';
+import { lowerEdges } from '../../planning/lower-edges.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { POINTS_PER_MM } from '../grammar/page-size.ts';
@@ -63,10 +66,13 @@ function addPair(
   draft.blank();
 }
 
-/** A cove with its sizes; what is bought as a plain section, or undefined where its sizes aren't known. */
+/**
+ * A crown at its spring, where how far it reaches follows from its face; another cove with its sizes; what is bought as a plain section, or undefined where its sizes
+ * aren't known.
+ */
 function drawMolding(
   { profile, setUp }: ProfilePlan,
-  { tiltSide, unit, decimalSign }: Shop,
+  { tiltSide, unit, decimalSign, leastFlat }: Shop,
   width: number,
 ): Drawing | undefined {
   if (setUp === undefined) {
@@ -74,6 +80,23 @@ function drawMolding(
     if (blankWidth === undefined || blankThickness === undefined) return undefined;
     const size = { width: Number(blankWidth), thickness: Number(blankThickness) };
     return drawPlainSection({ size, unit, decimalSign, width });
+  }
+  const lowers = lowerEdges(setUp, Number(leastFlat));
+  const { spring, drop, projection } = profile;
+  const isPlain = drop === undefined && projection === undefined && lowers.length > 0;
+  if (spring !== undefined && isPlain) {
+    const { blade, setting, blank } = setUp;
+    const stands = { lower: lowers[0] ?? 'near', mayTurn: lowers.length > 1 };
+    return drawCrownOnWall({
+      blade,
+      setting,
+      blank,
+      ...stands,
+      spring: toRadians(spring),
+      unit,
+      decimalSign,
+      width,
+    });
   }
   return drawSection({
     blade: setUp.blade,

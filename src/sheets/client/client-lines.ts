@@ -8,7 +8,7 @@ import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ClientAnchors } from './client-anchors.ts';
 import { LINES } from './client-columns.ts';
 import type { ClientLine, ClientRoom } from './client-rooms.ts';
-import { LIVE_NOTE, sayDone } from './client-words.ts';
+import { LIVE_NOTE, sayAround, sayDone, sayOpenings } from './client-words.ts';
 
 /** After so many lines the headings are repeated, so that every page has some. */
 const LINES_UNDER_HEADINGS = 36;
@@ -53,7 +53,28 @@ export function addLines(
     if (room.done.size > 0) draft.spread(sayDone(room.done), 'note');
     draft.blank();
   });
-  return { blocks, span: [first, draft.next - 1] };
+  const span = [first, draft.next - 1] as const;
+  if (all.some(({ lines }) => lines.length > 0)) markChanged(draft, span);
+  return { blocks, span };
+}
+
+/** Lines whose quantity is not the one quoted. */
+function markChanged(draft: SheetDraft, [first, last]: LinesAdded['span']): void {
+  const quoted = LINES.inColumn('asQuoted', first);
+  const isChanged = `ISNUMBER(${quoted}),${quoted}<>${LINES.inColumn('quantity', first)}`;
+  draft.highlight(LINES.area(first, last), `AND(${isChanged})`, 'caution');
+}
+
+/**
+ * How many lines have another quantity than quoted. Headings and sums stand between the lines: a quoted
+ * quantity is told by being a number above 0, since Gnumeric takes no ISNUMBER of a range.
+ */
+export function changedFormula(anchors: ClientAnchors): string {
+  const { first, last } = anchors.at('lines');
+  if (last < first) return '0';
+  const quoted = LINES.range('asQuoted', first, last);
+  const isChanged = `(${quoted}<>${LINES.range('quantity', first, last)})`;
+  return `SUMPRODUCT((${quoted}>0)*(${quoted}<1E9)*${isChanged})`;
 }
 
 /** Headings that bear the room's name, its lines, their sum. */
@@ -65,15 +86,17 @@ function addRoom(
   anchors: ClientAnchors,
 ): void {
   const { shop } = plan.job;
-  const first = draft.next + 1;
+  const openings = new Set(room.lines.flatMap((line) => [...line.openings]));
+  const first = draft.next + (openings.size === 0 ? 1 : 2);
   room.lines.forEach((line, at) => {
     const goesOn = at > 0 && at % LINES_UNDER_HEADINGS === 0;
     if (goesOn) blocks.push(draft.next);
     if (goesOn || at === 0) {
       const molding = `${room.room}${goesOn ? ', continued' : ''}`;
       draft.put(LINES.headings(shop, { molding }));
+      if (at === 0 && openings.size > 0) draft.spread(sayOpenings(openings), 'note');
     }
-    addLine(draft, line, shop);
+    addLine(draft, line, room.room, shop);
   });
   const rows = [first, draft.next - 1] as const;
   const { pieces, length, priceCents } = sumsOf(room, shop.unit);
@@ -90,18 +113,20 @@ function addRoom(
 }
 
 /** The price each is kept unrounded: times the quantity it comes to the line's price. */
-function addLine(draft: SheetDraft, line: ClientLine, reading: LengthReading): void {
+function addLine(draft: SheetDraft, line: ClientLine, room: string, reading: LengthReading): void {
   const { unit } = reading;
-  const { molding, length, quantity, priceCents } = line;
+  const { molding, length, openings, quantity, priceCents } = line;
+  const around = openings.size === 0 ? '' : `: ${sayAround(openings, room)}`;
   const row = draft.next;
   const many = LINES.at('quantity', row);
   const together = `${many}*${numberIn(length, unit)}/${LONG_UNIT[unit].holds}`;
   const price = `ROUND(${many}*${LINES.at('priceEach', row)},2)`;
   draft.put(
     LINES.row({
-      molding: cell(molding, 'row'),
+      molding: cell(`${molding}${around}`, 'row'),
       length: cell(printExact(length, reading), 'rowRight'),
       quantity: cell(quantity, 'inputWhole'),
+      asQuoted: cell(quantity, 'rowWhole'),
       together: sum(together, longLength(line, unit), 'rowDecimal'),
       priceEach: cell(money(priceCents) / quantity, 'rowDecimal'),
       price: sum(price, money(priceCents), 'rowDecimal'),

@@ -10,9 +10,9 @@ import { PRICE_LINES, type PriceLine } from '../words/price-lines.ts';
 import type { ClientAnchors } from './client-anchors.ts';
 import { markOf, type Stamp } from '../stamp.ts';
 import { DATE, PRICE } from './client-columns.ts';
-import { sumsOf } from './client-lines.ts';
+import { changedFormula, sumsOf } from './client-lines.ts';
 import type { ClientRoom } from './client-rooms.ts';
-import { sayHolds } from './client-words.ts';
+import { AS_QUOTED, sayHolds } from './client-words.ts';
 
 /**
  * Adds a row for each room, then the sums. Each is rounded to the cent, so that the tax is computed from
@@ -77,7 +77,7 @@ export function addPrice(
   anchors.place('pieces of all', PRICE.at('pieces', all));
   anchors.place('to pay', PRICE.at('amount', paid));
   addDeposit(draft, plan, PRICE.at('amount', paid));
-  draft.blank();
+  addAsQuoted(draft, plan, anchors);
   addDate(draft, plan, stamp);
 }
 
@@ -162,6 +162,22 @@ function addDeposit(draft: SheetDraft, { job, totals }: JobPlan, toPay: string):
       ),
     }),
   );
+}
+
+/** Takes the place of a blank row: nothing is to be seen there while every quantity is as quoted. */
+function addAsQuoted(draft: SheetDraft, { totals }: JobPlan, anchors: ClientAnchors): void {
+  const row = draft.next;
+  const changed = (): string => changedFormula(anchors);
+  const name = PRICE.fixed('name', row);
+  const unlessSame = (value: number): string => `IF(${name}="","",${value})`;
+  draft.put(
+    PRICE.row({
+      name: sum(() => `IF(${changed()}=0,"","${AS_QUOTED}"&${changed()})`, '', 'fact'),
+      pieces: sum(unlessSame(totals.pieces), '', 'whole'),
+      amount: sum(unlessSame(money(totals.priceCents + totals.taxCents)), '', 'money'),
+    }),
+  );
+  draft.highlight(PRICE.area(row, row), `${name}<>""`, 'caution');
 }
 
 /** The date is Job's or that of the stamp, to be typed over; without either it is left to be typed. */

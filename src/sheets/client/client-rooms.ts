@@ -1,12 +1,16 @@
 /** What a client is shown of a plan: by room, a line for each molding and length to cut it to. */
 import type { ExactInches } from '../../core/units/length.ts';
+import type { Opening } from '../../planning/job.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { shareCents } from '../../planning/money.ts';
 import type { Piece } from '../../planning/piece.ts';
+import { openingOfPiece } from '../../planning/pieces/opening-of-piece.ts';
 
 export interface ClientLine {
   readonly molding: string;
   readonly length: ExactInches;
+  /** Doors and windows that its pieces go around; none of what runs along walls. */
+  readonly openings: ReadonlySet<Opening>;
   readonly quantity: number;
   readonly priceCents: number;
 }
@@ -19,9 +23,14 @@ export interface ClientRoom {
   readonly done: ReadonlyMap<string, number>;
 }
 
+type GatheredLine = Pick<ClientLine, 'molding' | 'length'> & {
+  readonly openings: Set<Opening>;
+  quantity: number;
+};
+
 /** Of one molding in one room: its lines, alike in length and kind, and its pieces that are done. */
 interface Gathered {
-  readonly lines: Map<string, { molding: string; length: ExactInches; quantity: number }>;
+  readonly lines: Map<string, GatheredLine>;
   done: number;
 }
 
@@ -30,6 +39,7 @@ interface Gathered {
  * shared over its lines by their length, so that the lines of a room sum to its price to the cent.
  */
 export function clientRooms(plan: JobPlan): ClientRoom[] {
+  const openingOf = openingOfPiece(plan.job.openings);
   const rooms = new Map<string, Map<string, Gathered>>();
   for (const piece of plan.pieces) {
     const moldings = rooms.get(piece.room) ?? new Map<string, Gathered>();
@@ -37,7 +47,7 @@ export function clientRooms(plan: JobPlan): ClientRoom[] {
     const gathered = moldings.get(piece.profile) ?? { lines: new Map(), done: 0 };
     moldings.set(piece.profile, gathered);
     if (piece.done) gathered.done += 1;
-    else addPiece(gathered, piece);
+    else addPiece(gathered, piece, openingOf(piece));
   }
   const lines = new Map<string, ClientLine[]>();
   for (const { room, profile, priceCents } of plan.rooms) {
@@ -57,15 +67,26 @@ export function clientRooms(plan: JobPlan): ClientRoom[] {
   }));
 }
 
-/** Small pieces that turn back to the wall are told from those that run along it. */
-function addPiece({ lines }: Gathered, { profile, kind, cutLength }: Piece): void {
-  const key = `${kind} ${cutLength.toFraction()}`;
-  const line = lines.get(key);
-  if (line !== undefined) line.quantity += 1;
-  else {
-    const molding = kind === 'return' ? `${profile}, return to the wall` : profile;
-    lines.set(key, { molding, length: cutLength, quantity: 1 });
-  }
+/**
+ * Small pieces that turn back to the wall are told from those that run along it, and what goes around
+ * doors and windows from what doesn't.
+ */
+function addPiece(
+  { lines }: Gathered,
+  { profile, kind, cutLength }: Piece,
+  opening: Opening | undefined,
+): void {
+  const key = `${kind} ${cutLength.toFraction()} ${opening === undefined ? 'wall' : 'opening'}`;
+  const molding = kind === 'return' ? `${profile}, return to the wall` : profile;
+  const line: GatheredLine = lines.get(key) ?? {
+    molding,
+    length: cutLength,
+    openings: new Set(),
+    quantity: 0,
+  };
+  lines.set(key, line);
+  line.quantity += 1;
+  if (opening !== undefined) line.openings.add(opening);
 }
 
 function priceLines({ lines }: Gathered, priceCents: number): ClientLine[] {

@@ -30,11 +30,11 @@ import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
 import { ACCEPTED, BEHIND, sayCovered, sayJob } from './client-words.ts';
 
-/** A half holds 89 mm; programs differ by a millimetre or two in the widths of columns. */
+/** A half holds 88 mm at least; programs differ by a millimetre or two in the widths of columns. */
 const DRAWINGS: DrawingGrid = {
   halves: [
     [0, 1],
-    [2, 5],
+    [2, 6],
   ],
   widthMm: 85,
 };
@@ -79,7 +79,8 @@ export function describeClient(
 }
 
 /**
- * The client's copy as a workbook by itself: one sheet, plain formulas, nothing hidden, no names.
+ * The client's copy as a workbook by itself: one sheet, plain formulas, nothing hidden, no names. It is
+ * protected but for quantities, the date and the line to sign; there is no password.
  *
  * @param plan A plan that was made; see checkJobPlan.
  * @param stamp Of which it tells its day and a number alone; absent, the day is left open.
@@ -94,7 +95,7 @@ export function describeClientCopy(plan: JobPlan, stamp?: Stamp): WorkbookDescri
     version: DESCRIPTION_VERSION,
     title: fileTitle(TITLE, titleBlock),
     ...tellOfClient(titleBlock, stamp),
-    sheets: [sheet],
+    sheets: [{ ...sheet, isProtected: true }],
   };
 }
 
@@ -198,9 +199,9 @@ function addSigning(draft: SheetDraft): void {
   const row = draft.put(
     SIGNED.row({
       label: cell('Name and signature'),
-      name: cell(null, 'row'),
+      name: cell(null, 'signed'),
       dateLabel: cell('Date', 'length'),
-      date: cell(null, 'row'),
+      date: cell(null, 'signed'),
     }),
   );
   draft.setHeight(row, SIGNATURE_POINTS);

@@ -1,7 +1,7 @@
 /** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listSpliced } from '../../planning/joints.ts';
-import { sameName } from '../../planning/job.ts';
+import { OPENING_KINDS, sameName, type Opening } from '../../planning/job.ts';
 import type { WorkRow } from '../../planning/work/work-row.ts';
 import { isService, isUsual, sayFor, workNotIncluded } from '../words/say-work.ts';
 import { count, printExact } from '../words/print-length.ts';
@@ -27,7 +27,10 @@ export const ACCEPTED = 'Accepted as listed here, at the price to pay above:';
 
 /** How the quantities may be used. */
 export const LIVE_NOTE =
-  'Change a quantity in the marked cells, and every price follows, at the same price each. Ask before you order by a changed one.';
+  'Change a quantity in the marked cells, and every price follows, at the same price each; what was quoted stands beside it. Ask before you order by a changed one.';
+
+/** Before the number of lines that have another quantity; what was quoted in all follows. */
+export const AS_QUOTED = 'To pay as quoted. Quantities changed since: ';
 
 /** What the price covers, what it doesn't, and what was allowed for; no number of the shop's own costs. */
 export function sayCovered(plan: JobPlan): string[] {
@@ -110,6 +113,34 @@ function sayJoints({ profiles, totals }: JobPlan): string[] {
   return [
     `${count(spliced.length, 'piece is', 'pieces are')} longer than the wood to be had, and made of parts that are cut at an angle and joined, ${count(totals.joints, 'joint')} in all: ${where}.`,
   ];
+}
+
+/** Walls named behind a count of doors or windows; where there are more, only the count is given. */
+const MOST_WALLS = 4;
+
+/** What a line's pieces go around, as its room sees it: `1 door (south), 2 windows (north, east)`. */
+export function sayAround(openings: ReadonlySet<Opening>, room: string): string {
+  return eachKind(openings, (of) => {
+    const walls = new Set(of.map((one) => (sameName(one.room, room) ? one.wall : one.otherWall)));
+    walls.delete('');
+    return walls.size === 0 || walls.size > MOST_WALLS ? '' : ` (${[...walls].join(', ')})`;
+  });
+}
+
+/** `Trim here goes around 1 door, 3 windows.` */
+export function sayOpenings(openings: ReadonlySet<Opening>): string {
+  return `Trim here goes around ${eachKind(openings, () => '')}.`;
+}
+
+function eachKind(
+  openings: ReadonlySet<Opening>,
+  sayMore: (of: readonly Opening[]) => string,
+): string {
+  return OPENING_KINDS.flatMap((kind) => {
+    const of = [...openings].filter((one) => one.kind === kind);
+    const number = of.reduce((sum, { quantity }) => sum + quantity, 0);
+    return number === 0 ? [] : [`${count(number, kind)}${sayMore(of)}`];
+  }).join(', ');
 }
 
 export function sayHolds(days: number): string {

@@ -40,6 +40,12 @@ export interface SheetDescription {
   /** Rows and columns that stay in sight. */
   readonly freeze?: { readonly rows: number; readonly columns: number };
   readonly drawings?: readonly PlacedDrawing[];
+  /**
+   * Of a sheet that goes to others, as a file: nothing but cells of open styles may be typed over, until
+   * a person takes the protection off; there is no password. Excel and the grid, in which the person
+   * works, write the sheet without.
+   */
+  readonly isProtected?: true;
   readonly print: PrintDescription;
 }
 

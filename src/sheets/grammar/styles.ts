@@ -14,6 +14,8 @@ export interface CellStyle {
   readonly wrap?: boolean;
   /** A hairline all round, a thin line above, or a thin line all round. */
   readonly border?: 'hair' | 'top' | 'box';
+  /** May be typed over where its sheet is protected. */
+  readonly open?: true;
   /** An Excel number format; @ is text. */
   readonly format?: string;
 }
@@ -48,10 +50,10 @@ export const STYLES = {
   center: { align: 'center' },
   note: { italic: true, wrap: true, color: '4A5960' },
   caution: { wrap: true, fill: WARN, color: INK },
-  input: { fill: INPUT, border: 'hair' },
-  inputText: { fill: INPUT, border: 'hair', format: '@' },
-  inputWhole: { fill: INPUT, border: 'hair', format: '#,##0_)', align: 'right' },
-  inputDate: { fill: INPUT, border: 'hair', format: 'd mmm yyyy', align: 'left' },
+  input: { fill: INPUT, border: 'hair', open: true },
+  inputText: { fill: INPUT, border: 'hair', open: true, format: '@' },
+  inputWhole: { fill: INPUT, border: 'hair', open: true, format: '#,##0_)', align: 'right' },
+  inputDate: { fill: INPUT, border: 'hair', open: true, format: 'd mmm yyyy', align: 'left' },
   date: { bold: true, format: 'd mmm yyyy', align: 'left' },
   length: { align: 'right' },
   number: { align: 'right', format: '0.0###_)' },
@@ -77,6 +79,8 @@ export const STYLES = {
   totalLabel: { bold: true, border: 'top' },
   totalNumber: { bold: true, border: 'top', align: 'right', format: '0.0###_)' },
   tick: { align: 'center', border: 'box' },
+  // By hand or typed, on a line of its own.
+  signed: { wrap: true, border: 'hair', open: true },
   // A row of a list: hairlines lead the eye along it.
   row: { wrap: true, border: 'hair' },
   rowStrong: { wrap: true, border: 'hair', bold: true },

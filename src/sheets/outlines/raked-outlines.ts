@@ -4,11 +4,10 @@ import { rakedWays, type RakedWay } from '../../core/crown/raked-profile.ts';
 import { toRadians, type Radians } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { LIMIT_SLACK_INCHES } from '../../core/units/tolerance.ts';
 import type { RakedView } from '../../drawings/raked-section.ts';
 import type { CovePlan } from '../../planning/job-plan.ts';
 import type { CoveProfile } from '../../planning/job.ts';
-import type { SetUp } from '../../planning/plan-setup.ts';
+import { lowerEdges } from '../../planning/lower-edges.ts';
 import type { Shop } from '../../planning/shop.ts';
 import type { CellDescription } from '../grammar/description.ts';
 import { nameStyle } from '../grammar/name-style.ts';
@@ -39,19 +38,6 @@ export function listRaked({ profile, setUp }: CovePlan, shop: Shop): RakedOutlin
       const view = { blade, setting, blank, ...spring, lower: lower ?? 'near', slope };
       return { profile, name, way, ...edge, view };
     }),
-  );
-}
-
-/** Those edges of a crown whose back bevels leave wood enough; `undefined` alone where it doesn't matter. */
-function lowerEdges(
-  { setting, flats, bevelWood }: SetUp,
-  leastFlat: number,
-): readonly (WallEdge | undefined)[] {
-  if (setting.tilt === 0 && Math.abs(flats.near - flats.far) < LIMIT_SLACK_INCHES) {
-    return [undefined];
-  }
-  return (['near', 'far'] as const).filter(
-    (edge) => bevelWood === undefined || bevelWood[edge] >= leastFlat - LIMIT_SLACK_INCHES,
   );
 }
 

@@ -1,6 +1,6 @@
 /** The schedule of doors and windows, at the end of the sheet Rooms. */
-import type { Where } from '../../core/faults/fault.ts';
 import type { Opening } from '../../planning/job.ts';
+import { openingOfPiece } from '../../planning/pieces/opening-of-piece.ts';
 import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { printExact } from '../words/print-length.ts';
@@ -15,11 +15,13 @@ const HOW =
 export function addOpenings({ pages, plan }: RoomsDraft): void {
   const { openings } = plan.job;
   if (openings.length === 0) return;
-  const marksAt = new Map<string, string[]>();
+  const openingOf = openingOfPiece(openings);
+  const marksOf = new Map<Opening, string[]>();
   for (const piece of plan.pieces) {
-    if (piece.made !== undefined) continue;
-    const known = marksAt.get(whereKey(piece.where));
-    if (known === undefined) marksAt.set(whereKey(piece.where), [piece.mark]);
+    const opening = openingOf(piece);
+    if (opening === undefined) continue;
+    const known = marksOf.get(opening);
+    if (known === undefined) marksOf.set(opening, [piece.mark]);
     else known.push(piece.mark);
   }
   const headings = OPENINGS.headings();
@@ -27,7 +29,7 @@ export function addOpenings({ pages, plan }: RoomsDraft): void {
   pages.hold(spreadRow(TITLE, 'title', ALL), spreadRow(HOW, 'note', ALL), headings);
   const again = [spreadRow(`${TITLE}, continued`, 'title', ALL), headings];
   for (const opening of openings) {
-    const marks = marksAt.get(whereKey(opening.where)) ?? [];
+    const marks = marksOf.get(opening) ?? [];
     pages.add([openingRow(opening, plan.job.shop, marks)], again);
   }
 }
@@ -92,8 +94,4 @@ export function sayMarks(marks: readonly string[]): string {
 /** The mark with the next number. */
 function followerOf(mark: string): string {
   return mark.replace(/\d+$/u, (digits) => String(Number(digits) + 1));
-}
-
-function whereKey(where: Where): string {
-  return JSON.stringify(where);
 }
