@@ -23,7 +23,17 @@ beforeAll(async () => {
 const namesOf = ({ sheets }: WorkbookDescription): string[] => sheets.map(({ name }) => name);
 const REPLACE_ALL = {
   owner: 'tool',
-  replace: ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Yard', 'Client'],
+  replace: [
+    'Production',
+    'Labor',
+    'Office',
+    'Pieces',
+    'Set-ups',
+    'Outlines',
+    'Cutting',
+    'Yard',
+    'Client',
+  ],
 } as const;
 
 interface Trial {

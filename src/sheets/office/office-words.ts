@@ -1,0 +1,52 @@
+/** What the office sheet says in sentences; its headings stand in office-columns.ts. */
+import type { LengthUnit } from '../../core/units/length-unit.ts';
+
+export const SUBTITLE =
+  'For the office: prices to quote from. All are parts of the moldings’ price as planned. Minimum charge, delivery, what rounds the price up, and tax are of the whole job: they come on top, see Production.';
+
+export const SECTIONS = {
+  terms: 'What the price is made by',
+  lengths: 'By length',
+  openings: 'By opening',
+  rooms: 'By room',
+  joints: 'By joint',
+} as const;
+
+export const TERM_LINES = {
+  material: 'Of lumber, times',
+  labor: 'Of labor, times',
+  more: 'More of a molding',
+} as const;
+
+export const TERMS_SAY = {
+  material:
+    'what lumber less credit makes of the price: with overhead, contingency, markup, margin',
+  labor: 'the same of labor',
+} as const;
+
+export const MORE_SAYS: Readonly<Record<LengthUnit, string>> = {
+  in: 'ft: what more of it to price; type another',
+  mm: 'm: what more of it to price; type another',
+};
+
+export const LENGTHS_NOTE =
+  'Set-up is the work by the set-up; its spare is lumber, which stays in both. More of a molding is in longer runs: lumber as it costs by net length in this plan, waste and spare in it, and the work that grows with length; no set-up, no more pieces, ends or crosscuts. More pieces as they are on average cost the price without set-up. Both are averages: whether one stick more is opened, only a new plan says.';
+
+export const OPENINGS_NOTE =
+  'What Openings makes: casing, aprons, stools, each at its molding’s price by length. What openings take out of base or rails is not taken off here. Openings without pieces to cut are not counted.';
+
+export const ROOMS_NOTE =
+  'Walls are all of the room’s in Walls, along their whole length, trimmed or not; blank where they are not known.';
+
+export const JOINTS_NOTE =
+  'The work of fitting and joining the parts of pieces that no stick gives whole; their overlap is lumber.';
+
+export const WHOLE_JOB = 'The whole job';
+export const TOGETHER = 'Together';
+
+export const NONE = {
+  lengths: 'Nothing is left to make.',
+  openings: 'No opening has pieces to cut.',
+  rooms: 'No room has pieces to cut.',
+  joints: 'No piece is joined from parts.',
+} as const;
