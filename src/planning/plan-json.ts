@@ -2,6 +2,7 @@
 import { offCenterAsAsked } from '../core/cove/deepest-line.ts';
 import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
+import { allowedLumber } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
 import {
   benchHoursOf,
@@ -55,8 +56,8 @@ export function planToJson(plan: JobPlan) {
       currency: totals.currency,
     },
     rooms: roomsOf(plan),
-    profiles: plan.profiles.map(profileOf),
     pieces: piecesOf(plan),
+    profiles: plan.profiles.map((one) => ({ ...profileOf(one), allowed: allowedOf(one, plan) })),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     work: plan.job.work.map(workOf),
     jobWork: plan.jobWork.lines.map(workLineOf),
@@ -95,6 +96,19 @@ function roomsOf(plan: JobPlan) {
       })),
     };
   });
+}
+
+/** What its lumber would cost by the offcut allowance, beside what it costs as planned. */
+function allowedOf(planned: ProfilePlan, { job }: JobPlan) {
+  const allowed = allowedLumber(planned, job);
+  if (allowed === undefined) return null;
+  const { per, net, allowancePercent, plannedPercent, eachCents, cents } = allowed;
+  return {
+    ...{ per, net, allowancePercent },
+    plannedPercent: plannedPercent ?? null,
+    priceEach: eachCents / 100,
+    lumber: money(cents),
+  };
 }
 
 /** A row of Work, or a usual one that nobody typed. */

@@ -111,7 +111,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
         ) as [[number]];
         return `${degrees.toFixed(1)}°`;
       };
-      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'T1:W5');
+      const [head, first, , third, bought] = await shownIn(page, 'Profiles', 'U1:X5');
       expect(head![0]).toBe('Approach (degrees from the blade line)');
       expect(first!.slice(0, 3)).toEqual([approach('3 5/8', '7/8', '3/8'), '29.9°', 'yes']);
       expect(third!.slice(0, 3)).toEqual([approach('1 1/2', '3/8', ''), '0.0°', 'yes']);

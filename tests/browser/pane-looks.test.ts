@@ -7,7 +7,7 @@ import { root } from '../addin/root.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { findViolations } from './find-violations.ts';
 import { PANE_WIDTHS } from './pane-page.ts';
-import { blankWorkbook, demoWorkbook, goTo, planJob, typeRoom } from './pane-steps.ts';
+import { blankWorkbook, demoWorkbook, goTo, planJob } from './pane-steps.ts';
 
 /** Left behind to be looked at; nothing compares them. */
 const SCREENSHOTS = join(root, 'build', 'screenshots');
@@ -67,7 +67,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
         await testExcel.types(runs, 'D3', 'about six feet');
       });
       await page.getByRole('button', { name: /Runs!D3/ }).waitFor();
-      await typeRoom(page);
+      await page.getByRole('heading', { name: 'Runs of Reading room' }).waitFor();
       await look('Job with a problem');
       await page.evaluate(async () => {
         const runs = testExcel.workbook.sheets.find((sheet) => sheet.name === 'Runs')!;

@@ -8,7 +8,8 @@ import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import { numberIn } from '../words/print-length.ts';
 
-const FOOT: Readonly<Record<LengthUnit, string>> = { in: '12', mm: '304.8' };
+/** A foot in the shop's unit. */
+export const FOOT: Readonly<Record<LengthUnit, string>> = { in: '12', mm: '304.8' };
 const SQUARE_FOOT: Readonly<Record<LengthUnit, string>> = { in: '144', mm: '92903.04' };
 
 type Formula = (planned: ProfilePlan, unit: LengthUnit, anchors: PlanAnchors) => string;

@@ -24,4 +24,23 @@ export const LINES = columns({
   money: right(({ currency }) => `Beside the time (${currency})`),
 });
 
-export const GRID = gridFor([7, 26, 22, 20, 14, 16, 14, 12, 16], [RATES, LINES]);
+/** What lumber comes to by the allowance and as planned, a row a molding. */
+export const ALLOWED = columns({
+  number: right('No.'),
+  molding: left('Molding'),
+  stock: left('Priced by'),
+  net: right('Net'),
+  per: left('Of it'),
+  allowance: right('Allowed, % of net'),
+  planned: right('Planned, % of net'),
+  each: right(({ currency }) => `Each (${currency})`),
+  allowed: right(({ currency }) => `By the allowance (${currency})`),
+  asPlanned: right(({ currency }) => `As planned, less credit (${currency})`),
+  more: right(({ currency }) => `More as planned (${currency})`),
+  morePercent: right('More, %'),
+});
+
+export const GRID = gridFor(
+  [6, 24, 20, 15, 12, 12, 12, 12, 13, 13, 13, 11],
+  [RATES, LINES, ALLOWED],
+);

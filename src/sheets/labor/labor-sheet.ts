@@ -8,6 +8,7 @@ import { total } from '../grammar/figures.ts';
 import { cell, sum, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor } from '../words/say-work.ts';
+import { addAllowed } from './allowed-table.ts';
 import { countCell } from './count-formulas.ts';
 import { GRID, LINES, RATES } from './labor-columns.ts';
 import { NO_LINES, sayNotIncluded, SECTIONS, SUBTITLE, WHOLE_JOB } from './labor-words.ts';
@@ -41,6 +42,7 @@ export function draftLabor(
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
   draft.blank();
+  addAllowed(draft, plan, acrossSheets);
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
     draft.spread(SECTIONS.without, 'section');

@@ -10,7 +10,11 @@ export const SECTIONS = {
   rates: 'What one takes',
   lines: 'What it comes to',
   without: 'Not in the price',
+  allowed: 'Lumber by the offcut allowance, and as planned',
 } as const;
+
+export const ALLOWED_NOTE =
+  'The price goes by the lumber as planned. By the allowance: net and the allowance (a percent of net, not of what is bought), at the least price of the lumber that can be bought; set-up spares are not in it. No time of search moves it.';
 
 export const WHOLE_JOB = 'The whole job';
 export const NO_LINES = 'Nothing is left to do.';

@@ -1,0 +1,59 @@
+/** What a profile's lumber would cost by its offcut allowance, whatever sticks the plan opens. */
+import type { Job } from './job.ts';
+import type { ProfilePlan } from './job-plan.ts';
+import { cents } from './money.ts';
+import { findStock, type StockUnit } from './stock-units.ts';
+
+export interface AllowedLumber {
+  /** The row of Stock that it is priced by. */
+  readonly unit: StockUnit;
+  /** Boards for what is made here go by the board foot, all else by the foot. */
+  readonly per: 'foot' | 'board foot';
+  /** Net; with the allowance, a percent of net. */
+  readonly net: number;
+  readonly allowancePercent: number;
+  /** For one of `per`, unrounded. */
+  readonly eachCents: number;
+  readonly cents: number;
+  /** As planned: what is bought or pulled over net, in percent of net; absent where it isn't known. */
+  readonly plannedPercent?: number;
+}
+
+/**
+ * Net length or board feet and the allowance on them, at the least price of the rows that can be bought
+ * without end (else of those that can be bought, else of all). So it goes by the inputs alone: no time of
+ * search moves it, and more of anything never costs less. Set-up spares are not in it: they are what an
+ * allowance is for.
+ *
+ * @returns undefined where no row of Stock serves the profile
+ */
+export function allowedLumber(
+  { profile, tally }: Pick<ProfilePlan, 'profile' | 'tally'>,
+  job: Job,
+): AllowedLumber | undefined {
+  const { units } = findStock(profile, job);
+  const endless = units.filter(({ item }) => item.buyMost === null);
+  const toBuy = units.filter(({ item }) => item.buyMost !== 0);
+  const eligible = endless.length > 0 ? endless : toBuy.length > 0 ? toBuy : units;
+  const priced = eligible.map((unit) => priceBy(unit, tally));
+  return priced.reduce<AllowedLumber | undefined>(
+    (least, one) => (least === undefined || one.cents < least.cents ? one : least),
+    undefined,
+  );
+}
+
+function priceBy(unit: StockUnit, tally: ProfilePlan['tally']): AllowedLumber {
+  const { item, boardFeet, priceCents, strips } = unit;
+  const { offcutAllowancePercent: allowancePercent, lengthNet, lengthBought } = tally;
+  const { boardFeetNet, boardFeetBought } = tally;
+  const of = (net: number, per: AllowedLumber['per'], eachCents: number, bought?: number) => ({
+    ...{ unit, per, net, allowancePercent, eachCents },
+    cents: cents(net * (1 + allowancePercent / 100) * eachCents),
+    ...(bought === undefined || net === 0 ? {} : { plannedPercent: (bought / net - 1) * 100 }),
+  });
+  if (item.kind === 'board' && boardFeet !== undefined && boardFeetNet !== undefined) {
+    return of(boardFeetNet, 'board foot', priceCents / boardFeet, boardFeetBought);
+  }
+  const each = priceCents / strips / (Number(item.length) / 12);
+  return of(Number(lengthNet) / 12, 'foot', each, Number(lengthBought) / 12);
+}
