@@ -257,9 +257,12 @@ describe('Replacing', () => {
       ['Budget', false, []],
       ['Trim list', false, []],
       ['Production', true, ['Budget!D1', 'Trim list!F9']],
+      ['Labor', true, []],
+      ['Office', true, []],
       ['Pieces', true, []],
       ['Set-ups', true, []],
       ['Cutting', true, []],
+      ['Yard', true, []],
       ['Client', true, []],
     ]);
   });

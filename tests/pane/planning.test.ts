@@ -5,7 +5,7 @@ import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
 
-const OUTPUT = 'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Client';
+const OUTPUT = 'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard, Client';
 
 describe('From a blank workbook to written sheets', () => {
   test('the demo is made, checked, planned and written, and only then do the sheets stand', async () => {
@@ -28,7 +28,7 @@ describe('From a blank workbook to written sheets', () => {
       file: undefined,
     });
     expect(store.get().announcement.text).toBe(
-      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms and Client were written.',
+      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written.',
     );
   });
 
@@ -277,7 +277,7 @@ describe('Without a workbook beside it', () => {
     await actions.askToWrite();
     expect(saved).toEqual(['demo-trim.xlsx', 'House planned.xlsx']);
     expect(store.get().announcement.text).toBe(
-      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms and Client were written to House planned.xlsx.',
+      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written to House planned.xlsx.',
     );
   });
 

@@ -100,6 +100,10 @@ const FIGURES: readonly (readonly [string, string])[] = [
     'On the sheet Office, before minimum charge, delivery, rounding up and tax. A foot (or metre) of a molding is its price over its net length, with and without the work of its set-up. Ten feet more (another length may be typed there) are lumber less credit as it costs by net length in this plan, and the work that grows with length: passes, boards, and what goes by the foot, the square foot or the board foot; no set-up, no more pieces, ends, crosscuts and joints. Of lumber and of labor each comes into the price times (1 + overhead) × (1 + contingency) + its markup, over 1 - margin. An opening is what its casing, apron and stool come to by length, on average of its kind.',
   ],
   [
+    'Low, likely, high',
+    'Where rows of Work that are in the price say Low or High, Office draws their minutes ten thousand times, likeliest at Minutes and none outside of Low and High, each by itself: one job in ten comes to less than the low price, one in ten to more than the high one. The same plan has the same figures. Lumber stays as planned.',
+  ],
+  [
     'By room',
     'A profile’s price, passes and hours are shared among the rooms by net length: a short return costs as much a foot as a long wall. Of a board that several profiles are cut from each bears its strips’ width.',
   ],

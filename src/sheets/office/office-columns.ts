@@ -41,7 +41,14 @@ export const JOINTS = columns({
   each: right('Each'),
 });
 
+/** What moves the price by itself. */
+export const DRIVERS = columns({
+  name: left('What moves it', 2),
+  value: left('Price from low to high', 2),
+  note: left('How much', 4),
+});
+
 export const GRID = gridFor(
   [24, 11, 12, 11, 11, 11, 10, 11],
-  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS],
+  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS],
 );

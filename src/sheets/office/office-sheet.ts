@@ -4,6 +4,7 @@ import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { addRange } from './by-chance.ts';
 import { addJoints } from './by-joint.ts';
 import { addLengths } from './by-length.ts';
 import { addOpenings } from './by-opening.ts';
@@ -26,6 +27,7 @@ export function draftOffice(
   addOpenings(draft, plan, rows);
   addRooms(draft, plan, acrossSheets);
   addJoints(draft, plan, terms, acrossSheets);
+  addRange(draft, plan);
   const { paper } = plan.job.shop;
   return {
     finish: () => draft.finish({ paper, orientation: 'portrait', footer: SHEET_NAMES.office }),

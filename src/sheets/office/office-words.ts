@@ -10,6 +10,7 @@ export const SECTIONS = {
   openings: 'By opening',
   rooms: 'By room',
   joints: 'By joint',
+  range: 'Low, likely, high',
 } as const;
 
 export const TERM_LINES = {
@@ -19,9 +20,8 @@ export const TERM_LINES = {
 } as const;
 
 export const TERMS_SAY = {
-  material:
-    'what lumber less credit makes of the price: with overhead, contingency, markup, margin',
-  labor: 'the same of labor',
+  material: 'by overhead, contingency, markup and margin; less credit',
+  labor: 'by the same, with the markup on labor',
 } as const;
 
 export const MORE_SAYS: Readonly<Record<LengthUnit, string>> = {
@@ -40,6 +40,23 @@ export const ROOMS_NOTE =
 
 export const JOINTS_NOTE =
   'The work of fitting and joining the parts of pieces that no stick gives whole; their overlap is lumber.';
+
+export const RANGE_NOTE =
+  'The price without tax, as the job was planned: ten thousand times the minutes of the rows of Work that say Low or High are drawn between these, likeliest at Minutes, each by itself; lumber and counts stay. What is typed on these sheets changes no figure of it.';
+
+export const RANGE_LINES = {
+  low: 'Low',
+  likely: 'Likely',
+  middle: 'Middle',
+  high: 'High',
+} as const;
+
+export const RANGE_SAYS: Readonly<Record<keyof typeof RANGE_LINES, string>> = {
+  low: 'one job in ten comes to less',
+  likely: 'at the minutes of Work: the price as planned',
+  middle: 'as many jobs come to less as to more',
+  high: 'one job in ten comes to more',
+};
 
 export const WHOLE_JOB = 'The whole job';
 export const TOGETHER = 'Together';
