@@ -51,14 +51,31 @@ export function cutOf({ written, sheets }: KeptPlans): {
   return cut.length === 0 ? { cut, cautions: [] } : { cut, earlier: written.plan, cautions: [] };
 }
 
-/** The plan of these inputs that a workbook carries, the last one first; its sheets' ticks are marked in it. */
+/** Whether the sheets are of this very plan, so that a tick on them is one in it. */
+function haveSameSticks(one: JobPlan, other: JobPlan): boolean {
+  const sticksOf = ({ profiles }: JobPlan): string =>
+    JSON.stringify(
+      profiles.map(({ sticks }) =>
+        sticks.map(({ id, unit, strip, pieces }) => [
+          ...[id, unit, strip],
+          pieces.map(({ id: piece, part }) => [piece, part]),
+        ]),
+      ),
+    );
+  return sticksOf(one) === sticksOf(other);
+}
+
+/**
+ * The plan of these inputs that a workbook carries, the last one first; its sheets' ticks are marked in it
+ * where they are of it.
+ */
 export function keptPlanOf(
   { last, written, sheets }: KeptPlans,
   fingerprint: string | undefined,
 ): PlanToKeep | undefined {
   const isOf = (one: PlanToKeep | undefined): one is PlanToKeep =>
     one !== undefined && (fingerprint === undefined || one.fingerprint === fingerprint);
-  if (isOf(last)) return last;
+  if (isOf(last) && !(isOf(written) && haveSameSticks(last.plan, written.plan))) return last;
   if (!isOf(written)) return undefined;
   const ticks = readTicks(written.plan, sheets);
   return ticks === undefined ? written : { ...written, plan: markCut(written.plan, ticks) };

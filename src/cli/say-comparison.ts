@@ -1,7 +1,7 @@
 /** Two plans against each other, in words: runs, profiles, what it comes to, what is cut already. */
 import { formatFixed } from '../core/units/format-number.ts';
 import { sayMoney } from '../core/units/say-money.ts';
-import type { Comparison, Pair } from '../planning/compare-plans.ts';
+import type { Comparison, Pair } from '../planning/compare/comparison.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import type { ComparedPlans } from '../sheets/changes/changes-sheet.ts';
 import {

@@ -14,6 +14,7 @@ import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { sayTitle } from '../sheets/words/say-title.ts';
+import { sayWork, workNotIncluded } from '../sheets/words/say-work.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
@@ -96,8 +97,15 @@ function sayTotals(plan: JobPlan): string[] {
     ...(totals.joints === 0 ? [] : [sayJoints(plan)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
     ...sayPriceLines(totals, say),
+    ...sayWithout(plan),
     ...sayPriceBasis(totals),
   ];
+}
+
+/** What Work says is not in the price; nothing where it says so of none. */
+function sayWithout({ job }: JobPlan): string[] {
+  const { said } = workNotIncluded(job);
+  return said.length === 0 ? [] : [`  not in the price, by Work: ${said.map(sayWork).join('; ')}`];
 }
 
 /** `  of that price: moldings $800.00; delivery $60.00`; nothing where it is all for moldings. */

@@ -29,7 +29,7 @@ export function markOf({ fingerprint }: Pick<Stamp, 'fingerprint'>): string {
   return fingerprint.slice(0, MARK_DIGITS);
 }
 
-/** `Inputs 7f3a2b1c, planned 30 Nov 2026 by Coveledger 0.4.0, 20 s of search at most.` */
+/** `Inputs 7f3a2b1c, planned 30 Nov 2026 by Coveledger 0.5.0, 20 s of search at most.` */
 export function sayStamp(stamp: Stamp, decimalSign: DecimalSign): string {
   const { day, effort } = stamp;
   return `Inputs ${markOf(stamp)}, planned ${sayDay(day)} by Coveledger ${VERSION}, ${sayEffort(effort, decimalSign)}.`;

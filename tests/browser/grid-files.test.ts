@@ -117,7 +117,7 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
       expect(await typed(PAD, 'T1', '=ROWS(profilestable[Profile])', 100)).toBe(
         "=ROWS('Profiles'!$A$2:$A$101)",
       );
-      expect(await typed('Runs', 'F70', '=LEN([@Room])', 5)).toBe('=LEN($A70)');
+      expect(await typed('Runs', 'F20', '=LEN([@Room])', 5)).toBe('=LEN($A20)');
       await page.keyboard.press('Control+z');
     },
     PAGE_TEST_MS,

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, jest } from '@jest/globals';
 import { callSuite } from './call-suite.ts';
 import { clientSuite } from './client-suite.ts';
+import { compareSuite } from './compare-suite.ts';
 import { cutListSuite } from './cut-list-suite.ts';
 import { cutSuite } from './cut-suite.ts';
 import { effortSuite } from './effort-suite.ts';
@@ -39,6 +40,7 @@ planSuite();
 runsSuite();
 pipedJobSuite();
 clientSuite();
+compareSuite();
 exportSuite();
 filesSuite();
 serveSuite();

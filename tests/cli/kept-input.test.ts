@@ -9,7 +9,8 @@ import { VERSION } from '../../src/core/version.ts';
 import type { KeptTexts } from '../../src/hosts/workbook/kept-text.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
-import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
+import { cutFromPlan, markCut } from '../../src/planning/cut/cut-from-plan.ts';
+import { ticksOf } from '../../src/planning/compare/compare-plans.ts';
 import { keepPlan, type PlanToKeep } from '../../src/planning/kept/keep-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
@@ -93,6 +94,28 @@ test('What is ticked on the sheets of an input workbook stays cut', async () => 
   expect(plan.totals).toMatchObject({ sticks: 2, sticksCut: 1 });
   const [stick] = plan.profiles[0]!.sticks;
   expect(stick).toMatchObject({ id: 'Base #1', isCut: true });
+});
+
+test('Ticks stand in the last plan where it is the one that the sheets were written from', async () => {
+  const text = keepPlan(first.from, VERSION);
+  const ticked = markCut(first.plan, { ...NO_TICKS, sticks: new Set(['Base #1']) });
+  const parts = { inputs: true, plan: ticked };
+  const path = await workbook('both.xlsx', parts, { plan: text, 'written-plan': text });
+  const { plan } = planOf(await planInput(path, QUICK, true));
+  expect(codes(plan)).toContain('plan.kept-used');
+  expect(plan.totals).toEqual({ ...first.plan.totals, sticksCut: 1 });
+});
+
+test('What was cut by a plan before is planned around, unless the input tells itself what is cut', async () => {
+  const marked = markCut(first.plan, { ...NO_TICKS, sticks: new Set(['Base #2']) });
+  const carried = { cut: cutFromPlan(marked, ticksOf(marked)), earlier: marked };
+  const path = await workbook('changed.xlsx', { inputs: true });
+  const { plan } = planOf(await planInput(path, QUICK, false, carried));
+  const cutIn = ({ profiles }: JobPlan): string[] =>
+    profiles.flatMap(({ sticks }) => sticks.flatMap(({ id, isCut }) => (isCut === true ? id : [])));
+  expect(cutIn(plan)).toEqual(['Base #2']);
+  const own = planOf(await planInput(join(folder, 'ticked.xlsx'), QUICK, false, carried));
+  expect(cutIn(own.plan)).toEqual(['Base #1']);
 });
 
 test("The client's copy and the exports carry no plan, and no inputs", async () => {

@@ -57,6 +57,7 @@ export function schemaSuite(): void {
         exit: 0,
       },
       { name: 'client', args: ['client', '.', ...EFFORT, '-o', 'd.xlsx'], exit: 0 },
+      { name: 'compare', args: ['compare', '.', DEMO, ...EFFORT, '-o', 'f.xlsx'], exit: 0 },
       { name: 'export', args: ['export', '.', ...EFFORT, '-o', 'e.zip'], exit: 0 },
       { name: 'runs', args: ['runs', DEMO], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
@@ -84,6 +85,7 @@ export function schemaSuite(): void {
       }
       expect([...judges.keys()].sort()).toEqual([
         'client',
+        'compare',
         'cut',
         'export',
         'plan',

@@ -83,6 +83,8 @@ export function terminalSuite(): void {
           ['plan', `--${HOSTILE}`, job],
           [HOSTILE],
           ['help', HOSTILE],
+          ['compare', job, job, '--seconds', '0', '--out', inJob(`${NAME}-f.xlsx`)],
+          ['compare', faulty, HOSTILE],
         ];
         for (const [at, args] of calls.entries()) {
           const { exit, out, err } = await run(folder, args);
@@ -110,6 +112,7 @@ export function terminalSuite(): void {
       const calls = [
         ['plan', job, '--seconds', '0', '--json'],
         ['client', job, '--seconds', '0', '--json', '--out', 'c.xlsx'],
+        ['compare', job, job, '--seconds', '0', '--json'],
         ['setups', 'coves.csv', '--json'],
         ['cut', 'pieces.csv', 'sticks.csv', '--seconds', '0', '--json'],
         ['plan', HOSTILE.replace('\r', '\n'), '--json'],

@@ -32,6 +32,7 @@ const TABLES = JOB_TABLES.map(({ name }) => name);
 const ANNEX: Readonly<Record<string, string>> = {
   Walls: READING_ROOM.walls.replaceAll('Reading room', 'Annex'),
   Trim: 'Room,Profile,Where,Height,Walls,Inside corners,Starts\nAnnex,Reading cove,ceiling,,except 2,,3\nall,Picture rail,height,60,"1, 3; 4",miter,',
+  Work: 'Work,Per,Minutes,Money,For,Ours\ncrosscut,,0.75,,,yes\ninstall,foot,3.5,,cove,yes\nhang a door,opening,,25.50,,\ninstall at height,factor,1.25,,Picture rail,no\nprime or finish,,,,,no',
 };
 const FILES = TABLES.map((name) => ({
   name,

@@ -38,6 +38,7 @@ describe('The pane beside a workbook', () => {
       Shop: 'Shop',
       Stock: 'Stock',
       Work: 'Work',
+      Job: 'Job',
     });
     expect(faults).toEqual([]);
     // Rows of Runs, each wall of Walls with each of its trim but one that a row of Runs stands for.

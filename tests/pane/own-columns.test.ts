@@ -8,7 +8,9 @@ import { leftOverColumns, previewRows } from '../../src/pane/job/preview-rows.ts
 describe('A trim list of the person’s own, chosen in the pane', () => {
   const house = (headings: RawCell[], ...rows: RawCell[][]) =>
     memoryHost([
-      ...[...demoHost().sheets.values()].filter(({ name }) => name !== 'Runs'),
+      ...[...demoHost().sheets.values()].filter(
+        ({ name }) => !['Runs', 'Walls', 'Trim'].includes(name),
+      ),
       { name: 'House', rows: [headings, ...rows] },
     ]);
 

@@ -48,17 +48,7 @@ describe('From a blank workbook to written sheets', () => {
       kind: 'asking',
       question: {
         replaced: ['Cutting'],
-        added: [
-          'Production',
-          'Labor',
-          'Office',
-          'Pieces',
-          'Set-ups',
-          'Outlines',
-          'Rooms',
-          'Yard',
-          'Client',
-        ],
+        added: OUTPUT.split(', ').filter((name) => name !== 'Cutting'),
         pointing: [{ sheet: 'Cutting', cells: ['Notes!B4'] }],
       },
     });

@@ -188,6 +188,7 @@ describe('What is said', () => {
         'Runs, Walls, Trim, Openings and Profiles',
         'Runs, Walls, Trim, Openings, Profiles and Shop',
         'Runs, Walls, Trim, Openings, Profiles, Shop and Stock',
+        'Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Work',
       ],
     );
     expect(sayWritten(['Client'], undefined)).toBe('Client was written.');

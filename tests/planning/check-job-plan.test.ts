@@ -99,6 +99,25 @@ describe('the independent check of a plan', () => {
       'a price that lies',
       (plan) => ({ ...plan, totals: { ...plan.totals, priceCents: plan.totals.priceCents + 1 } }),
     ],
+    ...(['count', 'hours', 'factor', 'money'] as const).map((part): readonly [string, Damage] => [
+      `a line of work that lies, ${part}`,
+      (plan) => ({
+        ...plan,
+        profiles: plan.profiles.map((one, at) => {
+          const [first, ...rest] = one.work;
+          return at > 0
+            ? one
+            : { ...one, work: [{ ...first!, [part]: first![part] + 1 }, ...rest] };
+        }),
+      }),
+    ]),
+    [
+      'a work left out',
+      (plan) => ({
+        ...plan,
+        profiles: plan.profiles.map((one) => ({ ...one, work: one.work.slice(1) })),
+      }),
+    ],
     ...(['laborCents', 'overheadCents', 'contingencyCents', 'markupCents'] as const).map(
       (line): readonly [string, Damage] => [
         `a line of money that lies, ${line}`,

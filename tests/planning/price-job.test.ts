@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { priceLines } from '../../src/planning/money.ts';
+import { WORK_PER } from '../../src/planning/work/work-row.ts';
 import { priceJob } from '../../src/planning/price-job.ts';
 import { count } from '../deep.ts';
 import { randomTables } from '../sheets/random-jobs.ts';
@@ -116,10 +117,15 @@ describe('The price of a job', () => {
     );
   });
 
-  test('of random jobs adds up to the cent', async () => {
+  test('of random jobs adds up to the cent, with all kinds of work, as an independent look finds it', async () => {
+    const works = new Set<string>();
     for (let seed = 1; seed <= count(1000); seed++) {
       const plan = await planOf(randomTables(seed), { budget: { steps: 0 } });
       expect([seed, checkJobPlan(plan)]).toEqual([seed, []]);
+      const lines = [...plan.profiles.flatMap(({ work }) => work), ...plan.jobWork.lines];
+      for (const { row } of lines) works.add(row.per);
     }
+    // Of all that work is counted by; a factor is no line.
+    expect([...works].sort()).toEqual(WORK_PER.filter((per) => per !== 'factor').sort());
   }, 300_000);
 });

@@ -133,7 +133,7 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     );
     const functions = formulas.flatMap((formula) => formula.match(/[A-Z]+(?=\()/gu) ?? []);
     const plain =
-      'SUM COUNT COUNTA ROUND IF IFERROR ABS SUMPRODUCT EXACT ISNUMBER SUMIF COUNTIF COUNTIFS INDEX MATCH'.split(
+      'SUM COUNT COUNTA ROUND INT MOD MAX IF IFERROR ABS SUMPRODUCT EXACT ISNUMBER SUMIF COUNTIF COUNTIFS INDEX MATCH'.split(
         ' ',
       );
     expect(formulas.length).toBeGreaterThan(20);

@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import type { ExactInches } from '../../core/units/length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import type { ColumnName } from '../grammar/columns.ts';
-import type { Comparison, RunPair } from '../../planning/compare-plans.ts';
+import type { Comparison, RunPair } from '../../planning/compare/comparison.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';

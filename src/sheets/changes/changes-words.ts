@@ -1,5 +1,10 @@
 /** What is said of two plans against each other, on the sheet Changes and on the terminal alike. */
-import type { Comparison, CutBefore, ProfilePair, RunPair } from '../../planning/compare-plans.ts';
+import type {
+  Comparison,
+  CutBefore,
+  ProfilePair,
+  RunPair,
+} from '../../planning/compare/comparison.ts';
 import { count } from '../words/print-length.ts';
 
 export const NOTHING_OTHERWISE = 'No run is added, gone or otherwise.';
@@ -43,7 +48,7 @@ export function sayCut({ cut, sticksBegun }: Comparison): string | undefined {
   const most =
     lost === 0
       ? 'the job still asks for all of them as they are.'
-      : `${lost} of them the job no longer asks for as they are.`;
+      : `the job no longer asks for ${lost} of them as ${lost === 1 ? 'it is' : 'they are'}.`;
   return `${count(cut.length, 'piece was', 'pieces were')} cut or done before; ${most}${begun}`;
 }
 

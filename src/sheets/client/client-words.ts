@@ -66,25 +66,33 @@ function sayRows(rows: readonly WorkRow[]): string[] {
   return [...new Set(said)];
 }
 
-/** What the shop's Work has in the price beside making and cutting: services, and work of its own. */
-function sayAlso({ profiles, jobWork }: JobPlan): string[] {
+/** Services and work of the shop's own that Work asks for; without an hourly rate, time alone prices none. */
+function workAsked({ job, profiles, jobWork }: JobPlan, isPriced: boolean): WorkRow[] {
   const lines = [...profiles.flatMap(({ work }) => work), ...jobWork.lines];
-  const rows = [...new Set(lines.map(({ row }) => row))].filter(
-    (row) => row.typed !== undefined && (isService(row) || !isUsual(row)),
+  return [...new Set(lines.map(({ row }) => row))].filter(
+    (row) =>
+      row.typed !== undefined &&
+      (isService(row) || !isUsual(row)) &&
+      (job.shop.hourlyRate > 0 || row.money > 0) === isPriced,
   );
-  const said = sayRows(rows);
+}
+
+/** What is in the price beside making and cutting. */
+function sayAlso(plan: JobPlan): string[] {
+  const said = sayRows(workAsked(plan, true));
   return said.length === 0 ? [] : [`It covers too: ${said.join(', ')}.`];
 }
 
 /** What is not in it, unless a row of Work or a setting has it there. */
-function sayNotCovered({ job }: JobPlan): string {
+function sayNotCovered(plan: JobPlan): string {
+  const { job } = plan;
   const { said, unsaid } = workNotIncluded(job);
   const services = SERVICES.flatMap(([work]) => {
     const isDelivered = work === 'load and deliver' && job.shop.delivery > 0;
     return unsaid.filter((row) => row.work === work && !isDelivered);
   });
-  const not = [...sayRows([...services, ...said]), 'or taking old trim down'];
-  return `It does not cover ${not.join(', ')}, unless that is agreed in writing.`;
+  const not = sayRows([...services, ...said, ...workAsked(plan, false)]);
+  return `It does not cover ${[...not, 'or taking old trim down'].join(', ')}, unless that is agreed in writing.`;
 }
 
 /** Pieces named one by one; more are only counted. */

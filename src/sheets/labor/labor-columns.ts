@@ -7,7 +7,7 @@ export const RATES = columns({
   work: left('Work'),
   for: left('For'),
   per: left('Per'),
-  minutes: right('Minutes each'),
+  minutes: right('Minutes each; factor'),
   money: right(({ currency }) => `Each, beside the time (${currency})`),
 });
 

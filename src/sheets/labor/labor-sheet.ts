@@ -2,10 +2,13 @@
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { WorkLine } from '../../planning/work/work-row.ts';
 import type { WorkRow } from '../../planning/work/work-row.ts';
+import { worksOf } from '../../planning/work/works-of.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { total } from '../grammar/figures.ts';
-import { cell, sum, SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
+import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor } from '../words/say-work.ts';
 import { addAllowed } from './allowed-table.ts';
@@ -34,7 +37,12 @@ export function draftLabor(
     ...plan.profiles.flatMap((planned) => planned.work.map((line) => ({ line, planned }))),
     ...plan.jobWork.lines.map((line) => ({ line })),
   ];
+  const blocks = [1];
+  const begin = (): void => {
+    blocks.push(draft.next);
+  };
   const rates = addRates(draft, plan, lines);
+  begin();
   draft.spread(SECTIONS.lines, 'section');
   draft.put(LINES.headings(shop));
   const first = draft.next;
@@ -42,12 +50,15 @@ export function draftLabor(
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
   draft.blank();
+  begin();
   addAllowed(draft, plan, acrossSheets);
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
+    begin();
     draft.spread(SECTIONS.without, 'section');
     for (const one of not) draft.spread(one, 'wrapped');
   }
+  layPages(draft, blocks, roomForRows(shop.paper, GRID, 'landscape'));
   return {
     finish: () =>
       draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.labor }),
@@ -60,7 +71,7 @@ function addRates(
   { job }: JobPlan,
   lines: readonly OwnLine[],
 ): ReadonlyMap<WorkRow, { readonly row: number; readonly number: number }> {
-  const used = new Set(lines.map(({ line }) => line.row));
+  const used = new Set(lines.flatMap((own) => [own.line.row, ...factorsOf(own, job.work)]));
   const rates = new Map<WorkRow, { row: number; number: number }>();
   draft.spread(SECTIONS.rates, 'section');
   draft.put(RATES.headings(job.shop));
@@ -85,11 +96,12 @@ function addRates(
 
 function addLine(
   draft: SheetDraft,
-  { line, planned }: OwnLine,
+  own: OwnLine,
   { job }: JobPlan,
   rates: ReturnType<typeof addRates>,
   acrossSheets: PlanAnchors,
 ): void {
+  const { line, planned } = own;
   const { row: work, count, factor, hours, money } = line;
   const rate = rates.get(work);
   if (rate === undefined) throw new RangeError(`Nothing says what ${work.work} takes.`);
@@ -103,7 +115,7 @@ function addLine(
       profile: cell(planned?.profile.name ?? WHOLE_JOB, 'row'),
       per: cell(work.per, 'row'),
       minutes: sum(minutes, work.minutes, 'rowNumber'),
-      factor: cell(factor, 'rowNumber'),
+      factor: factorCell(factor, factorsOf(own, job.work), rates),
       count:
         planned === undefined
           ? cell(count, 'rowDecimal')
@@ -115,6 +127,24 @@ function addLine(
   acrossSheets.place('hoursOnLabor', onSheet('labor', LINES.fixed('hours', row)), line);
   acrossSheets.place('countOnLabor', onSheet('labor', LINES.fixed('count', row)), line);
   acrossSheets.place('moneyOnLabor', onSheet('labor', LINES.fixed('money', row)), line);
+}
+
+/** The rows of Work whose factor a line's hours are times. */
+function factorsOf({ line, planned }: OwnLine, works: readonly WorkRow[]): WorkRow[] {
+  if (planned === undefined || line.row.per !== 'foot') return [];
+  return worksOf(planned.profile, works).filter(({ per, isOurs }) => per === 'factor' && isOurs);
+}
+
+function factorCell(
+  factor: number,
+  rows: readonly WorkRow[],
+  rates: ReturnType<typeof addRates>,
+): DraftCell {
+  const cells = rows.flatMap((one) => {
+    const rate = rates.get(one);
+    return rate === undefined ? [] : RATES.fixed('minutes', rate.row);
+  });
+  return cells.length === 0 ? cell(factor, 'rowNumber') : sum(cells.join('*'), factor, 'rowNumber');
 }
 
 function addTotals(draft: SheetDraft, lines: readonly OwnLine[], first: number): void {

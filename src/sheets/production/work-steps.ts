@@ -34,7 +34,7 @@ function workStep({ acrossSheets }: OrderFacts, line: WorkLine, planned?: Profil
   const { row, count, hours } = line;
   return {
     work: planned === undefined ? row.work : `${row.work}: ${planned.profile.name}`,
-    how: `per ${row.per}`,
+    how: 'as Work has it',
     count: () => sum(() => acrossSheets.at('countOnLabor', line), count, 'rowDecimal'),
     of: row.per,
     hours: () => ({ formula: () => acrossSheets.at('hoursOnLabor', line), value: hours }),

@@ -7,7 +7,7 @@ import type {
   RunPair,
   RunState,
   TotalFigures,
-} from './compare-plans.ts';
+} from './comparison.ts';
 
 /** Grows when a field changes its meaning or goes; new fields alone don't change it. */
 export const COMPARISON_JSON_VERSION = 1;
