@@ -12,7 +12,6 @@ export function addRange(draft: SheetDraft, plan: JobPlan): void {
   const range = rangeOfPrice(plan, sayWork);
   if (range === undefined) return;
   const { shop } = plan.job;
-  draft.blank();
   draft.spread(SECTIONS.range, 'section');
   draft.spread(RANGE_NOTE, 'note');
   draft.spread(sayRange(range, shop), 'wrapped');

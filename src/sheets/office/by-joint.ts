@@ -20,6 +20,7 @@ export function addJoints(
   draft.put(JOINTS.headings(plan.job.shop));
   for (const planned of joined) addProfile(draft, plan, planned, terms, acrossSheets);
   if (joined.length === 0) draft.put(JOINTS.sparseRow({ profile: cell(NONE.joints, 'row') }));
+  draft.blank();
 }
 
 function addProfile(

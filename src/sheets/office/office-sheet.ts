@@ -2,6 +2,8 @@
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { addRange } from './by-chance.ts';
@@ -23,12 +25,19 @@ export function draftOffice(
   draft.spread(SUBTITLE, 'note');
   draft.blank();
   const terms = addTerms(draft, plan.job.shop, acrossSheets);
+  const blocks = [1, draft.next];
   const rows = addLengths(draft, plan, terms, acrossSheets);
-  addOpenings(draft, plan, rows);
-  addRooms(draft, plan, acrossSheets);
-  addJoints(draft, plan, terms, acrossSheets);
-  addRange(draft, plan);
+  for (const add of [
+    () => addOpenings(draft, plan, rows),
+    () => addRooms(draft, plan, acrossSheets),
+    () => addJoints(draft, plan, terms, acrossSheets),
+    () => addRange(draft, plan),
+  ]) {
+    blocks.push(draft.next);
+    add();
+  }
   const { paper } = plan.job.shop;
+  layPages(draft, blocks, roomForRows(paper, GRID, 'portrait'));
   return {
     finish: () => draft.finish({ paper, orientation: 'portrait', footer: SHEET_NAMES.office }),
   };
