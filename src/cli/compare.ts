@@ -98,7 +98,7 @@ async function runCompare(call: Call): Promise<Report> {
     return stamp === undefined ? name : `${name}. ${sayStamp(stamp, shop.decimalSign)}`;
   });
   const plans = { before: was ?? old, after: is ?? now };
-  const description = describeChanges(comparison, plans, shop, made.moment ?? made.day);
+  const description = describeChanges(comparison, plans, after.plan.job, made.moment ?? made.day);
   if (out !== undefined) {
     const saved = await saveFile(out, await writeWorkbook(description), { replace: rules.force });
     if (!saved.ok) return refusePlan(call, 2, { faults: saved.faults, cautions: [] });

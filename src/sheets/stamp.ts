@@ -44,7 +44,7 @@ function sayEffort(effort: SearchEffort, decimalSign: DecimalSign): string {
 /** The sheet with its job over every printed page that has a header, and the stamp after its footer. */
 export function stampSheet(
   sheet: SheetDescription,
-  { titleBlock, shop }: Job,
+  { titleBlock, shop }: Pick<Job, 'titleBlock' | 'shop'>,
   stamp: Stamp | undefined,
 ): SheetDescription {
   const { print } = sheet;

@@ -34,7 +34,7 @@ beforeAll(async () => {
   const [before, after] = [await planOf(DEMO), await planOf(CHANGED)];
   comparison = comparePlans(before, after);
   const plans = { before: 'quoted.xlsx', after: 'changed.xlsx' };
-  workbook = describeChanges(comparison, plans, after.job.shop, '2026-11-30');
+  workbook = describeChanges(comparison, plans, after.job, '2026-11-30');
   sheet = sheetOf(workbook, 'Changes');
 });
 
@@ -110,9 +110,8 @@ describe('The sheet Changes', () => {
   test('of two plans that are alike it says so, and of nothing left to plan it makes no table', async () => {
     const done = { runs: 'Room,Run,Profile,Length,Done\nHall,north,Base,100,yes' };
     const plan = await planOf(done);
-    const { shop } = plan.job;
     const plans = { before: 'a', after: 'b' };
-    const alike = describeChanges(comparePlans(plan, plan), plans, shop, '2026-11-30');
+    const alike = describeChanges(comparePlans(plan, plan), plans, plan.job, '2026-11-30');
     expect(checkDescription(cleanDescription(alike))).toEqual([]);
     const texts = sheetOf(alike, 'Changes').rows.map(({ cells }) => cells[0]?.value);
     expect(texts).toContain('No run is added, gone or otherwise.');

@@ -257,8 +257,7 @@ export class RowReader {
   day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
     const cell = this.#cell(heading);
     const isDate = typeof cell === 'object' && cell?.kind === 'date';
-    if (isDate && cell.day !== undefined) return cell.day;
-    const value = this.#given(heading);
+    const value = isDate && cell.day !== undefined ? cell.day : this.#given(heading);
     const day = value === undefined ? undefined : this.#note(heading, parseDay(value, argument));
     return day?.ok === true ? day.value : undefined;
   }

@@ -4,6 +4,7 @@ import type { ExactInches } from '../../core/units/length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import type { ColumnName } from '../grammar/columns.ts';
 import type { Comparison, RunPair } from '../../planning/compare/comparison.ts';
+import type { Job } from '../../planning/job.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from '../grammar/description.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
@@ -11,7 +12,9 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
 import { cell, SheetDraft, sum, type DraftCell, type SheetRow } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
+import { stampSheet } from '../stamp.ts';
 import { numberIn } from '../words/print-length.ts';
+import { fileTitle } from '../words/say-title.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { ALL, CUT, GRID, LINES, PROFILES, RUNS, TOTALS } from './changes-columns.ts';
 import {
@@ -39,13 +42,13 @@ export interface ComparedPlans {
 
 /**
  * @param plans what the two are, and when each was planned
- * @param shop of the plan after: its unit, money and paper
+ * @param job of the plan after: its unit, money and paper, and what names it
  */
 export function describeChanges(
   comparison: Comparison,
   plans: ComparedPlans,
-  shop: Shop,
-  day: string,
+  { shop, titleBlock }: Job,
+  made: string,
 ): WorkbookDescription {
   const draft = new SheetDraft(SHEET, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
@@ -66,7 +69,13 @@ export function describeChanges(
   addLines(changes);
   addCut(changes);
   const print = { paper: shop.paper, orientation: 'landscape', footer: SHEET } as const;
-  return { version: DESCRIPTION_VERSION, title: SHEET, made: day, sheets: [draft.finish(print)] };
+  const sheet = stampSheet(draft.finish(print), { shop, titleBlock }, undefined);
+  return {
+    version: DESCRIPTION_VERSION,
+    title: fileTitle(SHEET, titleBlock),
+    made,
+    sheets: [sheet],
+  };
 }
 
 interface Changes {
