@@ -8,6 +8,7 @@ type PlanSheet = (typeof SHEET_NAMES)[keyof typeof SHEET_NAMES];
 const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, string>>> = {
   Production: 'what to make, from what, in which order',
   Labor: 'what the hours are: each kind of work, how many of it, minutes to change',
+  Office: 'prices to quote from: by length, opening, room and joint; what more of a molding costs',
   Pieces: 'every piece, to sort and filter',
   'Set-ups': 'a page for each cove: angle, tilt, rail marks, heights of the passes',
   Outlines: 'each cove at full size, to trace',

@@ -12,6 +12,7 @@ import { describeSetUpFormulas } from './formulas/set-up-formulas.ts';
 import { draftLabor } from './labor/labor-sheet.ts';
 import { describeLabels } from './labels/labels-sheet.ts';
 import { describeOutlines } from './outlines/outlines-sheet.ts';
+import { draftOffice } from './office/office-sheet.ts';
 import { draftPieces } from './pieces/pieces-sheet.ts';
 import { newPlanAnchors } from './plan-anchors.ts';
 import { draftProduction } from './production/production-sheet.ts';
@@ -28,7 +29,7 @@ export interface SheetChoice {
 }
 
 /**
- * Describes the sheets Production, Labor, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
+ * Describes the sheets Production, Labor, Office, Pieces, Set-ups, Outlines (where coves are cut), Cutting,
  * Labels (where Shop asks for them), Rooms (where rooms have walls), Yard (where something is bought) and Client: all totals as plain
  * formulas with what they come to, lengths as they are planned. It holds nothing of the person's but
  * the job's own words.
@@ -40,6 +41,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
   // These point to cells of each other, and of sheets described after them: they are finished last.
   const production = draftProduction(plan, acrossSheets, choice.stamp);
   const labor = draftLabor(plan, acrossSheets);
+  const office = draftOffice(plan, acrossSheets);
   const pieces = draftPieces(plan, acrossSheets);
   const cutting = draftCutting(plan, acrossSheets);
   const rooms = draftRooms(plan, acrossSheets);
@@ -56,6 +58,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
     sheets: [
       stamped(production.finish()),
       stamped(labor.finish()),
+      stamped(office.finish()),
       stamped(pieces.finish()),
       stamped(describeSetUps(plan)),
       ...(outlines === undefined ? [] : [stamped(outlines)]),

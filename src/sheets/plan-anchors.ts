@@ -5,6 +5,7 @@ import { Anchors } from './grammar/anchors.ts';
 export const SHEET_NAMES = {
   production: 'Production',
   labor: 'Labor',
+  office: 'Office',
   pieces: 'Pieces',
   setUps: 'Set-ups',
   outlines: 'Outlines',
@@ -18,6 +19,18 @@ export const SHEET_NAMES = {
 interface PlanPlaces {
   /** Of a profile's plan, on Production: what lumber it bears. */
   readonly lumberOnProduction: string;
+  /** Of a profile's plan, on Production: its lumber, its credit (below 0), its price. */
+  readonly moneyOnProduction: Readonly<Record<'lumber' | 'offcutCredit' | 'price', string>>;
+  /** Of a room's first line, on Production: what its lines come to. */
+  readonly roomPriceOnProduction: string;
+  /** What the work for the whole job comes to; 0 where there is none. */
+  readonly jobPriceOnProduction: string;
+  readonly ratesOnProduction: Readonly<
+    Record<
+      'hourlyRate' | 'overhead' | 'contingency' | 'materialMarkup' | 'laborMarkup' | 'margin',
+      string
+    >
+  >;
   /** Of a profile's plan, on Cutting: how many sticks and blanks are cut up. */
   readonly sticksOnCutting: string;
   /** Of a profile's plan, on Cutting: how many lengths are cut from them, parts and spares included. */

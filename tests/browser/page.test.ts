@@ -36,6 +36,7 @@ const INPUT = [
 const WRITTEN = [
   'Production',
   'Labor',
+  'Office',
   'Pieces',
   'Set-ups',
   'Outlines',

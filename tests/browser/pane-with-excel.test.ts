@@ -19,6 +19,7 @@ const INPUT = [
 const OUTPUT = [
   'Production',
   'Labor',
+  'Office',
   'Pieces',
   'Set-ups',
   'Outlines',

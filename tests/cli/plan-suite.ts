@@ -29,6 +29,7 @@ interface PlanAnswer {
 const PLAN_SHEETS = [
   'Production',
   'Labor',
+  'Office',
   'Pieces',
   'Set-ups',
   'Outlines',

@@ -23,7 +23,17 @@ beforeAll(async () => {
 const namesOf = ({ sheets }: WorkbookDescription): string[] => sheets.map(({ name }) => name);
 const REPLACE_ALL = {
   owner: 'tool',
-  replace: ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Cutting', 'Yard', 'Client'],
+  replace: [
+    'Production',
+    'Labor',
+    'Office',
+    'Pieces',
+    'Set-ups',
+    'Outlines',
+    'Cutting',
+    'Yard',
+    'Client',
+  ],
 } as const;
 
 interface Trial {
@@ -248,6 +258,7 @@ describe('Replacing', () => {
       ['Trim list', false, []],
       ['Production', true, ['Budget!D1', 'Trim list!F9']],
       ['Labor', true, []],
+      ['Office', true, []],
       ['Pieces', true, []],
       ['Set-ups', true, []],
       ['Cutting', true, []],

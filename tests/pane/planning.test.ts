@@ -5,7 +5,7 @@ import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
 
-const OUTPUT = 'Production, Labor, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard, Client';
+const OUTPUT = 'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard, Client';
 
 describe('From a blank workbook to written sheets', () => {
   test('the demo is made, checked, planned and written, and only then do the sheets stand', async () => {
@@ -28,7 +28,7 @@ describe('From a blank workbook to written sheets', () => {
       file: undefined,
     });
     expect(store.get().announcement.text).toBe(
-      'Production, Labor, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written.',
+      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written.',
     );
   });
 
@@ -48,7 +48,7 @@ describe('From a blank workbook to written sheets', () => {
       kind: 'asking',
       question: {
         replaced: ['Cutting'],
-        added: ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Rooms', 'Yard', 'Client'],
+        added: OUTPUT.split(', ').filter((name) => name !== 'Cutting'),
         pointing: [{ sheet: 'Cutting', cells: ['Notes!B4'] }],
       },
     });
@@ -267,7 +267,7 @@ describe('Without a workbook beside it', () => {
     await actions.askToWrite();
     expect(saved).toEqual(['demo-trim.xlsx', 'House planned.xlsx']);
     expect(store.get().announcement.text).toBe(
-      'Production, Labor, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written to House planned.xlsx.',
+      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written to House planned.xlsx.',
     );
   });
 

@@ -60,6 +60,7 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
       ...[
         'Production',
         'Labor',
+        'Office',
         'Pieces',
         'Set-ups',
         ...outlines,

@@ -74,4 +74,6 @@ export const HEADINGS = {
   minutes: 'Minutes',
   moneyEach: 'Money',
   ours: 'Ours',
+  minutesLow: 'Low',
+  minutesHigh: 'High',
 } as const;

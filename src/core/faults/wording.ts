@@ -562,6 +562,12 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} stands with a factor, which is no work by itself. Leave it blank.`,
   'job.work-differs': (f) =>
     `${f.argument}: ${f.given} here, and ${f.limit} by Shop's ${f.detail('setting')}. They are the same thing: leave one of the two blank, or make them agree.`,
+  'job.work-low-above': (f) =>
+    `${f.argument}: ${f.given} is more than ${f.limit} under Minutes. Low is the least that is likely: write what is at most as much, or leave it blank.`,
+  'job.work-high-below': (f) =>
+    `${f.argument}: ${f.given} is less than ${f.limit} under Minutes. High is the most that is likely: write what is at least as much, or leave it blank.`,
+  'job.work-range-of-nothing': (f) =>
+    `${f.argument}: ${f.given} is not in the price, so nothing lies between Low and High. Fill in Minutes or write yes under Ours; or leave Low and High blank.`,
   'job.work-needs-width': (f) =>
     `${f.argument} of ${f.given} is needed: ${f.detail('work')} is counted by the square foot of its face. Fill it in, or say in Work For what else it is.`,
   'job.price-per-needs': (f) =>

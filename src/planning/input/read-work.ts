@@ -4,7 +4,14 @@ import { findNearNames } from '../../core/words/near-words.ts';
 import { MAKES, nameKey, sameName, type Profile } from '../job.ts';
 import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
 import { USUAL_WORK, usualRows } from '../work/usual-work.ts';
-import { isOfTheJob, WORK_CELLS, WORK_PER, type WorkPer, type WorkRow } from '../work/work-row.ts';
+import {
+  isNotIncluded,
+  isOfTheJob,
+  WORK_CELLS,
+  WORK_PER,
+  type WorkPer,
+  type WorkRow,
+} from '../work/work-row.ts';
 import { cellsOf } from './cells-of.ts';
 import { WORK_HEADINGS } from './headings/work-headings.ts';
 import type { RawTable } from './raw-table.ts';
@@ -66,10 +73,12 @@ function readRow(row: RowReader, facts: WorkFacts): WorkRow | undefined {
   const isOurs = row.yesNo('ours', true);
   const minutes = readMinutes(row, work, per, { isOurs, money, facts });
   if (minutes === undefined) return undefined;
+  const range = readRange(row, { work, per, minutes, money, isOurs });
   return {
     work,
     per,
     minutes,
+    ...(range === undefined ? {} : { range }),
     money,
     ...(whom === undefined ? {} : { for: whom }),
     isOurs,
@@ -130,12 +139,9 @@ function readMinutes(
     if (money > 0 || !isOurs) return 0;
     return row.refuse('minutes', fault('job.work-needs-minutes', 'minutes', work));
   }
-  const isFactor = per === 'factor';
-  const minutes = row.number('minutes', 0, isFactor ? MOST_FACTOR : MOST_MINUTES, {
-    words: isFactor ? ['x', '×', 'times'] : ['min', 'mins', 'minutes'],
-  });
+  const minutes = readEach(row, 'minutes', per);
   if (minutes === undefined) return undefined;
-  if (isFactor && minutes === 0) {
+  if (per === 'factor' && minutes === 0) {
     return row.refuse('minutes', fault('number.not-positive', 'minutes', 0));
   }
   const setting = usual?.setting;
@@ -149,4 +155,43 @@ function readMinutes(
     return row.refuse('minutes', fault('job.work-differs', 'minutes', minutes, { limit, details }));
   }
   return minutes;
+}
+
+/** Of one: its minutes, or a factor. */
+function readEach(
+  row: RowReader,
+  heading: 'minutes' | 'minutesLow' | 'minutesHigh',
+  per: WorkPer,
+): number | undefined {
+  const isFactor = per === 'factor';
+  return row.number(heading, 0, isFactor ? MOST_FACTOR : MOST_MINUTES, {
+    words: isFactor ? ['x', '×', 'times'] : ['min', 'mins', 'minutes'],
+  });
+}
+
+/** Low and High, each standing in for a blank one by the minutes; refused where nothing would come of them. */
+function readRange(
+  row: RowReader,
+  { work, per, minutes, money, isOurs }: Omit<WorkRow, 'range' | 'for' | 'typed'>,
+): WorkRow['range'] | undefined {
+  const headings = (['minutesLow', 'minutesHigh'] as const).filter((one) => !row.isBlank(one));
+  const [first] = headings;
+  if (first === undefined) return undefined;
+  if (isNotIncluded({ work, per, isOurs, minutes, money })) {
+    return row.refuse(first, fault('job.work-range-of-nothing', first, work));
+  }
+  const read = (heading: 'minutesLow' | 'minutesHigh'): number | undefined =>
+    row.isBlank(heading) ? minutes : readEach(row, heading, per);
+  const [low, high] = [read('minutesLow'), read('minutesHigh')];
+  if (low === undefined || high === undefined) return undefined;
+  if (low > minutes) {
+    row.refuse('minutesLow', fault('job.work-low-above', 'minutesLow', low, { limit: minutes }));
+  }
+  if (high < minutes) {
+    row.refuse(
+      'minutesHigh',
+      fault('job.work-high-below', 'minutesHigh', high, { limit: minutes }),
+    );
+  }
+  return { low, high };
 }

@@ -33,7 +33,16 @@ export type JobPer = (typeof OF_THE_JOB)[number];
 /** Counted profile by profile; a factor is no count, see `factorFor`. */
 export type ProfilePer = Exclude<WorkPer, JobPer | 'factor'>;
 
-export const WORK_CELLS = ['workDone', 'per', 'minutes', 'moneyEach', 'for', 'ours'] as const;
+export const WORK_CELLS = [
+  'workDone',
+  'per',
+  'minutes',
+  'moneyEach',
+  'for',
+  'ours',
+  'minutesLow',
+  'minutesHigh',
+] as const;
 export type WorkCell = (typeof WORK_CELLS)[number];
 
 export interface WorkRow {
@@ -41,6 +50,8 @@ export interface WorkRow {
   readonly per: WorkPer;
   /** For each of what it is counted by; of a factor, the factor. */
   readonly minutes: number;
+  /** Between which the minutes, or the factor, are likely; absent: nobody said. */
+  readonly range?: { readonly low: number; readonly high: number };
   /** Beside the hours, for each, in the shop's currency: what somebody else asks for it. */
   readonly money: number;
   /** A profile's name or a make; absent: all. */

@@ -96,6 +96,14 @@ const FIGURES: readonly (readonly [string, string])[] = [
     'An offcut that is kept earns its length at the percent of the cheapest price, rounded down to the cent offcut by offcut, and never more than half of its stick.',
   ],
   [
+    'Prices to quote',
+    'On the sheet Office, before minimum charge, delivery, rounding up and tax. A foot (or metre) of a molding is its price over its net length, with and without the work of its set-up. Ten feet more (another length may be typed there) are lumber less credit as it costs by net length in this plan, and the work that grows with length: passes, boards, and what goes by the foot, the square foot or the board foot; no set-up, no more pieces, ends, crosscuts and joints. Of lumber and of labor each comes into the price times (1 + overhead) × (1 + contingency) + its markup, over 1 - margin. An opening is what its casing, apron and stool come to by length, on average of its kind.',
+  ],
+  [
+    'Low, likely, high',
+    'Where rows of Work that are in the price say Low or High, Office draws their minutes ten thousand times, likeliest at Minutes and none outside of Low and High, each by itself: one job in ten comes to less than the low price, one in ten to more than the high one. The same plan has the same figures. Lumber stays as planned.',
+  ],
+  [
     'By room',
     'A profile’s price, passes and hours are shared among the rooms by net length: a short return costs as much a foot as a long wall. Of a board that several profiles are cut from each bears its strips’ width.',
   ],
@@ -152,7 +160,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Then',
-    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
   ],
 ];
 

@@ -203,6 +203,8 @@ export const INPUT_TABLES: readonly InputTable[] = [
       moneyEach: { width: 10, isNumber: true },
       for: { width: 22 },
       ours: { width: 8, allow: YES_NO },
+      minutesLow: { width: 8, isNumber: true },
+      minutesHigh: { width: 8, isNumber: true },
     },
   },
 ];

@@ -55,9 +55,23 @@ export function addHeader(
     ratesOf(plan, onThisSheet, draft.next),
     [...ticked, ...priceOf(plan, onThisSheet, draft.next + ticked.length)],
   ];
+  lendRates(acrossSheets, onThisSheet);
   const most = Math.max(...lists.map((lines) => lines.length));
   for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
   draft.blank();
+}
+
+/** The rates that other sheets' formulas go by. */
+function lendRates(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): void {
+  const at = (name: RateName): string => onSheet('production', onThisSheet.at(name));
+  acrossSheets.place('ratesOnProduction', {
+    hourlyRate: at('hourlyRate'),
+    overhead: at('overhead'),
+    contingency: at('contingency'),
+    materialMarkup: at('materialMarkup'),
+    laborMarkup: at('laborMarkup'),
+    margin: at('margin'),
+  });
 }
 
 /** A line of each list, or none where a list has ended. */

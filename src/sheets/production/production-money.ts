@@ -40,6 +40,13 @@ export function addMoney(
     onThisSheet.place('moneyRow', row, planned);
     const lumber = onSheet('production', MONEY.at('lumber', row));
     acrossSheets.place('lumberOnProduction', lumber, planned);
+    const at = (column: 'offcutCredit' | 'price'): string =>
+      onSheet('production', MONEY.fixed(column, row));
+    acrossSheets.place(
+      'moneyOnProduction',
+      { lumber, offcutCredit: at('offcutCredit'), price: at('price') },
+      planned,
+    );
     draft.put(profileRow(planned, index + 1, row, acrossSheets, onThisSheet));
   });
   addJobWork(draft, plan, acrossSheets, onThisSheet);
@@ -86,6 +93,7 @@ function addJobWork(
   if (paid === undefined) {
     onThisSheet.place('jobHours', '0');
     onThisSheet.place('jobPrice', '0');
+    acrossSheets.place('jobPriceOnProduction', '0');
     return;
   }
   const row = draft.next;
@@ -102,6 +110,7 @@ function addJobWork(
   );
   onThisSheet.place('jobHours', MONEY.at('hours', row));
   onThisSheet.place('jobPrice', MONEY.at('price', row));
+  acrossSheets.place('jobPriceOnProduction', onSheet('production', MONEY.at('price', row)));
 }
 
 /** Labor and all that comes of it, in a row whose hours and lumber stand. */

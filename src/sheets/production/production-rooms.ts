@@ -11,7 +11,7 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import type { PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
@@ -81,7 +81,10 @@ function addLines(draft: SheetDraft, lines: readonly Line[], facts: RoomFacts): 
     let to = from;
     while (lines[to]?.line.room === room) to += 1;
     const some = lines.slice(from, to);
-    rooms.push(draft.put(roomRow(room, some, draft.next, facts.styles)));
+    const row = draft.put(roomRow(room, some, draft.next, facts.styles));
+    const price = onSheet('production', ROOMS.at('price', row));
+    facts.acrossSheets.place('roomPriceOnProduction', price, some[0]?.line);
+    rooms.push(row);
     for (const line of some) {
       const row = draft.next;
       draft.put(lineRow(line, row, before.get(line.planned), facts));

@@ -50,4 +50,19 @@ export const WORK_HEADINGS = [
     also: ['included', 'in the price', 'by us'],
     often: ['who'],
   },
+  {
+    ...headed('minutesLow'),
+    holds: 'number',
+    meaning:
+      'The least minutes, or the least factor, that are likely; blank is as Minutes. With it, or High, Office shows between which figures the price is likely to end.',
+    also: ['low minutes', 'least'],
+    often: ['best'],
+  },
+  {
+    ...headed('minutesHigh'),
+    holds: 'number',
+    meaning: 'The most minutes, or the highest factor, that are likely; blank is as Minutes.',
+    also: ['high minutes', 'most'],
+    often: ['worst'],
+  },
 ] as const satisfies readonly Heading[];

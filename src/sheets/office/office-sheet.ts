@@ -1,0 +1,44 @@
+/** The office sheet: what a person quotes from, by length, opening, room and joint. */
+import type { JobPlan } from '../../planning/job-plan.ts';
+import { addVerdict } from '../agreement.ts';
+import type { SheetDescription } from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
+import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { addRange } from './by-chance.ts';
+import { addJoints } from './by-joint.ts';
+import { addLengths } from './by-length.ts';
+import { addOpenings } from './by-opening.ts';
+import { addRooms } from './by-room.ts';
+import { GRID } from './office-columns.ts';
+import { addTerms } from './office-terms.ts';
+import { SUBTITLE } from './office-words.ts';
+
+export function draftOffice(
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+): { readonly finish: () => SheetDescription } {
+  const draft = new SheetDraft(SHEET_NAMES.office, GRID, true);
+  draft.spread(SHEET_NAMES.office, 'title');
+  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, GRID.length - 1]);
+  draft.spread(SUBTITLE, 'note');
+  draft.blank();
+  const terms = addTerms(draft, plan.job.shop, acrossSheets);
+  const blocks = [1, draft.next];
+  const rows = addLengths(draft, plan, terms, acrossSheets);
+  for (const add of [
+    () => addOpenings(draft, plan, rows),
+    () => addRooms(draft, plan, acrossSheets),
+    () => addJoints(draft, plan, terms, acrossSheets),
+    () => addRange(draft, plan),
+  ]) {
+    blocks.push(draft.next);
+    add();
+  }
+  const { paper } = plan.job.shop;
+  layPages(draft, blocks, roomForRows(paper, GRID, 'portrait'));
+  return {
+    finish: () => draft.finish({ paper, orientation: 'portrait', footer: SHEET_NAMES.office }),
+  };
+}
