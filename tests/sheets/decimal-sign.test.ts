@@ -97,7 +97,7 @@ describe('A shop with a decimal comma', () => {
       'Profile,Make,Blank width,Blank thickness,Cove width,Cove depth,Species\nCove,cove,110,25,"250,5","12,5",Poplar';
     const { faults, cautions } = readTables({ shop, profiles });
     expect(faults.map(({ message }) => message)).toContain(
-      'hourly rate: “62.5” has its decimals behind “.”, and the decimal sign is “,” here. Write it with that one; where all numbers use the other, say so in Shop (decimal sign).',
+      'hourly rate: “62.5” has its decimals behind “.”, and the decimal sign is “,” here. Write it with that one; where the whole job uses the other, say so in Shop (decimal sign).',
     );
     expect(pointed(cautions.map(({ message }) => message))).toEqual([]);
     const planning = comma.cautions.map(({ message }) => message);
