@@ -101,7 +101,7 @@ const CUT_OFF = 11;
       'of %s, Client says whether it is behind, and the price now',
       (name) => {
         const price = String(valueAt(name, 'Client!A3') ?? '');
-        const now = valueAt(name, 'Client!F3');
+        const now = valueAt(name, 'Client!G3');
         if (EDITS[name]!.behind === undefined) {
           expect([price, now ?? '']).toEqual(['', '']);
           return;
