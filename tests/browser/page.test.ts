@@ -127,17 +127,17 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
           sheet.getRange(cell).setValue({ v });
       });
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('U7').getDisplayValue() === '0.0°',
+        () => grid.book().getSheetByName('Profiles')!.getRange('V7').getDisplayValue() === '0.0°',
       );
       for (let times = 0; times < 3; times++) await page.evaluate(() => grid.api.undo());
       await typeInto(page, 'Profiles', 'C2', '30');
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('V2').getDisplayValue() === 'no',
+        () => grid.book().getSheetByName('Profiles')!.getRange('W2').getDisplayValue() === 'no',
       );
-      expect((await shownIn(page, 'Profiles', 'W2'))[0]![0]).toMatch(/^Width is 30 in/u);
+      expect((await shownIn(page, 'Profiles', 'X2'))[0]![0]).toMatch(/^Width is 30 in/u);
       await page.keyboard.press('Control+z');
       await page.waitForFunction(
-        () => grid.book().getSheetByName('Profiles')!.getRange('V2').getDisplayValue() === 'yes',
+        () => grid.book().getSheetByName('Profiles')!.getRange('W2').getDisplayValue() === 'yes',
       );
       expect((await shownIn(page, 'Profiles', 'C2'))[0]).toEqual(['3 5/8']);
     },

@@ -40,11 +40,14 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const { sheets } = readXlsxBack(await bytesOf(download));
       expect(sheets.map(({ name }) => name)).toEqual([
         'Production',
+        'Labor',
+        'Office',
         'Pieces',
         'Set-ups',
         'Outlines',
         'Cutting',
         'Rooms',
+        'Yard',
         'Client',
       ]);
       const { plan } = await planOnOwn(jobOf(DEMO));
