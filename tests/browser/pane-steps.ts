@@ -19,7 +19,8 @@ export async function goTo(
   page: Page,
   tab: 'Job' | 'Profile' | 'Plan' | 'Functions',
 ): Promise<void> {
-  await page.getByRole('tab', { name: tab }).click();
+  // A sheet of the workbook may be called as a tab of the pane.
+  await page.locator(`[role=tab][data-title="${tab}"]`).click();
 }
 
 /** Makes the demo's input sheets, and waits until they are read. */
