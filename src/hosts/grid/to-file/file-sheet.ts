@@ -27,6 +27,8 @@ import { hexColor } from '../convert-style.ts';
 import { cellText } from './cell-text.ts';
 
 const POINTS_PER_PIXEL = POINTS_PER_INCH / 96;
+/** Finer parts of a point are what multiplying has left. */
+const PARTS_OF_POINT = 1e6;
 const STANDARD_ROW_PIXELS = 20;
 const ERROR = /^#[A-Z/0-9]+[!?]?$/u;
 
@@ -103,7 +105,7 @@ function fileRows({ rowData = {} }: SheetData): Record<number, PlainRow> {
     const hidden = hd === BooleanNumber.TRUE;
     if (plain && !hidden) continue;
     rows[Number(row)] = {
-      ...(plain ? {} : { points: pixels * POINTS_PER_PIXEL }),
+      ...(plain ? {} : { points: wholeParts(pixels * POINTS_PER_PIXEL) }),
       ...(hidden ? { hidden } : {}),
     };
   }
@@ -217,4 +219,8 @@ function forEachCell<T>(
       if (one !== null && one !== undefined) each(Number(row), Number(column), one);
     }
   }
+}
+
+function wholeParts(points: number): number {
+  return Math.round(points * PARTS_OF_POINT) / PARTS_OF_POINT;
 }
