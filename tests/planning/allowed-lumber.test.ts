@@ -51,7 +51,7 @@ describe('Lumber by the offcut allowance', () => {
       )?.profile.name;
       if (name === undefined) continue;
       const [head, ...rows] = tables.runs!.split('\n');
-      const more = [...rows, `Loft,one more,"${name.replaceAll('"', '""')}",20,,,,,,,`];
+      const more = [...rows, `Loft,one more,"${name.replaceAll('"', '""')}",20 in,,,,,,,`];
       const longer = await planOf(
         { ...tables, runs: [head, ...more].join('\n') },
         { budget: { steps: 0 } },
