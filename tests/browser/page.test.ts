@@ -20,32 +20,9 @@ import {
 } from './page-suite.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 import { goTo, planJob } from './pane-steps.ts';
+import { INPUT_SHEETS, planSheets } from '../sheets/sheet-names.ts';
 
-const INPUT = [
-  'How to',
-  'Runs',
-  'Walls',
-  'Trim',
-  'Openings',
-  'Profiles',
-  'Shop',
-  'Stock',
-  'Work',
-  'Job',
-];
-const WRITTEN = [
-  'Production',
-  'Labor',
-  'Office',
-  'Pieces',
-  'Set-ups',
-  'Outlines',
-  'Cutting',
-  'Rooms',
-  'Yard',
-  'Client',
-];
-const SHEETS = [...INPUT, ...WRITTEN];
+const SHEETS = [...INPUT_SHEETS, ...planSheets()];
 /** Grid shown and functions answering, cold, on two cores; a busy machine has thrice as long. */
 const READY_MS = 4_000;
 const BUSY = 3;
@@ -88,7 +65,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
     'shows the demo job, its functions live, within seconds; the pane comes after the sheet',
     async () => {
       const { page } = opened!;
-      expect(await sheetNames(page)).toEqual(INPUT);
+      expect(await sheetNames(page)).toEqual(INPUT_SHEETS);
       await page.waitForFunction(() => performance.getEntriesByName('functions answer').length > 0);
       const at = await page.evaluate(() => {
         const start = (name: string) => performance.getEntriesByName(name)[0]!.startTime;
@@ -164,7 +141,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
       await page.keyboard.press('Control+z');
       // What the pane says of the sheets goes with them.
       await written.waitFor({ state: 'hidden' });
-      expect(await sheetNames(page)).toEqual(INPUT);
+      expect(await sheetNames(page)).toEqual(INPUT_SHEETS);
       await page.keyboard.press('Control+y');
       await page.waitForFunction((all) => grid.book().getNumSheets() === all, SHEETS.length);
       await page.getByRole('button', { name: 'Write the sheets' }).click();
@@ -247,7 +224,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
       const whole = await print('Set-ups');
       expect(whole.size).toEqual(LETTER.toReversed());
       expectDrawn(whole, wanted, 1);
-      for (const sheet of WRITTEN) {
+      for (const sheet of planSheets()) {
         const { texts } = await print(sheet);
         // No page is printed without anything on it but its number.
         const blank = texts.filter((text) => wordsOf(text).length < LEAST_WORDS);

@@ -4,9 +4,10 @@ import type { Page } from 'playwright-core';
 import { count } from '../deep.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, goTo, ownSheets } from './pane-steps.ts';
+import { INPUT_SHEETS, planSheets } from '../sheets/sheet-names.ts';
 
 /** Notes, the demo's input sheets and the sheets that are written. */
-const SHEETS_IN_THE_END = 21;
+const SHEETS_IN_THE_END = 1 + INPUT_SHEETS.length + planSheets().length;
 /** More tries than any failure needs. */
 const MOST_TRIES = 12;
 const [SOON_MS, LATER_MS] = [2_000, 6_000];

@@ -3,31 +3,7 @@ import type { Page } from 'playwright-core';
 
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { blankWorkbook, demoWorkbook, goTo, ownSheets, planJob } from './pane-steps.ts';
-
-const INPUT = [
-  'How to',
-  'Runs',
-  'Walls',
-  'Trim',
-  'Openings',
-  'Profiles',
-  'Shop',
-  'Stock',
-  'Work',
-  'Job',
-];
-const OUTPUT = [
-  'Production',
-  'Labor',
-  'Office',
-  'Pieces',
-  'Set-ups',
-  'Outlines',
-  'Cutting',
-  'Rooms',
-  'Yard',
-  'Client',
-];
+import { INPUT_SHEETS, planSheets } from '../sheets/sheet-names.ts';
 
 const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => testExcel.sheetNames);
 
@@ -42,11 +18,11 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
         .getByText(/^No problems/)
         .first()
         .waitFor();
-      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT]);
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT_SHEETS]);
       await planJob(page);
       await page.getByRole('button', { name: 'Write the sheets' }).click();
       await page.getByText('were written').first().waitFor();
-      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT, ...OUTPUT]);
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT_SHEETS, ...planSheets()]);
       expect(await ownSheets(page)).toBe(before);
       expect(errors).toEqual([]);
       await context.close();
@@ -107,13 +83,13 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
       const asked = await dialog.textContent();
       expect(asked).toContain('can’t be undone');
       expect(asked).toContain('Notes!C3');
-      for (const name of OUTPUT) expect(asked).toContain(name);
+      for (const name of planSheets()) expect(asked).toContain(name);
       await dialog.getByRole('button', { name: 'Leave them' }).click();
       await dialog.waitFor({ state: 'hidden' });
       await page.getByRole('button', { name: 'Write the sheets' }).click();
       await dialog.getByRole('button', { name: 'Replace' }).click();
       await page.getByText('were written').first().waitFor();
-      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT, ...OUTPUT]);
+      expect(await sheetNames(page)).toEqual(['Notes', ...INPUT_SHEETS, ...planSheets()]);
       await context.close();
     },
     BROWSER_TEST_MS,

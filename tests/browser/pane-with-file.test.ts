@@ -10,6 +10,7 @@ import { jobOf, tablesOf } from '../planning/make-job.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { goTo, localLibrary, planJob } from './pane-steps.ts';
+import { planSheets } from '../sheets/sheet-names.ts';
 
 const open = (page: Page, name: string, bytes: Uint8Array): Promise<void> =>
   page.locator('input[type=file]').setInputFiles({
@@ -38,18 +39,7 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       const download = await saving;
       expect(download.suggestedFilename()).toBe('trim-production.xlsx');
       const { sheets } = readXlsxBack(await bytesOf(download));
-      expect(sheets.map(({ name }) => name)).toEqual([
-        'Production',
-        'Labor',
-        'Office',
-        'Pieces',
-        'Set-ups',
-        'Outlines',
-        'Cutting',
-        'Rooms',
-        'Yard',
-        'Client',
-      ]);
+      expect(sheets.map(({ name }) => name)).toEqual(planSheets());
       const { plan } = await planOnOwn(jobOf(DEMO));
       const price = plan!.totals.priceCents / 100;
       const client = Object.values(sheets.at(-1)!.cells).map(({ value }) =>

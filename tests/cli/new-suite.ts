@@ -5,30 +5,9 @@ import { join } from 'node:path';
 import { DEMO } from './job-folders.ts';
 import { filesIn, folderWith, linesOf, refusalOf, run } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
+import { INPUT_SHEETS, INPUT_TABLES } from '../sheets/sheet-names.ts';
 
-const INPUT_SHEETS = [
-  'How to',
-  'Runs',
-  'Walls',
-  'Trim',
-  'Openings',
-  'Profiles',
-  'Shop',
-  'Stock',
-  'Work',
-  'Job',
-];
-const FILES = [
-  'job.csv',
-  'openings.csv',
-  'profiles.csv',
-  'runs.csv',
-  'shop.csv',
-  'stock.csv',
-  'trim.csv',
-  'walls.csv',
-  'work.csv',
-];
+const FILES = INPUT_TABLES.map((name) => `${name.toLowerCase()}.csv`).sort();
 
 export function newSuite(): void {
   describe('new', () => {

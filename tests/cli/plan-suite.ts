@@ -13,6 +13,7 @@ import {
   type SaidFault,
 } from './program.ts';
 import { partsOf } from './workbook-parts.ts';
+import { planSheets } from '../sheets/sheet-names.ts';
 
 interface PlanAnswer {
   readonly totals: Readonly<Record<string, number | string>>;
@@ -26,18 +27,8 @@ interface PlanAnswer {
   readonly workbook: string | null;
 }
 
-const PLAN_SHEETS = [
-  'Production',
-  'Labor',
-  'Office',
-  'Pieces',
-  'Set-ups',
-  'Outlines',
-  'Cutting',
-  'Yard',
-  'Client',
-];
-const DEMO_SHEETS = PLAN_SHEETS.toSpliced(-2, 0, 'Rooms');
+const PLAN_SHEETS = planSheets(['Rooms']);
+const DEMO_SHEETS = planSheets();
 
 export function planSuite(): void {
   describe('demo', () => {

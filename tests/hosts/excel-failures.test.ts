@@ -10,6 +10,7 @@ import type { FakeExcel } from './excel-fake/fake-excel.ts';
 import type { FakeSheet } from './excel-fake/workbook-model.ts';
 import { codesOf, hostOf, personsWorkbook, valueOf } from './excel-workbooks.ts';
 import { workbook } from './sample-workbook.ts';
+import { planSheets } from '../sheets/sheet-names.ts';
 
 let shared: WorkbookDescription;
 let tiny: WorkbookDescription;
@@ -23,17 +24,7 @@ beforeAll(async () => {
 const namesOf = ({ sheets }: WorkbookDescription): string[] => sheets.map(({ name }) => name);
 const REPLACE_ALL = {
   owner: 'tool',
-  replace: [
-    'Production',
-    'Labor',
-    'Office',
-    'Pieces',
-    'Set-ups',
-    'Outlines',
-    'Cutting',
-    'Yard',
-    'Client',
-  ],
+  replace: planSheets(['Rooms']),
 } as const;
 
 interface Trial {

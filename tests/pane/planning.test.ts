@@ -4,8 +4,10 @@ import { behindMark, sayStale } from '../../src/pane/plan/say-stale.ts';
 import { WRITTEN_NOTE } from '../../src/pane/job/find-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, UNDOABLE } from './memory-host.ts';
+import { planSheets } from '../sheets/sheet-names.ts';
 
-const OUTPUT = 'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard, Client';
+const OUTPUT = planSheets().join(', ');
+const WRITTEN = OUTPUT.replace(', Client', ' and Client');
 
 describe('From a blank workbook to written sheets', () => {
   test('the demo is made, checked, planned and written, and only then do the sheets stand', async () => {
@@ -27,9 +29,7 @@ describe('From a blank workbook to written sheets', () => {
       sheets: OUTPUT.split(', '),
       file: undefined,
     });
-    expect(store.get().announcement.text).toBe(
-      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written.',
-    );
+    expect(store.get().announcement.text).toBe(`${WRITTEN} were written.`);
   });
 
   test('sheets are replaced only after the question, which names what points into them', async () => {
@@ -266,9 +266,7 @@ describe('Without a workbook beside it', () => {
     await actions.plan();
     await actions.askToWrite();
     expect(saved).toEqual(['demo-trim.xlsx', 'House planned.xlsx']);
-    expect(store.get().announcement.text).toBe(
-      'Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting, Rooms, Yard and Client were written to House planned.xlsx.',
-    );
+    expect(store.get().announcement.text).toBe(`${WRITTEN} were written to House planned.xlsx.`);
   });
 
   test('a file that cannot be opened is said, and the pane waits for another', async () => {

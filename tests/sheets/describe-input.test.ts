@@ -26,6 +26,7 @@ import {
 } from '../planning/make-job.ts';
 import { READING_ROOM } from '../planning/reading-room.ts';
 import { DEMO, HOSTILE_NAMES, JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
+import { INPUT_SHEETS } from './sheet-names.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'coveledger-input-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -70,20 +71,9 @@ async function jsonOf(tables: readonly RawTable[]) {
 }
 
 describe('The blank input workbook', () => {
-  test('has a how-to and the eight sheets, and nothing that a workbook can not hold', () => {
+  test('has a how-to and a sheet for each table, and nothing that a workbook can not hold', () => {
     const blank = cleanDescription(describeInput());
-    expect(blank.sheets.map(({ name }) => name)).toEqual([
-      'How to',
-      'Runs',
-      'Walls',
-      'Trim',
-      'Openings',
-      'Profiles',
-      'Shop',
-      'Stock',
-      'Work',
-      'Job',
-    ]);
+    expect(blank.sheets.map(({ name }) => name)).toEqual(INPUT_SHEETS);
     expect(checkDescription(blank)).toEqual([]);
   });
 
