@@ -8,8 +8,8 @@ import { PLAIN, tablesOf } from '../planning/make-job.ts';
 import { makePane, type TestPane } from './make-pane.ts';
 import { INPUT_SHEETS, planSheets } from '../sheets/sheet-names.ts';
 
-/** Notes, the input sheets and those that are written; this job has no rooms typed once. */
-const SHEETS_IN_THE_END = 1 + INPUT_SHEETS.length + planSheets(['Rooms']).length;
+/** Notes, the input sheets and those that are written; this job has no cove and no rooms typed once. */
+const SHEETS_IN_THE_END = 1 + INPUT_SHEETS.length + planSheets(['Outlines', 'Rooms']).length;
 const MOST_TRIES = 8;
 
 interface Begun {
