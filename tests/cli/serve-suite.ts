@@ -1,16 +1,19 @@
 import { afterAll, afterEach, describe, expect, test } from '@jest/globals';
 import { spawn, type ChildProcess } from 'node:child_process';
 import { readdirSync } from 'node:fs';
-import { request } from 'node:http';
+import { request, type IncomingHttpHeaders } from 'node:http';
 import { createServer, connect, type AddressInfo, type Server } from 'node:net';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { folderWith, linesOf, MAIN, once, run } from './program.ts';
 
 const PAGE = '<!doctype html><title>Page</title>';
+const LONG = `// ${'a long file '.repeat(500)}\n`;
 const FILES = {
   'dist/index.html': PAGE,
   'dist/page.js': 'true;',
   'dist/look.css': 'p {}',
+  'dist/long.js': LONG,
   'dist/solver.wasm': new Uint8Array([0, 97, 115, 109]),
   'dist/notes/index.html': PAGE,
   'secret.txt': 'not to be read',
@@ -35,6 +38,29 @@ function headersOf(
   return new Promise((resolve, reject) => {
     request({ host: '127.0.0.1', port, path, headers }, (answer) => {
       answer.resume().on('end', () => resolve({ ...answer.headers, status: answer.statusCode }));
+    })
+      .on('error', reject)
+      .end();
+  });
+}
+
+/** An answer as it comes, packed or not. */
+function bytesOf(
+  port: number,
+  path: string,
+  headers: Readonly<Record<string, string>>,
+): Promise<{ status: number | undefined; headers: IncomingHttpHeaders; bytes: Buffer }> {
+  return new Promise((resolve, reject) => {
+    request({ host: '127.0.0.1', port, path, headers }, (answer) => {
+      const parts: Buffer[] = [];
+      answer.on('data', (part: Buffer) => parts.push(part));
+      answer.on('end', () =>
+        resolve({
+          status: answer.statusCode,
+          headers: answer.headers,
+          bytes: Buffer.concat(parts),
+        }),
+      );
     })
       .on('error', reject)
       .end();
@@ -124,6 +150,31 @@ export function serveSuite(): void {
       expect(await ask(port, '/nothing.js')).toMatchObject({ status: 404 });
       expect(await ask(port, '/', 'POST')).toMatchObject({ status: 405 });
       expect(await ask(port, '/page.js', 'DELETE')).toMatchObject({ status: 405 });
+    });
+
+    test('packs what is long for a browser that takes that, and sends nothing that it has already', async () => {
+      const { port } = await shared();
+      const taking = { 'accept-encoding': 'br, gzip;q=0.8' };
+      const long = await bytesOf(port, '/long.js', taking);
+      expect([long.status, long.headers['content-encoding']]).toEqual([200, 'gzip']);
+      expect(long.bytes.length).toBeLessThan(LONG.length / 10);
+      expect(gunzipSync(long.bytes).toString('utf8')).toBe(LONG);
+      for (const [path, accepted] of [
+        ['/long.js', ''],
+        ['/long.js', 'gzip;q=0, br'],
+        ['/page.js', 'gzip'],
+      ] as const) {
+        const plain = await bytesOf(port, path, { 'accept-encoding': accepted });
+        expect([path, plain.headers['content-encoding']]).toEqual([path, undefined]);
+        expect(plain.headers['content-length']).toBe(String(plain.bytes.length));
+      }
+      const again = await bytesOf(port, '/long.js', {
+        ...taking,
+        'if-none-match': `"old", ${String(long.headers['etag'])}`,
+      });
+      expect([again.status, again.bytes.length]).toEqual([304, 0]);
+      const changed = await bytesOf(port, '/long.js', { 'if-none-match': '"old"' });
+      expect(changed.status).toBe(200);
     });
 
     test('gives nothing from outside of its folder, however it is asked for', async () => {
