@@ -16,7 +16,7 @@ const workers = availableParallelism() + 1;
 export default {
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts'],
-  testEnvironment: 'node',
+  testEnvironment: '<rootDir>/tests/run/quick-globals.js',
   testTimeout: 60_000,
   maxWorkers: workers,
   testSequencer: '<rootDir>/tests/run/long-suites-first.js',

@@ -23,10 +23,11 @@ export function browserSuite(title: string, tests: (suite: BrowserSuite) => void
   (browserTestsRun ? describe : describe.skip)(title, () => {
     let browser: Browser | undefined;
     let served: Served | undefined;
-    let library: string;
+    let library: Promise<string> | undefined;
+    /** Made where a test needs it: a bundle of its own takes seconds. */
+    const fakeOffice = (): Promise<string> => (library ??= bundleScript('fake-office-page'));
     beforeAll(async () => {
       served = await serveFolder(builtPages());
-      library = await bundleScript('fake-office-page');
       browser = await startChromium();
     }, BROWSER_TEST_MS);
     afterAll(async () => {
@@ -35,7 +36,8 @@ export function browserSuite(title: string, tests: (suite: BrowserSuite) => void
     });
     tests({
       alone: (choice) => openPane(browser!, served!.origin, choice),
-      besideExcel: (choice) => openPane(browser!, served!.origin, { library, ...choice }),
+      besideExcel: async (choice) =>
+        openPane(browser!, served!.origin, { library: await fakeOffice(), ...choice }),
     });
   });
 }

@@ -14,7 +14,7 @@ const [SOON_MS, LATER_MS] = [2_000, 6_000];
 /** Pages open at a time. */
 const AT_ONCE = 2;
 /** Each takes seconds: all of them are tried in tests/pane/failing-workbook.test.ts. */
-const STRIDE = count(13, 26);
+const STRIDE = count(13, 45);
 
 /** Keeps every failure that the pane ever says, in the page. */
 function listenToFailures(): void {

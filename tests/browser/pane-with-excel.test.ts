@@ -63,7 +63,7 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
     async () => {
       const { page, context } = await besideExcel({ before: blankWorkbook });
       await demoWorkbook(page);
-      await planJob(page);
+      await planJob(page, 'Plan the job', 0);
       await page.getByRole('button', { name: 'Write the sheets' }).click();
       await page.getByText('were written').first().waitFor();
       await page.evaluate(async () => {
@@ -76,7 +76,7 @@ browserSuite('The pane beside a workbook', ({ besideExcel }) => {
         .getByText(/inputs have changed since/)
         .first()
         .waitFor();
-      await planJob(page, 'Plan again');
+      await planJob(page, 'Plan again', 0);
       await page.getByRole('button', { name: 'Write the sheets' }).click();
       const dialog = page.getByRole('dialog');
       await dialog.waitFor();

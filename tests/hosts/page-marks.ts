@@ -15,8 +15,7 @@ export function darkStretches({ width, data }: PageRaster, row: number): Stretch
   const found: Stretch[] = [];
   let from = -1;
   for (let x = 0; x <= width; x++) {
-    const at = (row * width + x) * 3;
-    const isDark = x < width && (data[at]! + data[at + 1]! + data[at + 2]!) / 3 < DARK;
+    const isDark = x < width && data[row * width + x]! < DARK;
     if (isDark && from < 0) from = x;
     if (!isDark && from >= 0) {
       found.push({ from, to: x });

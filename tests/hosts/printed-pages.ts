@@ -32,7 +32,7 @@ export function toPdf(
   return convert(files, 'pdf');
 }
 
-/** A page in pixels from its top left corner, three bytes each: red, green, blue. */
+/** A page in pixels from its top left corner, a byte each: how light it is, 255 where the paper is bare. */
 export interface PageRaster {
   readonly width: number;
   readonly height: number;
@@ -55,24 +55,24 @@ export async function rasterPages(
     const path = join(folder, 'printed.pdf');
     await writeFile(path, pdf);
     const some = pages === undefined ? [] : ['-f', String(pages[0]), '-l', String(pages[1])];
-    await run(['-r', String(dpi), ...some, path, join(folder, 'page')]);
+    await run(['-gray', '-r', String(dpi), ...some, path, join(folder, 'page')]);
     // Page numbers are padded alike, so names sort as pages do.
-    const names = (await readdir(folder)).filter((name) => name.endsWith('.ppm')).sort();
+    const names = (await readdir(folder)).filter((name) => name.endsWith('.pgm')).sort();
     const rasters: PageRaster[] = [];
-    for (const name of names) rasters.push(readPixmap(await readFile(join(folder, name))));
+    for (const name of names) rasters.push(readGrays(await readFile(join(folder, name))));
     return rasters;
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
 }
 
-/** What pdftoppm writes quickest: a head of the words P6, width, height and 255, then the bytes as they are. */
-function readPixmap(file: Buffer): PageRaster {
-  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/u.exec(file.toString('latin1', 0, 64));
-  if (head === null) throw new Error(`${PROGRAM} wrote no pixmap of a byte for each color.`);
+/** What pdftoppm writes quickest: a head of the words P5, width, height and 255, then the bytes as they are. */
+function readGrays(file: Buffer): PageRaster {
+  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/u.exec(file.toString('latin1', 0, 64));
+  if (head === null) throw new Error(`${PROGRAM} wrote no map of a byte for each pixel.`);
   const [width, height] = [Number(head[1]), Number(head[2])];
   const data = file.subarray(head[0].length);
-  if (data.length !== width * height * 3) throw new Error(`${PROGRAM} wrote half a page.`);
+  if (data.length !== width * height) throw new Error(`${PROGRAM} wrote half a page.`);
   return { width, height, data };
 }
 

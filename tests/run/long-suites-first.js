@@ -6,6 +6,7 @@ import Sequencer from '@jest/test-sequencer';
 
 const LONGEST = [
   'browser/grid-host',
+  'browser/page-keeping',
   'sheets/printed-plan',
   'browser/pane-looks',
   'browser/grid-functions',

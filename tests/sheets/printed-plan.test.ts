@@ -25,7 +25,8 @@ const DPI = 60;
 const MM_PER_INCH = 25.4;
 /** Nothing is printed nearer to the paper's edge: the margins are wider, but most printers reach this far. */
 const EDGE_MM = 5;
-const NEARLY_WHITE = 245;
+/** Of 255: pale yellow, which is lighter than any other ink, is darker. */
+const NEARLY_WHITE = 254;
 
 /** Jobs by name; the demo is on letter paper, millimetres on A4. */
 const PRINTED: Readonly<Record<string, Tables>> = {
@@ -80,8 +81,7 @@ function inkNearEdge({ width, height, data }: PageRaster): boolean {
     const isEdgeRow = y < edge || y >= height - edge;
     for (let x = 0; x < width; x++) {
       if (!isEdgeRow && x === edge) x = width - edge;
-      const at = (y * width + x) * 3;
-      if (Math.min(data[at]!, data[at + 1]!, data[at + 2]!) < NEARLY_WHITE) return true;
+      if (data[y * width + x]! < NEARLY_WHITE) return true;
     }
   }
   return false;

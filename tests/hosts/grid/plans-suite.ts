@@ -4,6 +4,7 @@ import { describe, expect, test } from '@jest/globals';
 import type { GridPage } from '../../browser/grid-host-page.ts';
 import { describePlan } from '../../../src/sheets/describe-plan.ts';
 import type { JobPlan } from '../../../src/planning/job-plan.ts';
+import { count } from '../../deep.ts';
 import { planOf } from '../../planning/make-job.ts';
 import { planCut, withLongerEnds } from '../../sheets/cut-plans.ts';
 import { JOBS } from '../../sheets/sheet-jobs.ts';
@@ -12,12 +13,20 @@ import { inGrid } from './persons-in-grid.ts';
 import { cellName } from '../../../src/core/cells/cell-range.ts';
 import { savedValue } from './saved-cells.ts';
 
+/**
+ * For the deep run: what their formulas do, those of others do too. Runs that are done are in “unused”,
+ * millimetres and crowns in “comma”; LibreOffice works all of them out (tests/sheets/recalculated).
+ */
+const LIKE_OTHERS = ['tiny', 'done', 'sprung', 'millimetres'];
+
 export function testGridPlans({ page, host, open, saved, settle }: GridPage): void {
   describe('A plan written into the grid', () => {
     const shared = JOBS['shared']!;
     const plans: Readonly<Record<string, () => Promise<JobPlan>>> = {
       ...Object.fromEntries(
-        Object.entries(JOBS).map(([name, tables]) => [name, () => planOf(tables)]),
+        Object.entries(JOBS)
+          .filter(([name]) => count(1, 0) === 1 || !LIKE_OTHERS.includes(name))
+          .map(([name, tables]) => [name, () => planOf(tables)]),
       ),
       'begun and changed': () => planCut(shared, withLongerEnds(shared)),
     };
