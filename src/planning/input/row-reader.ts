@@ -262,6 +262,12 @@ export class RowReader {
     return day?.ok === true ? day.value : undefined;
   }
 
+  /** Whether the cell holds a day or a time of day. */
+  isTime(heading: HeadingKey): boolean {
+    const cell = this.#cell(heading);
+    return typeof cell === 'object' && cell?.kind === 'date';
+  }
+
   /** The usual answer when blank or at fault. */
   yesNo(heading: HeadingKey, usual: boolean): boolean {
     const value = this.#given(heading);
