@@ -111,7 +111,10 @@ function readHoursOf(row: RowReader, reading: CellReading): number | undefined {
 }
 
 function hoursIn(row: RowReader, reading: CellReading): number | undefined {
-  if (row.isTime('hours')) return row.refuse('hours', fault('job.hours-as-time', 'hours', null));
+  const cell = row.cell('hours');
+  if (typeof cell === 'object' && cell?.kind === 'date') {
+    return row.refuse('hours', fault('job.hours-as-time', 'hours', null));
+  }
   const value = row.value('hours');
   if (!value.ok || value.value === null) return undefined;
   const given = plainValue(value.value);
