@@ -278,15 +278,15 @@ describe('Rates learned from a job’s hours', () => {
               return `,${kind},,${(hours * times[at]!).toFixed(12)},`;
             })
             .join('\n');
-        const learn = async (times: readonly number[]): Promise<LearnedFromHours> => {
-          const hours = `${HOURS}${rows(times)}`;
-          return learnFromHours([await planOf({ ...tables, hours }, { budget: { steps: 0 } })]);
+        const learn = (times: readonly number[]): LearnedFromHours => {
+          const { hours } = jobOf({ ...tables, hours: `${HOURS}${rows(times)}` });
+          return learnFromHours([{ ...plain, job: { ...plain.job, hours } }]);
         };
         expect(learnFromHours([plain]).works).toEqual([]);
-        for (const { rate } of (await learn([1, 1, 1, 1])).works) {
+        for (const { rate } of learn([1, 1, 1, 1]).works) {
           expect(Math.abs(rate.rate / rate.old - 1)).toBeLessThan(1e-7);
         }
-        const learned = await learn(off);
+        const learned = learn(off);
         expect(learned.works).toHaveLength(4);
         // Each kind stands alone here: its rate goes down the slope of its own miss until it is level.
         const counts = [...countsOfPlan(plain).values()];
