@@ -122,7 +122,7 @@ export function runsSuite(): void {
       expect(ran.out).toMatch(/^one +crosscut +0\.2 h, [\d.]+ h by the rates until now$/m);
       expect(ran.out).toMatch(/^cope +cope +\d+ +6 min +[\d.]+ min +.* a new row of Work$/m);
       expect(ran.out).toMatch(/^two +install +400 h, .*; odd: [\d.]+ spreads above/m);
-      expect(ran.out).toContain('They are in no price until somebody writes them down');
+      expect(ran.out).toContain('They are in no price until you take them over');
       expect(ran.out).toMatch(
         /Caution: two: hours\.csv, line 3, column 3: Hours: 400 h for install/,
       );

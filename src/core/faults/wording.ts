@@ -601,6 +601,8 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is a setting of this Shop, so it is no row here. To take it over, write ${f.detail('value')} there.`,
   'rates.reads-otherwise': (f) =>
     `${f.argument}: ${f.given} would not be read from a CSV file as it stands here. Type its row into Work by hand.`,
+  'rates.lack-heading': (f) =>
+    `${f.argument}: Work has no column of that heading, and a row for ${f.detail('work')} needs ${f.given} there. Add it to Work, or type the row by hand.`,
   'call.job-twice': (f) =>
     `${f.argument}: ${f.given} is given twice, and its hours would count twice. Name each job once.`,
   'job.price-per-needs': (f) =>

@@ -51,4 +51,4 @@ export function sayHoursOf({ work, profile }: Pick<HoursOfJob, 'work' | 'profile
 }
 
 export const HOURS_ARE_NOT_IN_PRICE =
-  'They are in no price until somebody writes them down: nothing here changes Work or Shop.';
+  'They are in no price until you take them over: by themselves they change neither Work nor Shop.';
