@@ -30,7 +30,7 @@ export const HOURS_HEADINGS = [
     required: true,
     holds: 'hours',
     meaning:
-      'What it took, of all who were at it together: 1.5, 1:30, or 90 min. A bare number is hours.',
+      'What it took, of all who were at it together: 1:30, 2 h or 90 min. A bare number is hours.',
     also: ['hrs', 'h', 'time', 'duration', 'hours spent'],
     often: ['spent'],
   },
