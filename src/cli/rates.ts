@@ -118,10 +118,11 @@ async function runRates(call: Call): Promise<Report> {
 
 /** Under two names too. */
 async function jobsTwice(names: readonly string[]): Promise<Fault[]> {
-  const paths = await Promise.all(
+  const paths: string[] = [];
+  for (const name of names) {
     // What isn't there has its fault from whoever reads it.
-    names.map((name) => (name === STANDARD_INPUT ? name : realpath(name).catch(() => name))),
-  );
+    paths.push(name === STANDARD_INPUT ? name : await realpath(name).catch(() => name));
+  }
   return names.flatMap((name, at) => {
     const isAgain = name !== STANDARD_INPUT && paths.indexOf(paths[at] ?? '') < at;
     return isAgain ? [fault('call.job-twice', syntax('rates'), name)] : [];
