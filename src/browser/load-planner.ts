@@ -7,6 +7,7 @@ import { VERSION } from '../core/version.ts';
 import { cutFromPlan, keepsCuts, markCut } from '../planning/cut/cut-from-plan.ts';
 import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { keyOfCut } from '../planning/kept/kept-cut.ts';
+import { withHoursOf } from '../planning/kept/hours-since.ts';
 import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
 import { readTicks } from '../sheets/read-ticks.ts';
 import { judgeJob } from '../planning/judge-job.ts';
@@ -34,6 +35,7 @@ export const planner: Planner = {
   readKeptPlan: (text, pause) => readKeptPlan(text, VERSION, pause),
   readTicks,
   cutFromPlan,
+  withHoursOf,
   markCut,
   keepsCuts,
   keyOfCut,

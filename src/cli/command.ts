@@ -4,6 +4,8 @@ export interface ArgumentDefinition {
   /** As shown in the usage: FILE.csv. */
   readonly name: string;
   readonly says: string;
+  /** More of the same may follow; of the last one alone. */
+  readonly repeats?: true;
 }
 
 export interface OptionDefinition {

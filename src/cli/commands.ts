@@ -7,6 +7,7 @@ import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
+import { RATES } from './rates.ts';
 import { RUNS } from './runs.ts';
 import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
@@ -18,6 +19,7 @@ export const COMMANDS: readonly Command[] = [
   COMPARE,
   EXPORT,
   RUNS,
+  RATES,
   SETUPS,
   CUT,
   DEMO,

@@ -61,7 +61,10 @@ function usage({ name, arguments: needed, options }: Command): string {
     const words = one.value === undefined ? one.name : `${one.name}${TIE}${one.value}`;
     return one.needed === true ? words : `[${words}]`;
   });
-  const words = ['coveledger', name, ...needed.map((one) => one.name), ...said].join(' ');
+  const called = needed.map((one) =>
+    one.repeats === true ? `${one.name} [${one.name}${TIE}...]` : one.name,
+  );
+  const words = ['coveledger', name, ...called, ...said].join(' ');
   return wrap(words, WIDTH - USAGE_INDENT.length)
     .replaceAll('\n', `\n${USAGE_INDENT}`)
     .replaceAll(TIE, ' ');

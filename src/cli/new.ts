@@ -22,7 +22,7 @@ import { checkTargets } from './target-file.ts';
 export const NEW: Command = {
   name: 'new',
   summary:
-    'Makes an input workbook to fill in: runs, walls, trim, openings, profiles, shop, stock and work; or a folder of CSV files.',
+    'Makes an input workbook to fill in: runs, walls, trim, openings, profiles, shop, stock, work and hours; or a folder of CSV files.',
   arguments: [
     { name: 'FILE.xlsx', says: 'Where the workbook goes; with --csv, the folder of the files.' },
   ],
@@ -30,7 +30,7 @@ export const NEW: Command = {
     { name: '--demo', says: 'Fill it with the demo job, the trim of an invented library.' },
     {
       name: '--csv',
-      says: 'Make a folder with runs.csv, walls.csv, trim.csv, openings.csv, profiles.csv, shop.csv, stock.csv, work.csv and job.csv instead.',
+      says: 'Make a folder with runs.csv, walls.csv, trim.csv, openings.csv, profiles.csv, shop.csv, stock.csv, work.csv, job.csv and hours.csv instead.',
     },
     {
       name: '--decimal-comma',

@@ -6,6 +6,7 @@ import { checkJobPlan } from '../planning/check-job-plan.ts';
 import type { CutAlready } from '../planning/cut/cut-already.ts';
 import { fingerprint } from '../planning/input/fingerprint.ts';
 import { readJob } from '../planning/input/read-job.ts';
+import { withHours, withHoursOf } from '../planning/kept/hours-since.ts';
 import { judgeJob } from '../planning/judge-job.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import { cutOf, keptPlanOf, readKeptPlans } from './kept-plan.ts';
@@ -56,9 +57,12 @@ export async function planInput(
     const kept = keptPlanOf(keptPlans, input.ok ? fingerprint(input.value.tables) : undefined);
     if (kept !== undefined) {
       const said = fault('plan.kept-used', own(basename(name)), null);
-      const read = readJob(kept.tables, name);
-      const cautions = [said, ...read.cautions, ...kept.plan.cautions];
-      return { plan: { ...kept.plan, cautions }, from: kept };
+      const tables = input.ok ? withHours(kept.tables, input.value.tables) : kept.tables;
+      const read = readJob(tables, name);
+      if (read.job === undefined) return { exit: 2, faults: read.faults, cautions: read.cautions };
+      const plan = withHoursOf(kept.plan, read.job);
+      const cautions = [said, ...read.cautions, ...plan.cautions];
+      return { plan: { ...plan, cautions }, from: { ...kept, plan, tables } };
     }
   }
   if (!input.ok) return { exit: 2, faults: input.faults, cautions: [] };

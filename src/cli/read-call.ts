@@ -130,7 +130,7 @@ function checkCount(command: Command, given: readonly string[], hasUnknown: bool
       fault('call.argument-missing', syntax(command.name), null, { details: { name } }),
     );
   // What follows an unknown option may well be its value: one mistake, one line.
-  if (hasUnknown) return missing;
+  if (hasUnknown || command.arguments.at(-1)?.repeats === true) return missing;
   const extra = given
     .slice(command.arguments.length)
     .map((value) => fault('call.argument-extra', syntax(command.name), value));

@@ -31,6 +31,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Stock: 'what lumber comes in, its price, how many',
   Work: 'what work is in the price, and the minutes it takes; usual ones stand in',
   Job: 'what names the job on every page, and its terms',
+  Hours: 'what the job took in truth: rates of work are learned from it, and no price changes',
 };
 
 export function sayWorkbook(

@@ -36,6 +36,8 @@ export interface Planner {
   readonly readKeptPlan: (text: string, pause: () => Promise<void>) => Promise<Outcome<PlanToKeep>>;
   readonly readTicks: (plan: JobPlan, sheets: TickedSheets) => Ticks | undefined;
   readonly cutFromPlan: (plan: JobPlan, ticks: Ticks) => readonly CutAlready[];
+  /** The plan with the hours that there are now. */
+  readonly withHoursOf: (plan: JobPlan, job: Pick<Job, 'hours'>) => JobPlan;
   /** The plan marked by its ticks, to be written again. */
   readonly markCut: (plan: JobPlan, ticks: Ticks) => JobPlan;
   /** Whether all that a plan has as cut is ticked still. */

@@ -7,6 +7,7 @@ import type { OnWall } from './on-wall.ts';
 import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { Shop, ShopCells } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
+import type { HoursRow } from './work/hours-row.ts';
 import type { WorkRow } from './work/work-row.ts';
 
 export const MEASURES = ['wall', 'opening', 'long point', 'short point', 'finished'] as const;
@@ -202,6 +203,8 @@ export interface Job {
   readonly stock: readonly StockItem[];
   /** What is typed, and the usual rows, see usual-work.ts. */
   readonly work: readonly WorkRow[];
+  /** What the job took in truth; it changes no plan, no hour and no price. */
+  readonly hours: readonly HoursRow[];
 }
 
 /** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */

@@ -16,6 +16,7 @@ import { loneSpareCautions } from './trial-spares.ts';
 import { shareTime } from './share-time.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
+import { cautionHours } from './work/caution-hours.ts';
 import { planJobWork } from './work/job-work.ts';
 
 export interface JobPlanning {
@@ -89,7 +90,9 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     cut: options.cut ?? [],
     cautions: found.cautions,
   };
-  return { plan, ...found };
+  const ofHours = cautionHours(plan).map(reword);
+  const all = [...found.cautions, ...ofHours];
+  return { plan: { ...plan, cautions: all }, faults: found.faults, cautions: all };
 }
 
 /**

@@ -12,7 +12,7 @@ import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Job.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Job and Hours.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -28,15 +28,12 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
   const look = { paper, decimalSign: reading.decimalSign };
   const sheets = INPUT_TABLES.flatMap((table) => [
     ...(table.name === 'Stock' ? [describeShopSheet(shop, look)] : []),
+    ...(table.name === 'Hours' ? [describeTitleSheet(given('Job'), look)] : []),
     describeInputSheet(table, given(table.name), look),
   ]);
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
-    sheets: [
-      describeHowTo(look, printExact(leastBlankLength, reading)),
-      ...sheets,
-      describeTitleSheet(given('Job'), look),
-    ],
+    sheets: [describeHowTo(look, printExact(leastBlankLength, reading)), ...sheets],
   };
 }

@@ -12,6 +12,7 @@ import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
 import { cutFromPlan, markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import { ticksOf } from '../../src/planning/compare/compare-plans.ts';
 import { keepPlan, type PlanToKeep } from '../../src/planning/kept/keep-plan.ts';
+import { readKeptPlan } from '../../src/planning/kept/read-kept-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
@@ -32,8 +33,9 @@ async function workbook(
   name: string,
   parts: { inputs?: boolean; plan?: JobPlan },
   texts: KeptTexts = {},
+  tables = TABLES,
 ): Promise<string> {
-  const inputs = parts.inputs === true ? describeInput(TABLES).sheets : [];
+  const inputs = parts.inputs === true ? describeInput(tables).sheets : [];
   const sheets = parts.plan === undefined ? [] : describePlan(parts.plan).sheets;
   const described = { ...describeInput(TABLES), sheets: [...inputs, ...sheets] };
   const path = join(folder, name);
@@ -64,6 +66,31 @@ test('The workbook that plan --out writes carries the plan: client and export ar
   // It has no inputs to be planned again.
   const again = await planInput(path, QUICK);
   expect(again).toMatchObject({ exit: 2 });
+});
+
+test('Hours that were written down since stand beside the kept plan, and their faults are told', async () => {
+  const text = keepPlan(first.from, VERSION);
+  const withHours = (hours: string) => [
+    ...TABLES.filter(({ name }) => name !== 'Hours'),
+    ...tablesOf({ hours }).filter(({ name }) => name === 'Hours'),
+  ];
+  const open = async (name: string, hours: string): Promise<InputPlanning> =>
+    planInput(
+      await workbook(name, { inputs: true }, { plan: text }, withHours(`Work,Hours\n${hours}`)),
+      QUICK,
+      true,
+    );
+  const { plan, from } = planOf(await open('hours.xlsx', 'crosscut,0:30\ncope,1'));
+  expect(codes(plan)).toEqual(expect.arrayContaining(['plan.kept-used', 'job.hours-of-nothing']));
+  expect(plan.job.hours.map(({ hours }) => hours)).toEqual([0.5, 1]);
+  expect(plan.totals).toEqual(first.plan.totals);
+  // Kept again, it is kept with them.
+  const again = await readKeptPlan(keepPlan(from, VERSION), VERSION);
+  expect(again.ok && again.value.plan.job.hours).toHaveLength(2);
+  expect(await open('bad-hours.xlsx', 'crosscut,-1')).toMatchObject({
+    exit: 2,
+    faults: [{ code: 'number.not-positive', where: { sheet: 'Hours' } }],
+  });
 });
 
 test('A plan of other inputs, of another version or damaged is not used: the job is planned, and it is said', async () => {

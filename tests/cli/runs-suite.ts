@@ -95,4 +95,70 @@ export function runsSuite(): void {
       expect(ran.err).toContain('trim.csv, line 2, column 3');
     });
   });
+
+  describe('rates', () => {
+    const spring = { ...FILES, 'hours.csv': 'Work,Hours\njoin,1\nset up a cove,3/4 h\n' };
+    const ofHours = (hours: string) => ({ ...FILES, 'hours.csv': `Date,Work,Hours\n${hours}` });
+    const jobs = {
+      ...Object.fromEntries(Object.entries(spring).map(([name, text]) => [`bad/${name}`, text])),
+      ...Object.fromEntries(
+        Object.entries(ofHours(',crosscut,12 min\n,cope,0:20')).map(([name, text]) => [
+          `one/${name}`,
+          text,
+        ]),
+      ),
+      ...Object.fromEntries(
+        Object.entries(ofHours(',cope,0:25\n,install,400')).map(([name, text]) => [
+          `two/${name}`,
+          text,
+        ]),
+      ),
+      ...Object.fromEntries(Object.entries(FILES).map(([name, text]) => [`none/${name}`, text])),
+    };
+
+    test('are shown kind by kind, with where each is written down, and nothing is changed', async () => {
+      const ran = await run(folderWith(jobs), ['rates', 'one', 'two', '--seconds', '0']);
+      expect(ran.exit).toBe(0);
+      expect(ran.out).toMatch(/^one +crosscut +0\.2 h, [\d.]+ h by the rates until now$/m);
+      expect(ran.out).toMatch(/^cope +cope +\d+ +6 min +[\d.]+ min +.* a new row of Work$/m);
+      expect(ran.out).toMatch(/^two +install +400 h, .*; odd: [\d.]+ spreads above/m);
+      expect(ran.out).toContain('They are in no price until you take them over');
+      expect(ran.out).toMatch(
+        /Caution: two: hours\.csv, line 3, column 3: Hours: 400 h for install/,
+      );
+    });
+
+    test('with --csv are rows of Work that plan with these minutes', async () => {
+      const folder = folderWith(jobs);
+      const ran = await run(folder, ['rates', 'one', '--csv', '--seconds', '0']);
+      expect(ran.exit).toBe(0);
+      const lines = linesOf(ran.out);
+      expect(lines[0]).toBe('Work,Per,Minutes,Money,For,Ours,Low,High');
+      expect(lines.slice(1)).toHaveLength(2);
+      writeFileSync(join(folder, 'one', 'work.csv'), ran.out);
+      const again = await run(folder, ['rates', 'one', '--json', '--seconds', '0']);
+      const { rates } = jsonOf(again) as {
+        readonly rates: readonly {
+          readonly work: string;
+          readonly minutes: { readonly old: number };
+        }[];
+      };
+      for (const { work, minutes } of rates) {
+        expect(lines.find((line) => line.startsWith(work))).toContain(
+          `,${Number(minutes.old.toPrecision(6))},`,
+        );
+      }
+    });
+
+    test.each([
+      { args: ['rates', 'none'], exit: 2, says: /no job has hours to learn from/ },
+      { args: ['rates', 'one', 'one/../one'], exit: 2, says: /is given twice/ },
+      { args: ['rates', 'bad'], exit: 2, says: /hours\.csv, line 3, column 2: Hours: “3\/4 h”/ },
+      { args: ['rates'], exit: 2, says: /JOB/ },
+    ])('are refused: $args', async ({ args, exit, says }) => {
+      const ran = await run(folderWith(jobs), [...args, '--seconds', '0']);
+      expect([ran.exit, ran.out]).toEqual([exit, '']);
+      expect(ran.err).toMatch(says);
+    });
+  });
 }

@@ -60,6 +60,7 @@ export function schemaSuite(): void {
       { name: 'compare', args: ['compare', '.', DEMO, ...EFFORT, '-o', 'f.xlsx'], exit: 0 },
       { name: 'export', args: ['export', '.', ...EFFORT, '-o', 'e.zip'], exit: 0 },
       { name: 'runs', args: ['runs', DEMO], exit: 0 },
+      { name: 'rates', args: ['rates', DEMO, ...EFFORT], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },

@@ -31,6 +31,7 @@ export function whatIsWrong(read: Outcome<readonly RawTable[]>): string[] {
   }
   const money = job.stock.map(({ price }) => price);
   if (!money.every((price) => Number.isFinite(price) && price >= 0)) wrong.push('a price is none');
+  if (!job.hours.every(({ hours }) => hours > 0 && hours < 1_000_000)) wrong.push('hours are none');
   return wrong;
 }
 

@@ -39,6 +39,7 @@ describe('The pane beside a workbook', () => {
       Stock: 'Stock',
       Work: 'Work',
       Job: 'Job',
+      Hours: 'Hours',
     });
     expect(faults).toEqual([]);
     // Rows of Runs, each wall of Walls with each of its trim but one that a row of Runs stands for.

@@ -116,3 +116,59 @@ describe('Runs that Walls and Trim make', () => {
     expect(fitRoom(asRead, 'Attic')).toBeUndefined();
   });
 });
+
+describe('Rates that hours have otherwise than Work', () => {
+  const COVES: Tables = {
+    runs: 'Room,Profile,Length,Measured as\nHall,Cove,60,finished\nHall,Cove,60,finished',
+    work: 'Work,Per,Minutes,Money,For,Ours\nsmooth,,8,,,',
+    hours: 'Date,Work,Profile,Hours\n,set up a cove,,1:00\n,smooth,,0.75\n,cope,,1',
+  };
+  const plannedPane = async (more: Tables = {}) => {
+    const host = memoryHost(tablesOf({ ...COVES, ...more }).map(sheetOf));
+    const pane = makePane(host);
+    await pane.ready();
+    pane.store.send({ type: 'planning seconds typed', seconds: '0' });
+    await pane.actions.plan();
+    return { host, pane };
+  };
+  const workOf = (host: MemoryHost) => host.sheets.get('Work')!.rows.slice(1);
+
+  test('are taken over as a row of Work where no cell says them, and never into a cell of the person’s', async () => {
+    const { host, pane } = await plannedPane();
+    const before = workOf(host);
+    await pane.actions.takeOverRate('smooth, per square foot');
+    expect(workOf(host)).toEqual(before);
+    expect(pane.store.get().notice).toContain('Nothing was taken over');
+    await pane.actions.takeOverRate('set up a cove, per set-up');
+    // 0.88 h by hand (tests/planning/hours.test.ts).
+    expect(workOf(host)).toEqual([
+      ...before,
+      ['set up a cove', 'set-up', '52.8', null, null, 'yes'],
+    ]);
+    expect(pane.store.get()).toMatchObject({ busy: undefined, trouble: [] });
+    expect(pane.store.get().notice).toBe(
+      '52.8 min for set up a cove, per set-up, were taken over: on Work, row 3. Plan the job again to have its price by it.',
+    );
+    // The job has changed by it: what stands in the pane is of the job before.
+    await pane.actions.takeOverRate('set up a cove, per set-up');
+    expect(workOf(host)).toHaveLength(before.length + 1);
+  });
+
+  test('are those of the hours that were written down since the plan', async () => {
+    const { host, pane } = await plannedPane();
+    host.type('Hours', 1, 3, '0:40');
+    await pane.actions.takeOverRate('set up a cove, per set-up');
+    expect(workOf(host).at(-1)).toEqual(['set up a cove', 'set-up', '40', null, null, 'yes']);
+  });
+
+  test('are left where Work lacks a column for them, or Shop has a row for them', async () => {
+    const lacking = await plannedPane({ work: 'Work,Minutes\nsmooth,8' });
+    await lacking.pane.actions.takeOverRate('set up a cove, per set-up');
+    expect(workOf(lacking.host)).toHaveLength(1);
+    expect(lacking.pane.store.get().trouble).toMatchObject([{ code: 'rates.lack-heading' }]);
+    const onShop = await plannedPane({ shop: `${PLAIN.shop}\nset-up minutes,40` });
+    await onShop.pane.actions.takeOverRate('set up a cove, per set-up');
+    expect(workOf(onShop.host)).toHaveLength(1);
+    expect(onShop.pane.store.get().notice).toContain('Nothing was taken over');
+  });
+});

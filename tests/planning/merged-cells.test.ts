@@ -41,7 +41,7 @@ describe('Cells of an input table that are merged', () => {
     const letter = String.fromCharCode(65 + column);
     const table = tableOf(name, headings, [filled, below], [`${letter}2:${letter}3`]);
     const { rows, findings } = read(table, name);
-    if (['name', 'word', 'yes or no', 'note'].includes(heading.holds)) {
+    if (['name', 'word', 'yes or no', 'day', 'note'].includes(heading.holds)) {
       expect(rows.map((row) => row.text(heading.key))).toEqual(['7', '7']);
       expect(codes(findings.faults)).toEqual([]);
       expect(codes(findings.cautions)).toContain('table.merged-taken');

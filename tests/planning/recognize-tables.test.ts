@@ -45,7 +45,7 @@ describe('Recognizing the tables of a job', () => {
       ]),
     ).toEqual({
       ...{ Runs: 'runs', Walls: [], Trim: [], Openings: [] },
-      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [], Job: [] },
+      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [], Job: [], Hours: [] },
     });
   });
 
@@ -75,7 +75,7 @@ describe('Recognizing the tables of a job', () => {
     );
     const pages = Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`]);
     // Lists like these are many: they go by the name of their sheet alone.
-    const byName = { Walls: [], Trim: [], Work: [], Job: [] };
+    const byName = { Walls: [], Trim: [], Work: [], Job: [], Hours: [] };
     const withoutJob = blank.filter(({ sheet }) => sheet !== 'Page of 3Job');
     expect(found(withoutJob)).toEqual({ ...Object.fromEntries(pages), ...byName });
   });
@@ -121,6 +121,7 @@ describe('Recognizing the tables of a job', () => {
       Stock: [],
       Work: [],
       Job: [],
+      Hours: [],
     };
     expect(
       found([place('Sums', ['Date', 'Sum', 'Note']), place('X', ['Profile', 'Note'])]),

@@ -74,10 +74,11 @@ describe('The table Job', () => {
   });
 
   test('reads a cell that holds a date', () => {
-    const [table, ...rest] = [...tablesOf({ job: 'Setting,Value\ndate,x' })].reverse();
     const cells = ['date', { kind: 'date', day: '2027-01-15' }] as const;
-    const dated = { ...table!, rows: [{ line: 2, cells }] };
-    expect(readJob([dated, ...rest], 'job').job?.titleBlock.date).toBe('2027-01-15');
+    const dated = tablesOf({ job: 'Setting,Value\ndate,x' }).map((table) =>
+      table.name === 'Job' ? { ...table, rows: [{ line: 2, cells }] } : table,
+    );
+    expect(readJob(dated, 'job').job?.titleBlock.date).toBe('2027-01-15');
   });
 
   test('says of a row that no sheet prints that it is ignored', () => {

@@ -202,3 +202,40 @@ describe('By joint', () => {
     expect(joined).toBeGreaterThan(2);
   });
 });
+
+describe('Rates as the hours have them', () => {
+  const COVES = {
+    runs: 'Room,Profile,Length,Measured as\nHall,Cove,60,finished\nHall,Cove,60,finished',
+  };
+
+  test('stand where the job has hours, in words, and nothing of them is in a price', async () => {
+    const without = await planOf(COVES);
+    const plan = await planOf({
+      ...COVES,
+      hours: 'Work,Hours\nset up a cove,60 min\ncope,2',
+    });
+    const sheet = sheetOf(describePlan(plan), 'Office');
+    const rows = rowsOf(sheet, 'Rates as the hours have them');
+    expect(rows[0]).toEqual([
+      'set up a cove',
+      null,
+      '1 h, 0.67 h by the rates until now',
+      ...rows[0]!.slice(3),
+    ]);
+    expect(rows[1]![2]).toContain('none of it');
+    // 0.88 h by hand (tests/planning/hours.test.ts), 0.2 h its spread.
+    const [name, , value, note, , , home] = rows[3]!;
+    expect([name, value, home]).toEqual([
+      'set up a cove, per set-up',
+      '52.8 min',
+      'a new row of Work',
+    ]);
+    expect(note).toBe('until now 40 min; in eight cases of ten between 37.4 min and 68.2 min');
+    const plain = sheetOf(describePlan(without), 'Office');
+    expect(JSON.stringify(plain.rows)).not.toContain('Rates as the hours have them');
+    // Formulas point to rows of Production, which says more cautions.
+    const valuesOf = ({ rows: all }: SheetDescription) =>
+      all.map(({ cells }) => cells.map((one) => one?.value ?? null));
+    expect(valuesOf(sheet).slice(0, plain.rows.length)).toEqual(valuesOf(plain));
+  });
+});

@@ -62,13 +62,13 @@ describe('The bid in words', () => {
   });
 
   test('has a learned rate beside the one that counts until now', () => {
-    // 0.12 h by hand (tests/core/bid/learn-rates.test.ts) is 7.2 min; 1.28155 / sqrt(800) h is 2.7 min.
+    // 0.12 h by hand (tests/core/bid/learn-rates.test.ts) is 7.2 min; 1.28155 / sqrt(800) h is 2.72 min; three digits are said.
     const jobs = [{ counts: [100], hours: 14, spread: 5 }];
     const [learned] = learnRates([{ rate: 0.1, spread: 0.05 }], jobs).rates;
     expect(sayLearned('Smoothing', learned!, ',')).toEqual({
       label: 'Smoothing',
       value: '7,2 min',
-      note: 'until now 6 min; in eight cases of ten between 4,5 min and 9,9 min',
+      note: 'until now 6 min; in eight cases of ten between 4,48 min and 9,92 min',
     });
   });
 });

@@ -11,6 +11,7 @@ export const INPUT_TABLES = [
   'Stock',
   'Work',
   'Job',
+  'Hours',
 ];
 export const INPUT_SHEETS = ['How to', ...INPUT_TABLES];
 

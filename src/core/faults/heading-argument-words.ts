@@ -76,4 +76,6 @@ export const HEADINGS = {
   ours: 'Ours',
   minutesLow: 'Low',
   minutesHigh: 'High',
+  dayOfHours: 'Date',
+  hours: 'Hours',
 } as const;

@@ -570,6 +570,41 @@ export const WORDING = wordings({
     `${f.argument}: ${f.given} is not in the price, so nothing lies between Low and High. Fill in Minutes or write yes under Ours; or leave Low and High blank.`,
   'job.work-needs-width': (f) =>
     `${f.argument} of ${f.given} is needed: ${f.detail('work')} is counted by the square foot of its face. Fill it in, or say in Work For what else it is.`,
+  // Hours
+  'job.hours-unreadable': (f) =>
+    `${f.argument}: ${f.given} is not a time. Write hours such as ${f.decimal('1.5')} or 1:30, or minutes with their unit: 90 min.`,
+  'job.hours-as-time': (f) =>
+    `${f.argument}: the cell holds a time of day, not how many hours. Write ${f.decimal('1.5')} for an hour and a half, or give the cell the format of text and write 1:30.`,
+  'job.hours-per-day': (f) =>
+    `${f.argument}: ${f.given} h on ${f.detail('day')} are more than ${f.limit}. Where they are those of several people, it is well; else correct them.`,
+  'job.hours-work-unknown': (f) =>
+    `${f.argument}: ${f.given} is no kind of work. ${didYouMean(f)}Name a row of Work or one of the usual kinds, or write all for the whole job’s hours.`,
+  'job.hours-of-factor': (f) =>
+    `${f.argument}: ${f.given} is a factor, which takes no hours by itself. Write these hours under the work that it is for, such as install.`,
+  'job.hours-profile-of-job': (f) =>
+    `${f.argument}: ${f.detail('work')} is counted for the whole job, so its hours can't be for ${f.given}. Leave Profile blank.`,
+  'job.hours-overlap': (f) =>
+    `${f.argument}: the hours of ${f.given} here may hold those of ${f.detail('other')} (${f.detail('row')}), or stand beside them: nobody can tell. Write the hours of each kind of work in one way: all profiles together, or each by itself; and those of all work only where no kind has its own.`,
+  'job.hours-twice': (f) =>
+    `${f.argument}: ${f.given} h stand a second time for the same work${f.detail('day') === '' ? '' : ` on ${f.detail('day')}`}, and both are counted. Where one row was written twice, take it out.`,
+  'job.hours-without-job': (f) =>
+    `${f.argument} has hours, and the job has no runs that they could be of. Put Hours beside the Runs, or the Walls and Trim, of the job that took them.`,
+  'job.hours-of-nothing': (f) =>
+    `${f.argument}: ${f.given} h are for ${f.detail('work')}, and by its plan this job has none of it, so no rate is learned from them. Correct the work or the profile, or the job.`,
+  'job.hours-odd': (f) =>
+    `${f.argument}: ${f.given} h for ${f.detail('work')} are far off the ${f.detail('hours')} h that the rates give, even as learned. See whether they are of this job, of that work alone, and in hours.`,
+  'job.hours-of-done': (f) =>
+    `${f.argument}: ${f.given} pieces that are Done count in no plan, so hours that went into them make rates look longer. Take yes out under Done before rates are learned.`,
+  'rates.no-hours': (f) =>
+    `${f.argument}: no job has hours to learn from. Write them down on the sheet Hours (hours.csv): Work and Hours, as you like Date, Profile and Note.`,
+  'rates.on-shop': (f) =>
+    `${f.argument}: ${f.given} is a setting of this Shop, so it is no row here. To take it over, write ${f.detail('value')} there.`,
+  'rates.reads-otherwise': (f) =>
+    `${f.argument}: ${f.given} would not be read from a CSV file as it stands here. Type its row into Work by hand.`,
+  'rates.lack-heading': (f) =>
+    `${f.argument}: Work has no column of that heading, and a row for ${f.detail('work')} needs ${f.given} there. Add it to Work, or type the row by hand.`,
+  'call.job-twice': (f) =>
+    `${f.argument}: ${f.given} is given twice, and its hours would count twice. Name each job once.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   // What is cut already

@@ -11,6 +11,7 @@ import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
 import { workbookActions, type WorkbookActions } from './open-workbook.ts';
+import { rateActions, type RateActions } from './take-over-rates.ts';
 import { runActions, type RunActions } from './take-over-runs.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
 import { copyActions, type CopyActions } from './save-copies.ts';
@@ -22,6 +23,7 @@ export interface PaneActions
     InputActions,
     ProfileActions,
     RunActions,
+    RateActions,
     TableActions,
     PlanActions,
     WriteActions,
@@ -41,6 +43,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...inputActions(tools, workbook.openFile),
     ...profileActions(tools),
     ...runActions(tools),
+    ...rateActions(tools),
     ...tableActions(tools),
     ...planActions(tools),
     ...writeActions(tools),

@@ -1,16 +1,13 @@
 /** Takes runs over that Walls and Trim make: as rows of the person's own Runs, where they stand in their place. */
-import { fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
-import { tableArgument } from '../../planning/input/raw-table.ts';
 import { rowsForRuns } from '../../planning/input/rows-for-runs.ts';
-import { sameName } from '../../planning/job.ts';
 import { keyOf } from '../../planning/rooms/typed-runs.ts';
 import { count } from '../../sheets/words/print-length.ts';
-import { missingSheets } from '../job/input-sheets.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
+import { placeOf, withTable } from './with-table.ts';
 
 const RUNS = 'Runs';
 
@@ -20,31 +17,12 @@ export interface RunActions {
 }
 
 export function runActions(tools: ActionTools): RunActions {
-  const { store, accept, planner, run } = tools;
-
-  /** Where there is no table Runs yet, its sheet is made first. */
-  async function withRuns(host: WorkbookHost, found: JobFound): Promise<JobFound | undefined> {
-    if (placeOf(found) !== undefined) return found;
-    const loaded = await planner();
-    if (loaded === undefined) return undefined;
-    const missing = missingSheets(loaded.describeInput(), found.tables, found.survey);
-    const sheets = missing.sheets.filter(({ name }) => sameName(name, RUNS));
-    if (sheets.length > 0) {
-      const description = { ...missing, sheets };
-      const made = accept(await host.write(description, { owner: 'person', replace: [] }));
-      if (made === undefined) return undefined;
-      const after = await checkJob(tools);
-      if (after === undefined || placeOf(after) !== undefined) return after;
-    }
-    const gone = fault('table.missing', tableArgument(RUNS), found.survey.name);
-    store.send({ type: 'trouble', faults: [gone] });
-    return undefined;
-  }
+  const { store, accept, run } = tools;
 
   async function add(host: WorkbookHost, before: JobFound, keys: ReadonlySet<string>) {
-    const found = await withRuns(host, before);
+    const found = await withTable(tools, host, before, RUNS);
     const table = found?.inputs.find(({ name }) => name === RUNS);
-    const place = found === undefined ? undefined : placeOf(found);
+    const place = found === undefined ? undefined : placeOf(found, RUNS);
     if (found === undefined || table === undefined || place === undefined) return;
     const runs = found.runs.flatMap((one) =>
       one.from.row === undefined && keys.has(keyOf(one.run)) ? [one.run] : [],
@@ -79,8 +57,4 @@ export function runActions(tools: ActionTools): RunActions {
         store.send({ type: 'busy', with: undefined });
       }),
   };
-}
-
-function placeOf({ tables }: JobFound) {
-  return tables.find(({ name }) => name === RUNS)?.place;
 }

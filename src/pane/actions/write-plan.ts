@@ -40,7 +40,8 @@ export function writeActions(tools: ActionTools): WriteActions {
     if (host === undefined || result === undefined || result.wrong.length > 0) return undefined;
     store.send({ type: 'writing begun', of: 0 });
     const found = await checkJob(tools);
-    if (found?.fingerprint !== result.fingerprint) return undefined;
+    if (found?.job === undefined || found.fingerprint !== result.fingerprint) return undefined;
+    const { job } = found;
     const loaded = await planner();
     if (loaded === undefined) return undefined;
     // A large plan takes a while to be laid out: the screen is drawn before.
@@ -51,7 +52,11 @@ export function writeActions(tools: ActionTools): WriteActions {
     const { keepsFormulas, planning } = store.get();
     const isWritten = planning.written?.plan === result.plan && ticks !== undefined;
     const plan = isWritten ? loaded.markCut(result.plan, ticks) : result.plan;
-    const description = loaded.describePlan(plan, { keepsFormulas, stamp: result });
+    // Hours are no input of the plan: they may have been written down since.
+    const description = loaded.describePlan(loaded.withHoursOf(plan, job), {
+      keepsFormulas,
+      stamp: result,
+    });
     return { host, loaded, result, description };
   }
 

@@ -10,6 +10,7 @@ import { StandingCautions } from '../style/standing-cautions.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
+import { LearnedRates } from './learned-rates.tsx';
 import { DROPPED, RECALLED } from './say-ticks.ts';
 import { sayProfiles, sayResult } from './say-result.ts';
 import { WriteSheets } from './write-sheets.tsx';
@@ -62,6 +63,7 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
           </ul>
         </Disclosure>
       )}
+      {isOld ? null : <LearnedRates plan={plan} />}
       {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} /> : null}
       <WriteSheets isOld={isOld} hasSetUps={cuts} />
       <FindingList title="Cautions" faults={plan.cautions} problems={false} />

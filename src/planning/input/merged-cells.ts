@@ -12,7 +12,7 @@ import { whereIs, type RawCell, type RawRow, type RawTable } from './raw-table.t
 import type { Findings } from './row-reader.ts';
 
 /** What is the same for each row when it is seen beside all of them. */
-const MEANT_FOR_EACH: ReadonlySet<Holds> = new Set(['name', 'word', 'yes or no', 'note']);
+const MEANT_FOR_EACH: ReadonlySet<Holds> = new Set(['name', 'word', 'yes or no', 'day', 'note']);
 
 /** A merge that lies on a column of ours. */
 interface Merged {

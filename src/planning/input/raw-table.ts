@@ -49,7 +49,7 @@ export interface RawRow {
 }
 
 export interface RawTable {
-  /** Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work or Job (or what a caller looks for). */
+  /** Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Job or Hours (or what a caller looks for). */
   readonly name: string;
   readonly source: { readonly kind: 'sheet' | 'file'; readonly name: string };
   readonly headings: RawRow;

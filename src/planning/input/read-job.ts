@@ -12,6 +12,7 @@ import { findSpecies } from '../../core/lumber/species.ts';
 import { nameKey, sameName, type Job, type Opening } from '../job.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
+import { checkHours, readHours } from './read-hours.ts';
 import { readOpenings } from './read-openings.ts';
 import { readProfiles, type ProfileRow } from './read-profiles.ts';
 import { makesRuns, readRooms } from './read-rooms.ts';
@@ -39,14 +40,21 @@ export const JOB_TABLES = [
   { name: 'Stock', required: true },
   { name: 'Work', required: false },
   { name: 'Job', required: false },
+  { name: 'Hours', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 /**
- * A list of walls, of what goes where, or of work, looks like many another list, and Job like Shop: only what
- * stands on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
+ * A list of walls, of what goes where, of work, or of hours, looks like many another list, and Job like Shop:
+ * only what stands on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
  */
-export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set(['Walls', 'Trim', 'Work', 'Job']);
+export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set([
+  'Walls',
+  'Trim',
+  'Work',
+  'Job',
+  'Hours',
+]);
 
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
 export function isNeeded(
@@ -79,7 +87,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
   const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, ...more] = found;
-  const [workTable, titleTable] = more;
+  const [workTable, titleTable, hoursTable] = more;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
@@ -102,6 +110,12 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
   const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
   const others = { typed, openings, profiles };
+  const work = readWork(
+    workTable,
+    { shop, shopCells, left, profiles: profileRows },
+    reading,
+    findings,
+  );
   const job: Job = {
     titleBlock: readTitleBlock(titleTable, reading, findings),
     shop,
@@ -110,12 +124,13 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     openings,
     ...readRooms(rooms, others, reading, findings, source),
     stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
-    work: readWork(workTable, { shop, shopCells, left, profiles: profileRows }, reading, findings),
+    work,
+    hours: readHours(hoursTable, { work, profiles: profileRows }, reading, findings),
   };
   faults.push(...inOpenings.faults);
   cautions.push(...inOpenings.cautions);
   if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
-  faults.push(...checkFaces(job));
+  faults.push(...checkFaces(job), ...checkHours(job));
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   cautions.push(...cautionAssumedHeights(shop, job.profiles, shopTable));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));

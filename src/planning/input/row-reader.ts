@@ -109,14 +109,14 @@ export class RowReader {
 
   /** The same with what is seen beside a number. */
   value(heading: HeadingKey): Outcome<CellValue | null> {
-    const cell = this.#cell(heading);
+    const cell = this.cell(heading);
     if (cell === null || (typeof cell === 'string' && cell.trim() === '')) return ok(null);
     return isValue(cell) ? ok(cell) : this.#note(heading, failed(whyNoValue(heading, cell)));
   }
 
   /** Whether nothing is in the cell; one that can't be read holds something. */
   isBlank(heading: HeadingKey): boolean {
-    const cell = this.#cell(heading);
+    const cell = this.cell(heading);
     return cell === null || (typeof cell === 'string' && cell.trim() === '');
   }
 
@@ -186,7 +186,7 @@ export class RowReader {
 
   /** The number of a cell that says no unit, and what it is in inches; undefined for any other, which is told of elsewhere. */
   bareLength(heading: HeadingKey): BareLength | undefined {
-    const cell = this.#cell(heading);
+    const cell = this.cell(heading);
     if (cell === null || !isValue(cell) || saysLengthUnit(cell)) return undefined;
     const given = plainValue(cell);
     const read = isBareNumber(given) ? lengthIn(cell, heading, this.#reading) : undefined;
@@ -255,7 +255,7 @@ export class RowReader {
 
   /** A day that is told without a doubt: a date's own cell, 2026-11-30, or with its month by name. */
   day(heading: HeadingKey, argument: Argument): CalendarDay | undefined {
-    const cell = this.#cell(heading);
+    const cell = this.cell(heading);
     const isDate = typeof cell === 'object' && cell?.kind === 'date';
     const value = isDate && cell.day !== undefined ? cell.day : this.#given(heading);
     const day = value === undefined ? undefined : this.#note(heading, parseDay(value, argument));
@@ -275,7 +275,7 @@ export class RowReader {
     return usual;
   }
 
-  #cell(heading: HeadingKey): RawCell {
+  cell(heading: HeadingKey): RawCell {
     const column = this.#columns.get(heading);
     return column === undefined ? null : (this.#row.cells[column] ?? null);
   }

@@ -3,22 +3,28 @@
  * [C], but installing: a printed cost handbook has 20 ft an hour for coped crown up to 2 1/4 in [P]. Those
  * with a setting of Shop have always been in the price; the others are in it where Work says so.
  */
-import type { Shop } from '../shop.ts';
+import { sameName } from '../job.ts';
+import { SETTINGS, type Shop } from '../shop.ts';
 import type { WorkPer, WorkRow } from './work-row.ts';
+
+/** Settings of Shop that are minutes of a kind of work, with how they say so many minutes. */
+export const WORK_SETTINGS = {
+  setUpMinutes: (minutes) => minutes,
+  handlingPerPass: (minutes) => minutes * 60,
+  feed: (minutes) => 1 / minutes,
+  smoothingMinutes: (minutes) => minutes,
+  crosscutSeconds: (minutes) => minutes * 60,
+  jointMinutes: (minutes) => minutes,
+} as const satisfies Readonly<Partial<Record<keyof Shop, (minutes: number) => number>>>;
+export type WorkSetting = keyof typeof WORK_SETTINGS;
 
 interface UsualWork {
   readonly work: string;
   readonly per: WorkPer;
   /** As Shop has them; or those that are usual. */
-  readonly minutes: number | ((shop: Shop) => number);
+  readonly minutes: number | ((shop: Pick<Shop, WorkSetting>) => number);
   /** By which setting of Shop it is known; its work is in the price. */
-  readonly setting?:
-    | 'setUpMinutes'
-    | 'handlingPerPass'
-    | 'feed'
-    | 'smoothingMinutes'
-    | 'crosscutSeconds'
-    | 'jointMinutes';
+  readonly setting?: WorkSetting;
   /** The client sees whether it is done or not: so it is listed where it is not in the price. */
   readonly isService?: true;
 }
@@ -85,4 +91,23 @@ export function usualRows(shop: Shop): WorkRow[] {
     money: 0,
     isOurs: setting !== undefined,
   }));
+}
+
+/** Shop as it is where nobody fills it in. */
+const USUAL_SETTINGS = Object.fromEntries(
+  (Object.keys(WORK_SETTINGS) as WorkSetting[]).map((key) => [key, Number(SETTINGS[key].usual)]),
+) as Readonly<Record<WorkSetting, number>>;
+/** What is typed has few digits. */
+const SAME_SHARE = 1e-6;
+
+export function usualWorkOf({ work, per }: Pick<WorkRow, 'work' | 'per'>): UsualWork | undefined {
+  return USUAL_WORK.find((one) => sameName(one.work, work) && one.per === per);
+}
+
+/** Whether its minutes are those that stand in where nobody says otherwise, so that they are of no shop in particular. */
+export function isUsualRate(row: WorkRow): boolean {
+  const minutes = usualWorkOf(row)?.minutes;
+  if (minutes === undefined) return false;
+  const usual = typeof minutes === 'number' ? minutes : minutes(USUAL_SETTINGS);
+  return Math.abs(row.minutes - usual) <= SAME_SHARE * usual;
 }

@@ -1,9 +1,8 @@
 /** Work as lines: how many of what, and what it comes to in hours and in money. */
-import { nameKey } from '../job.ts';
 import type { Hours } from '../job-plan.ts';
 import type { Counts } from './counts.ts';
 import { isNotIncluded, isOfTheJob, type JobPer, type WorkLine, type WorkRow } from './work-row.ts';
-import { factorFor } from './works-of.ts';
+import { factorFor, jobRows } from './works-of.ts';
 
 /** @param works the rows that hold for the profile, see worksOf */
 export function profileLines(works: readonly WorkRow[], counts: Counts): WorkLine[] {
@@ -20,14 +19,9 @@ export function jobLines(
   works: readonly WorkRow[],
   counts: Readonly<Record<JobPer, number>>,
 ): WorkLine[] {
-  const typed = new Set(
-    works.flatMap(({ typed: by, work }) => (by === undefined ? [] : nameKey(work))),
+  return jobRows(works).flatMap((row) =>
+    isNotIncluded(row) ? [] : lineOf(row, counts[row.per], 1),
   );
-  return works.flatMap((row) => {
-    const isReplaced = row.typed === undefined && typed.has(nameKey(row.work));
-    if (!isOfTheJob(row.per) || isReplaced || isNotIncluded(row)) return [];
-    return lineOf(row, counts[row.per], 1);
-  });
 }
 
 /** A line with nothing to do is none. */

@@ -1,6 +1,6 @@
 /** Which rows of Work hold for a profile. */
 import { nameKey, sameName, type Profile } from '../job.ts';
-import { isOfTheJob, type WorkRow } from './work-row.ts';
+import { isOfTheJob, type JobPer, type WorkRow } from './work-row.ts';
 
 /** How nearly a row is for a profile: its own before its make's, before all, before what nobody typed. */
 function nearness({ for: whom, typed }: WorkRow, profile: Profile): number {
@@ -21,6 +21,19 @@ export function worksOf(profile: Profile, works: readonly WorkRow[]): WorkRow[] 
     if (near > (other === undefined ? 0 : nearness(other, profile))) nearest.set(key, row);
   }
   return [...nearest.values()];
+}
+
+/** Those that hold for the whole job: a usual one where nobody typed a row of its name. */
+export function jobRows(works: readonly WorkRow[]): (WorkRow & { readonly per: JobPer })[] {
+  const typed = new Set(
+    works.flatMap(({ typed: by, work }) => (by === undefined ? [] : nameKey(work))),
+  );
+  return works.flatMap((row) => {
+    const { per } = row;
+    const isReplaced = row.typed === undefined && typed.has(nameKey(row.work));
+    // The very row: others know it by itself.
+    return isOfTheJob(per) && !isReplaced ? [row as WorkRow & { readonly per: JobPer }] : [];
+  });
 }
 
 /** What the hours of work by the foot, such as installing, are times for a profile: its factors together. */

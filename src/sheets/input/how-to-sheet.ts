@@ -46,6 +46,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
     'Job',
     'May stay empty. What names the job: its name, number and revision and the client stand over every printed page; those, the address, who prepared it, the date, the terms and the deposit stand on the client’s copy, with the shop’s name over them. Date is the day from which the price holds; blank, the day on which the job is planned. Deposit % is of what is to be paid, tax included.',
   ],
+  [
+    'Hours',
+    'May stay empty. What the job took in truth, as it is done: a row a kind of work and day, of all who were at it together. Needed: Work, Hours. It changes no plan and no price. Office, and coveledger rates for several jobs, show what it says of the minutes under Work; you take over what you believe. Write each kind in one way, molding by molding or all together; all under Work is for hours that were not parted by kinds.',
+  ],
 ];
 
 const MEASURED_AS: readonly (readonly [string, string])[] = [
@@ -102,6 +106,10 @@ const FIGURES: readonly (readonly [string, string])[] = [
   [
     'Low, likely, high',
     'Where rows of Work that are in the price say Low or High, Office draws their minutes ten thousand times, likeliest at Minutes and none outside of Low and High, each by itself: one job in ten comes to less than the low price, one in ten to more than the high one. The same plan has the same figures. Lumber stays as planned.',
+  ],
+  [
+    'Rates from hours',
+    'The hours of each kind of work stand against how many of it the plan has (What work is counted by). The rates are those for which the sum of squares is least: each job’s hours less what the rates make of them, over what such hours may be off by (15 %, at least a quarter hour); and each rate less the one until now, over what that may be off by (half of a usual one, a quarter of your own). All three are common practice. With one kind and one job: (hours × count / s² + old / t²) / (count² / s² + 1 / t²). In eight cases of ten the true rate lies within what is shown; hours more than three of their spreads off are called odd.',
   ],
   [
     'By room',

@@ -5,6 +5,7 @@ import { OFF_CENTER_TO } from '../../core/cove/cove.ts';
 import type { HeadingKey } from '../../core/faults/argument.ts';
 import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import type { Heading } from '../../planning/input/headings/heading.ts';
+import { HOURS_HEADINGS } from '../../planning/input/headings/hours-headings.ts';
 import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings.ts';
 import { PROFILE_HEADINGS } from '../../planning/input/headings/profile-headings.ts';
 import { RUN_HEADINGS } from '../../planning/input/headings/run-headings.ts';
@@ -37,7 +38,7 @@ export interface InputColumn {
 }
 
 export interface InputTable {
-  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock' | 'Work';
+  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock' | 'Work' | 'Hours';
   readonly headings: readonly Heading[];
   readonly columns: Readonly<Partial<Record<HeadingKey, InputColumn>>>;
   /** Rows prepared to be filled. */
@@ -58,6 +59,7 @@ const PROFILE_NAMES: Allow = {
 };
 
 const list = (values: readonly string[]): Allow => ({ kind: 'list', values });
+const KINDS_OF_WORK = USUAL_WORK.map(({ work }) => work);
 const YES_NO = list(['yes', 'no']);
 const QUANTITY: InputColumn = {
   width: 10,
@@ -197,7 +199,7 @@ export const INPUT_TABLES: readonly InputTable[] = [
     headings: WORK_HEADINGS,
     rows: 60,
     columns: {
-      workDone: { width: 24, allow: list(USUAL_WORK.map(({ work }) => work)) },
+      workDone: { width: 24, allow: list(KINDS_OF_WORK) },
       per: { width: 18, allow: list(WORK_PER) },
       minutes: { width: 10, isNumber: true },
       moneyEach: { width: 10, isNumber: true },
@@ -205,6 +207,18 @@ export const INPUT_TABLES: readonly InputTable[] = [
       ours: { width: 8, allow: YES_NO },
       minutesLow: { width: 8, isNumber: true },
       minutesHigh: { width: 8, isNumber: true },
+    },
+  },
+  {
+    name: 'Hours',
+    headings: HOURS_HEADINGS,
+    rows: 100,
+    columns: {
+      dayOfHours: { width: 13 },
+      workDone: { width: 24, allow: list([...KINDS_OF_WORK, 'all']) },
+      profile: PROFILE,
+      hours: { width: 10 },
+      note: { width: 40 },
     },
   },
 ];

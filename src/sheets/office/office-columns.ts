@@ -48,7 +48,21 @@ export const DRIVERS = columns({
   note: left('How much', 4),
 });
 
+/** What the job took, kind by kind. */
+export const HOURS = columns({
+  name: left('Work', 2),
+  hours: left('Hours', 6),
+});
+
+/** What that says of the minutes for one. */
+export const RATES = columns({
+  name: left('Work', 2),
+  value: right('Learned'),
+  note: left('How sure', 3),
+  home: left('To take it over', 2),
+});
+
 export const GRID = gridFor(
   [24, 11, 12, 11, 11, 11, 10, 11],
-  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS],
+  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS, HOURS, RATES],
 );

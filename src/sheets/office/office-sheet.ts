@@ -7,6 +7,7 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { addRange } from './by-chance.ts';
+import { addLearned } from './by-hours.ts';
 import { addJoints } from './by-joint.ts';
 import { addLengths } from './by-length.ts';
 import { addOpenings } from './by-opening.ts';
@@ -32,6 +33,7 @@ export function draftOffice(
     () => addRooms(draft, plan, acrossSheets),
     () => addJoints(draft, plan, terms, acrossSheets),
     () => addRange(draft, plan),
+    () => addLearned(draft, plan),
   ]) {
     blocks.push(draft.next);
     add();

@@ -11,6 +11,7 @@ export const SECTIONS = {
   rooms: 'By room',
   joints: 'By joint',
   range: 'Low, likely, high',
+  hours: 'Rates as the hours have them',
 } as const;
 
 export const TERM_LINES = {
@@ -44,6 +45,9 @@ export const JOINTS_NOTE =
 export const RANGE_NOTE =
   'The price without tax, as the job was planned: ten thousand times the minutes of the rows of Work that say Low or High are drawn between these, likeliest at Minutes, each by itself; lumber and counts stay. What is typed on these sheets changes no figure of it.';
 
+export const HOURS_NOTE =
+  'From Hours as it stood when these sheets were written, against what this plan has to do of each kind of work. The rates that fit the hours best and lie nearest to those until now: one odd job changes little, several (coveledger rates, on the command line) more. They are in no price until Work, or Shop, says so.';
+
 export const RANGE_LINES = {
   low: 'Low',
   likely: 'Likely',
@@ -66,4 +70,5 @@ export const NONE = {
   openings: 'No opening has pieces to cut.',
   rooms: 'No room has pieces to cut.',
   joints: 'No piece is joined from parts.',
+  hours: 'the job has none of it: nothing is learned from them',
 } as const;

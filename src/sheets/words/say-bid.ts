@@ -3,6 +3,7 @@ import type { LearnedRate } from '../../core/bid/learn-rates.ts';
 import type { Driver, PriceRange } from '../../core/bid/price-range.ts';
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
+import { roundRate } from '../../planning/work/home-of-rate.ts';
 import type { Fact } from './set-up-facts.ts';
 
 /** In what money is said, and with which decimal sign; a Shop is one. */
@@ -12,6 +13,7 @@ export interface MoneyReading {
 }
 
 const MINUTES_PER_HOUR = 60;
+const MOST_DECIMALS = 6;
 /** Less of all jobs come to no more than the likely figure: it is then no figure to sign. */
 const SELDOM = 0.1;
 
@@ -41,14 +43,18 @@ export function sayDrivers(drivers: readonly Driver[], reading: MoneyReading): F
 
 /** What hours say of one work, beside the minutes that count until somebody takes the new ones over. */
 export function sayLearned(name: string, learned: LearnedRate, decimalSign: DecimalSign): Fact {
-  const minutes = (hours: number): string =>
-    `${formatNumber(hours * MINUTES_PER_HOUR, 1, decimalSign)} min`;
+  const minutes = (hours: number): string => sayMinutes(hours, decimalSign);
   const { old, rate, low, high } = learned;
   return {
     label: name,
     value: minutes(rate),
     note: `until now ${minutes(old)}; in eight cases of ten between ${minutes(low)} and ${minutes(high)}`,
   };
+}
+
+/** To three digits: what hours can tell of the minutes of one foot, too. */
+export function sayMinutes(hours: number, decimalSign: DecimalSign): string {
+  return `${formatNumber(roundRate(hours * MINUTES_PER_HOUR), MOST_DECIMALS, decimalSign)} min`;
 }
 
 function sayAmount(money: number, { currency, decimalSign }: MoneyReading): string {

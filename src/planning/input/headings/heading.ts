@@ -19,6 +19,8 @@ export type Holds =
   | 'percent'
   | 'word'
   | 'yes or no'
+  | 'day'
+  | 'hours'
   | 'note';
 
 export interface Heading {

@@ -13,6 +13,8 @@ const HELD: Readonly<Record<Holds, string>> = {
   percent: 'Percent',
   word: 'Word',
   'yes or no': 'Yes or no',
+  day: 'Date',
+  hours: 'Hours',
   note: 'Text',
 };
 
