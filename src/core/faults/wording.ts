@@ -262,6 +262,13 @@ export const WORDING = wordings({
   'bid.range-out-of-order': (f) =>
     `${f.argument}: likely is ${f.given}, but low is ${f.detail('low')} and high is ${f.detail('high')}. Likely lies between the two, or is one of them.`,
 
+  'job.range-low-above': (f) =>
+    `${f.argument} is ${f.given}, above what is likely: ${f.limit}. Low is the least that is likely${f.detail('isPercent') === '' ? '' : ': write -10 for 10 % less'}. Correct it, or leave it blank where it is known.`,
+  'job.range-high-below': (f) =>
+    `${f.argument} is ${f.given}, below what is likely: ${f.limit}. High is the most that is likely${f.detail('isPercent') === '' ? '' : ': write 10 for 10 % more'}. Correct it, or leave it blank where it is known.`,
+  'job.range-without-rate': (f) =>
+    `${f.argument} is ${f.given}, but hourly rate is 0 or blank, so nothing is likely that lies between. Fill in hourly rate, or leave low and high blank.`,
+
   // Rooms
   'room.no-walls': (f) => `${f.argument} has no walls. List them in order to the right.`,
   'room.too-many-walls': (f) =>

@@ -1,7 +1,5 @@
 /** The labor sheet: each hour of the price as a line that a person can see, change and explain. */
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
-import type { WorkLine } from '../../planning/work/work-row.ts';
-import type { WorkRow } from '../../planning/work/work-row.ts';
 import { worksOf } from '../../planning/work/works-of.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -10,7 +8,7 @@ import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
-import { sayFor } from '../words/say-work.ts';
+import { sayFor, type WorkLine, type WorkRow } from '../../planning/work/work-row.ts';
 import { addAllowed } from './allowed-table.ts';
 import { countCell } from './count-formulas.ts';
 import { GRID, LINES, RATES } from './labor-columns.ts';

@@ -31,11 +31,11 @@ export function draftOffice(
     () => addOpenings(draft, plan, rows),
     () => addRooms(draft, plan, acrossSheets),
     () => addJoints(draft, plan, terms, acrossSheets),
-    () => addRange(draft, plan),
   ]) {
     blocks.push(draft.next);
     add();
   }
+  blocks.push(...addRange(draft, plan));
   const { paper } = plan.job.shop;
   layPages(draft, blocks, roomForRows(paper, GRID, 'portrait'));
   return {
