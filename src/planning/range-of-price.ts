@@ -101,25 +101,32 @@ function laborBy(
   placeOf: ReadonlyMap<WorkRow, number>,
 ): LaborOf {
   const money = moneyOfLines(lines);
-  const sums = [false, true].map((isByFoot) => {
-    const own = lines.filter(({ row }) => (row.per === 'foot') === isByFoot);
-    const sure = own.filter(({ row }) => !placeOf.has(row));
-    return {
-      sureMinutes: sure.reduce((sum, { row, count }) => sum + count * row.minutes, 0),
-      drawn: own.flatMap(({ row, count }) => {
-        const at = placeOf.get(row);
-        return at === undefined ? [] : [{ at, count }];
-      }),
-    };
-  });
+  const other = minutesBy(lines, placeOf, false);
+  const byFoot = minutesBy(lines, placeOf, true);
   const sureFactor = factors.reduce((all, row) => (placeOf.has(row) ? all : all * row.minutes), 1);
   const drawnFactors = factors.flatMap((row) => placeOf.get(row) ?? []);
   return (values, { wholeJob, hourlyRate }) => {
     const valueAt = (at: number): number => values[at] ?? 0;
-    const minutesOf = ({ sureMinutes, drawn }: (typeof sums)[number]): number =>
-      drawn.reduce((sum, { at, count }) => sum + count * valueAt(at), sureMinutes);
     const factor = drawnFactors.reduce((all, at) => all * valueAt(at), sureFactor);
-    const [other = 0, byFoot = 0] = sums.map(minutesOf);
-    return { hours: ((other + byFoot * factor) / 60) * wholeJob * hourlyRate, money };
+    const minutes = other(values) + byFoot(values) * factor;
+    return { hours: (minutes / 60) * wholeJob * hourlyRate, money };
   };
+}
+
+/** Of the lines that are by the foot, or of all others: what is sure, and what is drawn by its count. */
+function minutesBy(
+  lines: readonly WorkLine[],
+  placeOf: ReadonlyMap<WorkRow, number>,
+  isByFoot: boolean,
+): (values: readonly number[]) => number {
+  const own = lines.filter(({ row }) => (row.per === 'foot') === isByFoot);
+  const sure = own.reduce(
+    (sum, { row, count }) => (placeOf.has(row) ? sum : sum + count * row.minutes),
+    0,
+  );
+  const drawn = own.flatMap(({ row, count }) => {
+    const at = placeOf.get(row);
+    return at === undefined ? [] : [{ at, count }];
+  });
+  return (values) => drawn.reduce((sum, { at, count }) => sum + count * (values[at] ?? 0), sure);
 }
