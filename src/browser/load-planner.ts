@@ -1,6 +1,7 @@
 /** The planner in one chunk of its own: neither the functions nor the pane's first look wait for it. */
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { exportPlan } from '../exports/export-plan.ts';
+import { writeShopView } from '../exports/shop-view/shop-view.ts';
 import { readJob } from '../planning/input/read-job.ts';
 import { VERSION } from '../core/version.ts';
 import { cutFromPlan, keepsCuts, markCut } from '../planning/cut/cut-from-plan.ts';
@@ -39,5 +40,6 @@ export const planner: Planner = {
   describePlan,
   describeClientCopy,
   exportPlan,
+  writeShopView,
   describeInput,
 };

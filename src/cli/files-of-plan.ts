@@ -1,9 +1,10 @@
 /** The files that a plan can be saved as, and what is said of them. */
 import { exportPlan } from '../exports/export-plan.ts';
+import { writeShopView } from '../exports/shop-view/shop-view.ts';
 import { paintPng } from '../hosts/file/paint-png.ts';
 import { writeWorkbook } from '../hosts/xlsx/write-workbook.ts';
 import { writeZip } from '../hosts/zip/write-zip.ts';
-import type { JobPlan } from '../planning/job-plan.ts';
+import { isCovePlan, type JobPlan } from '../planning/job-plan.ts';
 import { VERSION } from '../core/version.ts';
 import { keepPlan } from '../planning/kept/keep-plan.ts';
 import { clientRooms } from '../sheets/client/client-rooms.ts';
@@ -44,6 +45,20 @@ export function clientFile(option: string): SaidFile {
     ending: '.xlsx',
     make: (plan, stamp) => writeWorkbook(describeClientCopy(plan, stamp), { paint: paintPng }),
     say: sayClient,
+  };
+}
+
+/** For the phone or tablet at the saw. */
+export function shopViewFile(option: string): SaidFile {
+  return {
+    option,
+    ending: '.html',
+    make: (plan, stamp) => Promise.resolve(new TextEncoder().encode(writeShopView(plan, stamp))),
+    say: (plan, path) => [
+      `Written: ${path}`,
+      `  ${count(plan.profiles.filter(isCovePlan).length, 'cove')} and ${count(plan.totals.sticks, 'stick')} to tap off, at the saw`,
+      '  It opens in any browser, without a network; its ticks stay on that device.',
+    ],
   };
 }
 

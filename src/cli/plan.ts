@@ -3,7 +3,7 @@ import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { planToJson } from '../planning/plan-json.ts';
 import type { Call, Command, Report } from './command.ts';
-import { clientFile, exportFile, shopFile } from './files-of-plan.ts';
+import { clientFile, exportFile, shopFile, shopViewFile } from './files-of-plan.ts';
 import { INPUT_ARGUMENT } from './open-job.ts';
 import { planToFiles } from './plan-to-files.ts';
 import { reportJson, type Paragraph } from './report.ts';
@@ -32,6 +32,11 @@ export const PLAN: Command = {
       says: 'Save its drawings (SVG), outlines (DXF) and lists (CSV) too, all in one zip.',
     },
     {
+      name: '--shop-view',
+      value: 'FILE.html',
+      says: 'Write a page for the phone at the saw too: each cove, each stick, to tap off.',
+    },
+    {
       name: '--formulas',
       says: 'Add the set-up numbers as plain formulas too, which answer new sizes in any spreadsheet.',
     },
@@ -42,11 +47,12 @@ export const PLAN: Command = {
   notes: [
     'The workbook carries its plan, unseen: client and export take it from there, at the same price. Sticks that are ticked as cut on the sheets of an input workbook stay as they are, and only the rest is planned.',
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, range, rooms, profiles, pieces, cutAways, groups, cautions, faults, made, workbook, client, exported }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
+    'With --json: { version, totals, range, rooms, profiles, pieces, cutAways, groups, cautions, faults, made, workbook, client, exported, shopView }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
   ],
   examples: [
     'job.xlsx --out plan.xlsx',
     'job.xlsx --out plan.xlsx --client for-client.xlsx --export files.zip',
+    'job.xlsx --out plan.xlsx --shop-view saw.html',
     'job-folder --json',
   ],
   exits: {
@@ -62,18 +68,25 @@ async function runPlan(call: Call): Promise<Report> {
     shopFile('--out', call.flags.has('--formulas')),
     clientFile('--client'),
     exportFile('--export'),
+    shopViewFile('--shop-view'),
   ];
   const { plan, stamp, refusal } = await planToFiles(call, files, false, checkFormulas(call));
   if (plan === undefined) return refusal;
   const pathOf = (option: string): string | null => call.values.get(option) ?? null;
   if (call.flags.has('--json')) {
-    const [workbook, client, exported] = ['--out', '--client', '--export'].map(pathOf);
+    const [workbook, client, exported, shopView] = [
+      '--out',
+      '--client',
+      '--export',
+      '--shop-view',
+    ].map(pathOf);
     return reportJson(0, {
       ...planToJson(plan),
       made: madeToJson(stamp),
       workbook,
       client,
       exported,
+      shopView,
     });
   }
   const written = files.flatMap((file): Paragraph[] => {

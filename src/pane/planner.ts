@@ -47,5 +47,7 @@ export interface Planner {
   readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;
   /** Drawings, outlines and lists for other programs. */
   readonly exportPlan: (plan: JobPlan, stamp: Stamp) => readonly ExportFile[];
+  /** HTML for the phone at the saw. */
+  readonly writeShopView: (plan: JobPlan, stamp: Stamp) => string;
   readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

@@ -203,12 +203,15 @@ export function planSuite(): void {
         'copy.xlsx',
         '--export',
         'all.zip',
+        '--shop-view',
+        'saw.html',
         ...dated,
       ];
       const { exit, out, err } = await run(folder, args);
       expect([exit, err]).toEqual([0, '']);
       const written = [...out.matchAll(/^Written: (.*)$/gm)].map(([, path]) => path);
-      expect(written).toEqual(['shop.xlsx', 'copy.xlsx', 'all.zip']);
+      expect(written).toEqual(['shop.xlsx', 'copy.xlsx', 'all.zip', 'saw.html']);
+      expect(readFileSync(join(folder, 'saw.html'), 'utf8')).toContain('<!doctype html>');
       expect(partsOf(join(folder, 'copy.xlsx')).sheetNames).toEqual(['Moldings']);
       const alone = folderWith(SMALL);
       await run(alone, ['client', '.', '--out', 'copy.xlsx', ...dated]);
@@ -221,6 +224,7 @@ export function planSuite(): void {
         workbook: 'shop.xlsx',
         client: 'copy.xlsx',
         exported: 'all.zip',
+        shopView: 'saw.html',
       });
     });
 

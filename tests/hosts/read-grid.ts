@@ -194,6 +194,7 @@ function highlightView({
 
 function printView(sheet: string, print: Kept['print']): PrintView {
   const { paper, orientation, fitWidth, titleRows, breaksAfter = [], header, footer } = print;
+  const { printedColumns } = print;
   const hasFooter = print.start === undefined;
   const [first, last] = titleRows ?? [];
   const typed = (text: string): string => text.replaceAll('&', '&&');
@@ -203,6 +204,8 @@ function printView(sheet: string, print: Kept['print']): PrintView {
     fitWidth,
     titleRows:
       first === undefined ? null : `'${sheet.replaceAll("'", "''")}'!$${first}:$${last ?? first}`,
+    printedColumns:
+      printedColumns === undefined ? null : `$A:$${columnLetters(printedColumns - 1)}`,
     breaksAfter: breaksAfter.toSorted((one, other) => one - other),
     headerMiddle: typed(header),
     footerLeft: hasFooter ? typed(footer) : '',

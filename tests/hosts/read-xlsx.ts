@@ -21,6 +21,12 @@ const [DIGIT, PADDING] = [7, 5];
 
 type Parts = ReadonlyMap<string, Element>;
 
+/** Names that a workbook has for one sheet: what each page repeats, and what of it is printed. */
+interface Printed {
+  readonly titles: Element | undefined;
+  readonly area: Element | undefined;
+}
+
 export function xlsxParts(bytes: Uint8Array): Parts {
   const parts = new Map<string, Element>();
   for (const [name, part] of Object.entries(unzipSync(bytes))) {
@@ -40,16 +46,21 @@ export function readXlsxBack(bytes: Uint8Array, withDrawings = true): WorkbookVi
   const defined = childrenOf(childOf(workbook, 'definedNames'), 'definedName');
   const sheets = childrenOf(childOf(workbook, 'sheets'), 'sheet').map((sheet, index) => {
     const path = targets.get(sheet.attributes['r:id'] ?? '') ?? '';
-    const titles = defined.find(
-      ({ attributes }) =>
-        attributes['name'] === '_xlnm.Print_Titles' && attributes['localSheetId'] === `${index}`,
-    );
+    const definedHere = (what: string): Element | undefined =>
+      defined.find(
+        ({ attributes }) =>
+          attributes['name'] === `_xlnm.${what}` && attributes['localSheetId'] === `${index}`,
+      );
+    const printed = {
+      titles: definedHere('Print_Titles'),
+      area: definedHere('Print_Area'),
+    };
     const drawings = [...relations(parts, path).values()]
       .filter((target) => withDrawings && target.includes('/drawings/'))
       .flatMap((target) =>
         readDrawings(part(parts, target), relations(parts, target), (name) => media[name]),
       );
-    const view = readSheet(parts, path, sheet.attributes['name'] ?? '', shared, look, titles);
+    const view = readSheet(parts, path, sheet.attributes['name'] ?? '', shared, look, printed);
     return { ...view, drawings };
   });
   const names = defined.filter(({ attributes }) => attributes['localSheetId'] === undefined);
@@ -71,7 +82,7 @@ function readSheet(
   name: string,
   shared: readonly string[],
   look: LookReader,
-  titles: Element | undefined,
+  printed: Printed,
 ): Omit<SheetView, 'drawings'> {
   const sheet = part(parts, path);
   const rows = childrenOf(childOf(sheet, 'sheetData'), 'row');
@@ -107,7 +118,7 @@ function readSheet(
         .filter(({ attributes }) => isTrue(attributes['customHeight']))
         .map(({ attributes }) => [Number(attributes['r']), Number(attributes['ht'])]),
     ),
-    print: readPrint(sheet, titles),
+    print: readPrint(sheet, printed),
   };
 }
 
@@ -184,7 +195,7 @@ function readHighlight(formatting: Element, rule: Element, look: LookReader): Hi
   };
 }
 
-function readPrint(sheet: Element, titles: Element | undefined): PrintView {
+function readPrint(sheet: Element, { titles, area }: Printed): PrintView {
   const setup = childOf(sheet, 'pageSetup')?.attributes ?? {};
   const fit = isTrue(childOf(sheet, 'sheetPr', 'pageSetUpPr')?.attributes['fitToPage']);
   const header = textOf(childOf(sheet, 'headerFooter', 'oddHeader'));
@@ -195,6 +206,7 @@ function readPrint(sheet: Element, titles: Element | undefined): PrintView {
     orientation: setup['orientation'] ?? 'none',
     fitWidth: fit && setup['fitToWidth'] === '1' && setup['fitToHeight'] === '0',
     titleRows: titles === undefined ? null : textOf(titles),
+    printedColumns: area === undefined ? null : textOf(area).split('!').at(-1)!,
     breaksAfter: childrenOf(childOf(sheet, 'rowBreaks'), 'brk').map((b) =>
       Number(b.attributes['id']),
     ),

@@ -81,6 +81,25 @@ describe('What is kept with a sheet', () => {
     expect(moved.print).toEqual(KEPT.print);
   });
 
+  test('prints what it printed, with a column that comes between', () => {
+    const printed = {
+      ...KEPT,
+      print: { ...KEPT.print, printedColumns: 4 },
+      file: { pageSetup: { printArea: '$A:$D' } },
+    };
+    const after = (at: number, kind: 'come' | 'go', count: number): unknown[] => {
+      const { print, file } = shiftMetadata(printed, { lines: 'columns', kind, at, count });
+      return [print.printedColumns, file?.pageSetup?.printArea];
+    };
+    expect(after(2, 'come', 2)).toEqual([6, '$A:$F']);
+    expect(after(4, 'come', 1)).toEqual([4, '$A:$D']);
+    expect(after(1, 'go', 1)).toEqual([3, '$A:$C']);
+    expect(after(0, 'go', 4)).toEqual([undefined, undefined]);
+    const cells = { ...printed, file: { pageSetup: { printArea: '$B$2:$D$9' } } };
+    const rows = shiftMetadata(cells, { lines: 'rows', kind: 'come', at: 4, count: 3 });
+    expect(rows.file?.pageSetup).toEqual({ printArea: '$B$2:$D$12' });
+  });
+
   test('is no longer kept where its headings or all of its cells go', () => {
     const headless = shiftMetadata(KEPT, { lines: 'rows', kind: 'go', at: 2, count: 1 });
     expect(headless.tables).toEqual([]);

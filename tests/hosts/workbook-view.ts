@@ -84,6 +84,8 @@ export interface PrintView {
   readonly orientation: string;
   readonly fitWidth: boolean;
   readonly titleRows: string | null;
+  /** Whole columns from the first: `$A:$L`; null where all are printed. */
+  readonly printedColumns: string | null;
   readonly breaksAfter: readonly number[];
   /** With their codes: && is a typed &, &P the page's number. */
   readonly headerMiddle: string;

@@ -50,6 +50,20 @@ describe("The client's copy", () => {
     expect(pane.store.get().notice).toContain('House-files.zip');
   });
 
+  test('has beside it a page for the phone at the saw, of this very plan', async () => {
+    const files = new Map<string, string>();
+    const pane = makePane(demoHost(), {
+      saveFile: (name, bytes) => void files.set(name, new TextDecoder().decode(bytes)),
+    });
+    await pane.ready();
+    await pane.actions.plan();
+    await pane.actions.saveShopView();
+    const { plan, ...stamp } = pane.store.get().planning.result!;
+    const name = 'House-at-the-saw.html';
+    expect([...files]).toEqual([[name, planner.writeShopView(plan, stamp)]]);
+    expect(pane.store.get().notice).toContain(name);
+  });
+
   test('is not saved of inputs that have changed since the plan', async () => {
     const { store, actions, saved, host } = await plannedPane();
     host.type('Runs', 1, 3, '9\' 1"');

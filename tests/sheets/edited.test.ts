@@ -39,7 +39,7 @@ if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on t
 const TICKED = 'ticks of what is done';
 
 /** Columns that say what two sheets differ by, from 0. */
-const NO_OFF = 8;
+const NO_OFF = 13;
 const CUT_OFF = 11;
 
 (mustRun ? describe : describe.skip)(
@@ -208,7 +208,7 @@ const CUT_OFF = 11;
         const steps = values.find((value) => /^\d+ of \d+ done$/u.test(String(value)));
         const beside = (label: string) => values[values.indexOf(label) + 1];
         return [
-          valueAt(edit, 'Pieces!O2'),
+          valueAt(edit, 'Pieces!I2'),
           beside('Pieces done or cut'),
           valueAt(edit, 'Cutting!J2'),
           beside('Sticks cut or begun'),

@@ -6,7 +6,7 @@ import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clea
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { planOf } from '../planning/make-job.ts';
-import { JOBS, listedPieces, rowWith, sheetOf } from './sheet-jobs.ts';
+import { JOBS, listedPieces, PIECES_AT, rowWith, sheetOf } from './sheet-jobs.ts';
 
 const plans = new Map<string, { plan: JobPlan; workbook: WorkbookDescription }>();
 
@@ -55,7 +55,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
     const sheet = sheetOf(workbook, 'Pieces');
     const heads = rowWith(sheet, 'No.') + 1;
     const last = heads + plan.pieces.length;
-    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:P${last}` }]);
+    expect(sheet.tables).toEqual([{ name: 'Pieces', range: `A${heads}:N${last}` }]);
     expect(sheet.rows).toHaveLength(last);
     expect(sheet.freeze).toEqual({ rows: heads, columns: 0 });
     expect(sheet.print.titleRows).toEqual([heads, heads]);
@@ -68,7 +68,7 @@ describe.each(Object.keys(JOBS))('The pieces of the job “%s”', (name) => {
 
 test('A number is shown as a fraction only where that is exact', () => {
   const styleOf = (workbook: WorkbookDescription) =>
-    sheetOf(workbook, 'Pieces').rows.at(-1)?.cells[7]?.style;
+    sheetOf(workbook, 'Pieces').rows.at(-1)?.cells[PIECES_AT.length]?.style;
   expect(styleOf(plans.get('demo')!.workbook)).toBe('rowFraction');
   expect(styleOf(plans.get('decimals')!.workbook)).toBe('rowNumber');
   expect(styleOf(plans.get('millimetres')!.workbook)).toBe('rowNumber');

@@ -137,7 +137,7 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
       expect(value(6)).toBe(numberIn(line.lengthNet, unit));
       expect(value(11)).toBe(line.priceCents / 100);
       expect(cellAt(sheet, row, 3)?.formula).toMatch(
-        /^COUNTIF\('Pieces'!\$C\$\d+(?::\$C\$\d+)?,A\d+\)$/u,
+        /^COUNTIF\('Pieces'!\$M\$\d+(?::\$M\$\d+)?,A\d+\)$/u,
       );
     });
     const rooms = [...new Set(plan.rooms.map(({ room }) => room))];

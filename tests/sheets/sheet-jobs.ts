@@ -140,22 +140,35 @@ export const JOBS: Readonly<Record<string, Tables>> = {
   ...(houseIsHere ? { house: folderTables(HOUSE_FOLDER) } : {}),
 };
 
+/** Where the columns of Pieces stand, from 0. */
+export const PIECES_AT = {
+  no: 0,
+  room: 2,
+  run: 3,
+  piece: 4,
+  profile: 5,
+  length: 6,
+  done: 11,
+  line: 12,
+  off: 13,
+} as const;
+
 /** Rows of the list of pieces. */
 export function listedPieces(workbook: WorkbookDescription) {
   const sheet = sheetOf(workbook, 'Pieces');
   const heads = rowWith(sheet, 'No.');
   return sheet.rows.slice(heads + 1).map(({ cells }) => {
-    const at = (column: number) => cells[column]?.value ?? null;
+    const at = (column: keyof typeof PIECES_AT) => cells[PIECES_AT[column]]?.value ?? null;
     return {
-      no: at(0),
-      line: at(2),
-      room: at(3),
-      run: at(4),
-      piece: at(5),
-      profile: at(6),
-      length: at(7),
-      off: at(8),
-      mark: at(15),
+      no: at('no'),
+      line: at('line'),
+      room: at('room'),
+      run: at('run'),
+      piece: at('piece'),
+      profile: at('profile'),
+      length: at('length'),
+      off: at('off'),
+      mark: at('done'),
     };
   });
 }

@@ -7,7 +7,7 @@ import type {
   WorkbookDescription,
 } from '../../src/sheets/grammar/description.ts';
 import { cutPieces, cutSticks } from './cut-rows.ts';
-import { rowWith, sheetOf } from './sheet-jobs.ts';
+import { PIECES_AT, rowWith, sheetOf } from './sheet-jobs.ts';
 
 /** Sheet, row and column, from 0. */
 type Place = readonly [sheet: string, row: number, column: number];
@@ -40,7 +40,7 @@ const numberOf = (cell: CellDescription | null | undefined): number => Number(ce
 function pieceRow(workbook: WorkbookDescription, no: number): { row: number; length: number } {
   const pieces = sheetOf(workbook, 'Pieces');
   const row = rowWith(pieces, 'No.') + no;
-  return { row, length: numberOf(pieces.rows[row]?.cells[7]) };
+  return { row, length: numberOf(pieces.rows[row]?.cells[PIECES_AT.length]) };
 }
 
 /** Where Cutting cuts a piece, row from 0. */
@@ -68,7 +68,7 @@ function clientLine(workbook: WorkbookDescription): number {
 const onBoth = (workbook: WorkbookDescription, no: number, by: number): Typed => {
   const [piece, cut] = [pieceRow(workbook, no), cutRow(workbook, no)];
   return [
-    [['Pieces', piece.row, 7], piece.length + by],
+    [['Pieces', piece.row, PIECES_AT.length], piece.length + by],
     [['Cutting', cut.row, 4], cut.length + by],
   ];
 };
@@ -119,26 +119,28 @@ export const EDITS: Readonly<Record<string, Edit>> = {
   'nothing at all': { typed: () => [] },
   [BOARDS_CAME]: { typed: typeBoards },
   'a length on Pieces': {
-    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 7], pieceRow(book, 1).length + 13.375]],
+    typed: (book) => [
+      [['Pieces', pieceRow(book, 1).row, PIECES_AT.length], pieceRow(book, 1).length + 13.375],
+    ],
     first: SAME_PIECES,
     behind: true,
     off: (book) => ({
-      [`Pieces!I${pieceRow(book, 1).row + 1}`]: -13.375,
+      [`Pieces!N${pieceRow(book, 1).row + 1}`]: -13.375,
       [`Cutting!L${cutRow(book, 1).row + 1}`]: -13.375,
     }),
   },
   'a length on Pieces, as text': {
-    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 7], 'about 40 in']],
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, PIECES_AT.length], 'about 40 in']],
     first: COUNTED,
     behind: true,
   },
   'a length on Pieces taken out': {
-    typed: (book) => [[['Pieces', pieceRow(book, 2).row, 7], null]],
+    typed: (book) => [[['Pieces', pieceRow(book, 2).row, PIECES_AT.length], null]],
     first: COUNTED,
     behind: true,
   },
   'the line of a piece on Pieces': {
-    typed: (book) => [[['Pieces', pieceRow(book, 1).row, 2], null]],
+    typed: (book) => [[['Pieces', pieceRow(book, 1).row, PIECES_AT.line], null]],
     first: COUNTED,
     behind: true,
   },
@@ -146,7 +148,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => [[['Cutting', cutRow(book, 3).row, 4], cutRow(book, 3).length - 1 / 16]],
     first: SAME_PIECES,
     off: (book) => ({
-      [`Pieces!I${pieceRow(book, 3).row + 1}`]: -0.063,
+      [`Pieces!N${pieceRow(book, 3).row + 1}`]: -0.063,
       [`Cutting!L${cutRow(book, 3).row + 1}`]: -0.063,
     }),
   },
@@ -157,7 +159,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     ],
     first: SAME_PIECES,
     off: (book) => ({
-      [`Pieces!I${pieceRow(book, 1).row + 1}`]: -2,
+      [`Pieces!N${pieceRow(book, 1).row + 1}`]: -2,
       [`Cutting!L${cutRow(book, 2).row + 1}`]: 2,
     }),
   },
@@ -244,8 +246,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
   },
   'ticks of what is done': {
     typed: (book) => [
-      [['Pieces', pieceRow(book, 1).row, 15], 'x'],
-      [['Pieces', pieceRow(book, 4).row, 15], 'x'],
+      [['Pieces', pieceRow(book, 1).row, PIECES_AT.done], 'x'],
+      [['Pieces', pieceRow(book, 4).row, PIECES_AT.done], 'x'],
       // A stick as a whole, and one piece of another.
       [['Cutting', cutSticks(sheetOf(book, 'Cutting')).at(-1)!.pieces[0]!.row - 1, 0], 'x'],
       [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
@@ -256,8 +258,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
           [['Cutting', stick.pieces[0]!.row - 1, 0], value],
         ];
       }),
-      [['Pieces', pieceRow(book, 5).row, 15], 'No'],
-      [['Pieces', pieceRow(book, 6).row, 15], false],
+      [['Pieces', pieceRow(book, 5).row, PIECES_AT.done], 'No'],
+      [['Pieces', pieceRow(book, 6).row, PIECES_AT.done], false],
       [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, 12], 'x'],
       [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 5, 12], '–'],
     ],
@@ -302,7 +304,7 @@ export function sortPieces(workbook: WorkbookDescription, column: number): Workb
         cells: row.cells.map((cell) =>
           cell?.formula === undefined
             ? cell
-            : { ...cell, formula: cell.formula.replace(`-H${from},`, `-H${first + at + 1},`) },
+            : { ...cell, formula: cell.formula.replace(`-G${from},`, `-G${first + at + 1},`) },
         ),
       }));
     return { ...sheet, rows: [...sheet.rows.slice(0, first), ...moved] };

@@ -4,6 +4,7 @@ import type {
   SheetDescription,
   ValidationDescription,
 } from '../../sheets/grammar/description.ts';
+import { columnLetters } from '../../core/cells/cell-range.ts';
 import { columnPoints, marginsOf, POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { rowHeights } from '../../sheets/grammar/row-height.ts';
 import { LINE_COLOR, STYLES, type CellStyle } from '../../sheets/grammar/styles.ts';
@@ -124,6 +125,9 @@ export async function stagePage(
   layout.zoom = print.fitWidth ? { horizontalFitToPages: 1 } : { scale: 100 };
   if (print.titleRows !== undefined) {
     layout.setPrintTitleRows(`$${print.titleRows[0]}:$${print.titleRows[1]}`);
+  }
+  if (print.printedColumns !== undefined) {
+    layout.setPrintArea(`A:${columnLetters(print.printedColumns - 1)}`);
   }
   const texts = layout.headersFooters.defaultForAllPages;
   if (print.header !== '') texts.centerHeader = headerText(print.header);

@@ -73,7 +73,13 @@ function shiftRange({ top, left, bottom, right }: CellRange, change: LineChange)
 }
 
 function shiftPrint(print: PrintDescription, change: LineChange): PrintDescription {
-  if (change.lines !== 'rows') return print;
+  if (change.lines !== 'rows') {
+    if (print.printedColumns === undefined) return print;
+    const { printedColumns, ...all } = print;
+    const columns = shiftLines(0, printedColumns - 1, change);
+    // A column that comes before the first is printed too.
+    return columns === null ? all : { ...all, printedColumns: columns[1] + 1 };
+  }
   const { titleRows, breaksAfter, ...rest } = print;
   const titles =
     titleRows === undefined ? null : shiftLines(titleRows[0] - 1, titleRows[1] - 1, change);
@@ -103,21 +109,48 @@ function shiftExtras(
   const titles = /^\$?(\d+):\$?(\d+)$/u.exec(pageSetup?.printTitlesRow ?? '');
   const rows =
     titles === null ? null : shiftLines(Number(titles[1]) - 1, Number(titles[2]) - 1, change);
-  const setup = { ...pageSetup };
-  delete setup.printTitlesRow;
+  const { printTitlesRow, printArea, ...setup } = pageSetup ?? {};
+  const keptTitles =
+    titles === null || !isRows
+      ? printTitlesRow
+      : rows === null
+        ? undefined
+        : `$${rows[0] + 1}:$${rows[1] + 1}`;
+  const keptArea = printArea === undefined ? undefined : shiftArea(printArea, change);
   return {
     ...extras,
     ...(dataValidations === undefined ? {} : { dataValidations: inPlace(dataValidations) }),
     ...(conditionalRules === undefined ? {} : { conditionalRules: inPlace(conditionalRules) }),
     ...(rowBreaks !== undefined && isRows ? { rowBreaks: moved(rowBreaks) } : {}),
     ...(colBreaks !== undefined && !isRows ? { colBreaks: moved(colBreaks) } : {}),
-    ...(titles === null || !isRows
+    ...(pageSetup === undefined
       ? {}
       : {
           pageSetup: {
             ...setup,
-            ...(rows === null ? {} : { printTitlesRow: `$${rows[0] + 1}:$${rows[1] + 1}` }),
+            ...(keptTitles === undefined ? {} : { printTitlesRow: keptTitles }),
+            ...(keptArea === undefined ? {} : { printArea: keptArea }),
           },
         }),
   };
+}
+
+/** What of a sheet is printed, `$A:$L` or `$A$1:$D$9`; any other way of saying it stays as it is. */
+function shiftArea(area: string, change: LineChange): string | undefined {
+  const whole = /^\$([A-Z]{1,3}):\$([A-Z]{1,3})$/u.exec(area);
+  if (whole !== null) {
+    if (change.lines === 'rows') return area;
+    const moved = shiftMarks(`${whole[1]}1:${whole[2]}1`, change);
+    return moved?.replace(/([A-Z]+)\d+/gu, '$$$1');
+  }
+  if (!/^\$[A-Z]{1,3}\$\d+:\$[A-Z]{1,3}\$\d+$/u.test(area)) return area;
+  return shiftMarks(area.replaceAll('$', ''), change)?.replace(/([A-Z]+)(\d+)/gu, '$$$1$$$2');
+}
+
+/** `B3:D9`, after the change; undefined where all of it goes. */
+function shiftMarks(cells: string, change: LineChange): string | undefined {
+  const range = parseRange(cells);
+  const moved = range === null ? cells : shiftRange(range, change);
+  if (moved === null) return undefined;
+  return moved.includes(':') ? moved : `${moved}:${moved}`;
 }

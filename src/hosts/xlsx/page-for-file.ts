@@ -1,6 +1,7 @@
 /** Page, rules and highlights of a sheet as a file takes them. */
 import type { WriteSheet } from 'hucre/xlsx';
 
+import { columnLetters } from '../../core/cells/cell-range.ts';
 import type {
   HighlightDescription,
   PrintDescription,
@@ -75,7 +76,7 @@ function allowed(
 function page(
   print: PrintDescription,
 ): Pick<FileExtras, 'pageSetup' | 'headerFooter' | 'rowBreaks'> {
-  const { titleRows } = print;
+  const { titleRows, printedColumns } = print;
   return {
     pageSetup: {
       paperSize: print.paper,
@@ -83,6 +84,9 @@ function page(
       margins: { ...marginsOf(print) },
       ...(print.fitWidth ? { fitToPage: true, fitToWidth: 1, fitToHeight: 0 } : {}),
       ...(titleRows === undefined ? {} : { printTitlesRow: `$${titleRows[0]}:$${titleRows[1]}` }),
+      ...(printedColumns === undefined
+        ? {}
+        : { printArea: `$A:$${columnLetters(printedColumns - 1)}` }),
     },
     headerFooter: {
       ...(print.header === '' ? {} : { oddHeader: `&C${headerText(print.header)}` }),

@@ -4,6 +4,7 @@
  */
 import type { Sheet } from 'hucre/xlsx';
 
+import { parseRange } from '../../core/cells/cell-range.ts';
 import type {
   HighlightDescription,
   PrintDescription,
@@ -42,10 +43,18 @@ function printOf({
     fitWidth: pageSetup.fitToPage === true,
     ...startOf(pageSetup.margins),
     ...(titles === null ? {} : { titleRows: [Number(titles[1]), Number(titles[2])] as const }),
+    ...printedOf(pageSetup.printArea),
     ...(rowBreaks.length === 0 ? {} : { breaksAfter: rowBreaks.map((row) => row + 1) }),
     header: plainPart(headerFooter.oddHeader, 'C'),
     footer: plainPart(headerFooter.oddFooter, 'L'),
   };
+}
+
+/** Of an area of whole columns from the first one, as we write it; any other stays the file's own. */
+function printedOf(area = ''): Pick<PrintDescription, 'printedColumns'> {
+  const [, last = ''] = /^\$A:\$([A-Z]{1,3})$/u.exec(area) ?? [];
+  const column = last === '' ? undefined : parseRange(`${last}1`)?.left;
+  return column === undefined ? {} : { printedColumns: column + 1 };
 }
 
 /** Of a page that keeps nothing free at its right and its foot. */

@@ -55,8 +55,8 @@ export async function writePlainWorkbook(workbook: PlainWorkbook): Promise<Uint8
 function sheetNames({ name, ours, page }: PlainSheet): Names {
   const { printTitlesRow, printTitlesColumn, printArea } = extrasForFile(page).pageSetup ?? {};
   const titles = [printTitlesColumn, printTitlesRow].filter((one) => one !== undefined);
-  const area = parseRange((printArea ?? '').replaceAll('$', ''));
   const quoted = quoteSheet(name);
+  const area = printedArea(name, printArea);
   return [
     ...(titles.length === 0
       ? []
@@ -67,9 +67,14 @@ function sheetNames({ name, ours, page }: PlainSheet): Names {
             scope: name,
           },
         ]),
-    ...(area === null
-      ? []
-      : [{ name: '_xlnm.Print_Area', range: absoluteRange(name, area), scope: name }]),
+    ...(area === undefined ? [] : [{ name: '_xlnm.Print_Area', range: area, scope: name }]),
     ...(ours ? [{ name: MADE, range: markText(name).slice(1), scope: name }] : []),
   ];
+}
+
+/** Whole columns, or one range; what is neither is left out. */
+function printedArea(sheet: string, area = ''): string | undefined {
+  if (/^\$[A-Z]{1,3}:\$[A-Z]{1,3}$/u.test(area)) return `${quoteSheet(sheet)}!${area}`;
+  const range = parseRange(area.replaceAll('$', ''));
+  return range === null ? undefined : absoluteRange(sheet, range);
 }

@@ -28,11 +28,13 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
   const data = worksheet.getConfig();
   const { name } = data;
   const pictures = picturesOn(grid, sheet.getSheetId());
-  const { rows, columns } = usedSize(
+  const print = readCustomData(data.custom)?.print ?? usualPrint(name);
+  const { rows, columns: used } = usedSize(
     data,
     pictures,
     (at) => worksheet.getRowHeight(at) * POINTS_PER_PIXEL,
   );
+  const columns = Math.min(used, print.printedColumns ?? used);
   const shown =
     rows === 0 ? [] : sheet.getRange(0, 0, rows, Math.max(columns, 1)).getDisplayValues();
   const styles = new Map<string, PlainStyle>();
@@ -56,14 +58,16 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
       height: worksheet.getRowHeight(row) * POINTS_PER_PIXEL,
       cells: Array.from({ length: columns }, (__, column) => cell(row, column)),
     })),
-    merges: data.mergeData.map(({ startRow, startColumn, endRow, endColumn }) => ({
-      top: startRow,
-      left: startColumn,
-      bottom: endRow,
-      right: endColumn,
-    })),
-    pictures,
-    print: readCustomData(data.custom)?.print ?? usualPrint(name),
+    merges: data.mergeData
+      .filter(({ startColumn }) => startColumn < columns)
+      .map(({ startRow, startColumn, endRow, endColumn }) => ({
+        top: startRow,
+        left: startColumn,
+        bottom: endRow,
+        right: Math.min(endColumn, columns - 1),
+      })),
+    pictures: pictures.filter(({ column }) => column < columns),
+    print,
   };
 }
 

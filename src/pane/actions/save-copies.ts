@@ -1,4 +1,4 @@
-/** Saves files of what was planned: the client's copy, and drawings and lists for other programs. */
+/** Saves files of what was planned: the client's copy, a page for the saw, drawings and lists for other programs. */
 import type { Planner } from '../planner.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { isOccupied } from '../state/is-occupied.ts';
@@ -11,6 +11,7 @@ export interface CopyActions {
   /** Nothing is saved of a plan that is wrong, or of inputs that have changed: the Plan tab says so. */
   readonly saveClient: () => Promise<void>;
   readonly saveExports: () => Promise<void>;
+  readonly saveShopView: () => Promise<void>;
 }
 
 interface Copy {
@@ -36,6 +37,14 @@ export function copyActions(tools: ActionTools): CopyActions {
     nameOf: (workbook) => (workbook === '' ? 'trim-files.zip' : `${workbook}-files.zip`),
     make: (loaded, result) => services.makeZip(loaded.exportPlan(result.plan, result)),
     said: (name) => `Drawings (SVG), outlines (DXF) and lists (CSV) are saved in ${name}.`,
+  };
+  const SHOP_VIEW: Copy = {
+    doing: 'Making the page for the saw',
+    nameOf: (workbook) => (workbook === '' ? 'at-the-saw.html' : `${workbook}-at-the-saw.html`),
+    make: (loaded, result) =>
+      Promise.resolve(new TextEncoder().encode(loaded.writeShopView(result.plan, result))),
+    said: (name) =>
+      `${name} is saved: open it in the browser of the phone or tablet at the saw. It needs no network, and its ticks stay on that device.`,
   };
 
   async function save({ nameOf, make, said }: Copy): Promise<void> {
@@ -64,5 +73,9 @@ export function copyActions(tools: ActionTools): CopyActions {
       store.send({ type: 'busy', with: undefined });
     });
 
-  return { saveClient: saveCopy(CLIENT), saveExports: saveCopy(EXPORTS) };
+  return {
+    saveClient: saveCopy(CLIENT),
+    saveExports: saveCopy(EXPORTS),
+    saveShopView: saveCopy(SHOP_VIEW),
+  };
 }

@@ -52,6 +52,9 @@ export function WriteSheets({
         <Button {...blocked} onClick={() => void actions.saveClient()}>
           Save the client’s copy
         </Button>
+        <Button {...blocked} onClick={() => void actions.saveShopView()}>
+          Save a page for the saw
+        </Button>
         <Button {...blocked} onClick={() => void actions.saveExports()}>
           Save drawings and lists
         </Button>

@@ -9,23 +9,32 @@ import { cell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { RIPS } from './cutting-columns.ts';
 import { letterOf, nameUnits, type LotLetters } from '../stock-lots.ts';
 
-/**
- * A row with a box for each lot of boards of one row of Stock that are ripped alike. Those that something is
- * cut from are ripped already.
- */
-export function boardRows(
+/** Boards of one row of Stock that are ripped alike, and into what; ripped already where something is cut from them. */
+export interface Ripping {
+  readonly words: string;
+  readonly isCut: boolean;
+}
+
+export function listRippings(
   { boards }: CuttingGroup,
   cut: CutStock,
   letters: LotLetters,
   reading: LengthReading,
-): SheetRow[] {
-  return gatherAlike(boards, cut, reading).map(({ boards: alike, rip, item, isCut }): SheetRow => {
+): Ripping[] {
+  return gatherAlike(boards, cut, reading).map(({ boards: alike, rip, item, isCut }) => {
     const letter = letterOf(letters, item);
     const numbers = alike.map((board) => board.unit);
     const which = `${alike.length === 1 ? 'Board' : 'Boards'} ${nameUnits(letter, numbers)}`;
-    const text = `${which} of ${item.for} (${sayStock(item, reading)}): ${isCut ? 'ripped already into' : 'rip'} ${rip}`;
-    return RIPS.row({ tick: cell(isCut ? TICK : null, 'tick'), words: cell(text, 'row') });
+    const done = isCut ? 'ripped already into' : 'rip';
+    return { words: `${which} of ${item.for} (${sayStock(item, reading)}): ${done} ${rip}`, isCut };
   });
+}
+
+/** A row with a box for each. */
+export function boardRows(rippings: readonly Ripping[]): SheetRow[] {
+  return rippings.map(({ words, isCut }) =>
+    RIPS.row({ tick: cell(isCut ? TICK : null, 'tick'), words: cell(words, 'row') }),
+  );
 }
 
 interface Alike {

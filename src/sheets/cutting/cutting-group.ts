@@ -26,7 +26,7 @@ import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
-import { boardRows } from './cutting-boards.ts';
+import { boardRows, listRippings } from './cutting-boards.ts';
 import { ALL, CHOICE, COST, PIECES, STICKS, SUMS } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
 import { sayEdgeChoice, sayGroup, sayStays } from './cutting-words.ts';
@@ -46,7 +46,8 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
   const plans = plansOf(plan, group);
   pages.hold(nameRow(group.name), spreadRow(sayGroup(group, plans, plan.job.shop), 'wrapped', ALL));
-  const boards = boardRows(group, listCutStock(plans), facts.letters, plan.job.shop);
+  const { letters, shop } = facts;
+  const boards = boardRows(listRippings(group, listCutStock(plans), letters, shop));
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));
   for (const board of boards) pages.add([board], [continued(group.name)]);
   const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));

@@ -37,6 +37,9 @@ export interface StickFacts {
   readonly bars: number;
 }
 
+/** What the words of a piece go by. */
+export type PieceReading = Pick<StickFacts, 'shop' | 'joints' | 'numbers'>;
+
 /** Air over and under a bar. */
 const BAR_POINTS = Math.ceil((STICK_BAR_MM / MM_PER_INCH) * POINTS_PER_INCH + 2);
 
@@ -88,7 +91,7 @@ function lengthsCutOf({
   return `IF(${isTickedFormula(STICKS.at('tick', row))},COUNT(${lengths}),SUMPRODUCT(${isTickedFormula(boxes)}*(${lengths}<>"")))`;
 }
 
-interface PieceWords {
+export interface PieceWords {
   readonly cut: CutPiece;
   /** Absent where it is no piece of the job. */
   readonly mark?: string;
@@ -98,11 +101,11 @@ interface PieceWords {
   readonly lie: string;
 }
 
-function wordsOfPiece(
+export function wordsOfPiece(
   cut: CutPiece,
   stick: CutStick,
   profile: Profile,
-  { joints, shop, numbers }: StickFacts,
+  { joints, shop, numbers }: PieceReading,
 ): PieceWords {
   const { piece, part } = cut;
   if (cut.unneeded !== undefined) {
@@ -144,7 +147,7 @@ function stickRow(
   });
 }
 
-function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop): string {
+export function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop): string {
   if (offcut.n === 0n) return 'nothing left';
   return `${formatMark(Number(offcut), unit, decimalSign)} left, ${offcutKept ? 'keep' : 'waste'}`;
 }
@@ -172,16 +175,16 @@ function pieceRow(
 }
 
 /** One that is cut and left over is told from the one that is cut in its place. */
-function nameOf({ id, unneeded }: CutPiece): string {
+export function nameOf({ id, unneeded }: CutPiece): string {
   return unneeded === undefined ? id : `${id}, left over`;
 }
 
 /** On one line where it can be: `long point at wall`. */
-function brief(point: string): string {
+export function brief(point: string): string {
   return point.replaceAll('the ', '');
 }
 
-function viewOf(
+export function viewOf(
   stick: CutStick,
   pieces: readonly PieceWords[],
   shop: Shop,

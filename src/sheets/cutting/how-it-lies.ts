@@ -11,11 +11,13 @@ const EQUAL_INCHES = 1 / 128;
  * Left and right are as one faces the molding on its wall, so it lies face up with the edge that goes
  * up the wall away: derived, tipping it backward off the wall keeps left at the left. A crown at a
  * spring angle lies flat on its back, as its two angles on Set-ups are for.
+ *
+ * @param ticked Where the shop ticks which edge goes up the wall.
  */
-export function sayLie(profile: Profile): string {
+export function sayLie(profile: Profile, ticked = 'above'): string {
   const lie = profile.spring === undefined ? 'face up' : 'flat on its back, face up';
   const mark = edgeMark(profile);
-  return mark === undefined ? lie : `${lie}, ${mark} as ticked above`;
+  return mark === undefined ? lie : `${lie}, ${mark} as ticked ${ticked}`;
 }
 
 /**

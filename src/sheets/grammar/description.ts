@@ -128,6 +128,8 @@ export interface PrintDescription {
   readonly breaksAfter?: readonly number[];
   /** Shrink so that all columns fit on one page's width; else all is printed at its true size. */
   readonly fitWidth: boolean;
+  /** As many columns are printed, from the first; those after them are for the screen. Absent: all. */
+  readonly printedColumns?: number;
   /**
    * Where the page's first cell stands, in inches from the paper's left and top edge, for what must lie
    * in places of the paper: nothing is kept free at its right and at its foot, and it has no

@@ -57,12 +57,22 @@ export class SheetDraft {
   readonly #tables: TableDescription[] = [];
   readonly #highlights: HighlightDescription[] = [];
   readonly #isClose: boolean;
+  readonly #printed: number;
 
-  /** @param isClose Whether each row says its height, no more than its lines need. */
-  constructor(name: string, columns: readonly ColumnDescription[], isClose = false) {
+  /**
+   * @param isClose Whether each row says its height, no more than its lines need.
+   * @param printed How many of the columns are printed; the others are for the screen.
+   */
+  constructor(
+    name: string,
+    columns: readonly ColumnDescription[],
+    isClose = false,
+    printed = columns.length,
+  ) {
     this.#name = name;
     this.#columns = columns;
     this.#isClose = isClose;
+    this.#printed = printed;
   }
 
   /** The row that is added next, from 1. */
@@ -92,11 +102,11 @@ export class SheetDraft {
     this.#heights.set(row, wholePixels(points));
   }
 
-  /** Adds a row whose one text spreads over the columns `from` (from 0) to the last one. */
+  /** Adds a row whose one text spreads over the columns `from` (from 0) to the last that is printed. */
   spread(text: string, style: StyleName, from = 0): number {
     const cells: DraftCell[] = Array.from({ length: from }, () => null);
     const row = this.add(...cells, cell(text, style));
-    this.merge(row, from, this.#columns.length - 1);
+    this.merge(row, from, this.#printed - 1);
     return row;
   }
 
@@ -166,7 +176,13 @@ export class SheetDraft {
       ...(this.#drawings.length === 0 ? {} : { drawings: this.#drawings }),
       ...(this.#tables.length === 0 ? {} : { tables: this.#tables }),
       ...(this.#highlights.length === 0 ? {} : { highlights: this.#highlights }),
-      print: { fitWidth: true, ...print, header: '', breaksAfter: this.#breaks },
+      print: {
+        fitWidth: true,
+        ...print,
+        ...(this.#printed < this.#columns.length ? { printedColumns: this.#printed } : {}),
+        header: '',
+        breaksAfter: this.#breaks,
+      },
     };
   }
 

@@ -13,7 +13,7 @@ import { piecesInOrder } from '../numbered-pieces.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
 import { sayNotes } from '../words/say-joints.ts';
-import { sayEnd } from '../words/say-ends.ts';
+import { drawEnd, GLYPH_LEGEND, sayEnd } from '../words/say-ends.ts';
 import { CUT_MARK, sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { cell, SheetDraft, sum, type SheetRow } from '../grammar/sheet-draft.ts';
 import { OFF_DECIMALS } from '../tolerance.ts';
@@ -27,33 +27,37 @@ export const PIECES_HEADINGS = {
   done: 'Done',
 } as const;
 
-const PIECES = columns({
-  number: sized(7, right('No.')),
+/** As wide as a page lying on its side: what is read at arm's length keeps its size. */
+const PRINTED = {
+  number: sized(5, right('No.')),
   mark: sized(8, left('Mark')),
-  line: sized(7, right('Line')),
-  room: sized(15, left(PIECES_HEADINGS.room)),
-  run: sized(21, left(PIECES_HEADINGS.run)),
-  piece: sized(8, left(PIECES_HEADINGS.piece)),
-  profile: sized(15, left(PIECES_HEADINGS.profile)),
+  room: sized(13, left(PIECES_HEADINGS.room)),
+  run: sized(15, left(PIECES_HEADINGS.run)),
+  piece: sized(7, left(PIECES_HEADINGS.piece)),
+  profile: sized(13, left(PIECES_HEADINGS.profile)),
   length: sized(
-    12,
+    11,
     right(({ unit }) => `Cut length (${unit})`),
   ),
+  leftEnd: sized(15, left('Left end')),
+  rightEnd: sized(15, left('Right end')),
+  stick: sized(8, left('From stick')),
+  note: sized(12, left('Note')),
+  done: sized(6, left(PIECES_HEADINGS.done)),
+};
+const PIECES = columns({
+  ...PRINTED,
+  // For sums and for the eye on the screen.
+  line: sized(7, right('Line')),
   off: sized(
     12,
     right(({ unit }) => `Cutting less this (${unit})`),
   ),
-  leftEnd: sized(15, left('Left end')),
-  leftPoint: sized(16, left('Left, measured to')),
-  rightEnd: sized(15, left('Right end')),
-  rightPoint: sized(16, left('Right, measured to')),
-  stick: sized(16, left('From stick')),
-  note: sized(18, left('Note')),
-  done: sized(7, left(PIECES_HEADINGS.done)),
 });
 
-const SUBTITLE =
-  'Left and right are as you face the molding on its wall. Line is the line of Production, by room, in which the piece counts. Where the program can, sort and filter them: every sum goes by Line, and Cutting finds its pieces by No. A cut length that Cutting has otherwise is marked.';
+const SUBTITLE = `Each length is from long point to long point. ${GLYPH_LEGEND} Left and right are as you face the molding on its wall.`;
+const ON_SCREEN =
+  'Line is the line of Production, by room, in which the piece counts. Where the program can, sort and filter them: every sum goes by Line, and Cutting finds its pieces by No. A cut length that Cutting has otherwise is marked.';
 
 /**
  * Drafts the sheet Pieces: all pieces by room, profile and run. Done pieces are listed and marked;
@@ -64,16 +68,18 @@ export function draftPieces(
   acrossSheets: PlanAnchors,
 ): { readonly finish: () => SheetDescription } {
   const { paper } = plan.job.shop;
-  const draft = new SheetDraft(SHEET_NAMES.pieces, PIECES.grid(), true);
+  const printed = Object.keys(PRINTED).length;
+  const draft = new SheetDraft(SHEET_NAMES.pieces, PIECES.grid(), true, printed);
   draft.spread('Pieces', 'title');
-  const [first, last] = [draft.next + 4, draft.next + 3 + Math.max(1, plan.pieces.length)];
+  const [first, last] = [draft.next + 5, draft.next + 4 + Math.max(1, plan.pieces.length)];
   addVerdict(
     draft,
     () => acrossSheets.at('verdictOnProduction'),
-    [0, PIECES.end('stick')],
+    [0, PIECES.end('leftEnd')],
     ticked(plan, PIECES.range('done', first, last)),
   );
   draft.spread(SUBTITLE, 'note');
+  draft.spread(ON_SCREEN, 'note');
   draft.blank();
   const heads = draft.put(PIECES.headings(plan.job.shop));
   const facts: Facts = {
@@ -119,8 +125,8 @@ function ticked(plan: JobPlan, boxes: string): SheetRow {
     'label',
   );
   return {
-    ...PIECES.loose({ note: said }),
-    joins: [[PIECES.start('note'), PIECES.end('done')]],
+    ...PIECES.loose({ rightEnd: said }),
+    joins: [[PIECES.start('rightEnd'), PIECES.end('done')]],
   };
 }
 
@@ -146,7 +152,9 @@ function pieceRow(piece: Piece, number: number, row: number, facts: Facts): Shee
     right: sayEnd(piece.right, known, shop.decimalSign),
   };
   const line = done ? undefined : facts.lines.get(lineKey(room, profile));
-  const from = done ? 'done already' : (facts.sticks.get(piece.id) ?? []).join(' and ');
+  const from = done
+    ? 'done already'
+    : (facts.sticks.get(piece.id) ?? []).map((id) => stickOf(profile, id)).join(' and ');
   const style = done ? 'rowDone' : 'row';
   const length = PIECES.at('length', row);
   const off = (): string => {
@@ -165,14 +173,17 @@ function pieceRow(piece: Piece, number: number, row: number, facts: Facts): Shee
       ? cell(printExact(cutLength, shop), 'rowRight')
       : cell(numberIn(cutLength, shop.unit), lengthStyles([cutLength], shop.unit).row),
     off: done ? cell(null, 'rowOff') : sum(off, 0, 'rowOff'),
-    leftEnd: cell(ends.left.end, style),
-    leftPoint: cell(ends.left.point, style),
-    rightEnd: cell(ends.right.end, style),
-    rightPoint: cell(ends.right.point, style),
+    leftEnd: cell(drawEnd('left', ends.left), style),
+    rightEnd: cell(drawEnd('right', ends.right), style),
     stick: cell(from, style),
     note: cell(sayNotes(piece, facts.joints.get(piece.id) ?? [], shop).join('; '), style),
     done: cell(done ? 'done' : facts.cut.has(piece.id) ? CUT_MARK : null, 'tick'),
   });
+}
+
+/** `#2`, beside the profile: Cutting has `Reading cove #2`. */
+function stickOf(profile: string, id: string): string {
+  return id.startsWith(`${profile} `) ? id.slice(profile.length + 1) : id;
 }
 
 /** Its number within the run; for a return piece also the side of the run that it closes. */

@@ -56,7 +56,11 @@ export function placeDrawings(
 }
 
 /** The section on the saw, then the table from above. */
-function drawSetUp({ blade, setting, blank, flats }: SetUp, shop: Shop, width: number): Drawing[] {
+export function drawSetUp(
+  { blade, setting, blank, flats }: SetUp,
+  shop: Shop,
+  width: number,
+): Drawing[] {
   const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
   const drawn = { blade, setting, tiltSide, unit, decimalSign, width };

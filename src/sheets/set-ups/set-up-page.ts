@@ -80,7 +80,7 @@ export function addBelow(
   addOwnCautions(draft, plan, profile, setUp);
 }
 
-function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
+export function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
   const { cove, blankWidth, blankThickness, species } = profile;
   const center = sayOffCenter(cove, reading);
   const wood = species === '' ? '' : ` of ${species}`;

@@ -13,13 +13,33 @@ export interface EndWords {
   /** The same in a column whose heading says that angles are from square. */
   readonly brief: string;
   readonly point: string;
+  /** The same beside a glyph, which tells an inside corner from an outside one: `miter 45°`. */
+  readonly least: string;
   /** Which side runs long. */
   readonly shape: EndShape;
+}
+
+/**
+ * An end seen from above, the side to the wall (or a casing's outer edge) up: its wood is filled. So it
+ * shows which side runs long, and which end it is.
+ */
+const GLYPHS: Readonly<Record<'left' | 'right', Readonly<Record<EndShape, string>>>> = {
+  left: { square: '▐', 'long behind': '◥', 'long in front': '◢' },
+  right: { square: '▌', 'long behind': '◤', 'long in front': '◣' },
+};
+
+/** What the glyphs mean, for a sheet that has them. */
+export const GLYPH_LEGEND = `Ends as seen from above, wall (or a casing's outer edge) up: ${GLYPHS.left['long behind']} ${GLYPHS.right['long behind']} long at the wall, ${GLYPHS.left['long in front']} ${GLYPHS.right['long in front']} long at the face, ${GLYPHS.left.square} ${GLYPHS.right.square} square. A miter's angle is from square; a corner's two angles stand on Set-ups.`;
+
+/** `◥ miter 45°`. */
+export function drawEnd(side: 'left' | 'right', { shape, least }: EndWords): string {
+  return `${GLYPHS[side][shape]} ${least}`;
 }
 
 const SQUARE_END: EndWords = {
   end: 'square',
   brief: 'square',
+  least: 'square',
   point: 'square end',
   shape: 'square',
 };
@@ -41,28 +61,23 @@ export function sayEnd(
   return { ...said, point, shape: inFront ? 'long in front' : 'long behind' };
 }
 
-function sayKind(
-  { kind, cornerDeg }: PieceEnd,
-  sprung: boolean,
-  decimalSign: DecimalSign,
-): Pick<EndWords, 'end' | 'brief'> {
+type Said = Pick<EndWords, 'end' | 'brief' | 'least'>;
+
+function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean, decimalSign: DecimalSign): Said {
   if (kind === 'square') return SQUARE_END;
   const corner = formatDegrees(kind === 'return' ? 90 : cornerDeg, decimalSign);
   if (kind === 'cope' || sprung) {
     const end = `${kind}, ${corner} corner${kind === 'cope' ? '' : ': see Set-ups'}`;
-    return { end, brief: end };
+    return { end, brief: end, least: `${kind === 'cope' ? 'cope ' : ''}${corner} corner` };
   }
   return fromSquare(kind, 90 - (kind === 'return' ? 90 : cornerDeg) / 2, decimalSign);
 }
 
 /** `inside miter, 45° from square`. */
-function fromSquare(
-  kind: string,
-  angleDeg: number,
-  decimalSign: DecimalSign,
-): Pick<EndWords, 'end' | 'brief'> {
+function fromSquare(kind: string, angleDeg: number, decimalSign: DecimalSign): Said {
   const angle = formatDegrees(angleDeg, decimalSign);
-  return { end: `${kind}, ${angle} from square`, brief: `${kind} ${angle}` };
+  const least = `${kind.replace(/^(?:in|out)side /u, '')} ${angle}`;
+  return { end: `${kind}, ${angle} from square`, brief: `${kind} ${angle}`, least };
 }
 
 /**

@@ -81,6 +81,13 @@ export const PAGE_CLASSES = {
           sheet.page.titleRows = rows;
         },
       },
+      setPrintArea: {
+        since: 9,
+        run: (sheet: FakeSheet, [area = '']: string[]) => {
+          if (!/^[A-Z]+:[A-Z]+$/u.test(area)) throw invalid(`no whole columns "${area}"`);
+          sheet.page.printArea = area;
+        },
+      },
     },
   },
   HeaderFooterGroup: { parts: { defaultForAllPages: { since: 9, gives: 'HeaderFooter' } } },

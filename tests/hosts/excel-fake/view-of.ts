@@ -140,13 +140,14 @@ function drawingView(shape: FakeShape, { widths, heights }: FakeSheet): DrawingV
 }
 
 function printView({ name, page }: FakeSheet): PrintView {
-  const { values, titleRows, header, breaks } = page;
+  const { values, titleRows, printArea, header, breaks } = page;
   const zoom = values['zoom'] as Excel.PageLayoutZoomOptions | undefined;
   return {
     paper: String(values['paperSize']).toLowerCase(),
     orientation: String(values['orientation']).toLowerCase(),
     fitWidth: zoom?.horizontalFitToPages === 1 && zoom.verticalFitToPages === undefined,
     titleRows: titleRows === null ? null : `'${name.replaceAll("'", "''")}'!${titleRows}`,
+    printedColumns: printArea === null ? null : `$${printArea.replace(':', ':$')}`,
     // Excel's break stands above a row, the suite's after one.
     breaksAfter: breaks.toSorted((one, other) => one - other),
     headerMiddle: header['centerHeader'] ?? '',

@@ -92,6 +92,7 @@ export interface FakeShape {
 export interface FakePage {
   values: Record<string, unknown>;
   titleRows: string | null;
+  printArea: string | null;
   header: Record<string, string>;
   breaks: number[];
 }
@@ -115,7 +116,13 @@ export class FakeSheet {
   readonly hiddenColumns = new Set<number>();
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
-  readonly page: FakePage = { values: {}, titleRows: null, header: {}, breaks: [] };
+  readonly page: FakePage = {
+    values: {},
+    titleRows: null,
+    printArea: null,
+    header: {},
+    breaks: [],
+  };
   shapes: FakeShape[] = [];
 
   constructor(id: string, name: string) {

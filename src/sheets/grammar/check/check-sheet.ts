@@ -90,7 +90,14 @@ function checkFreeze({ freeze }: SheetDescription): string[] {
 
 function checkPrint(print: PrintDescription): string[] {
   const wrong: string[] = [];
-  const { titleRows, breaksAfter = [], start } = print;
+  const { titleRows, breaksAfter = [], start, printedColumns = 1 } = print;
+  if (!(
+    Number.isInteger(printedColumns) &&
+    printedColumns >= 1 &&
+    printedColumns <= MOST_SHEET_COLUMNS
+  )) {
+    wrong.push(`${printedColumns} columns can not be printed.`);
+  }
   if (start !== undefined && !(isMargin(start.left) && isMargin(start.top))) {
     wrong.push(`its pages can not start ${start.left} and ${start.top} in from the edges.`);
   }
