@@ -1,7 +1,9 @@
 import { describe, expect, test } from '@jest/globals';
 
 import { sayMoney } from '../../src/core/units/say-money.ts';
+import { sayPlan } from '../../src/cli/say-plan.ts';
 import { exportPlan } from '../../src/exports/export-plan.ts';
+import { sayResult } from '../../src/pane/plan/say-result.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
 import { rangeOfPrice } from '../../src/planning/range-of-price.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
@@ -210,6 +212,11 @@ describe('Low and High on Shop', () => {
         .join(),
     ).not.toMatch(/office|price-may/u);
     expect(planToJson(plan).range).toMatchObject({ likely, drivers });
+    const terminal = sayPlan(plan).flat().join('\n');
+    const pane = sayResult(plan).find(({ label }) => label === 'Price, eight jobs of ten');
+    for (const words of [terminal, `${pane?.value} ${pane?.note}`]) {
+      expect(words).toContain(`between ${say(low)} and ${say(high)}`);
+    }
   });
 
   test('are drawn ten thousand times in no time that anybody notices', async () => {

@@ -698,7 +698,7 @@ export const WORDING = wordings({
   'file.not-workbook': (f) =>
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.torn': (f) =>
-    `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+    `${f.given} is damaged: a sheet of it stops before its end, or isn't as it was written. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.lost-text': (f) =>
     `${f.given} is damaged: ${f.detail('cell')} of a sheet names a text that the file doesn't have. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.opendocument': (f) =>
