@@ -153,7 +153,7 @@ describe('Low and High on Shop', () => {
     // [D] Whole job 0.5, 1, 2: the triangle (1, 2, 4) halved, so 0.774 at a tenth and 1.6125 at nine tenths.
     const shop = 'whole job low %,-50\nwhole job high %,100';
     const { range } = await planOf({ ...MIXED, stock: STOCK(1), shop: shopWith(shop) });
-    const [{ atLow, atHigh }] = range!.drivers as [{ atLow: number; atHigh: number }];
+    const { atLow, atHigh } = range!.drivers[0]!;
     const at = (factor: number): number => atLow + ((factor - 0.5) / 1.5) * (atHigh - atLow);
     const wide = atHigh - atLow;
     expect(Math.abs(range!.low - at(0.774))).toBeLessThan(0.02 * wide);

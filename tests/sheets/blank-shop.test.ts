@@ -61,7 +61,7 @@ test.each(['in', 'mm'])(
         rows: cells.slice(1).map((row, at) => ({ line: at + 2, cells: row })),
       };
       const csv = blankLists(sign).find(({ path }) => path === 'work.csv')!;
-      const inFile = readCsvTable(String(csv.text), 'work.csv', 'Work');
+      const inFile = readCsvTable(csv.text, 'work.csv', 'Work');
       if (!inFile.ok) throw new Error(inFile.faults[0]!.message);
       for (const table of [inWorkbook, inFile.value]) {
         expect(table.rows.filter((row) => row.cells[0] !== null)).toHaveLength(USUAL_WORK.length);
