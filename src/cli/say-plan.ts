@@ -12,9 +12,11 @@ import {
 } from '../planning/job-plan.ts';
 import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
+import { sayRange } from '../sheets/words/say-bid.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { sayTitle } from '../sheets/words/say-title.ts';
-import { sayWork, workNotIncluded } from '../sheets/words/say-work.ts';
+import { sayWork } from '../planning/work/work-row.ts';
+import { workNotIncluded } from '../sheets/words/say-work.ts';
 import { MANUAL_CAUTION } from '../sheets/words/standing-cautions.ts';
 import { sayMoney } from '../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
@@ -97,6 +99,7 @@ function sayTotals(plan: JobPlan): string[] {
     ...(totals.joints === 0 ? [] : [sayJoints(plan)]),
     `  cost ${say(totals.costCents)}, price ${say(totals.priceCents)}${tax}`,
     ...sayPriceLines(totals, say),
+    ...(plan.range === undefined ? [] : [`  ${sayRange(plan.range, shop)}`]),
     ...sayWithout(plan),
     ...sayPriceBasis(totals),
   ];

@@ -9,7 +9,7 @@ import {
   sayHours,
   sayHoursOf,
 } from '../sheets/words/say-hours.ts';
-import { sayWork } from '../sheets/words/say-work.ts';
+import { sayWork } from '../planning/work/work-row.ts';
 import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 

@@ -1,7 +1,9 @@
-/** A job's tables as CSV files to fill in: their headings, and the shop's settings at their usual values. */
+/** A job's tables as CSV files to fill in: their headings, the shop's settings and the usual kinds of work at their usual values. */
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
+import type { Heading } from '../planning/input/headings/heading.ts';
 import { TABLE_HEADINGS } from '../planning/input/headings/table-headings.ts';
 import { sayUsual, SETTINGS, settingOf, type SettingKey } from '../planning/shop.ts';
+import { usualWorkRows } from '../sheets/input/work-words.ts';
 import { writeList } from './csv-list.ts';
 import type { ExportFile } from './export-file.ts';
 
@@ -12,7 +14,12 @@ export function blankLists(decimalSign: DecimalSign): ExportFile[] {
     const list = {
       name,
       headings: headings.map(({ heading }) => heading),
-      rows: table === 'Shop' ? settingRows(decimalSign) : [],
+      rows:
+        table === 'Shop'
+          ? settingRows(decimalSign)
+          : table === 'Work'
+            ? workRows(headings, decimalSign)
+            : [],
     };
     return { path: `${name}.csv`, text: writeList(list, decimalSign).text };
   });
@@ -27,4 +34,13 @@ function settingRows(decimalSign: DecimalSign): string[][] {
     const said = usual === '' ? note : `${note}. Usual: ${sayUsual(key, 'in', decimalSign)}`;
     return [name, value, unit, said];
   });
+}
+
+function workRows(headings: readonly Heading[], decimalSign: DecimalSign): string[][] {
+  return usualWorkRows().map((row) =>
+    headings.map(({ key }) => {
+      const value = row[key] ?? '';
+      return typeof value === 'number' ? writeDecimal(String(value), decimalSign) : value;
+    }),
+  );
 }

@@ -1,4 +1,5 @@
 /** A planned job: what the sheets, the pane and the command line show. Lengths in inches, money in whole cents. */
+import type { PriceRange } from '../core/bid/price-range.ts';
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
@@ -249,6 +250,8 @@ export interface JobPlan {
   readonly rooms: readonly RoomLine[];
   readonly jobWork: JobWork;
   readonly totals: Totals;
+  /** Of the price without tax, in the currency; absent where nothing has a low or a high. */
+  readonly range?: PriceRange;
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];

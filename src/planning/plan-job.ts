@@ -13,6 +13,7 @@ import { planGroup } from './plan-group.ts';
 import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
+import { rangeOfPrice } from './range-of-price.ts';
 import { shareTime } from './share-time.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
@@ -78,7 +79,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   const profiles = planProfiles(cuts, prepared.setUps, job);
   const rooms = roomLines(pieces, profiles);
   const jobWork = planJobWork(job, rooms);
-  const plan: JobPlan = {
+  const made: Omit<JobPlan, 'range'> = {
     job,
     pieces,
     cutAways: listed.cutAways,
@@ -90,9 +91,10 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     cut: options.cut ?? [],
     cautions: found.cautions,
   };
-  const ofHours = cautionHours(plan).map(reword);
-  const all = [...found.cautions, ...ofHours];
-  return { plan: { ...plan, cautions: all }, faults: found.faults, cautions: all };
+  const all = [...found.cautions, ...cautionHours(made).map(reword)];
+  const range = rangeOfPrice(made);
+  const plan = { ...made, ...(range === undefined ? {} : { range }), cautions: all };
+  return { plan, faults: found.faults, cautions: all };
 }
 
 /**

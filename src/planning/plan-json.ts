@@ -55,6 +55,7 @@ export function planToJson(plan: JobPlan) {
       tax: money(totals.taxCents),
       currency: totals.currency,
     },
+    range: rangeToJson(plan),
     rooms: roomsOf(plan),
     pieces: piecesOf(plan),
     profiles: plan.profiles.map((one) => ({ ...profileOf(one), allowed: allowedOf(one, plan) })),
@@ -73,6 +74,21 @@ function titleToJson(title: TitleBlock) {
   const said = (value: string | number | undefined): string | number | null =>
     value === undefined || value === '' ? null : value;
   return Object.fromEntries(keys.map((key) => [key, said(title[key])]));
+}
+
+/** Between which figures the price is likely to end; null where nothing has a low or a high. */
+function rangeToJson({ range }: JobPlan) {
+  if (range === undefined) return null;
+  const rounded = (value: number): number => Math.round(value * 100) / 100;
+  return {
+    low: rounded(range.low),
+    likely: rounded(range.likely),
+    middle: rounded(range.middle),
+    high: rounded(range.high),
+    holds: range.holds,
+    drivers: range.drivers,
+    bars: range.bars,
+  };
 }
 
 function money(cents: number): number {

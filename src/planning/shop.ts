@@ -10,6 +10,7 @@ import type { ExactInches } from '../core/units/length.ts';
 import { LABOR_SETTINGS } from './settings/labor-settings.ts';
 import { MONEY_SETTINGS } from './settings/money-settings.ts';
 import { PAPER_SETTINGS } from './settings/paper-settings.ts';
+import { RANGE_SETTINGS } from './settings/range-settings.ts';
 import { SAW_SETTINGS } from './settings/saw-settings.ts';
 import type { SettingDefinition } from './settings/setting.ts';
 import { STOCK_SETTINGS } from './settings/stock-settings.ts';
@@ -21,6 +22,7 @@ export const SETTINGS = {
   ...PAPER_SETTINGS,
   ...LABOR_SETTINGS,
   ...MONEY_SETTINGS,
+  ...RANGE_SETTINGS,
 } as const satisfies Readonly<Record<string, SettingDefinition>>;
 
 export type SettingKey = keyof typeof SETTINGS;
@@ -34,6 +36,7 @@ type ValueOf<Key extends SettingKey> = (typeof SETTINGS)[Key]['kind'] extends 'l
     : number;
 
 type Optional =
+  | keyof typeof RANGE_SETTINGS
   | 'greatestHeightUpright'
   | 'greatestHeightAt45'
   | 'heightsMeasuredWith'

@@ -5,10 +5,11 @@ import { readShop } from '../planning/input/read-shop.ts';
 import { sameName } from '../planning/job.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from './grammar/description.ts';
 import { describeHowTo } from './input/how-to-sheet.ts';
-import { INPUT_TABLES } from './input/input-columns.ts';
+import { INPUT_TABLES, type InputTable } from './input/input-columns.ts';
 import { describeInputSheet } from './input/input-sheet.ts';
 import { describeShopSheet } from './input/shop-sheet.ts';
 import { describeTitleSheet } from './input/title-sheet.ts';
+import { usualWorkRows } from './input/work-words.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
@@ -25,15 +26,29 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
     faults: [],
     cautions: [],
   }).shop;
-  const look = { paper, decimalSign: reading.decimalSign };
+  const look = { paper, decimalSign: reading.decimalSign, unit: reading.unit };
   const sheets = INPUT_TABLES.flatMap((table) => [
     ...(table.name === 'Stock' ? [describeShopSheet(shop, look)] : []),
     ...(table.name === 'Hours' ? [describeTitleSheet(given('Job'), look)] : []),
-    describeInputSheet(table, given(table.name), look),
+    describeInputSheet(table, given(table.name) ?? prepared(table), look),
   ]);
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
     sheets: [describeHowTo(look, printExact(leastBlankLength, reading)), ...sheets],
+  };
+}
+
+/** A new workbook's rows of Work; no other table has rows before somebody fills it in. */
+function prepared({ name, headings }: InputTable): RawTable | undefined {
+  if (name !== 'Work') return undefined;
+  return {
+    name,
+    source: { kind: 'sheet', name },
+    headings: { line: 1, cells: headings.map(({ heading }) => heading) },
+    rows: usualWorkRows().map((row, at) => ({
+      line: at + 2,
+      cells: headings.map(({ key }) => row[key] ?? null),
+    })),
   };
 }

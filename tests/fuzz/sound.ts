@@ -1,6 +1,7 @@
 /** What must hold of any reading, whatever was read. */
 import type { Fault, Outcome } from '../../src/core/faults/fault.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
+import { listUnknowns } from '../../src/planning/price-unknowns.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
 
 /** A message is for a person: it stops, and it holds nothing of the program's inside. */
@@ -32,6 +33,16 @@ export function whatIsWrong(read: Outcome<readonly RawTable[]>): string[] {
   const money = job.stock.map(({ price }) => price);
   if (!money.every((price) => Number.isFinite(price) && price >= 0)) wrong.push('a price is none');
   if (!job.hours.every(({ hours }) => hours > 0 && hours < 1_000_000)) wrong.push('hours are none');
+  const work = job.work.flatMap(({ minutes, range = { low: minutes, high: minutes } }) => [
+    range.low,
+    minutes,
+    range.high,
+  ]);
+  if (!work.every((each) => Number.isFinite(each) && each >= 0)) wrong.push('minutes are none');
+  const unsure = listUnknowns(job.shop).every(
+    ({ is: { low, high } }) => 0 <= low && low <= 1 && high >= 1,
+  );
+  if (!unsure) wrong.push('a range is none');
   return wrong;
 }
 

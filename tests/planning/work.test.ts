@@ -3,6 +3,8 @@ import { describe, expect, test } from '@jest/globals';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import { sheetOf } from '../sheets/sheet-jobs.ts';
 import { planOf, readTables, type Tables } from './make-job.ts';
 
 const WORK = 'Work,Per,Minutes,Money,For,Ours\n';
@@ -140,6 +142,79 @@ describe('Work', () => {
     expect(faults.map((one) => one.code)).toEqual([code]);
     const line = rows.includes('\n') ? 3 : 2;
     expect(faults[0]!.where).toEqual({ file: 'work.csv', line, column });
+  });
+
+  test('by the metre is the same work as by the foot, and Labor has it in metres for a job in mm', async () => {
+    // [D] A foot is 0.3048 m, a square foot 0.09290304 m²: so many minutes, and so much money, of a metre's.
+    const inMetres = [
+      'install,metre,10,,Base,',
+      'rip along,meter a rip,2,,,',
+      'back bevel,metre a cut,1.5,,,',
+      'feed over the blade,metre a pass,0.5,,,',
+      'smooth,square metre,80,,,',
+      'prime or finish,square metre a coat,16,2.5,Base,',
+    ];
+    const inFeet = [
+      'install,foot,3.048,,Base,',
+      'rip along,foot a rip,0.6096,,,',
+      'back bevel,foot a cut,0.4572,,,',
+      'feed over the blade,foot a pass,0.1524,,,',
+      'smooth,square foot,7.4322432,,,',
+      'prime or finish,square foot a coat,1.48644864,0.2322576,Base,',
+    ];
+    const runs = 'Room,Profile,Length,Measured as\nHall,Base,120,finished\nHall,Cove,60,finished';
+    const planWith = (rows: readonly string[]) =>
+      planOf({ runs, work: WORK + rows.join('\n'), shop: SHOP });
+    const [metres, feet] = [await planWith(inMetres), await planWith(inFeet)];
+    expect(metres.totals.priceCents).toBe(feet.totals.priceCents);
+    expect(metres.totals.hours).toBeCloseTo(feet.totals.hours, 12);
+    expect(checkJobPlan(metres)).toEqual([]);
+    const metric = await planOf({
+      runs: 'Room,Profile,Length,Measured as\nHall,Base,3000,finished',
+      profiles: 'Profile,Make,Blank width,Blank thickness,Species\nBase,buy,140,18,Poplar',
+      stock: 'For,Kind,Length,Price,Per\nBase,stick,4000,5,metre',
+      work: `${WORK}install,metre,10,1.5,,\nprime or finish,,1.5,,,`,
+      shop: `${SHOP}unit,mm`,
+    });
+    const cells = sheetOf(describePlan(metric), 'Labor').rows.map((row) =>
+      row.cells.map((one) => one?.value ?? null),
+    );
+    const rate = cells.find(([, work]) => work === 'install')!;
+    expect(rate.slice(1, 6)).toEqual(['install', 'all', 'metre', 10, 1.5]);
+    const line = cells.findLast(([, work]) => work === 'install')!;
+    // 3 m at 10 minutes and 1.50.
+    expect(line.slice(3)).toEqual(['metre', 10, 1, 3, 0.5, 4.5]);
+    const coat = cells.findLast(([, work]) => work === 'prime or finish')!;
+    // 140 mm by 3 m, 1.5 minutes a square foot.
+    expect(coat.slice(3, 8)).toEqual([
+      'square metre a coat',
+      expect.closeTo(1.5 / 0.09290304, 9),
+      1,
+      expect.closeTo(0.42, 9),
+      expect.closeTo((0.42 / 0.09290304) * (1.5 / 60), 9),
+    ]);
+  });
+
+  test('by the metre that contradicts a setting of Shop is told in metres', () => {
+    const { faults } = readTables({
+      work: `${WORK}feed over the blade,metre a pass,0.3,,,`,
+      shop: `${SHOP}feed,6`,
+    });
+    expect(faults.map(({ code, given, limit }) => [code, given, limit])).toEqual([
+      // 6 ft a minute: 1 / (6 · 0.3048) of a minute a metre.
+      ['job.work-differs', 0.3, 0.5468],
+    ]);
+  });
+
+  test('that repeats what is usual, minutes and all, says nothing; a no without minutes is a word of its own', () => {
+    const workOf = (rows: string) => readTables({ work: WORK + rows, shop: SHOP }).asRead.work;
+    const none = workOf('');
+    expect(workOf('miter,miter,1,,,no\ncrosscut,,,,,yes\nset up a cove,set-up,40,,all,')).toEqual(
+      none,
+    );
+    for (const row of ['miter,,,,,no', 'miter,,2,,,no', 'miter,,1,,,yes', 'crosscut,,,,,no']) {
+      expect(workOf(row).filter(({ typed }) => typed !== undefined)).toHaveLength(1);
+    }
   });
 
   test('on a face whose width isn’t known is refused at that width', () => {

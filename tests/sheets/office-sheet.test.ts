@@ -64,6 +64,20 @@ function lengthOf(plan: JobPlan, pieces: JobPlan['pieces']): number {
   );
 }
 
+test('Every column of money says which money', () => {
+  const ofMoney = /^(?:A (?:ft|m)\b|Each|More|Of the price|Price|At its|Moves it|to below)/u;
+  for (const { plan, sheet } of plans.values()) {
+    const headings = sheet.rows
+      .flatMap(({ cells }) => cells)
+      .filter((one) => one?.style === 'headingRight' && ofMoney.test(String(one.value)));
+    expect(headings.length).toBeGreaterThan(9);
+    const bare = headings.filter(
+      (one) => !String(one?.value).includes(`(${plan.job.shop.currency})`),
+    );
+    expect(bare).toEqual([]);
+  }
+});
+
 describe('By length', () => {
   test('each molding has its price with and without set-up, and what more of it costs, worked again', () => {
     let setUps = 0;

@@ -50,8 +50,11 @@ export function randomTables(seed: number): Tables {
   const coves = Array.from({ length: 1 + below(3) }, (_, at) => `Cove ${at + 1}`);
   const bought = [happens(0.3) ? pick(HOSTILE_NAMES.slice(0, 8)) : 'Base', 'Casing'];
   const rooms = [pick(HOSTILE_NAMES), ...ROOMS].slice(happens(0.5) ? 0 : 1, 2 + below(5));
+  const shop = shopOf(chance, isMetric);
+  // By a chance of its own, so that all else of a seed's job stays as it is.
+  const unsure = chanceOf(seed + 100_000);
   return {
-    shop: shopOf(chance, isMetric),
+    shop: [shop, ...unsureOf(unsure, shop)].join('\n'),
     profiles: [
       'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Spring,Species,Class,Offcut allowance %',
       ...coves.map((name) => {
@@ -100,7 +103,7 @@ export function randomTables(seed: number): Tables {
         : []),
     ].join('\n'),
     stock: stockOf(chance, bought, size),
-    work: workOf(chance),
+    work: [workOf(chance), ...unsureWork(unsure, isMetric)].join('\n'),
   };
 }
 
@@ -168,7 +171,32 @@ function workOf({ below, pick, happens }: Chance): string {
     `install at height,,1.3,,crown cove,`,
   ];
   const some = happens(0.6) ? rows.filter(() => happens(0.5)) : [];
-  return ['Work,Per,Minutes,Money,For,Ours', ...some].join('\n');
+  const all = ['Work,Per,Minutes,Money,For,Ours', ...some].map((row) => `${row},,`);
+  return all.join('\n').replace('Ours,,', 'Ours,Low,High');
+}
+
+/** Settings of the price's range, some of them, none out of order. */
+function unsureOf({ below, happens }: Chance, shop: string): string[] {
+  const rate = Number(/^hourly rate,([\d.]+)/mu.exec(shop)?.[1] ?? 0);
+  const rows = [
+    `whole job low %,${-below(30)},`,
+    `whole job high %,${below(60)},`,
+    `lumber price low %,-${below(200) / 10},`,
+    `lumber price high %,${below(400) / 10},`,
+    `waste high %,${below(40)},`,
+    ...(rate > 0 ? [`hourly rate low,${rate / 2},`, `hourly rate high,${rate + below(40)},`] : []),
+  ];
+  return happens(0.5) ? rows.filter(() => happens(0.5)) : [];
+}
+
+/** Rows with a Low or a High, by the foot or by the metre. */
+function unsureWork({ below, happens }: Chance, isMetric: boolean): string[] {
+  const rows = [
+    `sand by hand,${isMetric ? 'metre' : 'foot'},${2 + below(3)},,,,1,${5 + below(9)}`,
+    `fill nail holes,${isMetric ? 'square metre a coat' : 'square foot a coat'},3,0.5,Casing,yes,,${3 + below(9)}`,
+    `hang drop cloths,room,20,,,,${below(20)},`,
+  ];
+  return happens(0.5) ? rows.filter(() => happens(0.6)) : [];
 }
 
 function runsOf(

@@ -2,16 +2,14 @@ import { describe, expect, test } from '@jest/globals';
 import { learnRates } from '../../src/core/bid/learn-rates.ts';
 import { computePriceRange, type Unsure } from '../../src/core/bid/price-range.ts';
 import { seededChance } from '../../src/cutting/seeded-chance.ts';
-import { sayDrivers, sayLearned, sayRange } from '../../src/sheets/words/say-bid.ts';
+import { sayLearned, sayRange } from '../../src/sheets/words/say-bid.ts';
 
 const DOLLARS = { currency: '$', decimalSign: '.' } as const;
 const KRONER = { currency: 'kr', decimalSign: ',' } as const;
-const AS_SAID: Unsure = { name: 'The job', low: 1, likely: 1, high: 1 };
 
 function rangeOf(factors: readonly Unsure[]) {
   const range = computePriceRange({
     factors,
-    job: AS_SAID,
     priceOf: (values) => values.reduce((sum, one) => sum + one, 0),
     chance: seededChance(1),
   });
@@ -43,22 +41,6 @@ describe('The bid in words', () => {
     );
     const known = rangeOf([{ name: 'Known', low: 5, likely: 5, high: 5 }]);
     expect(sayRange(known, DOLLARS)).toBe('All is known: $5.00.');
-  });
-
-  test('lists what moves the price, the most first, and nothing that doesn’t', () => {
-    // Swings of 200 and 20.
-    expect(sayDrivers(even.drivers, DOLLARS)).toEqual([
-      {
-        label: 'Passes',
-        value: '$400.00 to $600.00',
-        note: 'by itself, all others likely: 91 % of what moves the price',
-      },
-      {
-        label: 'Waste',
-        value: '$490.00 to $510.00',
-        note: 'by itself, all others likely: 9 % of what moves the price',
-      },
-    ]);
   });
 
   test('has a learned rate beside the one that counts until now', () => {

@@ -1,6 +1,7 @@
 /**
  * Between which figures a price is likely to end, and what moves it most: each rate and each waste drawn ten
- * thousand times by chance that repeats, all of a job under one factor, since a job that goes badly goes badly all round.
+ * thousand times by chance that repeats. What all of a job has in common is one of them: a job that goes
+ * badly goes badly all round.
  */
 import { failed, ok, type Outcome } from '../faults/fault.ts';
 import { checkTriangular, computeTriangular, type Triangular } from './triangular.ts';
@@ -12,8 +13,6 @@ export interface Unsure extends Triangular {
 
 export interface RangeQuestion {
   readonly factors: readonly Unsure[];
-  /** By which the whole job may go worse or better than the factors say: 1 is as they say. */
-  readonly job: Unsure;
   /** What it comes to, in money, with these values of the factors in their order. More of one never costs less. */
   readonly priceOf: (values: readonly number[]) => number;
   /** From 0 up to 1, the same again for the same question. */
@@ -29,6 +28,13 @@ export interface Driver {
   readonly share: number;
 }
 
+/** How many draws came to a price from `from` on and below `to`. */
+export interface PriceBar {
+  readonly from: number;
+  readonly to: number;
+  readonly draws: number;
+}
+
 export interface PriceRange {
   /** One job in ten comes to less. */
   readonly low: number;
@@ -42,11 +48,17 @@ export interface PriceRange {
   readonly holds: number;
   /** The largest swing first. */
   readonly drivers: readonly Driver[];
+  /** Side by side and of one width, a round one, from the least price drawn to the most. */
+  readonly bars: readonly PriceBar[];
 }
 
 export const DRAWS = 10_000;
 /** Eight jobs in ten lie within the band. */
 const BAND = { low: 0.1, high: 0.9 } as const;
+const MOST_BARS = 20;
+const CENTS = 100;
+/** Round numbers within each power of ten. */
+const ROUND = [1, 2, 5, 10] as const;
 
 /**
  * The band of a price, and its drivers: each factor's price at its high less that at its low, the others
@@ -54,13 +66,12 @@ const BAND = { low: 0.1, high: 0.9 } as const;
  * @returns faults `bid.range-unsound`, `bid.range-out-of-order`, one for each factor at fault.
  */
 export function computePriceRange(question: RangeQuestion): Outcome<PriceRange> {
-  const { factors, job, priceOf, chance } = question;
-  const faults = [job, ...factors].flatMap((one) => checkTriangular(one.name, one));
+  const { factors, priceOf, chance } = question;
+  const faults = factors.flatMap((one) => checkTriangular(one.name, one));
   if (faults.length > 0) return failed(...faults);
-  const prices = Float64Array.from({ length: DRAWS }, () => {
-    const drawnJob = computeTriangular(job, chance());
-    return priceOf(factors.map((factor) => computeTriangular(factor, chance()) * drawnJob));
-  }).sort();
+  const prices = Float64Array.from({ length: DRAWS }, () =>
+    priceOf(factors.map((factor) => computeTriangular(factor, chance()))),
+  ).sort();
   const likely = priceAt(question, () => 'likely');
   return ok({
     low: quantileOf(prices, BAND.low),
@@ -69,11 +80,12 @@ export function computePriceRange(question: RangeQuestion): Outcome<PriceRange> 
     middle: quantileOf(prices, 1 / 2),
     holds: prices.filter((price) => price <= likely).length / DRAWS,
     drivers: listDrivers(question),
+    bars: listBars(prices),
   });
 }
 
 function listDrivers(question: RangeQuestion): Driver[] {
-  const swings = [question.job, ...question.factors].map((one) => {
+  const swings = question.factors.map((one) => {
     const at = (end: keyof Triangular) =>
       priceAt(question, (other) => (other === one ? end : 'likely'));
     return { name: one.name, atLow: at('low'), atHigh: at('high') };
@@ -84,12 +96,12 @@ function listDrivers(question: RangeQuestion): Driver[] {
     .sort((one, other) => other.share - one.share);
 }
 
-/** With one of the three of each factor, and of the job's. */
+/** With one of the three of each factor. */
 function priceAt(
-  { factors, job, priceOf }: RangeQuestion,
+  { factors, priceOf }: RangeQuestion,
   endOf: (one: Unsure) => keyof Triangular,
 ): number {
-  return priceOf(factors.map((factor) => factor[endOf(factor)] * job[endOf(job)]));
+  return priceOf(factors.map((factor) => factor[endOf(factor)]));
 }
 
 /** Between the two nearest of the sorted, in proportion. */
@@ -99,4 +111,28 @@ function quantileOf(sorted: Float64Array, share: number): number {
   const [from, to] = [sorted[below], sorted[Math.min(below + 1, sorted.length - 1)]];
   if (from === undefined || to === undefined) throw new RangeError('No price was drawn.');
   return from + (to - from) * (place - below);
+}
+
+/** Counted in whole cents, so that a price on an edge is always above it. */
+function listBars(sorted: Float64Array): PriceBar[] {
+  const inCents = Array.from(sorted, (price) => Math.round(price * CENTS));
+  const [least = 0, most = least] = [inCents[0], inCents.at(-1)];
+  const width = roundUp((most - least) / (MOST_BARS - 1));
+  const first = Math.floor(least / width);
+  const counts = new Array<number>(Math.floor(most / width) - first + 1).fill(0);
+  for (const price of inCents) {
+    const at = Math.floor(price / width) - first;
+    counts[at] = (counts[at] ?? 0) + 1;
+  }
+  return counts.map((draws, at) => ({
+    from: ((first + at) * width) / CENTS,
+    to: ((first + at + 1) * width) / CENTS,
+    draws,
+  }));
+}
+
+/** The least of 1, 2, 5, 10, 20 and so on that is no less; 1 at least. */
+function roundUp(cents: number): number {
+  const power = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(1, cents))));
+  return power * (ROUND.find((one) => one * power >= cents) ?? 10);
 }

@@ -56,6 +56,14 @@ export const SETTING_NAMES = {
   'setting.tax': 'tax %',
   'setting.taxOn': 'tax on',
   'setting.priceHoldsDays': 'price holds days',
+  'setting.wholeJobLow': 'whole job low %',
+  'setting.wholeJobHigh': 'whole job high %',
+  'setting.hourlyRateLow': 'hourly rate low',
+  'setting.hourlyRateHigh': 'hourly rate high',
+  'setting.lumberPriceLow': 'lumber price low %',
+  'setting.lumberPriceHigh': 'lumber price high %',
+  'setting.wasteLow': 'waste low %',
+  'setting.wasteHigh': 'waste high %',
 
   // What names the job: rows of Job
   'title.job': 'job',

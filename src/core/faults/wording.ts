@@ -262,6 +262,13 @@ export const WORDING = wordings({
   'bid.range-out-of-order': (f) =>
     `${f.argument}: likely is ${f.given}, but low is ${f.detail('low')} and high is ${f.detail('high')}. Likely lies between the two, or is one of them.`,
 
+  'job.range-low-above': (f) =>
+    `${f.argument} is ${f.given}, above what is likely: ${f.limit}. Low is the least that is likely${f.detail('isPercent') === '' ? '' : ': write -10 for 10 % less'}. Correct it, or leave it blank where it is known.`,
+  'job.range-high-below': (f) =>
+    `${f.argument} is ${f.given}, below what is likely: ${f.limit}. High is the most that is likely${f.detail('isPercent') === '' ? '' : ': write 10 for 10 % more'}. Correct it, or leave it blank where it is known.`,
+  'job.range-without-rate': (f) =>
+    `${f.argument} is ${f.given}, but hourly rate is 0 or blank, so nothing is likely that lies between. Fill in hourly rate, or leave low and high blank.`,
+
   // Rooms
   'room.no-walls': (f) => `${f.argument} has no walls. List them in order to the right.`,
   'room.too-many-walls': (f) =>
@@ -726,7 +733,7 @@ export const WORDING = wordings({
   'file.not-workbook': (f) =>
     `${f.given} is no .xlsx workbook that can be opened${f.detail('why')}. Save it as .xlsx from a spreadsheet and try again.`,
   'file.torn': (f) =>
-    `${f.given} is damaged: a sheet of it stops before its end. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
+    `${f.given} is damaged: a sheet of it stops before its end, or isn't as it was written. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.lost-text': (f) =>
     `${f.given} is damaged: ${f.detail('cell')} of a sheet names a text that the file doesn't have. Nothing was read. Get the file once more, or open it in a spreadsheet, see what is missing, and save it anew.`,
   'file.opendocument': (f) =>

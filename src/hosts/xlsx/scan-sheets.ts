@@ -1,10 +1,13 @@
 /** A look over the XML of all sheets before the library builds anything out of it: is it whole, is it bounded. */
 import { unzipSync } from 'fflate';
 
+import { crc32 } from '../png/crc32.ts';
+import { unpackedParts } from './unpacked-size.ts';
+
 export interface SheetsScan {
   /**
    * Whether the XML of a sheet stops before its end (ECMA-376 part 1, 18.3.1.99: worksheet is its root), or its
-   * cells do: the library reads what is there, and says nothing of the rest.
+   * cells do, or whether it isn't what was packed: the library reads what is there, and says nothing of it.
    */
   readonly isTorn: boolean;
   /** Of all sheets together, empty ones counted; not counted on once there are more than asked for. */
@@ -29,11 +32,13 @@ const LONGEST_NAME = 64;
  */
 export function scanSheets(bytes: Uint8Array, most: ScanLimits): SheetsScan {
   let [rows, cells, isTorn] = [0, 0, false];
+  const written = new Map((unpackedParts(bytes) ?? []).map(({ name, crc }) => [name, crc]));
   for (const name of partNames(bytes, SHEET)) {
     if (rows > most.rows || cells > most.cells) break;
     // One at a time, so that no more than one is in memory.
     const sheet = unpack(bytes, name);
     if (sheet === null) break;
+    isTorn ||= written.has(name) && written.get(name) !== crc32(sheet);
     // UTF-16, which the standard allows and hardly anybody writes, is left to the library.
     if (sheet[0] === 0xff || sheet[0] === 0xfe || sheet[1] === 0) continue;
     const left = { rows: most.rows - rows, cells: most.cells - cells };

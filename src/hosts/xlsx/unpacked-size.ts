@@ -13,6 +13,8 @@ const COUNTED_ELSEWHERE = 0xffff;
 export interface UnpackedPart {
   readonly name: string;
   readonly bytes: number;
+  /** The check number (CRC-32) of what it unpacks to. */
+  readonly crc: number;
 }
 
 /**
@@ -42,7 +44,7 @@ export function unpackedParts(zip: Uint8Array): readonly UnpackedPart[] | null {
     const keptBack = packed === ELSEWHERE || bytes === ELSEWHERE || (bytes === 0 && packed > 2);
     const sizeLater = (view.getUint16(at + 8, true) & 8) !== 0 && packed === 0 && bytes === 0;
     if (keptBack || (sizeLater && !name.endsWith('/'))) return null;
-    parts.push({ name, bytes });
+    parts.push({ name, bytes, crc: view.getUint32(at + 16, true) });
     at += ENTRY_LENGTH + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
   return parts;

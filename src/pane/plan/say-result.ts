@@ -1,5 +1,6 @@
 /** A plan at a glance, in words. */
 import Fraction from 'fraction.js';
+import type { PriceRange } from '../../core/bid/price-range.ts';
 import { formatFixed, type DecimalSign } from '../../core/units/format-number.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import {
@@ -11,6 +12,7 @@ import {
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
+import { sayAmount, sayRange } from '../../sheets/words/say-bid.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import { listPriceLines, PRICE_LINES } from '../../sheets/words/price-lines.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
@@ -77,7 +79,18 @@ export function sayResult(plan: JobPlan): Fact[] {
       value: money(totals.priceCents),
       ...(totals.taxCents === 0 ? {} : { note: `and ${money(totals.taxCents)} tax on it` }),
     },
+    ...(plan.range === undefined ? [] : [sayBand(plan.range, shop)]),
   ];
+}
+
+/** What the office's copy shows drawn. */
+function sayBand(range: PriceRange, shop: Shop): Fact {
+  const [low, high] = [range.low, range.high].map((price) => sayAmount(price, shop));
+  return {
+    label: 'Price, eight jobs of ten',
+    value: `${low} to ${high}`,
+    note: sayRange(range, shop),
+  };
 }
 
 /** A line a profile: what it takes, and how near the least cost the lumber is that it is planned with. */

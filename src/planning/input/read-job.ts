@@ -10,6 +10,7 @@ import {
 } from '../../core/faults/fault.ts';
 import { findSpecies } from '../../core/lumber/species.ts';
 import { nameKey, sameName, type Job, type Opening } from '../job.ts';
+import { checkUnknowns } from '../price-unknowns.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
 import { checkHours, readHours } from './read-hours.ts';
@@ -99,6 +100,8 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const reading = readingOf(shopTable);
   const faultsBefore = faults.length;
   const { shop, left, cells: shopCells } = readShop(shopTable, reading, findings);
+  const isRateRead = !faults.some(({ argument }) => argument === settingOf('hourlyRate').key);
+  faults.push(...checkUnknowns(shop, shopCells, isRateRead));
   const isShopSound = faults.length === faultsBefore;
   const inOpenings: Findings = { faults: [], cautions: [] };
   const openings =

@@ -1,6 +1,7 @@
 /** The Shop table: one row a setting, read by the list in shop.ts. */
 import { fault, type Where } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
+import { RANGE_SETTINGS } from '../settings/range-settings.ts';
 import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
 import { headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
 import { SHOP_HEADINGS } from './headings/shop-headings.ts';
@@ -33,9 +34,15 @@ function settingNamed(name: string): SettingKey | undefined {
   return name.includes('%') ? key : undefined;
 }
 
-/** Settings that one which isn't known may be meant for. */
+/**
+ * Settings that one which isn't known may be meant for. Those of the price's range only where it says low or
+ * high: a shop's `waste %` is no range.
+ */
 function settingsNear(name: string): readonly string[] {
-  const names = Object.values(SETTINGS).map((one) => one.name);
+  const isOfRange = /\b(?:low|high)\b/iu.test(name);
+  const names = Object.entries(SETTINGS).flatMap(([key, one]) =>
+    key in RANGE_SETTINGS && !isOfRange ? [] : [one.name],
+  );
   return findNearNames(name, names).slice(0, MOST_NEAR);
 }
 

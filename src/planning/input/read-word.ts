@@ -22,6 +22,11 @@ const SAME_WORD: Readonly<Record<string, string>> = {
   'board feet': 'board foot',
   m: 'metre',
   meter: 'metre',
+  'square meter': 'square metre',
+  'meter a pass': 'metre a pass',
+  'meter a cut': 'metre a cut',
+  'meter a rip': 'metre a rip',
+  'square meter a coat': 'square metre a coat',
   'finished length': 'finished',
   'cased openings': 'cased opening',
 };

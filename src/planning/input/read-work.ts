@@ -3,12 +3,12 @@ import { fault } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
 import { MAKES, nameKey, sameName, type Profile } from '../job.ts';
 import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
-import { USUAL_WORK, usualRows } from '../work/usual-work.ts';
+import { PER_UNITS, type PerUnit } from '../work/per-units.ts';
+import { minutesOf, USUAL_WORK, usualRows } from '../work/usual-work.ts';
 import {
   isNotIncluded,
   isOfTheJob,
   WORK_CELLS,
-  WORK_PER,
   type WorkPer,
   type WorkRow,
 } from '../work/work-row.ts';
@@ -25,6 +25,8 @@ const MOST_FACTOR = 20;
 const MOST_MONEY = 1_000_000;
 /** What a Work row and a setting may differ by and be the same: what is typed has few digits. */
 const SAME_SHARE = 0.005;
+/** By which a number typed in another unit may differ. */
+const SAME_MINUTES = 1e-9;
 const ALL = 'all';
 
 /** What rows of Work are read by. */
@@ -52,9 +54,23 @@ export function readWork(
     const key = JSON.stringify([nameKey(read.work), forKey(read)]);
     if (seen.has(key)) row.refuse('workDone', fault('job.work-twice', 'workDone', read.work));
     seen.add(key);
-    return [read];
+    return repeatsUsual(row, read, facts.shop) ? [] : [read];
   });
   return [...typed, ...usualRows(facts.shop)];
+}
+
+/**
+ * A row as `new` fills it in: its minutes, and whether it is in the price, as they are without it. So it says
+ * nothing, and nothing is said of it. A usual kind that isn't in the price, named with no and without minutes,
+ * is somebody's own word.
+ */
+function repeatsUsual(row: RowReader, read: WorkRow, shop: Shop): boolean {
+  const usual = usualRows(shop).find(({ work }) => sameName(work, read.work));
+  if (usual === undefined || read.for !== undefined || read.range !== undefined) return false;
+  const isSaid = usual.isOurs || !row.isBlank('minutes');
+  const isSame = Math.abs(read.minutes - usual.minutes) <= SAME_MINUTES * usual.minutes;
+  const { per, money, isOurs } = read;
+  return isSaid && isSame && per === usual.per && money === 0 && isOurs === usual.isOurs;
 }
 
 function forKey({ for: whom }: WorkRow): string {
@@ -66,32 +82,35 @@ function readRow(row: RowReader, facts: WorkFacts): WorkRow | undefined {
   const work = row.requiredText('workDone');
   if (work === undefined) return undefined;
   const usual = USUAL_WORK.find((one) => sameName(one.work, work));
-  const per = readPer(row, usual?.per);
-  if (per === undefined) return undefined;
-  const whom = readFor(row, per, facts.profiles);
+  const counted = readPer(row, usual?.per);
+  if (counted === undefined) return undefined;
+  const { per, holds } = counted;
+  const whom = readFor(row, counted, facts.profiles);
   const money = readMoney(row, per);
   const isOurs = row.yesNo('ours', true);
-  const minutes = readMinutes(row, work, per, { isOurs, money, facts });
+  const minutes = readMinutes(row, work, counted, { isOurs, money, facts });
   if (minutes === undefined) return undefined;
   const range = readRange(row, { work, per, minutes, money, isOurs });
   return {
     work,
     per,
-    minutes,
-    ...(range === undefined ? {} : { range }),
-    money,
+    minutes: minutes / holds,
+    ...(range === undefined ? {} : { range: { low: range.low / holds, high: range.high / holds } }),
+    money: money / holds,
     ...(whom === undefined ? {} : { for: whom }),
     isOurs,
     typed: { where: row.where('workDone'), cells: cellsOf(row, WORK_CELLS) },
   };
 }
 
-function readPer(row: RowReader, usual: WorkPer | undefined): WorkPer | undefined {
+function readPer(row: RowReader, usual: WorkPer | undefined): PerUnit | undefined {
   if (!row.isBlank('per')) {
-    const per = row.word<WorkPer | 'unknown'>('per', WORK_PER, 'unknown');
-    return per === 'unknown' ? undefined : per;
+    const words = PER_UNITS.map(({ word }) => word);
+    const said = row.word('per', words, 'unknown');
+    return PER_UNITS.find(({ word }) => word === said);
   }
-  return usual ?? row.refuse('per', fault('text.missing', 'per', null));
+  if (usual !== undefined) return { per: usual, word: usual, holds: 1 };
+  return row.refuse('per', fault('text.missing', 'per', null));
 }
 
 function readMoney(row: RowReader, per: WorkPer): number {
@@ -104,7 +123,7 @@ function readMoney(row: RowReader, per: WorkPer): number {
 
 function readFor(
   row: RowReader,
-  per: WorkPer,
+  { per }: PerUnit,
   profiles: WorkFacts['profiles'],
 ): WorkRow['for'] | undefined {
   const said = row.text('for');
@@ -121,10 +140,11 @@ function readFor(
   return row.refuse('for', fault('job.work-for-unknown', 'for', said, { details: { may } }));
 }
 
+/** For one of what Per says, in feet or in metres. */
 function readMinutes(
   row: RowReader,
   work: string,
-  per: WorkPer,
+  { per, holds }: PerUnit,
   {
     isOurs,
     money,
@@ -134,7 +154,7 @@ function readMinutes(
   const usual = USUAL_WORK.find((one) => sameName(one.work, work) && one.per === per);
   if (row.isBlank('minutes')) {
     if (usual !== undefined) {
-      return typeof usual.minutes === 'number' ? usual.minutes : usual.minutes(facts.shop);
+      return holds * minutesOf(usual, facts.shop);
     }
     if (money > 0 || !isOurs) return 0;
     return row.refuse('minutes', fault('job.work-needs-minutes', 'minutes', work));
@@ -148,7 +168,7 @@ function readMinutes(
   const isForAll = row.isBlank('for') || nameKey(row.text('for')) === ALL;
   if (setting === undefined || !isOurs || !isForAll) return minutes;
   const isSaid = facts.shopCells[setting] !== undefined && !facts.left.includes(setting);
-  const ofShop = typeof usual?.minutes === 'function' ? usual.minutes(facts.shop) : minutes;
+  const ofShop = usual === undefined ? minutes : holds * minutesOf(usual, facts.shop);
   if (isSaid && Math.abs(minutes - ofShop) > SAME_SHARE * Math.max(minutes, ofShop)) {
     const details = { setting: SETTINGS[setting].name };
     const limit = Number(ofShop.toPrecision(4));

@@ -18,7 +18,7 @@ export const WORK_SETTINGS = {
 } as const satisfies Readonly<Partial<Record<keyof Shop, (minutes: number) => number>>>;
 export type WorkSetting = keyof typeof WORK_SETTINGS;
 
-interface UsualWork {
+export interface UsualWork {
   readonly work: string;
   readonly per: WorkPer;
   /** As Shop has them; or those that are usual. */
@@ -82,14 +82,19 @@ export const USUAL_WORK: readonly UsualWork[] = [
   { work: 'install at height', per: 'factor', minutes: 1.25 },
 ];
 
+/** As Shop has them, or as they are usual. */
+export function minutesOf({ minutes }: UsualWork, shop: Shop): number {
+  return typeof minutes === 'number' ? minutes : minutes(shop);
+}
+
 /** They as rows, in the price where Shop has a setting for them. */
 export function usualRows(shop: Shop): WorkRow[] {
-  return USUAL_WORK.map(({ work, per, minutes, setting }) => ({
-    work,
-    per,
-    minutes: typeof minutes === 'number' ? minutes : minutes(shop),
+  return USUAL_WORK.map((usual) => ({
+    work: usual.work,
+    per: usual.per,
+    minutes: minutesOf(usual, shop),
     money: 0,
-    isOurs: setting !== undefined,
+    isOurs: usual.setting !== undefined,
   }));
 }
 

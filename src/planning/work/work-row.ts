@@ -81,3 +81,13 @@ export function isOfTheJob(per: WorkPer): per is JobPer {
 export function isNotIncluded({ isOurs, minutes, money }: WorkRow): boolean {
   return !isOurs || (minutes === 0 && money === 0);
 }
+
+/** `crosscut`, or `smooth, for Crown`. */
+export function sayWork(row: WorkRow): string {
+  return row.for === undefined ? row.work : `${row.work}, for ${sayFor(row)}`;
+}
+
+export function sayFor({ for: whom }: WorkRow): string {
+  if (whom === undefined) return 'all';
+  return 'make' in whom ? whom.make : whom.profile;
+}

@@ -2,8 +2,8 @@
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listSpliced } from '../../planning/joints.ts';
 import { OPENING_KINDS, sameName, type Opening } from '../../planning/job.ts';
-import type { WorkRow } from '../../planning/work/work-row.ts';
-import { isService, isUsual, sayFor, workNotIncluded } from '../words/say-work.ts';
+import { sayFor, type WorkRow } from '../../planning/work/work-row.ts';
+import { isService, isUsual, workNotIncluded } from '../words/say-work.ts';
 import { count, printExact } from '../words/print-length.ts';
 
 /** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */

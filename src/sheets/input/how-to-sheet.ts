@@ -105,7 +105,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Low, likely, high',
-    'Where rows of Work that are in the price say Low or High, Office draws their minutes ten thousand times, likeliest at Minutes and none outside of Low and High, each by itself: one job in ten comes to less than the low price, one in ten to more than the high one. The same plan has the same figures. Lumber stays as planned.',
+    'What nobody knows yet may have a low and a high: the minutes of rows of Work that are in the price, and on Shop the hourly rate, the lumber’s price, waste (how much lumber more or less than the price counts on) and the whole job, one factor of all hours. Blank is known. Ten thousand jobs are drawn, each of these by itself, likeliest as typed and none outside of low and high: one job in ten comes to less than the low price, one in ten to more than the high one. Office shows it as bars, and what moves it most. The same plan has the same figures. Sticks and counts stay as planned; what is wasted brings no credit.',
   ],
   [
     'Rates from hours',

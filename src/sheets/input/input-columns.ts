@@ -25,6 +25,7 @@ import {
 } from '../../planning/job.ts';
 import { INSIDE_CORNERS, PLACES, TRIM_PLACES } from '../../planning/room-rows.ts';
 import { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import { perUnitIn } from '../../planning/work/per-units.ts';
 import { WORK_PER } from '../../planning/work/work-row.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 
@@ -35,6 +36,8 @@ export interface InputColumn {
   /** Numbers stay numbers here; in all others a cell is text, so that 3/4 becomes no date. */
   readonly isNumber?: boolean;
   readonly allow?: Allow;
+  /** In its place for a shop of millimetres; any word may be typed in either. */
+  readonly allowInMm?: Allow;
 }
 
 export interface InputTable {
@@ -200,13 +203,18 @@ export const INPUT_TABLES: readonly InputTable[] = [
     rows: 60,
     columns: {
       workDone: { width: 24, allow: list(KINDS_OF_WORK) },
-      per: { width: 18, allow: list(WORK_PER) },
+      per: {
+        width: 19,
+        allow: list(WORK_PER),
+        allowInMm: list(WORK_PER.map((per) => perUnitIn('mm', per).word)),
+      },
       minutes: { width: 10, isNumber: true },
       moneyEach: { width: 10, isNumber: true },
       for: { width: 22 },
       ours: { width: 8, allow: YES_NO },
       minutesLow: { width: 8, isNumber: true },
       minutesHigh: { width: 8, isNumber: true },
+      note: { width: 30 },
     },
   },
   {

@@ -1,5 +1,6 @@
 /** One input sheet: its headings, the rows that are given, and blank ones prepared for more. */
 import type { DecimalSign } from '../../core/units/format-number.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { cellName } from '../../core/cells/cell-range.ts';
 import type { RawCell, RawTable } from '../../planning/input/raw-table.ts';
 import { headingKey } from '../../planning/input/row-reader.ts';
@@ -30,17 +31,18 @@ interface PlacedColumn extends InputColumn {
   readonly from?: number;
 }
 
-/** What the given Shop says of print and of typed numbers. */
+/** What the given Shop says of print, of typed numbers and of lengths. */
 export interface InputLook {
   readonly paper: 'letter' | 'a4';
   readonly decimalSign: DecimalSign;
+  readonly unit: LengthUnit;
 }
 
 /** Lets the person's own columns stay at the right of ours. */
 export function describeInputSheet(
   table: InputTable,
   given: RawTable | undefined,
-  { paper, decimalSign }: InputLook,
+  { paper, decimalSign, unit }: InputLook,
 ): SheetDescription {
   const columns = placeColumns(table, given);
   const rows = (given?.rows ?? []).map((row) => columns.map(({ from }) => row.cells[from ?? -1]));
@@ -68,7 +70,7 @@ export function describeInputSheet(
         range: `${cellName(0, 0)}:${cellName(count, columns.length - 1)}`,
       },
     ],
-    validations: columns.flatMap((column, place) => validation(column, place, count)),
+    validations: columns.flatMap((column, place) => validation(column, unit, place, count)),
     freeze: { rows: 1, columns: 1 },
     print: {
       paper,
@@ -150,9 +152,14 @@ function plainValue(value: RawCell, decimalSign: DecimalSign): CellValue | null 
   }
 }
 
-function validation(column: PlacedColumn, place: number, count: number): ValidationDescription[] {
-  if (column.allow === undefined) return [];
-  const { allow, heading } = column;
+function validation(
+  { heading, ...column }: PlacedColumn,
+  unit: LengthUnit,
+  place: number,
+  count: number,
+): ValidationDescription[] {
+  const allow = (unit === 'mm' ? column.allowInMm : undefined) ?? column.allow;
+  if (allow === undefined) return [];
   return [
     {
       range: rangeAt(place, 2, count + 1),

@@ -1,11 +1,12 @@
 /** The usual kinds of work, and what work is counted by, in the words of the how-to. */
+import type { HeadingKey } from '../../core/faults/argument.ts';
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import { SETTINGS } from '../../planning/shop.ts';
-import type { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import { USUAL_WORK } from '../../planning/work/usual-work.ts';
 import type { WorkPer } from '../../planning/work/work-row.ts';
 
 /** As counts.ts has them. */
-export const COUNTS: readonly (readonly [per: WorkPer, text: string])[] = [
+export const COUNTS: readonly (readonly [per: WorkPer | 'metre', text: string])[] = [
   ['job', 'Once.'],
   ['room', 'Each room with pieces still to cut.'],
   ['opening', 'Each door, window and cased opening of Openings, as often as its Quantity.'],
@@ -36,6 +37,10 @@ export const COUNTS: readonly (readonly [per: WorkPer, text: string])[] = [
     'Each board or stick that is opened; of one for several moldings, a share by its strips.',
   ],
   [
+    'metre',
+    'In place of foot, square foot and what is by the foot: metre, square metre, metre a pass, metre a cut, metre a rip, square metre a coat, with the minutes of a metre. A job in mm shows them so on Labor.',
+  ],
+  [
     'factor',
     'No count: under Minutes, what the hours of work by the foot (such as installing) are times, for the moldings that the row is for.',
   ],
@@ -54,4 +59,20 @@ export function sayUsualWork(
   }
   const each = typeof minutes === 'number' ? `${formatNumber(minutes, 2, decimalSign)} min ` : '';
   return `${each}per ${per}. In the price where Work has a row for it.`;
+}
+
+/** The usual kinds of work as `new` fills them in: what holds anyway, to be seen and changed. */
+export function usualWorkRows(): Readonly<
+  Partial<Record<HeadingKey, string | number | undefined>>
+>[] {
+  return USUAL_WORK.map(({ work, per, minutes, setting }) => ({
+    workDone: work,
+    per,
+    minutes: typeof minutes === 'number' ? minutes : undefined,
+    ours: setting === undefined ? 'no' : 'yes',
+    note:
+      setting === undefined
+        ? 'As usual, by common practice. Yours? Write yes under Ours, and your own minutes.'
+        : `How long: ${SETTINGS[setting].name} on Shop.`,
+  }));
 }

@@ -1,7 +1,6 @@
 /** The labor sheet: each hour of the price as a line that a person can see, change and explain. */
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
-import type { WorkLine } from '../../planning/work/work-row.ts';
-import type { WorkRow } from '../../planning/work/work-row.ts';
+import { perUnitIn } from '../../planning/work/per-units.ts';
 import { worksOf } from '../../planning/work/works-of.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -10,7 +9,7 @@ import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
-import { sayFor } from '../words/say-work.ts';
+import { sayFor, type WorkLine, type WorkRow } from '../../planning/work/work-row.ts';
 import { addAllowed } from './allowed-table.ts';
 import { countCell } from './count-formulas.ts';
 import { GRID, LINES, RATES } from './labor-columns.ts';
@@ -77,15 +76,16 @@ function addRates(
   draft.put(RATES.headings(job.shop));
   for (const row of job.work.filter((one) => used.has(one))) {
     const number = rates.size + 1;
+    const { word, holds } = perUnitIn(job.shop.unit, row.per);
     rates.set(row, { row: draft.next, number });
     draft.put(
       RATES.row({
         number: cell(number, 'rowWhole'),
         work: cell(row.work, 'rowStrong'),
         for: cell(sayFor(row), 'row'),
-        per: cell(row.per, 'row'),
-        minutes: cell(row.minutes, 'rowNumber'),
-        money: cell(row.money, 'rowNumber'),
+        per: cell(word, 'row'),
+        minutes: cell(inUnit(row.minutes, holds), 'rowNumber'),
+        money: cell(inUnit(row.money, holds), 'rowNumber'),
       }),
     );
   }
@@ -107,14 +107,15 @@ function addLine(
   if (rate === undefined) throw new RangeError(`Nothing says what ${work.work} takes.`);
   const row = draft.next;
   const minutes = RATES.fixed('minutes', rate.row);
+  const { word, holds } = perUnitIn(job.shop.unit, work.per);
   const at = (column: 'count' | 'minutes' | 'factor'): string => LINES.at(column, row);
   draft.put(
     LINES.row({
       number: cell(rate.number, 'rowWhole'),
       work: cell(work.work, 'rowStrong'),
       profile: cell(planned?.profile.name ?? WHOLE_JOB, 'row'),
-      per: cell(work.per, 'row'),
-      minutes: sum(minutes, work.minutes, 'rowNumber'),
+      per: cell(word, 'row'),
+      minutes: sum(minutes, inUnit(work.minutes, holds), 'rowNumber'),
       factor: factorCell(factor, factorsOf(own, job.work), rates),
       count:
         planned === undefined
@@ -127,6 +128,11 @@ function addLine(
   acrossSheets.place('hoursOnLabor', onSheet('labor', LINES.fixed('hours', row)), line);
   acrossSheets.place('countOnLabor', onSheet('labor', LINES.fixed('count', row)), line);
   acrossSheets.place('moneyOnLabor', onSheet('labor', LINES.fixed('money', row)), line);
+}
+
+/** What one takes, for a metre of so many feet: as it was typed, though a foot of it is kept. */
+function inUnit(each: number, holds: number): number {
+  return holds === 1 ? each : Number((each * holds).toPrecision(12));
 }
 
 /** The rows of Work whose factor a line's hours are times. */

@@ -1,7 +1,7 @@
 /** What the labor sheet says in sentences; its headings stand in labor-columns.ts. */
 import type { Job } from '../../planning/job.ts';
-import type { WorkRow } from '../../planning/work/work-row.ts';
-import { isService, sayWork, workNotIncluded } from '../words/say-work.ts';
+import { sayWork, type WorkRow } from '../../planning/work/work-row.ts';
+import { isService, workNotIncluded } from '../words/say-work.ts';
 
 export const SUBTITLE =
   'For the office. Each hour of the price is a line here: how many of what, times the minutes each. Change the minutes of a kind of work, and hours and prices follow on Production. The counts are those of the other sheets; what each is, the How to sheet says.';

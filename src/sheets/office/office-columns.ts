@@ -10,11 +10,13 @@ export const LENGTHS = columns({
   profile: left('Molding'),
   long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
   price: right(({ currency }) => `Price (${currency})`),
-  perLong: right(({ unit }) => `A ${LONG_UNIT[unit].name}, as planned`),
-  withoutSetUp: right(({ unit }) => `A ${LONG_UNIT[unit].name} without set-up`),
-  setUp: right('Of the price: set-up'),
+  perLong: right(({ unit, currency }) => `A ${LONG_UNIT[unit].name}, as planned (${currency})`),
+  withoutSetUp: right(
+    ({ unit, currency }) => `A ${LONG_UNIT[unit].name} without set-up (${currency})`,
+  ),
+  setUp: right(({ currency }) => `Of the price: set-up (${currency})`),
   share: right('That is, %'),
-  more: right('More, as above'),
+  more: right(({ currency }) => `More, as above (${currency})`),
 });
 
 /** Openings by kind, and molding by molding under each. */
@@ -24,28 +26,37 @@ export const OPENINGS = columns({
   openings: right('How many'),
   long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
   price: right(({ currency }) => `Price (${currency})`),
-  each: right('Each'),
+  each: right(({ currency }) => `Each (${currency})`),
 });
 
 export const ROOMS = columns({
   room: left('Room', 3),
   price: right(({ currency }) => `Price (${currency})`),
   walls: right(({ unit }) => `Its walls (${LONG_UNIT[unit].name})`),
-  perWall: right(({ unit }) => `A ${LONG_UNIT[unit].name} of wall`),
+  perWall: right(({ unit, currency }) => `A ${LONG_UNIT[unit].name} of wall (${currency})`),
 });
 
 export const JOINTS = columns({
   profile: left('Molding', 3),
   joints: right('Joints'),
   price: right(({ currency }) => `Price (${currency})`),
-  each: right('Each'),
+  each: right(({ currency }) => `Each (${currency})`),
 });
 
 /** What moves the price by itself. */
 export const DRIVERS = columns({
-  name: left('What moves it', 2),
-  value: left('Price from low to high', 2),
-  note: left('How much', 4),
+  name: left('What moves it', 3),
+  atLow: right(({ currency }) => `Price at its low (${currency})`),
+  atHigh: right(({ currency }) => `At its high (${currency})`),
+  swing: right(({ currency }) => `Moves it by (${currency})`),
+  share: right('Of all that moves it, %', 2),
+});
+
+/** How many of the prices drawn lie where. */
+export const PRICE_BARS = columns({
+  from: right(({ currency }) => `Price from (${currency})`),
+  to: right(({ currency }) => `to below (${currency})`, 2),
+  draws: right('So many of the draws', 2),
 });
 
 /** What the job took, kind by kind. */
@@ -64,5 +75,5 @@ export const RATES = columns({
 
 export const GRID = gridFor(
   [24, 11, 12, 11, 11, 11, 10, 11],
-  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS, HOURS, RATES],
+  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS, PRICE_BARS, HOURS, RATES],
 );

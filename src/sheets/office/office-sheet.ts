@@ -32,12 +32,12 @@ export function draftOffice(
     () => addOpenings(draft, plan, rows),
     () => addRooms(draft, plan, acrossSheets),
     () => addJoints(draft, plan, terms, acrossSheets),
-    () => addRange(draft, plan),
     () => addLearned(draft, plan),
   ]) {
     blocks.push(draft.next);
     add();
   }
+  blocks.push(...addRange(draft, plan));
   const { paper } = plan.job.shop;
   layPages(draft, blocks, roomForRows(paper, GRID, 'portrait'));
   return {

@@ -43,7 +43,7 @@ export const JOINTS_NOTE =
   'The work of fitting and joining the parts of pieces that no stick gives whole; their overlap is lumber.';
 
 export const RANGE_NOTE =
-  'The price without tax, as the job was planned: ten thousand times the minutes of the rows of Work that say Low or High are drawn between these, likeliest at Minutes, each by itself; lumber and counts stay. What is typed on these sheets changes no figure of it.';
+  'The price without tax, as the job was planned, ten thousand times: what has a Low or a High in Work or in Shop is drawn between these, likeliest as typed, each by itself; the whole job’s factor is one for all hours. Sticks and counts stay, of what is cut already too; wasted lumber brings no credit. What is typed on these sheets changes no figure of it.';
 
 export const HOURS_NOTE =
   'From Hours as it stood when these sheets were written, against what this plan has to do of each kind of work. The rates that fit the hours best and lie nearest to those until now: one odd job changes little, several (coveledger rates, on the command line) more. They are in no price until Work, or Shop, says so.';
@@ -57,7 +57,7 @@ export const RANGE_LINES = {
 
 export const RANGE_SAYS: Readonly<Record<keyof typeof RANGE_LINES, string>> = {
   low: 'one job in ten comes to less',
-  likely: 'at the minutes of Work: the price as planned',
+  likely: 'all as typed: the price as planned',
   middle: 'as many jobs come to less as to more',
   high: 'one job in ten comes to more',
 };

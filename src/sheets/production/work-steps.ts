@@ -1,6 +1,7 @@
 /** Steps of the order of work that Work asks for beside the usual ones: a line of the labor sheet each. */
 import type { ProfilePlan } from '../../planning/job-plan.ts';
 import { sumOf } from '../../planning/work/work-lines.ts';
+import { perUnitIn } from '../../planning/work/per-units.ts';
 import type { WorkLine } from '../../planning/work/work-row.ts';
 import type { WorkPer } from '../../planning/work/work-row.ts';
 import { sum } from '../grammar/sheet-draft.ts';
@@ -30,13 +31,15 @@ function workSteps({ plan, ...rest }: OrderFacts, isMeant: (per: WorkPer) => boo
   );
 }
 
-function workStep({ acrossSheets }: OrderFacts, line: WorkLine, planned?: ProfilePlan): Step {
-  const { row, count, hours } = line;
+function workStep({ acrossSheets, plan }: OrderFacts, line: WorkLine, planned?: ProfilePlan): Step {
+  const { row, hours } = line;
+  const { word, holds } = perUnitIn(plan.job.shop.unit, row.per);
+  const count = line.count / holds;
   return {
     work: planned === undefined ? row.work : `${row.work}: ${planned.profile.name}`,
     how: 'as Work has it',
     count: () => sum(() => acrossSheets.at('countOnLabor', line), count, 'rowDecimal'),
-    of: row.per,
+    of: word,
     hours: () => ({ formula: () => acrossSheets.at('hoursOnLabor', line), value: hours }),
     see: SHEET_NAMES.labor,
     ...(planned === undefined ? {} : { planned }),

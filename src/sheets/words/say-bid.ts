@@ -1,6 +1,6 @@
-/** A price's range, what moves it, and rates learned from hours, in words: for the office alone. */
+/** A price's range, and rates learned from hours, in words: for the office alone. */
 import type { LearnedRate } from '../../core/bid/learn-rates.ts';
-import type { Driver, PriceRange } from '../../core/bid/price-range.ts';
+import type { PriceRange } from '../../core/bid/price-range.ts';
 import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { roundRate } from '../../planning/work/home-of-rate.ts';
@@ -30,17 +30,6 @@ export function sayRange(range: PriceRange, reading: MoneyReading): string {
   return low === high ? `All is known: ${say(likely)}.` : `${band} ${likelyHolds}`;
 }
 
-/** A row a factor that moves the price, the one that moves it most first. */
-export function sayDrivers(drivers: readonly Driver[], reading: MoneyReading): Fact[] {
-  return drivers
-    .filter(({ share }) => share > 0)
-    .map(({ name, atLow, atHigh, share }) => ({
-      label: name,
-      value: `${sayAmount(atLow, reading)} to ${sayAmount(atHigh, reading)}`,
-      note: `by itself, all others likely: ${Math.round(100 * share)} % of what moves the price`,
-    }));
-}
-
 /** What hours say of one work, beside the minutes that count until somebody takes the new ones over. */
 export function sayLearned(name: string, learned: LearnedRate, decimalSign: DecimalSign): Fact {
   const minutes = (hours: number): string => sayMinutes(hours, decimalSign);
@@ -57,6 +46,7 @@ export function sayMinutes(hours: number, decimalSign: DecimalSign): string {
   return `${formatNumber(roundRate(hours * MINUTES_PER_HOUR), MOST_DECIMALS, decimalSign)} min`;
 }
 
-function sayAmount(money: number, { currency, decimalSign }: MoneyReading): string {
+/** Money that isn't in whole cents. */
+export function sayAmount(money: number, { currency, decimalSign }: MoneyReading): string {
   return sayMoney(Math.round(100 * money), currency, decimalSign);
 }

@@ -5,7 +5,7 @@ import type { Job } from '../../planning/job.ts';
 import { settingOf } from '../../planning/shop.ts';
 import { homeOfRate } from '../../planning/work/home-of-rate.ts';
 import type { HoursOfJob, WorkLearned } from '../../planning/work/learn-from-hours.ts';
-import { sayWork } from './say-work.ts';
+import { sayWork } from '../../planning/work/work-row.ts';
 
 const MINUTES_PER_HOUR = 60;
 const MOST_DECIMALS = 6;

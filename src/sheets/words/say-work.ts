@@ -3,16 +3,6 @@ import { nameKey, type Job } from '../../planning/job.ts';
 import { USUAL_WORK } from '../../planning/work/usual-work.ts';
 import { isNotIncluded, type WorkRow } from '../../planning/work/work-row.ts';
 
-/** `crosscut`, or `smooth, for Crown`. */
-export function sayWork(row: WorkRow): string {
-  return row.for === undefined ? row.work : `${row.work}, for ${sayFor(row)}`;
-}
-
-export function sayFor({ for: whom }: WorkRow): string {
-  if (whom === undefined) return 'all';
-  return 'make' in whom ? whom.make : whom.profile;
-}
-
 /** What the shop's Work says is not in the price; and the usual kinds of work that it says nothing of. */
 export function workNotIncluded({ work }: Pick<Job, 'work'>): {
   readonly said: readonly WorkRow[];

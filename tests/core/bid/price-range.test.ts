@@ -1,4 +1,4 @@
-/** The band of a price: a triangle by hand, a sum's distribution worked out otherwise, and what moves it. */
+/** The band of a price: a sum's distribution worked out otherwise, and what moves it. */
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import {
@@ -8,99 +8,33 @@ import {
   type RangeQuestion,
   type Unsure,
 } from '../../../src/core/bid/price-range.ts';
-import {
-  checkTriangular,
-  computeTriangular,
-  type Triangular,
-} from '../../../src/core/bid/triangular.ts';
+import { computeTriangular, type Triangular } from '../../../src/core/bid/triangular.ts';
 import { seededChance } from '../../../src/cutting/seeded-chance.ts';
 
 const AS_SAID: Unsure = { name: 'The job', low: 1, likely: 1, high: 1 };
+/** The first is the job's factor: what all the others are times. */
+const timesJob = ([job = 1, ...values]: readonly number[]): number =>
+  job * values.reduce((sum, one) => sum + one, 0);
 const sumOf = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0);
 const factor = (name: string, low: number, likely: number, high: number): Unsure => ({
   ...{ name, low, likely, high },
 });
 
-function rangeOf(given: Partial<RangeQuestion> & Pick<RangeQuestion, 'factors'>): PriceRange {
+function rangeOf({
+  factors,
+  job = AS_SAID,
+  ...given
+}: Partial<RangeQuestion> &
+  Pick<RangeQuestion, 'factors'> & { readonly job?: Unsure }): PriceRange {
   const range = computePriceRange({
-    job: AS_SAID,
-    priceOf: sumOf,
+    priceOf: timesJob,
     chance: seededChance(7),
     ...given,
+    factors: [job, ...factors],
   });
   if (!range.ok) throw new Error(range.faults[0]!.message);
   return range.value;
 }
-
-const anyTriangle = fc
-  .tuple(...[0, 1, 2].map(() => fc.double({ min: 0, max: 100, noNaN: true })))
-  .map((three): Triangular => {
-    const [low, likely, high] = three.toSorted((one, other) => one - other);
-    return { low: low!, likely: likely!, high: high! };
-  });
-
-describe('a triangular number', () => {
-  test('of 1, 2, 4 is 1.548 at 10 % and 3.225 at 90 %', () => {
-    // By hand: 1 + sqrt(.1 · 3 · 1), 4 - sqrt(.1 · 3 · 2) [D]
-    expect(computeTriangular({ low: 1, likely: 2, high: 4 }, 0.1)).toBeCloseTo(1.548, 3);
-    expect(computeTriangular({ low: 1, likely: 2, high: 4 }, 0.9)).toBeCloseTo(3.225, 3);
-  });
-
-  test('takes back the share of the area below it', () => {
-    fc.assert(
-      fc.property(anyTriangle, fc.double({ min: 0, max: 1, noNaN: true }), (three, share) => {
-        const { low, likely, high } = three;
-        fc.pre(high - low > 1e-3);
-        const x = computeTriangular(three, share);
-        // The area below x in steps of the density, by the middle of each.
-        const steps = 4000;
-        const wide = (x - low) / steps;
-        let area = 0;
-        for (let step = 0; step < steps; step++) {
-          const at = low + (step + 0.5) * wide;
-          const rise = at < likely ? (at - low) / (likely - low) : (high - at) / (high - likely);
-          area += ((rise * 2) / (high - low)) * wide;
-        }
-        expect(area).toBeCloseTo(share, 3);
-      }),
-    );
-  });
-
-  test('grows with the share and with each of the three', () => {
-    const more = fc.double({ min: 0, max: 20, noNaN: true });
-    const shares = fc.double({ min: 0, max: 1, noNaN: true });
-    fc.assert(
-      fc.property(anyTriangle, shares, shares, more, more, more, (three, one, other, a, b, c) => {
-        const [less, greater] = [Math.min(one, other), Math.max(one, other)];
-        expect(computeTriangular(three, less)).toBeLessThanOrEqual(
-          computeTriangular(three, greater) + 1e-9,
-        );
-        const [low, likely] = [three.low + a, Math.max(three.likely + b, three.low + a)];
-        const raised = { low, likely, high: Math.max(three.high + c, likely) };
-        expect(computeTriangular(raised, one)).toBeGreaterThanOrEqual(
-          computeTriangular(three, one) - 1e-9,
-        );
-      }),
-    );
-  });
-
-  test.each([
-    [{ low: 2, likely: 1, high: 3 }, 'bid.range-out-of-order'],
-    [{ low: 1, likely: 4, high: 3 }, 'bid.range-out-of-order'],
-    [{ low: -1, likely: 1, high: 3 }, 'bid.range-unsound'],
-    [{ low: 1, likely: NaN, high: 3 }, 'bid.range-unsound'],
-    [{ low: 1, likely: 2, high: Infinity }, 'bid.range-unsound'],
-  ])('of %j is refused as %s', (three, code) => {
-    expect(checkTriangular('Smoothing', three).map((one) => one.code)).toEqual([code]);
-  });
-
-  test('out of order says all three, under its own name', () => {
-    const [only] = checkTriangular('Smoothing', { low: 2, likely: 1, high: 3 });
-    expect(only!.message).toBe(
-      'Smoothing: likely is 1, but low is 2 and high is 3. Likely lies between the two, or is one of them.',
-    );
-  });
-});
 
 /** Shares of a sum of triangles, times a job's factor, on a grid: each added by its density, never drawn. */
 function quantilesOnGrid(
@@ -275,8 +209,47 @@ describe('the range of a price', () => {
     expect(rangeOf({ factors: [] }).likely).toBe(0);
   });
 
+  test('has every draw in one bar, side by side, of one round width, twenty at most', () => {
+    for (const factors of [FACTORS, [factor('Only', 1, 2, 4)], [factor('Known', 5, 5, 5)]]) {
+      const { bars, low, high } = rangeOf({ factors, job: JOB });
+      expect(sumOf(bars.map(({ draws }) => draws))).toBe(DRAWS);
+      expect(bars.length).toBeLessThanOrEqual(20);
+      const width = bars[0]!.to - bars[0]!.from;
+      expect(String(Math.round(width * 100))).toMatch(/^[125]0*$/u);
+      bars.forEach(({ from, to }, at) => {
+        expect(to - from).toBeCloseTo(width, 9);
+        if (at > 0) expect(from).toBe(bars[at - 1]!.to);
+      });
+      // [D] A tenth of the draws lies below the band: the bars before it hold no more, those up to it no less.
+      const below = (price: number): number =>
+        sumOf(bars.filter(({ to }) => to <= price).map(({ draws }) => draws));
+      expect(below(low)).toBeLessThanOrEqual(DRAWS / 10 + 1);
+      expect(below(high + width)).toBeGreaterThanOrEqual(0.9 * DRAWS - 1);
+    }
+  });
+
+  test('widens no less than in proportion where the only factor’s ends both go out', () => {
+    // [D] One factor, price linear in it: each quantile is likely + (reach · a constant of the shape), so
+    // reaching out by the same share on both sides moves low down and high up by that share.
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        fc.double({ min: 1, max: 1.9, noNaN: true }),
+        (down, up, more) => {
+          const of = (times: number): PriceRange =>
+            rangeOf({ factors: [factor('Only', 100 - down * times, 100, 100 + up * times)] });
+          const [narrow, wide] = [of(1), of(more)];
+          expect(wide.low - 100).toBeCloseTo((narrow.low - 100) * more, 9);
+          expect(wide.high - 100).toBeCloseTo((narrow.high - 100) * more, 9);
+        },
+      ),
+      { numRuns: 10 },
+    );
+  });
+
   test('follows a price that is no sum: a least charge cuts the band off below', () => {
-    const priceOf = (values: readonly number[]): number => Math.max(900, sumOf(values));
+    const priceOf = (values: readonly number[]): number => Math.max(900, timesJob(values));
     const range = rangeOf({ factors: FACTORS, priceOf });
     expect(range.low).toBeGreaterThanOrEqual(900);
     expect(range.high).toBeCloseTo(rangeOf({ factors: FACTORS }).high, 9);
@@ -284,8 +257,7 @@ describe('the range of a price', () => {
 
   test('names each factor that is out of order, and the job’s', () => {
     const range = computePriceRange({
-      factors: [factor('Passes', 3, 2, 4), factor('Waste', 1, 2, 4)],
-      job: factor('The job', 1, 2, 1.5),
+      factors: [factor('The job', 1, 2, 1.5), factor('Passes', 3, 2, 4), factor('Waste', 1, 2, 4)],
       priceOf: sumOf,
       chance: () => {
         throw new Error('nothing is drawn');

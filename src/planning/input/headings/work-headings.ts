@@ -1,5 +1,5 @@
 /** The columns of Work. */
-import { WORK_PER } from '../../work/work-row.ts';
+import { PER_UNITS } from '../../work/per-units.ts';
 import { headed, type Heading } from './heading.ts';
 
 export const WORK_HEADINGS = [
@@ -15,7 +15,7 @@ export const WORK_HEADINGS = [
   {
     ...headed('per'),
     holds: 'word',
-    allowed: WORK_PER,
+    allowed: PER_UNITS.map(({ word }) => word),
     meaning: 'What it is counted by; blank is as is usual for that work.',
     also: ['counted by', 'by'],
     often: ['unit', 'each'],
@@ -64,5 +64,11 @@ export const WORK_HEADINGS = [
     meaning: 'The most minutes, or the highest factor, that are likely; blank is as Minutes.',
     also: ['high minutes', 'most'],
     often: ['worst'],
+  },
+  {
+    ...headed('note'),
+    holds: 'note',
+    meaning: 'Yours.',
+    also: ['notes', 'remark', 'remarks', 'comment', 'comments'],
   },
 ] as const satisfies readonly Heading[];
