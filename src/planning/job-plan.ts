@@ -48,7 +48,10 @@ export interface CutStick {
   readonly isCut?: true;
 }
 
-/** How many of one row of Stock are pulled from the rack and how many are bought. */
+/**
+ * How many of one row of Stock are pulled from the rack and how many are bought, counted as clear ones: for
+ * those of a grade with a yield more are ordered, see `countToBuy`.
+ */
 export interface StockUse {
   readonly item: StockItem;
   readonly fromRack: number;
@@ -57,6 +60,7 @@ export interface StockUse {
   readonly unusedBlanks: number;
   readonly priceCents: number;
   readonly costCents: number;
+  /** With what is bought beside them for their yield. */
   readonly boardFeet?: number;
 }
 
