@@ -58,7 +58,10 @@ export interface StockUse {
   readonly bought: number;
   /** Whole blanks of the opened boards that nothing was cut from: kept, though they earn no credit. */
   readonly unusedBlanks: number;
+  /** Of one clear one: what is bought for it, where it has a yield. */
   readonly priceCents: number;
+  /** Of one whole stick or board, clear or not. */
+  readonly eachCents: number;
   readonly costCents: number;
   /** With what is bought beside them for their yield. */
   readonly boardFeet?: number;

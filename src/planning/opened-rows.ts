@@ -29,7 +29,7 @@ export function openedRows({ supplies }: StatedGroup, sticks: readonly TakenStic
 
 /** What to pull from the rack and what to buy, an entry for each row of Stock that is used. */
 export function readStockUse(rows: readonly OpenedRow[]): StockUse[] {
-  return rows.map(({ supply: { item, priceCents, boardFeet }, units }) => {
+  return rows.map(({ supply: { item, priceCents, eachCents, boardFeet }, units }) => {
     const fromRack = [...units.keys()].filter((unit) => unit <= item.have).length;
     const unusedBlanks = [...units.values()].reduce(
       (sum, sticks) => sum + (sticks[0]?.stick.strips ?? 0) - sticks.length,
@@ -41,6 +41,7 @@ export function readStockUse(rows: readonly OpenedRow[]): StockUse[] {
       bought: units.size - fromRack,
       unusedBlanks,
       priceCents,
+      eachCents,
       costCents: units.size * priceCents,
       ...(boardFeet === undefined
         ? {}

@@ -18,6 +18,8 @@ export interface StockUnit {
   readonly strips: number;
   /** Of one clear stick or board, in whole cents: what is bought for it, where its grade has a yield. */
   readonly priceCents: number;
+  /** Of one whole stick or board, clear or not. */
+  readonly eachCents: number;
   /** Of one stick or board as it is measured; undefined where no thickness or width is known. */
   readonly boardFeet?: number;
 }
@@ -60,8 +62,8 @@ export function findStock(profile: Profile, job: Job): StockReading {
       return [];
     }
     const strips = stripsOf(item, profile, job.shop);
-    const { cents, boardFeet } = priced;
-    const unit = { item, strips, priceCents: cents };
+    const { cents, eachCents, boardFeet } = priced;
+    const unit = { item, strips, priceCents: cents, eachCents };
     return [boardFeet === undefined ? unit : { ...unit, boardFeet }];
   });
   if (units.length === 0 && faults.length === 0) {
@@ -137,7 +139,7 @@ function roughThickness(thicknessClass: string): ExactInches | undefined {
 function priceUnit(
   item: StockItem,
   profile: Profile,
-): { cents: number; boardFeet?: number } | Fault {
+): { cents: number; eachCents: number; boardFeet?: number } | Fault {
   const thickness =
     roughThickness(item.thicknessClass) ??
     roughThickness(profile.thicknessClass) ??
@@ -161,10 +163,12 @@ function priceUnit(
     const one = fault('job.price-per-needs', 'sheet.Stock', item.per, { details: { needed } });
     return placeFault(one, item.cells[width === undefined ? 'width' : 'thicknessClass']);
   }
-  const bought = exactDecimal(item.price).mul(count).mul(boughtForUsed(item));
-  const whole = Number(bought.mul(100).add(1, 2).floor());
-  const cents = item.stretch === undefined ? whole : centsOfStretch(whole, item.stretch);
+  const each = exactDecimal(item.price).mul(count).mul(100);
+  const whole = (amount: Fraction): number => Number(amount.add(1, 2).floor());
+  const eachCents = whole(each);
+  const clearCents = whole(each.mul(boughtForUsed(item)));
+  const cents = item.stretch === undefined ? clearCents : centsOfStretch(eachCents, item.stretch);
   // A mill sells moldings by the foot or the piece: what is bought ready made has no board feet.
-  if (profile.make === 'buy' || boardFeet === undefined) return { cents };
-  return { cents, boardFeet: Number(boardFeet) };
+  if (profile.make === 'buy' || boardFeet === undefined) return { cents, eachCents };
+  return { cents, eachCents, boardFeet: Number(boardFeet) };
 }
