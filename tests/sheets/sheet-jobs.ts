@@ -102,8 +102,9 @@ export const JOBS: Readonly<Record<string, Tables>> = {
       'Stube 1.5,Ost,Base,"5200,5",cope,outside miter,"90,5",1\nKammer,Ost,Flat,"1805,25",return,square,,2\n' +
       'Kammer,Nord,Crown,2205,inside miter,outside miter,"87,5",2\nKammer,Nord,Base,"1210,5",inside miter,,"87,5",4',
     stock:
-      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,"2400,5","4,15",metre,2,\n' +
-      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,\nTulpe,board,5/4,200,"850,5",2,piece,,',
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects\nBase,stick,,,"2400,5","4,15",metre,2,,,,\n' +
+      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,,,A,"82,5",\nTulpe,board,5/4,200,"850,5",2,piece,,,,,\n' +
+      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,no,A,,"2501,5-2550"',
   },
   // A room typed once: an L with a parted base, a rail and a crown; a closet whose door is nobody knows where.
   walls: WALLED,
@@ -120,8 +121,9 @@ export const JOBS: Readonly<Record<string, Tables>> = {
     runs: 'Room,Profile,Length\nHall,Wide,100\nHall,Base,90\nDen,Flat,70\nDen,Narrow,80\nDen,Narrow,81',
     shop: 'Setting,Value\nhourly rate,48\noffcut credit %,30\nset-up spare,0',
     stock:
-      "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
-      "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,",
+      "For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects\nBase,stick,,,16',2,foot,,,,,\n" +
+      "Poplar,board,4/4,9 1/2,12',5.13,board foot,,,FAS,83 1/3,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,,,,\n" +
+      "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,no,FAS,,41 1/2-43; 140-144",
   },
   // Rooms that differ in case alone, a profile that nobody uses, one that is done, names right to left.
   unused: {

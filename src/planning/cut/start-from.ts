@@ -76,7 +76,8 @@ function stickOf(
     ({ item, strips }) =>
       strips.has(profile) &&
       isSameRow(rowOfStock(item), rowOfStock(stick.item)) &&
-      item.price === stick.item.price,
+      item.price === stick.item.price &&
+      item.yieldPercent === stick.item.yieldPercent,
   );
   const { unit, strip, strips } = stick;
   for (const supply of rows) {
