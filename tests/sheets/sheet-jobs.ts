@@ -121,9 +121,8 @@ export const JOBS: Readonly<Record<string, Tables>> = {
     runs: 'Room,Profile,Length\nHall,Wide,100\nHall,Base,90\nDen,Flat,70\nDen,Narrow,80\nDen,Narrow,81',
     shop: 'Setting,Value\nhourly rate,48\noffcut credit %,30\nset-up spare,0',
     stock:
-      "For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects\nBase,stick,,,16',2,foot,,,,,\n" +
-      "Poplar,board,4/4,9 1/2,12',5.13,board foot,,,FAS,83 1/3,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,,,,\n" +
-      "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,no,FAS,,41 1/2-43; 140-144",
+      "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
+      "Poplar,board,4/4,9 1/2,12',5.13,board foot,1,\nNarrow,stick,4/4,3 1/4,8',3.07,foot,,",
   },
   // Rooms that differ in case alone, a profile that nobody uses, one that is done, names right to left.
   unused: {

@@ -97,5 +97,6 @@ function leftToBuy({ item, cut }: YardLine, acrossSheets: PlanAnchors): string {
   const bought = acrossSheets.at('allToBuyOnProduction', item);
   const left = cut === 0 ? bought : `${bought}-${cut}`;
   if (item.yieldPercent === undefined) return left;
-  return `ROUNDUP((${left})/${item.yieldPercent}*100-${DIVISION_SLACK},0)`;
+  // Up to the next whole one.
+  return `-INT(-((${left})/${item.yieldPercent}*100-${DIVISION_SLACK}))`;
 }
