@@ -1,7 +1,6 @@
 /** A board or stick with defects as the short boards that it is crosscut into: its clear stretches. */
 import Fraction from 'fraction.js';
 import type { ExactInches } from '../core/units/length.ts';
-import type { StockItem } from './job.ts';
 import type { Shop } from './shop.ts';
 
 /** What can't be used of a board or stick, in inches from its marked end. */
@@ -28,6 +27,12 @@ export interface ClearStretch {
    */
   readonly bearsFrom: Fraction;
   readonly bearsTo: Fraction;
+}
+
+/** A row of Stock: a whole board or stick, or a stretch of one. */
+interface BoardOrStretch {
+  readonly length: ExactInches;
+  readonly stretch?: ClearStretch;
 }
 
 type Limits = Pick<Shop, 'crosscutKerf' | 'endTrim' | 'keepOffcutsOver'>;
@@ -76,15 +81,12 @@ export function centsOfStretch(
 }
 
 /** Of the whole board or stick that a row of Stock is, or is a stretch of. */
-export function boardLengthOf({
-  length,
-  stretch,
-}: Pick<StockItem, 'length' | 'stretch'>): ExactInches {
+export function boardLengthOf({ length, stretch }: BoardOrStretch): ExactInches {
   return stretch?.boardLength ?? length;
 }
 
 /** The same for the same stretch of a board as long, whatever its other defects are. */
-export function stretchKey({ stretch }: Pick<StockItem, 'stretch'>): string {
+export function stretchKey({ stretch }: Pick<BoardOrStretch, 'stretch'>): string {
   if (stretch === undefined) return '';
   const { from, to, boardLength } = stretch;
   return [from, to, boardLength].map((length) => length.toFraction()).join(' ');
