@@ -23,7 +23,8 @@ export function sayStick(view: StickView): string {
 function head({ endTrim, endTrimSaid, kerf, kerfSaid, ...view }: StickView): string {
   const trim = endTrim > 0 ? ` ${endTrimSaid} is trimmed off either end.` : '';
   const cut = kerf > 0 ? ` Each cut takes ${kerfSaid}.` : '';
-  return `${titleStick({ endTrim, endTrimSaid, kerf, kerfSaid, ...view })}, as a bar to scale.${trim}${cut}`;
+  const board = view.board === undefined ? '' : ` ${view.board.said}`;
+  return `${titleStick({ endTrim, endTrimSaid, kerf, kerfSaid, ...view })}, as a bar to scale.${board}${trim}${cut}`;
 }
 
 function sayPieces({ pieces }: StickView, most: number): string[] {

@@ -44,11 +44,15 @@ export function drawStick(view: StickView): Drawing {
   const { pieces, offcut, width, kerf } = view;
   const scale = (width - 2 * EDGE) / view.longest;
   const { trims, lengths, cuts, rest } = layOut(view);
-  const stretch = ({ from, to }: Stretch): Stretch => ({
+  const before = view.board?.from ?? 0;
+  const onBoard = ({ from, to }: Stretch): Stretch => ({
     from: EDGE + from * scale,
     to: EDGE + to * scale,
   });
+  const stretch = ({ from, to }: Stretch): Stretch =>
+    onBoard({ from: before + from, to: before + to });
   const shapes: Shape[] = [
+    ...(view.board === undefined ? [] : drawBoard(view.board, onBoard)),
     ...trims.flatMap((trim) => removed(stretch(trim), HATCH_MM)),
     ...lengths.flatMap((at, index) => drawPiece(view, index, stretch(at))),
     ...(rest.to > rest.from ? drawOffcut(offcut, stretch(rest)) : []),
@@ -64,6 +68,31 @@ export function drawStick(view: StickView): Drawing {
   return { ...look, shapes, dotsPerInch: BAR_DOTS_PER_INCH };
 }
 
+/** The whole board under its clear stretch: an outline, each defect hatched and crossed. */
+function drawBoard(
+  { length, defects }: NonNullable<StickView['board']>,
+  onBoard: (stretch: Stretch) => Stretch,
+): Shape[] {
+  return [
+    ...defects.flatMap((defect): Shape[] => {
+      const { from, to } = onBoard(defect);
+      const [down, up]: Point[][] = [
+        [
+          [from, BAR.top],
+          [to, BAR.bottom],
+        ],
+        [
+          [from, BAR.bottom],
+          [to, BAR.top],
+        ],
+      ];
+      const crossed = [down, up].map((points) => line(points ?? [], 'ink', LINE.thin));
+      return [...removed({ from, to }, HATCH_MM), ...crossed];
+    }),
+    outline(onBoard({ from: 0, to: length })),
+  ];
+}
+
 interface LaidOut {
   readonly trims: readonly Stretch[];
   readonly lengths: readonly Stretch[];
@@ -72,7 +101,7 @@ interface LaidOut {
 }
 
 /** Everything in inches from the stick's first end; a cut stands after every piece. */
-function layOut({ length, endTrim, kerf, pieces, offcut, longest }: StickView): LaidOut {
+function layOut({ length, endTrim, kerf, pieces, offcut, longest, board }: StickView): LaidOut {
   const end = length - endTrim;
   const lengths: Stretch[] = [];
   const cuts: Stretch[] = [];
@@ -86,7 +115,7 @@ function layOut({ length, endTrim, kerf, pieces, offcut, longest }: StickView): 
     at += cut;
   }
   const isSound =
-    length <= longest * (1 + SUM_NOISE_SHARE) &&
+    (board?.length ?? length) <= longest * (1 + SUM_NOISE_SHARE) &&
     Math.abs(at + offcut.length - end) <= SUM_NOISE_SHARE * length;
   if (!isSound) throw new RangeError(`The pieces of a stick come to ${at}, not to its ${end}.`);
   const trims = endTrim === 0 ? [] : [stretchOf(0, endTrim), stretchOf(end, length)];

@@ -27,6 +27,17 @@ export interface StickView {
   readonly kerfSaid: string;
   readonly pieces: readonly BarPiece[];
   readonly offcut: { readonly length: number; readonly said: string; readonly kept: boolean };
+  /**
+   * Of a board with defects the stick is a clear stretch: it is drawn where it lies on the whole board, from
+   * whose marked end, at the left, all this is measured. Absent: the stick is the whole board's length.
+   */
+  readonly board?: {
+    readonly from: number;
+    readonly length: number;
+    readonly defects: readonly Stretch[];
+    /** As words: what stands beside the stick's own length. */
+    readonly said: string;
+  };
   /** Of the drawing, in millimetres. */
   readonly width: number;
 }

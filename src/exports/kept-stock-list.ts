@@ -13,7 +13,8 @@ import type { List, ListValue } from './csv-list.ts';
 /**
  * A row each: of a stick the rest, for its profile; of a board the blanks that nothing was cut from, for
  * its species. Each is on the rack and none can be bought. Its price is what this job was credited for it,
- * so that the next job pays just that. Lengths are rounded down to the shop's precision. The rest of a cove
+ * so that the next job pays just that; a clear stretch of a board with defects of which another was used has
+ * its share of the board's price, which nobody has paid. Lengths are rounded down to the shop's precision. The rest of a cove
  * that is shorter than a blank may be is left out, since Stock has blanks to cut coves on; it stands in the
  * list of offcuts.
  */
@@ -35,21 +36,28 @@ export function listKeptStock(plan: JobPlan): List {
     name: 'kept-as-stock',
     headings: [
       ...[NAMES.for, NAMES.kind, NAMES.thicknessClass, NAMES.width, NAMES.length, NAMES.price],
-      ...[NAMES.per, NAMES.have, NAMES.buy, headNotUsed('Label')],
+      ...[NAMES.per, NAMES.have, NAMES.buy, NAMES.grade, headNotUsed('Label')],
     ],
     rows: kept.map((one): ListValue[] => [
       one.of,
       ...sizeOf(one),
       printExact(one.length, shop),
-      (one.stick === undefined ? 0 : (credits.get(one.label) ?? 0)) / 100,
-      ...['piece', 1, 'no', one.label],
+      centsOf(one, credits) / 100,
+      ...['piece', 1, 'no', one.grade, one.label],
     ]),
   };
 }
 
 /** A stick's size is its profile's own; a blank's is its board's class and its width. */
-function sizeOf({ stick, thick, wide }: Kept): ListValue[] {
+function sizeOf({ stick, unused, thick, wide }: Kept): ListValue[] {
+  if (unused !== undefined) return [unused.item.kind, thick, wide];
   return stick === undefined ? ['board', thick, wide] : ['stick', '', ''];
+}
+
+/** Of a clear stretch that nothing is cut from: what it bears of its board, as the board's own row had it. */
+function centsOf({ stick, unused, label }: Kept, credits: ReadonlyMap<string, number>): number {
+  if (unused !== undefined) return unused.cents;
+  return stick === undefined ? 0 : (credits.get(label) ?? 0);
 }
 
 /** What a profile was credited, shared among its offcuts by length: cents by label. */

@@ -1,6 +1,7 @@
 /** Lists of what the plan comes to: by room, by profile, what to pull and buy, what to mind. */
 import { sayWhere } from '../core/faults/fault.ts';
 import { countCutStock, listCutStock } from '../planning/cut/cut-stock.ts';
+import { countToBuy } from '../planning/grade-yield.ts';
 import { hoursOf, plansOf, type JobPlan } from '../planning/job-plan.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
 import { sayStock } from '../sheets/words/say-stock.ts';
@@ -73,6 +74,7 @@ export function listStock(plan: JobPlan): List {
       `Length (${unit})`,
       'From the rack',
       'To buy',
+      'To order, by its yield',
       `Each (${totals.currency})`,
       `Cost (${totals.currency})`,
       'Cut already, of the rack',
@@ -87,6 +89,7 @@ export function listStock(plan: JobPlan): List {
         numberIn(use.item.length, unit),
         use.fromRack,
         use.bought,
+        countToBuy(use.item, use.bought),
         use.priceCents / 100,
         use.costCents / 100,
         countCutStock(cut, use.item, 'rack'),

@@ -1,6 +1,6 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * check-lumber.ts, check-stock.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
  * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
@@ -8,6 +8,7 @@ import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkMoney } from './check-money.ts';
 import { checkRuns } from './check-runs.ts';
+import { checkStock } from './check-stock.ts';
 import { checkWork } from './check-work.ts';
 import { nameKey } from './job.ts';
 import type { CutStick, JobPlan, ProfilePlan } from './job-plan.ts';
@@ -21,6 +22,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...checkRuns(plan),
     ...plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => checkStick(plan, one, stick))),
     ...checkLumber(plan),
+    ...checkStock(plan),
     ...checkMatches(plan),
     ...checkRecuts(plan),
     ...checkWork(plan),

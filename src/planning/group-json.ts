@@ -2,7 +2,9 @@
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickBound, StickProblem } from '../cutting/problem/problem.ts';
 import { countCutStock, listCutStock, type CutStock } from './cut/cut-stock.ts';
+import { countToBuy } from './grade-yield.ts';
 import { behind } from './group-problem.ts';
+import type { StockItem } from './job.ts';
 import {
   plansOf,
   type CutStick,
@@ -106,8 +108,12 @@ function stockOf({ item, ...use }: StockUse, opened: CutStock) {
     kind: item.kind,
     length: Number(item.length),
     width: item.width === undefined ? null : Number(item.width),
+    grade: item.grade ?? null,
+    yieldPercent: item.yieldPercent ?? null,
+    stretch: stretchOf(item),
     fromRack: use.fromRack,
     bought: use.bought,
+    toOrder: countToBuy(item, use.bought),
     cutFromRack: countCutStock(opened, item, 'rack'),
     cutBought: countCutStock(opened, item, 'buy'),
     unusedBlanks: use.unusedBlanks,
@@ -116,11 +122,25 @@ function stockOf({ item, ...use }: StockUse, opened: CutStock) {
   };
 }
 
+/** In inches from the board's marked end; null where the whole board is clear. */
+function stretchOf({ stretch }: StockItem) {
+  if (stretch === undefined) return null;
+  const { from, to, boardLength, defects } = stretch;
+  return {
+    from: Number(from),
+    to: Number(to),
+    boardLength: Number(boardLength),
+    defects: defects.map((one) => ({ from: Number(one.from), to: Number(one.to) })),
+  };
+}
+
 function boardOf({ item, unit, fromRack, strips }: RippedBoard) {
   return {
     for: item.for,
     length: Number(item.length),
     width: item.width === undefined ? null : Number(item.width),
+    grade: item.grade ?? null,
+    stretch: stretchOf(item),
     board: unit,
     fromRack,
     strips: strips.map(({ width, profile }) => ({
@@ -138,6 +158,7 @@ function stickOf(profile: string, stick: CutStick) {
     for: stick.item.for,
     length: number(stick.length),
     fromRack: stick.fromRack,
+    stretch: stretchOf(stick.item),
     board: stick.unit,
     strip: stick.strip,
     cut: stick.isCut === true,

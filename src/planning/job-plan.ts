@@ -49,15 +49,22 @@ export interface CutStick {
   readonly isCut?: true;
 }
 
-/** How many of one row of Stock are pulled from the rack and how many are bought. */
+/**
+ * How many of one row of Stock are pulled from the rack and how many are bought, counted as clear ones: for
+ * those of a grade with a yield more are ordered, see `countToBuy`.
+ */
 export interface StockUse {
   readonly item: StockItem;
   readonly fromRack: number;
   readonly bought: number;
   /** Whole blanks of the opened boards that nothing was cut from: kept, though they earn no credit. */
   readonly unusedBlanks: number;
+  /** Of one clear one: what is bought for it, where it has a yield. */
   readonly priceCents: number;
+  /** Of one whole stick or board, clear or not. */
+  readonly eachCents: number;
   readonly costCents: number;
+  /** With what is bought beside them for their yield. */
   readonly boardFeet?: number;
 }
 

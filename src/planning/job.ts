@@ -3,6 +3,7 @@ import type { Where } from '../core/faults/fault.ts';
 import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
+import type { ClearStretch } from './clear-stretches.ts';
 import type { OnWall } from './on-wall.ts';
 import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { Shop, ShopCells } from './shop.ts';
@@ -175,19 +176,30 @@ export interface StockItem {
   readonly for: string;
   readonly kind: (typeof STOCK_KINDS)[number];
   readonly thicknessClass: string;
+  /** As it was typed; absent where none was. */
+  readonly grade?: string;
   readonly width?: ExactInches;
+  /** Of one stick or board, or of its clear stretch that this row stands for. */
   readonly length: ExactInches;
+  /** Of a whole stick or board, or for what `per` says of it, clear or not. */
   readonly price: number;
   readonly per: PricePer;
   readonly have: number;
-  /** How many may be bought; null is as many as needed. */
+  /** How many may be bought, counted as clear ones; null is as many as needed. */
   readonly buyMost: number | null;
+  /**
+   * Which percent of a bought board's face can be used, above 0 and below 100. Absent: all of it. Only of boards
+   * that are bought: what is wrong with one on the rack can be seen.
+   */
+  readonly yieldPercent?: number;
+  /** Of a board or stick with defects: which part of it this is. A row of Stock for each. */
+  readonly stretch?: ClearStretch;
   /** What it is for. */
   readonly where: Where;
   readonly cells: CellsOf<StockCell>;
 }
 
-export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per'] as const;
+export const STOCK_CELLS = ['kind', 'thicknessClass', 'width', 'length', 'per', 'defects'] as const;
 export type StockCell = (typeof STOCK_CELLS)[number];
 
 export interface Job {

@@ -1,6 +1,7 @@
 /** Money in whole cents, rounded once, at the line. */
 import { offcutCents } from '../cutting/problem/offcut-credit.ts';
 import type { TakenStick } from './cut-sticks.ts';
+import { boughtForUsed } from './grade-yield.ts';
 import type { OpenedRow } from './opened-rows.ts';
 import type { StatedGroup } from './group-problem.ts';
 import type { Profile } from './job.ts';
@@ -78,7 +79,7 @@ export function shareBoardFeet(
   const shares = new Map<string, number>(profiles.map(({ name }) => [name, 0]));
   for (const { supply, units } of rows) {
     const weights = weightsOf(profiles, supply, units);
-    const { boardFeet = Number.NaN } = supply;
+    const boardFeet = (supply.boardFeet ?? Number.NaN) * Number(boughtForUsed(supply.item));
     const all = weights.reduce((sum, weight) => sum + weight, 0);
     weights.forEach((weight, at) => {
       const name = profiles[at]?.name ?? '';

@@ -1,5 +1,6 @@
 /** What sticks come to row by row of Stock: boards, a pick list, lay-outs, board feet. */
 import type { TakenStick } from './cut-sticks.ts';
+import { boughtForUsed } from './grade-yield.ts';
 import type { StatedGroup, StatedSupply } from './group-problem.ts';
 import type { RippedBoard, RippedStrip, StockUse } from './job-plan.ts';
 
@@ -28,7 +29,7 @@ export function openedRows({ supplies }: StatedGroup, sticks: readonly TakenStic
 
 /** What to pull from the rack and what to buy, an entry for each row of Stock that is used. */
 export function readStockUse(rows: readonly OpenedRow[]): StockUse[] {
-  return rows.map(({ supply: { item, priceCents, boardFeet }, units }) => {
+  return rows.map(({ supply: { item, priceCents, eachCents, boardFeet }, units }) => {
     const fromRack = [...units.keys()].filter((unit) => unit <= item.have).length;
     const unusedBlanks = [...units.values()].reduce(
       (sum, sticks) => sum + (sticks[0]?.stick.strips ?? 0) - sticks.length,
@@ -40,8 +41,11 @@ export function readStockUse(rows: readonly OpenedRow[]): StockUse[] {
       bought: units.size - fromRack,
       unusedBlanks,
       priceCents,
+      eachCents,
       costCents: units.size * priceCents,
-      ...(boardFeet === undefined ? {} : { boardFeet: units.size * boardFeet }),
+      ...(boardFeet === undefined
+        ? {}
+        : { boardFeet: units.size * boardFeet * Number(boughtForUsed(item)) }),
     };
   });
 }
@@ -73,7 +77,7 @@ export function countLayouts(sticks: readonly TakenStick[]): number {
 }
 
 /**
- * Board feet of the opened boards and sticks, and of the pieces cut from them: a stick's own, times
+ * Board feet of the opened boards and sticks, with what is bought beside them for their yield, and of the pieces cut from them: a stick's own, times
  * the part of its width that the blank takes and the part of its length that the pieces take.
  * Derived. Both are absent where the board feet of an opened one aren't known.
  */
@@ -87,7 +91,7 @@ export function sumBoardFeet(
   let bought = 0;
   for (const { supply, units } of rows) {
     if (supply.boardFeet === undefined) return {};
-    bought += units.size * supply.boardFeet;
+    bought += units.size * supply.boardFeet * Number(boughtForUsed(supply.item));
   }
   const used = sticks.map(({ profile: { blankWidth: width }, supply, stick }) => {
     const { item, boardFeet = 0 } = supply;

@@ -17,6 +17,8 @@ export interface SharedStock {
   readonly item: StockItem;
   /** Of one stick or one whole board, in whole cents. */
   readonly priceCents: number;
+  /** Of one whole stick or board, clear or not. */
+  readonly eachCents: number;
   /** Of one stick or board, the thickest of its profiles'; absent where it is known of none. */
   readonly boardFeet?: number;
   /** The profiles that it serves, each with the blanks of it alone that it gives. */
@@ -39,12 +41,12 @@ export function shareStock(group: PreparedGroup): {
   const shared: (SharedStock & { strips: Map<Profile, number>; boardFeet?: number })[] = [];
   const rows = new Map<StockItem, typeof shared>();
   for (const { profile, units } of group) {
-    for (const { item, priceCents, strips, boardFeet } of units) {
+    for (const { item, priceCents, eachCents, strips, boardFeet } of units) {
       const ofRow = rows.get(item) ?? [];
       rows.set(item, ofRow);
       let stock = ofRow.find((one) => one.priceCents === priceCents);
       if (stock === undefined) {
-        stock = { id: String(shared.length), item, priceCents, strips: new Map() };
+        stock = { id: String(shared.length), item, priceCents, eachCents, strips: new Map() };
         ofRow.push(stock);
         shared.push(stock);
       }

@@ -6,6 +6,8 @@ import { computeBoardFeet } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
+import { boardLengthOf, centsOfStretch } from './clear-stretches.ts';
+import { boughtForUsed } from './grade-yield.ts';
 import { sameName, type Job, type Profile, type StockCell, type StockItem } from './job.ts';
 import type { Shop } from './shop.ts';
 
@@ -14,9 +16,11 @@ export interface StockUnit {
   readonly item: StockItem;
   /** 1 for a stick; for a board the blanks of this profile alone that it rips into. */
   readonly strips: number;
-  /** Of one stick or one whole board, in whole cents. */
+  /** Of one clear stick or board, in whole cents: what is bought for it, where its grade has a yield. */
   readonly priceCents: number;
-  /** Of one stick or board; undefined where no thickness or width is known. */
+  /** Of one whole stick or board, clear or not. */
+  readonly eachCents: number;
+  /** Of one stick or board as it is measured; undefined where no thickness or width is known. */
   readonly boardFeet?: number;
 }
 
@@ -58,8 +62,8 @@ export function findStock(profile: Profile, job: Job): StockReading {
       return [];
     }
     const strips = stripsOf(item, profile, job.shop);
-    const { cents, boardFeet } = priced;
-    const unit = { item, strips, priceCents: cents };
+    const { cents, eachCents, boardFeet } = priced;
+    const unit = { item, strips, priceCents: cents, eachCents };
     return [boardFeet === undefined ? unit : { ...unit, boardFeet }];
   });
   if (units.length === 0 && faults.length === 0) {
@@ -80,7 +84,10 @@ function fitsClass(item: StockItem, profile: Profile): boolean {
 function whyUnfit(item: StockItem, profile: Profile, shop: Shop): Caution | undefined {
   const details = { profile: profile.name };
   const trims = shop.endTrim.mul(2);
-  const at = (heading: StockCell, one: Caution): Caution => placeFault(one, item.cells[heading]);
+  const at = (heading: StockCell, one: Caution): Caution => {
+    const isStretch = heading === 'length' && item.stretch !== undefined;
+    return placeFault(one, item.cells[isStretch ? 'defects' : heading]);
+  };
   const inches = (length: ExactInches): { readonly inches: number } => ({ inches: Number(length) });
   if (item.length.lte(trims)) {
     const argument = phrase('stockFor', { name: own(item.for) });
@@ -125,17 +132,21 @@ function roughThickness(thicknessClass: string): ExactInches | undefined {
   return found.ok ? new Fraction(found.value.rough) : undefined;
 }
 
-/** Derived: price times how many of its unit one stick or board is, rounded to the cent once, halves up. */
+/**
+ * Derived: price times how many of its unit one stick or board is, over its yield, rounded to the cent once,
+ * halves up. A clear stretch of a board pays its share of the whole board's price.
+ */
 function priceUnit(
   item: StockItem,
   profile: Profile,
-): { cents: number; boardFeet?: number } | Fault {
+): { cents: number; eachCents: number; boardFeet?: number } | Fault {
   const thickness =
     roughThickness(item.thicknessClass) ??
     roughThickness(profile.thicknessClass) ??
     profile.blankThickness;
   const width = item.width ?? profile.blankWidth;
   const { length } = item;
+  const wholeLength = boardLengthOf(item);
   const measured =
     thickness === undefined || width === undefined
       ? undefined
@@ -143,17 +154,21 @@ function priceUnit(
   const boardFeet = measured?.ok === true ? measured.value : undefined;
   const count = {
     piece: new Fraction(1),
-    foot: length.div(12),
-    metre: length.div(INCHES_PER_METRE),
-    'board foot': boardFeet,
+    foot: wholeLength.div(12),
+    metre: wholeLength.div(INCHES_PER_METRE),
+    'board foot': boardFeet?.mul(wholeLength).div(length),
   }[item.per];
   if (count === undefined) {
     const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';
     const one = fault('job.price-per-needs', 'sheet.Stock', item.per, { details: { needed } });
     return placeFault(one, item.cells[width === undefined ? 'width' : 'thicknessClass']);
   }
-  const cents = Number(exactDecimal(item.price).mul(count).mul(100).add(1, 2).floor());
+  const each = exactDecimal(item.price).mul(count).mul(100);
+  const whole = (amount: Fraction): number => Number(amount.add(1, 2).floor());
+  const eachCents = whole(each);
+  const clearCents = whole(each.mul(boughtForUsed(item)));
+  const cents = item.stretch === undefined ? clearCents : centsOfStretch(eachCents, item.stretch);
   // A mill sells moldings by the foot or the piece: what is bought ready made has no board feet.
-  if (profile.make === 'buy' || boardFeet === undefined) return { cents };
-  return { cents, boardFeet: Number(boardFeet) };
+  if (profile.make === 'buy' || boardFeet === undefined) return { cents, eachCents };
+  return { cents, eachCents, boardFeet: Number(boardFeet) };
 }

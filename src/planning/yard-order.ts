@@ -4,15 +4,18 @@ import { measureBoard, type HalfGoes } from '../core/lumber/surface-measure.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import { countCutStock, listCutStock } from './cut/cut-stock.ts';
+import { boughtForUsed, countToBuy } from './grade-yield.ts';
 import type { StockItem } from './job.ts';
 import type { JobPlan } from './job-plan.ts';
 
 export interface YardLine {
   readonly item: StockItem;
-  /** To buy in all, and how many of them are cut already, so that they are here. */
+  /** How many the plan counts on, as clear ones, and how many of them are cut already, so that they are here. */
   readonly pieces: number;
   readonly cut: number;
-  /** What one costs. */
+  /** How many are still to buy: more than the plan counts on where their grade has a yield. */
+  readonly toBuy: number;
+  /** What one costs, clear or not. */
   readonly priceCents: number;
   /** Inches, of those still to buy. */
   readonly lineal: ExactInches;
@@ -38,8 +41,11 @@ export function listYardOrder(plan: JobPlan): readonly YardLine[] {
     if (first === undefined) return [];
     const pieces = own.reduce((all, { bought }) => all + bought, 0);
     const here = countCutStock(cut, item, 'buy');
-    const left = Math.max(0, pieces - here);
-    const each = (first.boardFeet ?? Number.NaN) / (first.fromRack + first.bought);
+    const left = countToBuy(item, Math.max(0, pieces - here));
+    const each =
+      (first.boardFeet ?? Number.NaN) /
+      (first.fromRack + first.bought) /
+      Number(boughtForUsed(item));
     const surface = surfaceFeet(item, left, nextHalf);
     if (surface !== undefined) ({ nextHalf } = surface);
     return [
@@ -47,7 +53,8 @@ export function listYardOrder(plan: JobPlan): readonly YardLine[] {
         item,
         pieces,
         cut: here,
-        priceCents: first.priceCents,
+        toBuy: left,
+        priceCents: first.eachCents,
         lineal: item.length.mul(left),
         ...(Number.isNaN(each) ? {} : { boardFeet: each * left }),
         ...(surface === undefined ? {} : { boardFeetBySurface: surface.boardFeet }),

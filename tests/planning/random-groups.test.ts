@@ -10,6 +10,8 @@ import { jobsThatShareStock } from './random-tables.ts';
 test('Random jobs of profiles that share stock stand the independent check, or say what is lacking', async () => {
   let shared = 0;
   let mixed = 0;
+  let clear = 0;
+  let graded = 0;
   await fc.assert(
     fc.asyncProperty(jobsThatShareStock, fc.boolean(), async (job, isExact) => {
       const options = isExact ? { loadSolver, budget: { steps: 10 } } : {};
@@ -25,6 +27,8 @@ test('Random jobs of profiles that share stock stand the independent check, or s
       const json = planToJson(plan);
       expect(JSON.parse(JSON.stringify(json))).toEqual(json);
       const boards = plan.groups.flatMap((group) => group.boards);
+      clear += boards.filter(({ item }) => item.stretch !== undefined).length;
+      graded += boards.filter(({ item }) => item.yieldPercent !== undefined).length;
       if (plan.groups.some((group) => group.profiles.length > 1)) shared += 1;
       mixed += boards.filter(
         ({ strips }) => new Set(strips.flatMap((one) => one.profile ?? [])).size > 1,
@@ -34,4 +38,7 @@ test('Random jobs of profiles that share stock stand the independent check, or s
   );
   expect(shared).toBeGreaterThan(10);
   expect(mixed).toBeGreaterThan(0);
+  // Clear stretches of boards with defects, and boards with a yield, are among them.
+  expect(clear).toBeGreaterThan(0);
+  expect(graded).toBeGreaterThan(0);
 }, 60_000);

@@ -17,6 +17,9 @@ const row = fc.record({
   per: fc.constantFrom('piece', 'board foot'),
   have: fc.nat(2),
   buy: fc.constantFrom('yes', 'yes', '3', 'no'),
+  grade: fc.constantFrom('', 'FAS', '1C'),
+  yield: fc.constantFrom('', '80', '66 2/3', '100'),
+  defects: fc.constantFrom('', '30-34', '40-40 1/16; 62 to 70', '0-3'),
 });
 const run = fc.record({
   profile: fc.nat(3),
@@ -41,13 +44,15 @@ export const jobsThatShareStock = fc
       ),
     ].join('\n'),
     stock: [
-      'For,Kind,Class,Width,Length,Price,Per,Have,Buy',
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects',
       // One that serves all of them, so that most jobs can be made.
-      "Poplar,board,6/4,14,15',90,piece,1,yes",
-      ...rows.map(
-        (one) =>
-          `${one.for},${one.kind},${one.class},${one.width},${one.feet}',${one.price / 100},${one.per},${one.have},${one.buy}`,
-      ),
+      "Poplar,board,6/4,14,15',90,piece,1,yes,,,",
+      ...rows.map((one) => {
+        // Only boards that are bought have a yield, only one that is here has defects.
+        const share = one.kind === 'board' && one.have === 0 ? one.yield : '';
+        const defects = one.have === 1 && one.buy === 'no' ? one.defects : '';
+        return `${one.for},${one.kind},${one.class},${one.width},${one.feet}',${one.price / 100},${one.per},${one.have},${one.buy},${one.grade},${share},${defects}`;
+      }),
     ].join('\n'),
     runs: [
       'Room,Run,Profile,Length,Quantity',

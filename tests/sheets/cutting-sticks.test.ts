@@ -137,7 +137,11 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
     const whole = plan.groups
       .flatMap(({ boards }) => boards)
       .flatMap(({ strips }) => strips.filter(({ profile }) => profile === undefined));
-    expect(listed).toHaveLength(kept.length + whole.length);
+    // And what is left clear of boards with defects, of which another part is used.
+    const used = new Set(sticksOf(plan).map(({ item }) => item));
+    const boards = new Set([...used].flatMap(({ stretch, where }) => (stretch ? where : [])));
+    const clear = plan.job.stock.filter((one) => boards.has(one.where) && !used.has(one));
+    expect(listed).toHaveLength(kept.length + whole.length + clear.length);
     expect(new Set(listed.map(({ label }) => label)).size).toBe(listed.length);
     expect(listed.every(({ hasBox }) => hasBox)).toBe(true);
     const unit = plan.job.shop.unit === 'mm' ? 25.4 : 1;

@@ -58,7 +58,10 @@ describe('A shop with a decimal comma', () => {
     ['Set-ups', /^87,5°, inside, miter or cope: \d+ ends?$/u],
     ['Outlines', /^Cove 75,5 mm wide, 13 mm deep, in a blank 110,5 mm wide/u],
     ['Cutting', /^\d+,5 mm left, (?:keep|waste)$/u],
-    ['Cutting', /^board 5\/4, 317,5 mm wide, 3050,5 mm: Tulpe$/u],
+    [
+      'Cutting',
+      /^board 5\/4 A, 317,5 mm wide, 3050,5 mm: Tulpe; order \d+, of which 82,5 % can be used$/u,
+    ],
     ['Cutting', /^Each stick loses 12,5 mm at either end; 2,8 mm goes with each cut\./u],
     ['Client', /^Lengths are those .* next 0,5 mm\.$/u],
   ])('finds its own sign on %s: %s', (name, pattern) => {

@@ -106,7 +106,7 @@ describe('The blank input workbook', () => {
       ),
     );
     expect(stock!.headings.cells).toEqual(
-      'For,Kind,Class,Width,Length,Price,Per,Have,Buy'.split(','),
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects'.split(','),
     );
     expect(rowsOf(shop).map((row) => row['Setting'])).toEqual(
       Object.values(SETTINGS).map(({ name }) => name),

@@ -102,8 +102,9 @@ export const JOBS: Readonly<Record<string, Tables>> = {
       'Stube 1.5,Ost,Base,"5200,5",cope,outside miter,"90,5",1\nKammer,Ost,Flat,"1805,25",return,square,,2\n' +
       'Kammer,Nord,Crown,2205,inside miter,outside miter,"87,5",2\nKammer,Nord,Base,"1210,5",inside miter,,"87,5",4',
     stock:
-      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,"2400,5","4,15",metre,2,\n' +
-      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,\nTulpe,board,5/4,200,"850,5",2,piece,,',
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy,Grade,Yield %,Defects\nBase,stick,,,"2400,5","4,15",metre,2,,,,\n' +
+      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,,,A,"82,5",\nTulpe,board,5/4,200,"850,5",2,piece,,,,,\n' +
+      'Tulpe,board,5/4,"317,5","3050,5","19,95",board foot,1,no,A,,"2501,5-2550"',
   },
   // A room typed once: an L with a parted base, a rail and a crown; a closet whose door is nobody knows where.
   walls: WALLED,

@@ -551,6 +551,30 @@ export const WORDING = wordings({
     `${f.argument} stands in Stock at ${f.given} here and at ${f.detail('other')} further up, as many as needed of both: the dearer one is never bought. Say under Buy how many there are of each, or keep one of them.`,
   'job.board-price': (f) =>
     `${f.argument} is blank, so ${f.given} is taken as the price of the whole board. Where it is of a board foot, write board foot; else write piece.`,
+  'job.grade-no-yield': (f) =>
+    `${f.argument} is blank for boards of grade ${f.given}: all of a board is taken as clear. ${f.detail('printed')} Type under ${f.argument} what you count on (100 where boards come clear).`,
+  'job.yield-no-share': (f) =>
+    `${f.argument}: ${f.given} is no share of a board. Type the percent of a board's face that can be used, from 1 to 100 (80 for 80 %), or leave it blank where boards come clear.`,
+  'job.yield-is-grade': (f) =>
+    `${f.argument}: ${f.given} is a grade. Write it under Grade, and here the percent of a board's face that can be used${f.detail('printed')}; or leave it blank.`,
+  'job.yield-of-stick': (f) =>
+    `${f.argument}: ${f.given} is given for sticks, which are bought clear. Leave it blank, or make the row's Kind board. What is lost in cutting a stick is the offcut allowance; a bad part of one that is here goes under Defects.`,
+  'job.yield-on-rack': (f) =>
+    `${f.argument}: ${f.given} is given for boards of which ${f.detail('have')} are on the rack, where their faults can be seen. Give those a row of their own without it (Buy: no; what can't be used under Defects), and leave Have blank here.`,
+  'job.defects-unreadable': (f) =>
+    `${f.argument}: ${f.given} says no part of a board. Type from and to, measured along it from its marked end, and a semicolon between two of them: 30-34; 70-72 1/2.`,
+  'job.defect-reversed': (f) =>
+    `${f.argument}: ${f.given} doesn't end farther from the marked end than it begins. Type the smaller number first, such as 30-34.`,
+  'job.defect-outside': (f) =>
+    `${f.argument}: ${f.given} isn't all on a board of ${f.limit}. Measure from its marked end, 0, to its other end.`,
+  'job.defects-overlap': (f) =>
+    `${f.argument}: ${f.given} and ${f.detail('other')} share a part of the board. Make one of the two.`,
+  'job.defects-leave-none': (f) =>
+    `${f.argument}: ${f.given} leaves no clear stretch of ${f.limit} or more, which is what this shop keeps. Take the row out, or set Keep offcuts over to less.`,
+  'job.defects-of-many': (f) =>
+    `${f.argument}: ${f.given} stands for a row of which ${f.detail('have')} are on the rack. Every board has defects of its own: give each a row with 1 under Have.`,
+  'job.defects-of-bought': (f) =>
+    `${f.argument}: ${f.given} stands for boards that may be bought, which nobody has seen. Write no under Buy; boards to buy have a row of their own, with Grade and Yield %.`,
   'job.board-needs-width': (f) => `${f.argument}: a board needs a Width. Fill it in.`,
   'job.rips-limited': (f) =>
     `${f.argument}: boards of ${f.given} can be ripped into ${f.detail('blanks')} widths of blank in more than ${f.limit} ways; mostly those of one or two widths are weighed. Give profiles the same Blank width where you can.`,

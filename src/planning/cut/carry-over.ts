@@ -4,6 +4,7 @@ import { fault, placeFault, type Caution, type Fault } from '../../core/faults/f
 import { nameKey, type Job, type Profile, type StockItem } from '../job.ts';
 import type { CutPiece, CutStick } from '../job-plan.ts';
 import type { Piece } from '../piece.ts';
+import { isSameRow, rowOfStock } from '../same-row.ts';
 import { sizesOfProfile, type CutAlready, type PieceThen } from './cut-already.ts';
 import { matchPieces, type PartLeft, type Served } from './match-pieces.ts';
 
@@ -97,16 +98,7 @@ export function carryOver(
 
 /** The row of Stock for the same thing; of several at different prices the one that it was. */
 function rowOf({ stock }: Job, { row }: CutAlready): StockItem | undefined {
-  const alike = stock.filter(
-    (item) =>
-      nameKey(item.for) === nameKey(row.for) &&
-      item.kind === row.kind &&
-      nameKey(item.thicknessClass) === nameKey(row.thicknessClass) &&
-      item.length.equals(row.length) &&
-      (item.width === undefined
-        ? row.width === undefined
-        : row.width !== undefined && item.width.equals(row.width)),
-  );
+  const alike = stock.filter((item) => isSameRow(rowOfStock(item), row));
   return alike.find(({ price, per }) => price === row.price && per === row.per) ?? alike[0];
 }
 

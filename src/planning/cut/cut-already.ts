@@ -2,6 +2,7 @@
 import type { ExactInches } from '../../core/units/length.ts';
 import type { Profile, StockItem } from '../job.ts';
 import type { Piece, PieceEnd } from '../piece.ts';
+import type { RowOfStock } from '../same-row.ts';
 
 /**
  * A stick that is cut, or begun: it stays in every plan that follows. It holds what it was cut from and
@@ -14,10 +15,7 @@ export interface CutAlready {
   /** Of the molding, see `sizesOfProfile`. */
   readonly sizes: string;
   /** The row of Stock that it is from. */
-  readonly row: Pick<
-    StockItem,
-    'for' | 'kind' | 'thicknessClass' | 'width' | 'length' | 'price' | 'per' | 'have'
-  >;
+  readonly row: RowOfStock & Pick<StockItem, 'price' | 'per' | 'have'>;
   /** Which stick or board of that row, from 1. */
   readonly unit: number;
   /** Which blank of its board, from 1; 1 for a stick. */

@@ -1,6 +1,7 @@
 /** What the ticks on the sheets of a plan say: which of its sticks are cut. */
 import type { ExactInches } from '../../core/units/length.ts';
 import type { CutPiece, CutStick, JobPlan, ProfilePlan } from '../job-plan.ts';
+import { rowOfStock } from '../same-row.ts';
 import { boardsOf, type Boards } from './boards-of.ts';
 import {
   cutKey,
@@ -115,21 +116,12 @@ function stickThen(
   boards: Boards,
 ): CutAlready {
   const board = boards.get(item)?.get(unit);
-  const { for: name, kind, thicknessClass, width, length, price, per, have } = item;
+  const { price, per, have } = item;
   return {
     id,
     profile: profile.name,
     sizes: sizesOfProfile(profile),
-    row: {
-      for: name,
-      kind,
-      thicknessClass,
-      ...(width === undefined ? {} : { width }),
-      length,
-      price,
-      per,
-      have,
-    },
+    row: { ...rowOfStock(item), price, per, have },
     unit,
     strip,
     blankWidths: (board?.strips ?? []).map((one) => one.width),

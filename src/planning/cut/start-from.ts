@@ -5,8 +5,9 @@ import type { PlannedPiece, PlannedStick, StickPlan } from '../../cutting/proble
 import { laborCents } from '../../cutting/problem/strip-labor.ts';
 import { partId, spareId, type StatedGroup, type StatedSupply } from '../group-problem.ts';
 import type { PreparedGroup } from '../group-profiles.ts';
-import { nameKey, sameName, type Profile, type StockItem } from '../job.ts';
+import { sameName, type Profile } from '../job.ts';
 import type { CutPiece, CutStick, JobPlan } from '../job-plan.ts';
+import { isSameRow, rowOfStock } from '../same-row.ts';
 import { boardsOf, type Boards } from './boards-of.ts';
 
 /**
@@ -72,7 +73,11 @@ function stickOf(
   const { problem } = stated;
   const blank = problem.profiles?.find(({ id }) => id === profile.name)?.blank ?? '';
   const rows = [...stated.supplies.values()].filter(
-    ({ item, strips }) => strips.has(profile) && isSameRow(item, stick.item),
+    ({ item, strips }) =>
+      strips.has(profile) &&
+      isSameRow(rowOfStock(item), rowOfStock(stick.item)) &&
+      item.price === stick.item.price &&
+      item.yieldPercent === stick.item.yieldPercent,
   );
   const { unit, strip, strips } = stick;
   for (const supply of rows) {
@@ -102,17 +107,6 @@ function stickOf(
   const place = units.get(String(unit)) ?? units.size;
   units.set(String(unit), place);
   return write(stated, supply, profile, { unit: place, rip, strip: strip - 1 }, pieces);
-}
-
-function isSameRow(one: StockItem, other: StockItem): boolean {
-  return (
-    nameKey(one.for) === nameKey(other.for) &&
-    one.kind === other.kind &&
-    nameKey(one.thicknessClass) === nameKey(other.thicknessClass) &&
-    one.length.equals(other.length) &&
-    one.width?.toFraction() === other.width?.toFraction() &&
-    one.price === other.price
-  );
 }
 
 function write(

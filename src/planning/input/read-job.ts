@@ -126,7 +126,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
     profiles,
     openings,
     ...readRooms(rooms, others, reading, findings, source),
-    stock: stockTable === undefined ? [] : readStock(stockTable, reading, findings),
+    stock: stockTable === undefined ? [] : readStock(stockTable, shop, reading, findings),
     work,
     hours: readHours(hoursTable, { work, profiles: profileRows }, reading, findings),
   };
@@ -207,7 +207,9 @@ function cautionsOf(
   for (const name of species) {
     if (!findSpecies(name).ok) cautions.push(fault('job.weight-unknown', 'species', name));
   }
-  for (const item of job.stock) {
+  // A row with defects stands there once for each of its clear stretches.
+  const rows = new Map(job.stock.map((item) => [item.where, item]));
+  for (const item of rows.values()) {
     const used = profiles.some(
       (one) =>
         sameName(one.name, item.for) || (one.species !== '' && sameName(one.species, item.for)),

@@ -1,23 +1,34 @@
 /** The Stock table. */
 import { own } from '../../core/faults/argument.ts';
-import { fault } from '../../core/faults/fault.ts';
+import { fault, type Fault } from '../../core/faults/fault.ts';
 import { isSameCurrency } from '../../core/units/currency.ts';
 import { WIDEST_INCHES } from '../../core/units/plausible-length.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { plannerLength } from '../planner-length.ts';
-import { PRICE_PER, sameName, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import { listClearStretches } from '../clear-stretches.ts';
+import { countClear } from '../grade-yield.ts';
+import { nameKey, PRICE_PER, sameName, STOCK_CELLS, STOCK_KINDS, type StockItem } from '../job.ts';
+import type { Shop } from '../shop.ts';
 import { cellsOf } from './cells-of.ts';
 import { STOCK_HEADINGS } from './headings/stock-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import { currencyIn, type CellReading } from './read-cell.ts';
+import { readDefects } from './read-defects.ts';
 import { readRows } from './read-rows.ts';
+import { readYield } from './read-yield.ts';
 import { notShort } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
 const MOST_ON_RACK = 100_000;
 const MOST_PRICE = 1_000_000;
 
-export function readStock(table: RawTable, reading: CellReading, findings: Findings): StockItem[] {
+/** A board with defects is a row for each of its clear stretches. */
+export function readStock(
+  table: RawTable,
+  shop: Shop,
+  reading: CellReading,
+  findings: Findings,
+): StockItem[] {
   const rows = readRows(table, STOCK_HEADINGS, reading, findings);
   const currencies: string[] = [];
   const items = rows.flatMap((row) => {
@@ -32,7 +43,7 @@ export function readStock(table: RawTable, reading: CellReading, findings: Findi
     const details = { other: twin.item.price };
     row.caution('price', fault('job.stock-two-prices', own(item.for), item.price, { details }));
   }
-  return items.map(({ item }) => item);
+  return items.flatMap(({ row, item }) => readStretches(row, item, shop, reading));
 }
 
 /** The same wood, both without end: of the dearer nothing is ever bought. */
@@ -45,6 +56,7 @@ function isSameAtOtherPrice(one: StockItem, other: StockItem): boolean {
     sameName(one.for, other.for) &&
     one.kind === other.kind &&
     one.thicknessClass === other.thicknessClass &&
+    nameKey(one.grade ?? '') === nameKey(other.grade ?? '') &&
     one.length.equals(other.length) &&
     (one.width ?? one.length).equals(other.width ?? other.length)
   );
@@ -89,12 +101,21 @@ function readItem(row: RowReader): StockItem | undefined {
   if (kind === 'board' && row.isBlank('per') && price !== undefined && price > 0) {
     row.caution('per', fault('job.board-price', 'per', price));
   }
+  const grade = row.text('grade');
+  const have = row.whole('have', 0, 0, MOST_ON_RACK);
+  const mayBuy = readBuy(row);
+  const yieldPercent = readYield(row, { kind, have, buyMost: mayBuy });
   const rest = {
     kind,
     thicknessClass,
     per: readPer(row),
-    have: row.whole('have', 0, 0, MOST_ON_RACK),
-    buyMost: readBuy(row),
+    have,
+    buyMost:
+      mayBuy === null
+        ? null
+        : countClear(yieldPercent === undefined ? {} : { yieldPercent }, mayBuy),
+    ...(grade === '' ? {} : { grade }),
+    ...(yieldPercent === undefined ? {} : { yieldPercent }),
     where: row.where('for'),
     cells: cellsOf(row, STOCK_CELLS),
   };
@@ -106,6 +127,36 @@ function readItem(row: RowReader): StockItem | undefined {
     ...rest,
     ...(width === undefined ? {} : { width }),
   };
+}
+
+function readStretches(
+  row: RowReader,
+  item: StockItem,
+  shop: Shop,
+  reading: CellReading,
+): StockItem[] {
+  if (row.isBlank('defects')) return [item];
+  const text = row.text('defects');
+  const refuse = (one: Fault): StockItem[] => {
+    row.refuse('defects', one);
+    return [item];
+  };
+  if (text === '') return [item];
+  if (item.have !== 1) {
+    const details = { have: item.have };
+    return refuse(fault('job.defects-of-many', 'defects', text, { details }));
+  }
+  if (item.buyMost !== 0) return refuse(fault('job.defects-of-bought', 'defects', text));
+  const read = readDefects(text, item.length, reading);
+  if ('fault' in read) return refuse(read.fault);
+  const stretches = listClearStretches(item.length, read.defects, shop);
+  if (stretches.length > 0) {
+    return stretches.map((stretch) => ({ ...item, length: stretch.to.sub(stretch.from), stretch }));
+  }
+  const trims = shop.endTrim.mul(2);
+  const least = trims.gt(shop.keepOffcutsOver) ? trims : shop.keepOffcutsOver;
+  const limit = { inches: Number(least) };
+  return refuse(fault('job.defects-leave-none', 'defects', text, { limit }));
 }
 
 /** Yes (or blank) is as many as needed, no is none, a whole number is the most. */

@@ -8,6 +8,7 @@ import {
   type JobPlan,
   type ProfilePlan,
 } from '../../planning/job-plan.ts';
+import { boardLengthOf } from '../../planning/clear-stretches.ts';
 import { listCutStock } from '../../planning/cut/cut-stock.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
@@ -50,7 +51,9 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const boards = boardRows(listRippings(group, listCutStock(plans), letters, shop));
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));
   for (const board of boards) pages.add([board], [continued(group.name)]);
-  const longest = plans.flatMap(({ sticks }) => sticks.map(({ length }) => Number(length)));
+  const longest = plans.flatMap(({ sticks }) =>
+    sticks.map(({ item }) => Number(boardLengthOf(item))),
+  );
   const scale = longest.reduce((most, length) => Math.max(most, length), 0);
   const stays = sayStays(plans, plan.job.shop);
   if (stays !== undefined) pages.hold(spreadRow(stays, 'caution', ALL));

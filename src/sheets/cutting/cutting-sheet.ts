@@ -18,7 +18,7 @@ import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { ALL, GRID, PIECES } from './cutting-columns.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
-import { BARS, sayHow, sayMostBars } from './cutting-words.ts';
+import { BARS, ON_BOARDS, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
@@ -43,6 +43,7 @@ export function draftCutting(
   const sticks = plan.profiles.flatMap((one) => one.sticks);
   const draft = new SheetDraft(SHEET_NAMES.cutting, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
+  const onBoards = sticks.some(({ item }) => item.stretch !== undefined) ? ON_BOARDS : '';
   const pieces = plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => stick.pieces));
   const onThisSheet: CuttingAnchors = new Anchors(SHEET_NAMES.cutting);
   const verdict = verdictRow(
@@ -60,7 +61,7 @@ export function draftCutting(
   pages.add([
     spreadRow(CROSSCUT_CAUTION, 'caution', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
-    spreadRow(`${BARS}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
+    spreadRow(`${BARS}${onBoards}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
     { cells: [] },
   ]);
   for (const one of plan.cautions.filter(({ code }) => code === 'job.cut-have-changed')) {

@@ -15,8 +15,9 @@ import { numberIn, printExact, printStick } from '../words/print-length.ts';
 import { sayEnd, sayPartEnds, SPARE_ENDS, type EndWords } from '../words/say-ends.ts';
 import { isTickedFormula, TICK } from '../words/tick-marks.ts';
 import { cell, sum, type SheetDraft, type SheetRow } from '../grammar/sheet-draft.ts';
-import { BAR_WIDTH_MM, PIECES, STICKS } from './cutting-columns.ts';
+import { BAR_WIDTH_MM, PIECES, RIPS, STICKS } from './cutting-columns.ts';
 import { sayLie } from './how-it-lies.ts';
+import { sayOnBoard, sayPlaces } from './say-stretch.ts';
 import type { PagedRows } from '../grammar/paged-rows.ts';
 import { sayWhich, type LotLetters } from '../stock-lots.ts';
 
@@ -62,9 +63,11 @@ export function addStick(
   // Known once they are placed.
   const places: { row: number; cuts: readonly number[] } = { row: 0, cuts: [] };
   const isDrawn = draft.drawn < facts.bars;
+  const marks = marksRow(stick, facts.shop);
   const rows = [
     stickRow(stick, facts, () => lengthsCutOf(places)),
     ...(isDrawn ? [{ cells: [], points: BAR_POINTS }] : []),
+    ...marks,
     ...pieces.map((piece, index) => pieceRow(piece, index + 1, facts)),
   ];
   const placed = pages.add(rows, again);
@@ -73,7 +76,7 @@ export function addStick(
   if (isDrawn && bar !== undefined)
     draft.draw(bar, 0, drawStick(viewOf(stick, pieces, facts.shop, longest)), stick.id);
   places.row = row;
-  places.cuts = placed.slice(isDrawn ? 2 : 1);
+  places.cuts = placed.slice(placed.length - pieces.length);
   return places;
 }
 
@@ -147,6 +150,14 @@ function stickRow(
   });
 }
 
+/** Of a clear stretch of a board: where its pieces lie on the board; no row for any other. */
+function marksRow(stick: CutStick, shop: Shop): SheetRow[] {
+  const { stretch } = stick.item;
+  if (stretch === undefined) return [];
+  const words = `${sayOnBoard(stretch, shop)} ${sayPlaces(stick, stretch, shop)}`;
+  return [RIPS.row({ tick: cell(null, 'row'), words: cell(words, 'row') })];
+}
+
 export function sayRest({ offcut, offcutKept }: CutStick, { unit, decimalSign }: Shop): string {
   if (offcut.n === 0n) return 'nothing left';
   return `${formatMark(Number(offcut), unit, decimalSign)} left, ${offcutKept ? 'keep' : 'waste'}`;
@@ -192,7 +203,18 @@ export function viewOf(
 ): StickView {
   const { unit, decimalSign, endTrim, crosscutKerf } = shop;
   const offcut = Number(stick.offcut);
+  const { stretch } = stick.item;
+  const board =
+    stretch === undefined
+      ? undefined
+      : {
+          from: Number(stretch.from),
+          length: Number(stretch.boardLength),
+          defects: stretch.defects.map(({ from, to }) => ({ from: Number(from), to: Number(to) })),
+          said: sayOnBoard(stretch, shop),
+        };
   return {
+    ...(board === undefined ? {} : { board }),
     id: stick.id,
     length: Number(stick.length),
     said: printStick(stick.length, shop),

@@ -13,6 +13,10 @@ import { railOf, type EdgeMark } from './how-it-lies.ts';
 export const BARS =
   'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut. A slanted end shows which side runs long: above, the side to the wall or the outer edge; below, the face. How far it slants is not to scale.';
 
+/** Where a stick is a clear stretch of a board with defects. */
+export const ON_BOARDS =
+  ' A stick from a board with defects stands where it lies on the board, its marked end at the left: crossed is what can’t be used, white the rest of that board.';
+
 export function sayHow(shop: Shop): string {
   const { endTrim, crosscutKerf } = shop;
   const trim = `Each stick loses ${printExact(endTrim, shop)} at either end; ${printExact(crosscutKerf, shop)} goes with each cut.`;

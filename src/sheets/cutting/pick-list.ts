@@ -1,7 +1,7 @@
 /** What is pulled from the rack, then what is bought: a row each with a box to tick, and rows of what is cut already. */
 import type { LengthReading } from '../../core/units/length.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { sayStock } from '../words/say-stock.ts';
+import { sayStock, sayToOrder } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { TICK } from '../words/tick-marks.ts';
 import { cell, type DraftCell, type LateFormula, type SheetRow } from '../grammar/sheet-draft.ts';
@@ -67,10 +67,11 @@ function pickRow(
   off: DraftCell,
   reading: LengthReading,
 ): SheetRow {
+  const order = from === 'buy' ? sayToOrder(item, units.length, reading) : '';
   return PICKS.row({
     tick: cell(from === 'cut' ? TICK : null, 'tick'),
     lot: cell(letter, 'rowStrong'),
-    what: cell(`${sayStock(item, reading)}: ${item.for}`, 'row'),
+    what: cell(`${sayStock(item, reading)}: ${item.for}${order}`, 'row'),
     count: cell(units.length, 'rowWhole'),
     from: cell(from === 'cut' ? 'cut already' : from, 'rowStrong'),
     numbers: cell(nameUnits(letter, units), 'row'),

@@ -7,6 +7,7 @@ import type { InputLook } from './input-sheet.ts';
 import { USUAL_WORK } from '../../planning/work/usual-work.ts';
 import { COUNTS, sayUsualWork } from './work-words.ts';
 import { cell, SheetDraft } from '../grammar/sheet-draft.ts';
+import { sayGrades } from '../words/say-grades.ts';
 import { standingCautions } from '../words/standing-cautions.ts';
 
 const SHEETS: readonly (readonly [string, string])[] = [
@@ -36,7 +37,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Stock',
-    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since.',
+    'The lumber and sticks that come in. For is a profile, or a species that coves are cut from. Class is the thickness class, such as 5/4. Have is how many are on the rack; Buy is yes, no, or how many at most. Once sticks are ticked as cut, leave Have as it was before the first cut, and add only what came since. Grade, Yield % and Defects may stay empty: boards are then taken as clear; what they do is said below, at Grade and yield, and Defects.',
   ],
   [
     'Work',
@@ -78,6 +79,14 @@ const FIGURES: readonly (readonly [string, string])[] = [
   [
     'Board feet',
     'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, not of what is bought), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
+  ],
+  [
+    'Grade and yield',
+    `Yield % says which share of a bought board’s face can be used by its grade: the plan counts clear boards, each at its price over the yield, and the order is the plan’s boards over the yield, rounded up to whole boards (net / yield, not net and a percent). It is of boards that nobody has seen: sticks come clear, and boards on the rack have their faults under Defects. The offcut allowance is another thing: what cutting to length leaves over. The plan counts that by itself; by the allowance lumber is net and the allowance, over the yield. Neither holds the other, so a figure that holds both is typed once. Work by the board counts the plan’s boards. ${sayGrades()} None of these is filled in for you.`,
+  ],
+  [
+    'Defects',
+    'Of one board or stick on the rack (Have 1, Buy no): what can’t be used, from and to along it from an end that you mark, as 30-34; 70-72 1/2. It is crosscut there first; each clear stretch is then a short board of its own, trimmed at both ends, at its share by length of the whole board’s price. A stretch shorter than what the shop keeps is waste with the defects, and a defect narrower than a crosscut takes the cut. One that nothing is cut from is not paid for and stands among the offcuts to keep. On Cutting each piece has its place from the marked end.',
   ],
   [
     'Hours',

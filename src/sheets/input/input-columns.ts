@@ -195,6 +195,9 @@ export const INPUT_TABLES: readonly InputTable[] = [
       per: { width: 12, allow: list(PRICE_PER) },
       have: { width: 9, isNumber: true, allow: { kind: 'whole', least: 0, most: 100_000 } },
       buy: { width: 9 },
+      grade: { width: 14 },
+      yieldPercent: { width: 9, isNumber: true },
+      defects: { width: 24 },
     },
   },
   {

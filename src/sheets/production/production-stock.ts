@@ -12,7 +12,7 @@ import { TICK } from '../words/tick-marks.ts';
 import type { CellDescription } from '../grammar/description.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
-import { sayStock } from '../words/say-stock.ts';
+import { sayStock, sayToOrder } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
 import { LUMBER, SHARES } from './production-columns.ts';
@@ -106,7 +106,10 @@ function addGroup(
         blank: cell(null, 'row'),
         for: cell(name, 'row'),
         stockOf: cell(use.item.for, 'row'),
-        what: cell(`${sayStock(use.item, plan.job.shop)}${sayCutStock(use, cut)}`, 'row'),
+        what: cell(
+          `${sayStock(use.item, plan.job.shop)}${sayOrder(plan, use, cut)}${sayCutStock(use, cut)}`,
+          'row',
+        ),
         fromRack: cell(use.fromRack, 'rowWhole'),
         toBuy: cell(use.bought, 'rowWhole'),
         each: cell(money(use.priceCents), 'rowDecimal'),
@@ -124,6 +127,11 @@ function addGroup(
 /** A box where there is something to pull or buy, ticked where all of it is cut already. */
 function box(all: number, cut: number): CellDescription {
   return cell(all > 0 && cut === all ? TICK : null, all > 0 ? 'tick' : 'row');
+}
+
+/** By what is still to buy, as the sheet Yard has it. */
+function sayOrder({ job }: JobPlan, { item, bought }: StockUse, cut: CutStock): string {
+  return sayToOrder(item, bought - countCutStock(cut, item, 'buy'), job.shop);
 }
 
 /** `; cut already: 2 from the rack, 1 bought`: these are among the counts, and nobody takes them again. */

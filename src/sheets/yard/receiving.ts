@@ -20,9 +20,7 @@ export function addTally(draft: SheetDraft, shop: Shop, boards: readonly YardLin
   draft.spread(SECTIONS.came, 'section');
   draft.spread(`${COMES} ${TALLIES[shop.unit]}`, 'note');
   draft.put(CAME.headings(shop));
-  const wanted = boards.flatMap((line) =>
-    Array.from({ length: line.pieces - line.cut }, () => line),
-  );
+  const wanted = boards.flatMap((line) => Array.from({ length: line.toBuy }, () => line));
   const rows: readonly (YardLine | undefined)[] = [
     ...wanted,
     ...Array.from({ length: SPARE_ROWS }, () => undefined),
@@ -33,7 +31,10 @@ export function addTally(draft: SheetDraft, shop: Shop, boards: readonly YardLin
     draft.put(
       CAME.row({
         number: cell(at + 1, 'rowWhole'),
-        of: line === undefined ? cell(null, 'input') : cell(line.item.for, 'row'),
+        of:
+          line === undefined
+            ? cell(null, 'input')
+            : cell([line.item.for, line.item.grade ?? ''].join(' ').trim(), 'row'),
         note: cell(null, 'input'),
         thick: cell(line === undefined ? null : soldThickness(line, shop), 'input'),
         wide: cell(null, 'input'),

@@ -7,12 +7,16 @@ import { money, total } from '../grammar/figures.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
+import { sayGrades } from '../words/say-grades.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { addInvoice, addTally } from './receiving.ts';
 import { GRID, ORDER } from './yard-columns.ts';
-import { LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
+import { BY_YIELD, LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
 
 export const CUBIC_METRES_PER_BOARD_FOOT = CUBIC_INCHES_PER_BOARD_FOOT * 0.0254 ** 3;
+
+/** A whole number of boards that a division leaves a hair above itself is that number. */
+const DIVISION_SLACK = 1e-9;
 
 /** @returns undefined where nothing is bought */
 export function draftYard(
@@ -52,7 +56,7 @@ function addOrder(
   for (const line of order) {
     const row = draft.next;
     const [pieces, each] = [ORDER.at('pieces', row), ORDER.at('each', row)];
-    const left = line.pieces - line.cut;
+    const left = line.toBuy;
     const long = numberIn(line.item.length, shop.unit) / LONG_UNIT[shop.unit].holds;
     const feet = line.boardFeet;
     const volume = isMetric ? feet && feet * CUBIC_METRES_PER_BOARD_FOOT : feet;
@@ -73,8 +77,8 @@ function addOrder(
     );
   }
   const rows = [first, draft.next - 1] as const;
-  const left = order.map((line) => line.pieces - line.cut);
-  const spend = total(order.map((line, at) => (left[at] ?? 0) * line.priceCents));
+  const left = order.map((line) => line.toBuy);
+  const spend = total(order.map((line) => line.toBuy * line.priceCents));
   const together = {
     of: cell('Together', 'totalLabel'),
     pieces: ORDER.sumCell('pieces', rows, total(left), 'totalWhole'),
@@ -82,10 +86,17 @@ function addOrder(
   };
   draft.put(ORDER.loose(together, cell(null, 'totalLabel')));
   draft.spread(LONGEST, 'note');
+  if (order.some(({ item }) => item.kind === 'board')) {
+    if (order.some(({ item }) => item.yieldPercent !== undefined)) draft.spread(BY_YIELD, 'note');
+    draft.spread(sayGrades(), 'note');
+  }
 }
 
-/** What Production says is bought, less what is cut already. */
+/** What Production says is bought, less what is cut already; over the yield, rounded up. */
 function leftToBuy({ item, cut }: YardLine, acrossSheets: PlanAnchors): string {
   const bought = acrossSheets.at('allToBuyOnProduction', item);
-  return cut === 0 ? bought : `${bought}-${cut}`;
+  const left = cut === 0 ? bought : `${bought}-${cut}`;
+  if (item.yieldPercent === undefined) return left;
+  // Up to the next whole one.
+  return `-INT(-((${left})/${item.yieldPercent}*100-${DIVISION_SLACK}))`;
 }

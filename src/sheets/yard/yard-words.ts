@@ -5,6 +5,8 @@ export const WHAT_FOR =
   'What to buy for this plan, for the yard; what is on the rack is not in it. Prices are those of Stock.';
 export const LONGEST =
   'Where the yard has no such length, take none shorter than the longest cut from one and the end trim: then put what comes into Stock and plan again.';
+export const BY_YIELD =
+  'Where a grade has a yield, more is ordered than the plan counts on: boards of the plan over the yield of Stock, rounded up to whole boards. The price of the job bears the yield exactly, the order whole boards.';
 export const COMES =
   'Type what each board measures as it comes off the truck, before anything is trimmed.';
 export const TALLIES: Readonly<Record<LengthUnit, string>> = {

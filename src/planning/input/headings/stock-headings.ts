@@ -70,4 +70,27 @@ export const STOCK_HEADINGS = [
     holds: 'count',
     meaning: 'Yes, no, or how many may be bought at most; blank is yes.',
   },
+  {
+    ...headed('grade'),
+    holds: 'name',
+    meaning: 'Of boards or sticks, such as FAS or No. 1 Common; blank is any.',
+    also: ['lumber grade', 'grade name'],
+    often: ['quality'],
+  },
+  {
+    ...headed('yieldPercent'),
+    holds: 'percent',
+    meaning:
+      'Of boards that are bought: which percent of a board can be used, by its grade; blank is 100, boards taken as clear.',
+    also: ['usable', 'grade yield', 'clear face'],
+    often: ['recovery'],
+  },
+  {
+    ...headed('defects'),
+    holds: 'note',
+    meaning:
+      'Of one board or stick on the rack: what can’t be used, from and to along it from its marked end, such as 30-34; 70-72 1/2. Blank is none.',
+    also: ['defect', 'knots'],
+    often: ['flaws'],
+  },
 ] as const satisfies readonly Heading[];
