@@ -2,6 +2,7 @@
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
+import type { AllowedLumber } from './allowed-lumber.ts';
 import type { CutAlready, PieceThen } from './cut/cut-already.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
@@ -149,10 +150,11 @@ export interface Tally {
   readonly lengthBought: ExactInches;
   /** Of the blanks that the net length takes; absent for what is bought ready made. */
   readonly boardFeetNet?: number;
-  /** The net board feet and the offcut allowance on them. */
+  /** The net board feet and the offcut allowance on them, see `allowanceFactor`. */
   readonly boardFeetWithAllowance?: number;
   /** Its share of the boards and sticks that the plan opens; absent where those aren't known. */
   readonly boardFeetBought?: number;
+  /** Of net or of what is bought, as the shop's `allowance of` says. */
   readonly offcutAllowancePercent: number;
   /** Passes over the blade: those of one blank times the blanks. */
   readonly passes: number;
@@ -162,12 +164,29 @@ export interface Tally {
   readonly pounds?: number;
 }
 
-interface Planned {
-  readonly sticks: readonly CutStick[];
-  readonly tally: Tally;
+/** What a profile comes to, by the plan's sticks or by the offcut allowance. */
+export interface Costing {
   /** What its hours and its labor are made of. */
   readonly work: readonly WorkLine[];
+  readonly hours: Hours;
   readonly money: Money;
+}
+
+/** Without offcut credit, and the same whatever sticks are opened. */
+export interface AllowedCosting extends Costing {
+  readonly lumber: AllowedLumber;
+}
+
+interface Planned {
+  readonly sticks: readonly CutStick[];
+  /** As planned, whatever the price goes by. */
+  readonly tally: Tally;
+  /** What the price is made of: byPlan's, or byAllowance's where that is the shop's price basis. */
+  readonly work: readonly WorkLine[];
+  readonly money: Money;
+  /** What the shop does and pays. */
+  readonly byPlan: Costing;
+  readonly byAllowance: AllowedCosting;
 }
 
 /** Work for the whole job, which no profile or room bears. */
