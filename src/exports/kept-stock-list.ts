@@ -55,7 +55,7 @@ function sizeOf({ stick, thick, wide }: Kept): ListValue[] {
 /** What a profile was credited, shared among its offcuts by length: cents by label. */
 function creditsOf(plan: JobPlan): ReadonlyMap<string, number> {
   const all = plan.groups.flatMap((group) =>
-    plansOf(plan, group).flatMap(({ sticks, money }) => {
+    plansOf(plan, group).flatMap(({ sticks, byPlan: { money } }) => {
       const kept = keptOf(sticks);
       const lengths = kept.map(({ offcut }) => Number(offcut));
       const shares = shareCents(money.offcutCreditCents, lengths);

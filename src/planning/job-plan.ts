@@ -8,6 +8,7 @@ import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
+import type { Counts } from './work/counts.ts';
 import type { WorkLine } from './work/work-row.ts';
 
 export interface CutPiece {
@@ -166,6 +167,7 @@ export interface Tally {
 
 /** What a profile comes to, by the plan's sticks or by the offcut allowance. */
 export interface Costing {
+  readonly counts: Counts;
   /** What its hours and its labor are made of. */
   readonly work: readonly WorkLine[];
   readonly hours: Hours;
@@ -232,9 +234,11 @@ export interface Totals {
   readonly boardFeetBought?: number;
   readonly passes: number;
   readonly joints: number;
-  /** What the joints' hours cost, a part of the labor, without overhead. */
+  /** What the joints' hours as planned cost, a part of the labor, without overhead. */
   readonly jointCostCents: number;
+  /** As planned, whatever the price goes by. */
   readonly hours: number;
+  /** What the price goes by, see `price basis`: it and all money that follows. */
   readonly costCents: number;
   readonly contingencyCents: number;
   readonly markupCents: number;

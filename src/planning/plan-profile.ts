@@ -54,7 +54,7 @@ function planProfile(
     const work = profileLines(works, counts);
     const hours = hoursOfLines(work);
     const labor = { hours: hoursOf(hours), money: moneyOfLines(work) };
-    return { work, hours, money: priceLines(lumber, credit, labor, shop) };
+    return { counts, work, hours, money: priceLines(lumber, credit, labor, shop) };
   };
   const byPlan = cost(countWork({ ...asked, sticks, boards }), lumberCents, offcutCreditCents);
   const lumber = allowedLumber(profile, counted, job);

@@ -11,6 +11,7 @@ import {
 import { findSpecies } from '../../core/lumber/species.ts';
 import { nameKey, sameName, type Job, type Opening } from '../job.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
+import { checkAllowances } from './check-allowances.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
 import { readOpenings } from './read-openings.ts';
 import { readProfiles, type ProfileRow } from './read-profiles.ts';
@@ -116,6 +117,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   cautions.push(...inOpenings.cautions);
   if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
   faults.push(...checkFaces(job));
+  faults.push(...checkAllowances(job));
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   cautions.push(...cautionAssumedHeights(shop, job.profiles, shopTable));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
