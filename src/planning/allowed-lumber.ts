@@ -1,30 +1,10 @@
 /** What a profile's lumber costs by its offcut allowance, whatever sticks the plan opens. */
 import { allowanceFactor, allowancePercentOf } from '../core/lumber/offcut-allowance.ts';
-import type { ExactInches } from '../core/units/length.ts';
 import type { Job, Profile } from './job.ts';
 import type { Tally } from './job-plan.ts';
 import { cents } from './money.ts';
-import { findStock, type StockUnit } from './stock-units.ts';
+import { findStock, type AllowedLumber, type StockUnit } from './stock-units.ts';
 import { boardFeetPerInch } from './tally.ts';
-
-export interface AllowedLumber {
-  /** The row of Stock that it is priced by. */
-  readonly unit: StockUnit;
-  /** The longest stick of the rows that it could be priced by: what is longer is joined. */
-  readonly longestStick: ExactInches;
-  /** Boards for what is made here go by the board foot, all else by the foot. */
-  readonly per: 'foot' | 'board foot';
-  /** Net; with the allowance, a percent of what the shop says. */
-  readonly net: number;
-  readonly allowancePercent: number;
-  /** Net length with the allowance, in inches. */
-  readonly inches: number;
-  /** So many sticks or blanks of the row: rounded up, a millionth of one over being none. */
-  readonly sticks: number;
-  /** For one of `per`, unrounded. */
-  readonly eachCents: number;
-  readonly cents: number;
-}
 
 /**
  * Net length or board feet and the allowance on them, at the least price of the rows that can be bought

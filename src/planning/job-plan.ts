@@ -2,14 +2,13 @@
 import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
-import type { AllowedLumber } from './allowed-lumber.ts';
 import type { CutAlready, PieceThen } from './cut/cut-already.ts';
 import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
-import type { Counts } from './work/counts.ts';
-import type { WorkLine } from './work/work-row.ts';
+import type { AllowedLumber } from './stock-units.ts';
+import type { Counts, WorkLine } from './work/work-row.ts';
 
 export interface CutPiece {
   /** A piece's id, or that of the cove's set-up spare. */

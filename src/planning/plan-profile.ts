@@ -7,8 +7,9 @@ import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
 import { tallyProfile } from './tally.ts';
 import { countAllowedWork } from './work/allowed-counts.ts';
-import { countWork, shareBoards, type Counts } from './work/counts.ts';
+import { countWork, shareBoards } from './work/counts.ts';
 import { hoursOfLines, moneyOfLines, profileLines } from './work/work-lines.ts';
+import type { Counts } from './work/work-row.ts';
 import { worksOf } from './work/works-of.ts';
 
 /** What a group's plan comes to for one of its profiles. */

@@ -1,12 +1,13 @@
 /** How many of what work is counted by there are by the offcut allowance: of the inputs alone, no stick is asked. */
 import type { ExactInches } from '../../core/units/length.ts';
 import { fewestParts } from '../../cutting/problem/splice-parts.ts';
-import type { AllowedLumber } from '../allowed-lumber.ts';
 import type { Profile } from '../job.ts';
 import type { Piece } from '../piece.ts';
 import type { Shop } from '../shop.ts';
+import type { AllowedLumber } from '../stock-units.ts';
 import { spliceOverlap } from '../splice-overlap.ts';
-import { backBevelsOf, countPieces, type Counted, type Counts } from './counts.ts';
+import { backBevelsOf, countPieces, type Counted } from './counts.ts';
+import type { Counts } from './work-row.ts';
 
 const INCHES_PER_FOOT = 12;
 

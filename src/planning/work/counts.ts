@@ -8,7 +8,7 @@ import type { CutStick } from '../job-plan.ts';
 import { countJoints } from '../joints.ts';
 import type { Piece } from '../piece.ts';
 import type { SetUp } from '../plan-setup.ts';
-import type { ProfilePer } from './work-row.ts';
+import type { Counts, LumberCounts } from './work-row.ts';
 
 const INCHES_PER_FOOT = 12;
 /** A crown's back, against the wall and against the ceiling. */
@@ -29,13 +29,6 @@ export interface Counted {
   /** For each board of which it has strips, see `shareBoards`. */
   readonly boards: number;
 }
-
-export type Counts = Readonly<Record<ProfilePer, number>>;
-/** What sticks, or the lumber that is allowed, decide. */
-export type LumberCounts = Pick<
-  Counts,
-  'set-up' | 'pass' | 'foot a pass' | 'foot a cut' | 'foot a rip' | 'crosscut' | 'joint' | 'board'
->;
 
 /**
  * - set-up: one for each cove

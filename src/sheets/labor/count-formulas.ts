@@ -2,8 +2,8 @@
 import Fraction from 'fraction.js';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { isCovePlan, type ProfilePlan } from '../../planning/job-plan.ts';
-import { backBevelsOf, faceOf, type LumberCounts } from '../../planning/work/counts.ts';
-import type { WorkLine, WorkPer } from '../../planning/work/work-row.ts';
+import { backBevelsOf, faceOf } from '../../planning/work/counts.ts';
+import type { LumberCounts, WorkLine, WorkPer } from '../../planning/work/work-row.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import { FOOT, numberIn } from '../words/print-length.ts';
