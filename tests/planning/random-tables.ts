@@ -31,8 +31,9 @@ export const jobsThatShareStock = fc
     runs: fc.array(run, { minLength: 1, maxLength: 8 }),
     credit: fc.constantFrom(0, 40, 100),
     spare: fc.constantFrom('0', '36'),
+    basis: fc.constantFrom('plan', 'allowance'),
   })
-  .map(({ profiles, rows, runs, credit, spare }): Tables => ({
+  .map(({ profiles, rows, runs, credit, spare, basis }): Tables => ({
     profiles: [
       'Profile,Make,Blank width,Blank thickness,Class,Species,Cove width,Cove depth',
       ...profiles.map(
@@ -55,5 +56,5 @@ export const jobsThatShareStock = fc
         return `Hall,r${at},${name},${one.length},${one.quantity}`;
       }),
     ].join('\n'),
-    shop: `Setting,Value\noffcut credit %,${credit}\nset-up spare,${spare}\nhourly rate,30`,
+    shop: `Setting,Value\noffcut credit %,${credit}\nset-up spare,${spare}\nhourly rate,30\nprice basis,${basis}`,
   }));

@@ -51,7 +51,12 @@ export function randomTables(seed: number): Tables {
   const bought = [happens(0.3) ? pick(HOSTILE_NAMES.slice(0, 8)) : 'Base', 'Casing'];
   const rooms = [pick(HOSTILE_NAMES), ...ROOMS].slice(happens(0.5) ? 0 : 1, 2 + below(5));
   return {
-    shop: shopOf(chance, isMetric),
+    // By the seed itself: no draw that follows is another for it.
+    shop: [
+      shopOf(chance, isMetric),
+      `price basis,${seed % 3 === 1 ? 'allowance' : 'plan'},`,
+      `allowance of,${seed % 4 === 1 ? 'bought' : 'net'},`,
+    ].join('\n'),
     profiles: [
       'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Spring,Species,Class,Offcut allowance %',
       ...coves.map((name) => {
