@@ -93,7 +93,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'What the price goes by',
-    'Price basis on Shop. By the plan: the sticks that the plan opens, their offcut credit and the work on them. By the allowance: net length or board feet with the offcut allowance, at the least price of the lumber that can be bought, no credit, and the work counted by the allowance: no stick and no time of search moves it, and more of anything never costs less. The allowance is of net, or of what is bought (allowance of): 30 % of net makes 130 of 100, 30 % of what is bought 142.9. Set-up spares are in it by no count of their own. Pieces that are cut stay in the price, done runs are out of it, by the one as by the other; what is cut and asked for no more is in it by the plan alone. Office has both prices, and how far they are apart; the client sees the one.',
+    'Price basis on Shop. By the plan: the sticks that the plan opens, their offcut credit and the work on them. By the allowance: net length or board feet with the offcut allowance, at the least price of the lumber that can be bought, no credit, and the work counted by the allowance: no stick and no time of search moves it, and more of anything never costs less. The allowance is of net, or of what is bought (allowance of): 20 % of net makes 120 of 100, 20 % of what is bought 125. Set-up spares are in it by no count of their own. Pieces that are cut stay in the price, done runs are out of it, by the one as by the other; what is cut and asked for no more is in it by the plan alone. Office has both prices, and how far they are apart; the client sees the one.',
   ],
   [
     'Offcut credit',
