@@ -13,6 +13,7 @@ import {
 import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { sayRange } from '../sheets/words/say-bid.ts';
+import { sayBasis } from '../sheets/words/say-basis.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
 import { sayTitle } from '../sheets/words/say-title.ts';
 import { sayWork } from '../planning/work/work-row.ts';
@@ -101,7 +102,7 @@ function sayTotals(plan: JobPlan): string[] {
     ...sayPriceLines(totals, say),
     ...(plan.range === undefined ? [] : [`  ${sayRange(plan.range, shop)}`]),
     ...sayWithout(plan),
-    ...sayPriceBasis(totals),
+    `  ${sayBasis(plan)}`,
   ];
 }
 
@@ -117,14 +118,6 @@ function sayPriceLines(totals: Totals, say: (cents: number) => string): string[]
   if (lines.length === 0) return [];
   const more = lines.map(({ line, cents }) => `${PRICE_LINES[line].toLowerCase()} ${say(cents)}`);
   return [`  of that price: moldings ${say(totals.linesCents)}; ${more.join('; ')}`];
-}
-
-/** The allowance is for a first estimate, and easily taken for a part of the price. */
-function sayPriceBasis({ boardFeetNet, boardFeetWithAllowance }: Totals): string[] {
-  if (boardFeetWithAllowance <= boardFeetNet) return [];
-  return [
-    '  The price goes by the lumber that this plan opens; the offcut allowance is no part of it.',
-  ];
 }
 
 /** Of what the shop makes; nothing where all is bought ready made. */

@@ -63,7 +63,7 @@ function centsOf({ stick, unused, label }: Kept, credits: ReadonlyMap<string, nu
 /** What a profile was credited, shared among its offcuts by length: cents by label. */
 function creditsOf(plan: JobPlan): ReadonlyMap<string, number> {
   const all = plan.groups.flatMap((group) =>
-    plansOf(plan, group).flatMap(({ sticks, money }) => {
+    plansOf(plan, group).flatMap(({ sticks, byPlan: { money } }) => {
       const kept = keptOf(sticks);
       const lengths = kept.map(({ offcut }) => Number(offcut));
       const shares = shareCents(money.offcutCreditCents, lengths);

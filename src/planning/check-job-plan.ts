@@ -1,9 +1,10 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-stock.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * check-lumber.ts, check-stock.ts, check-allowance.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
  * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
+import { checkAllowance } from './check-allowance.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkMoney } from './check-money.ts';
@@ -25,6 +26,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...checkStock(plan),
     ...checkMatches(plan),
     ...checkRecuts(plan),
+    ...checkAllowance(plan),
     ...checkWork(plan),
     ...checkMoney(plan),
     ...checkTotals(plan),

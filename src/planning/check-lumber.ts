@@ -175,10 +175,10 @@ function checkGroupMoney(plan: JobPlan, group: CuttingGroup): string[] {
   if (paid !== lumberCents || lines !== paid || answer.plan.costCents + cut.lumberCents !== paid) {
     wrong.push(`The lumber of ${name} does not add up.`);
   }
-  if (sum(({ money }) => money.lumberCents) !== lumberCents) {
+  if (sum(({ byPlan }) => byPlan.money.lumberCents) !== lumberCents) {
     wrong.push(`The shares of lumber of ${name} do not add up.`);
   }
-  const credit = sum(({ money }) => money.offcutCreditCents);
+  const credit = sum(({ byPlan }) => byPlan.money.offcutCreditCents);
   if (credit !== offcutCreditCents || answer.plan.creditCents + cut.offcutCreditCents !== credit) {
     wrong.push(`The offcut credit of ${name} does not add up.`);
   }
@@ -222,7 +222,7 @@ function checkShares(plan: JobPlan, group: CuttingGroup): string[] {
     });
   }
   return plans.flatMap((one) => {
-    const off = Math.abs(one.money.lumberCents - (due.get(one) ?? 0));
+    const off = Math.abs(one.byPlan.money.lumberCents - (due.get(one) ?? 0));
     return off <= rows.size
       ? []
       : [`${one.profile.name} does not pay for lumber by the strips that it takes.`];
@@ -260,7 +260,7 @@ function checkCredit(plan: JobPlan, { problem, profiles, name, stockUse }: Cutti
         const ownMost = Math.floor(Math.max(...prices) / strips / 2);
         return Math.min(most, ownMost, Number(offcut) * perInch * (percent / 100));
       });
-    const credit = own.money.offcutCreditCents;
+    const credit = own.byPlan.money.offcutCreditCents;
     // Each is rounded down to the cent, and may be a little off a whole one.
     const highest = worth.reduce((sum, cents) => sum + Math.floor(cents + CHECK_SLACK_CENTS), 0);
     const lowest = worth.reduce((sum, cents) => sum + Math.floor(cents - CHECK_SLACK_CENTS), 0);

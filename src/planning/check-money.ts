@@ -9,11 +9,14 @@ import { CHECK_SLACK_CENTS } from './tolerance.ts';
 export function checkMoney(plan: JobPlan): string[] {
   const { profiles, jobWork } = plan;
   return [
-    ...profiles.flatMap(({ profile, money, tally, work }) => {
-      const { setUp, passes, smoothing, crosscuts, joints, other } = tally.hours;
-      const hours = setUp + passes + smoothing + crosscuts + joints + other;
-      return checkLines(plan, profile.name, { hours, work, money });
-    }),
+    ...profiles.flatMap(({ profile, byPlan, byAllowance }) =>
+      [byPlan, byAllowance].flatMap((costing) => {
+        const { setUp, passes, smoothing, crosscuts, joints, other } = costing.hours;
+        const hours = setUp + passes + smoothing + crosscuts + joints + other;
+        const whose = costing === byPlan ? profile.name : `${profile.name} by the allowance`;
+        return checkLines(plan, whose, { ...costing, hours });
+      }),
+    ),
     ...profiles.flatMap((one) => checkRooms(plan, one)),
     ...(jobWork.money === undefined
       ? []

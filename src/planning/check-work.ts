@@ -1,9 +1,11 @@
 /**
  * The part of the independent look at a plan that is about work: every count taken again from pieces and
- * sticks, every hour from its count. Only types, tolerances and what makes two names the same are imported.
+ * sticks, every hour from its count. By the allowance, see
+ * check-allowance.ts. Only types, tolerances and what makes two names the same are imported.
  */
 import { nameKey } from './job.ts';
-import type { JobPlan, ProfilePlan } from './job-plan.ts';
+import { allowedCounts } from './check-allowance.ts';
+import type { Costing, Hours, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { WorkLine, WorkRow } from './work/work-row.ts';
 import { CHECK_SLACK_HOURS } from './tolerance.ts';
 
@@ -11,7 +13,19 @@ export function checkWork(plan: JobPlan): string[] {
   const { lines, hours } = plan.jobWork;
   const ofJob = lines.reduce((sum, line) => sum + line.hours, 0);
   return [
-    ...plan.profiles.flatMap((one) => checkProfile(plan, one)),
+    ...plan.profiles.flatMap((one) => [
+      ...checkProfile(plan, one, one.byPlan, one.profile.name, {}),
+      ...checkProfile(
+        plan,
+        one,
+        one.byAllowance,
+        `${one.profile.name} by the allowance`,
+        allowedCounts(plan, one),
+      ),
+      ...(hoursOf(one.tally.hours) === hoursOf(one.byPlan.hours)
+        ? []
+        : [`The hours of ${one.profile.name} are not those of its plan.`]),
+    ]),
     ...lines.flatMap((line) => checkLine('the job', line, jobCount(plan, line.row), 1)),
     ...(isSame(ofJob, hours) ? [] : ['The hours of the whole job do not add up.']),
   ];
@@ -21,23 +35,30 @@ function isSame(one: number, other: number): boolean {
   return Math.abs(one - other) <= CHECK_SLACK_HOURS * (1 + Math.abs(other));
 }
 
-function checkProfile(plan: JobPlan, planned: ProfilePlan): string[] {
-  const { profile, work, tally } = planned;
-  const { setUp, passes, smoothing, crosscuts, joints, other } = tally.hours;
+function hoursOf({ setUp, passes, smoothing, crosscuts, joints, other }: Hours): number {
+  return setUp + passes + smoothing + crosscuts + joints + other;
+}
+
+/** @param counts Those that are others than the plan's sticks have them. */
+function checkProfile(
+  plan: JobPlan,
+  planned: ProfilePlan,
+  { work, hours }: Costing,
+  whose: string,
+  counts: Readonly<Record<string, number>>,
+): string[] {
   const added = work.reduce((sum, line) => sum + line.hours, 0);
   const names = work.map(({ row }) => nameKey(row.work));
   const factors = plan.job.work.filter(
     ({ per, isOurs, typed }) => per === 'factor' && isOurs && typed !== undefined,
   );
-  const wrong = isSame(added, setUp + passes + smoothing + crosscuts + joints + other)
-    ? []
-    : [`The hours of ${profile.name} do not add up.`];
-  if (new Set(names).size < names.length) wrong.push(`${profile.name} has a work twice.`);
+  const wrong = isSame(added, hoursOf(hours)) ? [] : [`The hours of ${whose} do not add up.`];
+  if (new Set(names).size < names.length) wrong.push(`${whose} has a work twice.`);
   for (const line of work) {
-    const count = countFor(plan, planned, line.row);
+    const count = counts[line.row.per] ?? countFor(plan, planned, line.row);
     const factor = line.row.per === 'foot' && factors.length > 0 ? line.factor : 1;
-    wrong.push(...checkLine(profile.name, line, count, factor));
-    if (!isFor(line.row, planned)) wrong.push(`${line.row.work} is not for ${profile.name}.`);
+    wrong.push(...checkLine(whose, line, count, factor));
+    if (!isFor(line.row, planned)) wrong.push(`${line.row.work} is not for ${whose}.`);
   }
   return wrong;
 }

@@ -8,7 +8,8 @@ import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
-import type { WorkLine } from './work/work-row.ts';
+import type { AllowedLumber } from './stock-units.ts';
+import type { Counts, WorkLine } from './work/work-row.ts';
 
 export interface CutPiece {
   /** A piece's id, or that of the cove's set-up spare. */
@@ -157,10 +158,11 @@ export interface Tally {
   readonly lengthBought: ExactInches;
   /** Of the blanks that the net length takes; absent for what is bought ready made. */
   readonly boardFeetNet?: number;
-  /** The net board feet and the offcut allowance on them. */
+  /** The net board feet and the offcut allowance on them, see `allowanceFactor`. */
   readonly boardFeetWithAllowance?: number;
   /** Its share of the boards and sticks that the plan opens; absent where those aren't known. */
   readonly boardFeetBought?: number;
+  /** Of net or of what is bought, as the shop's `allowance of` says. */
   readonly offcutAllowancePercent: number;
   /** Passes over the blade: those of one blank times the blanks. */
   readonly passes: number;
@@ -170,12 +172,30 @@ export interface Tally {
   readonly pounds?: number;
 }
 
-interface Planned {
-  readonly sticks: readonly CutStick[];
-  readonly tally: Tally;
+/** What a profile comes to, by the plan's sticks or by the offcut allowance. */
+export interface Costing {
+  readonly counts: Counts;
   /** What its hours and its labor are made of. */
   readonly work: readonly WorkLine[];
+  readonly hours: Hours;
   readonly money: Money;
+}
+
+/** Without offcut credit, and the same whatever sticks are opened. */
+export interface AllowedCosting extends Costing {
+  readonly lumber: AllowedLumber;
+}
+
+interface Planned {
+  readonly sticks: readonly CutStick[];
+  /** As planned, whatever the price goes by. */
+  readonly tally: Tally;
+  /** What the price is made of: byPlan's, or byAllowance's where that is the shop's price basis. */
+  readonly work: readonly WorkLine[];
+  readonly money: Money;
+  /** What the shop does and pays. */
+  readonly byPlan: Costing;
+  readonly byAllowance: AllowedCosting;
 }
 
 /** Work for the whole job, which no profile or room bears. */
@@ -221,9 +241,11 @@ export interface Totals {
   readonly boardFeetBought?: number;
   readonly passes: number;
   readonly joints: number;
-  /** What the joints' hours cost, a part of the labor, without overhead. */
+  /** What the joints' hours as planned cost, a part of the labor, without overhead. */
   readonly jointCostCents: number;
+  /** As planned, whatever the price goes by. */
   readonly hours: number;
+  /** What the price goes by, see `price basis`: it and all money that follows. */
   readonly costCents: number;
   readonly contingencyCents: number;
   readonly markupCents: number;

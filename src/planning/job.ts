@@ -139,6 +139,7 @@ export const PROFILE_CELLS = [
   'blankThickness',
   'nearFlat',
   'species',
+  'offcutAllowance',
 ] as const;
 export type ProfileCell = (typeof PROFILE_CELLS)[number];
 

@@ -54,7 +54,10 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
   const faults = [...prepared.faults];
   const cautions = [...prepared.cautions];
   const costOf = (cuts: readonly ProfileCut[]): number =>
-    planProfiles(cuts, prepared.setUps, job).reduce((sum, { money }) => sum + money.costCents, 0);
+    planProfiles(cuts, prepared.setUps, job).reduce(
+      (sum, { byPlan }) => sum + byPlan.money.costCents,
+      0,
+    );
   const planned = await planGroups(
     groupProfiles(prepared.profiles, job.shop.kerf),
     job,

@@ -2,18 +2,21 @@
 import { offCenterAsAsked } from '../core/cove/deepest-line.ts';
 import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import { allowedLumber } from './allowed-lumber.ts';
+import { plannedPercent } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
 import {
   benchHoursOf,
   hoursOf,
   machineHoursOf,
+  type Costing,
   type JobPlan,
   type ProfilePlan,
 } from './job-plan.ts';
 import type { Joint } from './joint-places.ts';
 import { listJoints } from './joints.ts';
+import { totalsBy } from './price-bases.ts';
 import type { SetUp } from './plan-setup.ts';
+import type { PriceBasis } from './settings/money-settings.ts';
 import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
 import type { Piece } from './piece.ts';
 import type { WorkLine } from './work/work-row.ts';
@@ -56,9 +59,14 @@ export function planToJson(plan: JobPlan) {
       currency: totals.currency,
     },
     range: rangeToJson(plan),
+    prices: pricesOf(plan),
     rooms: roomsOf(plan),
     pieces: piecesOf(plan),
-    profiles: plan.profiles.map((one) => ({ ...profileOf(one), allowed: allowedOf(one, plan) })),
+    profiles: plan.profiles.map((one) => ({
+      ...profileOf(one),
+      planned: costingToJson(one.byPlan),
+      allowed: allowedOf(one, plan),
+    })),
     cutAways: plan.cutAways.map((one) => ({ ...one, taken: Number(one.taken) })),
     work: plan.job.work.map(workOf),
     jobWork: plan.jobWork.lines.map(workLineOf),
@@ -114,17 +122,48 @@ function roomsOf(plan: JobPlan) {
   });
 }
 
-/** What its lumber would cost by the offcut allowance, beside what it costs as planned. */
+/** By the offcut allowance, whatever the price goes by. */
 function allowedOf(planned: ProfilePlan, { job }: JobPlan) {
-  const allowed = allowedLumber(planned, job);
-  if (allowed === undefined) return null;
-  const { per, net, allowancePercent, plannedPercent, eachCents, cents } = allowed;
+  const { byAllowance } = planned;
+  const { lumber } = byAllowance;
+  const { per, net, allowancePercent, inches, sticks, eachCents } = lumber;
   return {
     ...{ per, net, allowancePercent },
-    plannedPercent: plannedPercent ?? null,
+    allowanceOf: job.shop.allowanceOf,
+    plannedPercent: plannedPercent(lumber, planned, job.shop) ?? null,
     priceEach: eachCents / 100,
-    lumber: money(cents),
+    ...{ length: inches, sticks },
+    ...costingToJson(byAllowance),
   };
+}
+
+function costingToJson({ work, hours, money: lines }: Costing) {
+  return {
+    lumber: money(lines.lumberCents),
+    offcutCredit: money(lines.offcutCreditCents),
+    hours: hoursOf(hours),
+    work: work.map(workLineOf),
+    labor: money(lines.laborCents),
+    cost: money(lines.costCents),
+    price: money(lines.priceCents),
+  };
+}
+
+/** The job's price by the plan's sticks and by the allowance; the one that the shop asks is among the totals too. */
+function pricesOf(plan: JobPlan) {
+  const of = (basis: PriceBasis) => {
+    const { hours, ...by } = totalsBy(plan, basis);
+    return {
+      lumber: money(by.lumberCents),
+      offcutCredit: money(by.offcutCreditCents),
+      hours,
+      labor: money(by.laborCents),
+      cost: money(by.costCents),
+      price: money(by.priceCents),
+      tax: money(by.taxCents),
+    };
+  };
+  return { basis: plan.job.shop.priceBasis, byPlan: of('plan'), byAllowance: of('allowance') };
 }
 
 /** A row of Work, or a usual one that nobody typed. */
@@ -145,7 +184,8 @@ function workLineOf({ row, count, factor, hours, money: beside }: WorkLine) {
   return { work: row.work, per: row.per, count, factor, hours, money: beside };
 }
 
-function profileOf({ profile, setUp, tally, work, money: lines }: ProfilePlan) {
+/** Hours and work as planned; money as the price goes. */
+function profileOf({ profile, setUp, tally, byPlan, money: lines }: ProfilePlan) {
   return {
     profile: profile.name,
     make: profile.make,
@@ -166,7 +206,7 @@ function profileOf({ profile, setUp, tally, work, money: lines }: ProfilePlan) {
       bench: benchHoursOf(tally.hours),
       total: hoursOf(tally.hours),
     },
-    work: work.map(workLineOf),
+    work: byPlan.work.map(workLineOf),
     pounds: tally.pounds ?? null,
     lumber: money(lines.lumberCents),
     offcutCredit: money(lines.offcutCreditCents),

@@ -1,12 +1,15 @@
-/** One profile's plan: its sticks, counted and priced. */
+/** One profile's plan: its sticks, counted and priced; and its price by the offcut allowance. */
+import { allowedLumber } from './allowed-lumber.ts';
 import type { Job, Profile } from './job.ts';
-import { hoursOf, type CutStick, type ProfilePlan } from './job-plan.ts';
+import { hoursOf, type Costing, type CutStick, type ProfilePlan } from './job-plan.ts';
 import { priceLines } from './money.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';
 import { tallyProfile } from './tally.ts';
+import { countAllowedWork } from './work/allowed-counts.ts';
 import { countWork, shareBoards } from './work/counts.ts';
 import { hoursOfLines, moneyOfLines, profileLines } from './work/work-lines.ts';
+import type { Counts } from './work/work-row.ts';
 import { worksOf } from './work/works-of.ts';
 
 /** What a group's plan comes to for one of its profiles. */
@@ -28,7 +31,7 @@ export interface ProfileCut {
 export function planProfiles(
   cuts: readonly ProfileCut[],
   setUps: ReadonlyMap<Profile, SetUp>,
-  job: Pick<Job, 'shop' | 'work'>,
+  job: Job,
 ): ProfilePlan[] {
   const boards = shareBoards(cuts);
   return cuts.map((cut) =>
@@ -40,20 +43,26 @@ function planProfile(
   cut: ProfileCut,
   setUp: SetUp | undefined,
   boards: number,
-  { shop, work: works }: Pick<Job, 'shop' | 'work'>,
+  job: Job,
 ): ProfilePlan {
+  const { shop } = job;
   const { profile, pieces, sticks, lumberCents, offcutCreditCents, boardFeetBought } = cut;
   const counted = tallyProfile(profile, pieces, sticks, setUp, shop, boardFeetBought);
   const { lengthNet, boardFeetWithAllowance } = counted;
-  const counts = countWork({
-    ...{ profile, pieces, sticks, setUp, boards },
-    ...{ lengthNet, boardFeetWithAllowance },
-  });
-  const work = profileLines(worksOf(profile, works), counts);
-  const hours = hoursOfLines(work);
-  const labor = { hours: hoursOf(hours), money: moneyOfLines(work) };
-  const money = priceLines(lumberCents, offcutCreditCents, labor, shop);
-  const planned = { sticks, tally: { ...counted, hours }, work, money };
+  const asked = { profile, pieces, setUp, lengthNet, boardFeetWithAllowance };
+  const works = worksOf(profile, job.work);
+  const cost = (counts: Counts, lumber: number, credit: number): Costing => {
+    const work = profileLines(works, counts);
+    const hours = hoursOfLines(work);
+    const labor = { hours: hoursOf(hours), money: moneyOfLines(work) };
+    return { counts, work, hours, money: priceLines(lumber, credit, labor, shop) };
+  };
+  const byPlan = cost(countWork({ ...asked, sticks, boards }), lumberCents, offcutCreditCents);
+  const lumber = allowedLumber(profile, counted, job);
+  const byAllowance = { ...cost(countAllowedWork(asked, lumber, shop), lumber.cents, 0), lumber };
+  const { work, money } = { plan: byPlan, allowance: byAllowance }[shop.priceBasis];
+  const tally = { ...counted, hours: byPlan.hours };
+  const planned = { sticks, tally, work, money, byPlan, byAllowance };
   if (profile.make === 'buy') return { profile, ...planned };
   if (setUp === undefined) throw new RangeError(`${profile.name} is planned without a set-up.`);
   return { profile, setUp, ...planned };

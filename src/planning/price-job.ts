@@ -3,7 +3,7 @@ import type { JobWork, ProfilePlan, Totals } from './job-plan.ts';
 import { cents } from './money.ts';
 import type { Shop } from './shop.ts';
 
-type JobPrice = Pick<
+export type JobPrice = Pick<
   Totals,
   | 'linesCents'
   | 'jobWorkCents'

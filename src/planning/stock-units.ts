@@ -24,6 +24,26 @@ export interface StockUnit {
   readonly boardFeet?: number;
 }
 
+/** What a profile's lumber is by its offcut allowance, see allowed-lumber.ts. */
+export interface AllowedLumber {
+  /** The row of Stock that it is priced by. */
+  readonly unit: StockUnit;
+  /** The longest stick of the rows that it could be priced by: what is longer is joined. */
+  readonly longestStick: ExactInches;
+  /** Boards for what is made here go by the board foot, all else by the foot. */
+  readonly per: 'foot' | 'board foot';
+  /** Net; with the allowance, a percent of what the shop says. */
+  readonly net: number;
+  readonly allowancePercent: number;
+  /** Net length with the allowance, in inches. */
+  readonly inches: number;
+  /** So many sticks or blanks of the row: rounded up, a millionth of one over being none. */
+  readonly sticks: number;
+  /** For one of `per`, unrounded. */
+  readonly eachCents: number;
+  readonly cents: number;
+}
+
 export interface StockReading {
   readonly units: readonly StockUnit[];
   readonly faults: readonly Fault[];

@@ -65,7 +65,9 @@ export function sumUp(
     ...(Number.isNaN(bought) ? {} : { boardFeetBought: bought }),
     passes: sum(({ tally }) => tally.passes),
     joints: sum(({ tally }) => tally.joints),
-    jointCostCents: sum(({ work }) => cents(costOfJoints(work, job.shop.hourlyRate) * 100)),
+    jointCostCents: sum(({ byPlan }) =>
+      cents(costOfJoints(byPlan.work, job.shop.hourlyRate) * 100),
+    ),
     hours: sum(({ tally }) => hoursOf(tally.hours)) + jobWork.hours,
     costCents: sum(({ money }) => money.costCents) + (jobWork.money?.costCents ?? 0),
     contingencyCents:

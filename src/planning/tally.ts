@@ -1,5 +1,6 @@
 /** Counts, board feet and weight of one profile's plan; its hours come from work. */
 import Fraction from 'fraction.js';
+import { allowanceFactor } from '../core/lumber/offcut-allowance.ts';
 import { countedThickness } from '../core/lumber/board-feet.ts';
 import { computeWeight } from '../core/lumber/weight.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
@@ -24,7 +25,8 @@ export function tallyProfile(
   const lengthNet = pieces.reduce((sum, piece) => sum.add(piece.cutLength), ZERO);
   const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
   const allowance = profile.offcutAllowancePercent ?? shop.offcutAllowance;
-  const net = netBoardFeet(profile, Number(lengthNet));
+  const eachInch = boardFeetPerInch(profile);
+  const net = eachInch === undefined ? undefined : eachInch * Number(lengthNet);
   const passCount = setUp?.passHeights.length ?? 0;
   return {
     pieces: pieces.length,
@@ -33,7 +35,10 @@ export function tallyProfile(
     lengthBought,
     ...(net === undefined
       ? {}
-      : { boardFeetNet: net, boardFeetWithAllowance: net * (1 + allowance / 100) }),
+      : {
+          boardFeetNet: net,
+          boardFeetWithAllowance: net * allowanceFactor(allowance, shop.allowanceOf),
+        }),
     ...(boardFeetBought === undefined ? {} : { boardFeetBought }),
     offcutAllowancePercent: allowance,
     passes: passCount * sticks.length,
@@ -56,13 +61,13 @@ export function soldThickness({
 }
 
 /**
- * Board feet of the blanks that the net length takes: thickness as sold · blank width · length / 144.
+ * Board feet of the blanks that an inch of net length takes: thickness as sold · blank width / 144.
  * Navy Engineering Aid manual 6-3. What is bought ready made is sold by the foot or the piece.
  */
-function netBoardFeet(profile: Profile, lengthInches: number): number | undefined {
+export function boardFeetPerInch(profile: Profile): number | undefined {
   const thickness = soldThickness(profile);
   if (profile.make === 'buy' || thickness === undefined) return undefined;
-  return (Number(thickness) * Number(profile.blankWidth) * lengthInches) / 144;
+  return (Number(thickness) * Number(profile.blankWidth)) / 144;
 }
 
 /** Of the finished net length as whole blanks, the cove not taken off: what a helper lifts. */

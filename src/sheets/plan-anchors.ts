@@ -17,17 +17,27 @@ export const SHEET_NAMES = {
 } as const;
 
 interface PlanPlaces {
-  /** Of a profile's plan, on Production: what lumber it bears. */
+  /** Of a profile's plan, on Production: what lumber it bears as planned. */
   readonly lumberOnProduction: string;
-  /** Of a profile's plan, on Production: its lumber, its credit (below 0), its price. */
-  readonly moneyOnProduction: Readonly<Record<'lumber' | 'offcutCredit' | 'price', string>>;
+  /** Of a profile's plan, on Production, as its price goes: lumber, credit (below 0), labor, price. */
+  readonly moneyOnProduction: Readonly<
+    Record<'lumber' | 'offcutCredit' | 'labor' | 'price', string>
+  >;
   /** Of a room's first line, on Production: what its lines come to. */
   readonly roomPriceOnProduction: string;
   /** What the work for the whole job comes to; 0 where there is none. */
   readonly jobPriceOnProduction: string;
   readonly ratesOnProduction: Readonly<
     Record<
-      'hourlyRate' | 'overhead' | 'contingency' | 'materialMarkup' | 'laborMarkup' | 'margin',
+      | 'hourlyRate'
+      | 'overhead'
+      | 'contingency'
+      | 'materialMarkup'
+      | 'laborMarkup'
+      | 'margin'
+      | 'minimumCharge'
+      | 'delivery'
+      | 'rounding',
       string
     >
   >;
@@ -71,7 +81,12 @@ interface PlanPlaces {
   /** Of a profile's plan, on Production: its pieces, and the length of its sticks. */
   readonly piecesOnProduction: string;
   readonly stickLengthOnProduction: string;
+  /** Its board feet, net and with the allowance; and the percent of that. */
+  readonly boardFeetOnProduction: string;
   readonly allowedFeetOnProduction: string;
+  readonly allowanceOnProduction: string;
+  /** Of a profile's plan, on Office: net length with the allowance, what it costs, how many sticks it is. */
+  readonly allowedOnOffice: Readonly<Record<'length' | 'lumber' | 'sticks', string>>;
   /** Of a profile's plan, in the order of work: passes, square feet to smooth, crosscuts. */
   readonly passesOnProduction: string;
   readonly squareFeetOnProduction: string;

@@ -158,7 +158,10 @@ describe('the independent check of a plan', () => {
         ...plan,
         profiles: plan.profiles.map((one) => ({
           ...one,
-          money: { ...one.money, lumberCents: one.money.lumberCents - 1 },
+          byPlan: {
+            ...one.byPlan,
+            money: { ...one.byPlan.money, lumberCents: one.byPlan.money.lumberCents - 1 },
+          },
         })),
       }),
     ],
@@ -208,7 +211,8 @@ describe('the independent check of a board that two profiles share', () => {
       ...plan,
       profiles: plan.profiles.map((one, at) => {
         const more = at === 0 ? first : second;
-        return { ...one, money: { ...one.money, [key]: one.money[key] + more } };
+        const money = { ...one.byPlan.money, [key]: one.byPlan.money[key] + more };
+        return { ...one, byPlan: { ...one.byPlan, money } };
       }),
     });
   const damages: readonly (readonly [said: string, Damage, RegExp])[] = [

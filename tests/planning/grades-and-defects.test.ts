@@ -3,7 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { findGrade } from '../../src/core/lumber/grades.ts';
-import { allowedLumber } from '../../src/planning/allowed-lumber.ts';
+import { plannedPercent } from '../../src/planning/allowed-lumber.ts';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
@@ -56,9 +56,10 @@ describe('Yield', () => {
       );
     }
     // 10 % on 6 · 130 in of 4 1/2 in, 24.375 board feet, at 5.00 / 0.8: yield and allowance once each.
-    const allowed = allowedLumber(plan.profiles[0]!, plan.job);
+    const [planned] = plan.profiles;
+    const { lumber: allowed } = planned!.byAllowance;
     expect(allowed).toMatchObject({ per: 'board foot', eachCents: 625, cents: 16_758 });
-    expect(allowed?.plannedPercent).toBeCloseTo((30 / 24.375 - 1) * 100, 9);
+    expect(plannedPercent(allowed, planned!, plan.job.shop)).toBeCloseTo((30 / 24.375 - 1) * 100, 9);
   });
 
   test('of 100 is as a blank, and never makes a job cheaper that has less of it', async () => {
@@ -118,7 +119,9 @@ describe('Defects', () => {
     );
     expect(said).toContain('Crosscut it at 50" first. Pieces lie: 1 from 1" to 49".');
     // A hair more, and no clear stretch holds it.
-    await expect(planOf(jobWith(`${BOARD}50-54`, ['88 1/16']))).rejects.toThrow(/longer than every stick/u);
+    await expect(planOf(jobWith(`${BOARD}50-54`, ['88 1/16']))).rejects.toThrow(
+      /longer than every stick/u,
+    );
     // The check sees a piece that lies over a defect.
     const moved = sticks.map((stick) => {
       const stretch = stick.item.stretch!;

@@ -5,7 +5,6 @@ import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
 import { fingerprint } from '../../src/planning/input/fingerprint.ts';
 import { planJob } from '../../src/planning/plan-job.ts';
-import { countsOfPlan } from '../../src/planning/work/counts-of-plan.ts';
 import { homeOfRate } from '../../src/planning/work/home-of-rate.ts';
 import { learnFromHours, type LearnedFromHours } from '../../src/planning/work/learn-from-hours.ts';
 import { cellsOfLearned } from '../../src/planning/work/learned-rows.ts';
@@ -289,7 +288,7 @@ describe('Rates learned from a job’s hours', () => {
         const learned = learn(off);
         expect(learned.works).toHaveLength(4);
         // Each kind stands alone here: its rate goes down the slope of its own miss until it is level.
-        const counts = [...countsOfPlan(plain).values()];
+        const counts = plain.profiles.map(({ byPlan }) => byPlan.counts);
         for (const { row, rate } of learned.works) {
           const per = row.per as 'pass';
           const n = counts.reduce((sum, one) => sum + one[per], 0);

@@ -35,8 +35,9 @@ export const jobsThatShareStock = fc
     credit: fc.constantFrom(0, 40, 100),
     spare: fc.constantFrom('0', '36'),
     unsure: fc.constantFrom('', '', '\nwaste high %,10\nwhole job low %,-5\nhourly rate high,42'),
+    basis: fc.constantFrom('plan', 'allowance'),
   })
-  .map(({ profiles, rows, runs, credit, spare, unsure }): Tables => ({
+  .map(({ profiles, rows, runs, credit, spare, unsure, basis }): Tables => ({
     profiles: [
       'Profile,Make,Blank width,Blank thickness,Class,Species,Cove width,Cove depth',
       ...profiles.map(
@@ -61,5 +62,5 @@ export const jobsThatShareStock = fc
         return `Hall,r${at},${name},${one.length},${one.quantity}`;
       }),
     ].join('\n'),
-    shop: `Setting,Value\noffcut credit %,${credit}\nset-up spare,${spare}\nhourly rate,30${unsure}`,
+    shop: `Setting,Value\noffcut credit %,${credit}\nset-up spare,${spare}\nhourly rate,30\nprice basis,${basis}${unsure}`,
   }));

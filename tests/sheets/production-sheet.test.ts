@@ -98,7 +98,13 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
       expect([value(3), value(4)]).toEqual([tally.pieces, tally.sticks]);
       expect(value(5)).toBe(numberIn(tally.lengthNet, unit));
       if (profile.make === 'buy') {
-        expect([9, 10, 11, 12].map(value)).toEqual(['by length', null, null, null]);
+        const { offcutAllowancePercent } = tally;
+        expect([9, 10, 11, 12].map(value)).toEqual([
+          'by length',
+          offcutAllowancePercent,
+          null,
+          null,
+        ]);
         return;
       }
       expect(value(9)).toBe(tally.boardFeetNet);

@@ -54,7 +54,13 @@ export function randomTables(seed: number): Tables {
   // By a chance of its own, so that all else of a seed's job stays as it is.
   const unsure = chanceOf(seed + 100_000);
   return {
-    shop: [shop, ...unsureOf(unsure, shop)].join('\n'),
+    shop: [
+      shop,
+      ...unsureOf(unsure, shop),
+      // By the seed itself: no draw that follows is another for it.
+      `price basis,${seed % 3 === 1 ? 'allowance' : 'plan'},`,
+      `allowance of,${seed % 4 === 1 ? 'bought' : 'net'},`,
+    ].join('\n'),
     profiles: [
       'Profile,Make,Cove width,Cove depth,Off-center,Blank width,Blank thickness,Spring,Species,Class,Offcut allowance %',
       ...coves.map((name) => {

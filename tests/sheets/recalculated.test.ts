@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { PRICE_BASES, type PriceBasis } from '../../src/planning/settings/money-settings.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type {
   CellValue,
@@ -12,7 +13,7 @@ import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libr
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import type { WorkbookView } from '../hosts/workbook-view.ts';
-import { planOf } from '../planning/make-job.ts';
+import { planOf, type Tables } from '../planning/make-job.ts';
 import { planCut, withLongerEnds } from './cut-plans.ts';
 import { randomPlans } from './random-jobs.ts';
 import { JOBS } from './sheet-jobs.ts';
@@ -60,6 +61,10 @@ function withOtherMinutes(sheet: SheetDescription): SheetDescription {
   return { ...sheet, rows };
 }
 
+function byBasis(tables: Tables, basis: PriceBasis): Tables {
+  return { ...tables, shop: `${tables.shop?.trimEnd() ?? ''}\nprice basis,${basis},` };
+}
+
 /** The workbook with other rates typed into Production and Labor, all formulas and cached values left alone. */
 function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
   const sheets = workbook.sheets.map((sheet) => {
@@ -82,6 +87,7 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
   const plans = new Map<string, JobPlan>();
   const written = new Map<string, WorkbookView>();
   const saved = new Map<string, WorkbookView>();
+  const bases = new Map<PriceBasis, JobPlan>();
 
   beforeAll(async () => {
     // Where CI lacks it, this fails: a check that can't run there is no check.
@@ -94,8 +100,12 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
     for (const [name, plan] of plans) {
       files[name] = await writeWorkbook(describePlan(plan), { paint: paintTiny });
     }
-    const other = withOtherRates(describePlan(plans.get('demo')!));
-    files['other-rates'] = await writeWorkbook(other, { paint: paintTiny });
+    for (const basis of PRICE_BASES) {
+      const plan = await planOf(byBasis(JOBS['demo']!, basis));
+      bases.set(basis, plan);
+      const other = withOtherRates(describePlan(plan));
+      files[`other-rates ${basis}`] = await writeWorkbook(other, { paint: paintTiny });
+    }
     const recalculated = await recalculate(files);
     for (const [name, bytes] of Object.entries(files)) {
       written.set(name, readXlsxBack(bytes));
@@ -154,30 +164,35 @@ function withOtherRates(workbook: WorkbookDescription): WorkbookDescription {
     }
   });
 
-  test('comes to the hours and prices of a plan by other rates when these are typed in', async () => {
-    const { shop = '' } = JOBS['demo']!;
-    const all = [...Object.values(OTHER_RATES), ...Object.values(OTHER_MINUTES)];
-    const settings = all.map(([name, value]) => `${name},${value},`);
-    const named = new Set(all.map(([name]) => name));
-    const kept = shop.trim().split('\n');
-    const others = kept.filter((line) => !named.has((line.split(',')[0] ?? '').toLowerCase()));
-    expect(kept.length - others.length).toBeGreaterThan(8);
-    const wanted = await planOf({ ...JOBS['demo']!, shop: [...others, ...settings].join('\n') });
-    const plan = plans.get('demo')!;
-    expect(wanted.totals.priceCents).not.toBe(plan.totals.priceCents);
-    const { cells } = saved.get('other-rates')!.sheets.find(({ name }) => name === 'Production')!;
-    const beside = (label: string, column: string): CellValue | null => {
-      const [at = ''] = Object.entries(cells).find(([, { value }]) => value === label) ?? [];
-      return cells[`${column}${at.replace(/\D/gu, '')}`]?.value ?? null;
-    };
-    expect(beside('Hours', 'C')).toBeCloseTo(wanted.totals.hours, 9);
-    expect(beside('Cost ($)', 'C')).toBeCloseTo(wanted.totals.costCents / 100, 9);
-    expect(beside('Price ($)', 'C')).toBeCloseTo(wanted.totals.priceCents / 100, 9);
-    const withTax = (wanted.totals.priceCents + wanted.totals.taxCents) / 100;
-    expect(beside('Price with tax ($)', 'C')).toBeCloseTo(withTax, 9);
-    // The client's price is what was offered: Production says that the two differ now.
-    expect(beside('Price: here, and on Client', 'M')).toBe('differs');
-    expect(beside('Price: by room, and by profile', 'M')).toBe('agrees');
-    expect(beside('Hours: by room, and by profile', 'M')).toBe('agrees');
-  });
+  test.each(PRICE_BASES)(
+    'comes to the prices of a job by other rates typed in, by the %s',
+    async (basis) => {
+      const { shop = '' } = byBasis(JOBS['demo']!, basis);
+      const all = [...Object.values(OTHER_RATES), ...Object.values(OTHER_MINUTES)];
+      const settings = all.map(([name, value]) => `${name},${value},`);
+      const named = new Set(all.map(([name]) => name));
+      const kept = shop.trim().split('\n');
+      const others = kept.filter((line) => !named.has((line.split(',')[0] ?? '').toLowerCase()));
+      expect(kept.length - others.length).toBeGreaterThan(8);
+      const wanted = await planOf({ ...JOBS['demo']!, shop: [...others, ...settings].join('\n') });
+      const plan = bases.get(basis)!;
+      expect(wanted.totals.priceCents).not.toBe(plan.totals.priceCents);
+      const { cells } = saved
+        .get(`other-rates ${basis}`)!
+        .sheets.find(({ name }) => name === 'Production')!;
+      const beside = (label: string, column: string): CellValue | null => {
+        const [at = ''] = Object.entries(cells).find(([, { value }]) => value === label) ?? [];
+        return cells[`${column}${at.replace(/\D/gu, '')}`]?.value ?? null;
+      };
+      expect(beside('Hours', 'C')).toBeCloseTo(wanted.totals.hours, 9);
+      expect(beside('Cost ($)', 'C')).toBeCloseTo(wanted.totals.costCents / 100, 9);
+      expect(beside('Price ($)', 'C')).toBeCloseTo(wanted.totals.priceCents / 100, 9);
+      const withTax = (wanted.totals.priceCents + wanted.totals.taxCents) / 100;
+      expect(beside('Price with tax ($)', 'C')).toBeCloseTo(withTax, 9);
+      // The client's price is what was offered: Production says that the two differ now.
+      expect(beside('Price: here, and on Client', 'M')).toBe('differs');
+      expect(beside('Price: by room, and by profile', 'M')).toBe('agrees');
+      expect(beside('Hours: by room, and by profile', 'M')).toBe('agrees');
+    },
+  );
 });

@@ -580,6 +580,8 @@ export const WORDING = wordings({
     `${f.argument}: boards of ${f.given} can be ripped into ${f.detail('blanks')} widths of blank in more than ${f.limit} ways; mostly those of one or two widths are weighed. Give profiles the same Blank width where you can.`,
   'job.blank-below-least': (f) =>
     `${f.argument}: ${f.given} long is shorter than the shop's least blank of ${f.limit}; it is not used for a cove. Coves are cut on long blanks and crosscut afterwards.`,
+  'job.allowance-takes-all': (f) =>
+    `${f.argument}: of ${f.given} % of what is bought nothing would be left to use. Give less than 100, or make allowance of on Shop net.`,
   // Work
   'job.work-twice': (f) =>
     `${f.argument}: ${f.given} stands twice for the same moldings, and would be counted once. Keep one of the rows, or say For what each is.`,

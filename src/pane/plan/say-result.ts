@@ -15,6 +15,7 @@ import { sayMoney } from '../../core/units/say-money.ts';
 import { sayAmount, sayRange } from '../../sheets/words/say-bid.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import { listPriceLines, PRICE_LINES } from '../../sheets/words/price-lines.ts';
+import { sayOtherBasis } from '../../sheets/words/say-basis.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 import { sayCutSticks } from '../../sheets/words/tick-marks.ts';
 
@@ -77,7 +78,7 @@ export function sayResult(plan: JobPlan): Fact[] {
     {
       label: 'Price',
       value: money(totals.priceCents),
-      ...(totals.taxCents === 0 ? {} : { note: `and ${money(totals.taxCents)} tax on it` }),
+      note: `${totals.taxCents === 0 ? '' : `and ${money(totals.taxCents)} tax on it; `}${sayOtherBasis(plan)}`,
     },
     ...(plan.range === undefined ? [] : [sayBand(plan.range, shop)]),
   ];

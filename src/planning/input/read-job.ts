@@ -12,6 +12,7 @@ import { findSpecies } from '../../core/lumber/species.ts';
 import { nameKey, sameName, type Job, type Opening } from '../job.ts';
 import { checkUnknowns } from '../price-unknowns.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
+import { checkAllowances } from './check-allowances.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
 import { checkHours, readHours } from './read-hours.ts';
 import { readOpenings } from './read-openings.ts';
@@ -133,7 +134,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   faults.push(...inOpenings.faults);
   cautions.push(...inOpenings.cautions);
   if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
-  faults.push(...checkFaces(job), ...checkHours(job));
+  faults.push(...checkFaces(job), ...checkHours(job), ...checkAllowances(job));
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   cautions.push(...cautionAssumedHeights(shop, job.profiles, shopTable));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));

@@ -4,7 +4,19 @@ import { money, named, percent, type SettingDefinition } from './setting.ts';
 /** A cent, a whole dollar (or whatever the currency is), five of them. */
 export const PRICE_ROUNDINGS = ['cent', 'dollar', '5'] as const;
 
+/** What the price goes by: the sticks that the plan opens, or the offcut allowance. */
+export const PRICE_BASES = ['plan', 'allowance'] as const;
+export type PriceBasis = (typeof PRICE_BASES)[number];
+
 export const MONEY_SETTINGS = {
+  priceBasis: {
+    ...named('setting.priceBasis'),
+    kind: 'word',
+    unit: '',
+    usual: 'plan',
+    allowed: PRICE_BASES,
+    note: 'What the price goes by: the sticks of the plan, or net with the offcut allowance',
+  },
   hourlyRate: money('setting.hourlyRate', '0', 'an hour', 'Shop labor'),
   overhead: percent('setting.overhead', '0', 'On lumber and labor', 1000),
   contingency: percent('setting.contingency', '0', 'On cost, for what nobody can see yet', 1000),

@@ -1,4 +1,5 @@
 /** What is lost, joined, kept and allowed of lumber. */
+import { ALLOWANCE_OF } from '../../core/lumber/offcut-allowance.ts';
 import { length, named, percent, type SettingDefinition } from './setting.ts';
 
 export const STOCK_SETTINGS = {
@@ -50,5 +51,13 @@ export const STOCK_SETTINGS = {
     'Added to trim at the floor over 4 ft that is square or coped between two inside corners of Walls; 0 for none',
     false,
   ),
-  offcutAllowance: percent('setting.offcutAllowance', '10', 'On top of net board feet', 300),
+  offcutAllowance: percent('setting.offcutAllowance', '10', 'On top of net', 300),
+  allowanceOf: {
+    ...named('setting.allowanceOf'),
+    kind: 'word',
+    unit: '',
+    usual: 'net',
+    allowed: ALLOWANCE_OF,
+    note: 'What its percent is of: net, or all that is bought',
+  },
 } as const satisfies Readonly<Record<string, SettingDefinition>>;

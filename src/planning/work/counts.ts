@@ -1,11 +1,14 @@
-/** How many of what work is counted by there are: the one place where each count is defined. */
+/**
+ * How many of what work is counted by there are: the one place where each count is defined. What the sticks
+ * of a plan decide has a second count, by the offcut allowance: see allowed-counts.ts beside.
+ */
 import type { ExactInches } from '../../core/units/length.ts';
 import type { Profile } from '../job.ts';
 import type { CutStick } from '../job-plan.ts';
 import { countJoints } from '../joints.ts';
 import type { Piece } from '../piece.ts';
 import type { SetUp } from '../plan-setup.ts';
-import type { ProfilePer } from './work-row.ts';
+import type { Counts, LumberCounts } from './work-row.ts';
 
 const INCHES_PER_FOOT = 12;
 /** A crown's back, against the wall and against the ceiling. */
@@ -27,8 +30,6 @@ export interface Counted {
   readonly boards: number;
 }
 
-export type Counts = Readonly<Record<ProfilePer, number>>;
-
 /**
  * - set-up: one for each cove
  * - pass: passes of one blank over the blade, times the blanks; foot a pass: each times the blank's length
@@ -44,32 +45,45 @@ export type Counts = Readonly<Record<ProfilePer, number>>;
  * - board: each board or stick that is opened; one that several profiles are cut from, by their strips
  */
 export function countWork(counted: Counted): Counts {
-  const { profile, pieces, sticks, setUp, boards } = counted;
-  const feetNet = Number(counted.lengthNet) / INCHES_PER_FOOT;
+  const { profile, sticks, setUp, boards } = counted;
   const passes = sticks.length === 0 ? 0 : (setUp?.passHeights.length ?? 0);
   const feet = feetOf(sticks);
+  return {
+    ...countPieces(counted),
+    'set-up': setUp === undefined || sticks.length === 0 ? 0 : 1,
+    pass: passes * sticks.length,
+    'foot a pass': passes * feet,
+    'foot a cut': backBevelsOf(profile) * feet,
+    'foot a rip': feetOf(sticks.filter(({ item }) => item.kind === 'board')),
+    crosscut: sticks.reduce((sum, stick) => sum + stick.pieces.length + 1, 0),
+    joint: countJoints(sticks),
+    board: boards,
+  };
+}
+
+/** What pieces and their lengths alone decide. */
+export function countPieces({
+  profile,
+  pieces,
+  setUp,
+  lengthNet,
+  boardFeetWithAllowance,
+}: Omit<Counted, 'sticks' | 'boards'>): Omit<Counts, keyof LumberCounts> {
+  const feetNet = Number(lengthNet) / INCHES_PER_FOOT;
   const runs = pieces.filter(({ kind }) => kind === 'run');
   const ends = runs.flatMap(({ left, right }) => [left.kind, right.kind]);
   const miters = ends.filter((end) => end === 'inside miter' || end === 'outside miter').length;
   const isSprung = profile.spring !== undefined;
   return {
-    'set-up': setUp === undefined || sticks.length === 0 ? 0 : 1,
-    pass: passes * sticks.length,
-    'foot a pass': passes * feet,
     foot: feetNet,
-    'foot a cut': backBevelsOf(profile) * feet,
-    'foot a rip': feetOf(sticks.filter(({ item }) => item.kind === 'board')),
-    'square foot': sticks.length === 0 ? 0 : ((setUp?.arcLength ?? 0) / INCHES_PER_FOOT) * feetNet,
+    'square foot': ((setUp?.arcLength ?? 0) / INCHES_PER_FOOT) * feetNet,
     'square foot a coat': (faceOf(profile, setUp) / INCHES_PER_FOOT) * feetNet,
     piece: pieces.length,
-    crosscut: sticks.reduce((sum, stick) => sum + stick.pieces.length + 1, 0),
     miter: isSprung ? 0 : miters,
     'compound miter': isSprung ? miters : 0,
     cope: ends.filter((end) => end === 'cope').length,
     return: ends.filter((end) => end === 'return').length,
-    joint: countJoints(sticks),
-    'board foot': counted.boardFeetWithAllowance ?? 0,
-    board: boards,
+    'board foot': boardFeetWithAllowance ?? 0,
   };
 }
 

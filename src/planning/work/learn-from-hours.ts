@@ -4,7 +4,6 @@ import type { Where } from '../../core/faults/fault.ts';
 import { nameKey, sameName } from '../job.ts';
 import type { JobPlan } from '../job-plan.ts';
 import { scopeKey } from '../input/read-hours.ts';
-import { countsOfPlan } from './counts-of-plan.ts';
 import type { HoursRow } from './hours-row.ts';
 import { countJob } from './job-work.ts';
 import { isUsualRate } from './usual-work.ts';
@@ -173,7 +172,6 @@ function listCandidates(
   works: readonly WorkRow[],
   profile: string | undefined,
 ): Candidate[] {
-  const counts = countsOfPlan(plan);
   const ofJob = namesOf(plan.jobWork.lines);
   const everyName = new Set([...ofJob, ...plan.profiles.flatMap(({ work }) => [...namesOf(work)])]);
   const own = plan.profiles.flatMap((planned) => {
@@ -184,7 +182,7 @@ function listCandidates(
       const { per } = row;
       if (per === 'factor' || per === 'job' || per === 'room' || per === 'opening') return [];
       const times = per === 'foot' ? factorFor(rows) : 1;
-      const count = (counts.get(planned)?.[per] ?? 0) * times;
+      const count = planned.byPlan.counts[per] * times;
       const name = nameKey(row.work);
       return [{ row, count, isPaid: names.has(name) || ofJob.has(name) }];
     });

@@ -1,7 +1,13 @@
 /** Work as lines: how many of what, and what it comes to in hours and in money. */
 import type { Hours } from '../job-plan.ts';
-import type { Counts } from './counts.ts';
-import { isNotIncluded, isOfTheJob, type JobPer, type WorkLine, type WorkRow } from './work-row.ts';
+import {
+  isNotIncluded,
+  isOfTheJob,
+  type Counts,
+  type JobPer,
+  type WorkLine,
+  type WorkRow,
+} from './work-row.ts';
 import { factorFor, jobRows } from './works-of.ts';
 
 /** @param works the rows that hold for the profile, see worksOf */

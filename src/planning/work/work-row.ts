@@ -33,6 +33,13 @@ export type JobPer = (typeof OF_THE_JOB)[number];
 /** Counted profile by profile; a factor is no count, see `factorFor`. */
 export type ProfilePer = Exclude<WorkPer, JobPer | 'factor'>;
 
+export type Counts = Readonly<Record<ProfilePer, number>>;
+/** What sticks, or the lumber that is allowed, decide. */
+export type LumberCounts = Pick<
+  Counts,
+  'set-up' | 'pass' | 'foot a pass' | 'foot a cut' | 'foot a rip' | 'crosscut' | 'joint' | 'board'
+>;
+
 export const WORK_CELLS = [
   'workDone',
   'per',

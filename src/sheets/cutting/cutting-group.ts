@@ -83,7 +83,7 @@ function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
 
 function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number): void {
   const { draft, pages, plan, acrossSheets, onThisSheet, facts } = cutting;
-  const { profile, sticks, money: lines } = planned;
+  const { profile, sticks, byPlan } = planned;
   const again = [continued(profile.name)];
   const places = sticks.map((stick) => {
     const { row, cuts } = addStick(draft, pages, facts, profile, stick, scale, again);
@@ -91,7 +91,7 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     if (stick.offcutKept) onThisSheet.place('kept', STICKS.at('kept', row), stick);
     return row;
   });
-  const lumber = money(lines.lumberCents);
+  const lumber = money(byPlan.money.lumberCents);
   const [first, last] = [places[0] ?? draft.next, draft.next - 1];
   // A stick's own row alone has a number where its length is, and one where it says what is cut of it.
   const lengths = STICKS.range('length', first, last);

@@ -19,7 +19,7 @@ export function addSummary(cutting: CuttingDraft): void {
   const figures = plan.profiles.map((planned) => ({
     planned,
     sticks: planned.sticks.length,
-    lumber: money(planned.money.lumberCents),
+    lumber: money(planned.byPlan.money.lumberCents),
     stickLength: total(planned.sticks.map((stick) => numberIn(stick.length, unit))),
     keptLength: total(keptOf(planned.sticks).map((stick) => numberIn(stick.offcut, unit))),
     sticksCut: planned.sticks.filter(({ isCut }) => isCut).length,

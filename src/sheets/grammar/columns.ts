@@ -12,6 +12,8 @@ import type { StyleName } from './styles.ts';
 export interface HeadingFacts {
   readonly unit: LengthUnit;
   readonly currency: string;
+  /** What percents of the offcut allowance are of. */
+  readonly allowanceOf?: string;
 }
 
 /** Null for a cell that only has the headings' style. */

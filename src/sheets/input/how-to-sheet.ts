@@ -78,7 +78,7 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
 const FIGURES: readonly (readonly [string, string])[] = [
   [
     'Board feet',
-    'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, not of what is bought), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
+    'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, or of what is bought, as allowance of on Shop says), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
   ],
   [
     'Grade and yield',
@@ -105,12 +105,16 @@ const FIGURES: readonly (readonly [string, string])[] = [
     'The moldings, brought up to the minimum charge where they come to less; delivery as it is; and what rounds both up to the next cent, dollar (or whatever the currency is) or 5. Tax is on all of it, on what lumber less credit and its markup make of it (divided by 1 - margin), or on nothing.',
   ],
   [
+    'What the price goes by',
+    'Price basis on Shop. By the plan: the sticks that the plan opens, their offcut credit and the work on them. By the allowance: net length or board feet with the offcut allowance, at the least price of the lumber that can be bought, no credit, and the work counted by the allowance: no stick and no time of search moves it, and more of anything never costs less. The allowance is of net, or of what is bought (allowance of): 20 % of net makes 120 of 100, 20 % of what is bought 125. Set-up spares are in it by no count of their own. Pieces that are cut stay in the price, done runs are out of it, by the one as by the other; what is cut and asked for no more is in it by the plan alone. Office has both prices, and how far they are apart; the client sees the one.',
+  ],
+  [
     'Offcut credit',
     'An offcut that is kept earns its length at the percent of the cheapest price, rounded down to the cent offcut by offcut, and never more than half of its stick.',
   ],
   [
     'Prices to quote',
-    'On the sheet Office, before minimum charge, delivery, rounding up and tax. A foot (or metre) of a molding is its price over its net length, with and without the work of its set-up. Ten feet more (another length may be typed there) are lumber less credit as it costs by net length in this plan, and the work that grows with length: passes, boards, and what goes by the foot, the square foot or the board foot; no set-up, no more pieces, ends, crosscuts and joints. Of lumber and of labor each comes into the price times (1 + overhead) × (1 + contingency) + its markup, over 1 - margin. An opening is what its casing, apron and stool come to by length, on average of its kind.',
+    'On the sheet Office, before minimum charge, delivery, rounding up and tax. A foot (or metre) of a molding is its price over its net length, with and without the work of its set-up. Ten feet more (another length may be typed there) are lumber less credit as the price has it by net length, and the work that grows with length: passes, boards, and what goes by the foot, the square foot or the board foot; no set-up, no more pieces, ends, crosscuts and joints. Of lumber and of labor each comes into the price times (1 + overhead) × (1 + contingency) + its markup, over 1 - margin. An opening is what its casing, apron and stool come to by length, on average of its kind.',
   ],
   [
     'Low, likely, high',

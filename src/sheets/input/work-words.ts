@@ -5,36 +5,51 @@ import { SETTINGS } from '../../planning/shop.ts';
 import { USUAL_WORK } from '../../planning/work/usual-work.ts';
 import type { WorkPer } from '../../planning/work/work-row.ts';
 
-/** As counts.ts has them. */
+/** As counts.ts and allowed-counts.ts have them. */
 export const COUNTS: readonly (readonly [per: WorkPer | 'metre', text: string])[] = [
   ['job', 'Once.'],
   ['room', 'Each room with pieces still to cut.'],
   ['opening', 'Each door, window and cased opening of Openings, as often as its Quantity.'],
   ['set-up', 'Each cove.'],
-  ['pass', 'Each pass of each blank over the blade.'],
-  ['foot a pass', 'The length of the blank, for each of its passes.'],
+  [
+    'pass',
+    'Each pass of each blank over the blade. By the allowance: each pass of each stick or blank that the length allowed is of the row of Stock that prices it, rounded up.',
+  ],
+  [
+    'foot a pass',
+    'The length of the blank, for each of its passes. By the allowance: the length allowed, for each pass.',
+  ],
   ['foot', 'The net length of the pieces.'],
   [
     'foot a cut',
-    'The length of the whole sticks, for each back bevel: a crown cove has two, others none.',
+    'The length of the whole sticks, for each back bevel: a crown cove has two, others none. By the allowance: the length allowed, for each back bevel.',
   ],
-  ['foot a rip', 'The length of each blank that comes from a board.'],
+  [
+    'foot a rip',
+    'The length of each blank that comes from a board. By the allowance: the length allowed, where a board prices it.',
+  ],
   ['square foot', 'The cove’s curve along the net length; none of what is bought.'],
   [
     'square foot a coat',
     'The face along the net length: curve and flats of a cove, the blank’s width of others. A row for each coat, under a name of its own.',
   ],
   ['piece', 'Each piece, returns to the wall too.'],
-  ['crosscut', 'Each length cut off a stick, and once more for the stick, whose end is trimmed.'],
+  [
+    'crosscut',
+    'Each length cut off a stick, and once more for the stick, whose end is trimmed. By the allowance: each piece and joint, and each stick or blank as under pass.',
+  ],
   ['miter', 'Each mitered end of what stands upright or lies flat, beside its crosscut.'],
   ['compound miter', 'Each mitered end of what has a Spring.'],
   ['cope', 'Each coped end.'],
   ['return', 'Each end that turns back to the wall.'],
-  ['joint', 'Of each piece that comes in parts, one less than the parts.'],
+  [
+    'joint',
+    'Of each piece that comes in parts, one less than the parts. By the allowance: the fewest that the longest stick to price it by allows.',
+  ],
   ['board foot', 'Of what is made here: net, with the offcut allowance.'],
   [
     'board',
-    'Each board or stick that is opened; of one for several moldings, a share by its strips.',
+    'Each board or stick that is opened; of one for several moldings, a share by its strips. By the allowance: the sticks or blanks as under pass, over the blanks that a board of that row gives, rounded up.',
   ],
   [
     'metre',

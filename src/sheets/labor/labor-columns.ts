@@ -11,7 +11,7 @@ export const RATES = columns({
   money: right(({ currency }) => `Each, beside the time (${currency})`),
 });
 
-/** What it comes to, molding by molding and for the whole job. */
+/** What it comes to, molding by molding and for the whole job: as planned, and by the offcut allowance. */
 export const LINES = columns({
   number: right('No.'),
   work: left('Work'),
@@ -22,25 +22,9 @@ export const LINES = columns({
   count: right('How many'),
   hours: right('Hours'),
   money: right(({ currency }) => `Beside the time (${currency})`),
+  allowedCount: right('By the allowance: how many'),
+  allowedHours: right('Hours by it'),
+  allowedMoney: right(({ currency }) => `Beside the time by it (${currency})`),
 });
 
-/** What lumber comes to by the allowance and as planned, a row a molding. */
-export const ALLOWED = columns({
-  number: right('No.'),
-  molding: left('Molding'),
-  stock: left('Priced by'),
-  net: right('Net'),
-  per: left('Of it'),
-  allowance: right('Allowed, % of net'),
-  planned: right('Planned, % of net'),
-  each: right(({ currency }) => `Each (${currency})`),
-  allowed: right(({ currency }) => `By the allowance (${currency})`),
-  asPlanned: right(({ currency }) => `As planned, less credit (${currency})`),
-  more: right(({ currency }) => `More as planned (${currency})`),
-  morePercent: right('More, %'),
-});
-
-export const GRID = gridFor(
-  [6, 24, 20, 15, 12, 12, 12, 12, 13, 13, 13, 11],
-  [RATES, LINES, ALLOWED],
-);
+export const GRID = gridFor([6, 24, 20, 15, 12, 12, 12, 12, 13, 13, 13, 13], [RATES, LINES]);

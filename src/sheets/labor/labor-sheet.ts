@@ -10,14 +10,18 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar/sheet-draft.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor, type WorkLine, type WorkRow } from '../../planning/work/work-row.ts';
-import { addAllowed } from './allowed-table.ts';
-import { countCell } from './count-formulas.ts';
+import { allowedCountCell, countCell } from './count-formulas.ts';
 import { GRID, LINES, RATES } from './labor-columns.ts';
-import { NO_LINES, sayNotIncluded, SECTIONS, SUBTITLE, WHOLE_JOB } from './labor-words.ts';
+import { NO_LINES, sayNotIncluded, saySubtitle, SECTIONS, WHOLE_JOB } from './labor-words.ts';
 
-/** A line with whose it is; the whole job's has no plan of a profile. */
+/** A row of Work with whose it is, its lines as planned and by the allowance; the whole job's has no plan of a profile. */
 interface OwnLine {
-  readonly line: WorkLine;
+  readonly row: WorkRow;
+  /** Times this are the hours of one. */
+  readonly factor: number;
+  /** Absent where there is none to do. */
+  readonly line?: WorkLine;
+  readonly allowed?: WorkLine;
   readonly planned?: ProfilePlan;
 }
 
@@ -30,11 +34,11 @@ export function draftLabor(
   const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true);
   draft.spread('Labor', 'title');
   addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, GRID.length - 1]);
-  draft.spread(SUBTITLE, 'note');
+  draft.spread(saySubtitle(shop), 'note');
   draft.blank();
   const lines: OwnLine[] = [
-    ...plan.profiles.flatMap((planned) => planned.work.map((line) => ({ line, planned }))),
-    ...plan.jobWork.lines.map((line) => ({ line })),
+    ...plan.profiles.flatMap((planned) => linesOf(planned, plan.job.work)),
+    ...plan.jobWork.lines.map((line) => ({ row: line.row, factor: line.factor, line })),
   ];
   const blocks = [1];
   const begin = (): void => {
@@ -49,8 +53,6 @@ export function draftLabor(
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
   draft.blank();
-  begin();
-  addAllowed(draft, plan, acrossSheets);
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
     begin();
@@ -64,13 +66,34 @@ export function draftLabor(
   };
 }
 
+type Counted = 'count' | 'allowedCount';
+type Timed = 'hours' | 'allowedHours';
+type Paid = 'money' | 'allowedMoney';
+
+/** The whole job's work is the same by the one and the other. */
+function allowedOf({ line, allowed, planned }: OwnLine): WorkLine | undefined {
+  return planned === undefined ? line : allowed;
+}
+
+/** In the order of Work; a count that is 0 one way or the other has a row all the same. */
+function linesOf(planned: ProfilePlan, works: readonly WorkRow[]): OwnLine[] {
+  const { byPlan, byAllowance } = planned;
+  const isIn = (row: WorkRow) => (one: WorkLine) => one.row === row;
+  return worksOf(planned.profile, works).flatMap((row): OwnLine[] => {
+    const [line, allowed] = [byPlan.work.find(isIn(row)), byAllowance.work.find(isIn(row))];
+    const factor = (line ?? allowed)?.factor;
+    if (factor === undefined) return [];
+    return [{ row, factor, planned, ...(line && { line }), ...(allowed && { allowed }) }];
+  });
+}
+
 /** Only what a line goes by: what is not in the price has no rate to change. */
 function addRates(
   draft: SheetDraft,
   { job }: JobPlan,
   lines: readonly OwnLine[],
 ): ReadonlyMap<WorkRow, { readonly row: number; readonly number: number }> {
-  const used = new Set(lines.flatMap((own) => [own.line.row, ...factorsOf(own, job.work)]));
+  const used = new Set(lines.flatMap((own) => [own.row, ...factorsOf(own, job.work)]));
   const rates = new Map<WorkRow, { row: number; number: number }>();
   draft.spread(SECTIONS.rates, 'section');
   draft.put(RATES.headings(job.shop));
@@ -101,14 +124,19 @@ function addLine(
   rates: ReturnType<typeof addRates>,
   acrossSheets: PlanAnchors,
 ): void {
-  const { line, planned } = own;
-  const { row: work, count, factor, hours, money } = line;
+  const { row: work, factor, line, planned } = own;
+  const allowed = allowedOf(own);
   const rate = rates.get(work);
   if (rate === undefined) throw new RangeError(`Nothing says what ${work.work} takes.`);
   const row = draft.next;
   const minutes = RATES.fixed('minutes', rate.row);
-  const { word, holds } = perUnitIn(job.shop.unit, work.per);
-  const at = (column: 'count' | 'minutes' | 'factor'): string => LINES.at(column, row);
+  const { unit } = job.shop;
+  const { word, holds } = perUnitIn(unit, work.per);
+  const at = (column: Counted | 'minutes' | 'factor'): string => LINES.at(column, row);
+  const hours = (count: Counted, value = 0): DraftCell =>
+    sum(`${at(count)}*${at('minutes')}*${at('factor')}/60`, value, 'rowDecimal');
+  const money = (count: Counted, value = 0): DraftCell =>
+    sum(`${at(count)}*${RATES.fixed('money', rate.row)}`, value, 'rowDecimal');
   draft.put(
     LINES.row({
       number: cell(rate.number, 'rowWhole'),
@@ -118,16 +146,29 @@ function addLine(
       minutes: sum(minutes, inUnit(work.minutes, holds), 'rowNumber'),
       factor: factorCell(factor, factorsOf(own, job.work), rates),
       count:
-        planned === undefined
-          ? cell(count, 'rowDecimal')
-          : countCell(line, planned, job.shop.unit, acrossSheets),
-      hours: sum(`${at('count')}*${at('minutes')}*${at('factor')}/60`, hours, 'rowDecimal'),
-      money: sum(`${at('count')}*${RATES.fixed('money', rate.row)}`, money, 'rowDecimal'),
+        line === undefined || planned === undefined
+          ? cell(line?.count ?? 0, 'rowDecimal')
+          : countCell(line, planned, unit, acrossSheets),
+      hours: hours('count', line?.hours),
+      money: money('count', line?.money),
+      allowedCount:
+        allowed === undefined
+          ? cell(0, 'rowDecimal')
+          : planned === undefined
+            ? sum(at('count'), allowed.count, 'rowDecimal')
+            : allowedCountCell(allowed, planned, unit, acrossSheets),
+      allowedHours: hours('allowedCount', allowed?.hours),
+      allowedMoney: money('allowedCount', allowed?.money),
     }),
   );
-  acrossSheets.place('hoursOnLabor', onSheet('labor', LINES.fixed('hours', row)), line);
-  acrossSheets.place('countOnLabor', onSheet('labor', LINES.fixed('count', row)), line);
-  acrossSheets.place('moneyOnLabor', onSheet('labor', LINES.fixed('money', row)), line);
+  const on = (column: Counted | Timed | Paid): string => onSheet('labor', LINES.fixed(column, row));
+  const lend = (one: WorkLine, counted: Counted, timed: Timed, paid: Paid): void => {
+    acrossSheets.place('countOnLabor', on(counted), one);
+    acrossSheets.place('hoursOnLabor', on(timed), one);
+    acrossSheets.place('moneyOnLabor', on(paid), one);
+  };
+  if (line !== undefined) lend(line, 'count', 'hours', 'money');
+  if (own.allowed !== undefined) lend(own.allowed, 'allowedCount', 'allowedHours', 'allowedMoney');
 }
 
 /** What one takes, for a metre of so many feet: as it was typed, though a foot of it is kept. */
@@ -136,8 +177,8 @@ function inUnit(each: number, holds: number): number {
 }
 
 /** The rows of Work whose factor a line's hours are times. */
-function factorsOf({ line, planned }: OwnLine, works: readonly WorkRow[]): WorkRow[] {
-  if (planned === undefined || line.row.per !== 'foot') return [];
+function factorsOf({ row, planned }: OwnLine, works: readonly WorkRow[]): WorkRow[] {
+  if (planned === undefined || row.per !== 'foot') return [];
   return worksOf(planned.profile, works).filter(({ per, isOurs }) => per === 'factor' && isOurs);
 }
 
@@ -156,11 +197,15 @@ function factorCell(
 function addTotals(draft: SheetDraft, lines: readonly OwnLine[], first: number): void {
   const rows = [first, draft.next - 1] as const;
   const label = cell(null, 'totalLabel');
+  const added = (column: Timed | Paid, of: (one: OwnLine) => number | undefined): DraftCell =>
+    LINES.sumCell(column, rows, total(lines.map((one) => of(one) ?? 0)), 'total');
   const cells: SheetRow = LINES.loose(
     {
       work: cell('Together', 'totalLabel'),
-      hours: LINES.sumCell('hours', rows, total(lines.map(({ line }) => line.hours)), 'total'),
-      money: LINES.sumCell('money', rows, total(lines.map(({ line }) => line.money)), 'total'),
+      hours: added('hours', ({ line }) => line?.hours),
+      money: added('money', ({ line }) => line?.money),
+      allowedHours: added('allowedHours', (one) => allowedOf(one)?.hours),
+      allowedMoney: added('allowedMoney', (one) => allowedOf(one)?.money),
     },
     label,
   );

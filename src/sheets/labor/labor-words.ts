@@ -1,20 +1,24 @@
 /** What the labor sheet says in sentences; its headings stand in labor-columns.ts. */
 import type { Job } from '../../planning/job.ts';
+import type { PriceBasis } from '../../planning/settings/money-settings.ts';
 import { sayWork, type WorkRow } from '../../planning/work/work-row.ts';
 import { isService, workNotIncluded } from '../words/say-work.ts';
 
-export const SUBTITLE =
-  'For the office. Each hour of the price is a line here: how many of what, times the minutes each. Change the minutes of a kind of work, and hours and prices follow on Production. The counts are those of the other sheets; what each is, the How to sheet says.';
+const BASIS_SAYS: Readonly<Record<PriceBasis, string>> = {
+  plan: 'The price goes by the counts as planned; those by the offcut allowance stand beside them.',
+  allowance:
+    'The price goes by the counts by the offcut allowance; those as planned are what the shop does.',
+};
+
+export function saySubtitle({ priceBasis }: Pick<Job['shop'], 'priceBasis'>): string {
+  return `For the office. Each hour of the price is a line here: how many of what, times the minutes each. Change the minutes of a kind of work, and hours and prices follow on Production. The counts are those of the other sheets; what each is, the How to sheet says. ${BASIS_SAYS[priceBasis]}`;
+}
 
 export const SECTIONS = {
   rates: 'What one takes',
   lines: 'What it comes to',
   without: 'Not in the price',
-  allowed: 'Lumber by the offcut allowance, and as planned',
 } as const;
-
-export const ALLOWED_NOTE =
-  'The price goes by the lumber as planned. By the allowance: net and the allowance (a percent of net, not of what is bought), at the least price of the lumber that can be bought; set-up spares are not in it. No time of search moves it.';
 
 export const WHOLE_JOB = 'The whole job';
 export const NO_LINES = 'Nothing is left to do.';

@@ -1,5 +1,6 @@
 /** Molding by molding: what the joints of spliced pieces come to, and each of them. */
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import { costingBy } from '../../planning/price-bases.ts';
 import { jointLines, priceOfWork } from '../../planning/unit-prices.ts';
 import { money } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
@@ -14,7 +15,7 @@ export function addJoints(
   terms: Terms,
   acrossSheets: PlanAnchors,
 ): void {
-  const joined = plan.profiles.filter(({ tally }) => tally.joints > 0);
+  const joined = plan.profiles.filter((one) => jointsOf(one, plan) > 0);
   draft.spread(SECTIONS.joints, 'section');
   draft.spread(JOINTS_NOTE, 'note');
   draft.put(JOINTS.headings(plan.job.shop));
@@ -23,21 +24,28 @@ export function addJoints(
   draft.blank();
 }
 
+/** Those of the price. */
+function jointsOf(planned: ProfilePlan, { job: { shop } }: JobPlan): number {
+  return costingBy(planned, shop.priceBasis).counts.joint;
+}
+
 function addProfile(
   draft: SheetDraft,
-  { job: { shop } }: JobPlan,
+  plan: JobPlan,
   planned: ProfilePlan,
   terms: Terms,
   acrossSheets: PlanAnchors,
 ): void {
-  const { profile, tally } = planned;
+  const { shop } = plan.job;
+  const { profile } = planned;
+  const joints = jointsOf(planned, plan);
   const lines = jointLines(planned);
   const row = draft.next;
   const price = money(priceOfWork(lines, shop));
   draft.put(
     JOINTS.row({
       profile: cell(profile.name, 'rowStrong'),
-      joints: cell(tally.joints, 'rowWhole'),
+      joints: cell(joints, 'rowWhole'),
       price: sum(
         () => `ROUND((${laborFormula(lines, acrossSheets)})*${terms.labor},2)`,
         price,
@@ -45,7 +53,7 @@ function addProfile(
       ),
       each: sum(
         `${JOINTS.at('price', row)}/${JOINTS.at('joints', row)}`,
-        price / tally.joints,
+        price / joints,
         'rowDecimal',
       ),
     }),

@@ -6,6 +6,7 @@ import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { addBases } from './by-basis.ts';
 import { addRange } from './by-chance.ts';
 import { addLearned } from './by-hours.ts';
 import { addJoints } from './by-joint.ts';
@@ -27,6 +28,8 @@ export function draftOffice(
   draft.blank();
   const terms = addTerms(draft, plan.job.shop, acrossSheets);
   const blocks = [1, draft.next];
+  addBases(draft, plan, acrossSheets);
+  if (plan.profiles.length > 0) blocks.push(draft.next);
   const rows = addLengths(draft, plan, terms, acrossSheets);
   for (const add of [
     () => addOpenings(draft, plan, rows),

@@ -1,11 +1,15 @@
 /** What the office sheet says in sentences; its headings stand in office-columns.ts. */
+import type { PriceBasis } from '../../planning/settings/money-settings.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 
 export const SUBTITLE =
-  'For the office: prices to quote from. All are parts of the moldings’ price as planned. Minimum charge, delivery, what rounds the price up, and tax are of the whole job: they come on top, see Production.';
+  'For the office: prices to quote from. All are parts of the moldings’ price, by the price basis of Shop. Minimum charge, delivery, what rounds the price up, and tax are of the whole job: they come on top, see Production.';
 
 export const SECTIONS = {
   terms: 'What the price is made by',
+  bases: 'By the plan and by the offcut allowance',
+  spent: 'Lumber and labor by the one and the other',
+  jobPrice: 'Price of the job',
   lengths: 'By length',
   openings: 'By opening',
   rooms: 'By room',
@@ -30,8 +34,20 @@ export const MORE_SAYS: Readonly<Record<LengthUnit, string>> = {
   mm: 'm: what more of it to price; type another',
 };
 
+export const BASIS_NOTES: Readonly<Record<PriceBasis, string>> = {
+  plan: 'The price goes by the plan: the sticks that it opens, their offcut credit, and the work on them. The client sees that one figure.',
+  allowance:
+    'The price goes by the offcut allowance: no stick, time of search or credit moves it, and more of anything never costs less. The client sees that one figure. Pieces cut already stay in it as long as they are asked for; what is cut and asked for no more is in the price by the plan alone.',
+};
+
+export const ALLOWED_NOTE =
+  'Net and the allowance, at the least price of the lumber that can be bought; set-up spares are not in it. Percents are of what the heading names. Planned is what this plan opens.';
+
+export const SPENT_NOTE =
+  'By the allowance, passes, crosscuts and boards go by so many sticks or blanks of the row that prices the lumber: the length allowed over one of them, rounded up. Lumber planned is less offcut credit. The lines of labor stand on Labor.';
+
 export const LENGTHS_NOTE =
-  'Set-up is the work by the set-up; its spare is lumber, which stays in both. More of a molding is in longer runs: lumber as it costs by net length in this plan, waste and spare in it, and the work that grows with length; no set-up, no more pieces, ends or crosscuts. More pieces as they are on average cost the price without set-up. Both are averages: whether one stick more is opened, only a new plan says.';
+  'Set-up is the work by the set-up; its spare is lumber as planned, which stays in both. More of a molding is in longer runs: lumber as the price has it by net length, waste or allowance in it, and the work that grows with length; no set-up, no more pieces, ends or crosscuts. More pieces as they are on average cost the price without set-up. Both are averages: whether one stick more is opened, only a new plan says.';
 
 export const OPENINGS_NOTE =
   'What Openings makes: casing, aprons, stools, each at its molding’s price by length. What openings take out of base or rails is not taken off here. Openings without pieces to cut are not counted.';
@@ -57,7 +73,7 @@ export const RANGE_LINES = {
 
 export const RANGE_SAYS: Readonly<Record<keyof typeof RANGE_LINES, string>> = {
   low: 'one job in ten comes to less',
-  likely: 'all as typed: the price as planned',
+  likely: 'all as typed: the price as it stands',
   middle: 'as many jobs come to less as to more',
   high: 'one job in ten comes to more',
 };

@@ -260,5 +260,5 @@ function clientChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
 }
 
 function lumberOf({ profiles }: JobPlan): number {
-  return money(total(profiles.map((one) => one.money.lumberCents)));
+  return money(total(profiles.map((one) => one.byPlan.money.lumberCents)));
 }

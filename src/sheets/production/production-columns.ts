@@ -39,7 +39,7 @@ export const QUANTITIES = columns({
   thickness: right(({ unit }) => `Thickness as sold (${unit})`),
   blankWidth: right(({ unit }) => `Blank width (${unit})`),
   boardFeet: right('Board feet, net'),
-  allowance: right('Allowance, %'),
+  allowance: right(({ allowanceOf = 'net' }) => `Allowance, % of ${allowanceOf}`),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
 });

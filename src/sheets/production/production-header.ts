@@ -71,6 +71,9 @@ function lendRates(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): v
     materialMarkup: at('materialMarkup'),
     laborMarkup: at('laborMarkup'),
     margin: at('margin'),
+    minimumCharge: at('minimumCharge'),
+    delivery: at('delivery'),
+    rounding: at('rounding'),
   });
 }
 

@@ -21,8 +21,8 @@ import { roundingFormula, toMinimumFormula } from '../price-formulas.ts';
 import { PRICE_LINES } from '../words/price-lines.ts';
 import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
 import { MONEY } from './production-columns.ts';
-import { moneyBeside } from './work-hours.ts';
-import { NOTHING, SECTIONS } from './production-words.ts';
+import { hoursOnLabor, moneyBeside } from './work-hours.ts';
+import { BY_ALLOWANCE_NOTE, NOTHING, SECTIONS } from './production-words.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost, contingency, markup and price, a row a profile; then the job's price and tax. */
 export function addMoney(
@@ -33,21 +33,23 @@ export function addMoney(
 ): void {
   const { profiles, totals } = plan;
   draft.spread(`${SECTIONS.money} (${totals.currency})`, 'section');
+  const isByAllowance = plan.job.shop.priceBasis === 'allowance';
+  if (isByAllowance) draft.spread(BY_ALLOWANCE_NOTE, 'note');
   draft.put(MONEY.headings(plan.job.shop));
   const first = draft.next;
   profiles.forEach((planned, index) => {
     const row = draft.next;
     onThisSheet.place('moneyRow', row, planned);
     const lumber = onSheet('production', MONEY.at('lumber', row));
-    acrossSheets.place('lumberOnProduction', lumber, planned);
-    const at = (column: 'offcutCredit' | 'price'): string =>
+    if (!isByAllowance) acrossSheets.place('lumberOnProduction', lumber, planned);
+    const at = (column: 'offcutCredit' | 'labor' | 'price'): string =>
       onSheet('production', MONEY.fixed(column, row));
     acrossSheets.place(
       'moneyOnProduction',
-      { lumber, offcutCredit: at('offcutCredit'), price: at('price') },
+      { lumber, offcutCredit: at('offcutCredit'), labor: at('labor'), price: at('price') },
       planned,
     );
-    draft.put(profileRow(planned, index + 1, row, acrossSheets, onThisSheet));
+    draft.put(profileRow(plan, planned, index + 1, row, acrossSheets, onThisSheet));
   });
   addJobWork(draft, plan, acrossSheets, onThisSheet);
   if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NOTHING.pay, 'row') }));
@@ -58,6 +60,7 @@ export function addMoney(
 }
 
 function profileRow(
+  { job: { shop } }: JobPlan,
   planned: ProfilePlan,
   number: number,
   row: number,
@@ -65,6 +68,10 @@ function profileRow(
   onThisSheet: ProductionAnchors,
 ): SheetRow {
   const { profile, tally, work, money: lines } = planned;
+  const isByAllowance = shop.priceBasis === 'allowance';
+  // Hours here are as planned; those by the allowance stand on Labor alone.
+  const hours = (): string =>
+    isByAllowance ? `(${hoursOnLabor(work, acrossSheets)})` : MONEY.at('hours', row);
   return MONEY.row({
     number: cell(number, 'rowWhole'),
     profile: cell(profile.name, 'rowStrong'),
@@ -74,12 +81,15 @@ function profileRow(
         : sum(() => onThisSheet.at('passesInOrder', planned), tally.passes, 'rowWhole'),
     hours: sum(() => onThisSheet.at('hoursInOrder', planned), hoursOf(tally.hours), 'rowDecimal'),
     lumber: sum(
-      () => onThisSheet.at('lumberBorne', planned),
+      () =>
+        isByAllowance
+          ? acrossSheets.at('allowedOnOffice', planned).lumber
+          : onThisSheet.at('lumberBorne', planned),
       money(lines.lumberCents),
       'rowDecimal',
     ),
     offcutCredit: cell(0 - money(lines.offcutCreditCents), 'rowDecimal'),
-    ...fromLabor(row, work, lines, acrossSheets, onThisSheet),
+    ...fromLabor(row, hours, work, lines, acrossSheets, onThisSheet),
   });
 }
 
@@ -100,12 +110,8 @@ function addJobWork(
   draft.put(
     MONEY.sparseRow({
       profile: cell('The whole job', 'rowStrong'),
-      hours: sum(
-        () => lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+'),
-        hours,
-        'rowDecimal',
-      ),
-      ...fromLabor(row, lines, paid, acrossSheets, onThisSheet),
+      hours: sum(() => hoursOnLabor(lines, acrossSheets), hours, 'rowDecimal'),
+      ...fromLabor(row, () => MONEY.at('hours', row), lines, paid, acrossSheets, onThisSheet),
     }),
   );
   onThisSheet.place('jobHours', MONEY.at('hours', row));
@@ -113,9 +119,14 @@ function addJobWork(
   acrossSheets.place('jobPriceOnProduction', onSheet('production', MONEY.at('price', row)));
 }
 
-/** Labor and all that comes of it, in a row whose hours and lumber stand. */
+/**
+ * Labor and all that comes of it, in a row whose lumber stands.
+ *
+ * @param hours Those that are paid, in a formula.
+ */
 function fromLabor(
   row: number,
+  hours: () => string,
   work: readonly WorkLine[],
   lines: Money,
   acrossSheets: PlanAnchors,
@@ -132,7 +143,7 @@ function fromLabor(
   const inCents = (formula: string, cents: number): DraftCell =>
     sum(`ROUND(${formula},2)`, money(cents), 'rowDecimal');
   const paid = (): string =>
-    `${MONEY.at('hours', row)}*${onThisSheet.at('hourlyRate')}${moneyBeside(work, acrossSheets)}`;
+    `${hours()}*${onThisSheet.at('hourlyRate')}${moneyBeside(work, acrossSheets)}`;
   return {
     labor: sum(() => `ROUND(${paid()},2)`, money(lines.laborCents), 'rowDecimal'),
     overhead: inCents(overhead, lines.overheadCents),
@@ -157,7 +168,7 @@ type Added =
 
 function addTotals(
   draft: SheetDraft,
-  { profiles, jobWork, totals }: JobPlan,
+  { profiles, jobWork, totals, job: { shop } }: JobPlan,
   first: number,
   onThisSheet: ProductionAnchors,
 ): void {
@@ -175,6 +186,7 @@ function addTotals(
   const paid = (name: keyof ProfilePlan['money']): number =>
     money(all((one) => one.money[name]) + (jobWork.money?.[name] ?? 0));
   const label = cell(null, 'totalLabel');
+  const isByAllowance = shop.priceBasis === 'allowance';
   const together = {
     profile: cell('Together', 'totalLabel'),
     passes: added(
@@ -184,7 +196,7 @@ function addTotals(
       'totalWhole',
     ),
     hours: added('hours', all(({ tally }) => hoursOf(tally.hours)) + jobWork.hours, 'hours'),
-    lumber: added('lumber', paid('lumberCents'), 'lumber'),
+    lumber: added('lumber', paid('lumberCents'), isByAllowance ? undefined : 'lumber'),
     offcutCredit: added('offcutCredit', 0 - paid('offcutCreditCents')),
     labor: added('labor', paid('laborCents')),
     overhead: added('overhead', paid('overheadCents')),

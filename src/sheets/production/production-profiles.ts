@@ -14,6 +14,7 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { allowanceFormula } from '../price-formulas.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
@@ -29,13 +30,16 @@ import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
 
 const NONE = cell(null, 'row');
 
-type Allowed = 'boardFeetWithAllowance';
 /** What Labor and Cutting take of a profile's row. */
 type Lent =
   | 'netLengthOnProduction'
   | 'stickLengthOnProduction'
   | 'piecesOnProduction'
-  | 'allowedFeetOnProduction';
+  | 'boardFeetOnProduction'
+  | 'allowedFeetOnProduction'
+  | 'allowanceOnProduction';
+type Lender =
+  'length' | 'stickLength' | 'pieces' | 'boardFeet' | 'boardFeetWithAllowance' | 'allowance';
 
 type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
@@ -51,13 +55,15 @@ export function addProfiles(
   const styles = stylesOf(plan);
   plan.profiles.forEach((planned, index) => {
     onThisSheet.place('quantityRow', draft.next, planned);
-    const lend = (name: Lent, column: 'length' | 'stickLength' | 'pieces' | Allowed): void => {
+    const lend = (name: Lent, column: Lender): void => {
       const at = onSheet('production', QUANTITIES.fixed(column, draft.next));
       acrossSheets.place(name, at, planned);
     };
     lend('netLengthOnProduction', 'length');
     lend('stickLengthOnProduction', 'stickLength');
     lend('piecesOnProduction', 'pieces');
+    lend('boardFeetOnProduction', 'boardFeet');
+    lend('allowanceOnProduction', 'allowance');
     lend('allowedFeetOnProduction', 'boardFeetWithAllowance');
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
@@ -124,12 +130,12 @@ function profileRow(
     sticks: sum(() => acrossSheets.at('sticksOnCutting', planned), tally.sticks, 'rowWhole'),
     length: sum(ofLines('length'), numberIn(tally.lengthNet, unit), styles.net.row),
     stickLength: sum(() => acrossSheets.at('lengthOnCutting', planned), length, styles.sticks.row),
+    allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
     ...(profile.make === 'buy'
       ? {
           thickness: NONE,
           blankWidth: NONE,
           boardFeet: cell(SOLD_BY_LENGTH, 'rowDecimal'),
-          allowance: NONE,
           boardFeetWithAllowance: NONE,
           boardFeetBought: NONE,
         }
@@ -140,9 +146,8 @@ function profileRow(
             `${at('thickness')}*${at('blankWidth')}*${at('length')}/${CUBIC_PER_BOARD_FOOT[unit]}`,
             tally.boardFeetNet,
           ),
-          allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
           boardFeetWithAllowance: figureCell(
-            `${at('boardFeet')}*(1+${at('allowance')}/100)`,
+            allowanceFormula(at('boardFeet'), at('allowance'), plan.job.shop.allowanceOf),
             tally.boardFeetWithAllowance,
           ),
           boardFeetBought: boughtCell(plan, planned, onThisSheet),

@@ -12,6 +12,7 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { allowanceFormula } from '../price-formulas.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
@@ -182,7 +183,7 @@ function lineRow(
             values.boardFeet,
           ),
           boardFeetWithAllowance: figure(
-            () => `${at('boardFeet')}*(1+${quantity('allowance')}/100)`,
+            () => allowanceFormula(at('boardFeet'), quantity('allowance'), shop.allowanceOf),
             values.boardFeetWithAllowance,
           ),
           boardFeetBought:

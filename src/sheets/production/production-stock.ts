@@ -61,7 +61,8 @@ export function addStockTable(
   onThisSheet.place('total boardFeetOfStock', LUMBER.at('boardFeet', row));
   onThisSheet.place('total fromRack', LUMBER.at('fromRack', row));
   onThisSheet.place('total toBuy', LUMBER.at('toBuy', row));
-  addShares(draft, plan, sums, onThisSheet);
+  if (isByAllowance(plan)) onThisSheet.place('total lumber', LUMBER.at('cost', row));
+  addShares(draft, plan, sums, acrossSheets, onThisSheet);
   draft.blank();
 }
 
@@ -144,17 +145,24 @@ function sayCutStock({ item }: StockUse, cut: CutStock): string {
   return parts.length === 0 ? '' : `; cut already: ${parts.join(', ')}`;
 }
 
+/** Then the rows of money have other lumber: what is borne as planned has rows of its own, of each profile. */
+function isByAllowance({ job }: JobPlan): boolean {
+  return job.shop.priceBasis === 'allowance';
+}
+
 /** A profile alone bears all of its group; of several the last bears what the others leave, so that they add up. */
 function addShares(
   draft: SheetDraft,
   plan: JobPlan,
   sums: readonly GroupSums[],
+  acrossSheets: PlanAnchors,
   onThisSheet: ProductionAnchors,
 ): void {
   const isShared = plan.groups.some(({ profiles }) => profiles.length > 1);
-  if (isShared) {
+  const isAllowed = isByAllowance(plan);
+  if (isShared || (isAllowed && plan.groups.length > 0)) {
     draft.blank();
-    draft.spread(SECTIONS.shares, 'section');
+    draft.spread(isAllowed ? SECTIONS.borne : SECTIONS.shares, 'section');
     draft.spread(SHARES_NOTE, 'note');
   }
   plan.groups.forEach((group, at) => {
@@ -162,10 +170,14 @@ function addShares(
     if (own === undefined) throw new RangeError(`The stock of ${group.name} has no cost.`);
     const plans = plansOf(plan, group);
     const [alone] = plans;
-    if (alone !== undefined && plans.length === 1) {
-      onThisSheet.place('lumberBorne', own.cost, alone);
-      onThisSheet.place('boardFeetBorne', own.boardFeet, alone);
-    } else addGroupShares(draft, plans, own.cost, onThisSheet);
+    const isAlone = alone !== undefined && plans.length === 1;
+    if (isAlone) onThisSheet.place('boardFeetBorne', own.boardFeet, alone);
+    if (isAlone && !isAllowed) onThisSheet.place('lumberBorne', own.cost, alone);
+    else addGroupShares(draft, plans, own.cost, onThisSheet);
+    for (const planned of isAllowed ? plans : []) {
+      const at = onSheet('production', onThisSheet.at('lumberBorne', planned));
+      acrossSheets.place('lumberOnProduction', at, planned);
+    }
   });
 }
 
@@ -177,10 +189,10 @@ function addGroupShares(
 ): void {
   const first = draft.next;
   plans.forEach((planned, place) => {
-    const { profile, money: lines } = planned;
+    const { profile, byPlan } = planned;
     const isLast = place === plans.length - 1;
     const left = `${cost}-${SHARES.sum('share', first, draft.next - 1)}`;
-    const share = money(lines.lumberCents);
+    const share = money(byPlan.money.lumberCents);
     const none = cell(null, 'row');
     const cells = {
       profile: cell(profile.name, 'row'),

@@ -8,6 +8,7 @@ export const SECTIONS = {
   quantities: 'By profile: pieces, lengths and board feet',
   money: 'By profile: passes, hours and money',
   lumber: 'Lumber: what to pull from the rack, and what to buy',
+  borne: 'Lumber that each profile bears, as planned',
   shares: 'Shares of the lumber that profiles have in common',
   checks: 'What must agree',
   cautions: 'Cautions',
@@ -35,6 +36,10 @@ export const WHY_THIS_ORDER =
 
 export const SHARES_NOTE =
   'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
+
+/** Under the heading of money, where the price goes by the allowance. */
+export const BY_ALLOWANCE_NOTE =
+  'The price goes by the offcut allowance: lumber, without offcut credit, and labor are those that Office and Labor have by it. Passes and hours are as planned.';
 
 export const CHECKS_NOTE =
   'Figures of two sheets, or of two tables, that are come by in different ways. Where they differ, one was changed after planning and the other was not.';

@@ -8,15 +8,20 @@ import type { Step } from './order-step.ts';
 
 /** What a profile's lines of some sums of hours come to, for a step; nothing where there are none. */
 export function hoursOf(
-  { work }: Pick<ProfilePlan, 'work'>,
+  { byPlan }: Pick<ProfilePlan, 'byPlan'>,
   sums: readonly (keyof Hours)[],
   acrossSheets: PlanAnchors,
 ): Pick<Step, 'hours'> {
-  const lines = work.filter((line) => sums.includes(sumOf(line)));
+  const lines = byPlan.work.filter((line) => sums.includes(sumOf(line)));
   if (lines.length === 0) return {};
-  const formula = (): string =>
-    lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+');
+  const formula = (): string => hoursOnLabor(lines, acrossSheets);
   return { hours: () => ({ formula, value: total(lines.map(({ hours }) => hours)) }) };
+}
+
+/** The hours of lines as Labor has them, in a formula; 0 where there are none. */
+export function hoursOnLabor(lines: readonly WorkLine[], acrossSheets: PlanAnchors): string {
+  if (lines.length === 0) return '0';
+  return lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+');
 }
 
 /** What the lines cost beside their hours, to be added to a formula: empty where nothing. */

@@ -25,7 +25,7 @@ export function listLateWork(facts: OrderFacts): Step[] {
 
 function workSteps({ plan, ...rest }: OrderFacts, isMeant: (per: WorkPer) => boolean): Step[] {
   return plan.profiles.flatMap((planned) =>
-    planned.work
+    planned.byPlan.work
       .filter((line) => sumOf(line) === 'other' && isMeant(line.row.per))
       .map((line) => workStep({ plan, ...rest }, line, planned)),
   );

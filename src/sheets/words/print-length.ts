@@ -10,6 +10,9 @@ export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: numbe
   mm: { name: 'm', holds: 1000 },
 };
 
+/** A foot in the shop's unit, as formulas have it. */
+export const FOOT: Readonly<Record<LengthUnit, string>> = { in: '12', mm: '304.8' };
+
 const FINEST_FRACTION = 64;
 const MM_DECIMALS = 3;
 const INCH_DECIMALS = 4;

@@ -133,7 +133,7 @@ export const PROFILE_HEADINGS = [
   {
     ...headed('offcutAllowance'),
     holds: 'percent',
-    meaning: "On top of this profile's net board feet, no part of the price; blank is Shop's.",
+    meaning: "On top of this profile's net, of what allowance of on Shop says; blank is Shop's.",
     also: ['waste', 'waste allowance'],
   },
   OFF_CENTER_TO_COLUMN,

@@ -12,16 +12,7 @@ import { WALL_HEADINGS } from './wall-headings.ts';
 import { WORK_HEADINGS } from './work-headings.ts';
 
 type Name =
-  | 'Runs'
-  | 'Walls'
-  | 'Trim'
-  | 'Openings'
-  | 'Profiles'
-  | 'Shop'
-  | 'Stock'
-  | 'Work'
-  | 'Job'
-  | 'Hours';
+  'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work' | 'Job' | 'Hours';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
