@@ -3,13 +3,8 @@ import { formatInches } from '../core/units/format-length.ts';
 import { count } from '../sheets/words/print-length.ts';
 import { formatFixed } from '../core/units/format-number.ts';
 import type { ExactInches } from '../core/units/length.ts';
-import {
-  hoursOf,
-  type CuttingGroup,
-  type JobPlan,
-  type ProfilePlan,
-  type Totals,
-} from '../planning/job-plan.ts';
+import type { CuttingGroup, JobPlan, ProfilePlan, Totals } from '../planning/job-plan.ts';
+import { hoursOf } from '../planning/work/hours.ts';
 import type { Shop } from '../planning/shop.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { sayRange } from '../sheets/words/say-bid.ts';

@@ -2,7 +2,8 @@
 import { sayWhere } from '../core/faults/fault.ts';
 import { countCutStock, listCutStock } from '../planning/cut/cut-stock.ts';
 import { countToBuy } from '../planning/grade-yield.ts';
-import { hoursOf, plansOf, type JobPlan } from '../planning/job-plan.ts';
+import { plansOf, type JobPlan } from '../planning/job-plan.ts';
+import { hoursOf } from '../planning/work/hours.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
 import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';

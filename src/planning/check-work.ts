@@ -5,7 +5,8 @@
  */
 import { nameKey } from './job.ts';
 import { allowedCounts } from './check-allowance.ts';
-import type { Costing, Hours, JobPlan, ProfilePlan } from './job-plan.ts';
+import type { Costing, JobPlan, ProfilePlan } from './job-plan.ts';
+import type { Hours } from './work/hours.ts';
 import type { WorkLine, WorkRow } from './work/work-row.ts';
 import { CHECK_SLACK_HOURS } from './tolerance.ts';
 

@@ -10,6 +10,7 @@ import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
 import type { AllowedLumber } from './stock-units.ts';
 import type { Counts, WorkLine } from './work/work-row.ts';
+import type { Hours } from './work/hours.ts';
 
 export interface CutPiece {
   /** A piece's id, or that of the cove's set-up spare. */
@@ -122,18 +123,6 @@ export interface CutPart {
   readonly offcutCreditCents: number;
   /** Of their trimming cuts and passes, as the stick planner rounds it. */
   readonly laborCents: number;
-}
-
-export interface Hours {
-  readonly setUp: number;
-  /** Passing blanks over the blade and carrying them round. */
-  readonly passes: number;
-  readonly smoothing: number;
-  readonly crosscuts: number;
-  /** Fitting and gluing the joints of spliced pieces. */
-  readonly joints: number;
-  /** All else that Work counts. */
-  readonly other: number;
 }
 
 export interface Money {
@@ -284,20 +273,6 @@ export interface JobPlan {
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];
-}
-
-/** At the table saw: set-ups and passes. */
-export function machineHoursOf(hours: Hours): number {
-  return hours.setUp + hours.passes;
-}
-
-/** Smoothing, cutting to length, joining, and what else Work counts. */
-export function benchHoursOf(hours: Hours): number {
-  return hours.smoothing + hours.crosscuts + hours.joints + hours.other;
-}
-
-export function hoursOf(hours: Hours): number {
-  return machineHoursOf(hours) + benchHoursOf(hours);
 }
 
 export function isCovePlan(planned: ProfilePlan): planned is CovePlan {

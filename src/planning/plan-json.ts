@@ -4,21 +4,13 @@ import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { plannedPercent } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
-import {
-  benchHoursOf,
-  hoursOf,
-  machineHoursOf,
-  type Costing,
-  type JobPlan,
-  type ProfilePlan,
-} from './job-plan.ts';
-import type { Joint } from './joint-places.ts';
-import { listJoints } from './joints.ts';
+import type { Costing, JobPlan, ProfilePlan } from './job-plan.ts';
+import { benchHoursOf, hoursOf, machineHoursOf } from './work/hours.ts';
+import { piecesToJson } from './piece-json.ts';
 import { totalsBy } from './price-bases.ts';
 import type { SetUp } from './plan-setup.ts';
 import type { PriceBasis } from './settings/money-settings.ts';
 import { TITLE_ROWS, type TitleBlock, type TitleKey } from './title-block.ts';
-import type { Piece } from './piece.ts';
 import type { WorkLine } from './work/work-row.ts';
 import { isNotIncluded, type WorkRow } from './work/work-row.ts';
 
@@ -61,7 +53,7 @@ export function planToJson(plan: JobPlan) {
     range: rangeToJson(plan),
     prices: pricesOf(plan),
     rooms: roomsOf(plan),
-    pieces: piecesOf(plan),
+    pieces: piecesToJson(plan),
     profiles: plan.profiles.map((one) => ({
       ...profileOf(one),
       planned: costingToJson(one.byPlan),
@@ -248,55 +240,5 @@ function setUpOf(setUp: SetUp) {
       deepestLine: scale.cut.offCenter,
       bladeMiddle: scale.cut.bladeMiddle,
     },
-  };
-}
-
-function piecesOf(plan: JobPlan) {
-  const joints = listJoints(plan);
-  return plan.pieces.map((piece) => pieceOf(piece, joints.get(piece.id) ?? []));
-}
-
-function pieceOf(piece: Piece, joints: readonly Joint[]) {
-  const end = (side: Piece['left']) => ({
-    end: side.kind,
-    cornerDeg: side.cornerDeg,
-    point: side.point,
-  });
-  return {
-    id: piece.id,
-    mark: piece.mark,
-    room: piece.room,
-    run: piece.run,
-    profile: piece.profile,
-    length: Number(piece.cutLength),
-    left: end(piece.left),
-    right: end(piece.right),
-    done: piece.done,
-    /** What the length has more than its wall, to be sprung in between two. */
-    sprungIn: Number(piece.sprungIn ?? 0),
-    /** From left to right; places are those of the laps' middles, from the wall's left corner. */
-    joints: joints.map(({ at, stud, front }) => ({
-      at: at === undefined ? null : Number(at),
-      stud: stud ?? null,
-      front,
-    })),
-    madeFrom: madeFrom(piece),
-  };
-}
-
-/** Null where Runs alone has the run. */
-function madeFrom({ made, left, right }: Piece) {
-  if (made === undefined) return null;
-  const { wall, trim, order, isTakenOver = false } = made;
-  const joined = { left, right };
-  return {
-    wall,
-    trim,
-    /** The how-many-eth it goes up in its room, of its row of Trim; one part has one turn. */
-    order: order?.left ?? null,
-    /** Whether a row of Runs stands in its place. */
-    isTakenOver,
-    /** Ends at which it is joined to its neighbor before both go up. */
-    joined: (['left', 'right'] as const).filter((end) => joined[end].kind === 'outside miter'),
   };
 }

@@ -1,7 +1,8 @@
 /** One profile's plan: its sticks, counted and priced; and its price by the offcut allowance. */
 import { allowedLumber } from './allowed-lumber.ts';
 import type { Job, Profile } from './job.ts';
-import { hoursOf, type Costing, type CutStick, type ProfilePlan } from './job-plan.ts';
+import type { Costing, CutStick, ProfilePlan } from './job-plan.ts';
+import { hoursOf } from './work/hours.ts';
 import { priceLines } from './money.ts';
 import type { Piece } from './piece.ts';
 import type { SetUp } from './plan-setup.ts';

@@ -1,5 +1,6 @@
 /** What a job costs and is priced at by the plan's sticks and by the offcut allowance, one beside the other. */
-import { hoursOf, type Costing, type JobPlan, type ProfilePlan } from './job-plan.ts';
+import type { Costing, JobPlan, ProfilePlan } from './job-plan.ts';
+import { hoursOf } from './work/hours.ts';
 import { priceJob, type JobPrice } from './price-job.ts';
 import type { PriceBasis } from './settings/money-settings.ts';
 

@@ -2,7 +2,8 @@
 import Fraction from 'fraction.js';
 import type { ExactInches } from '../core/units/length.ts';
 import type { Job } from './job.ts';
-import { hoursOf, type JobWork, type ProfilePlan, type RoomLine, type Totals } from './job-plan.ts';
+import type { JobWork, ProfilePlan, RoomLine, Totals } from './job-plan.ts';
+import { hoursOf } from './work/hours.ts';
 import { cents } from './money.ts';
 import type { Piece } from './piece.ts';
 import { priceJob } from './price-job.ts';

@@ -59,7 +59,10 @@ describe('Yield', () => {
     const [planned] = plan.profiles;
     const { lumber: allowed } = planned!.byAllowance;
     expect(allowed).toMatchObject({ per: 'board foot', eachCents: 625, cents: 16_758 });
-    expect(plannedPercent(allowed, planned!, plan.job.shop)).toBeCloseTo((30 / 24.375 - 1) * 100, 9);
+    expect(plannedPercent(allowed, planned!, plan.job.shop)).toBeCloseTo(
+      (30 / 24.375 - 1) * 100,
+      9,
+    );
   });
 
   test('of 100 is as a blank, and never makes a job cheaper that has less of it', async () => {

@@ -271,7 +271,7 @@ describe('Rates learned from a job’s hours', () => {
           kinds
             .map((kind, at) => {
               const hours = plain.profiles
-                .flatMap(({ work }) => work)
+                .flatMap(({ byPlan }) => byPlan.work)
                 .filter(({ row }) => row.work === kind)
                 .reduce((sum, line) => sum + line.hours, 0);
               return `,${kind},,${(hours * times[at]!).toFixed(12)},`;

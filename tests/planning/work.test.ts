@@ -1,7 +1,8 @@
 /** Work: what is in the price and what isn't, how it is counted, and what it comes to. */
 import { describe, expect, test } from '@jest/globals';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
-import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { hoursOf } from '../../src/planning/work/hours.ts';
 import { planToJson } from '../../src/planning/plan-json.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { sheetOf } from '../sheets/sheet-jobs.ts';
@@ -183,7 +184,7 @@ describe('Work', () => {
     expect(rate.slice(1, 6)).toEqual(['install', 'all', 'metre', 10, 1.5]);
     const line = cells.findLast(([, work]) => work === 'install')!;
     // 3 m at 10 minutes and 1.50.
-    expect(line.slice(3)).toEqual(['metre', 10, 1, 3, 0.5, 4.5]);
+    expect(line.slice(3, 9)).toEqual(['metre', 10, 1, 3, 0.5, 4.5]);
     const coat = cells.findLast(([, work]) => work === 'prime or finish')!;
     // 140 mm by 3 m, 1.5 minutes a square foot.
     expect(coat.slice(3, 8)).toEqual([

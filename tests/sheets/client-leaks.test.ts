@@ -3,12 +3,8 @@ import { strFromU8, unzipSync } from 'fflate';
 
 import { paintPng } from '../../src/hosts/file/paint-png.ts';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
-import {
-  benchHoursOf,
-  hoursOf,
-  machineHoursOf,
-  type JobPlan,
-} from '../../src/planning/job-plan.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { benchHoursOf, hoursOf, machineHoursOf } from '../../src/planning/work/hours.ts';
 import type { Stamp } from '../../src/sheets/stamp.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { planOf } from '../planning/make-job.ts';

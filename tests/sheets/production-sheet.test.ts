@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import { hoursOf, type JobPlan } from '../../src/planning/job-plan.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { hoursOf } from '../../src/planning/work/hours.ts';
 import type { Piece } from '../../src/planning/piece.ts';
 import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';

@@ -3,12 +3,8 @@ import Fraction from 'fraction.js';
 import type { PriceRange } from '../../core/bid/price-range.ts';
 import { formatFixed, type DecimalSign } from '../../core/units/format-number.ts';
 import type { ExactInches } from '../../core/units/length.ts';
-import {
-  hoursOf,
-  type CuttingGroup,
-  type JobPlan,
-  type ProfilePlan,
-} from '../../planning/job-plan.ts';
+import type { CuttingGroup, JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import { hoursOf } from '../../planning/work/hours.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';

@@ -1,13 +1,8 @@
 /** Two plans of one job, before and after it was changed: what a change order says. It plans nothing. */
 import { cutKey, endsOfPiece, NO_TICKS, sizesOfProfile, type Ticks } from '../cut/cut-already.ts';
 import { nameKey } from '../job.ts';
-import {
-  hoursOf,
-  type JobPlan,
-  type ProfilePlan,
-  type RoomLine,
-  type Totals,
-} from '../job-plan.ts';
+import type { JobPlan, ProfilePlan, RoomLine, Totals } from '../job-plan.ts';
+import { hoursOf } from '../work/hours.ts';
 import type { Piece } from '../piece.ts';
 import { differences, keyOf, runsOf, stateOf } from './compare-runs.ts';
 import type {

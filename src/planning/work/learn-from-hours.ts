@@ -173,11 +173,14 @@ function listCandidates(
   profile: string | undefined,
 ): Candidate[] {
   const ofJob = namesOf(plan.jobWork.lines);
-  const everyName = new Set([...ofJob, ...plan.profiles.flatMap(({ work }) => [...namesOf(work)])]);
+  const everyName = new Set([
+    ...ofJob,
+    ...plan.profiles.flatMap(({ byPlan }) => [...namesOf(byPlan.work)]),
+  ]);
   const own = plan.profiles.flatMap((planned) => {
     if (profile !== undefined && !sameName(planned.profile.name, profile)) return [];
     const rows = worksOf(planned.profile, works);
-    const names = namesOf(planned.work);
+    const names = namesOf(planned.byPlan.work);
     return rows.flatMap((row): Candidate[] => {
       const { per } = row;
       if (per === 'factor' || per === 'job' || per === 'room' || per === 'opening') return [];

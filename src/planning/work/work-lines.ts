@@ -1,5 +1,5 @@
 /** Work as lines: how many of what, and what it comes to in hours and in money. */
-import type { Hours } from '../job-plan.ts';
+import type { Hours } from './hours.ts';
 import {
   isNotIncluded,
   isOfTheJob,

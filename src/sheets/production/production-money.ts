@@ -1,11 +1,6 @@
 /** Passes, hours and money by profile, then the price of the job and tax. */
-import {
-  hoursOf,
-  type JobPlan,
-  type Money,
-  type ProfilePlan,
-  type Totals,
-} from '../../planning/job-plan.ts';
+import type { JobPlan, Money, ProfilePlan, Totals } from '../../planning/job-plan.ts';
+import { hoursOf } from '../../planning/work/hours.ts';
 import type { WorkLine } from '../../planning/work/work-row.ts';
 import { money, total } from '../grammar/figures.ts';
 import {

@@ -1,5 +1,6 @@
 /** Lines by room, with what each of their cells comes to. */
-import { hoursOf, type JobPlan, type ProfilePlan, type RoomLine } from '../../planning/job-plan.ts';
+import type { JobPlan, ProfilePlan, RoomLine } from '../../planning/job-plan.ts';
+import { hoursOf } from '../../planning/work/hours.ts';
 import { money } from '../grammar/figures.ts';
 import { numberIn } from '../words/print-length.ts';
 

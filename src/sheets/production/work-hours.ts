@@ -1,5 +1,6 @@
 /** Hours of the order of work, and money beside them, as the lines of the labor sheet have them. */
-import type { Hours, ProfilePlan } from '../../planning/job-plan.ts';
+import type { ProfilePlan } from '../../planning/job-plan.ts';
+import type { Hours } from '../../planning/work/hours.ts';
 import { sumOf } from '../../planning/work/work-lines.ts';
 import type { WorkLine } from '../../planning/work/work-row.ts';
 import { total } from '../grammar/figures.ts';
