@@ -10,6 +10,7 @@ import { cutFromPlan } from '../planning/cut/cut-from-plan.ts';
 import { describeChanges } from '../sheets/changes/changes-sheet.ts';
 import { madeToJson, sayStamp, type Stamp } from '../sheets/stamp.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
+import { compareCopy, copyOfCall } from './compare-copy.ts';
 import { readEffort } from './effort.ts';
 import { planInput, type InputPlanning } from './plan-input.ts';
 import { takesKept } from './plan-to-files.ts';
@@ -71,6 +72,13 @@ async function runCompare(call: Call): Promise<Report> {
 
   const isSilent = call.flags.has('--json') || call.flags.has('--quiet');
   const planning = { effort, isSilent };
+  const copy = await copyOfCall([old, now]);
+  if (copy !== undefined && !('copy' in copy)) {
+    return refusePlan(call, 2, { faults: copy, cautions: [] });
+  }
+  if (copy !== undefined) {
+    return compareCopy(call, copy, { planning, made, out, force: rules.force });
+  }
   const before = await planInput(old, planning, takesKept(call));
   const cut = before.plan === undefined ? [] : cutFromPlan(before.plan, ticksOf(before.plan));
   // A plan that was kept before anything was cut knows nothing of it.

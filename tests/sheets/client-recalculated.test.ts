@@ -1,5 +1,5 @@
 import { expect, test } from '@jest/globals';
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
@@ -7,31 +7,17 @@ import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libr
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf } from '../planning/make-job.ts';
-import { numberIn, roomsOf, rowNamed } from './client-copies.ts';
+import { COPY_PART, numberIn, roomsOf, rowNamed, typeInto } from './client-copies.ts';
 import { JOBS } from './sheet-jobs.ts';
 
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
 
-const SHEET = 'xl/worksheets/sheet1.xml';
-
-/** The file as a person leaves it who types a number into a cell. */
-function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): Uint8Array {
-  const parts = unzipSync(bytes);
-  let xml = strFromU8(parts[SHEET]!);
-  for (const [at, value] of Object.entries(typed)) {
-    const cell = new RegExp(`(<c r="${at}"[^>]*?)(?:/>|>(?:<v>[^<]*</v>)?</c>)`, 'u');
-    expect([at, cell.test(xml)]).toEqual([at, true]);
-    xml = xml.replace(cell, `$1><v>${value}</v></c>`);
-  }
-  return zipSync({ ...parts, [SHEET]: strToU8(xml) });
-}
-
 /** Whether a protected sheet takes nothing in a cell: ECMA-376 part 1, 18.8.33, locked unless it says 0. */
 function isLocked(bytes: Uint8Array, at: string): boolean {
   const parts = unzipSync(bytes);
-  const sheet = strFromU8(parts[SHEET]!);
+  const sheet = strFromU8(parts[COPY_PART]!);
   const [, style = ''] = new RegExp(`<c r="${at}"[^>]*? s="(\\d+)"`, 'u').exec(sheet) ?? [];
   const [, formats = ''] =
     /<cellXfs[^>]*>(.*?)<\/cellXfs>/su.exec(strFromU8(parts['xl/styles.xml']!)) ?? [];
@@ -73,7 +59,7 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
 
     // As LibreOffice has understood it: quantities and the date stay open, what they lead to doesn't.
     for (const file of [files['demo']!, saved['demo']!]) {
-      const xml = strFromU8(unzipSync(file)[SHEET]!);
+      const xml = strFromU8(unzipSync(file)[COPY_PART]!);
       const [protection = ''] = /<sheetProtection[^>]*>/u.exec(xml) ?? [];
       expect(protection).toMatch(/ sheet="(?:1|true)"/u);
       expect(protection).not.toMatch(/password|hash/iu);
