@@ -183,7 +183,7 @@ export function compareSuite(): void {
       const { exit, out, err } = await run(folder, args);
       expect([exit, err]).toEqual([0, '']);
       expect(out).toMatch(/^2 of 3 lines have another quantity than quoted\.$/m);
-      expect(out).toMatch(/^Hall +Base +8' 0" +2 -> 3 +\$41\.40 -> \$62\.10 +\+\$20\.70$/m);
+      expect(out).toMatch(/^Hall +Base +96" +2 -> 3 +\$41\.40 -> \$62\.10 +\+\$20\.70$/m);
       expect(out).toMatch(/south, 2 pieces \(runs\.csv, line 3\)$/m);
       expect(out).toMatch(/^ {2}to pay \$201\.55 -> \$212\.73, \+\$11\.18$/m);
       const { sheetNames, texts } = partsOf(join(folder, 'c.xlsx'));

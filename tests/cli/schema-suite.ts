@@ -86,6 +86,7 @@ export function schemaSuite(): void {
       expect([...judges.keys()].sort()).toEqual([
         'client',
         'compare',
+        'compare-copy',
         'cut',
         'export',
         'plan',

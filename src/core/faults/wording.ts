@@ -609,6 +609,10 @@ export const WORDING = wordings({
   'plan.kept-damaged': (f) =>
     `The ${f.argument} that is kept here is damaged, so it is not used. Plan the job anew.`,
 
+  // What a plan is compared with
+  'compare.no-plan': (f) =>
+    `${f.argument} carries no plan and is no client's copy: there is nothing to compare with. Give a workbook as it was written or saved after planning, or a client's copy.`,
+
   // A client's copy that came back
   'copy.other-plan': (f) =>
     `${f.argument} is not of this plan: the copy's number is ${f.given}, the plan's ${f.limit}. Give the workbook that the copy was made from.`,
