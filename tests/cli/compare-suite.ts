@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { QUICK, SMALL } from './job-folders.ts';
 import { filesIn, folderWith, jsonOf, linesOf, refusalOf, run, type SaidFault } from './program.ts';
+import { faultsOf } from './schema-suite.ts';
 import { partsOf } from './workbook-parts.ts';
 import { typeInto, withoutProperties, type Typed } from '../sheets/client-copies.ts';
 
@@ -31,6 +32,12 @@ interface CopyAnswer {
     readonly difference: Told;
     readonly otherwise: readonly SaidFault[];
   };
+}
+
+/** As its schema says it. */
+function answerOf(value: unknown): CopyAnswer {
+  expect(faultsOf('compare-copy', value)).toEqual([]);
+  return value as CopyAnswer;
 }
 
 /** Two pieces of one length and one of another, bought by the stick; half a foot of neither is wasted. */
@@ -156,7 +163,7 @@ export function compareSuite(): void {
       const folder = folderWith(QUOTED);
       await run(folder, ['plan', '.', '-o', 'shop.xlsx', '--client', 'copy.xlsx', ...QUICK]);
       const told = async (...args: readonly string[]): Promise<CopyAnswer> =>
-        jsonOf(await run(folder, ['compare', ...args, '--json'])) as CopyAnswer;
+        answerOf(jsonOf(await run(folder, ['compare', ...args, '--json'])));
       const bytes = readFileSync(join(folder, 'copy.xlsx'));
       // Rows of the sheet: the cove on 30, two pieces of base on 31, the short one on 32.
       writeFileSync(join(folder, 'back.xlsx'), typeInto(bytes, { C31: 3, C32: 0 }));
@@ -202,7 +209,7 @@ export function compareSuite(): void {
       ): void => writeFileSync(join(folder, name), typeInto(from, typed));
       put('cheap.xlsx', { F31: 1, G10: 5 });
       const cheap = jsonOf(await run(folder, ['compare', 'shop.xlsx', 'cheap.xlsx', '--json']));
-      const { copy } = cheap as CopyAnswer;
+      const { copy } = answerOf(cheap);
       expect(copy.now).toEqual(copy.quoted);
       expect(copy.otherwise.map(({ code, where }) => [code, where?.cell])).toEqual([
         ['copy.figure-otherwise', 'G10'],

@@ -2,6 +2,9 @@ import { expect, test } from '@jest/globals';
 import { strFromU8, unzipSync } from 'fflate';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { copyInFile } from '../../src/hosts/xlsx/read-copy-file.ts';
+import { readCopy } from '../../src/sheets/client/read-copy.ts';
+import { changedLines } from '../../src/sheets/client/returned-copy.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
@@ -48,6 +51,14 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       [`C${other!.row}`]: 0,
       // 1 March 2026 in Excel's days, counted by hand: 46,022 (31 December 2025) and 31 + 28 + 1.
       [`B${date}`]: 46_082,
+    });
+    // The same, as it goes out: its number is told by its sheet and its file.
+    const stamp = { fingerprint: '0a1b2c3d4e5f6071', day: '2026-11-30', effort: { steps: 20 } };
+    const out = describeClientCopy(plan, stamp);
+    const [more, none] = roomsOf(out.sheets[0]!)[0]!.lines;
+    files['returned'] = typeInto(await writeWorkbook(out, { paint: paintTiny }), {
+      [`C${more!.row}`]: 5,
+      [`C${none!.row}`]: 0,
     });
     const saved = await recalculate(files);
     for (const name of names) {
@@ -102,6 +113,14 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       (plan.totals.priceCents + plan.totals.taxCents) / 100,
     ]);
     expect(value(`D${one!.row}`)).toBe(numberIn(one!, 'C'));
+    // Saved by another program it still reads back: the same quantities, the same total, and nothing else.
+    const copy = await copyInFile(saved['returned']!, 'returned.xlsx');
+    expect(copy?.number).toBe('0a1b2c3d');
+    const read = readCopy(plan, stamp, copy!, 'returned.xlsx');
+    expect(read).toMatchObject({ ok: true, value: { findings: [] } });
+    if (!read.ok) return;
+    expect(changedLines(read.value).map(({ now }) => now)).toEqual([5, 0]);
+    expect(read.value.price.now).toMatchObject({ priceCents: price, toPayCents: price + tax });
     const unchanged = readXlsxBack(saved['demo']!, false).sheets[0]!.cells;
     expect(unchanged[`A${quoted}`]?.value ?? '').toBe('');
     expect(value(`B${date + 1}`)).toBe(46_082 + plan.job.shop.priceHoldsDays);
