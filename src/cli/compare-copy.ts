@@ -13,7 +13,7 @@ import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import { describeCopyChanges } from '../sheets/changes/copy-changes.ts';
 import { copyToJson } from '../sheets/client/copy-json.ts';
 import type { CopyFile } from '../sheets/client/copy-sheet.ts';
-import { sayNumbered } from '../sheets/client/copy-words.ts';
+import { sayNumbered } from '../sheets/words/say-copy.ts';
 import { readCopyOf } from '../sheets/client/read-copy-of.ts';
 import { madeToJson, markOf, sayStamp, type Stamp } from '../sheets/stamp.ts';
 import type { Call, Report } from './command.ts';

@@ -6,8 +6,8 @@ import {
   sayChanged,
   sayOtherwise,
   sayRowsOfLine,
-} from '../sheets/client/copy-words.ts';
-import { changedLines, type ReturnedCopy } from '../sheets/client/returned-copy.ts';
+} from '../sheets/words/say-copy.ts';
+import { changedLines, type ReturnedCopy } from '../planning/compare/returned-copy.ts';
 import type { ComparedPlans } from '../sheets/changes/changes-sheet.ts';
 import { printExact } from '../sheets/words/print-length.ts';
 import type { Paragraph } from './report.ts';

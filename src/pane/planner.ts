@@ -9,7 +9,7 @@ import type { Comparison } from '../planning/compare/comparison.ts';
 import type { ComparedPlans } from '../sheets/changes/changes-sheet.ts';
 import type { CopyFile } from '../sheets/client/copy-sheet.ts';
 import type { CopyRead } from '../sheets/client/read-copy-of.ts';
-import type { ReturnedCopy } from '../sheets/client/returned-copy.ts';
+import type { ReturnedCopy } from '../planning/compare/returned-copy.ts';
 import type { TickedSheets } from '../sheets/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';

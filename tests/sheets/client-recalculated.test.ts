@@ -4,7 +4,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
 import { copyInFile } from '../../src/hosts/xlsx/read-copy-file.ts';
 import { readCopy } from '../../src/sheets/client/read-copy.ts';
-import { changedLines } from '../../src/sheets/client/returned-copy.ts';
+import { changedLines } from '../../src/planning/compare/returned-copy.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';

@@ -4,7 +4,7 @@ import type { RawCell, RawRow } from '../../src/planning/input/raw-table.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { copyIn, type CopyFile, type CopySheet } from '../../src/sheets/client/copy-sheet.ts';
 import { readCopy } from '../../src/sheets/client/read-copy.ts';
-import { changedLines, type ReturnedCopy } from '../../src/sheets/client/returned-copy.ts';
+import { changedLines, type ReturnedCopy } from '../../src/planning/compare/returned-copy.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';

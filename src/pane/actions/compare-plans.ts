@@ -4,7 +4,7 @@ import { fault, type Fault } from '../../core/faults/fault.ts';
 import { yieldNowAndThen, yieldToBrowser } from '../../hosts/yield-to-browser.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type { CopyFile } from '../../sheets/client/copy-sheet.ts';
-import { sayNumbered } from '../../sheets/client/copy-words.ts';
+import { sayNumbered } from '../../sheets/words/say-copy.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { markOf, sayStamp } from '../../sheets/stamp.ts';
 import type { OtherFile } from '../services.ts';

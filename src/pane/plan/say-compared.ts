@@ -9,8 +9,8 @@ import {
   sayProfile,
   sayWhat,
 } from '../../sheets/changes/changes-words.ts';
-import { sayChanged, sayRowsOfLine } from '../../sheets/client/copy-words.ts';
-import { changedLines, type ReturnedCopy } from '../../sheets/client/returned-copy.ts';
+import { sayChanged, sayRowsOfLine } from '../../sheets/words/say-copy.ts';
+import { changedLines, type ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import { count, printExact, printTotal } from '../../sheets/words/print-length.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 import type { Compared } from '../state/pane-state.ts';

@@ -7,7 +7,7 @@ import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { Comparison } from '../../planning/compare/comparison.ts';
 import type { Job } from '../../planning/job.ts';
 import type { ComparedPlans } from '../../sheets/changes/changes-sheet.ts';
-import type { ReturnedCopy } from '../../sheets/client/returned-copy.ts';
+import type { ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { USUAL_SECONDS } from '../plan/search-seconds.ts';

@@ -1,6 +1,10 @@
 /** The sheet Changes of a client's copy that came back: other quantities, what they come to, and what else was typed. */
 import type { Job } from '../../planning/job.ts';
-import { changedLines, type CopyLine, type ReturnedCopy } from '../client/returned-copy.ts';
+import {
+  changedLines,
+  type CopyLine,
+  type ReturnedCopy,
+} from '../../planning/compare/returned-copy.ts';
 import {
   AS_THEY_WERE,
   COUNTS_NOTE,
@@ -8,7 +12,7 @@ import {
   sayChanged,
   sayOtherwise,
   sayRowsOfLine,
-} from '../client/copy-words.ts';
+} from '../words/say-copy.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from '../grammar/description.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';

@@ -11,7 +11,7 @@ import { clientRooms, type ClientLine } from './client-rooms.ts';
 import { ALL_ROOMS, AS_QUOTED, sayJob, TO_PAY, TO_PAY_AGAIN } from './client-words.ts';
 import { numberIn, sayCell } from './copy-cells.ts';
 import { cellAt, textOf, type CopyColumns, type LineRow } from './copy-sheet.ts';
-import type { CopyLine, ReturnedCopy } from './returned-copy.ts';
+import type { CopyLine, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 
 /** A row as it was handed over. */
 export interface HandedRow {

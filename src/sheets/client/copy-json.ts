@@ -2,8 +2,12 @@
 import { faultsToJson } from '../../core/faults/fault-json.ts';
 import type { PriceOfLines } from '../../planning/compare/price-of-lines.ts';
 import type { CopyFile } from './copy-sheet.ts';
-import { rowsOfLine } from './copy-words.ts';
-import { changedLines, type CopyLine, type ReturnedCopy } from './returned-copy.ts';
+import { rowsOfLine } from '../words/say-copy.ts';
+import {
+  changedLines,
+  type CopyLine,
+  type ReturnedCopy,
+} from '../../planning/compare/returned-copy.ts';
 
 export function copyToJson({ number, day }: CopyFile, copy: ReturnedCopy) {
   const { quoted, now } = copy.price;

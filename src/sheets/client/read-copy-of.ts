@@ -3,7 +3,7 @@ import { ok, type Outcome } from '../../core/faults/fault.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type { CopyFile } from './copy-sheet.ts';
 import { readCopy } from './read-copy.ts';
-import type { ReturnedCopy } from './returned-copy.ts';
+import type { ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 
 export interface CopyRead<From> {
   readonly from: From;

@@ -43,7 +43,7 @@ import {
   type CopyFile,
   type LineRow,
 } from './copy-sheet.ts';
-import type { CopyLine, ReturnedCopy } from './returned-copy.ts';
+import type { CopyLine, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 
 /**
  * Reads a copy against the plan that it was made of.

@@ -1,8 +1,12 @@
 /** What is said of a copy that came back, on the sheet Changes, on the terminal and in the pane alike. */
 import type { Where } from '../../core/faults/fault.ts';
 import { sayDay, type CalendarDay } from '../../core/units/calendar-day.ts';
-import { count } from '../words/print-length.ts';
-import { changedLines, type CopyLine, type ReturnedCopy } from './returned-copy.ts';
+import { count } from './print-length.ts';
+import {
+  changedLines,
+  type CopyLine,
+  type ReturnedCopy,
+} from '../../planning/compare/returned-copy.ts';
 
 /** What a quantity is, and what becomes of one that was changed. */
 export const COUNTS_NOTE =

@@ -1,11 +1,19 @@
 /** What a client's copy that came back says: quantities, and what else is otherwise than it was handed over. */
 import type { Caution, Where } from '../../core/faults/fault.ts';
-import type { PriceOfLines } from '../../planning/compare/price-of-lines.ts';
-import type { ClientLine } from './client-rooms.ts';
+import type { ExactInches } from '../../core/units/length.ts';
+import type { Piece } from '../piece.ts';
+import type { PriceOfLines } from './price-of-lines.ts';
 
 /** A line of the copy with the quantity that it came back with. */
-export interface CopyLine extends ClientLine {
+export interface CopyLine {
   readonly room: string;
+  readonly molding: string;
+  readonly length: ExactInches;
+  /** As quoted. */
+  readonly quantity: number;
+  readonly pieces: readonly Piece[];
+  /** As quoted. */
+  readonly priceCents: number;
   readonly now: number;
   /** At the price each that was quoted, rounded to the cent as the copy does. */
   readonly nowCents: number;
