@@ -634,6 +634,8 @@ export const WORDING = wordings({
     `Typed over: “${f.argument}” now says ${f.given}, and was handed over with ${f.limit}. What was handed over stands; ask the client what is meant.`,
   'copy.figure-otherwise': (f) =>
     `“${f.argument}” shows ${f.given}, and comes to ${f.limit} by the prices as quoted. It was typed over or not worked out anew; the copy's own figure is not used.`,
+  'copy.not-worked-out': (f) =>
+    `The figures of this ${f.argument} were not worked out anew after a quantity was changed: they show what was quoted. The total here is worked out from the prices as quoted.`,
   'copy.row-gone': (f) =>
     `A row was taken out: ${f.given}. It holds as it was handed over; ask the client what is meant.`,
   'copy.line-gone': (f) =>

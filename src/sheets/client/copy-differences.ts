@@ -144,6 +144,9 @@ export function comparePairing(
         if (typeof cell === 'object' && cell?.kind === 'uncalculated') return [];
         const shown = numberIn(cell);
         if (shown !== undefined && Math.abs(shown - figure) < HALF_CENT) return [];
+        // Its formula is whole, and shows what it showed then: the program that saved it works nothing out.
+        const isOld = formulas.has(cellAt(row, column)) && isSame(was.value, cell, plain);
+        if (isOld) return [fault('copy.not-worked-out', 'workbook', null, { where: is })];
         return [fault('copy.figure-otherwise', name, given, { limit: figure, where: is })];
       }
       if (was.formula !== undefined) {

@@ -133,10 +133,16 @@ export function readCopy(
     ),
   );
   const { unit, decimalSign } = plan.job.shop;
-  const inOrder = [...findings]
+  const inOrder = onceNotWorkedOut(findings)
     .sort((a, b) => lineOf(a) - lineOf(b))
     .map((one) => rewordFault(one, unit, decimalSign));
   return ok({ lines, price, accepted: acceptance(pairings, columns), findings: inOrder });
+}
+
+/** Said of one cell: where it is true of one, it is of all that a quantity leads to. */
+function onceNotWorkedOut(findings: readonly Caution[]): Caution[] {
+  const first = findings.find(({ code }) => code === 'copy.not-worked-out');
+  return findings.filter((one) => one.code !== 'copy.not-worked-out' || one === first);
 }
 
 function lineOf({ where }: Caution): number {
