@@ -10,6 +10,7 @@ import { saveFile } from './save-file.ts';
 type Given = Pick<
   PaneServices,
   | 'openFile'
+  | 'readOther'
   | 'makeFile'
   | 'makeZip'
   | 'saveFile'
@@ -27,6 +28,10 @@ export function browserServices(part: () => string = () => ''): Given {
     openFile: async (name: string, bytes: Uint8Array): Promise<Outcome<WorkbookHost>> => {
       const { openFileHost } = await import('../hosts/xlsx/open-file-host.ts');
       return openFileHost({ name, bytes, paint: paintInBrowser });
+    },
+    readOther: async (name: string, bytes: Uint8Array) => {
+      const { readOtherFile } = await import('../hosts/xlsx/read-other-file.ts');
+      return readOtherFile(bytes, name);
     },
     makeFile: async (description: WorkbookDescription) => {
       const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');

@@ -1,4 +1,8 @@
 /** The planner in one chunk of its own: neither the functions nor the pane's first look wait for it. */
+import { comparePlans } from '../planning/compare/compare-plans.ts';
+import { describeChanges } from '../sheets/changes/changes-sheet.ts';
+import { describeCopyChanges } from '../sheets/changes/copy-changes.ts';
+import { readCopyOf } from '../sheets/client/read-copy-of.ts';
 import { checkJobPlan } from '../planning/check-job-plan.ts';
 import { exportPlan } from '../exports/export-plan.ts';
 import { writeShopView } from '../exports/shop-view/shop-view.ts';
@@ -39,6 +43,10 @@ export const planner: Planner = {
   markCut,
   keepsCuts,
   keyOfCut,
+  comparePlans,
+  describeChanges,
+  readCopyOf,
+  describeCopyChanges,
   describePlan,
   describeClientCopy,
   exportPlan,

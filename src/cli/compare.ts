@@ -10,6 +10,7 @@ import { cutFromPlan } from '../planning/cut/cut-from-plan.ts';
 import { describeChanges } from '../sheets/changes/changes-sheet.ts';
 import { madeToJson, sayStamp, type Stamp } from '../sheets/stamp.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
+import { compareCopy, copyOfCall } from './compare-copy.ts';
 import { readEffort } from './effort.ts';
 import { planInput, type InputPlanning } from './plan-input.ts';
 import { takesKept } from './plan-to-files.ts';
@@ -34,7 +35,7 @@ export const COMPARE: Command = {
     'Compares a job before and after it was changed: runs, moldings, hours and money, for a change order.',
   arguments: [
     { name: 'OLD', says: 'The job before: an input or a written workbook, as plan takes it.' },
-    { name: 'NEW', says: 'The job after.' },
+    { name: 'NEW', says: "The job after; or the client's copy of OLD that came back." },
   ],
   options: [
     outOption('FILE.xlsx', 'Where a workbook with the sheet Changes goes.'),
@@ -45,9 +46,14 @@ export const COMPARE: Command = {
   notes: [
     'A run is known by its room, its name and its profile: under another name it is gone and added. Where a workbook carries a plan of its inputs, it is that very plan, as quoted; with --seconds or --steps, and else, the job is planned.',
     'What is ticked as cut on the sheets of OLD stays cut: NEW is planned around it, unless its own sheets tell what is cut.',
-    'With --json: { version, currency, added, gone, changed, same, lines, profiles, totals, cut, open, cautions, faults, made, workbook }, lengths in inches, cautions of NEW; at fault { faults, cautions }. A difference is after less before.',
+    "A client's copy is known by its headings and its number. It is held against the plan of that number which the workbook carries; of an input without it, the job is planned anew, which is said. Told are other quantities and the rows that they come from, the total by our prices, the line to sign, and at its cell whatever else is not as handed over. No price is taken over from it, and no row of the job is changed.",
+    "With --json: { version, currency, added, gone, changed, same, lines, profiles, totals, cut, open, cautions, faults, made, workbook }, lengths in inches, cautions of NEW; at fault { faults, cautions }. A difference is after less before. Of a client's copy: { version, currency, copy, cautions, faults, made, workbook }.",
   ],
-  examples: ['quoted.xlsx changed.xlsx', 'old-folder new-folder --out changes.xlsx'],
+  examples: [
+    'quoted.xlsx changed.xlsx',
+    'shop.xlsx client-back.xlsx',
+    'old-folder new-folder --out changes.xlsx',
+  ],
   exits: {
     0: 'Compared, and written where asked for.',
     1: "One of the jobs can't be made as asked.",
@@ -71,6 +77,13 @@ async function runCompare(call: Call): Promise<Report> {
 
   const isSilent = call.flags.has('--json') || call.flags.has('--quiet');
   const planning = { effort, isSilent };
+  const copy = await copyOfCall([old, now]);
+  if (copy !== undefined && !('copy' in copy)) {
+    return refusePlan(call, 2, { faults: copy, cautions: [] });
+  }
+  if (copy !== undefined) {
+    return compareCopy(call, copy, { planning, made, out, force: rules.force });
+  }
   const before = await planInput(old, planning, takesKept(call));
   const cut = before.plan === undefined ? [] : cutFromPlan(before.plan, ticksOf(before.plan));
   // A plan that was kept before anything was cut knows nothing of it.

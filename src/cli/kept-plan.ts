@@ -1,7 +1,7 @@
 /** The plan that a workbook carries: used as it is, or for what is ticked on its sheets. */
 import { fault, type Caution } from '../core/faults/fault.ts';
 import { VERSION } from '../core/version.ts';
-import type { KeptInput } from '../hosts/file/read-kept-input.ts';
+import type { KeptInput } from '../hosts/xlsx/kept-input.ts';
 import type { CutAlready } from '../planning/cut/cut-already.ts';
 import { cutFromPlan, markCut } from '../planning/cut/cut-from-plan.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';

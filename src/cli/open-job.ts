@@ -2,7 +2,8 @@
 import { syntax } from '../core/faults/argument.ts';
 import { failed, fault, type Outcome } from '../core/faults/fault.ts';
 import { readJobBytes, readJobTables, type JobInput } from '../hosts/file/read-job-input.ts';
-import { keptInputOf, readKeptInput, type KeptInput } from '../hosts/file/read-kept-input.ts';
+import { readKeptInput } from '../hosts/file/read-kept-input.ts';
+import { keptInputOf, type KeptInput } from '../hosts/xlsx/kept-input.ts';
 import type { ArgumentDefinition } from './command.ts';
 import {
   inputKind,

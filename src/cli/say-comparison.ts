@@ -93,7 +93,7 @@ export function sayComparison(
   ];
 }
 
-function arrow(from: string, to: string): string {
+export function arrow(from: string, to: string): string {
   return from === to ? from : `${from} -> ${to}`;
 }
 

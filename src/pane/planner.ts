@@ -5,6 +5,11 @@
 import type { Outcome } from '../core/faults/fault.ts';
 import type { CutAlready, Ticks } from '../planning/cut/cut-already.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
+import type { Comparison } from '../planning/compare/comparison.ts';
+import type { ComparedPlans } from '../sheets/changes/changes-sheet.ts';
+import type { CopyFile } from '../sheets/client/copy-sheet.ts';
+import type { CopyRead } from '../sheets/client/read-copy-of.ts';
+import type { ReturnedCopy } from '../planning/compare/returned-copy.ts';
 import type { TickedSheets } from '../sheets/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
@@ -44,6 +49,25 @@ export interface Planner {
   readonly keepsCuts: (plan: JobPlan, ticks: Ticks) => boolean;
   /** The same for the same cut sticks alone. */
   readonly keyOfCut: (cut: readonly CutAlready[]) => string;
+  readonly comparePlans: (before: JobPlan, after: JobPlan) => Comparison;
+  /** The sheet Changes, a workbook by itself. */
+  readonly describeChanges: (
+    comparison: Comparison,
+    plans: ComparedPlans,
+    job: Job,
+    made: string,
+  ) => WorkbookDescription;
+  readonly readCopyOf: (
+    plans: readonly PlanToKeep[],
+    copy: CopyFile,
+    fileName: string,
+  ) => Outcome<CopyRead<PlanToKeep>>;
+  readonly describeCopyChanges: (
+    copy: ReturnedCopy,
+    files: ComparedPlans,
+    job: Job,
+    made: string,
+  ) => WorkbookDescription;
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
   /** The client's copy, a workbook by itself. */
   readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;

@@ -4,10 +4,24 @@
  */
 import type { Outcome } from '../core/faults/fault.ts';
 import type { ExportFile } from '../exports/export-file.ts';
-import type { WorkbookHost } from '../hosts/host.ts';
+import type { KeptTextKey, WorkbookHost } from '../hosts/host.ts';
+import type { RawRow } from '../planning/input/raw-table.ts';
+import type { CopyFile } from '../sheets/client/copy-sheet.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { Planner } from './planner.ts';
+
+/** A file to compare with: a client's copy, or a workbook that carries plans, with its sheets that bear ticks. */
+export type OtherFile =
+  | { readonly kind: 'copy'; readonly copy: CopyFile }
+  | {
+      readonly kind: 'plan';
+      readonly kept: {
+        readonly texts: Readonly<Partial<Record<KeptTextKey, string>>>;
+        readonly cutting: readonly RawRow[];
+        readonly pieces: readonly RawRow[];
+      };
+    };
 
 /** A page in a browser alone, a program that isn't Excel, or Excel's library not come in time. */
 export type NoWorkbook = 'plain page' | 'other program' | 'no library';
@@ -24,6 +38,7 @@ export interface PaneServices {
    */
   readonly host: Promise<Beside>;
   readonly openFile: (name: string, bytes: Uint8Array) => Promise<Outcome<WorkbookHost>>;
+  readonly readOther: (name: string, bytes: Uint8Array) => Promise<Outcome<OtherFile>>;
   /** A workbook as a file, where there is none to be written into. */
   readonly makeFile: (description: WorkbookDescription) => Promise<Uint8Array>;
   /** Several files in one. */

@@ -29,6 +29,11 @@ export function markOf({ fingerprint }: Pick<Stamp, 'fingerprint'>): string {
   return fingerprint.slice(0, MARK_DIGITS);
 }
 
+/** Whether a text could be such a mark. */
+export function isMark(text: string): boolean {
+  return text.length === MARK_DIGITS && /^[0-9a-f]+$/u.test(text);
+}
+
 /** `Inputs 7f3a2b1c, planned 30 Nov 2026 by Coveledger 0.5.0, 20 s of search at most.` */
 export function sayStamp(stamp: Stamp, decimalSign: DecimalSign): string {
   const { day, effort } = stamp;

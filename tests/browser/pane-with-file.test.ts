@@ -7,6 +7,7 @@ import { planJob as planOnOwn } from '../../src/planning/plan-job.ts';
 import { describeInput } from '../../src/sheets/describe-input.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { jobOf, tablesOf } from '../planning/make-job.ts';
+import { typeInto } from '../sheets/client-copies.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 import { BROWSER_TEST_MS, browserSuite } from './browser-suite.ts';
 import { goTo, localLibrary, planJob } from './pane-steps.ts';
@@ -78,6 +79,28 @@ browserSuite('The pane with no workbook beside it', ({ alone }) => {
       expect(values).toContain(((priceCents + taxCents) / 100).toFixed(2));
       expect(sheets[0]!.drawings).toHaveLength(plan!.profiles.length);
       await page.getByText('saved as trim-client.xlsx').first().waitFor();
+      // It comes back with five of its first line, and is told by a list that fits.
+      const { cells } = sheets[0]!;
+      const [quantity = ''] = Object.keys(cells).filter((at) => cells[at]?.value === 'Quantity');
+      const first = Number(quantity.slice(1)) + 1;
+      const line = [first, first + 1].find((row) => typeof cells[`C${row}`]?.value === 'number');
+      const back = typeInto(await bytesOf(download), { [`C${line!}`]: 5 });
+      const name = 'back.xlsx';
+      await page
+        .locator('input[type=file]')
+        .last()
+        .setInputFiles({ name, mimeType: 'application/octet-stream', buffer: Buffer.from(back) });
+      await page
+        .getByText(/lines has another quantity than quoted\./)
+        .first()
+        .waitFor();
+      await page.getByRole('button', { name: 'Save the changes as a file' }).waitFor();
+      await page.setViewportSize({ width: 350, height: 900 });
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(350);
+      if (process.env['LOOK'] !== undefined) {
+        await page.screenshot({ path: process.env['LOOK'], fullPage: true });
+      }
       await box.waitFor();
       expect(errors).toEqual([]);
       await context.close();

@@ -1,9 +1,11 @@
 import { describe, expect, test } from '@jest/globals';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { QUICK, SMALL } from './job-folders.ts';
-import { filesIn, folderWith, jsonOf, linesOf, refusalOf, run } from './program.ts';
+import { filesIn, folderWith, jsonOf, linesOf, refusalOf, run, type SaidFault } from './program.ts';
+import { faultsOf } from './schema-suite.ts';
 import { partsOf } from './workbook-parts.ts';
+import { typeInto, withoutProperties, type Typed } from '../sheets/client-copies.ts';
 
 interface Told {
   readonly price: number;
@@ -20,6 +22,32 @@ interface CompareAnswer {
   readonly cut: { readonly sticks: number; readonly pieces: readonly { readonly need: string }[] };
   readonly workbook: string | null;
 }
+
+interface CopyAnswer {
+  readonly copy: {
+    readonly lines: number;
+    readonly changed: readonly { readonly rows: unknown }[];
+    readonly quoted: unknown;
+    readonly now: unknown;
+    readonly difference: Told;
+    readonly otherwise: readonly SaidFault[];
+  };
+}
+
+/** As its schema says it. */
+function answerOf(value: unknown): CopyAnswer {
+  expect(faultsOf('compare-copy', value)).toEqual([]);
+  return value as CopyAnswer;
+}
+
+/** Two pieces of one length and one of another, bought by the stick; half a foot of neither is wasted. */
+const QUOTED = {
+  'runs.csv':
+    'Room,Run,Profile,Length,Quantity\nHall,north,Cove,90,1\nHall,south,Base,96,2\nHall,east,Base,48,1\n',
+  'profiles.csv': SMALL['profiles.csv']!,
+  'stock.csv': "For,Length,Price\nCove,12',20\nBase,20',24\n",
+  'shop.csv': 'Setting,Value\nhourly rate,60\ntax %,8\ndelivery,40\nend allowance,0\n',
+};
 
 /** A longer wall, a run more, and one gone. */
 const CHANGED = {
@@ -129,6 +157,82 @@ export function compareSuite(): void {
       ]);
       const json = refusalOf(await run(folder, ['compare', 'old', 'new', '--json']));
       expect(json.faults).toHaveLength(2);
+    });
+
+    test('of a client’s copy that came back it tells quantities, totals from our prices, and what was typed over', async () => {
+      const folder = folderWith(QUOTED);
+      await run(folder, ['plan', '.', '-o', 'shop.xlsx', '--client', 'copy.xlsx', ...QUICK]);
+      const told = async (...args: readonly string[]): Promise<CopyAnswer> =>
+        answerOf(jsonOf(await run(folder, ['compare', ...args, '--json'])));
+      const bytes = readFileSync(join(folder, 'copy.xlsx'));
+      // Rows of the sheet: the cove on 30, two pieces of base on 31, the short one on 32.
+      writeFileSync(join(folder, 'back.xlsx'), typeInto(bytes, { C31: 3, C32: 0 }));
+      const { copy } = await told('shop.xlsx', 'back.xlsx');
+      expect(copy.changed).toMatchObject([
+        { molding: 'Base', length: 96, quoted: 2, now: 3, priceQuoted: 41.4, priceNow: 62.1 },
+        { molding: 'Base', length: 48, quoted: 1, now: 0, priceQuoted: 10.35, priceNow: 0 },
+      ]);
+      expect(copy.changed.map(({ rows }) => rows)).toEqual([
+        [{ run: 'south', pieces: 2, where: { file: 'runs.csv', line: 3, column: 4 } }],
+        [{ run: 'east', pieces: 1, where: { file: 'runs.csv', line: 4, column: 4 } }],
+      ]);
+      // By hand: 94.87 + 3 x 20.70 + 0, delivery 40, 8 % of 196.97 = 15.76.
+      expect(copy.quoted).toMatchObject({ pieces: 4, price: 186.62, tax: 14.93, toPay: 201.55 });
+      expect(copy.now).toEqual({
+        pieces: 4,
+        moldings: 156.97,
+        price: 196.97,
+        tax: 15.76,
+        toPay: 212.73,
+      });
+      expect(copy.difference.toPay).toBeCloseTo(11.18, 9);
+      const args = ['compare', 'back.xlsx', 'shop.xlsx', '-o', 'c.xlsx', '--date', '2026-11-30'];
+      const { exit, out, err } = await run(folder, args);
+      expect([exit, err]).toEqual([0, '']);
+      expect(out).toMatch(/^2 of 3 lines have another quantity than quoted\.$/m);
+      expect(out).toMatch(/^Hall +Base +96" +2 -> 3 +\$41\.40 -> \$62\.10 +\+\$20\.70$/m);
+      expect(out).toMatch(/south, 2 pieces \(runs\.csv, line 3\)$/m);
+      expect(out).toMatch(/^ {2}to pay \$201\.55 -> \$212\.73, \+\$11\.18$/m);
+      const { sheetNames, texts } = partsOf(join(folder, 'c.xlsx'));
+      expect(sheetNames).toEqual(['Changes']);
+      expect([...texts]).toContain('2 of 3 lines have another quantity than quoted.');
+    });
+
+    test('of a copy no price is taken over, and one of another plan, without a number or beside another is refused', async () => {
+      const folder = folderWith(QUOTED);
+      await run(folder, ['plan', '.', '-o', 'shop.xlsx', '--client', 'copy.xlsx', ...QUICK]);
+      const bytes = readFileSync(join(folder, 'copy.xlsx'));
+      const put = (
+        name: string,
+        typed: Readonly<Record<string, Typed>>,
+        from: Uint8Array = bytes,
+      ): void => writeFileSync(join(folder, name), typeInto(from, typed));
+      put('cheap.xlsx', { F31: 1, G10: 5 });
+      const cheap = jsonOf(await run(folder, ['compare', 'shop.xlsx', 'cheap.xlsx', '--json']));
+      const { copy } = answerOf(cheap);
+      expect(copy.now).toEqual(copy.quoted);
+      expect(copy.otherwise.map(({ code, where }) => [code, where?.cell])).toEqual([
+        ['copy.figure-otherwise', 'G10'],
+        ['copy.cell-changed', 'F31'],
+      ]);
+      const refused = async (...args: readonly string[]): Promise<unknown> => {
+        const ran = await run(folder, ['compare', ...args, '--json']);
+        return [ran.exit, refusalOf(ran).faults.map(({ code, where }) => [code, where?.cell])];
+      };
+      put('soon.xlsx', { C31: 'two', C32: null });
+      expect(await refused('shop.xlsx', 'soon.xlsx')).toEqual([
+        2,
+        [
+          ['copy.quantity-text', 'C31'],
+          ['copy.quantity-blank', 'C32'],
+        ],
+      ]);
+      expect(await refused('copy.xlsx', 'cheap.xlsx')).toEqual([2, [['copy.two', undefined]]]);
+      writeFileSync(join(folder, 'runs.csv'), QUOTED['runs.csv'].replace('96,2', '97,2'));
+      const ofOther = [2, [['copy.other-plan', undefined]]];
+      expect(await refused('.', 'copy.xlsx', ...QUICK)).toEqual(ofOther);
+      put('lost.xlsx', { B12: null }, withoutProperties(bytes));
+      expect(await refused('shop.xlsx', 'lost.xlsx')).toEqual([2, [['copy.no-number', undefined]]]);
     });
 
     test('two currencies, an input as the target, and one standard input for both are refused', async () => {

@@ -129,7 +129,12 @@ export interface SaidFault {
   readonly argument: string;
   readonly given: unknown;
   readonly message: string;
-  readonly where?: { readonly file?: string; readonly line?: number; readonly column?: number };
+  readonly where?: {
+    readonly file?: string;
+    readonly cell?: string;
+    readonly line?: number;
+    readonly column?: number;
+  };
 }
 
 export interface Refusal {

@@ -24,7 +24,8 @@ const judges = new Map(
   }),
 );
 
-function faultsOf(name: string, value: unknown): readonly string[] {
+/** What of a value is not as the schema of this name says. */
+export function faultsOf(name: string, value: unknown): readonly string[] {
   const check = judges.get(name)!;
   if (check(value) === true) return [];
   return (check.errors ?? []).map(
@@ -87,6 +88,7 @@ export function schemaSuite(): void {
       expect([...judges.keys()].sort()).toEqual([
         'client',
         'compare',
+        'compare-copy',
         'cut',
         'export',
         'plan',

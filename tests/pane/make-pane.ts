@@ -4,7 +4,8 @@ import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { makeActions, type PaneActions } from '../../src/pane/actions/pane-actions.ts';
 import type { PaneServices } from '../../src/pane/services.ts';
 import { createStore, type PaneStore } from '../../src/pane/state/store.ts';
-import { ok } from '../../src/core/faults/fault.ts';
+import { own } from '../../src/core/faults/argument.ts';
+import { failed, fault, ok } from '../../src/core/faults/fault.ts';
 import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { DEMO_FOLDER, folderTables, tablesOf } from '../planning/make-job.ts';
 import { memoryHost, sheetOf, type MemoryHost } from './memory-host.ts';
@@ -33,6 +34,7 @@ export function makePane(
   const actions = makeActions(store, {
     host: Promise.resolve(host === undefined ? { why: 'plain page' } : { host }),
     openFile: () => Promise.resolve(ok(demoHost())),
+    readOther: (name) => Promise.resolve(failed(fault('compare.no-plan', own(name), null))),
     makeFile: () => Promise.resolve(new Uint8Array([1])),
     makeZip: () => Promise.resolve(new Uint8Array([2])),
     clock: () => new Date(2026, 10, 30, 9, 12),

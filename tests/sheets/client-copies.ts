@@ -1,4 +1,5 @@
 /** Clients' sheets as tests look at them: rooms, lines and sums by the letters of their columns. */
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { rowWith } from './sheet-jobs.ts';
 
@@ -47,4 +48,53 @@ export function numberIn({ cells, row }: CopyRow, column: string): number {
 export function rowNamed(sheet: SheetDescription, label: string): CopyRow {
   const at = rowWith(sheet, label);
   return { row: at + 1, cells: sheet.rows[at]?.cells ?? [] };
+}
+
+/** Where a copy's file holds its one sheet. */
+export const COPY_PART = 'xl/worksheets/sheet1.xml';
+
+/** What stands in a cell after a person was there: a number, a text, a formula with its value, an error, nothing. */
+export type Typed =
+  | number
+  | string
+  | null
+  | { readonly formula: string; readonly value: number }
+  | { readonly error: string };
+
+/** The file as a person leaves it who types into cells: C12. */
+export function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, Typed>>): Uint8Array {
+  const parts = unzipSync(bytes);
+  let xml = strFromU8(parts[COPY_PART]!);
+  for (const [at, value] of Object.entries(typed)) {
+    const cell = new RegExp(`<c r="${at}"((?: s="\\d+")?)[^>]*?(?:/>|>.*?</c>)`, 'u');
+    if (!cell.test(xml)) throw new Error(`The sheet has no cell ${at}.`);
+    xml = xml.replace(cell, (_, style: string) => `<c r="${at}"${style}${cellOf(value)}`);
+  }
+  return zipSync({ ...parts, [COPY_PART]: strToU8(xml) });
+}
+
+function cellOf(value: Typed): string {
+  if (value === null) return '/>';
+  if (typeof value === 'number') return `><v>${value}</v></c>`;
+  if (typeof value === 'string') return ` t="inlineStr"><is><t>${value}</t></is></c>`;
+  if ('error' in value) return ` t="e"><v>${value.error}</v></c>`;
+  return `><f>${value.formula}</f><v>${value.value}</v></c>`;
+}
+
+/** As a program saves it that keeps no custom properties. */
+export function withoutProperties(bytes: Uint8Array): Uint8Array {
+  const parts = unzipSync(bytes);
+  const custom = 'docProps/custom.xml';
+  const link = /<(?:Override|Relationship)[^>]*docProps\/custom\.xml[^>]*\/>/gu;
+  const others = Object.entries(parts).filter(([name]) => name !== custom);
+  if (others.length === Object.keys(parts).length) throw new Error('The file has no properties.');
+  return zipSync(
+    Object.fromEntries(
+      others.map(([name, part]) =>
+        /(?:\.rels|\[Content_Types\]\.xml)$/u.test(name)
+          ? [name, strToU8(strFromU8(part).replace(link, ''))]
+          : [name, part],
+      ),
+    ),
+  );
 }

@@ -1,37 +1,26 @@
 import { expect, test } from '@jest/globals';
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 
 import { writeWorkbook } from '../../src/hosts/xlsx/write-workbook.ts';
+import { copyInFile } from '../../src/hosts/xlsx/read-copy-file.ts';
+import { readCopy } from '../../src/sheets/client/read-copy.ts';
+import { changedLines } from '../../src/planning/compare/returned-copy.ts';
 import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
 import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libreoffice.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf } from '../planning/make-job.ts';
-import { numberIn, roomsOf, rowNamed } from './client-copies.ts';
+import { COPY_PART, numberIn, roomsOf, rowNamed, typeInto } from './client-copies.ts';
 import { JOBS } from './sheet-jobs.ts';
 
 const here = libreOfficeIsHere();
 const mustRun = here || process.env['CI'] !== undefined;
 if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on this machine.');
 
-const SHEET = 'xl/worksheets/sheet1.xml';
-
-/** The file as a person leaves it who types a number into a cell. */
-function typeInto(bytes: Uint8Array, typed: Readonly<Record<string, number>>): Uint8Array {
-  const parts = unzipSync(bytes);
-  let xml = strFromU8(parts[SHEET]!);
-  for (const [at, value] of Object.entries(typed)) {
-    const cell = new RegExp(`(<c r="${at}"[^>]*?)(?:/>|>(?:<v>[^<]*</v>)?</c>)`, 'u');
-    expect([at, cell.test(xml)]).toEqual([at, true]);
-    xml = xml.replace(cell, `$1><v>${value}</v></c>`);
-  }
-  return zipSync({ ...parts, [SHEET]: strToU8(xml) });
-}
-
 /** Whether a protected sheet takes nothing in a cell: ECMA-376 part 1, 18.8.33, locked unless it says 0. */
 function isLocked(bytes: Uint8Array, at: string): boolean {
   const parts = unzipSync(bytes);
-  const sheet = strFromU8(parts[SHEET]!);
+  const sheet = strFromU8(parts[COPY_PART]!);
   const [, style = ''] = new RegExp(`<c r="${at}"[^>]*? s="(\\d+)"`, 'u').exec(sheet) ?? [];
   const [, formats = ''] =
     /<cellXfs[^>]*>(.*?)<\/cellXfs>/su.exec(strFromU8(parts['xl/styles.xml']!)) ?? [];
@@ -63,6 +52,14 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       // 1 March 2026 in Excel's days, counted by hand: 46,022 (31 December 2025) and 31 + 28 + 1.
       [`B${date}`]: 46_082,
     });
+    // The same, as it goes out: its number is told by its sheet and its file.
+    const stamp = { fingerprint: '0a1b2c3d4e5f6071', day: '2026-11-30', effort: { steps: 20 } };
+    const out = describeClientCopy(plan, stamp);
+    const [more, none] = roomsOf(out.sheets[0]!)[0]!.lines;
+    files['returned'] = typeInto(await writeWorkbook(out, { paint: paintTiny }), {
+      [`C${more!.row}`]: 5,
+      [`C${none!.row}`]: 0,
+    });
     const saved = await recalculate(files);
     for (const name of names) {
       const now = readXlsxBack(saved[name]!, false);
@@ -73,7 +70,7 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
 
     // As LibreOffice has understood it: quantities and the date stay open, what they lead to doesn't.
     for (const file of [files['demo']!, saved['demo']!]) {
-      const xml = strFromU8(unzipSync(file)[SHEET]!);
+      const xml = strFromU8(unzipSync(file)[COPY_PART]!);
       const [protection = ''] = /<sheetProtection[^>]*>/u.exec(xml) ?? [];
       expect(protection).toMatch(/ sheet="(?:1|true)"/u);
       expect(protection).not.toMatch(/password|hash/iu);
@@ -116,6 +113,14 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       (plan.totals.priceCents + plan.totals.taxCents) / 100,
     ]);
     expect(value(`D${one!.row}`)).toBe(numberIn(one!, 'C'));
+    // Saved by another program it still reads back: the same quantities, the same total, and nothing else.
+    const copy = await copyInFile(saved['returned']!, 'returned.xlsx');
+    expect(copy?.number).toBe('0a1b2c3d');
+    const read = readCopy(plan, stamp, copy!, 'returned.xlsx');
+    expect(read).toMatchObject({ ok: true, value: { findings: [] } });
+    if (!read.ok) return;
+    expect(changedLines(read.value).map(({ now }) => now)).toEqual([5, 0]);
+    expect(read.value.price.now).toMatchObject({ priceCents: price, toPayCents: price + tax });
     const unchanged = readXlsxBack(saved['demo']!, false).sheets[0]!.cells;
     expect(unchanged[`A${quoted}`]?.value ?? '').toBe('');
     expect(value(`B${date + 1}`)).toBe(46_082 + plan.job.shop.priceHoldsDays);

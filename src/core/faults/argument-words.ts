@@ -140,6 +140,7 @@ export const NAMES = {
 export const PHRASES = {
   boardPart: 'Board {number}, {part}',
   columnOf: 'Column {column} of {table}',
+  quantityOfLine: 'Quantity of {line}',
   groupMatched: 'Matched group {match}',
   offcutCreditOf: 'Offcut credit of {profile}',
   mostOffcutCreditOf: 'Most offcut credit of {profile}',

@@ -677,6 +677,42 @@ export const WORDING = wordings({
   'plan.kept-damaged': (f) =>
     `The ${f.argument} that is kept here is damaged, so it is not used. Plan the job anew.`,
 
+  // What a plan is compared with
+  'compare.no-plan': (f) =>
+    `${f.argument} carries no plan and is no client's copy: there is nothing to compare with. Give a workbook as it was written or saved after planning, or a client's copy.`,
+
+  // A client's copy that came back
+  'copy.other-plan': (f) =>
+    `${f.argument} is not of this plan: the copy's number is ${f.given}, the plan's ${f.limit}. Give the workbook that the copy was made from.`,
+  'copy.no-number': (f) =>
+    `${f.argument} looks like a client's copy, but its number is gone, from the sheet and from the file: which plan it is of can't be told. Type the number back behind “Number”, as the copy that was handed over has it.`,
+  'copy.two': (f) =>
+    `${f.argument} and ${f.given} are clients' copies both. Give the shop's workbook that the copy was made from, and the copy.`,
+  'copy.headings-gone': (f) =>
+    `${f.argument}: no row on ${f.given} has all of the headings Length each, Quantity, As quoted, Together, Price each and Price, so its lines can't be found. Write the headings as the copy that was handed over has them.`,
+  'copy.planned-anew': (f) =>
+    `${f.argument} carries no plan of the copy's number, so its inputs were planned anew. Where prices differ from the copy's below, it may be the plan that differs, and not the client: the workbook that the copy was made from tells.`,
+  'copy.quantity-blank': (f) =>
+    `${f.argument} is blank; ${f.detail('quoted')} was quoted. Type that, or 0 to leave the line out.`,
+  'copy.quantity-text': (f) =>
+    `${f.argument} is ${f.given}, which is no number to the copy's prices; ${f.detail('quoted')} was quoted. Type a whole number alone.`,
+  'copy.quantity-formula': (f) =>
+    `${f.argument} holds a formula (${f.given}); ${f.detail('quoted')} was quoted. Type the number itself.`,
+  'copy.cell-changed': (f) =>
+    `Typed over: “${f.argument}” now says ${f.given}, and was handed over with ${f.limit}. What was handed over stands; ask the client what is meant.`,
+  'copy.figure-otherwise': (f) =>
+    `“${f.argument}” shows ${f.given}, and comes to ${f.limit} by the prices as quoted. It was typed over or not worked out anew; the copy's own figure is not used.`,
+  'copy.not-worked-out': (f) =>
+    `The figures of this ${f.argument} were not worked out anew after a quantity was changed: they show what was quoted. The total here is worked out from the prices as quoted.`,
+  'copy.row-gone': (f) =>
+    `A row was taken out: ${f.given}. It holds as it was handed over; ask the client what is meant.`,
+  'copy.line-gone': (f) =>
+    `The line ${f.argument} was taken out. It is counted with ${f.given}, as quoted: where it is to be left out, its quantity is 0. Ask the client.`,
+  'copy.line-added': (f) =>
+    `A line was put in: ${f.given}. It was not quoted and is not in the price here: add it to the job, and plan.`,
+  'copy.row-added': (f) => `A row was put in: ${f.given}.`,
+  'copy.note': (f) => `Typed beside “${f.argument}”: ${f.given}.`,
+
   // Cutting
   'cutting.unserved': (f) =>
     `${f.argument} (${f.given}) could not be placed: ${f.detail('why')}. Add stock, allow a splice, or shorten it.`,

@@ -1,16 +1,6 @@
-/** What an input workbook holds beside its tables: plans that are kept with it, and their sheets with ticks. */
+/** What an input workbook on the disk holds beside its tables. */
 import { readFile } from 'node:fs/promises';
-import type { RawRow } from '../../planning/input/raw-table.ts';
-import { SHEET_NAMES } from '../../sheets/plan-anchors.ts';
-import type { KeptTexts } from '../workbook/kept-text.ts';
-import { keptTextsOf } from '../xlsx/kept-parts.ts';
-import { openWorkbook, partsOf, rowsOf } from '../xlsx/open-workbook.ts';
-
-export interface KeptInput {
-  readonly texts: KeptTexts;
-  readonly cutting: readonly RawRow[];
-  readonly pieces: readonly RawRow[];
-}
+import { keptInputOf, type KeptInput } from '../xlsx/kept-input.ts';
 
 /** As keptInputOf; undefined for what can't be read too: that is said where its tables are. */
 export async function readKeptInput(path: string): Promise<KeptInput | undefined> {
@@ -21,19 +11,4 @@ export async function readKeptInput(path: string): Promise<KeptInput | undefined
     return undefined;
   }
   return keptInputOf(bytes, path);
-}
-
-/** Undefined for what is no workbook, or has no plan in it: what is wrong with it is said where its tables are read. */
-export async function keptInputOf(bytes: Uint8Array, name: string): Promise<KeptInput | undefined> {
-  if (!partsOf(bytes, name).ok) return undefined;
-  const texts = keptTextsOf(bytes);
-  if (Object.keys(texts).length === 0) return undefined;
-  const names: readonly string[] = [SHEET_NAMES.cutting, SHEET_NAMES.pieces];
-  const opened = await openWorkbook(bytes, name, (sheet) => names.includes(sheet));
-  if (!opened.ok) return undefined;
-  const rows = (wanted: string): readonly RawRow[] => {
-    const sheet = opened.value.sheets.find((one) => one.name === wanted);
-    return sheet === undefined ? [] : rowsOf(sheet);
-  };
-  return { texts, cutting: rows(SHEET_NAMES.cutting), pieces: rows(SHEET_NAMES.pieces) };
 }

@@ -89,7 +89,7 @@ export function workbookActions(tools: ActionTools): WorkbookActions {
 }
 
 /** A folder that was dropped, or a file that was moved or is kept shut by another program, can't be read. */
-async function readBytes(file: OpenedFile): Promise<Outcome<Uint8Array>> {
+export async function readBytes(file: OpenedFile): Promise<Outcome<Uint8Array>> {
   try {
     return ok(new Uint8Array(await file.arrayBuffer()));
   } catch (error) {

@@ -7,6 +7,7 @@ import type { PaneStore } from '../state/store.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { makeTools } from './action-tools.ts';
 import { profileActions, type ProfileActions } from './add-profiles.ts';
+import { compareActions, type CompareActions } from './compare-plans.ts';
 import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
@@ -27,7 +28,8 @@ export interface PaneActions
     TableActions,
     PlanActions,
     WriteActions,
-    CopyActions {
+    CopyActions,
+    CompareActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
   readonly show: (where: Where) => Promise<void>;
@@ -48,6 +50,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...planActions(tools),
     ...writeActions(tools),
     ...copyActions(tools),
+    ...compareActions(tools),
     checkAgain: async () => {
       await checkJob(tools);
     },

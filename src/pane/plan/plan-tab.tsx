@@ -10,6 +10,7 @@ import { useSharedStyles } from '../style/shared-styles.ts';
 import type { PaneState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { isOccupied } from '../state/is-occupied.ts';
+import { ComparePlans } from './compare-plans.tsx';
 import { PlanProgressView } from './plan-progress-view.tsx';
 import { PlanResultView } from './plan-result-view.tsx';
 import { sayStopped } from './say-progress.ts';
@@ -95,6 +96,7 @@ export function PlanTab(): ReactNode {
         ) : null}
       </Section>
       {result === undefined ? null : <PlanResultView result={result} />}
+      {result === undefined || result.wrong.length > 0 ? null : <ComparePlans />}
     </>
   );
 }

@@ -8,7 +8,14 @@ import type { JobFound } from '../job/job-found.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
 import type { NoWorkbook } from '../services.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
-import type { PlanProgress, PlanResult, Tab, TicksNow, WriteQuestion } from './pane-state.ts';
+import type {
+  Compared,
+  PlanProgress,
+  PlanResult,
+  Tab,
+  TicksNow,
+  WriteQuestion,
+} from './pane-state.ts';
 
 export type PaneEvent =
   | { readonly type: 'tab chosen'; readonly tab: Tab }
@@ -81,6 +88,13 @@ export type PaneEvent =
       readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
+  | { readonly type: 'compared'; readonly compared: Compared }
+  | {
+      readonly type: 'comparison refused';
+      readonly name: string;
+      readonly faults: readonly Fault[];
+    }
+  | { readonly type: 'comparison put away' }
   | { readonly type: 'functions searched'; readonly search: string }
   | { readonly type: 'separator found'; readonly separator: string }
   | {

@@ -4,6 +4,10 @@ import type { WorkbookHost } from '../../hosts/host.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
+import type { Comparison } from '../../planning/compare/comparison.ts';
+import type { Job } from '../../planning/job.ts';
+import type { ComparedPlans } from '../../sheets/changes/changes-sheet.ts';
+import type { ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { USUAL_SECONDS } from '../plan/search-seconds.ts';
@@ -23,6 +27,11 @@ export interface PaneState {
   readonly room: string | undefined;
   readonly planning: PlanningState;
   readonly writing: WritingState;
+  /** What the plan was held against last, as long as it stands. */
+  readonly compared: Compared | undefined;
+  /** Why a file can't be compared with. */
+  readonly comparisonRefused:
+    { readonly name: string; readonly faults: readonly Fault[] } | undefined;
   /** Whether set-up numbers are written as formulas, which stay live without the add-in. */
   readonly keepsFormulas: boolean;
   readonly functions: FunctionsState;
@@ -121,6 +130,18 @@ export interface PlanningState {
   readonly brokenOff: boolean;
 }
 
+/** A plan against an earlier one, or a client's copy that came back against its plan. */
+export type Compared = {
+  /** With what: a file's name, say. */
+  readonly name: string;
+  readonly files: ComparedPlans;
+  /** Its unit and money are what lengths and prices are said in. */
+  readonly job: Job;
+} & (
+  | { readonly kind: 'plans'; readonly comparison: Comparison }
+  | { readonly kind: 'copy'; readonly returned: ReturnedCopy }
+);
+
 export interface WriteQuestion {
   readonly replaced: readonly string[];
   readonly added: readonly string[];
@@ -177,6 +198,8 @@ export const INITIAL_STATE: PaneState = {
     brokenOff: false,
   },
   writing: { kind: 'idle' },
+  compared: undefined,
+  comparisonRefused: undefined,
   keepsFormulas: false,
   functions: { search: '', separator: ',', outcome: undefined },
   busy: undefined,

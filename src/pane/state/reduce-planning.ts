@@ -36,7 +36,10 @@ export function reducePlanning(state: PaneState, event: PlanningEvent): PaneStat
         stopped: false,
         brokenOff: false,
       };
-      return announce({ ...state, planning: begun, writing: { kind: 'idle' } }, 'Planning.');
+      // What was compared is of the plan that goes.
+      const none = { compared: undefined, comparisonRefused: undefined };
+      const next: PaneState = { ...state, ...none, planning: begun, writing: { kind: 'idle' } };
+      return announce(next, 'Planning.');
     }
     case 'planning moved': {
       if (event.turn !== planning.turn || planning.running === undefined) return state;

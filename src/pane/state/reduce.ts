@@ -1,8 +1,9 @@
 /** One event after the other makes the next state. Pure: effects are in src/pane/actions. */
-import type { Fault } from '../../core/faults/fault.ts';
+import { sayFault, type Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
 import { sayRead } from '../job/say-checks.ts';
 import { sayWritten } from '../job/say-findings.ts';
+import { sayCompared } from '../plan/say-compared.ts';
 import { sayStale } from '../plan/say-stale.ts';
 import { OWN_COVE } from '../profile/cove-fields.ts';
 import { announce } from './announce.ts';
@@ -59,6 +60,18 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
         text,
       );
     }
+    case 'compared': {
+      const { compared } = event;
+      const next = { ...state, compared, comparisonRefused: undefined, trouble: [] };
+      return announce(next, sayCompared(compared));
+    }
+    case 'comparison refused': {
+      const { name, faults } = event;
+      const next = { ...state, compared: undefined, comparisonRefused: { name, faults } };
+      return announce(next, faults.map(sayFault).join(' '));
+    }
+    case 'comparison put away':
+      return { ...state, compared: undefined, comparisonRefused: undefined };
     case 'busy':
       return { ...state, busy: event.with };
     case 'trouble':
@@ -108,6 +121,8 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
       brokenOff: state.planning.brokenOff,
     },
     writing: { kind: 'idle' },
+    compared: undefined,
+    comparisonRefused: undefined,
     trouble: [],
   };
 }

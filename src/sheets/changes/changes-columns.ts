@@ -56,9 +56,29 @@ export const CUT = columns({
   need: left('What the job has of it now', 4),
 });
 
+/** A client's copy that came back: lines with another quantity. */
+export const QUANTITIES = columns({
+  room: left('Room'),
+  molding: left('Molding', 2),
+  length: right('Length each'),
+  quoted: right('As quoted'),
+  now: right('Now'),
+  priceEach: right(({ currency }) => `Price each, about (${currency})`),
+  priceQuoted: right(({ currency }) => `Price quoted (${currency})`),
+  priceNow: right(({ currency }) => `Price now (${currency})`),
+  more: right(({ currency }) => `Difference (${currency})`),
+  rows: left('Rows to change', 2),
+});
+
+/** What else of it is not as it was handed over. */
+export const OTHERWISE = columns({
+  at: left('Cell'),
+  says: left('What is not as handed over', 11),
+});
+
 export const GRID = gridFor(
   [11, 15, 18, 15, 11, 11, 12, 12, 12, 12, 12, 12],
-  [RUNS, TOTALS, LINES, PROFILES, CUT],
+  [RUNS, TOTALS, LINES, PROFILES, CUT, QUANTITIES, OTHERWISE],
 );
 
 /** All columns of the sheet: first and last, from 0. */

@@ -17,6 +17,7 @@ import { numberIn } from '../words/print-length.ts';
 import { fileTitle } from '../words/say-title.ts';
 import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { ALL, CUT, GRID, LINES, PROFILES, RUNS, TOTALS } from './changes-columns.ts';
+import { addTable, CHANGES_SHEET, units } from './changes-tables.ts';
 import {
   CUT_TITLE,
   listLost,
@@ -31,7 +32,6 @@ import {
   sayWhat,
 } from './changes-words.ts';
 
-const SHEET = 'Changes';
 const ZERO = new Fraction(0);
 
 /** Of the plan before and of the one after, each in a sentence. */
@@ -50,13 +50,13 @@ export function describeChanges(
   { shop, titleBlock }: Job,
   made: string,
 ): WorkbookDescription {
-  const draft = new SheetDraft(SHEET, GRID, true);
+  const draft = new SheetDraft(CHANGES_SHEET, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
   const changes = { comparison, shop, pages };
   const say = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
   const notes = [sayCounts(comparison), sayCut(comparison), sayOpen(comparison, say)];
   pages.add([
-    spreadRow(SHEET, 'title', ALL),
+    spreadRow(CHANGES_SHEET, 'title', ALL),
     spreadRow(`Before: ${plans.before}`, 'wrapped', ALL),
     spreadRow(`After: ${plans.after}`, 'wrapped', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
@@ -68,11 +68,11 @@ export function describeChanges(
   addProfiles(changes);
   addLines(changes);
   addCut(changes);
-  const print = { paper: shop.paper, orientation: 'landscape', footer: SHEET } as const;
+  const print = { paper: shop.paper, orientation: 'landscape', footer: CHANGES_SHEET } as const;
   const sheet = stampSheet(draft.finish(print), { shop, titleBlock }, undefined);
   return {
     version: DESCRIPTION_VERSION,
-    title: fileTitle(SHEET, titleBlock),
+    title: fileTitle(CHANGES_SHEET, titleBlock),
     made,
     sheets: [sheet],
   };
@@ -83,30 +83,6 @@ interface Changes {
   readonly shop: Shop;
   readonly pages: PagedRows;
 }
-
-/** A table of the sheet: its heading, its rows, each with formulas that ask for its place. */
-interface Table {
-  readonly title: string;
-  readonly headings: SheetRow;
-  readonly rows: readonly ((row: () => number) => SheetRow)[];
-  /** The row that adds them up, given the first and the last of them. */
-  readonly together?: (first: () => number, last: () => number) => SheetRow;
-}
-
-function addTable({ pages }: Changes, { title, headings, rows, together }: Table): void {
-  if (rows.length === 0) return;
-  const again = [spreadRow(`${title}, continued`, 'section', ALL), headings];
-  const places: number[] = [];
-  const at = (index: number) => (): number => places.at(index) ?? 0;
-  pages.hold({ cells: [] }, spreadRow(title, 'section', ALL), headings);
-  rows.forEach((make, index) => {
-    places.push(...pages.add([make(at(index))], again));
-  });
-  // A page that begins inside the table has its heading between the rows, which adds nothing.
-  if (together !== undefined) pages.add([together(at(0), at(rows.length - 1))], again);
-}
-
-const units = (cents: number | undefined): number => (cents ?? 0) / 100;
 
 type Total = readonly [what: string, before: number, after: number, style: StyleName];
 

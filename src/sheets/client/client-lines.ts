@@ -8,7 +8,7 @@ import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
 import type { ClientAnchors } from './client-anchors.ts';
 import { LINES } from './client-columns.ts';
 import type { ClientLine, ClientRoom } from './client-rooms.ts';
-import { LIVE_NOTE, sayAround, sayDone, sayOpenings } from './client-words.ts';
+import { LIVE_NOTE, sayAround, sayDone, sayOpenings, THIS_ROOM } from './client-words.ts';
 
 /** After so many lines the headings are repeated, so that every page has some. */
 const LINES_UNDER_HEADINGS = 36;
@@ -102,7 +102,7 @@ function addRoom(
   const { pieces, length, priceCents } = sumsOf(room, shop.unit);
   const price = `ROUND(${LINES.sum('price', ...rows)},2)`;
   const cells = {
-    molding: cell('This room', 'totalLabel'),
+    molding: cell(THIS_ROOM, 'totalLabel'),
     quantity: LINES.sumCell('quantity', rows, pieces, 'totalWhole'),
     together: LINES.sumCell('together', rows, length, 'total'),
     price: sum(price, money(priceCents), 'total'),

@@ -12,7 +12,15 @@ import { markOf, type Stamp } from '../stamp.ts';
 import { DATE, PRICE } from './client-columns.ts';
 import { changedFormula, sumsOf } from './client-lines.ts';
 import type { ClientRoom } from './client-rooms.ts';
-import { AS_QUOTED, sayHolds } from './client-words.ts';
+import {
+  ALL_ROOMS,
+  AS_QUOTED,
+  MARK_LABEL,
+  NUMBER_LABEL,
+  sayHolds,
+  TO_PAY,
+  TO_PAY_AGAIN,
+} from './client-words.ts';
 
 /**
  * Adds a row for each room, then the sums. Each is rounded to the cent, so that the tax is computed from
@@ -45,7 +53,7 @@ export function addPrice(
   const pieces = total(sums.map((one) => one.pieces));
   const all = draft.put(
     PRICE.row({
-      name: cell('All rooms', 'totalLabel'),
+      name: cell(ALL_ROOMS, 'totalLabel'),
       pieces: PRICE.sumCell('pieces', rows, pieces, 'totalWhole'),
       amount: sum(
         `ROUND(${PRICE.sum('amount', ...rows)},2)`,
@@ -68,7 +76,7 @@ export function addPrice(
   const owed = money(priceCents + taxCents);
   const paid = draft.put(
     PRICE.row({
-      name: cell('To pay', 'totalLabel'),
+      name: cell(TO_PAY, 'totalLabel'),
       pieces: cell(null, 'totalLabel'),
       amount: sum(toPay, owed, 'total'),
     }),
@@ -187,7 +195,7 @@ function addDate(draft: SheetDraft, { job }: JobPlan, stamp: Stamp | undefined):
   const day = titleBlock.date ?? stamp?.day;
   const serial = day === undefined ? null : daySerial(day);
   if (stamp !== undefined) {
-    const label = titleBlock.number === '' ? 'Number' : 'Mark of the plan';
+    const label = titleBlock.number === '' ? NUMBER_LABEL : MARK_LABEL;
     draft.put(DATE.row({ label: cell(label, 'label'), date: cell(markOf(stamp), 'label') }));
   }
   const row = draft.put(
@@ -210,7 +218,7 @@ export function repeatPrice(draft: SheetDraft, { totals }: JobPlan, anchors: Cli
   const amount = money(totals.priceCents + totals.taxCents);
   draft.put(
     PRICE.row({
-      name: cell('To pay, all rooms and tax', 'totalLabel'),
+      name: cell(TO_PAY_AGAIN, 'totalLabel'),
       pieces: cell(null, 'totalLabel'),
       amount: sum(anchors.at('to pay'), amount, 'total'),
     }),

@@ -12,6 +12,8 @@ export interface ClientLine {
   /** Doors and windows that its pieces go around; none of what runs along walls. */
   readonly openings: ReadonlySet<Opening>;
   readonly quantity: number;
+  /** As many as the quantity: what it counts. */
+  readonly pieces: readonly Piece[];
   readonly priceCents: number;
 }
 
@@ -25,6 +27,7 @@ export interface ClientRoom {
 
 type GatheredLine = Pick<ClientLine, 'molding' | 'length'> & {
   readonly openings: Set<Opening>;
+  readonly pieces: Piece[];
   quantity: number;
 };
 
@@ -71,21 +74,20 @@ export function clientRooms(plan: JobPlan): ClientRoom[] {
  * Small pieces that turn back to the wall are told from those that run along it, and what goes around
  * doors and windows from what doesn't.
  */
-function addPiece(
-  { lines }: Gathered,
-  { profile, kind, cutLength }: Piece,
-  opening: Opening | undefined,
-): void {
+function addPiece({ lines }: Gathered, piece: Piece, opening: Opening | undefined): void {
+  const { profile, kind, cutLength } = piece;
   const key = `${kind} ${cutLength.toFraction()} ${opening === undefined ? 'wall' : 'opening'}`;
   const molding = kind === 'return' ? `${profile}, return to the wall` : profile;
   const line: GatheredLine = lines.get(key) ?? {
     molding,
     length: cutLength,
     openings: new Set(),
+    pieces: [],
     quantity: 0,
   };
   lines.set(key, line);
   line.quantity += 1;
+  line.pieces.push(piece);
   if (opening !== undefined) line.openings.add(opening);
 }
 

@@ -28,7 +28,7 @@ import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
 import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
-import { ACCEPTED, BEHIND, sayCovered, sayJob } from './client-words.ts';
+import { ACCEPTED, BEHIND, COPY_SHEET, MOST_QUANTITY, sayCovered, sayJob } from './client-words.ts';
 
 /** A half holds 88 mm at least; programs differ by a millimetre or two in the widths of columns. */
 const DRAWINGS: DrawingGrid = {
@@ -39,11 +39,8 @@ const DRAWINGS: DrawingGrid = {
   widthMm: 85,
 };
 const TITLE = 'Moldings and their price';
-const COPY_SHEET = 'Moldings';
 /** What of Job stands over a client's copy, in this order; the shop stands over all. */
 const ON_CLIENT = ['job', 'number', 'revision', 'client', 'address', 'preparedBy'] as const;
-/** Of one line; past it the program asks back. */
-const MOST_QUANTITY = 9999;
 
 /** What the shop's sheet and the client's copy do in ways of their own. */
 interface Edition {

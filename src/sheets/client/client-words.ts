@@ -29,6 +29,20 @@ export const ACCEPTED = 'Accepted as listed here, at the price to pay above:';
 export const LIVE_NOTE =
   'Change a quantity in the marked cells, and every price follows, at the same price each; what was quoted stands beside it. Ask before you order by a changed one.';
 
+/** Of one line; past it the program asks back. */
+export const MOST_QUANTITY = 9999;
+/** The sheet of the copy as a workbook by itself. */
+export const COPY_SHEET = 'Moldings';
+/** Under a room's lines: what they come to. */
+export const THIS_ROOM = 'This room';
+/** Before the mark of the plan; another label where Job has a number of its own. */
+export const NUMBER_LABEL = 'Number';
+export const MARK_LABEL = 'Mark of the plan';
+/** What is paid, and the same once more where the last room ends. */
+export const TO_PAY = 'To pay';
+export const TO_PAY_AGAIN = 'To pay, all rooms and tax';
+export const ALL_ROOMS = 'All rooms';
+
 /** Before the number of lines that have another quantity; what was quoted in all follows. */
 export const AS_QUOTED = 'To pay as quoted. Quantities changed since: ';
 

@@ -113,6 +113,10 @@ const FIGURES: readonly (readonly [string, string])[] = [
     'An offcut that is kept earns its length at the percent of the cheapest price, rounded down to the cent offcut by offcut, and never more than half of its stick.',
   ],
   [
+    'A client’s copy that comes back',
+    'Compare it under Plan, or by the command compare: other quantities are told with what they cost at the prices quoted, and with the rows that their pieces come from; whatever else was typed over is told at its cell. A quantity counts pieces of its line’s length, as they are cut. Nothing is changed here: change the rows, and plan.',
+  ],
+  [
     'Prices to quote',
     'On the sheet Office, before minimum charge, delivery, rounding up and tax. A foot (or metre) of a molding is its price over its net length, with and without the work of its set-up. Ten feet more (another length may be typed there) are lumber less credit as the price has it by net length, and the work that grows with length: passes, boards, and what goes by the foot, the square foot or the board foot; no set-up, no more pieces, ends, crosscuts and joints. Of lumber and of labor each comes into the price times (1 + overhead) × (1 + contingency) + its markup, over 1 - margin. An opening is what its casing, apron and stool come to by length, on average of its kind.',
   ],
