@@ -1,12 +1,13 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * check-lumber.ts, check-work.ts, check-money.ts, check-cut.ts, check-options.ts and check-runs.ts, only types, tolerances and what makes two names the same
  * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkMoney } from './check-money.ts';
+import { checkOptions } from './check-options.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkWork } from './check-work.ts';
 import { nameKey } from './job.ts';
@@ -26,6 +27,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...checkWork(plan),
     ...checkMoney(plan),
     ...checkTotals(plan),
+    ...checkOptions(plan, checkJobPlan),
   ];
 }
 

@@ -3,7 +3,7 @@ import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
 import type { CutAlready, PieceThen } from './cut/cut-already.ts';
-import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
+import type { BoughtProfile, CoveProfile, Job, JobOption, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
@@ -236,6 +236,27 @@ export interface Totals {
   readonly currency: string;
 }
 
+/** An option that is in the plan as it stands. */
+interface TakenOption {
+  readonly option: JobOption;
+  readonly plan?: undefined;
+  readonly more?: undefined;
+}
+
+export interface PricedOption {
+  readonly option: JobOption;
+  /** The job with it taken up, which has no options itself. */
+  readonly plan: JobPlan;
+  /** What its totals have more than those of the job without it; below 0 where they have less. */
+  readonly more: MoreOfOption;
+}
+
+export type PlannedOption = TakenOption | PricedOption;
+
+export type MoreOfOption = Readonly<
+  Record<'priceCents' | 'taxableCents' | 'taxCents' | 'costCents' | 'hours', number>
+>;
+
 export interface JobPlan {
   readonly job: Job;
   /** All of them, done ones too, in the order of the runs. */
@@ -249,9 +270,16 @@ export interface JobPlan {
   readonly rooms: readonly RoomLine[];
   readonly jobWork: JobWork;
   readonly totals: Totals;
+  /** As `job.options`; their prices are over that of this plan. */
+  readonly options: readonly PlannedOption[];
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];
+}
+
+/** Its own, and those of the plans with an option taken up. */
+export function allGroups({ groups, options }: JobPlan): readonly CuttingGroup[] {
+  return [...groups, ...options.flatMap(({ plan }) => plan?.groups ?? [])];
 }
 
 /** At the table saw: set-ups and passes. */

@@ -4,6 +4,7 @@ import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OnWall } from './on-wall.ts';
+import type { OptionChange } from './options/choose.ts';
 import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { Shop, ShopCells } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
@@ -202,6 +203,19 @@ export interface Job {
   readonly stock: readonly StockItem[];
   /** What is typed, and the usual rows, see usual-work.ts. */
   readonly work: readonly WorkRow[];
+  /** What may be added, or made otherwise: runs and openings stand as the options that are taken up have them. */
+  readonly options: readonly JobOption[];
+}
+
+/** A row, or several, of Options. */
+export interface JobOption {
+  readonly name: string;
+  /** For the client. */
+  readonly note: string;
+  readonly changes: readonly OptionChange[];
+  /** The job with it taken up too, which has no options itself; absent where it is in the job already. */
+  readonly job?: Job;
+  readonly where: Where;
 }
 
 /** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */

@@ -13,6 +13,7 @@ import { planGroup } from './plan-group.ts';
 import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
+import { planOptions } from './options/plan-options.ts';
 import { shareTime } from './share-time.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
@@ -40,13 +41,21 @@ export interface PlanJobOptions extends PlanSticksOptions {
 }
 
 /**
- * Plans a job: profiles that share stock are one problem of sticks, in the order of Profiles, each
- * group taking what is left of the rack. Every fault of every part is collected; with any, there is
- * no plan. What is cut already counts in every total: its sticks are paid for, its hours worked.
+ * Plans a job, and once more for each option that isn't taken up: with each by itself, at the same effort.
+ * Every fault of every part is collected; with any, there is no plan.
  *
  * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
+  return planOptions(job, options, planAsItStands);
+}
+
+/**
+ * Plans a job without a look at its options: profiles that share stock are one problem of sticks, in the order of Profiles, each
+ * group taking what is left of the rack. What is cut already counts in every total: its sticks are paid
+ * for, its hours worked.
+ */
+async function planAsItStands(job: Job, options: PlanJobOptions): Promise<JobPlanning> {
   const prepared = prepareJob(job, options.cut);
   const { listed, pieces, carried } = prepared;
   const faults = [...prepared.faults];
@@ -86,6 +95,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     rooms,
     jobWork,
     totals: sumUp(job, pieces, profiles, jobWork),
+    options: [],
     cut: options.cut ?? [],
     cautions: found.cautions,
   };

@@ -18,6 +18,7 @@ export interface Tables {
   readonly stock?: string;
   readonly work?: string;
   readonly job?: string;
+  readonly options?: string;
 }
 
 const root = join(import.meta.dirname, '..', '..');
@@ -41,6 +42,7 @@ export const PLAIN: Required<Tables> = {
     "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,16',2,foot,,\n" +
     "Casing,stick,,,16',3,foot,,\nCrown,stick,,,16',4,foot,,\nPoplar,board,4/4,10,12',5,board foot,,",
   work: 'Work,Per,Minutes,Money,For,Ours',
+  options: 'Option,Room,Profile,Species,Instead,Taken,Note',
 };
 
 export function tablesOf(tables: Tables): RawTable[] {
@@ -54,6 +56,7 @@ export function tablesOf(tables: Tables): RawTable[] {
     stock: 'Stock',
     work: 'Work',
     job: 'Job',
+    options: 'Options',
   };
   return (Object.keys(names) as (keyof Tables)[]).map((key) => {
     const text = tables[key] ?? PLAIN[key];
@@ -85,11 +88,12 @@ export function folderTables(folder: string): Tables {
     return existsSync(path) ? readFileSync(path, 'utf8') : '';
   };
   const openings = read('openings');
-  const [walls, trim] = [read('walls'), read('trim')];
+  const [walls, trim, options] = [read('walls'), read('trim'), read('options')];
   return {
     runs: read('runs'),
     ...(walls === '' ? {} : { walls }),
     ...(trim === '' ? {} : { trim }),
+    ...(options === '' ? {} : { options }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),

@@ -21,6 +21,7 @@ export const NAMES = {
   'sheet.Stock': 'Stock',
   'sheet.Work': 'Work',
   'sheet.Job': 'Job',
+  'sheet.Options': 'Options',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions

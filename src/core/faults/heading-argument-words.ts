@@ -76,4 +76,7 @@ export const HEADINGS = {
   ours: 'Ours',
   minutesLow: 'Low',
   minutesHigh: 'High',
+  option: 'Option',
+  instead: 'Instead',
+  taken: 'Taken',
 } as const;

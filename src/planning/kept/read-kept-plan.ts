@@ -6,6 +6,7 @@ import { planSticks } from '../../cutting/plan-sticks.ts';
 import { checkJobPlan } from '../check-job-plan.ts';
 import { fingerprint } from '../input/fingerprint.ts';
 import { readJob } from '../input/read-job.ts';
+import { allGroups } from '../job-plan.ts';
 import { planJob } from '../plan-job.ts';
 import { KEPT_FORMAT, type KeptDecisions, type KeptRecord, type PlanToKeep } from './keep-plan.ts';
 import { readAnswer } from './kept-answer.ts';
@@ -76,7 +77,7 @@ async function makeAgain(
     },
   });
   if (plan === undefined || checkJobPlan(plan).length > 0) return undefined;
-  const isTheSame = plan.groups.every(
+  const isTheSame = allGroups(plan).every(
     ({ problem, answer }) => used.has(answer.plan) || problem.demands.length === 0,
   );
   return isTheSame ? ok({ plan, fingerprint: record.fingerprint, tables, day, effort }) : undefined;

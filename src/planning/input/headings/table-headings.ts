@@ -1,6 +1,7 @@
 /** The headings of each of a job's tables, in the order in which they stand on a blank sheet. */
 import type { Heading } from './heading.ts';
 import { OPENING_HEADINGS } from './opening-headings.ts';
+import { OPTION_HEADINGS } from './option-headings.ts';
 import { PROFILE_HEADINGS } from './profile-headings.ts';
 import { RUN_HEADINGS } from './run-headings.ts';
 import { SHOP_HEADINGS } from './shop-headings.ts';
@@ -10,7 +11,17 @@ import { TRIM_HEADINGS } from './trim-headings.ts';
 import { WALL_HEADINGS } from './wall-headings.ts';
 import { WORK_HEADINGS } from './work-headings.ts';
 
-type Name = 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work' | 'Job';
+type Name =
+  | 'Runs'
+  | 'Walls'
+  | 'Trim'
+  | 'Openings'
+  | 'Profiles'
+  | 'Shop'
+  | 'Stock'
+  | 'Work'
+  | 'Job'
+  | 'Options';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -22,4 +33,5 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Stock: STOCK_HEADINGS,
   Work: WORK_HEADINGS,
   Job: TITLE_HEADINGS,
+  Options: OPTION_HEADINGS,
 };

@@ -1,0 +1,347 @@
+/** Options: what may be added or made otherwise, each at a price of its own. */
+import { describe, expect, test } from '@jest/globals';
+import fc from 'fast-check';
+import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
+import { fingerprint } from '../../src/planning/input/fingerprint.ts';
+import { judgeJob } from '../../src/planning/judge-job.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { keepPlan } from '../../src/planning/kept/keep-plan.ts';
+import { readKeptPlan } from '../../src/planning/kept/read-kept-plan.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
+import { planToJson } from '../../src/planning/plan-json.ts';
+import { count } from '../deep.ts';
+import { jobOf, PLAIN, planOf, readTables, tablesOf, type Tables } from './make-job.ts';
+import { READING_ROOM } from './reading-room.ts';
+
+const HEAD = PLAIN.options;
+const PROFILES = `${PLAIN.profiles}\nOak base,buy,5 1/4,3/4,,Oak,,,\nPine base,buy,5 1/4,3/4,,Pine,,,\nOak casing,buy,4 1/2,3/4,,Oak,,,`;
+const STOCK = `${PLAIN.stock}\nOak base,stick,,,16',5,foot,,\nPine base,stick,,,16',1,foot,,\nOak casing,stick,,,16',6,foot,,`;
+const MONEY = 'Setting,Value\nhourly rate,60\nend allowance,0\ntax %,10\nprice rounding,dollar';
+const HALL: Tables = {
+  runs: 'Room,Run,Profile,Length\nHall,north,Base,100\nHall,ceiling,Crown,90',
+  profiles: PROFILES,
+  stock: STOCK,
+  shop: MONEY,
+};
+
+/** Of each option: what it costs more, and the tax on it; null where it is in the price. */
+function moreOf(plan: JobPlan): (readonly [number, number] | null)[] {
+  return plan.options.map(({ more }) =>
+    more === undefined ? null : [more.priceCents, more.taxCents],
+  );
+}
+
+describe('An option', () => {
+  // By hand [D]. Base: a stick of 16 ft at 2.00 is 32.00, two crosscuts of 45 s at 60.00 an hour are 1.50:
+  // 33.50, up to 34.00, and 3.40 tax. With the crown (64.00 and 1.50) 99.00 and 9.90: 65.00 and 6.50 more.
+  // Oak base (80.00 and 1.50) is 81.50, up to 82.00, and 8.20; pine base (16.00 and 1.50) 18.00 and 1.80.
+  test('costs what the job with it comes to more than the job without it, rounded as prices are', async () => {
+    const plan = await planOf({
+      ...HALL,
+      options: `${HEAD}\nA,Hall,Crown,,,,By June\nB1,,Base,,oak  BASE,,\nB2,,,poplar,Pine base,no,`,
+    }).catch((error: unknown) => String(error));
+    // Poplar are base and crown: which one the pine stands for must be said.
+    expect(plan).toContain('Name under Profile which one it is for');
+    const sound = await planOf({
+      ...HALL,
+      options: `${HEAD}\nA,Hall,Crown,,,,By June\nB1,,Base,,oak  BASE,,\nB2,,Base,poplar,Pine base,no,`,
+    });
+    expect([sound.totals.priceCents, sound.totals.taxCents]).toEqual([3400, 340]);
+    expect(moreOf(sound)).toEqual([
+      [6500, 650],
+      [4800, 480],
+      [-1600, -160],
+    ]);
+    expect(sound.pieces.map(({ profile }) => profile)).toEqual(['Base']);
+    expect(sound.options[1]!.plan!.pieces.map(({ profile }) => profile)).toEqual(['Oak base']);
+    expect(checkJobPlan(sound)).toEqual([]);
+    expect(planToJson(sound).options[0]).toMatchObject({
+      ...{ option: 'A', note: 'By June', taken: false, price: 65, tax: 6.5 },
+      changes: [{ room: 'Hall', profile: 'Crown', instead: null }],
+    });
+  });
+
+  test('that is taken up is in the price, and the others are priced with it', async () => {
+    const plan = await planOf({
+      ...HALL,
+      options: `${HEAD}\nA,Hall,Crown,,,yes,\nB1,,Base,,Oak base,,\nB2,,Base,,Pine base,yes,`,
+    });
+    // 65.50 and 17.50 are 83.00; with oak in place of the pine 147.00.
+    expect(plan.totals.priceCents).toBe(8300);
+    expect(moreOf(plan)).toEqual([null, [6400, 640], null]);
+    expect(checkJobPlan(plan)).toEqual([]);
+  });
+
+  test('shows only what comes on the minimum charge, and brings no second delivery', async () => {
+    const plan = await planOf({
+      ...HALL,
+      shop: `${MONEY}\nminimum charge,90\ndelivery,20`,
+      options: `${HEAD}\nA,,Crown,,,,`,
+    });
+    // 33.50 up to 90.00, and 20.00: 110.00; with the crown 99.00 and 20.00.
+    expect(plan.totals.priceCents).toBe(11_000);
+    expect(moreOf(plan)[0]![0]).toBe(900);
+  });
+
+  test('leaves what is done as it is, and asks for what isn’t', async () => {
+    const plan = await planOf({
+      ...HALL,
+      runs: 'Room,Run,Profile,Length,Done\nHall,north,Base,100,\nHall,ceiling,Crown,90,yes\nHall,over stair,Crown,80,',
+      options: `${HEAD}\nA,Hall,Crown,,,,`,
+    });
+    expect(plan.pieces.map(({ id, done }) => [id, done])).toEqual([
+      ['Hall / north / 1', false],
+      ['Hall / ceiling / 1', true],
+    ]);
+    expect(plan.options[0]!.plan!.pieces).toHaveLength(3);
+  });
+});
+
+/** The same job as a person would write it without options: rows taken out, other profiles filled in. */
+const WALLED: Tables = {
+  ...READING_ROOM,
+  profiles: `${READING_ROOM.profiles}\nOak base,buy,7,3/4,,Oak,,,\nOak casing,buy,5,3/4,,Oak,,,`,
+  stock: `${READING_ROOM.stock}\nOak base,stick,,,16',5,foot,,\nOak casing,stick,,,16',6,foot,,`,
+  shop: `${PLAIN.shop}\nmargin %,20\ntax %,7`,
+};
+const edited = (edit: (text: string) => string, key: keyof typeof READING_ROOM): Tables => ({
+  ...WALLED,
+  [key]: edit(READING_ROOM[key]),
+});
+
+test.each([
+  ['a crown as an addition', 'Crown', '', 'trim', (t: string) => t.replace(/\n.*Crown.*/u, '')],
+  [
+    'casing as an addition',
+    'Casing',
+    '',
+    'openings',
+    (t: string) => t.replaceAll('Casing,', ',').replace('Width,Height,,', 'Width,Height,Casing,'),
+  ],
+] as const)(
+  'By hand in the tables: %s of a room of Walls',
+  async (_, profile, instead, key, edit) => {
+    const [withOption, without, withAll] = await Promise.all([
+      planOf({ ...WALLED, options: `${HEAD}\nA,,${profile},,${instead},,` }),
+      planOf(edited(edit, key)),
+      planOf(WALLED),
+    ]);
+    expect(withOption.pieces).toEqual(without.pieces);
+    expect(withOption.totals).toEqual(without.totals);
+    expect(withOption.options[0]!.plan!.pieces).toEqual(withAll.pieces);
+    expect(moreOf(withOption)[0]![0]).toBe(withAll.totals.priceCents - without.totals.priceCents);
+  },
+);
+
+test.each([
+  ['a wider base', 'Base', 'Oak base', 'trim'],
+  ['a wider casing, which cuts more of the base', 'Casing', 'Oak casing', 'openings'],
+] as const)('By hand in the tables: %s in place of another', async (_, profile, instead, key) => {
+  const swap = (text: string): string =>
+    text
+      .replaceAll(new RegExp(`,${profile},`, 'gu'), `,${instead},`)
+      .replace(`,Height,${instead},`, `,Height,${profile},`);
+  const [withOption, swapped] = await Promise.all([
+    planOf({ ...WALLED, options: `${HEAD}\nA,reading room,${profile},,${instead},,` }),
+    planOf(edited(swap, key)),
+  ]);
+  expect(withOption.options[0]!.plan!.pieces).toEqual(swapped.pieces);
+  expect(withOption.options[0]!.plan!.totals).toEqual(swapped.totals);
+  const { pieces } = await planOf(WALLED);
+  expect(withOption.pieces).toEqual(pieces);
+});
+
+const ROOMS = ['Hall', 'Den', 'Attic'];
+const NAMES = ['Base', 'Casing', 'Crown', 'Cove'];
+const jobs = fc.record({
+  runs: fc.array(
+    fc.record({
+      room: fc.constantFrom(...ROOMS),
+      profile: fc.constantFrom(...NAMES),
+      length: fc.integer({ min: 20, max: 180 }),
+    }),
+    { minLength: 2, maxLength: 8 },
+  ),
+  added: fc.record({ room: fc.constantFrom('', ...ROOMS), profile: fc.constantFrom(...NAMES) }),
+  changed: fc.record({ room: fc.constantFrom('', ...ROOMS), profile: fc.constantFrom(...NAMES) }),
+  tax: fc.constantFrom('all', 'material', 'none'),
+  rounding: fc.constantFrom('cent', 'dollar', '5'),
+  delivery: fc.constantFrom(0, 40),
+});
+
+test('By chance: an option costs the difference of two jobs whose rows of Runs were edited, and taking it up brings it', async () => {
+  let priced = 0;
+  await fc.assert(
+    fc.asyncProperty(jobs, async ({ runs, added, changed, tax, rounding, delivery }) => {
+      const shop = `${PLAIN.shop}\nmargin %,15\ntax %,8\ntax on,${tax}\nprice rounding,${rounding}\ndelivery,${delivery}`;
+      const fits = (one: { room: string; profile: string }, row: typeof added): boolean =>
+        (row.room === '' || row.room === one.room) && row.profile === one.profile;
+      const write = (isAdded: boolean, isChanged: boolean): Tables => ({
+        ...{ ...HALL, shop },
+        runs: [
+          'Room,Run,Profile,Length',
+          ...runs.flatMap((one, at) => {
+            if (fits(one, added))
+              return isAdded ? [`${one.room},r${at},${one.profile},${one.length}`] : [];
+            const profile = isChanged && fits(one, changed) ? 'Oak base' : one.profile;
+            return [`${one.room},r${at},${profile},${one.length}`];
+          }),
+        ].join('\n'),
+      });
+      const options = (taken: string): string =>
+        `${HEAD}\nA,${added.room},${added.profile},,,,\nB,${changed.room},${changed.profile},,Oak base,${taken},`;
+      const all = { ...write(true, false) };
+      const read = readTables({ ...all, options: options('') });
+      if (read.job === undefined) {
+        expect(read.faults.every(({ code }) => code.startsWith('job.option'))).toBe(true);
+        return;
+      }
+      const { plan } = await planJob(read.job);
+      if (plan === undefined) return;
+      const [base, withA, withB] = await Promise.all([
+        planOf(write(false, false)),
+        planOf(write(true, false)),
+        planOf(write(false, true)),
+      ]);
+      const over = ({ totals }: JobPlan): readonly [number, number] => [
+        totals.priceCents - base.totals.priceCents,
+        totals.taxCents - base.totals.taxCents,
+      ];
+      expect(plan.totals).toEqual(base.totals);
+      expect(moreOf(plan)).toEqual([over(withA), over(withB)]);
+      const taken = await planOf({ ...all, options: options('yes') });
+      expect(taken.totals.priceCents).toBe(
+        plan.totals.priceCents + plan.options[1]!.more!.priceCents,
+      );
+      expect(checkJobPlan(plan)).toEqual([]);
+      priced += 1;
+    }),
+    { numRuns: count(300, 40) },
+  );
+  expect(priced).toBeGreaterThan(5);
+}, 120_000);
+
+describe('What Options can’t mean is refused at its cell', () => {
+  const cases = [
+    ['A,Hal,Crown,,,,', 'job.option-room-unknown', 'B2', 'Did you mean Hall?'],
+    ['A,,Crowm,,,,', 'job.profile-unknown', 'C2', 'Crowm'],
+    ['A,,Crown,,Crwn,,', 'job.profile-unknown', 'E2', 'Crwn'],
+    ['A,,,maple,,,', 'job.option-species-unknown', 'D2', 'maple'],
+    ['A,Hall,Casing,,,,', 'job.option-picks-none', 'A2', 'in Hall and of Casing'],
+    ['A,,Base,,Base,,', 'job.option-instead-same', 'E2', 'Base'],
+    ['A,Hall,,,Oak base,,', 'job.option-instead-several', 'E2', 'Base, Crown'],
+    ['A,Hall,Base,,Oak base,,\nA,,Base,,,,', 'job.option-mixes', 'A3', 'Base in Hall'],
+    ['A,,Crown,,,,\nB,Hall,Crown,,,,', 'job.option-two-additions', 'A3', 'addition of A'],
+    ['A,,Crown,,,,\nB,Hall,Crown,,Oak base,,', 'job.option-of-addition', 'A3', 'Take A up'],
+    [
+      'A,,Base,,Oak base,yes,\nB,,Base,,Pine base,yes,',
+      'job.option-two-taken',
+      'A3',
+      'Take up one',
+    ],
+    [
+      'A,,Base,,Oak base,yes,\nA,,Crown,,Oak base,no,',
+      'job.option-taken-differs',
+      'F3',
+      'as a whole',
+    ],
+    ['A,,,,,,', 'job.options-all', 'A2', 'Write yes under Taken'],
+    ['A,,Base,,,maybe,', 'word.unknown', 'F2', 'yes'],
+    [',,Base,,,,', 'text.missing', 'A2', 'Option'],
+    [`${'x'.repeat(61)},,Base,,,,`, 'text.too-long', 'A2', '60'],
+    [
+      Array.from({ length: 21 }, (_, at) => `A${at},,Base,,Oak base,,`).join('\n'),
+      'job.options-too-many',
+      'A22',
+      '20',
+    ],
+  ] as const;
+
+  test.each(cases)('%s', (rows, code, cell, says) => {
+    const { job, faults } = readTables({ ...HALL, options: `${HEAD}\n${rows}` });
+    expect(job).toBeUndefined();
+    expect(faults.map((one) => one.code)).toEqual([code]);
+    const [one] = faults;
+    expect(one!.message).toContain(says);
+    const column = cell.charCodeAt(0) - 64;
+    expect(one!.where).toEqual({ file: 'options.csv', line: Number(cell.slice(1)), column });
+  });
+
+  test('and says nothing of rooms and runs that could not be read', () => {
+    const { faults } = readTables({
+      ...HALL,
+      runs: 'Room,Run,Profile,Length\nHall,north,Base,100\nDen,ceiling,Crown,ninety',
+      options: `${HEAD}\nA,Den,Crown,,,,`,
+    });
+    expect(faults.map(({ code }) => code)).toEqual(['length.unreadable']);
+  });
+
+  test('and what can’t be made with it taken up is said where it stands, and at the option', async () => {
+    const tables = {
+      ...HALL,
+      stock: STOCK.replace(/\nOak base.*/u, ''),
+      options: `${HEAD}\nA,,Base,,Oak base,,`,
+    };
+    const read = readTables(tables);
+    const told = judgeJob(read).faults.map(({ code }) => code);
+    expect(told).toEqual(['job.no-stock', 'job.option-at-fault']);
+    const { plan, faults } = await planJob(jobOf(tables));
+    expect(plan).toBeUndefined();
+    expect(faults.map(({ code }) => code)).toEqual(told);
+    expect(faults[1]!.where).toEqual({ file: 'options.csv', line: 2, column: 1 });
+    expect(faults[1]!.message).toContain('Oak base');
+  });
+
+  test('and a caution that comes with it is said of it', async () => {
+    const tables = { ...HALL, options: `${HEAD}\nA,,Crown,,,,` };
+    const long = { ...tables, runs: tables.runs!.replace('Crown,90', 'Crown,230') };
+    const plain = { ...long, options: HEAD };
+    const codes = async (of: Tables): Promise<string[]> =>
+      (await planOf(of)).cautions.map(({ code }) => code);
+    expect(await codes({ ...tables, options: HEAD })).not.toContain('job.option-caution');
+    const told = (await codes(plain)).filter((code) => code.startsWith('job.'));
+    expect((await codes(long)).includes('job.option-caution')).toBe(told.length > 0);
+  });
+});
+
+test('A kept plan has its options again, at the very prices', async () => {
+  const tables: Tables = { ...HALL, options: `${HEAD}\nA,,Crown,,,,\nB,,Base,,Oak base,,x` };
+  const plan = await planOf(tables);
+  const raw = tablesOf(tables);
+  const made = { day: '2026-11-30', effort: { steps: 3 } };
+  const text = keepPlan({ plan, fingerprint: fingerprint(raw), tables: raw, ...made }, '1');
+  const read = await readKeptPlan(text, '1');
+  if (!read.ok) throw new Error(read.faults[0]!.message);
+  expect(planToJson(read.value.plan)).toEqual(planToJson(plan));
+  expect(moreOf(read.value.plan)).toEqual(moreOf(plan));
+});
+
+test('Sticks that no option changes are planned once', async () => {
+  const problems: string[] = [];
+  const { planSticks } = await import('../../src/cutting/plan-sticks.ts');
+  await planOf(
+    { ...HALL, options: `${HEAD}\nA,,Crown,,,,\nB,,Base,,Oak base,,` },
+    {
+      planSticks: (problem, options) => {
+        problems.push(problem.profiles![0]!.id);
+        return planSticks(problem, options);
+      },
+    },
+  );
+  expect(problems).toEqual(['Base', 'Crown', 'Oak base']);
+});
+
+test('What is cut already stays cut with an option, and is paid for once', async () => {
+  const { cutFromPlan } = await import('../../src/planning/cut/cut-from-plan.ts');
+  const { NO_TICKS } = await import('../../src/planning/cut/cut-already.ts');
+  const tables: Tables = { ...HALL, options: `${HEAD}\nA,,Crown,,,,\nB,,Base,,Oak base,,` };
+  const first = await planOf(tables);
+  const sticks = new Set(first.profiles.flatMap((one) => one.sticks.map(({ id }) => id)));
+  const cut = cutFromPlan(first, { ...NO_TICKS, sticks });
+  const next = await planOf(tables, { cut, earlier: first });
+  expect(next.totals.priceCents).toBe(first.totals.priceCents);
+  // The base is cut: to make it of oak costs all of the oak.
+  expect(moreOf(next)[0]).toEqual(moreOf(first)[0]);
+  expect(moreOf(next)[1]![0]).toBeGreaterThan(8000);
+  expect(checkJobPlan(next)).toEqual([]);
+});
