@@ -9,10 +9,11 @@ export function checkOptions(plan: JobPlan, check: (plan: JobPlan) => string[]):
   const { options, job } = plan;
   const names = options.map(({ option }) => nameKey(option.name));
   if (new Set(names).size < names.length) wrong.push('An option stands twice.');
-  if (options.some(({ option }, at) => option !== job.options[at])) {
+  if (options.some(({ option }) => !job.options.includes(option))) {
     wrong.push('An option is not one of the job.');
   }
-  if (options.length !== job.options.length) wrong.push('An option of the job is not priced.');
+  if (plan.cut.length === 0 && options.length !== job.options.length)
+    wrong.push('An option of the job is not priced.');
   for (const one of options) {
     const { name, job: changed } = one.option;
     if ((one.plan === undefined) !== (changed === undefined)) {

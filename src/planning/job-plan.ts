@@ -270,7 +270,7 @@ export interface JobPlan {
   readonly rooms: readonly RoomLine[];
   readonly jobWork: JobWork;
   readonly totals: Totals;
-  /** As `job.options`; their prices are over that of this plan. */
+  /** Those of `job.options`, their prices over that of this plan; none that what is cut leaves no price of. */
   readonly options: readonly PlannedOption[];
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];

@@ -162,8 +162,8 @@ const jobs = fc.record({
     }),
     { minLength: 2, maxLength: 8 },
   ),
-  added: fc.record({ room: fc.constantFrom('', ...ROOMS), profile: fc.constantFrom(...NAMES) }),
-  changed: fc.record({ room: fc.constantFrom('', ...ROOMS), profile: fc.constantFrom(...NAMES) }),
+  added: fc.record({ room: fc.constantFrom('', 'Hall'), profile: fc.constant('Crown') }),
+  changed: fc.record({ room: fc.constantFrom('', 'Hall'), profile: fc.constantFrom('Base', 'Crown') }),
   tax: fc.constantFrom('all', 'material', 'none'),
   rounding: fc.constantFrom('cent', 'dollar', '5'),
   delivery: fc.constantFrom(0, 40),
@@ -176,6 +176,11 @@ test('By chance: an option costs the difference of two jobs whose rows of Runs w
       const shop = `${PLAIN.shop}\nmargin %,15\ntax %,8\ntax on,${tax}\nprice rounding,${rounding}\ndelivery,${delivery}`;
       const fits = (one: { room: string; profile: string }, row: typeof added): boolean =>
         (row.room === '' || row.room === one.room) && row.profile === one.profile;
+      runs = [
+        ...runs,
+        { room: 'Hall', profile: 'Base', length: 100 },
+        { room: 'Hall', profile: 'Crown', length: 90 },
+      ];
       const write = (isAdded: boolean, isChanged: boolean): Tables => ({
         ...{ ...HALL, shop },
         runs: [
@@ -218,7 +223,7 @@ test('By chance: an option costs the difference of two jobs whose rows of Runs w
     }),
     { numRuns: count(300, 40) },
   );
-  expect(priced).toBeGreaterThan(5);
+  expect(priced).toBeGreaterThan(10);
 }, 120_000);
 
 describe('What Options can’t mean is refused at its cell', () => {
@@ -292,15 +297,18 @@ describe('What Options can’t mean is refused at its cell', () => {
     expect(faults[1]!.message).toContain('Oak base');
   });
 
-  test('and a caution that comes with it is said of it', async () => {
-    const tables = { ...HALL, options: `${HEAD}\nA,,Crown,,,,` };
-    const long = { ...tables, runs: tables.runs!.replace('Crown,90', 'Crown,230') };
-    const plain = { ...long, options: HEAD };
-    const codes = async (of: Tables): Promise<string[]> =>
-      (await planOf(of)).cautions.map(({ code }) => code);
-    expect(await codes({ ...tables, options: HEAD })).not.toContain('job.option-caution');
-    const told = (await codes(plain)).filter((code) => code.startsWith('job.'));
-    expect((await codes(long)).includes('job.option-caution')).toBe(told.length > 0);
+  test('and a caution that comes with it is said of it alone', async () => {
+    // As long as its stick, which loses its end trims: a part of a joint is short.
+    const long = { ...HALL, runs: HALL.runs!.replace('Crown,90', 'Crown,192') };
+    const codes = (of: JobPlan): string[] => of.cautions.map(({ code }) => code);
+    const plain = await planOf(long);
+    const [option, without] = await Promise.all([
+      planOf({ ...long, options: `${HEAD}\nA,,Crown,,,,` }),
+      planOf({ ...long, runs: HALL.runs!.split('\n').slice(0, 2).join('\n') }),
+    ]);
+    expect(codes(plain)).toContain('job.trim-spoils-fit');
+    expect(codes(option)).toEqual([...codes(without), 'job.option-caution']);
+    expect(option.cautions.at(-1)!.message).toContain('Crown');
   });
 });
 
@@ -340,8 +348,9 @@ test('What is cut already stays cut with an option, and is paid for once', async
   const cut = cutFromPlan(first, { ...NO_TICKS, sticks });
   const next = await planOf(tables, { cut, earlier: first });
   expect(next.totals.priceCents).toBe(first.totals.priceCents);
-  // The base is cut: to make it of oak costs all of the oak.
-  expect(moreOf(next)[0]).toEqual(moreOf(first)[0]);
-  expect(moreOf(next)[1]![0]).toBeGreaterThan(8000);
+  expect(moreOf(next)).toEqual([moreOf(first)[0]]);
+  // The base is cut: were it of oak, all of it would be left over.
+  const said = next.cautions.find(({ code }) => code === 'job.option-cut');
+  expect(said).toMatchObject({ given: 'B', where: { line: 3, column: 1 } });
   expect(checkJobPlan(next)).toEqual([]);
 });

@@ -1,5 +1,12 @@
 /** The price of each option: what the job with it taken up comes to more than the job without it. */
-import { rewordFault, ok, type Caution, type Fault } from '../../core/faults/fault.ts';
+import {
+  fault,
+  ok,
+  placeFault,
+  rewordFault,
+  type Caution,
+  type Fault,
+} from '../../core/faults/fault.ts';
 import { planSticks } from '../../cutting/plan-sticks.ts';
 import type { StickAnswer } from '../../cutting/problem/problem.ts';
 import type { Job, JobOption } from '../job.ts';
@@ -13,7 +20,8 @@ type PlanOne = (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
 /**
  * Plans the job, and it again with each option that isn't in it. Sticks that no option changes are planned
  * once: the same problem has the same answer in all of these plans, so that no difference of price comes
- * of the search alone. What is cut stays cut in each.
+ * of the search alone. What is cut stays cut in each; an option that would leave all of a molding over is
+ * cautioned and not priced.
  */
 export async function planOptions(
   job: Job,
@@ -48,6 +56,13 @@ export async function planOptions(
     faults.push(...sayOptionFaults(option, found.faults, base.faults).map(reword(job)));
     cautions.push(...sayOptionCautions(option, found.cautions, base.cautions).map(reword(job)));
     if (base.plan === undefined || found.plan === undefined) continue;
+    const leftOver = onlyLeftOver(found.plan);
+    if (leftOver !== undefined) {
+      const details = { profile: leftOver };
+      const cut = fault('job.option-cut', 'option', option.name, { details });
+      cautions.push(placeFault(cut, option.where));
+      continue;
+    }
     planned.push({ option, plan: found.plan, more: moreThan(base.plan, found.plan) });
   }
   if (base.plan === undefined || faults.length > 0) return { faults, cautions };
@@ -77,6 +92,12 @@ function nameOption(
 
 function reword({ shop }: Job): (one: Fault | Caution) => Fault {
   return (one) => rewordFault(one, shop.unit, shop.decimalSign);
+}
+
+/** A molding that sticks are cut of and no room asks for any more: no line of a price could bear it. */
+function onlyLeftOver({ profiles, rooms }: JobPlan): string | undefined {
+  const asked = new Set(rooms.map(({ profile }) => profile));
+  return profiles.find(({ profile }) => !asked.has(profile.name))?.profile.name;
 }
 
 /** Prices as they are rounded: what the client pays more, whatever minimum, delivery and rounding make of it. */
