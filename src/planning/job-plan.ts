@@ -253,6 +253,10 @@ export interface PricedOption {
 
 export type PlannedOption = TakenOption | PricedOption;
 
+export function isPriced(planned: PlannedOption): planned is PricedOption {
+  return planned.plan !== undefined;
+}
+
 export type MoreOfOption = Readonly<
   Record<'priceCents' | 'taxableCents' | 'taxCents' | 'costCents' | 'hours', number>
 >;

@@ -12,7 +12,7 @@ import { describeTitleSheet } from './input/title-sheet.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Job.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options and Job.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */

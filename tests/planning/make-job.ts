@@ -88,12 +88,11 @@ export function folderTables(folder: string): Tables {
     return existsSync(path) ? readFileSync(path, 'utf8') : '';
   };
   const openings = read('openings');
-  const [walls, trim, options] = [read('walls'), read('trim'), read('options')];
+  const [walls, trim] = [read('walls'), read('trim')];
   return {
     runs: read('runs'),
     ...(walls === '' ? {} : { walls }),
     ...(trim === '' ? {} : { trim }),
-    ...(options === '' ? {} : { options }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),

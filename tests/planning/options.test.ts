@@ -163,7 +163,10 @@ const jobs = fc.record({
     { minLength: 2, maxLength: 8 },
   ),
   added: fc.record({ room: fc.constantFrom('', 'Hall'), profile: fc.constant('Crown') }),
-  changed: fc.record({ room: fc.constantFrom('', 'Hall'), profile: fc.constantFrom('Base', 'Crown') }),
+  changed: fc.record({
+    room: fc.constantFrom('', 'Hall'),
+    profile: fc.constantFrom('Base', 'Crown'),
+  }),
   tax: fc.constantFrom('all', 'material', 'none'),
   rounding: fc.constantFrom('cent', 'dollar', '5'),
   delivery: fc.constantFrom(0, 40),
@@ -174,7 +177,7 @@ test('By chance: an option costs the difference of two jobs whose rows of Runs w
   await fc.assert(
     fc.asyncProperty(jobs, async ({ runs, added, changed, tax, rounding, delivery }) => {
       const shop = `${PLAIN.shop}\nmargin %,15\ntax %,8\ntax on,${tax}\nprice rounding,${rounding}\ndelivery,${delivery}`;
-      const fits = (one: { room: string; profile: string }, row: typeof added): boolean =>
+      const fits = (one: { room: string; profile: string }, row: typeof one): boolean =>
         (row.room === '' || row.room === one.room) && row.profile === one.profile;
       runs = [
         ...runs,

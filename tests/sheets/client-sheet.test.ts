@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import type { JobPlan } from '../../src/planning/job-plan.ts';
+import { isPriced, type JobPlan } from '../../src/planning/job-plan.ts';
 import { soundRange } from '../../src/core/cells/cell-range.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
@@ -49,10 +49,13 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     }
     expect(shown).toEqual(planned);
     const { priceCents, taxCents, pieces } = plan.totals;
-    expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(priceCents);
+    expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(plan.totals.linesCents);
     expect(numberIn(rowNamed(sheet, 'All rooms'), 'F')).toBe(pieces);
     expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'G'))).toBe(taxCents);
-    for (const label of ['To pay', 'To pay, all rooms and tax']) {
+    const again = plan.options.some(isPriced)
+      ? 'To pay, all rooms, options taken up and tax'
+      : 'To pay, all rooms and tax';
+    for (const label of ['To pay', again]) {
       expect(cents(numberIn(rowNamed(sheet, label), 'G'))).toBe(priceCents + taxCents);
     }
   });
@@ -84,7 +87,7 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
       }
     }
     const formulas = sheet.rows.flatMap(({ cells }) => cells.flatMap((one) => one?.formula ?? []));
-    expect(formulas.filter((one) => !/^[A-Z0-9$.,:()*/+"<>=& a-z]+$/u.test(one))).toEqual([]);
+    expect(formulas.filter((one) => !/^[A-Z0-9$.,:()*/+"<>=& a-z-]+$/u.test(one))).toEqual([]);
     const used = formulas.flatMap((one) => one.match(/[A-Z]+(?=\()/gu) ?? []);
     const known = /^(?:SUM|SUMPRODUCT|ROUND|IF|ISNUMBER)$/u;
     expect([...new Set(used)].filter((one) => !known.test(one))).toEqual([]);
@@ -131,7 +134,10 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     );
     const quantities = roomsOf(sheet).flatMap(({ lines }) => lines.map(({ row }) => `C${row}`));
     const signed = rowNamed(sheet, 'Name and signature').row;
-    const asked = [`B${rowNamed(sheet, 'Date').row}`, `B${signed}`, `G${signed}`, ...quantities];
+    const priced = plan.options.filter(isPriced);
+    const options = priced.map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
+    const date = `B${rowNamed(sheet, 'Date').row}`;
+    const asked = [date, `B${signed}`, `G${signed}`, ...quantities, ...options];
     expect(open).toEqual(asked);
     expect(sheet.isProtected).toBe(true);
     expect(describePlan(plan).sheets.filter((one) => one.isProtected === true)).toEqual([]);

@@ -10,6 +10,7 @@ export const INPUT_TABLES = [
   'Shop',
   'Stock',
   'Work',
+  'Options',
   'Job',
 ];
 export const INPUT_SHEETS = ['How to', ...INPUT_TABLES];

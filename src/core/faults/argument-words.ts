@@ -20,8 +20,8 @@ export const NAMES = {
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
   'sheet.Work': 'Work',
-  'sheet.Job': 'Job',
   'sheet.Options': 'Options',
+  'sheet.Job': 'Job',
   'sheet.Cutting': 'Cutting',
 
   // Arguments of the worksheet functions

@@ -11,6 +11,7 @@ import {
 import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
+import { sayOption } from '../../sheets/words/say-option.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import { listPriceLines, PRICE_LINES } from '../../sheets/words/price-lines.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
@@ -77,6 +78,14 @@ export function sayResult(plan: JobPlan): Fact[] {
       value: money(totals.priceCents),
       ...(totals.taxCents === 0 ? {} : { note: `and ${money(totals.taxCents)} tax on it` }),
     },
+    ...plan.options.map((one): Fact => {
+      const said = sayOption(plan, one);
+      const label = `Option ${one.option.name}`;
+      if (one.more === undefined) return { label, value: 'in the price', note: said };
+      const { priceCents, taxCents } = one.more;
+      const tax = taxCents === 0 ? '' : `, and ${money(taxCents)} tax on it`;
+      return { label, value: `${money(priceCents)} more`, note: `${said}${tax}` };
+    }),
   ];
 }
 

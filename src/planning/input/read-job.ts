@@ -40,8 +40,8 @@ export const JOB_TABLES = [
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
   { name: 'Work', required: false },
-  { name: 'Job', required: false },
   { name: 'Options', required: false },
+  { name: 'Job', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
@@ -53,8 +53,8 @@ export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set([
   'Walls',
   'Trim',
   'Work',
-  'Job',
   'Options',
+  'Job',
 ]);
 
 /** Whether the job can't do without this table. @param isThere whether the job has a table of that name */
@@ -88,7 +88,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
   const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, ...more] = found;
-  const [workTable, titleTable, optionTable] = more;
+  const [workTable, optionTable, titleTable] = more;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;

@@ -41,6 +41,15 @@ export const JOINTS = columns({
   each: right('Each'),
 });
 
+/** What each comes to more than the job without it. */
+export const OPTIONS = columns({
+  option: left('Option', 4),
+  price: right(({ currency }) => `More price (${currency})`),
+  tax: right(({ currency }) => `More tax (${currency})`),
+  cost: right(({ currency }) => `More cost (${currency})`),
+  hours: right('More hours'),
+});
+
 /** What moves the price by itself. */
 export const DRIVERS = columns({
   name: left('What moves it', 2),
@@ -50,5 +59,5 @@ export const DRIVERS = columns({
 
 export const GRID = gridFor(
   [24, 11, 12, 11, 11, 11, 10, 11],
-  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, DRIVERS],
+  [TERMS, LENGTHS, OPENINGS, ROOMS, JOINTS, OPTIONS, DRIVERS],
 );

@@ -10,6 +10,7 @@ export const SECTIONS = {
   openings: 'By opening',
   rooms: 'By room',
   joints: 'By joint',
+  options: 'Options',
   range: 'Low, likely, high',
 } as const;
 
@@ -67,3 +68,6 @@ export const NONE = {
   rooms: 'No room has pieces to cut.',
   joints: 'No piece is joined from parts.',
 } as const;
+
+/** Beside an option that is in the price. */
+export const TAKEN_UP = 'taken up';

@@ -20,8 +20,8 @@ type Name =
   | 'Shop'
   | 'Stock'
   | 'Work'
-  | 'Job'
-  | 'Options';
+  | 'Options'
+  | 'Job';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -32,6 +32,6 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Shop: SHOP_HEADINGS,
   Stock: STOCK_HEADINGS,
   Work: WORK_HEADINGS,
-  Job: TITLE_HEADINGS,
   Options: OPTION_HEADINGS,
+  Job: TITLE_HEADINGS,
 };
