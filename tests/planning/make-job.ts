@@ -88,11 +88,12 @@ export function folderTables(folder: string): Tables {
     return existsSync(path) ? readFileSync(path, 'utf8') : '';
   };
   const openings = read('openings');
-  const [walls, trim] = [read('walls'), read('trim')];
+  const [walls, trim, options] = [read('walls'), read('trim'), read('options')];
   return {
     runs: read('runs'),
     ...(walls === '' ? {} : { walls }),
     ...(trim === '' ? {} : { trim }),
+    ...(options === '' ? {} : { options }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),
