@@ -236,13 +236,6 @@ export interface Totals {
   readonly currency: string;
 }
 
-/** An option that is in the plan as it stands. */
-interface TakenOption {
-  readonly option: JobOption;
-  readonly plan?: undefined;
-  readonly more?: undefined;
-}
-
 export interface PricedOption {
   readonly option: JobOption;
   /** The job with it taken up, which has no options itself. */
@@ -251,7 +244,9 @@ export interface PricedOption {
   readonly more: MoreOfOption;
 }
 
-export type PlannedOption = TakenOption | PricedOption;
+/** Without a plan of its own it is in the plan as it stands. */
+export type PlannedOption =
+  PricedOption | (Pick<PricedOption, 'option'> & { plan?: never; more?: never });
 
 export function isPriced(planned: PlannedOption): planned is PricedOption {
   return planned.plan !== undefined;
@@ -279,11 +274,6 @@ export interface JobPlan {
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];
-}
-
-/** Its own, and those of the plans with an option taken up. */
-export function allGroups({ groups, options }: JobPlan): readonly CuttingGroup[] {
-  return [...groups, ...options.flatMap(({ plan }) => plan?.groups ?? [])];
 }
 
 /** At the table saw: set-ups and passes. */

@@ -4,7 +4,6 @@ import type { Cove } from '../core/cove/cove.ts';
 import type { Degrees } from '../core/units/angle.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OnWall } from './on-wall.ts';
-import type { OptionChange } from './options/choose.ts';
 import type { CellsOf, MadeRun, TrimRow, WallPlace, WallRow } from './room-rows.ts';
 import type { Shop, ShopCells } from './shop.ts';
 import type { TitleBlock } from './title-block.ts';
@@ -205,6 +204,13 @@ export interface Job {
   readonly work: readonly WorkRow[];
   /** What may be added, or made otherwise: runs and openings stand as the options that are taken up have them. */
   readonly options: readonly JobOption[];
+}
+
+/** What an option does to a molding in a room. Without `instead` it adds it. */
+export interface OptionChange {
+  readonly room: string;
+  readonly profile: string;
+  readonly instead?: string;
 }
 
 /** A row, or several, of Options. */

@@ -1,44 +1,22 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
 import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { CarriedStick } from './cut/carry-over.ts';
-import type { CutAlready } from './cut/cut-already.ts';
 import { nameGroup } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
 import type { Job, StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
+import type { JobPlanning, PlanJobOptions } from './job-planning.ts';
 import { jointOffStudCautions, shortPartCautions } from './joints.ts';
+import { planOptions } from './options/plan-options.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
-import { planOptions } from './options/plan-options.ts';
 import { shareTime } from './share-time.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
 import { planJobWork } from './work/job-work.ts';
-
-export interface JobPlanning {
-  /** Present when the job can be made as asked. */
-  readonly plan?: JobPlan;
-  readonly faults: readonly Fault[];
-  readonly cautions: readonly Caution[];
-}
-
-/** A budget in milliseconds is for the whole job; one in steps for each group. Both begin after the quick plans. */
-export interface PlanJobOptions extends PlanSticksOptions {
-  /** Called with (done, total, next profile) before each group and once at the end. */
-  readonly onGroup?: (done: number, of: number, group: string) => void;
-  /** Plans the sticks of a group, in a worker for instance. Absent: here. */
-  readonly planSticks?: typeof planSticks;
-  /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
-  readonly seconds?: number;
-  /** Sticks that are cut already: they stay as they are, and only the rest is planned. */
-  readonly cut?: readonly CutAlready[];
-  /** The plan that they were cut by: what it had of the rest is where the search begins. */
-  readonly earlier?: JobPlan;
-}
 
 /**
  * Plans a job, and once more for each option that isn't taken up: with each by itself, at the same effort.
@@ -51,8 +29,8 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
 }
 
 /**
- * Plans a job without a look at its options: profiles that share stock are one problem of sticks, in the order of Profiles, each
- * group taking what is left of the rack. What is cut already counts in every total: its sticks are paid
+ * Plans a job without a look at its options: profiles that share stock are one problem of sticks, in the
+ * order of Profiles, each group taking what is left of the rack. What is cut already counts in every total: its sticks are paid
  * for, its hours worked.
  */
 async function planAsItStands(job: Job, options: PlanJobOptions): Promise<JobPlanning> {

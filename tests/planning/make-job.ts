@@ -5,7 +5,8 @@ import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { readJob, type JobReading } from '../../src/planning/input/read-job.ts';
 import type { Job } from '../../src/planning/job.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { planJob, type PlanJobOptions } from '../../src/planning/plan-job.ts';
+import type { PlanJobOptions } from '../../src/planning/job-planning.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
 import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
 
 export interface Tables {

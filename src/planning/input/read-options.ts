@@ -2,8 +2,8 @@
 import type { HeadingKey } from '../../core/faults/argument.ts';
 import { fault, placeFault, type Fault, type Where } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
-import { nameKey, sameName } from '../job.ts';
-import { moldingKey, type Molding, type OptionChange } from '../options/choose.ts';
+import { nameKey, sameName, type OptionChange } from '../job.ts';
+import { moldingKey, type Molding } from '../options/choose.ts';
 import { OPTION_HEADINGS } from './headings/option-headings.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';

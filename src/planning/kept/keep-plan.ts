@@ -2,7 +2,7 @@
 import { hashText } from '../../core/hash-text.ts';
 import type { CalendarDay } from '../../core/units/calendar-day.ts';
 import type { RawTable } from '../input/raw-table.ts';
-import { allGroups, type JobPlan } from '../job-plan.ts';
+import type { CuttingGroup, JobPlan } from '../job-plan.ts';
 import { writeAnswer, type KeptAnswer } from './kept-answer.ts';
 import type { SearchEffort } from '../search-effort.ts';
 import { writeCut, type KeptCut } from './kept-cut.ts';
@@ -39,6 +39,11 @@ export interface KeptDecisions {
   readonly cut: readonly KeptCut[];
   /** Of each group of the plan and of its options, by the hash of its problem. */
   readonly answers: readonly (readonly [problem: string, answer: KeptAnswer])[];
+}
+
+/** A plan's own groups, and those of its plans with an option taken up. */
+export function allGroups({ groups, options }: JobPlan): readonly CuttingGroup[] {
+  return [...groups, ...options.flatMap(({ plan }) => plan?.groups ?? [])];
 }
 
 /** Of the plan and of its options, which share what none of them changes; by the hashes of the problems. */

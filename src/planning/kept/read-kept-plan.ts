@@ -6,9 +6,14 @@ import { planSticks } from '../../cutting/plan-sticks.ts';
 import { checkJobPlan } from '../check-job-plan.ts';
 import { fingerprint } from '../input/fingerprint.ts';
 import { readJob } from '../input/read-job.ts';
-import { allGroups } from '../job-plan.ts';
 import { planJob } from '../plan-job.ts';
-import { KEPT_FORMAT, type KeptDecisions, type KeptRecord, type PlanToKeep } from './keep-plan.ts';
+import {
+  allGroups,
+  KEPT_FORMAT,
+  type KeptDecisions,
+  type KeptRecord,
+  type PlanToKeep,
+} from './keep-plan.ts';
 import { readAnswer } from './kept-answer.ts';
 import { readCut } from './kept-cut.ts';
 

@@ -1,5 +1,5 @@
 /** What the options that are taken up make of a job's runs, of its rows of Trim and of its openings. */
-import { nameKey, type Opening, type Run } from '../job.ts';
+import { nameKey, type Opening, type OptionChange, type Run } from '../job.ts';
 
 /** The profile that a molding of a room is made of; undefined where it is left out. */
 export type Choose = (room: string, profile: string) => string | undefined;
@@ -8,15 +8,7 @@ export type Choose = (room: string, profile: string) => string | undefined;
 export const asWritten: Choose = (_room, profile) => profile;
 
 /** A molding of a room: what is typed, made from Trim or stands round openings there, all in one. */
-export interface Molding {
-  readonly room: string;
-  readonly profile: string;
-}
-
-/** What an option does to a molding of a room. Without `instead` it adds it. */
-export interface OptionChange extends Molding {
-  readonly instead?: string;
-}
+export type Molding = Pick<OptionChange, 'room' | 'profile'>;
 
 export function moldingKey({ room, profile }: Molding): string {
   return JSON.stringify([nameKey(room), nameKey(profile)]);

@@ -11,7 +11,7 @@ import { planSticks } from '../../cutting/plan-sticks.ts';
 import type { StickAnswer } from '../../cutting/problem/problem.ts';
 import type { Job, JobOption } from '../job.ts';
 import type { JobPlan, MoreOfOption, PlannedOption } from '../job-plan.ts';
-import type { JobPlanning, PlanJobOptions } from '../plan-job.ts';
+import type { JobPlanning, PlanJobOptions } from '../job-planning.ts';
 import { sayOptionCautions, sayOptionFaults } from './say-of-option.ts';
 
 /** Plans one job as it stands. */
