@@ -52,10 +52,8 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(plan.totals.linesCents);
     expect(numberIn(rowNamed(sheet, 'All rooms'), 'F')).toBe(pieces);
     expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'G'))).toBe(taxCents);
-    const again = plan.options.some(isPriced)
-      ? 'To pay, all rooms, options taken up and tax'
-      : 'To pay, all rooms and tax';
-    for (const label of ['To pay', again]) {
+    const more = plan.options.some(isPriced) ? ', options taken up' : '';
+    for (const label of ['To pay', `To pay, all rooms${more} and tax`]) {
       expect(cents(numberIn(rowNamed(sheet, label), 'G'))).toBe(priceCents + taxCents);
     }
   });
@@ -134,8 +132,9 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     );
     const quantities = roomsOf(sheet).flatMap(({ lines }) => lines.map(({ row }) => `C${row}`));
     const signed = rowNamed(sheet, 'Name and signature').row;
-    const priced = plan.options.filter(isPriced);
-    const options = priced.map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
+    const options = plan.options
+      .filter(isPriced)
+      .map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
     const date = `B${rowNamed(sheet, 'Date').row}`;
     const asked = [date, `B${signed}`, `G${signed}`, ...quantities, ...options];
     expect(open).toEqual(asked);

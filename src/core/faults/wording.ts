@@ -598,7 +598,8 @@ export const WORDING = wordings({
     `${f.argument} ${f.given}: with it taken up the job can't be made as asked: ${f.detail('says')} Correct that, or what the option asks for.`,
   'job.option-cut': (f) =>
     `${f.argument} ${f.given}: ${f.detail('profile')} is cut already, and all of it would be left over. It is not priced any more: say what it costs by hand, or take its rows out.`,
-  'job.option-caution': (f) => `${f.argument} ${f.given}, were it taken up: ${f.detail('says')}`,
+  'job.option-caution': (f) =>
+    `${f.detail('says')} That is said of the job with ${f.argument} ${f.given} taken up.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   // What is cut already

@@ -1,12 +1,5 @@
 /** The price of each option: what the job with it taken up comes to more than the job without it. */
-import {
-  fault,
-  ok,
-  placeFault,
-  rewordFault,
-  type Caution,
-  type Fault,
-} from '../../core/faults/fault.ts';
+import { fault, ok, placeFault, rewordFault, type Fault } from '../../core/faults/fault.ts';
 import { planSticks } from '../../cutting/plan-sticks.ts';
 import type { StickAnswer } from '../../cutting/problem/problem.ts';
 import type { Job, JobOption } from '../job.ts';
@@ -90,7 +83,7 @@ function nameOption(
   };
 }
 
-function reword({ shop }: Job): (one: Fault | Caution) => Fault {
+function reword({ shop }: Job): (one: Fault) => Fault {
   return (one) => rewordFault(one, shop.unit, shop.decimalSign);
 }
 
