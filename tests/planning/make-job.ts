@@ -56,8 +56,8 @@ export function tablesOf(tables: Tables): RawTable[] {
     shop: 'Shop',
     stock: 'Stock',
     work: 'Work',
-    job: 'Job',
     options: 'Options',
+    job: 'Job',
   };
   return (Object.keys(names) as (keyof Tables)[]).map((key) => {
     const text = tables[key] ?? PLAIN[key];

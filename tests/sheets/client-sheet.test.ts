@@ -135,8 +135,13 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     const options = plan.options
       .filter(isPriced)
       .map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
-    const date = `B${rowNamed(sheet, 'Date').row}`;
-    const asked = [date, `B${signed}`, `G${signed}`, ...quantities, ...options];
+    const asked = [
+      `B${rowNamed(sheet, 'Date').row}`,
+      `B${signed}`,
+      `G${signed}`,
+      ...quantities,
+      ...options,
+    ];
     expect(open).toEqual(asked);
     expect(sheet.isProtected).toBe(true);
     expect(describePlan(plan).sheets.filter((one) => one.isProtected === true)).toEqual([]);
