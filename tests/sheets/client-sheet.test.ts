@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import { isPriced, type JobPlan } from '../../src/planning/job-plan.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { soundRange } from '../../src/core/cells/cell-range.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
@@ -10,7 +10,14 @@ import type { CellDescription, SheetDescription } from '../../src/sheets/grammar
 import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import { moldingOf, numberIn, roomsOf, rowNamed } from './client-copies.ts';
+import {
+  moldingOf,
+  numberIn,
+  optionCells,
+  roomsOf,
+  rowNamed,
+  toPayAgain,
+} from './client-copies.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 interface Copied {
@@ -52,8 +59,7 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(plan.totals.linesCents);
     expect(numberIn(rowNamed(sheet, 'All rooms'), 'F')).toBe(pieces);
     expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'G'))).toBe(taxCents);
-    const more = plan.options.some(isPriced) ? ', options taken up' : '';
-    for (const label of ['To pay', `To pay, all rooms${more} and tax`]) {
+    for (const label of ['To pay', toPayAgain(plan)]) {
       expect(cents(numberIn(rowNamed(sheet, label), 'G'))).toBe(priceCents + taxCents);
     }
   });
@@ -132,16 +138,8 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     );
     const quantities = roomsOf(sheet).flatMap(({ lines }) => lines.map(({ row }) => `C${row}`));
     const signed = rowNamed(sheet, 'Name and signature').row;
-    const options = plan.options
-      .filter(isPriced)
-      .map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
-    const asked = [
-      `B${rowNamed(sheet, 'Date').row}`,
-      `B${signed}`,
-      `G${signed}`,
-      ...quantities,
-      ...options,
-    ];
+    const asked = [`B${rowNamed(sheet, 'Date').row}`, `B${signed}`, `G${signed}`, ...quantities];
+    asked.push(...optionCells(sheet, plan));
     expect(open).toEqual(asked);
     expect(sheet.isProtected).toBe(true);
     expect(describePlan(plan).sheets.filter((one) => one.isProtected === true)).toEqual([]);
