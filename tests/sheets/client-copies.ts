@@ -56,6 +56,6 @@ export function optionCells(sheet: SheetDescription, { options }: JobPlan): stri
 }
 
 /** What stands beside what is to be paid, where the rooms end. */
-export function toPayAgain({ options }: JobPlan): string {
+export function payAgain({ options }: JobPlan): string {
   return `To pay, all rooms${options.some(isPriced) ? ', options taken up' : ''} and tax`;
 }

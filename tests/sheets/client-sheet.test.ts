@@ -10,14 +10,7 @@ import type { CellDescription, SheetDescription } from '../../src/sheets/grammar
 import { columnPoints, roomForRows } from '../../src/sheets/grammar/page-size.ts';
 import { STYLES, type CellStyle } from '../../src/sheets/grammar/styles.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import {
-  moldingOf,
-  numberIn,
-  optionCells,
-  roomsOf,
-  rowNamed,
-  toPayAgain,
-} from './client-copies.ts';
+import { moldingOf, numberIn, optionCells, roomsOf, rowNamed, payAgain } from './client-copies.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
 
 interface Copied {
@@ -59,7 +52,7 @@ describe.each(Object.keys(JOBS))("The client's copy of the job “%s”", (name)
     expect(cents(numberIn(rowNamed(sheet, 'All rooms'), 'G'))).toBe(plan.totals.linesCents);
     expect(numberIn(rowNamed(sheet, 'All rooms'), 'F')).toBe(pieces);
     expect(cents(numberIn(rowNamed(sheet, 'Tax, %'), 'G'))).toBe(taxCents);
-    for (const label of ['To pay', toPayAgain(plan)]) {
+    for (const label of ['To pay', payAgain(plan)]) {
       expect(cents(numberIn(rowNamed(sheet, label), 'G'))).toBe(priceCents + taxCents);
     }
   });
