@@ -27,7 +27,7 @@ export const CLIENT: Command = {
   notes: [
     'The workbook opens in any spreadsheet: change a quantity and every price follows. Its date may be typed over; the shop setting “price holds days” says how long the price holds from then. Its number is the mark of the inputs that the sheets of the shop bear.',
     'Where INPUT carries a plan of its inputs (the workbook that plan --out wrote, or one saved from the page after planning), it is of that very plan, to the cent. With --seconds or --steps, and else, the job is planned.',
-    "With --json: { version, price, tax, toPay, currency, rooms, cautions, faults, made, workbook }, money in the shop's currency; at fault { faults, cautions }.",
+    "With --json: { version, price, tax, toPay, currency, rooms, options, cautions, faults, made, workbook }, money in the shop's currency; at fault { faults, cautions }.",
   ],
   examples: ['job.xlsx --out job-client.xlsx', 'job-folder --out client.xlsx --force'],
   exits: {
@@ -48,7 +48,7 @@ async function runClient(call: Call): Promise<Report> {
 }
 
 function toJson(plan: JobPlan, stamp: Stamp, out: string) {
-  const { totals, rooms, cautions, faults } = planToJson(plan);
+  const { totals, rooms, options, cautions, faults } = planToJson(plan);
   const { moldings, jobWork, toMinimum, delivery, rounding, price, tax, currency } = totals;
   const { priceCents, taxCents } = plan.totals;
   return {
@@ -63,6 +63,9 @@ function toJson(plan: JobPlan, stamp: Stamp, out: string) {
     toPay: (priceCents + taxCents) / 100,
     currency,
     rooms: rooms.map((one) => ({ room: one.room, price: one.price })),
+    options: options.map(({ option, note, taken, price: more, tax: taxOnIt }) => {
+      return { option, note, taken, price: more, tax: taxOnIt };
+    }),
     cautions,
     faults,
     made: madeToJson(stamp),

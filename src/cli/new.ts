@@ -30,7 +30,7 @@ export const NEW: Command = {
     { name: '--demo', says: 'Fill it with the demo job, the trim of an invented library.' },
     {
       name: '--csv',
-      says: 'Make a folder with runs.csv, walls.csv, trim.csv, openings.csv, profiles.csv, shop.csv, stock.csv, work.csv, job.csv and hours.csv instead.',
+      says: 'Make a folder with runs.csv, walls.csv, trim.csv, openings.csv, profiles.csv, shop.csv, stock.csv, work.csv, options.csv, job.csv and hours.csv instead.',
     },
     {
       name: '--decimal-comma',

@@ -14,7 +14,7 @@ import {
 
 export const INPUT_ARGUMENT: ArgumentDefinition = {
   name: 'INPUT',
-  says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, walls.csv, trim.csv, openings.csv, shop.csv, work.csv, job.csv and hours.csv (where walls.csv and trim.csv say all, runs.csv may be left out); or - for a workbook from the standard input.',
+  says: 'A workbook as coveledger new makes it, or a folder with runs.csv, profiles.csv, stock.csv and, as you like, walls.csv, trim.csv, openings.csv, shop.csv, work.csv, options.csv, job.csv and hours.csv (where walls.csv and trim.csv say all, runs.csv may be left out); or - for a workbook from the standard input.',
 };
 
 export interface OpenedJob {

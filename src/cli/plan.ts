@@ -47,7 +47,7 @@ export const PLAN: Command = {
   notes: [
     'The workbook carries its plan, unseen: client and export take it from there, at the same price. Sticks that are ticked as cut on the sheets of an input workbook stay as they are, and only the rest is planned.',
     'Everything at fault is listed at once, by sheet and cell or by file and line, and nothing is written then. The input itself is never written over.',
-    'With --json: { version, totals, range, rooms, profiles, pieces, cutAways, groups, cautions, faults, made, workbook, client, exported, shopView }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
+    'With --json: { version, totals, range, prices, rooms, profiles, pieces, cutAways, groups, options, cautions, faults, made, workbook, client, exported, shopView }, lengths in inches, angles in degrees; at fault { faults, cautions }. made: { inputs, mark, date, version, seconds or steps }; mark is what the sheets bear.',
   ],
   examples: [
     'job.xlsx --out plan.xlsx',

@@ -5,6 +5,7 @@ import {
   sayAccepted,
   sayChanged,
   sayOtherwise,
+  sayTaken,
   sayRowsOfLine,
 } from '../sheets/words/say-copy.ts';
 import { changedLines, type ReturnedCopy } from '../planning/compare/returned-copy.ts';
@@ -32,7 +33,7 @@ export function sayCopy(
 ): Paragraph[] {
   const changed = changedLines(copy);
   const { quoted, now } = copy.price;
-  const otherwise = sayOtherwise(copy);
+  const [otherwise, taken] = [sayOtherwise(copy), sayTaken(copy)];
   const signed = (cents: number): string => `${cents > 0 ? '+' : ''}${say(cents)}`;
   const money = (what: string, from: number, to: number): string =>
     `  ${what} ${arrow(say(from), say(to))}, ${signed(to - from)}`;
@@ -62,6 +63,7 @@ export function sayCopy(
             COUNTS_NOTE,
           ],
         ]),
+    ...(taken === undefined ? [] : [taken]),
     [
       'In all:',
       `  pieces ${arrow(String(quoted.pieces), String(now.pieces))}`,

@@ -10,6 +10,7 @@ import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { sayRange } from '../sheets/words/say-bid.ts';
 import { sayBasis } from '../sheets/words/say-basis.ts';
 import { CUT_AWAYS_TITLE, sayCutAway } from '../sheets/words/say-cut-aways.ts';
+import { OPTIONS_ALONE, sayOption } from '../sheets/words/say-option.ts';
 import { sayTitle } from '../sheets/words/say-title.ts';
 import { sayWork } from '../planning/work/work-row.ts';
 import { workNotIncluded } from '../sheets/words/say-work.ts';
@@ -49,6 +50,7 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
       ? []
       : [[`${CUT_AWAYS_TITLE}:`, ...plan.cutAways.map((one) => `  ${sayCutAway(one, shop)}`)]]),
     sayTotals(plan),
+    ...sayOptions(plan),
     ...(plan.profiles.some((one) => one.setUp !== undefined) ? [MANUAL_CAUTION] : []),
   ];
 }
@@ -99,6 +101,19 @@ function sayTotals(plan: JobPlan): string[] {
     ...sayWithout(plan),
     `  ${sayBasis(plan)}`,
   ];
+}
+
+/** What each costs more, over the price above; nothing where Options has none. */
+function sayOptions(plan: JobPlan): Paragraph[] {
+  if (plan.options.length === 0) return [];
+  const say = priceOf(plan.job.shop);
+  const lines = plan.options.map((one) => {
+    const what = `  ${one.option.name} (${sayOption(plan, one)})`;
+    if (one.more === undefined) return `${what}: taken up, in the price`;
+    const { priceCents, taxCents } = one.more;
+    return `${what}: ${say(priceCents)}${taxCents === 0 ? '' : `, and ${say(taxCents)} tax on it`}`;
+  });
+  return [['Options, what each comes to more:', ...lines, `  ${OPTIONS_ALONE}`]];
 }
 
 /** What Work says is not in the price; nothing where it says so of none. */

@@ -30,6 +30,7 @@ const CONTENTS: Readonly<Record<PlanSheet, string> & Partial<Record<string, stri
   Shop: 'saw, limits, rates; usual values stand in for what is blank',
   Stock: 'what lumber comes in, its price, how many',
   Work: 'what work is in the price, and the minutes it takes; usual ones stand in',
+  Options: 'what may be added or made otherwise, each at a price of its own',
   Job: 'what names the job on every page, and its terms',
   Hours: 'what the job took in truth: rates of work are learned from it, and no price changes',
 };

@@ -17,10 +17,9 @@ import type { Stamp } from '../sheets/stamp.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
 import type { Judgement } from '../planning/judge-job.ts';
-import type { JobPlanning } from '../planning/plan-job.ts';
 import type { Job } from '../planning/job.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
-import type { PlanJobOptions } from '../planning/plan-job.ts';
+import type { JobPlanning, PlanJobOptions } from '../planning/job-planning.ts';
 
 /** What a person may choose of how a plan is written. */
 export interface SheetChoice {

@@ -1,6 +1,6 @@
 /**
  * An independent look at a whole plan. It shares no code with the planner: but for its other parts,
- * check-lumber.ts, check-stock.ts, check-allowance.ts, check-work.ts, check-money.ts, check-cut.ts and check-runs.ts, only types, tolerances and what makes two names the same
+ * check-lumber.ts, check-stock.ts, check-allowance.ts, check-work.ts, check-money.ts, check-cut.ts, check-options.ts and check-runs.ts, only types, tolerances and what makes two names the same
  * are imported. Everything is added up again from the pieces and the sticks, in plain inches.
  */
 import { sayArgument } from '../core/faults/argument.ts';
@@ -8,6 +8,7 @@ import { checkAllowance } from './check-allowance.ts';
 import { checkCutStick, checkRecuts } from './check-cut.ts';
 import { checkLumber } from './check-lumber.ts';
 import { checkMoney } from './check-money.ts';
+import { checkOptions } from './check-options.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkStock } from './check-stock.ts';
 import { checkWork } from './check-work.ts';
@@ -30,6 +31,7 @@ export function checkJobPlan(plan: JobPlan): string[] {
     ...checkWork(plan),
     ...checkMoney(plan),
     ...checkTotals(plan),
+    ...checkOptions(plan, checkJobPlan),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Caution } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { StickAnswer, StickProblem } from '../cutting/problem/problem.ts';
 import type { CutAlready, PieceThen } from './cut/cut-already.ts';
-import type { BoughtProfile, CoveProfile, Job, Profile, StockItem } from './job.ts';
+import type { BoughtProfile, CoveProfile, Job, JobOption, Profile, StockItem } from './job.ts';
 import type { Piece } from './piece.ts';
 import type { CutAway } from './pieces/cut-away.ts';
 import type { SetUp } from './plan-setup.ts';
@@ -255,6 +255,26 @@ export interface Totals {
   readonly currency: string;
 }
 
+export interface PricedOption {
+  readonly option: JobOption;
+  /** The job with it taken up, which has no options itself. */
+  readonly plan: JobPlan;
+  /** What its totals have more than those of the job without it; below 0 where they have less. */
+  readonly more: MoreOfOption;
+}
+
+/** Without a plan of its own it is in the plan as it stands. */
+export type PlannedOption =
+  PricedOption | (Pick<PricedOption, 'option'> & { plan?: never; more?: never });
+
+export function isPriced(planned: PlannedOption): planned is PricedOption {
+  return planned.plan !== undefined;
+}
+
+export type MoreOfOption = Readonly<
+  Record<'priceCents' | 'taxableCents' | 'taxCents' | 'costCents' | 'hours', number>
+>;
+
 export interface JobPlan {
   readonly job: Job;
   /** All of them, done ones too, in the order of the runs. */
@@ -270,6 +290,8 @@ export interface JobPlan {
   readonly totals: Totals;
   /** Of the price without tax, in the currency; absent where nothing has a low or a high. */
   readonly range?: PriceRange;
+  /** Those of `job.options`, their prices over that of this plan; none that what is cut leaves no price of. */
+  readonly options: readonly PlannedOption[];
   /** What was cut already when it was planned, as it was told then. */
   readonly cut: readonly CutAlready[];
   readonly cautions: readonly Caution[];

@@ -218,6 +218,26 @@ export interface Job {
   readonly work: readonly WorkRow[];
   /** What the job took in truth; it changes no plan, no hour and no price. */
   readonly hours: readonly HoursRow[];
+  /** What may be added, or made otherwise: runs and openings stand as the options that are taken up have them. */
+  readonly options: readonly JobOption[];
+}
+
+/** What an option does to a molding in a room. Without `instead` it adds it. */
+export interface OptionChange {
+  readonly room: string;
+  readonly profile: string;
+  readonly instead?: string;
+}
+
+/** A row, or several, of Options. */
+export interface JobOption {
+  readonly name: string;
+  /** For the client. */
+  readonly note: string;
+  readonly changes: readonly OptionChange[];
+  /** The job with it taken up too, which has no options itself; absent where it is in the job already. */
+  readonly job?: Job;
+  readonly where: Where;
 }
 
 /** Where one table looks up another, names that look alike are: case and the number of spaces don't matter. */

@@ -2,6 +2,7 @@
 import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { JobReading } from './input/read-job.ts';
 import type { Job } from './job.ts';
+import { sayOptionFaults } from './options/say-of-option.ts';
 import { judgeCoves, prepareJob } from './prepare-job.ts';
 
 export interface Judgement {
@@ -24,5 +25,12 @@ export function judgeJob({ job, asRead, isShopSound }: JobReading): Judgement {
 }
 
 function judgeRead(job: Job): Judgement {
-  return { faults: prepareJob(job).faults, cautions: judgeCoves(job, 'unnamed').cautions };
+  const { faults } = prepareJob(job);
+  const ofOptions = job.options.flatMap((option) =>
+    option.job === undefined ? [] : sayOptionFaults(option, prepareJob(option.job).faults, faults),
+  );
+  return {
+    faults: [...faults, ...ofOptions],
+    cautions: judgeCoves(job, 'unnamed').cautions,
+  };
 }

@@ -1,14 +1,14 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
 import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
-import type { PlanSticksOptions } from '../cutting/problem/problem.ts';
 import type { CarriedStick } from './cut/carry-over.ts';
-import type { CutAlready } from './cut/cut-already.ts';
 import { nameGroup } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
 import type { Job, StockItem } from './job.ts';
 import type { CuttingGroup, JobPlan } from './job-plan.ts';
+import type { JobPlanning, PlanJobOptions } from './job-planning.ts';
 import { jointOffStudCautions, shortPartCautions } from './joints.ts';
+import { planOptions } from './options/plan-options.ts';
 import { planGroup } from './plan-group.ts';
 import { planProfiles, type ProfileCut } from './plan-profile.ts';
 import { prepareJob } from './prepare-job.ts';
@@ -20,35 +20,22 @@ import { roomLines, sumUp } from './sum-up.ts';
 import { cautionHours } from './work/caution-hours.ts';
 import { planJobWork } from './work/job-work.ts';
 
-export interface JobPlanning {
-  /** Present when the job can be made as asked. */
-  readonly plan?: JobPlan;
-  readonly faults: readonly Fault[];
-  readonly cautions: readonly Caution[];
-}
-
-/** A budget in milliseconds is for the whole job; one in steps for each group. Both begin after the quick plans. */
-export interface PlanJobOptions extends PlanSticksOptions {
-  /** Called with (done, total, next profile) before each group and once at the end. */
-  readonly onGroup?: (done: number, of: number, group: string) => void;
-  /** Plans the sticks of a group, in a worker for instance. Absent: here. */
-  readonly planSticks?: typeof planSticks;
-  /** How long to look for cheaper plans, for the whole job; takes `now`. Absent: as `budget` says. */
-  readonly seconds?: number;
-  /** Sticks that are cut already: they stay as they are, and only the rest is planned. */
-  readonly cut?: readonly CutAlready[];
-  /** The plan that they were cut by: what it had of the rest is where the search begins. */
-  readonly earlier?: JobPlan;
-}
-
 /**
- * Plans a job: profiles that share stock are one problem of sticks, in the order of Profiles, each
- * group taking what is left of the rack. Every fault of every part is collected; with any, there is
- * no plan. What is cut already counts in every total: its sticks are paid for, its hours worked.
+ * Plans a job, and once more for each option that isn't taken up: with each by itself, at the same effort.
+ * Every fault of every part is collected; with any, there is no plan.
  *
  * @throws RangeError where there is a budget of time and no clock
  */
 export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<JobPlanning> {
+  return planOptions(job, options, planAsItStands);
+}
+
+/**
+ * Plans a job without a look at its options: profiles that share stock are one problem of sticks, in the
+ * order of Profiles, each group taking what is left of the rack. What is cut already counts in every total: its sticks are paid
+ * for, its hours worked.
+ */
+async function planAsItStands(job: Job, options: PlanJobOptions): Promise<JobPlanning> {
   const prepared = prepareJob(job, options.cut);
   const { listed, pieces, carried } = prepared;
   const faults = [...prepared.faults];
@@ -91,6 +78,7 @@ export async function planJob(job: Job, options: PlanJobOptions = {}): Promise<J
     rooms,
     jobWork,
     totals: sumUp(job, pieces, profiles, jobWork),
+    options: [],
     cut: options.cut ?? [],
     cautions: found.cautions,
   };

@@ -4,7 +4,7 @@ import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { plannedPercent } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
-import type { Costing, JobPlan, ProfilePlan } from './job-plan.ts';
+import type { Costing, JobPlan, PlannedOption, ProfilePlan } from './job-plan.ts';
 import { benchHoursOf, hoursOf, machineHoursOf } from './work/hours.ts';
 import { piecesToJson } from './piece-json.ts';
 import { totalsBy } from './price-bases.ts';
@@ -63,8 +63,27 @@ export function planToJson(plan: JobPlan) {
     work: plan.job.work.map(workOf),
     jobWork: plan.jobWork.lines.map(workLineOf),
     groups: plan.groups.map((group) => groupToJson(plan, group)),
+    options: plan.options.map(optionOf),
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
+  };
+}
+
+/** What it costs more than the plan; null where it is in it. */
+function optionOf({ option: { name, note, changes }, more }: PlannedOption) {
+  const amount = (cents: number | undefined): number | null =>
+    cents === undefined ? null : money(cents);
+  return {
+    option: name,
+    note,
+    taken: more === undefined,
+    changes: changes.map(({ room, profile, instead }) => {
+      return { room, profile, instead: instead ?? null };
+    }),
+    price: amount(more?.priceCents),
+    tax: amount(more?.taxCents),
+    cost: amount(more?.costCents),
+    hours: more?.hours ?? null,
   };
 }
 

@@ -63,6 +63,10 @@ export function judgeCoves(
 } {
   const live = new Set(job.runs.flatMap((run) => (run.done ? [] : nameKey(run.profile))));
   const named = new Set([...live, ...job.runs.map(({ profile }) => nameKey(profile))]);
+  // What an option names is judged with the job that has it.
+  for (const { profile, instead } of job.options.flatMap(({ changes }) => changes)) {
+    named.add(nameKey(profile)).add(nameKey(instead ?? profile));
+  }
   for (const { casing, apron, stool } of job.openings) {
     for (const name of [casing, apron, stool]) {
       if (name !== undefined) live.add(nameKey(name));

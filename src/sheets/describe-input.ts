@@ -13,7 +13,7 @@ import { usualWorkRows } from './input/work-words.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Job and Hours.
+ * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job and Hours.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */

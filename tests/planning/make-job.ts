@@ -5,7 +5,8 @@ import type { RawTable } from '../../src/planning/input/raw-table.ts';
 import { readJob, type JobReading } from '../../src/planning/input/read-job.ts';
 import type { Job } from '../../src/planning/job.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { planJob, type PlanJobOptions } from '../../src/planning/plan-job.ts';
+import type { PlanJobOptions } from '../../src/planning/job-planning.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
 import { readCsvTable } from '../../src/hosts/file/read-csv.ts';
 
 export interface Tables {
@@ -19,6 +20,7 @@ export interface Tables {
   readonly work?: string;
   readonly job?: string;
   readonly hours?: string;
+  readonly options?: string;
 }
 
 const root = join(import.meta.dirname, '..', '..');
@@ -43,6 +45,7 @@ export const PLAIN: Required<Tables> = {
     "Casing,stick,,,16',3,foot,,\nCrown,stick,,,16',4,foot,,\nPoplar,board,4/4,10,12',5,board foot,,",
   work: 'Work,Per,Minutes,Money,For,Ours',
   hours: 'Date,Work,Profile,Hours,Note',
+  options: 'Option,Room,Profile,Species,Instead,Taken,Note',
 };
 
 export function tablesOf(tables: Tables): RawTable[] {
@@ -55,6 +58,7 @@ export function tablesOf(tables: Tables): RawTable[] {
     shop: 'Shop',
     stock: 'Stock',
     work: 'Work',
+    options: 'Options',
     job: 'Job',
     hours: 'Hours',
   };
@@ -89,11 +93,13 @@ export function folderTables(folder: string): Tables {
   };
   const openings = read('openings');
   const [walls, trim, work] = [read('walls'), read('trim'), read('work')];
+  const options = read('options');
   return {
     runs: read('runs'),
     ...(walls === '' ? {} : { walls }),
     ...(trim === '' ? {} : { trim }),
     ...(work === '' ? {} : { work }),
+    ...(options === '' ? {} : { options }),
     profiles: read('profiles'),
     shop: read('shop'),
     stock: read('stock'),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
-import { planJob, type PlanJobOptions } from '../../src/planning/plan-job.ts';
+import type { PlanJobOptions } from '../../src/planning/job-planning.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
 import { count } from '../deep.ts';
 import { loadSolver } from '../cutting/solver.ts';

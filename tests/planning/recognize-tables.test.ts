@@ -45,7 +45,7 @@ describe('Recognizing the tables of a job', () => {
       ]),
     ).toEqual({
       ...{ Runs: 'runs', Walls: [], Trim: [], Openings: [] },
-      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [], Job: [], Hours: [] },
+      ...{ Profiles: [], Shop: 'Lists', Stock: [], Work: [], Options: [], Job: [], Hours: [] },
     });
   });
 
@@ -75,8 +75,9 @@ describe('Recognizing the tables of a job', () => {
     );
     const pages = Object.keys(TABLE_HEADINGS).map((n) => [n, `Page of ${n.length}${n}`]);
     // Lists like these are many: they go by the name of their sheet alone.
-    const byName = { Walls: [], Trim: [], Work: [], Job: [], Hours: [] };
-    const withoutJob = blank.filter(({ sheet }) => sheet !== 'Page of 3Job');
+    const byName = { Walls: [], Trim: [], Work: [], Options: [], Job: [], Hours: [] };
+    // One of them looks like Profiles, and one like Shop.
+    const withoutJob = blank.filter(({ sheet }) => !/Job|Options/u.test(sheet));
     expect(found(withoutJob)).toEqual({ ...Object.fromEntries(pages), ...byName });
   });
 
@@ -120,6 +121,7 @@ describe('Recognizing the tables of a job', () => {
       Shop: [],
       Stock: [],
       Work: [],
+      Options: [],
       Job: [],
       Hours: [],
     };

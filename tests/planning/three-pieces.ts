@@ -5,7 +5,8 @@ import { NO_TICKS, type Ticks } from '../../src/planning/cut/cut-already.ts';
 import { cutFromPlan } from '../../src/planning/cut/cut-from-plan.ts';
 import type { JobPlan } from '../../src/planning/job-plan.ts';
 import type { Job } from '../../src/planning/job.ts';
-import { planJob, type JobPlanning, type PlanJobOptions } from '../../src/planning/plan-job.ts';
+import type { JobPlanning, PlanJobOptions } from '../../src/planning/job-planning.ts';
+import { planJob } from '../../src/planning/plan-job.ts';
 import { jobOf, type Tables } from './make-job.ts';
 
 export const SHOP = 'Setting,Value\nend allowance,0\nend trim,0\ncrosscut kerf,0\nhourly rate,0';

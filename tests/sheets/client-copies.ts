@@ -1,6 +1,7 @@
 /** Clients' sheets as tests look at them: rooms, lines and sums by the letters of their columns. */
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
+import { isPriced, type JobPlan } from '../../src/planning/job-plan.ts';
 import { rowWith } from './sheet-jobs.ts';
 
 /** A row from 1 with its cells from A to G. */
@@ -48,6 +49,16 @@ export function numberIn({ cells, row }: CopyRow, column: string): number {
 export function rowNamed(sheet: SheetDescription, label: string): CopyRow {
   const at = rowWith(sheet, label);
   return { row: at + 1, cells: sheet.rows[at]?.cells ?? [] };
+}
+
+/** Where options are taken up. */
+export function optionCells(sheet: SheetDescription, { options }: JobPlan): string[] {
+  return options.filter(isPriced).map((_, at) => `C${rowNamed(sheet, 'Option').row + 1 + at}`);
+}
+
+/** What stands beside what is to be paid, where the rooms end. */
+export function payAgain({ options }: JobPlan): string {
+  return `To pay, all rooms${options.some(isPriced) ? ', options taken up' : ''} and tax`;
 }
 
 /** Where a copy's file holds its one sheet. */

@@ -60,6 +60,11 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       [`C${more!.row}`]: 5,
       [`C${none!.row}`]: 0,
     });
+    // Of the metric job the first option is taken up: tax on material, prices rounded up to 5.
+    const optional = await planOf(JOBS['millimetres']!);
+    const [offering] = describeClientCopy(optional).sheets;
+    const offered = rowNamed(offering!, 'Option').row + 1;
+    files['taken'] = typeInto(files['millimetres']!, { [`C${offered}`]: 1 });
     const saved = await recalculate(files);
     for (const name of names) {
       const now = readXlsxBack(saved[name]!, false);
@@ -79,6 +84,20 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       const shut = [`D${one!.row}`, `F${one!.row}`, `G${one!.row}`, `F${tax}`, `G${tax}`, 'A1'];
       expect([...open, ...shut].filter((at) => !isLocked(file, at))).toEqual(open);
     }
+
+    const taken = readXlsxBack(saved['taken']!, false).sheets[0]!.cells;
+    const { totals: withIt } = optional.options[0]!.plan!;
+    const paid = ['Price', 'Tax, %', 'To pay', 'To pay, all rooms, options taken up and tax'].map(
+      (label) => Math.round(Number(taken[`G${rowNamed(offering!, label).row}`]?.value) * 100),
+    );
+    const { priceCents, taxCents } = withIt;
+    expect(priceCents).toBeGreaterThan(optional.totals.priceCents);
+    expect(paid).toEqual([
+      ...[priceCents, taxCents],
+      ...[priceCents + taxCents, priceCents + taxCents],
+    ]);
+    const asQuoted = taken[`A${rowNamed(offering!, 'Date').row - 1}`]?.value;
+    expect(asQuoted).toBe('To pay as quoted. Quantities changed since: 1');
 
     const cells = readXlsxBack(saved['changed']!, false).sheets[0]!.cells;
     const value = (at: string): unknown => cells[at]?.value;

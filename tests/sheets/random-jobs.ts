@@ -1,6 +1,6 @@
 /** Small jobs by chance, the same for the same seed: every setting that a formula of the sheets goes by varies. */
 import type { JobPlan } from '../../src/planning/job-plan.ts';
-import { planOf, type Tables } from '../planning/make-job.ts';
+import { planOf, readTables, type Tables } from '../planning/make-job.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
 import { HOSTILE_NAMES } from './sheet-jobs.ts';
 
@@ -42,6 +42,16 @@ const quote = (text: string): string => `"${text.replaceAll('"', '""')}"`;
  * pieces, openings, boards to rip and sticks, a rack that runs out, runs longer than a stick.
  */
 export function randomTables(seed: number): Tables {
+  const tables = tablesWithoutOptions(seed);
+  if (seed % 4 !== 1) return tables;
+  const all = ['A,,Cove 1,,', 'B,,Casing,Cove 1,', 'C,,Cove 2,Casing,yes', 'D,Den,,,yes'];
+  // Those that pick something, and leave something.
+  const rows = all.filter((_, at) => (seed >> (at + 2)) % 2 === 0);
+  const options = ['Option,Room,Profile,Instead,Taken', ...rows].join('\n');
+  return readTables({ ...tables, options }).job === undefined ? tables : { ...tables, options };
+}
+
+function tablesWithoutOptions(seed: number): Tables {
   const chance = chanceOf(seed);
   const { below, pick, happens } = chance;
   const isMetric = happens(0.35);

@@ -76,11 +76,15 @@ export const JOBS: Readonly<Record<string, Tables>> = {
   hostile: HOSTILE,
   millimetres: {
     ...PLAIN,
-    runs: 'Room,Run,Profile,Length,Left end,Right end\nStube,Nord,Cove,2410,inside miter,square\nStube,Ost,Base,5200,cope,outside miter',
-    shop: 'Setting,Value,Unit\nunit,mm,\npaper,a4,\ncurrency,€,\nhourly rate,55,\ntable front,300,\ntable back,380,\nslot to blade,130,\nfeed,2,m/min',
-    profiles: `Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\nBase,buy,90,18,Poplar,,,\nCove,cove,110,25,Poplar,75,13,4/4`,
+    // What may be taken up: a room more, and the base in another wood.
+    options:
+      'Option,Room,Profile,Instead,Taken,Note\nKammer,Kammer,,,,"Bis Juni, sonst später"\n' +
+      'B,Stube,Base,Eiche,,\nC,Stube,Cove,,yes,',
+    runs: 'Room,Run,Profile,Length,Left end,Right end\nStube,Nord,Cove,2410,inside miter,square\nStube,Ost,Base,5200,cope,outside miter\nKammer,Nord,Base,1810,square,square\nKammer,Ost,Cove,2010,square,square',
+    shop: 'Setting,Value,Unit\nunit,mm,\npaper,a4,\ncurrency,€,\nhourly rate,55,\ntable front,300,\ntable back,380,\nslot to blade,130,\nfeed,2,m/min\ntax %,19,\ntax on,material,\nprice rounding,5,',
+    profiles: `Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth,Class\nBase,buy,90,18,Poplar,,,\nEiche,buy,90,18,Oak,,,\nCove,cove,110,25,Poplar,75,13,4/4`,
     stock:
-      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,2.4 m,4.1,metre,,\nPoplar,board,4/4,250,3 m,9.9,metre,,',
+      'For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBase,stick,,,2.4 m,4.1,metre,,\nEiche,stick,,,2.4 m,9.3,metre,,\nPoplar,board,4/4,250,3 m,9.9,metre,,',
   },
   // A shop of the decimal comma; names that a person typed have signs of their own.
   comma: {

@@ -10,6 +10,7 @@ export const INPUT_TABLES = [
   'Shop',
   'Stock',
   'Work',
+  'Options',
   'Job',
   'Hours',
 ];

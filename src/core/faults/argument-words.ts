@@ -20,6 +20,7 @@ export const NAMES = {
   'sheet.Shop': 'Shop',
   'sheet.Stock': 'Stock',
   'sheet.Work': 'Work',
+  'sheet.Options': 'Options',
   'sheet.Job': 'Job',
   'sheet.Hours': 'Hours',
   'sheet.Cutting': 'Cutting',

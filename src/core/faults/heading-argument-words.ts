@@ -81,4 +81,7 @@ export const HEADINGS = {
   minutesHigh: 'High',
   dayOfHours: 'Date',
   hours: 'Hours',
+  option: 'Option',
+  instead: 'Instead',
+  taken: 'Taken',
 } as const;

@@ -638,6 +638,36 @@ export const WORDING = wordings({
     `${f.argument}: Work has no column of that heading, and a row for ${f.detail('work')} needs ${f.given} there. Add it to Work, or type the row by hand.`,
   'call.job-twice': (f) =>
     `${f.argument}: ${f.given} is given twice, and its hours would count twice. Name each job once.`,
+  'job.option-room-unknown': (f) =>
+    `${f.argument}: nothing that is still to be made is in a room ${f.given}. ${didYouMean(f)}Rooms are: ${f.detail('known')}. Name one of them, or leave it blank for all.`,
+  'job.option-species-unknown': (f) =>
+    `${f.argument}: no profile is of ${f.given}. ${didYouMean(f)}Name a species of Profiles, or leave it blank for all.`,
+  'job.option-picks-none': (f) =>
+    `${f.argument} ${f.given}: nothing that is still to be made is ${f.detail('picked')}. Name what it is about under Room, Profile and Species, or take the row out.`,
+  'job.option-instead-same': (f) =>
+    `${f.argument}: ${f.given} is what these runs are made of anyway. Name another profile; or leave it blank, where the runs are an addition.`,
+  'job.option-instead-several': (f) =>
+    `${f.argument}: ${f.given} would stand in place of ${f.detail('profiles')}. Name under Profile which one it is for, and give each a row of its own.`,
+  'job.option-mixes': (f) =>
+    `${f.argument} ${f.given}: two of its rows pick ${f.detail('profile')} in ${f.detail('room')}, and say different things of it. Leave each molding of a room to one row.`,
+  'job.option-two-additions': (f) =>
+    `${f.argument} ${f.given}: ${f.detail('profile')} in ${f.detail('room')} is an addition of ${f.detail('other')} too, and would be paid for twice. Leave it to one of them.`,
+  'job.option-of-addition': (f) =>
+    `${f.argument} ${f.given}: ${f.detail('profile')} in ${f.detail('room')} is an addition (${f.detail('other')}) that isn't taken up, so nothing can stand in its place. Take ${f.detail('other')} up, or list both as additions with a run of each profile.`,
+  'job.option-two-taken': (f) =>
+    `${f.argument} ${f.given}: ${f.detail('profile')} in ${f.detail('room')} is made otherwise by ${f.detail('other')} already, which is taken up. Take up one of them alone.`,
+  'job.option-taken-differs': (f) =>
+    `${f.argument}: of the rows of ${f.given} one says yes and another no. An option is taken up as a whole: say the same in each, or name two options.`,
+  'job.options-too-many': (f) =>
+    `${f.argument}: there are ${f.given} options, each of them a plan of its own; at most ${f.limit} can be priced at once. Take out those that nobody asks about any more.`,
+  'job.options-all': (f) =>
+    `${f.argument}: all that is to be made is an addition, so nothing is left that the price could be of. Write yes under Taken for the option that is likeliest, or take its rows out.`,
+  'job.option-at-fault': (f) =>
+    `${f.argument} ${f.given}: with it taken up the job can't be made as asked: ${f.detail('says')} Correct that, or what the option asks for.`,
+  'job.option-cut': (f) =>
+    `${f.argument} ${f.given}: ${f.detail('profile')} is cut already, and all of it would be left over. It is not priced any more: say what it costs by hand, or take its rows out.`,
+  'job.option-caution': (f) =>
+    `${f.detail('says')} That is said of the job with ${f.argument} ${f.given} taken up.`,
   'job.price-per-needs': (f) =>
     `${f.argument}: a price per ${f.given} needs ${f.detail('needed')} to be worked out. Fill it in.`,
   // What is cut already

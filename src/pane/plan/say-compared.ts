@@ -10,7 +10,7 @@ import {
   sayWhat,
 } from '../../sheets/changes/changes-words.ts';
 import { sayChanged, sayRowsOfLine } from '../../sheets/words/say-copy.ts';
-import { changedLines, type ReturnedCopy } from '../../planning/compare/returned-copy.ts';
+import { changedLines, takenUp, type ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import { count, printExact, printTotal } from '../../sheets/words/print-length.ts';
 import type { Fact } from '../../sheets/words/set-up-facts.ts';
 import type { Compared } from '../state/pane-state.ts';
@@ -100,10 +100,16 @@ export function sayCopyTotals({ price: { quoted, now } }: ReturnedCopy, shop: Sh
 
 export function sayCopyLines(copy: ReturnedCopy, shop: Shop): ChangedRow[] {
   const { money } = saysOf(shop);
-  return changedLines(copy).map((line) => ({
-    name: `${line.room}, ${line.molding}, ${printExact(line.length, shop)}`,
-    text: `${line.quantity} → ${line.now}; ${money(line.priceCents, line.nowCents)}. Rows: ${sayRowsOfLine(line)}`,
-  }));
+  return [
+    ...changedLines(copy).map((line) => ({
+      name: `${line.room}, ${line.molding}, ${printExact(line.length, shop)}`,
+      text: `${line.quantity} → ${line.now}; ${money(line.priceCents, line.nowCents)}. Rows: ${sayRowsOfLine(line)}`,
+    })),
+    ...takenUp(copy).map(({ name, priceCents }) => ({
+      name: `Option ${name}`,
+      text: `taken up; ${money(0, priceCents)}. Write yes under Taken in its rows of Options.`,
+    })),
+  ];
 }
 
 function arrow(from: string, to: string): string {

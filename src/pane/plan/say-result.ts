@@ -9,6 +9,7 @@ import type { Shop } from '../../planning/shop.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { sayAmount, sayRange } from '../../sheets/words/say-bid.ts';
+import { sayOption } from '../../sheets/words/say-option.ts';
 import { proofOfGroup, sayCost, sayProof, sumProofs } from '../../sheets/words/say-proof.ts';
 import { listPriceLines, PRICE_LINES } from '../../sheets/words/price-lines.ts';
 import { sayOtherBasis } from '../../sheets/words/say-basis.ts';
@@ -77,6 +78,14 @@ export function sayResult(plan: JobPlan): Fact[] {
       note: `${totals.taxCents === 0 ? '' : `and ${money(totals.taxCents)} tax on it; `}${sayOtherBasis(plan)}`,
     },
     ...(plan.range === undefined ? [] : [sayBand(plan.range, shop)]),
+    ...plan.options.map((one): Fact => {
+      const said = sayOption(plan, one);
+      const label = `Option ${one.option.name}`;
+      if (one.more === undefined) return { label, value: 'in the price', note: said };
+      const { priceCents, taxCents } = one.more;
+      const tax = taxCents === 0 ? '' : `, and ${money(taxCents)} tax on it`;
+      return { label, value: `${money(priceCents)} more`, note: `${said}${tax}` };
+    }),
   ];
 }
 

@@ -21,14 +21,30 @@ export interface CopyLine {
   readonly where?: Where;
 }
 
+/** An option that could be taken up on the copy. */
+export interface CopyOption {
+  readonly name: string;
+  readonly isTaken: boolean;
+  /** What it comes on the price with, as quoted. */
+  readonly priceCents: number;
+  /** Its box; absent where the row was taken out, and it is not taken up. */
+  readonly where?: Where;
+}
+
 export interface ReturnedCopy {
   /** All lines, in the order of the copy. */
   readonly lines: readonly CopyLine[];
+  /** In the order of the copy; those that are in its price are none of them. */
+  readonly options: readonly CopyOption[];
   readonly price: { readonly quoted: PriceOfLines; readonly now: PriceOfLines };
   /** The line to sign, as typed; empty where nothing is. */
   readonly accepted: { readonly name: string; readonly date: string };
   /** What is otherwise than it was handed over, but quantities, and what was typed beside: each at its cell. */
   readonly findings: readonly Caution[];
+}
+
+export function takenUp({ options }: Pick<ReturnedCopy, 'options'>): CopyOption[] {
+  return options.filter(({ isTaken }) => isTaken);
 }
 
 /** Lines that came back with another quantity than quoted. */

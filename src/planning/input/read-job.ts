@@ -9,13 +9,15 @@ import {
   type Where,
 } from '../../core/faults/fault.ts';
 import { findSpecies } from '../../core/lumber/species.ts';
-import { nameKey, sameName, type Job, type Opening } from '../job.ts';
+import { nameKey, sameName, type Job, type Opening, type Run } from '../job.ts';
 import { checkUnknowns } from '../price-unknowns.ts';
 import { sayUsual, settingOf, type SettingKey } from '../shop.ts';
 import { checkAllowances } from './check-allowances.ts';
 import { cautionAssumedHeights } from './assumed-heights.ts';
 import { checkHours, readHours } from './read-hours.ts';
 import { readOpenings } from './read-openings.ts';
+import { readOptionRows, type OptionRow } from './read-options.ts';
+import { readOptional } from './read-optional.ts';
 import { readProfiles, type ProfileRow } from './read-profiles.ts';
 import { makesRuns, readRooms } from './read-rooms.ts';
 import { readRuns } from './read-runs.ts';
@@ -41,19 +43,22 @@ export const JOB_TABLES = [
   { name: 'Shop', required: false },
   { name: 'Stock', required: true },
   { name: 'Work', required: false },
+  { name: 'Options', required: false },
   { name: 'Job', required: false },
   { name: 'Hours', required: false },
 ] as const;
 export type JobTableName = (typeof JOB_TABLES)[number]['name'];
 
 /**
- * A list of walls, of what goes where, of work, or of hours, looks like many another list, and Job like Shop:
- * only what stands on a sheet of that name, or is chosen, is taken for it. All others are found by their headings too.
+ * A list of walls, of what goes where, of work, of options or of hours, looks like many another list, and Job like
+ * Shop: only what stands on a sheet of that name, or is chosen, is taken for it. All others are found by their
+ * headings too.
  */
 export const BY_NAME_ALONE: ReadonlySet<JobTableName> = new Set([
   'Walls',
   'Trim',
   'Work',
+  'Options',
   'Job',
   'Hours',
 ]);
@@ -89,7 +94,7 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   };
   const found = JOB_TABLES.map(({ name }) => find(name));
   const [runTable, walls, trim, openingTable, profileTable, shopTable, stockTable, ...more] = found;
-  const [workTable, titleTable, hoursTable] = more;
+  const [workTable, optionTable, titleTable, hoursTable] = more;
   const rooms = { walls, trim };
   for (const [at, { name, required }] of JOB_TABLES.entries()) {
     if (!required || (name === 'Runs' && makesRuns(rooms))) continue;
@@ -107,34 +112,43 @@ export function readJob(tables: readonly RawTable[], source: string): JobReading
   const inOpenings: Findings = { faults: [], cautions: [] };
   const openings =
     openingTable === undefined ? [] : readOpenings(openingTable, reading, inOpenings);
+  const inOptions: Findings = { faults: [], cautions: [] };
+  const optionRows = readOptionRows(optionTable, reading, inOptions);
   const profileRows =
     profileTable === undefined
       ? []
-      : readProfiles(profileTable, reading, findings, namesIn(openings));
+      : readProfiles(profileTable, reading, findings, namesIn(openings, optionRows));
   const profiles = profileRows.flatMap(({ profile }) => profile ?? []);
   const typed = runTable === undefined ? [] : readRuns(runTable, reading, findings);
-  const others = { typed, openings, profiles };
+  const titleBlock = readTitleBlock(titleTable, reading, findings);
+  const { makeRuns, ...ofRooms } = readRooms(rooms, reading, findings, source);
+  const afterRuns: Findings = { faults: [], cautions: [] };
   const work = readWork(
     workTable,
     { shop, shopCells, left, profiles: profileRows },
     reading,
-    findings,
+    afterRuns,
   );
-  const job: Job = {
-    titleBlock: readTitleBlock(titleTable, reading, findings),
-    shop,
-    shopCells,
-    profiles,
-    openings,
-    ...readRooms(rooms, others, reading, findings, source),
-    stock: stockTable === undefined ? [] : readStock(stockTable, shop, reading, findings),
-    work,
-    hours: readHours(hoursTable, { work, profiles: profileRows }, reading, findings),
+  const parts = {
+    ...{ titleBlock, shop, shopCells, profiles, ...ofRooms, work },
+    stock: stockTable === undefined ? [] : readStock(stockTable, shop, reading, afterRuns),
+    hours: readHours(hoursTable, { work, profiles: profileRows }, reading, afterRuns),
   };
-  faults.push(...inOpenings.faults);
-  cautions.push(...inOpenings.cautions);
-  if (profileTable !== undefined) faults.push(...checkNames(job, profileRows));
-  faults.push(...checkFaces(job), ...checkHours(job), ...checkAllowances(job));
+  const isComplete = faults.length + inOpenings.faults.length === 0;
+  const { job, ...ofRuns } = readOptional(
+    { rows: optionRows, profiles: profileRows, isComplete },
+    { parts, typed, openings, makeRuns },
+    inOptions,
+  );
+  for (const found of [ofRuns, afterRuns, inOpenings]) {
+    faults.push(...found.faults);
+    cautions.push(...found.cautions);
+  }
+  if (profileTable !== undefined) {
+    faults.push(...checkNames({ typed, openings, trim: ofRooms.trim }, profileRows));
+  }
+  faults.push(...checkFaces(job), ...checkHours(job), ...checkAllowances(job), ...inOptions.faults);
+  cautions.push(...inOptions.cautions);
   cautions.push(...cautionsOf(job, profileRows, left, faults));
   cautions.push(...cautionAssumedHeights(shop, job.profiles, shopTable));
   const reworded = faults.map((one) => rewordFault(one, shop.unit, shop.decimalSign));
@@ -153,25 +167,29 @@ function cautionsOfTables(tables: readonly RawTable[]): readonly Caution[] {
   return [...new Map(all.map((one) => [`${one.code} ${one.message}`, one])).values()];
 }
 
-/** What stands round openings. */
-function namesIn(openings: readonly Opening[]): ReadonlySet<string> {
+/** What stands round openings, and what options put in its place. */
+function namesIn(openings: readonly Opening[], options: readonly OptionRow[]): ReadonlySet<string> {
   const names = openings.flatMap(({ casing, apron, stool }) => [casing, apron, stool]);
-  return new Set(names.flatMap((name) => (name === undefined ? [] : nameKey(name))));
+  const keys = new Set(names.flatMap((name) => (name === undefined ? [] : nameKey(name))));
+  const others = options.flatMap(({ profile = '', instead }) =>
+    instead !== undefined && keys.has(nameKey(profile)) ? nameKey(instead) : [],
+  );
+  return new Set([...keys, ...others]);
 }
 
 /** Every profile that a run, an opening or a row of Trim names must stand in Profiles. */
-function checkNames(job: Job, profiles: readonly ProfileRow[]): Fault[] {
+function checkNames(
+  { typed, trim, openings }: Pick<Job, 'trim' | 'openings'> & { readonly typed: readonly Run[] },
+  profiles: readonly ProfileRow[],
+): Fault[] {
   const known = new Set(profiles.map(({ name }) => nameKey(name)));
   const faults: Fault[] = [];
   const check = (argument: Argument, name: string | undefined, where: Where): void => {
     if (name === undefined || known.has(nameKey(name))) return;
     faults.push(placeFault(fault('job.profile-unknown', argument, name), where));
   };
-  for (const { profile, cells, made } of job.runs) {
-    if (made === undefined) check('profile', profile, cells.profile);
-  }
-  for (const { profile, cells } of job.trim) check('profile', profile, cells.profile);
-  for (const opening of job.openings) {
+  for (const { profile, cells } of [...typed, ...trim]) check('profile', profile, cells.profile);
+  for (const opening of openings) {
     check('casing', opening.casing, opening.cells.casing);
     check('apron', opening.apron, opening.cells.apron);
     check('stool', opening.stool, opening.cells.stool);

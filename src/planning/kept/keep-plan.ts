@@ -2,7 +2,7 @@
 import { hashText } from '../../core/hash-text.ts';
 import type { CalendarDay } from '../../core/units/calendar-day.ts';
 import type { RawTable } from '../input/raw-table.ts';
-import type { JobPlan } from '../job-plan.ts';
+import type { CuttingGroup, JobPlan } from '../job-plan.ts';
 import { writeAnswer, type KeptAnswer } from './kept-answer.ts';
 import type { SearchEffort } from '../search-effort.ts';
 import { writeCut, type KeptCut } from './kept-cut.ts';
@@ -37,8 +37,23 @@ export interface KeptDecisions {
   readonly effort: SearchEffort;
   readonly tables: readonly RawTable[];
   readonly cut: readonly KeptCut[];
-  /** Of each group, by the hash of its problem. */
+  /** Of each group of the plan and of its options, by the hash of its problem. */
   readonly answers: readonly (readonly [problem: string, answer: KeptAnswer])[];
+}
+
+/** A plan's own groups, and those of its plans with an option taken up. */
+export function allGroups({ groups, options }: JobPlan): readonly CuttingGroup[] {
+  return [...groups, ...options.flatMap(({ plan }) => plan?.groups ?? [])];
+}
+
+/** Of the plan and of its options, which share what none of them changes; by the hashes of the problems. */
+function answersOf(plan: JobPlan): ReadonlyMap<string, KeptAnswer> {
+  const answers = new Map<string, KeptAnswer>();
+  for (const { problem, answer } of allGroups(plan)) {
+    const key = hashText(JSON.stringify(problem));
+    if (!answers.has(key)) answers.set(key, writeAnswer(problem, answer));
+  }
+  return answers;
 }
 
 /**
@@ -54,10 +69,7 @@ export function keepPlan(kept: PlanToKeep, program: string): string {
     effort,
     tables,
     cut: plan.cut.map(writeCut),
-    answers: plan.groups.map(({ problem, answer }) => [
-      hashText(JSON.stringify(problem)),
-      writeAnswer(problem, answer),
-    ]),
+    answers: [...answersOf(plan)],
   };
   const text = JSON.stringify(decisions);
   const record: KeptRecord = {

@@ -7,7 +7,13 @@ import { checkJobPlan } from '../check-job-plan.ts';
 import { fingerprint } from '../input/fingerprint.ts';
 import { readJob } from '../input/read-job.ts';
 import { planJob } from '../plan-job.ts';
-import { KEPT_FORMAT, type KeptDecisions, type KeptRecord, type PlanToKeep } from './keep-plan.ts';
+import {
+  allGroups,
+  KEPT_FORMAT,
+  type KeptDecisions,
+  type KeptRecord,
+  type PlanToKeep,
+} from './keep-plan.ts';
 import { readAnswer } from './kept-answer.ts';
 import { readCut } from './kept-cut.ts';
 
@@ -76,7 +82,7 @@ async function makeAgain(
     },
   });
   if (plan === undefined || checkJobPlan(plan).length > 0) return undefined;
-  const isTheSame = plan.groups.every(
+  const isTheSame = allGroups(plan).every(
     ({ problem, answer }) => used.has(answer.plan) || problem.demands.length === 0,
   );
   return isTheSame ? ok({ plan, fingerprint: record.fingerprint, tables, day, effort }) : undefined;

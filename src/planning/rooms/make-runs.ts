@@ -19,6 +19,7 @@ import { listSides, outsideWidth, type OpeningSide } from '../pieces/opening-sid
 import { judgeCut } from '../pieces/what-it-cuts.ts';
 import { planFitting, type FittedWall, type WallToFit } from './fitting-plan.ts';
 import { listRooms, type WalledRoom } from './list-rooms.ts';
+import { asWritten, type Choose } from '../options/choose.ts';
 import { checkNamedWalls, wallsOf } from './named-walls.ts';
 import { placeOpenings } from './openings-on-walls.ts';
 import { noteCeiling } from './ceiling-notes.ts';
@@ -40,6 +41,8 @@ export interface RoomsOfJob {
   readonly isWallsSound: boolean;
   /** Whether Trim has any rows: else that no room has trim is told once, for all. */
   readonly isTrimmed: boolean;
+  /** By the options that are taken up. Absent: as Trim has it. */
+  readonly choose?: Choose;
 }
 
 export interface MadeRuns {
@@ -52,6 +55,7 @@ export interface MadeRuns {
 /** With every fault of Walls, of Trim, and of Openings on walls. A room at fault has no runs. */
 export function makeRuns(job: RoomsOfJob): MadeRuns {
   const { walls, trim, openings, typed, profiles, unread, isWallsSound, isTrimmed } = job;
+  const { choose = asWritten } = job;
   const byName = new Map(profiles.map((one) => [nameKey(one.name), one]));
   const profileOf = (name: string): Profile | undefined => byName.get(nameKey(name));
   const { rooms, faults: ofRooms, cautions: ofGaps } = listRooms(walls, unread);
@@ -73,7 +77,11 @@ export function makeRuns(job: RoomsOfJob): MadeRuns {
   for (const room of bare) cautions.push(withoutTrim(room));
   const runs: Run[] = [];
   for (const [room, meant] of trimOf) {
-    const { rows, cautions: ofOwn } = chooseRows(room, meant);
+    const { rows: all, cautions: ofOwn } = chooseRows(room, meant);
+    const rows = all.flatMap((row): TrimRow[] => {
+      const profile = choose(room.name, row.profile);
+      return profile === undefined ? [] : [profile === row.profile ? row : { ...row, profile }];
+    });
     cautions.push(...ofOwn);
     faults.push(...checkTwice(room, rows), ...rows.flatMap((row) => checkHeight(room, row)));
     const door = findDoor(room, (wall) => sidesOn(room, wall));

@@ -11,6 +11,7 @@ import {
   sayAccepted,
   sayChanged,
   sayOtherwise,
+  sayTaken,
   sayRowsOfLine,
 } from '../words/say-copy.ts';
 import { DESCRIPTION_VERSION, type WorkbookDescription } from '../grammar/description.ts';
@@ -38,13 +39,14 @@ export function describeCopyChanges(
 ): WorkbookDescription {
   const draft = new SheetDraft(CHANGES_SHEET, GRID, true);
   const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
-  const otherwise = sayOtherwise(copy);
+  const [otherwise, taken] = [sayOtherwise(copy), sayTaken(copy)];
   pages.add([
     spreadRow(CHANGES_SHEET, 'title', ALL),
     spreadRow(`Plan: ${files.before}`, 'wrapped', ALL),
     spreadRow(`Client’s copy: ${files.after}`, 'wrapped', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
     spreadRow(sayChanged(copy), 'wrapped', ALL),
+    ...(taken === undefined ? [] : [spreadRow(taken, 'wrapped', ALL)]),
     ...(otherwise === undefined ? [] : [spreadRow(otherwise, 'caution', ALL)]),
     spreadRow(sayAccepted(copy), 'wrapped', ALL),
     spreadRow(COUNTS_NOTE, 'note', ALL),

@@ -11,6 +11,8 @@ interface ClientPlaces {
   readonly 'pieces of all': string;
   /** First and last row of the rooms' lines and sums; none where the first comes after. */
   readonly lines: { readonly first: number; readonly last: number };
+  /** How many are taken up, what they come to, and what of that is taxed where material is. */
+  readonly options: { readonly taken: string; readonly price: string; readonly taxable: string };
 }
 
 export type ClientAnchors = Anchors<ClientPlaces>;

@@ -13,6 +13,15 @@ export const LINES = columns({
   price: right(({ currency }) => `Price (${currency})`),
 });
 
+/** What may be taken up: quantities stand in the columns of those of the lines. */
+export const OPTIONS = columns({
+  option: left('Option', 2),
+  quantity: right('Taken up'),
+  asQuoted: right('As quoted'),
+  each: right(({ currency }) => `Its price (${currency})`, 2),
+  price: right(({ currency }) => `Price (${currency})`),
+});
+
 /** The price at a glance: names, then pieces or a rate, then amounts. */
 export const PRICE = columns({
   name: left('Room', 5),
@@ -29,4 +38,7 @@ export const NAMED = columns({ label: bare(), text: bare(6) });
 export const SIGNED = columns({ label: bare(), name: bare(4), dateLabel: bare(), date: bare() });
 
 /** As wide as the page of A4 upright; its halves end after the second column and after the last. */
-export const GRID = gridFor([33, 13, 8, 8, 9, 11, 12], [LINES, PRICE, DATE, NAMED, SIGNED]);
+export const GRID = gridFor(
+  [33, 13, 8, 8, 9, 11, 12],
+  [LINES, OPTIONS, PRICE, DATE, NAMED, SIGNED],
+);

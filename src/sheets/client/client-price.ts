@@ -1,5 +1,5 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
-import type { JobPlan } from '../../planning/job-plan.ts';
+import { isPriced, type JobPlan } from '../../planning/job-plan.ts';
 import { daySerial } from '../../core/units/calendar-day.ts';
 import { cents, depositCents } from '../../planning/money.ts';
 import { ROUNDING_CENTS } from '../../planning/price-job.ts';
@@ -20,6 +20,7 @@ import {
   sayHolds,
   TO_PAY,
   TO_PAY_AGAIN,
+  TO_PAY_WITH_OPTIONS,
 } from './client-words.ts';
 
 /**
@@ -62,8 +63,8 @@ export function addPrice(
       ),
     }),
   );
-  const price = addPriceLines(draft, plan, all);
-  const taxed = addTaxed(draft, plan, { all, price });
+  const price = addPriceLines(draft, plan, all, anchors);
+  const taxed = addTaxed(draft, plan, { all, price }, anchors);
   const rate = PRICE.at('pieces', draft.next);
   const tax = draft.put(
     PRICE.row({
@@ -90,12 +91,17 @@ export function addPrice(
 }
 
 /**
- * What comes on the rooms' price: what the shop asks for at all has a row. With no piece asked for, none
- * of it is charged.
+ * What comes on the rooms' price: what the shop asks for at all has a row, and so have options that may be
+ * taken up, whose prices are rounded already. With no piece asked for, none of the shop's is charged.
  *
  * @returns the cell of the price without tax: that of all rooms, where nothing comes on it
  */
-function addPriceLines(draft: SheetDraft, { job, totals }: JobPlan, all: number): string {
+function addPriceLines(
+  draft: SheetDraft,
+  { job, totals, options }: JobPlan,
+  all: number,
+  anchors: ClientAnchors,
+): string {
   const { minimumCharge, delivery, priceRounding } = job.shop;
   const rooms = PRICE.at('amount', all);
   const unlessNone = (formula: string): string => `IF(${PRICE.at('pieces', all)}=0,0,${formula})`;
@@ -120,6 +126,14 @@ function addPriceLines(draft: SheetDraft, { job, totals }: JobPlan, all: number)
     const step = String(money(ROUNDING_CENTS[priceRounding]));
     put('rounding', roundingFormula(cells.join('+'), step), totals.roundingCents);
   }
+  if (options.some(isPriced)) {
+    const row = PRICE.row({
+      name: cell(PRICE_LINES.options),
+      pieces: sum(() => anchors.at('options').taken, 0, 'whole'),
+      amount: sum(() => anchors.at('options').price, 0, 'money'),
+    });
+    cells.push(PRICE.at('amount', draft.put(row)));
+  }
   if (cells.length === 1) return rooms;
   const price = draft.put(
     PRICE.row({
@@ -134,15 +148,18 @@ function addPriceLines(draft: SheetDraft, { job, totals }: JobPlan, all: number)
 /** The cell, or the number, that tax is on; material goes with the rooms' price. */
 function addTaxed(
   draft: SheetDraft,
-  { job, totals }: JobPlan,
+  { job, totals, options }: JobPlan,
   { all, price }: { readonly all: number; readonly price: string },
+  anchors: ClientAnchors,
 ): string {
   const { taxOn } = job.shop;
   if (taxOn === 'all') return price;
   if (taxOn === 'none' || totals.linesCents === 0) return '0';
   const [taxable, lines] = [money(totals.taxableCents), money(totals.linesCents)];
-  const share = `ROUND(${PRICE.at('amount', all)}*${taxable}/${lines},2)`;
-  const amount = sum(share, taxable, 'money');
+  const share = `${PRICE.at('amount', all)}*${taxable}/${lines}`;
+  const ofOptions = (): string =>
+    options.some(isPriced) ? `+${anchors.at('options').taxable}` : '';
+  const amount = sum(() => `ROUND(${share}${ofOptions()},2)`, taxable, 'money');
   const name = cell('Of which material, taxed');
   return PRICE.at('amount', draft.put(PRICE.row({ name, pieces: cell(null), amount })));
 }
@@ -173,9 +190,16 @@ function addDeposit(draft: SheetDraft, { job, totals }: JobPlan, toPay: string):
 }
 
 /** Takes the place of a blank row: nothing is to be seen there while every quantity is as quoted. */
-function addAsQuoted(draft: SheetDraft, { totals }: JobPlan, anchors: ClientAnchors): void {
+function addAsQuoted(
+  draft: SheetDraft,
+  { totals, options }: JobPlan,
+  anchors: ClientAnchors,
+): void {
   const row = draft.next;
-  const changed = (): string => changedFormula(anchors);
+  const changed = (): string =>
+    options.some(isPriced)
+      ? `(${changedFormula(anchors)}+${anchors.at('options').taken})`
+      : changedFormula(anchors);
   const name = PRICE.fixed('name', row);
   const unlessSame = (value: number): string => `IF(${name}="","",${value})`;
   draft.put(
@@ -214,11 +238,16 @@ function addDate(draft: SheetDraft, { job }: JobPlan, stamp: Stamp | undefined):
 }
 
 /** What is to be paid once more, where the last room ends. */
-export function repeatPrice(draft: SheetDraft, { totals }: JobPlan, anchors: ClientAnchors): void {
+export function repeatPrice(
+  draft: SheetDraft,
+  { totals, options }: JobPlan,
+  anchors: ClientAnchors,
+): void {
+  const name = options.some(isPriced) ? TO_PAY_WITH_OPTIONS : TO_PAY_AGAIN;
   const amount = money(totals.priceCents + totals.taxCents);
   draft.put(
     PRICE.row({
-      name: cell(TO_PAY_AGAIN, 'totalLabel'),
+      name: cell(name, 'totalLabel'),
       pieces: cell(null, 'totalLabel'),
       amount: sum(anchors.at('to pay'), amount, 'total'),
     }),

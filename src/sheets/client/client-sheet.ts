@@ -26,6 +26,7 @@ import { JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
 import { addDrawings, type DrawingGrid } from './client-drawings.ts';
 import { addLines } from './client-lines.ts';
+import { addOptions } from './client-options.ts';
 import { addPrice, repeatPrice } from './client-price.ts';
 import { clientRooms } from './client-rooms.ts';
 import { ACCEPTED, BEHIND, COPY_SHEET, MOST_QUANTITY, sayCovered, sayJob } from './client-words.ts';
@@ -150,18 +151,25 @@ function describeSheet(
   addSigning(draft);
   const lines = addLines(draft, plan, rooms, anchors);
   anchors.place('lines', { first: lines.span[0], last: lines.span[1] });
+  const optionsFrom = draft.next;
+  const ofOptions = addOptions(draft, plan, anchors);
   repeatPrice(draft, plan, anchors);
-  blocks.push(...lines.blocks, ...addDrawings(draft, plan, DRAWINGS));
+  blocks.push(
+    ...lines.blocks,
+    ...(plan.options.length === 0 ? [] : [optionsFrom]),
+    ...addDrawings(draft, plan, DRAWINGS),
+  );
   layPages(draft, blocks, roomForRows(paper, GRID));
+  const ofLines =
+    priced.length === 0 ? [] : [wholeQuantities(LINES.range('quantity', ...lines.span))];
+  const validations = [...ofLines, ...ofOptions];
   return {
     ...stampSheet(
       draft.finish({ paper, orientation: 'portrait', footer: TITLE }),
       plan.job,
       undefined,
     ),
-    ...(priced.length === 0
-      ? {}
-      : { validations: [wholeQuantities(LINES.range('quantity', ...lines.span))] }),
+    ...(validations.length === 0 ? {} : { validations }),
   };
 }
 

@@ -1,10 +1,11 @@
 /** What a client is told in words: what the price covers, what the lengths are, how long it holds. */
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listSpliced } from '../../planning/joints.ts';
-import { OPENING_KINDS, sameName, type Opening } from '../../planning/job.ts';
+import { OPENING_KINDS, sameName, type JobOption, type Opening } from '../../planning/job.ts';
 import { sayFor, type WorkRow } from '../../planning/work/work-row.ts';
 import { isService, isUsual, workNotIncluded } from '../words/say-work.ts';
 import { count, printExact } from '../words/print-length.ts';
+import { OPTIONS_ALONE } from '../words/say-option.ts';
 
 /** The job in a sentence: `4 rooms, 6 moldings, 84 pieces.` */
 export function sayJob({ rooms: lines, totals }: JobPlan, rooms: number): string {
@@ -41,7 +42,15 @@ export const MARK_LABEL = 'Mark of the plan';
 /** What is paid, and the same once more where the last room ends. */
 export const TO_PAY = 'To pay';
 export const TO_PAY_AGAIN = 'To pay, all rooms and tax';
+export const TO_PAY_WITH_OPTIONS = 'To pay, all rooms, options taken up and tax';
 export const ALL_ROOMS = 'All rooms';
+/** Over what may be taken up. */
+export const TAKE_UP_NOTE = `Not in the price, unless taken up: write 1 in the marked cell, and the price follows; tax comes on it as on the rest. ${OPTIONS_ALONE}`;
+
+/** `In the price: A (Hall: Crown). By June.` */
+export function sayTakenUp({ name, note }: JobOption, said: string): string {
+  return `In the price: ${name} (${said}).${note === '' ? '' : ` ${note}`}`;
+}
 
 /** Before the number of lines that have another quantity; what was quoted in all follows. */
 export const AS_QUOTED = 'To pay as quoted. Quantities changed since: ';

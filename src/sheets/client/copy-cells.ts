@@ -9,12 +9,14 @@ import { MOST_QUANTITY } from './client-words.ts';
  * like one is none to the copy's own prices.
  *
  * @param quoted what stood there
+ * @param most what may stand there
  */
 export function readQuantity(
   cell: RawCell,
   isFormula: boolean,
   argument: Argument,
   quoted: number,
+  most = MOST_QUANTITY,
 ): Outcome<number> {
   const refuse = (
     code: 'copy.quantity-blank' | 'copy.quantity-formula' | 'copy.quantity-text',
@@ -38,9 +40,7 @@ export function readQuantity(
   if (value === undefined) return refuse('copy.quantity-text', sayCell(cell));
   if (value < 0) return failed(fault('number.negative', argument, value));
   if (!Number.isInteger(value)) return failed(fault('number.not-whole', argument, value));
-  if (value > MOST_QUANTITY) {
-    return failed(fault('number.too-large', argument, value, { limit: MOST_QUANTITY }));
-  }
+  if (value > most) return failed(fault('number.too-large', argument, value, { limit: most }));
   return ok(value);
 }
 

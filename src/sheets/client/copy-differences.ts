@@ -4,20 +4,30 @@ import { fault, type Caution, type Where } from '../../core/faults/fault.ts';
 import { sayDay } from '../../core/units/calendar-day.ts';
 import type { PriceOfLines } from '../../planning/compare/price-of-lines.ts';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import type { JobPlan } from '../../planning/job-plan.ts';
+import type { JobPlan, PricedOption } from '../../planning/job-plan.ts';
 import type { CellDescription } from '../grammar/description.ts';
-import { LINES, PRICE } from './client-columns.ts';
+import { PRICE_LINES } from '../words/price-lines.ts';
+import { LINES, OPTIONS, PRICE } from './client-columns.ts';
 import { clientRooms, type ClientLine } from './client-rooms.ts';
-import { ALL_ROOMS, AS_QUOTED, sayJob, TO_PAY, TO_PAY_AGAIN } from './client-words.ts';
+import {
+  ALL_ROOMS,
+  AS_QUOTED,
+  sayJob,
+  TO_PAY,
+  TO_PAY_AGAIN,
+  TO_PAY_WITH_OPTIONS,
+} from './client-words.ts';
 import { numberIn, sayCell } from './copy-cells.ts';
 import { cellAt, textOf, type CopyColumns, type LineRow } from './copy-sheet.ts';
-import type { CopyLine, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
+import type { CopyLine, CopyOption, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 
 /** A row as it was handed over. */
 export interface HandedRow {
   readonly cells: readonly (CellDescription | null)[];
   /** Of a line, the line. */
   readonly line?: ClientLine & { readonly room: string };
+  /** Of an option that may be taken up, the option. */
+  readonly option?: PricedOption;
   /** Of the sum of a room's lines, the room. */
   readonly sumOf?: string;
   readonly walked: LineRow;
@@ -55,11 +65,20 @@ export function plainTexts(plan: JobPlan): PlainText {
 /** What the copy's own formulas must show by now, in the currency or in pieces. */
 export interface FiguresNow {
   readonly ofLine: (line: ClientLine) => number | undefined;
+  readonly ofOption: (option: PricedOption) => number;
   readonly ofRoom: (room: string) => { readonly pieces: number; readonly amount: number };
   readonly inAll: Readonly<Record<string, { readonly pieces?: number; readonly amount: number }>>;
 }
 
-export function figuresNow(lines: readonly CopyLine[], price: PriceOfLines): FiguresNow {
+export function figuresNow(
+  lines: readonly CopyLine[],
+  options: readonly CopyOption[],
+  price: PriceOfLines,
+): FiguresNow {
+  const ofOptions = new Map(
+    options.map(({ name, isTaken, priceCents }) => [name, isTaken ? priceCents : 0]),
+  );
+  const optionsCents = [...ofOptions.values()].reduce((sum, one) => sum + one, 0);
   const byKey = new Map(lines.map(({ pieces, nowCents }) => [pieces, nowCents / 100]));
   const rooms = new Map<string, { pieces: number; cents: number }>();
   for (const { room, now, nowCents } of lines) {
@@ -69,6 +88,7 @@ export function figuresNow(lines: readonly CopyLine[], price: PriceOfLines): Fig
   const toPay = { amount: price.toPayCents / 100 };
   return {
     ofLine: ({ pieces }) => byKey.get(pieces),
+    ofOption: ({ option }) => (ofOptions.get(option.name) ?? 0) / 100,
     ofRoom: (room) => {
       const { pieces = 0, cents: amount = 0 } = rooms.get(room) ?? {};
       return { pieces, amount: amount / 100 };
@@ -77,17 +97,20 @@ export function figuresNow(lines: readonly CopyLine[], price: PriceOfLines): Fig
       [ALL_ROOMS]: { pieces: price.pieces, amount: price.linesCents / 100 },
       [TO_PAY]: toPay,
       [TO_PAY_AGAIN]: toPay,
+      [TO_PAY_WITH_OPTIONS]: toPay,
+      [PRICE_LINES.options]: { amount: optionsCents / 100 },
     },
   };
 }
 
 /** By column of the copy as handed over: what its formula must show now. */
-function shownNow({ cells, line, sumOf }: HandedRow, now: FiguresNow): Map<number, number> {
+function shownNow({ cells, line, option, sumOf }: HandedRow, now: FiguresNow): Map<number, number> {
   const figures = new Map<number, number>();
   const put = (column: number, value: number | undefined): void => {
     if (value !== undefined) figures.set(column, value);
   };
   if (line !== undefined) put(LINES.start('price'), now.ofLine(line));
+  else if (option !== undefined) put(OPTIONS.start('price'), now.ofOption(option));
   else if (sumOf !== undefined) {
     const { pieces, amount } = now.ofRoom(sumOf);
     put(LINES.start('quantity'), pieces);
@@ -168,8 +191,9 @@ function isSame(was: string | number | boolean, cell: RawCell, plain: PlainText)
 }
 
 /** What a row is called in words. */
-function nameOf({ cells, line }: HandedRow): string {
+function nameOf({ cells, line, option }: HandedRow): string {
   if (line !== undefined) return `${line.room}, ${line.molding}`;
+  if (option !== undefined) return option.option.name;
   return textOf(cells.map(valueOf).find((cell) => typeof cell === 'string') ?? '');
 }
 

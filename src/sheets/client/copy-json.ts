@@ -16,6 +16,12 @@ export function copyToJson({ number, day }: CopyFile, copy: ReturnedCopy) {
     date: day ?? null,
     lines: copy.lines.length,
     changed: changedLines(copy).map(lineToJson),
+    options: copy.options.map(({ name, isTaken, priceCents, where }) => ({
+      name,
+      taken: isTaken,
+      price: priceCents / 100,
+      where: where ?? null,
+    })),
     quoted: priceToJson(quoted),
     now: priceToJson(now),
     difference: {

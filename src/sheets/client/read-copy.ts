@@ -16,11 +16,11 @@ import {
 } from '../../core/faults/fault.ts';
 import { priceOfLines } from '../../planning/compare/price-of-lines.ts';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import type { JobPlan } from '../../planning/job-plan.ts';
+import { isPriced, type JobPlan, type PricedOption } from '../../planning/job-plan.ts';
 import { cents } from '../../planning/money.ts';
 import type { Stamp } from '../stamp.ts';
 import { alignRows } from './align-rows.ts';
-import { LINES } from './client-columns.ts';
+import { LINES, OPTIONS } from './client-columns.ts';
 import { clientRooms } from './client-rooms.ts';
 import { describeClientCopy } from './client-sheet.ts';
 import { AS_QUOTED } from './client-words.ts';
@@ -43,7 +43,7 @@ import {
   type CopyFile,
   type LineRow,
 } from './copy-sheet.ts';
-import type { CopyLine, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
+import type { CopyLine, CopyOption, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 
 /**
  * Reads a copy against the plan that it was made of.
@@ -88,6 +88,7 @@ export function readCopy(
   );
   const faults: Fault[] = [];
   const lines: CopyLine[] = [];
+  const options: CopyOption[] = [];
   const pairings: Pairing[] = [];
   const findings: Caution[] = [];
   for (const [one, other] of rows) {
@@ -95,6 +96,11 @@ export function readCopy(
     const now = other === undefined ? undefined : there[other];
     if (was !== undefined && now !== undefined) pairings.push({ handed: was, row: now.row });
     else if (now !== undefined) findings.push(...addedRow(now.row, walked[now.at], where));
+    if (was?.option !== undefined) {
+      const read = readOption(was.option, now?.row, { columns, formulas: sheet.formulas, where });
+      if (read.ok) options.push(read.value);
+      else faults.push(...read.faults);
+    }
     if (was?.line === undefined) {
       if (was !== undefined && now === undefined) findings.push(goneRow(was));
       continue;
@@ -124,9 +130,15 @@ export function readCopy(
     now: priceOfLines(
       plan,
       lines.map(({ now, nowCents }) => ({ quantity: now, priceCents: nowCents })),
+      plan.options
+        .filter(isPriced)
+        .filter(({ option }) =>
+          options.some(({ name, isTaken }) => isTaken && name === option.name),
+        )
+        .map(({ more }) => more),
     ),
   };
-  const figures = figuresNow(lines, price.now);
+  const figures = figuresNow(lines, options, price.now);
   findings.push(
     ...pairings.flatMap((pairing) =>
       comparePairing(pairing, { columns, formulas: sheet.formulas, figures, plain, where }),
@@ -136,7 +148,7 @@ export function readCopy(
   const inOrder = onceNotWorkedOut(findings)
     .sort((a, b) => lineOf(a) - lineOf(b))
     .map((one) => rewordFault(one, unit, decimalSign));
-  return ok({ lines, price, accepted: acceptance(pairings, columns), findings: inOrder });
+  return ok({ lines, options, price, accepted: acceptance(pairings, columns), findings: inOrder });
 }
 
 /** Said of one cell: where it is true of one, it is of all that a quantity leads to. */
@@ -169,15 +181,44 @@ function handedRows(plan: JobPlan, stamp: Stamp): HandedRow[] {
   }));
   const walked = walkLines(raw, AS_HANDED);
   let next = 0;
+  const options = plan.options.filter(isPriced);
   const rows = sheet.rows.map(({ cells }, at): HandedRow => {
     const is = walked[at] ?? { is: 'other' };
+    if (is.is === 'other' && cells[OPTIONS.start('quantity')]?.style === 'inputWhole') {
+      const option = options.shift();
+      if (option === undefined) throw new RangeError('The copy offers an option too many.');
+      return { cells, walked: is, option };
+    }
     if (is.is === 'sum') return { cells, walked: is, sumOf: lines[next - 1]?.room ?? '' };
     const line = is.is === 'line' ? lines[next++] : undefined;
     return { cells, walked: is, ...(line === undefined ? {} : { line }) };
   });
   if (next !== lines.length)
     throw new RangeError(`${next} lines are on the copy of ${lines.length}.`);
+  if (options.length > 0) throw new RangeError('The copy lacks an option.');
   return rows;
+}
+
+/** @param row as it came back; undefined where it was taken out, so that nobody takes the option up */
+function readOption(
+  { option, more }: PricedOption,
+  row: RawRow | undefined,
+  held: {
+    readonly columns: CopyColumns;
+    readonly formulas: ReadonlySet<string>;
+    readonly where: (row: RawRow, column: number) => Where;
+  },
+): Outcome<CopyOption> {
+  const { name } = option;
+  const { priceCents } = more;
+  if (row === undefined) return ok({ name, isTaken: false, priceCents });
+  const column = held.columns[OPTIONS.start('quantity')] ?? 0;
+  const where = held.where(row, column);
+  const argument = phrase('quantityOfLine', { line: own(name) });
+  const isFormula = held.formulas.has(cellAt(row, column));
+  const read = readQuantity(row.cells[column] ?? null, isFormula, argument, 0, 1);
+  if (!read.ok) return { ok: false, faults: read.faults.map((one) => ({ ...one, where })) };
+  return ok({ name, isTaken: read.value === 1, priceCents, where });
 }
 
 /** The cells where they stood when the copy was handed over. */

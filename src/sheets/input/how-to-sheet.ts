@@ -44,6 +44,10 @@ const SHEETS: readonly (readonly [string, string])[] = [
     'May stay empty: what always was in the price stays in it, at the minutes of Shop. A row says what a kind of work takes, or brings one into the price, or takes it out (Ours: no). Needed: Work; the usual kinds are listed below with their minutes, and any other may be named with its Per and Minutes. What is not in the price, the client’s copy says.',
   ],
   [
+    'Options',
+    'May stay empty. What may be added or made otherwise, each with a price of its own on the client’s copy. A row picks what is to be made in a Room, of a Profile, of a Species (blank is any), typed on Runs, made from Trim or standing round openings; rows with the same Option belong together. Instead blank: they are an addition, neither in the price nor cut until the option is taken up. Instead names a profile: they are in the job as they are, and the option makes them of that one, in another wood for instance. Taken yes: planned and in the price. An option’s price is that of the job with it less that of the job without it, each planned anew at the same effort, so that planning takes as much longer for each; minimum charge, delivery and rounding may hide a part of it. Of several that stand for each other take up one; several together are priced again. What is done stays as it is, and an option whose moldings are cut already is not priced any more.',
+  ],
+  [
     'Job',
     'May stay empty. What names the job: its name, number and revision and the client stand over every printed page; those, the address, who prepared it, the date, the terms and the deposit stand on the client’s copy, with the shop’s name over them. Date is the day from which the price holds; blank, the day on which the job is planned. Deposit % is of what is to be paid, tax included.',
   ],

@@ -7,6 +7,7 @@ import { THICKNESS_CLASS_NAMES } from '../../core/lumber/thickness-class.ts';
 import type { Heading } from '../../planning/input/headings/heading.ts';
 import { HOURS_HEADINGS } from '../../planning/input/headings/hours-headings.ts';
 import { OPENING_HEADINGS } from '../../planning/input/headings/opening-headings.ts';
+import { OPTION_HEADINGS } from '../../planning/input/headings/option-headings.ts';
 import { PROFILE_HEADINGS } from '../../planning/input/headings/profile-headings.ts';
 import { RUN_HEADINGS } from '../../planning/input/headings/run-headings.ts';
 import { STOCK_HEADINGS } from '../../planning/input/headings/stock-headings.ts';
@@ -41,7 +42,8 @@ export interface InputColumn {
 }
 
 export interface InputTable {
-  readonly name: 'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock' | 'Work' | 'Hours';
+  readonly name:
+    'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Stock' | 'Work' | 'Options' | 'Hours';
   readonly headings: readonly Heading[];
   readonly columns: Readonly<Partial<Record<HeadingKey, InputColumn>>>;
   /** Rows prepared to be filled. */
@@ -218,6 +220,20 @@ export const INPUT_TABLES: readonly InputTable[] = [
       minutesLow: { width: 8, isNumber: true },
       minutesHigh: { width: 8, isNumber: true },
       note: { width: 30 },
+    },
+  },
+  {
+    name: 'Options',
+    headings: OPTION_HEADINGS,
+    rows: 40,
+    columns: {
+      option: { width: 24 },
+      room: { width: 20 },
+      profile: PROFILE,
+      species: { width: 16 },
+      instead: PROFILE,
+      taken: { width: 8, allow: YES_NO },
+      note: { width: 40 },
     },
   },
   {

@@ -76,6 +76,15 @@ export const JOINTS = columns({
   each: right(({ currency }) => `Each (${currency})`),
 });
 
+/** What each comes to more than the job without it. */
+export const OPTIONS = columns({
+  option: left('Option', 4),
+  price: right(({ currency }) => `More price (${currency})`),
+  tax: right(({ currency }) => `More tax (${currency})`),
+  cost: right(({ currency }) => `More cost (${currency})`),
+  hours: right('More hours'),
+});
+
 /** What moves the price by itself. */
 export const DRIVERS = columns({
   name: left('What moves it', 3),
@@ -110,6 +119,6 @@ export const GRID = gridFor(
   [24, 11, 12, 11, 11, 11, 10, 11],
   [
     ...[TERMS, ALLOWED, SPENT, BASES, LENGTHS, OPENINGS, ROOMS, JOINTS],
-    ...[DRIVERS, PRICE_BARS, HOURS, RATES],
+    ...[OPTIONS, DRIVERS, PRICE_BARS, HOURS, RATES],
   ],
 );

@@ -12,6 +12,7 @@ import { addLearned } from './by-hours.ts';
 import { addJoints } from './by-joint.ts';
 import { addLengths } from './by-length.ts';
 import { addOpenings } from './by-opening.ts';
+import { addOptions } from './by-option.ts';
 import { addRooms } from './by-room.ts';
 import { GRID } from './office-columns.ts';
 import { addTerms } from './office-terms.ts';
@@ -35,6 +36,7 @@ export function draftOffice(
     () => addOpenings(draft, plan, rows),
     () => addRooms(draft, plan, acrossSheets),
     () => addJoints(draft, plan, terms, acrossSheets),
+    () => addOptions(draft, plan),
     () => addLearned(draft, plan),
   ]) {
     blocks.push(draft.next);

@@ -14,6 +14,7 @@ export const SECTIONS = {
   openings: 'By opening',
   rooms: 'By room',
   joints: 'By joint',
+  options: 'Options',
   range: 'Low, likely, high',
   hours: 'Rates as the hours have them',
 } as const;
@@ -88,3 +89,6 @@ export const NONE = {
   joints: 'No piece is joined from parts.',
   hours: 'the job has none of it: nothing is learned from them',
 } as const;
+
+/** Beside an option that is in the price. */
+export const TAKEN_UP = 'taken up';

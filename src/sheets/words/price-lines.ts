@@ -6,6 +6,8 @@ export const PRICE_LINES = {
   toMinimum: 'Up to the minimum charge',
   delivery: 'Delivery',
   rounding: 'Rounding',
+  /** On the client's sheet alone: elsewhere they are planned anew. */
+  options: 'Options taken up',
 } as const;
 
 export type PriceLine = keyof typeof PRICE_LINES;

@@ -4,6 +4,7 @@ import { sayDay, type CalendarDay } from '../../core/units/calendar-day.ts';
 import { count } from './print-length.ts';
 import {
   changedLines,
+  takenUp,
   type CopyLine,
   type ReturnedCopy,
 } from '../../planning/compare/returned-copy.ts';
@@ -24,6 +25,17 @@ export function sayChanged(copy: ReturnedCopy): string {
   const changed = changedLines(copy).length;
   if (changed === 0) return AS_THEY_WERE;
   return `${changed} of ${count(copy.lines.length, 'line')} ${changed === 1 ? 'has' : 'have'} another quantity than quoted.`;
+}
+
+/** `Taken up: A, Crown in the hall. Write yes under Taken on Options, and plan.`; undefined where nobody takes one up. */
+export function sayTaken(copy: ReturnedCopy): string | undefined {
+  const names = takenUp(copy).map(({ name }) => name);
+  if (names.length === 0) return undefined;
+  const again =
+    names.length === 1
+      ? ''
+      : ' Each is at the price it had by itself; together they are priced again.';
+  return `Taken up: ${names.join(', ')}. Write yes under Taken in ${names.length === 1 ? 'its rows' : 'their rows'} of Options, and plan.${again}`;
 }
 
 /** What is otherwise besides; undefined where nothing is. */

@@ -8,7 +8,7 @@ import { shortAndLong } from './wall-points.ts';
 export function tablesOfHouse(
   house: House,
   seed: number,
-): Required<Omit<Tables, 'walls' | 'trim' | 'work' | 'job' | 'hours'>> {
+): Required<Omit<Tables, 'walls' | 'trim' | 'work' | 'options' | 'job' | 'hours'>> {
   const chance = new Chance(seed + 0.5);
   const { isMetric, rooms, casing } = house;
   const say = (inches: number): string => typed(inches, isMetric, chance);

@@ -2,6 +2,7 @@
 import type { Heading } from './heading.ts';
 import { HOURS_HEADINGS } from './hours-headings.ts';
 import { OPENING_HEADINGS } from './opening-headings.ts';
+import { OPTION_HEADINGS } from './option-headings.ts';
 import { PROFILE_HEADINGS } from './profile-headings.ts';
 import { RUN_HEADINGS } from './run-headings.ts';
 import { SHOP_HEADINGS } from './shop-headings.ts';
@@ -12,7 +13,17 @@ import { WALL_HEADINGS } from './wall-headings.ts';
 import { WORK_HEADINGS } from './work-headings.ts';
 
 type Name =
-  'Runs' | 'Walls' | 'Trim' | 'Openings' | 'Profiles' | 'Shop' | 'Stock' | 'Work' | 'Job' | 'Hours';
+  | 'Runs'
+  | 'Walls'
+  | 'Trim'
+  | 'Openings'
+  | 'Profiles'
+  | 'Shop'
+  | 'Stock'
+  | 'Work'
+  | 'Options'
+  | 'Job'
+  | 'Hours';
 
 export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Runs: RUN_HEADINGS,
@@ -23,6 +34,7 @@ export const TABLE_HEADINGS: Readonly<Record<Name, readonly Heading[]>> = {
   Shop: SHOP_HEADINGS,
   Stock: STOCK_HEADINGS,
   Work: WORK_HEADINGS,
+  Options: OPTION_HEADINGS,
   Job: TITLE_HEADINGS,
   Hours: HOURS_HEADINGS,
 };
