@@ -125,7 +125,7 @@ async function jobsTwice(names: readonly string[]): Promise<Fault[]> {
   }
   return names.flatMap((name, at) => {
     const isAgain = name !== STANDARD_INPUT && paths.indexOf(paths[at] ?? '') < at;
-    return isAgain ? [fault('call.job-twice', syntax('rates'), name)] : [];
+    return isAgain ? [fault('call.job-twice', syntax('JOB'), name)] : [];
   });
 }
 

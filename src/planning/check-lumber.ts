@@ -3,7 +3,8 @@
  * into, stock, credit and money. Only types and tolerances are imported; all is worked out again in plain inches.
  */
 import { checkCutPart } from './check-cut.ts';
-import type { CuttingGroup, JobPlan, ProfilePlan, RippedBoard, StockUse } from './job-plan.ts';
+import type { CuttingGroup, JobPlan, ProfilePlan } from './job-plan.ts';
+import type { RippedBoard, StockUse } from './opened-stock.ts';
 import type { StockItem } from './job.ts';
 import { CHECK_SLACK_BOARD_FEET, CHECK_SLACK_CENTS, CHECK_SLACK_INCHES } from './tolerance.ts';
 

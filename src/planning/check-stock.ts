@@ -2,7 +2,8 @@
  * The part of the independent look at a plan that is about the rows of Stock themselves: what a board costs with
  * its yield, and that nothing is cut where a board can't be used. Only types and tolerances are imported.
  */
-import type { JobPlan, StockUse } from './job-plan.ts';
+import type { JobPlan } from './job-plan.ts';
+import type { StockUse } from './opened-stock.ts';
 import type { StockItem } from './job.ts';
 import { CHECK_SLACK_CENTS, CHECK_SLACK_INCHES } from './tolerance.ts';
 

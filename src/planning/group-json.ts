@@ -5,14 +5,8 @@ import { countCutStock, listCutStock, type CutStock } from './cut/cut-stock.ts';
 import { countToBuy } from './grade-yield.ts';
 import { behind } from './group-problem.ts';
 import type { StockItem } from './job.ts';
-import {
-  plansOf,
-  type CutStick,
-  type CuttingGroup,
-  type JobPlan,
-  type RippedBoard,
-  type StockUse,
-} from './job-plan.ts';
+import { plansOf, type CutStick, type CuttingGroup, type JobPlan } from './job-plan.ts';
+import type { RippedBoard, StockUse } from './opened-stock.ts';
 
 /** Lengths in inches, money in the shop's currency; what is not known is null. */
 export function groupToJson(plan: JobPlan, group: CuttingGroup) {

@@ -2,7 +2,7 @@
 import type { TakenStick } from './cut-sticks.ts';
 import { boughtForUsed } from './grade-yield.ts';
 import type { StatedGroup, StatedSupply } from './group-problem.ts';
-import type { RippedBoard, RippedStrip, StockUse } from './job-plan.ts';
+import type { RippedBoard, RippedStrip, StockUse } from './opened-stock.ts';
 
 /** What is opened of one row of Stock at one price, with the sticks that are cut from it. */
 export interface OpenedRow {

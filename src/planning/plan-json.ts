@@ -4,7 +4,7 @@ import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { plannedPercent } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
-import type { Costing, JobPlan, PlannedOption, ProfilePlan } from './job-plan.ts';
+import type { Costing, JobPlan, ProfilePlan, PlannedOption } from './job-plan.ts';
 import { benchHoursOf, hoursOf, machineHoursOf } from './work/hours.ts';
 import { piecesToJson } from './piece-json.ts';
 import { totalsBy } from './price-bases.ts';

@@ -1,11 +1,6 @@
 /** What is kept of a plan's sticks and boards: offcuts, and blanks that nothing was cut from. */
-import {
-  plansOf,
-  type CuttingGroup,
-  type CutStick,
-  type JobPlan,
-  type RippedBoard,
-} from '../planning/job-plan.ts';
+import { plansOf, type CuttingGroup, type CutStick, type JobPlan } from '../planning/job-plan.ts';
+import type { RippedBoard } from '../planning/opened-stock.ts';
 import type { ExactInches, LengthReading } from '../core/units/length.ts';
 import { centsOfStretch } from '../planning/clear-stretches.ts';
 import type { StockItem } from '../planning/job.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { checkJobPlan } from '../../src/planning/check-job-plan.ts';
-import type { CuttingGroup, JobPlan, RippedStrip } from '../../src/planning/job-plan.ts';
+import type { CuttingGroup, JobPlan } from '../../src/planning/job-plan.ts';
+import type { RippedStrip } from '../../src/planning/opened-stock.ts';
 import { DEMO_FOLDER, folderTables, planOf } from './make-job.ts';
 import { planMixed, withCredit } from './shared-boards.ts';
 

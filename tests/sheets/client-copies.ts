@@ -1,7 +1,7 @@
 /** Clients' sheets as tests look at them: rooms, lines and sums by the letters of their columns. */
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { CellDescription, SheetDescription } from '../../src/sheets/grammar/description.ts';
-import { isPriced, type JobPlan } from '../../src/planning/job-plan.ts';
+import { type JobPlan, isPriced } from '../../src/planning/job-plan.ts';
 import { rowWith } from './sheet-jobs.ts';
 
 /** A row from 1 with its cells from A to G. */

@@ -10,7 +10,7 @@ import { differingFormulas, libreOfficeIsHere, recalculate } from '../hosts/libr
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
 import { paintTiny } from '../hosts/tiny-drawing.ts';
 import { planOf } from '../planning/make-job.ts';
-import { COPY_PART, numberIn, roomsOf, rowNamed, typeInto } from './client-copies.ts';
+import { COPY_PART, numberIn, roomsOf, rowNamed, typeInto, payAgain } from './client-copies.ts';
 import { JOBS } from './sheet-jobs.ts';
 
 const here = libreOfficeIsHere();
@@ -115,9 +115,9 @@ function isLocked(bytes: Uint8Array, at: string): boolean {
       `G${other!.row}`,
       `G${room!.sum.row}`,
       `G${total}`,
-      `G${total + 1}`,
-      `G${total + 2}`,
-      `G${rowNamed(sheet!, 'To pay, all rooms and tax').row}`,
+      `G${rowNamed(sheet!, 'Tax, %').row}`,
+      `G${rowNamed(sheet!, 'To pay').row}`,
+      `G${rowNamed(sheet!, payAgain(plan)).row}`,
     ].map((at) => cents(Number(value(at))));
     const roomNow = roomCents + moved;
     expect(shown).toEqual([priced, 0, roomNow, price, tax, price + tax, price + tax]);

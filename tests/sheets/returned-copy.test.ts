@@ -1,97 +1,25 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
-import { isPriced, type JobPlan } from '../../src/planning/job-plan.ts';
-import type { RawCell, RawRow } from '../../src/planning/input/raw-table.ts';
-import { describeClientCopy } from '../../src/sheets/client/client-sheet.ts';
-import { copyIn, type CopyFile, type CopySheet } from '../../src/sheets/client/copy-sheet.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
+import type { RawCell } from '../../src/planning/input/raw-table.ts';
+import { copyIn } from '../../src/sheets/client/copy-sheet.ts';
+import type { CopyFile } from '../../src/sheets/client/copy-sheet.ts';
 import { readCopy } from '../../src/sheets/client/read-copy.ts';
-import {
-  changedLines,
-  takenUp,
-  type ReturnedCopy,
-} from '../../src/planning/compare/returned-copy.ts';
+import { changedLines } from '../../src/planning/compare/returned-copy.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
-import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
-import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { planOf } from '../planning/make-job.ts';
 import { seededNumbers } from '../seeded-numbers.ts';
-import { JOBS, rawRowsOf } from './sheet-jobs.ts';
-
-const STAMP = { fingerprint: '0a1b2c3d4e5f6071', day: '2026-11-30', effort: { steps: 20 } };
-
-/** The sheet as a host reads it: what a formula came to, and where one stands. */
-function cellsOf(sheet: SheetDescription): CopySheet {
-  const formulas = sheet.rows.flatMap(({ cells }, row) =>
-    cells.flatMap((one, at) => (one?.formula === undefined ? [] : [`${'ABCDEFG'[at]!}${row + 1}`])),
-  );
-  const rows = rawRowsOf(sheet).map(({ line, cells }) => ({
-    line,
-    cells: cells.map((cell): RawCell => (cell === '' ? null : cell)),
-  }));
-  return { name: sheet.name, rows, formulas: new Set(formulas) };
-}
-
-function copyOf(plan: JobPlan): CopyFile {
-  const [sheet] = cleanDescription(describeClientCopy(plan, STAMP)).sheets;
-  const found = copyIn([cellsOf(sheet!)], { Number: '0a1b2c3d' });
-  if (found === undefined) throw new Error('The copy is not known for one.');
-  return found;
-}
-
-function read(plan: JobPlan, copy: CopyFile): ReturnedCopy {
-  const outcome = readCopy(plan, STAMP, copy, 'copy.xlsx');
-  expect(outcome.ok ? [] : outcome.faults.map(({ message }) => message)).toEqual([]);
-  if (!outcome.ok) throw new Error('The copy is refused.');
-  return outcome.value;
-}
-
-const COLUMN = 'ABCDEFGHIJ';
-
-/** With other values in cells, named as on the sheet; what formulas show stays as it was. */
-function typed(copy: CopyFile, values: Readonly<Record<string, RawCell>>): CopyFile {
-  const rows = copy.sheet.rows.map(({ line, cells }) => {
-    const now = [...cells];
-    for (const [at, value] of Object.entries(values)) {
-      if (Number(at.slice(1)) !== line) continue;
-      const column = COLUMN.indexOf(at[0]!);
-      while (now.length < column) now.push(null);
-      now[column] = value;
-    }
-    return { line, cells: now };
-  });
-  return withRows(copy, rows);
-}
-
-const withRows = (copy: CopyFile, rows: readonly RawRow[]): CopyFile => ({
-  ...copy,
-  sheet: { ...copy.sheet, rows },
-});
-
-/** With a row more before a line, or a column more before one, from 0: cells and formulas move on. */
-function widened(copy: CopyFile, line: number, column: number): CopyFile {
-  const rows = copy.sheet.rows.map((row) => ({
-    line: row.line < line ? row.line : row.line + 1,
-    cells:
-      column < row.cells.length
-        ? [...row.cells.slice(0, column), null, ...row.cells.slice(column)]
-        : row.cells,
-  }));
-  const formulas = [...copy.sheet.formulas].map((at) => {
-    const [place, row] = [COLUMN.indexOf(at[0]!), Number(at.slice(1))];
-    return `${COLUMN[place < column ? place : place + 1]!}${row < line ? row : row + 1}`;
-  });
-  return { ...copy, sheet: { ...copy.sheet, rows, formulas: new Set(formulas) } };
-}
-
-const NONE = 9_999;
-
-/** Line, from 1, of the first row that says this in its first cell, from a line on. */
-function lineOf({ sheet }: CopyFile, text: string | RegExp, from = 1): number {
-  const is = (cell: RawCell | undefined): boolean =>
-    typeof cell === 'string' && (typeof text === 'string' ? cell === text : text.test(cell));
-  const row = sheet.rows.find(({ line, cells }) => line >= from && is(cells[0]));
-  if (row === undefined) throw new Error(`No row says ${String(text)}.`);
-  return row.line;
-}
+import { JOBS } from './sheet-jobs.ts';
+import {
+  STAMP,
+  cellsOf,
+  copyOf,
+  read,
+  typed,
+  withRows,
+  widened,
+  NONE,
+  lineOf,
+} from './returned-copies.ts';
 
 const HALL = {
   runs: 'Room,Run,Profile,Length,Quantity\nHall,north,Cove,90,1\nHall,south,Base,96,2\nHall,east,Base,48,1\nDen,west,Base,60,3',
@@ -324,57 +252,5 @@ describe('A workbook', () => {
   test('of the shop is none, though its sheet Client has the same headings', () => {
     const sheets = describePlan(hall, { keepsFormulas: false, stamp: STAMP }).sheets.map(cellsOf);
     expect(copyIn(sheets, {})).toBeUndefined();
-  });
-});
-
-describe('Options on a copy that comes back', () => {
-  let plan: JobPlan;
-  let copy: CopyFile;
-  let boxes: string[];
-
-  beforeAll(async () => {
-    plan = await planOf(JOBS['millimetres']!);
-    copy = copyOf(plan);
-    const heads = lineOf(copy, 'Option');
-    boxes = plan.options.filter(isPriced).map((_, at) => `C${heads + 1 + at}`);
-    expect(boxes.length).toBeGreaterThan(1);
-  });
-
-  test('are taken up by a 1, and the total is that of the plan with the option', () => {
-    expect(read(plan, copy).options.map(({ isTaken }) => isTaken)).toEqual(boxes.map(() => false));
-    const [first] = plan.options.filter(isPriced);
-    const back = read(plan, typed(copy, { [boxes[0]!]: 1 }));
-    expect(takenUp(back)).toMatchObject([
-      { name: first!.option.name, priceCents: first!.more.priceCents, where: { cell: boxes[0] } },
-    ]);
-    const { priceCents, taxCents } = first!.plan.totals;
-    expect(back.price.now).toMatchObject({
-      priceCents,
-      taxCents,
-      toPayCents: priceCents + taxCents,
-    });
-    expect(back.price.quoted.priceCents).toBe(plan.totals.priceCents);
-    expect(changedLines(back)).toEqual([]);
-    // Its own sums show what they showed, since no program worked them out here.
-    expect(back.findings.map(({ code }) => code)).toEqual(['copy.not-worked-out']);
-  });
-
-  test.each([
-    [2, 'number.too-large'],
-    [-1, 'number.negative'],
-    [0.5, 'number.not-whole'],
-    ['yes', 'copy.quantity-text'],
-    [null, 'copy.quantity-blank'],
-  ] as const)('with %p in their box are refused at it', (value, code) => {
-    const outcome = readCopy(plan, STAMP, typed(copy, { [boxes[1]!]: value }), 'copy.xlsx');
-    expect(outcome.ok ? [] : outcome.faults).toMatchObject([{ code, where: { cell: boxes[1] } }]);
-  });
-
-  test('whose row was taken out are not taken up, and that is said', () => {
-    const line = Number(boxes[0]!.slice(1));
-    const rows = copy.sheet.rows.filter((row) => row.line !== line);
-    const back = read(plan, withRows(copy, rows));
-    expect(takenUp(back)).toEqual([]);
-    expect(back.findings.map(({ code }) => code)).toContain('copy.row-gone');
   });
 });

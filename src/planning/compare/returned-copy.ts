@@ -21,6 +21,11 @@ export interface CopyLine {
   readonly where?: Where;
 }
 
+/** `Hall, Crown` */
+export function nameOfLine({ room, molding }: Pick<CopyLine, 'room' | 'molding'>): string {
+  return `${room}, ${molding}`;
+}
+
 /** An option that could be taken up on the copy. */
 export interface CopyOption {
   readonly name: string;

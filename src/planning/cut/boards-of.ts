@@ -1,6 +1,7 @@
 /** The ripped boards of a plan, by their row of Stock and their number. */
 import type { StockItem } from '../job.ts';
-import type { JobPlan, RippedBoard } from '../job-plan.ts';
+import type { JobPlan } from '../job-plan.ts';
+import type { RippedBoard } from '../opened-stock.ts';
 
 export type Boards = ReadonlyMap<StockItem, ReadonlyMap<number, RippedBoard>>;
 

@@ -1,5 +1,5 @@
 /** What a client may take up beside what is in the price, at a price each. */
-import { isPriced, type JobPlan, type PricedOption } from '../../planning/job-plan.ts';
+import { type JobPlan, isPriced, type PricedOption } from '../../planning/job-plan.ts';
 import type { ValidationDescription } from '../grammar/description.ts';
 import { money } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';

@@ -1,5 +1,5 @@
 /** The price at a glance: by room, tax, what is to be paid, and how long it holds. */
-import { isPriced, type JobPlan } from '../../planning/job-plan.ts';
+import { type JobPlan, isPriced } from '../../planning/job-plan.ts';
 import { daySerial } from '../../core/units/calendar-day.ts';
 import { cents, depositCents } from '../../planning/money.ts';
 import { ROUNDING_CENTS } from '../../planning/price-job.ts';

@@ -19,7 +19,12 @@ import {
 } from './client-words.ts';
 import { numberIn, sayCell } from './copy-cells.ts';
 import { cellAt, textOf, type CopyColumns, type LineRow } from './copy-sheet.ts';
-import type { CopyLine, CopyOption, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
+import {
+  nameOfLine,
+  type CopyLine,
+  type CopyOption,
+  type ReturnedCopy,
+} from '../../planning/compare/returned-copy.ts';
 
 /** A row as it was handed over. */
 export interface HandedRow {
@@ -192,7 +197,7 @@ function isSame(was: string | number | boolean, cell: RawCell, plain: PlainText)
 
 /** What a row is called in words. */
 function nameOf({ cells, line, option }: HandedRow): string {
-  if (line !== undefined) return `${line.room}, ${line.molding}`;
+  if (line !== undefined) return nameOfLine(line);
   if (option !== undefined) return option.option.name;
   return textOf(cells.map(valueOf).find((cell) => typeof cell === 'string') ?? '');
 }

@@ -16,7 +16,7 @@ import {
 } from '../../core/faults/fault.ts';
 import { priceOfLines } from '../../planning/compare/price-of-lines.ts';
 import type { RawCell, RawRow } from '../../planning/input/raw-table.ts';
-import { isPriced, type JobPlan, type PricedOption } from '../../planning/job-plan.ts';
+import { type JobPlan, isPriced, type PricedOption } from '../../planning/job-plan.ts';
 import { cents } from '../../planning/money.ts';
 import type { Stamp } from '../stamp.ts';
 import { alignRows } from './align-rows.ts';
@@ -43,7 +43,12 @@ import {
   type CopyFile,
   type LineRow,
 } from './copy-sheet.ts';
-import type { CopyLine, CopyOption, ReturnedCopy } from '../../planning/compare/returned-copy.ts';
+import {
+  nameOfLine,
+  type CopyLine,
+  type CopyOption,
+  type ReturnedCopy,
+} from '../../planning/compare/returned-copy.ts';
 
 /**
  * Reads a copy against the plan that it was made of.
@@ -107,7 +112,7 @@ export function readCopy(
     }
     const { line } = was;
     if (now === undefined) {
-      const name = own(`${line.room}, ${line.molding}`);
+      const name = own(nameOfLine(line));
       findings.push(fault('copy.line-gone', name, line.quantity));
       lines.push({ ...line, now: line.quantity, nowCents: line.priceCents });
       continue;
@@ -115,7 +120,7 @@ export function readCopy(
     const column = columns[LINES.start('quantity')] ?? 0;
     const at = where(now.row, column);
     const isFormula = sheet.formulas.has(cellAt(now.row, column));
-    const argument = phrase('quantityOfLine', { line: own(`${line.room}, ${line.molding}`) });
+    const argument = phrase('quantityOfLine', { line: own(nameOfLine(line)) });
     const read = readQuantity(now.row.cells[column] ?? null, isFormula, argument, line.quantity);
     if (!read.ok) {
       faults.push(...read.faults.map((fault) => ({ ...fault, where: at })));

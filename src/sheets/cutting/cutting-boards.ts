@@ -1,7 +1,8 @@
 /** How boards are ripped, on the cutting sheet: before anything is crosscut. */
 import type { LengthReading } from '../../core/units/length.ts';
 import type { CutStock } from '../../planning/cut/cut-stock.ts';
-import type { CuttingGroup, RippedBoard, RippedStrip } from '../../planning/job-plan.ts';
+import type { CuttingGroup } from '../../planning/job-plan.ts';
+import type { RippedBoard, RippedStrip } from '../../planning/opened-stock.ts';
 import { printExact } from '../words/print-length.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { TICK } from '../words/tick-marks.ts';

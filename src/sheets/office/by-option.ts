@@ -1,5 +1,5 @@
 /** Option by option: what the job with it comes to more than the job as it is planned. */
-import { isPriced, type JobPlan } from '../../planning/job-plan.ts';
+import { type JobPlan, isPriced } from '../../planning/job-plan.ts';
 import { money } from '../grammar/figures.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { OPTIONS_ALONE, sayOption } from '../words/say-option.ts';

@@ -4,8 +4,8 @@ import {
   type CuttingGroup,
   type JobPlan,
   type ProfilePlan,
-  type StockUse,
 } from '../../planning/job-plan.ts';
+import type { StockUse } from '../../planning/opened-stock.ts';
 import { countCutStock, listCutStock, type CutStock } from '../../planning/cut/cut-stock.ts';
 import type { StockItem } from '../../planning/job.ts';
 import { TICK } from '../words/tick-marks.ts';
