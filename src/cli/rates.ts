@@ -184,12 +184,9 @@ function writeRows(works: readonly WorkLearned[], { shop, profiles }: Job): Outc
   const facts = { shop, shopCells: {}, left: [], profiles };
   const again = readWork(table.value, facts, shop, found);
   const otherwise = works.filter(({ row }, at) => {
-    const read = again[at];
-    return (
-      read === undefined ||
-      !sameName(read.work, row.work) ||
-      read.minutes !== cells[at]?.get('minutes')
-    );
+    // A row that says what is usual anyway is read as the usual one.
+    const minutes = cells[at]?.get('minutes');
+    return !again.some((read) => sameName(read.work, row.work) && read.minutes === minutes);
   });
   return otherwise.length + found.faults.length > 0
     ? failed(

@@ -133,7 +133,7 @@ export function runsSuite(): void {
       const ran = await run(folder, ['rates', 'one', '--csv', '--seconds', '0']);
       expect(ran.exit).toBe(0);
       const lines = linesOf(ran.out);
-      expect(lines[0]).toBe('Work,Per,Minutes,Money,For,Ours,Low,High');
+      expect(lines[0]).toBe('Work,Per,Minutes,Money,For,Ours,Low,High,Note');
       expect(lines.slice(1)).toHaveLength(2);
       writeFileSync(join(folder, 'one', 'work.csv'), ran.out);
       const again = await run(folder, ['rates', 'one', '--json', '--seconds', '0']);

@@ -40,8 +40,8 @@ describe.each(Object.entries(JOBS))('lists of the job %s', (_, tables) => {
     expect(listOf(plan, 'cuts')).toHaveLength(cuts.length);
     const passes = plan.profiles.flatMap(({ setUp }) => setUp?.passHeights ?? []);
     expect(listOf(plan, 'passes')).toHaveLength(passes.length);
-    const { currency, priceCents } = plan.totals;
-    expect(sum(listOf(plan, 'rooms'), `Price (${currency})`)).toBeCloseTo(priceCents / 100, 6);
+    const { currency, linesCents } = plan.totals;
+    expect(sum(listOf(plan, 'rooms'), `Price (${currency})`)).toBeCloseTo(linesCents / 100, 6);
     const kept = plan.profiles.flatMap(({ sticks }) => sticks.filter((one) => one.offcutKept));
     expect(listOf(plan, 'offcuts')).toHaveLength(kept.length);
     expect(listOf(plan, 'cautions')).toHaveLength(plan.cautions.length);

@@ -93,7 +93,7 @@ describe('Input sheets that are made beside what is there', () => {
     const tables = matchTables(places, { Profiles: choiceOf(place('My profiles')) });
     const made = missingSheets(whole, tables, survey('Runs', 'My profiles', 'How to'));
     expect(made.sheets.map(({ name }) => name)).toEqual([
-      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock', 'Work', 'Job', 'Hours'],
+      ...['Walls', 'Trim', 'Openings', 'Shop', 'Stock', 'Work', 'Options', 'Job', 'Hours'],
     ]);
   });
 
@@ -189,7 +189,8 @@ describe('What is said', () => {
         'Runs, Walls, Trim, Openings, Profiles and Shop',
         'Runs, Walls, Trim, Openings, Profiles, Shop and Stock',
         'Runs, Walls, Trim, Openings, Profiles, Shop, Stock and Work',
-        'Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Job',
+        'Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work and Options',
+        'Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options and Job',
       ],
     );
     expect(sayWritten(['Client'], undefined)).toBe('Client was written.');

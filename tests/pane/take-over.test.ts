@@ -156,9 +156,10 @@ describe('Rates that hours have otherwise than Work', () => {
 
   test('are those of the hours that were written down since the plan', async () => {
     const { host, pane } = await plannedPane();
-    host.type('Hours', 1, 3, '0:40');
+    // By hand: (0.8333 h · 16 + 0.6667 h · 9) / 25, at spreads of a quarter and a third of an hour.
+    host.type('Hours', 1, 3, '0:50');
     await pane.actions.takeOverRate('set up a cove, per set-up');
-    expect(workOf(host).at(-1)).toEqual(['set up a cove', 'set-up', '40', null, null, 'yes']);
+    expect(workOf(host).at(-1)).toEqual(['set up a cove', 'set-up', '46.4', null, null, 'yes']);
   });
 
   test('are left where Work lacks a column for them, or Shop has a row for them', async () => {

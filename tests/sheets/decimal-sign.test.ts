@@ -49,7 +49,7 @@ describe('A shop with a decimal comma', () => {
   test.each([
     ['Production', /^tilt \d+,\d+°, approach \d+,\d+°$/u],
     ['Production', /^each 950,5 mm, for trial cuts$/u],
-    ['Pieces', /^inside miter, 46,25° from square$/u],
+    ['Pieces', /^[◥◤] miter 46,25°$/u],
     ['Set-ups', /^\d+,\d+°, its top to the right$/u],
     ['Set-ups', /^\d+,5 mm (?:left|right)$/u],
     ['Set-ups', /^\d+(?:,\d+)? mm, \d+(?:,\d+)? mm (?:less|more)$/u],

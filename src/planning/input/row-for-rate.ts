@@ -36,13 +36,14 @@ export function rowForRate(
   }
   const alone = { ...table, rows: [{ line: table.headings.line + 1, cells: row }] };
   const facts = { shop, shopCells: {}, left: [], profiles };
-  const [read] = readWork(alone, facts, shop, found);
-  const isSame =
-    read?.typed !== undefined &&
-    sameName(read.work, work) &&
-    read.per === learned.row.per &&
-    read.minutes === cells.get('minutes') &&
-    read.isOurs === learned.row.isOurs;
+  // A row that says what is usual anyway is read as the usual one.
+  const isSame = readWork(alone, facts, shop, found).some(
+    (read) =>
+      sameName(read.work, work) &&
+      read.per === learned.row.per &&
+      read.minutes === cells.get('minutes') &&
+      read.isOurs === learned.row.isOurs,
+  );
   return isSame && found.faults.length === 0
     ? ok(row)
     : failed(...found.faults, fault('rates.reads-otherwise', 'workDone', work));
