@@ -92,6 +92,7 @@ export function schemaSuite(): void {
         'cut',
         'export',
         'plan',
+        'rates',
         'refusal',
         'runs',
         'setups',

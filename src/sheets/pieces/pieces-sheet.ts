@@ -31,8 +31,8 @@ export const PIECES_HEADINGS = {
 const PRINTED = {
   number: sized(7, right('No.')),
   mark: sized(8, left('Mark')),
-  room: sized(12, left(PIECES_HEADINGS.room)),
-  run: sized(14, left(PIECES_HEADINGS.run)),
+  room: sized(14, left(PIECES_HEADINGS.room)),
+  run: sized(13, left(PIECES_HEADINGS.run)),
   piece: sized(8, left(PIECES_HEADINGS.piece)),
   profile: sized(13, left(PIECES_HEADINGS.profile)),
   length: sized(
@@ -42,7 +42,7 @@ const PRINTED = {
   leftEnd: sized(14, left('Left end')),
   rightEnd: sized(14, left('Right end')),
   stick: sized(8, left('From stick')),
-  note: sized(13, left('Note')),
+  note: sized(12, left('Note')),
   done: sized(6, left(PIECES_HEADINGS.done)),
 };
 const PIECES = columns({

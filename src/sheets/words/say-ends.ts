@@ -29,7 +29,7 @@ const GLYPHS: Readonly<Record<'left' | 'right', Readonly<Record<EndShape, string
 };
 
 /** What the glyphs mean, for a sheet that has them. */
-export const GLYPH_LEGEND = `Ends as seen from above, wall (or a casing's outer edge) up: ${GLYPHS.left['long behind']} ${GLYPHS.right['long behind']} long at the wall, ${GLYPHS.left['long in front']} ${GLYPHS.right['long in front']} long at the face, ${GLYPHS.left.square} ${GLYPHS.right.square} square. A miter's angle is from square; a corner's two angles stand on Set-ups.`;
+export const GLYPH_LEGEND = `Ends as seen from above, wall (or a casing's outer edge) up: ${GLYPHS.left['long behind']} ${GLYPHS.right['long behind']} long at the wall, ${GLYPHS.left['long in front']} ${GLYPHS.right['long in front']} long at the face, ${GLYPHS.left.square} ${GLYPHS.right.square} square. A miter's angle is from square, a cope's is the corner of the walls; the two angles of a corner stand on Set-ups.`;
 
 /** `◥ miter 45°`. */
 export function drawEnd(side: 'left' | 'right', { shape, least }: EndWords): string {
@@ -68,7 +68,7 @@ function sayKind({ kind, cornerDeg }: PieceEnd, sprung: boolean, decimalSign: De
   const corner = formatDegrees(kind === 'return' ? 90 : cornerDeg, decimalSign);
   if (kind === 'cope' || sprung) {
     const end = `${kind}, ${corner} corner${kind === 'cope' ? '' : ': see Set-ups'}`;
-    return { end, brief: end, least: `${kind === 'cope' ? 'cope ' : ''}${corner} corner` };
+    return { end, brief: end, least: kind === 'cope' ? `cope ${corner}` : `${corner} corner` };
   }
   return fromSquare(kind, 90 - (kind === 'return' ? 90 : cornerDeg) / 2, decimalSign);
 }
