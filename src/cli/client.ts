@@ -47,6 +47,9 @@ async function runClient(call: Call): Promise<Report> {
   return reportPlan(call, [file.say(plan, out, stamp)], plan.cautions);
 }
 
+/** They say what lumber costs the shop, or what its hours are: nothing that goes along with a client's copy. */
+const OF_THE_OFFICE = /^job\.(?:spare-takes-stick|trim-spoils-fit|hours-[a-z-]+)$/u;
+
 function toJson(plan: JobPlan, stamp: Stamp, out: string) {
   const { totals, rooms, options, cautions, faults } = planToJson(plan);
   const { moldings, jobWork, toMinimum, delivery, rounding, price, tax, currency } = totals;
@@ -66,7 +69,7 @@ function toJson(plan: JobPlan, stamp: Stamp, out: string) {
     options: options.map(({ option, note, taken, price: more, tax: taxOnIt }) => {
       return { option, note, taken, price: more, tax: taxOnIt };
     }),
-    cautions,
+    cautions: cautions.filter(({ code }) => !OF_THE_OFFICE.test(code)),
     faults,
     made: madeToJson(stamp),
     workbook: out,

@@ -1,11 +1,13 @@
 /** From a job to its plan: pieces, set-ups, sticks, board feet, hours, money. */
-import { rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import { own } from '../core/faults/argument.ts';
+import { fault, placeFault, rewordFault, type Caution, type Fault } from '../core/faults/fault.ts';
+import { sayMoney } from '../core/units/say-money.ts';
 import { planSticks } from '../cutting/plan-sticks.ts';
 import type { CarriedStick } from './cut/carry-over.ts';
 import { nameGroup } from './group-problem.ts';
 import { groupProfiles, type PreparedGroup } from './group-profiles.ts';
 import type { Job, StockItem } from './job.ts';
-import type { CuttingGroup, JobPlan } from './job-plan.ts';
+import type { CuttingGroup, JobPlan, ProfilePlan } from './job-plan.ts';
 import type { JobPlanning, PlanJobOptions } from './job-planning.ts';
 import { jointOffStudCautions, shortPartCautions } from './joints.ts';
 import { planOptions } from './options/plan-options.ts';
@@ -15,6 +17,7 @@ import { prepareJob } from './prepare-job.ts';
 import { loneSpareCautions } from './trial-spares.ts';
 import { rangeOfPrice } from './range-of-price.ts';
 import { shareTime } from './share-time.ts';
+import type { Shop } from './shop.ts';
 import { shortRestCautions } from './short-rests.ts';
 import { roomLines, sumUp } from './sum-up.ts';
 import { cautionHours } from './work/caution-hours.ts';
@@ -67,6 +70,8 @@ async function planAsItStands(job: Job, options: PlanJobOptions): Promise<JobPla
   const cutOf = new Map(planned.cuts.map((one) => [one.profile, one]));
   const cuts = job.profiles.flatMap((profile) => cutOf.get(profile) ?? []);
   const profiles = planProfiles(cuts, prepared.setUps, job);
+  const bornByNone = cutForNobody(profiles, job.shop);
+  if (bornByNone.length > 0) return { ...found, faults: bornByNone.map(reword) };
   const rooms = roomLines(pieces, profiles);
   const jobWork = planJobWork(job, rooms);
   const made: Omit<JobPlan, 'range'> = {
@@ -86,6 +91,18 @@ async function planAsItStands(job: Job, options: PlanJobOptions): Promise<JobPla
   const range = rangeOfPrice(made);
   const plan = { ...made, ...(range === undefined ? {} : { range }), cautions: all };
   return { plan, faults: found.faults, cautions: all };
+}
+
+/** Moldings that are cut, and that no run asks for any more: what they cost has no room to stand in. */
+function cutForNobody(profiles: readonly ProfilePlan[], shop: Shop): Fault[] {
+  return profiles
+    .filter(({ tally, money }) => tally.pieces === 0 && money.priceCents !== 0)
+    .map(({ profile, sticks, money }) => {
+      const cost = sayMoney(money.priceCents, shop.currency, shop.decimalSign);
+      const details = { cost };
+      const one = fault('job.cut-for-nobody', own(profile.name), sticks.length, { details });
+      return placeFault(one, profile.where);
+    });
 }
 
 /**

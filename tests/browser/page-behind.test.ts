@@ -25,7 +25,7 @@ pageSuite('Sheets whose inputs have changed since they were written', ({ open })
       const top = async (sheet: string): Promise<string> =>
         (await shownIn(page, sheet, 'A2'))[0]![0]!;
       for (const sheet of WRITTEN) expect([sheet, await top(sheet)]).toEqual([sheet, AGREE]);
-      await typeInto(page, 'Pieces', 'H6', '99');
+      await typeInto(page, 'Pieces', 'G7', '99');
       await page.waitForFunction(
         () =>
           grid.book().getSheetByName('Cutting')!.getRange('A2').getDisplayValue() !==

@@ -115,12 +115,20 @@ export function shownIn(page: Page, sheet: string, range: string): Promise<strin
 }
 
 /** Every text that a sheet shows, a line each. */
-export function textsOn(page: Page, sheet: string): Promise<string> {
-  return page.evaluate((name) => {
-    const found = grid.book().getSheetByName(name)!;
-    const rows = found.getRange(0, 0, found.getLastRow() + 1, found.getLastColumn() + 1);
-    return rows.getDisplayValues().flat().join('\n');
-  }, sheet);
+/** @param columns as many from the first; all where absent */
+export function textsOn(page: Page, sheet: string, columns?: number): Promise<string> {
+  return page.evaluate(
+    ([name, most]) => {
+      const found = grid.book().getSheetByName(name)!;
+      const width = Math.min(found.getLastColumn() + 1, most);
+      return found
+        .getRange(0, 0, found.getLastRow() + 1, width)
+        .getDisplayValues()
+        .flat()
+        .join('\n');
+    },
+    [sheet, columns ?? Infinity] as const,
+  );
 }
 
 export function sheetNames(page: Page): Promise<string[]> {

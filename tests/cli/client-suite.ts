@@ -63,6 +63,20 @@ export function clientSuite(): void {
       expect(JSON.stringify(answer)).not.toMatch(/"(?:cost|labor|margin|lumber|hours)"/);
     });
 
+    test('as JSON keeps to itself what lumber costs the shop', async () => {
+      const folder = folderWith({
+        'profiles.csv':
+          'Profile,Make,Blank width,Blank thickness,Species,Cove width,Cove depth\nCove,cove,4,1,Poplar,2,1/2',
+        'stock.csv': "For,Kind,Length,Price,Per\nCove,stick,8',32,piece",
+        'runs.csv': 'Room,Run,Profile,Length\nHall,r,Cove,90',
+        'shop.csv': 'Setting,Value\nhourly rate,60\nset-up spare,36',
+      });
+      const plan = await run(folder, ['plan', '.', '--json', ...QUICK]);
+      expect(plan.out).toContain('of lumber');
+      const ran = await run(folder, ['client', '.', '--out', 'copy.xlsx', '--json', ...QUICK]);
+      expect([ran.exit, /lumber|32\.00/u.test(ran.out)]).toEqual([0, false]);
+    });
+
     test('asks for --out, and lists every fault of the call at once', async () => {
       const folder = folderWith(SMALL);
       const without = await run(folder, ['client', '.']);

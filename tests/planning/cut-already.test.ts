@@ -305,3 +305,14 @@ function sayStick({ id, item, unit, strip, strips, pieces, offcut }: CutStick): 
     .map((part) => JSON.stringify(part))
     .join(' ');
 }
+
+test('A molding that is cut and that no run asks for any more is refused in words: no room bears its cost', async () => {
+  const earlier = await planOf(THREE);
+  const stick = earlier.profiles[0]!.sticks[0]!.id;
+  const other = { ...THREE, runs: 'Room,Run,Profile,Length\nHall,a,Casing,60' };
+  const stock = `${STOCK}\nCasing,stick,10',20,piece,0,yes`;
+  const { plan, faults } = await replan(earlier, jobOf({ ...other, stock }), ticked(stick));
+  expect(plan).toBeUndefined();
+  expect(faults).toMatchObject([{ code: 'job.cut-for-nobody', given: 1 }]);
+  expect(faults[0]!.message).toMatch(/no room bears the \$20\.00/u);
+});

@@ -673,6 +673,8 @@ export const WORDING = wordings({
   // What is cut already
   'job.cut-profile-gone': (f) =>
     `${f.argument} is ticked as cut, and Profiles has no ${f.given} any more. Put the profile back, or take the tick off, and its cost with it.`,
+  'job.cut-for-nobody': (f) =>
+    `${f.argument}: of the sticks that are ticked as cut ${f.given} are of it, and no run asks for it any more, so no room bears the ${f.detail('cost')} that they come to. Keep a run of it; or take their ticks off, plan again, and charge what they cost by hand.`,
   'job.cut-profile-changed': (f) =>
     `${f.argument} is ticked as cut from other sizes or another wood than Profiles gives ${f.given} now. Put the old ones back, give the new molding a name of its own, or take the tick off, and the cost with it.`,
   'job.cut-stock-gone': (f) =>

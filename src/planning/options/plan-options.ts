@@ -1,4 +1,5 @@
 /** The price of each option: what the job with it taken up comes to more than the job without it. */
+import { sayArgument } from '../../core/faults/argument.ts';
 import { fault, ok, placeFault, rewordFault, type Fault } from '../../core/faults/fault.ts';
 import { planSticks } from '../../cutting/plan-sticks.ts';
 import type { StickAnswer } from '../../cutting/problem/problem.ts';
@@ -46,16 +47,18 @@ export async function planOptions(
       ...(onGroup === undefined ? {} : { onGroup: nameOption(onGroup, option) }),
     });
     remember(answers, found.plan);
-    faults.push(...sayOptionFaults(option, found.faults, base.faults).map(reword(job)));
-    cautions.push(...sayOptionCautions(option, found.cautions, base.cautions).map(reword(job)));
-    if (base.plan === undefined || found.plan === undefined) continue;
-    const leftOver = onlyLeftOver(found.plan);
-    if (leftOver !== undefined) {
-      const details = { profile: leftOver };
+    const forNobody = found.faults.filter(({ code }) => code === 'job.cut-for-nobody');
+    if (base.plan !== undefined && forNobody.length > 0) {
+      const details = {
+        profile: forNobody.map(({ argument }) => sayArgument(argument)).join(', '),
+      };
       const cut = fault('job.option-cut', 'option', option.name, { details });
       cautions.push(placeFault(cut, option.where));
       continue;
     }
+    faults.push(...sayOptionFaults(option, found.faults, base.faults).map(reword(job)));
+    cautions.push(...sayOptionCautions(option, found.cautions, base.cautions).map(reword(job)));
+    if (base.plan === undefined || found.plan === undefined) continue;
     planned.push({ option, plan: found.plan, more: moreThan(base.plan, found.plan) });
   }
   if (base.plan === undefined || faults.length > 0) return { faults, cautions };
@@ -85,12 +88,6 @@ function nameOption(
 
 function reword({ shop }: Job): (one: Fault) => Fault {
   return (one) => rewordFault(one, shop.unit, shop.decimalSign);
-}
-
-/** A molding that sticks are cut of and no room asks for any more: no line of a price could bear it. */
-function onlyLeftOver({ profiles, rooms }: JobPlan): string | undefined {
-  const asked = new Set(rooms.map(({ profile }) => profile));
-  return profiles.find(({ profile }) => !asked.has(profile.name))?.profile.name;
 }
 
 /** Prices as they are rounded: what the client pays more, whatever minimum, delivery and rounding make of it. */
