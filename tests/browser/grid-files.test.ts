@@ -4,9 +4,14 @@ import type { Page } from 'playwright-core';
 
 import { makeXlsx, row } from '../hosts/make-xlsx.ts';
 import { readXlsxBack } from '../hosts/read-xlsx.ts';
-import { downloaded, PAGE_TEST_MS, pageSuite, selectCell, type OpenedPage } from './page-suite.ts';
-
-const [SOON_MS, LATER_MS] = [10_000, 30_000];
+import {
+  downloaded,
+  PAGE_TEST_MS,
+  pageSuite,
+  selectCell,
+  typeUntil,
+  type OpenedPage,
+} from './page-suite.ts';
 
 const PAD = 'Pad';
 
@@ -103,25 +108,7 @@ pageSuite('Lengths in the grid, and files in and out of it', ({ open }) => {
         text: string,
         value: number,
       ): Promise<string> => {
-        const isThere = (timeout: number): Promise<unknown> =>
-          page.waitForFunction(
-            ([name, at, answer]) =>
-              grid.book().getSheetByName(name)!.getRange(at).getValue() === answer,
-            [sheet, cell, value] as const,
-            { timeout },
-          );
-        const type = async (): Promise<void> => {
-          await selectCell(page, sheet, cell);
-          await page.keyboard.type(text);
-          await page.keyboard.press('Enter');
-        };
-        await type();
-        // A busy machine may lose a key on the way to the cell: it is typed once more.
-        await isThere(SOON_MS).catch(async () => {
-          await page.keyboard.press('Escape');
-          await type();
-          await isThere(LATER_MS);
-        });
+        await typeUntil(page, sheet, cell, text, value);
         return page.evaluate(
           ([name, at]) => grid.book().getSheetByName(name)!.getRange(at).getFormula(),
           [sheet, cell] as const,

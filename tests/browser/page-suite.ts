@@ -152,6 +152,30 @@ export async function typeInto(
   await page.keyboard.press('Enter');
 }
 
+const [SOON_MS, LATER_MS] = [10_000, 30_000];
+
+/** Types a formula, once more where a busy machine lost a key of it; till it has its answer. */
+export async function typeUntil(
+  page: Page,
+  sheet: string,
+  cell: string,
+  formula: string,
+  answer: number,
+): Promise<void> {
+  const isThere = (timeout: number): Promise<unknown> =>
+    page.waitForFunction(
+      ([name, at, value]) => grid.book().getSheetByName(name)!.getRange(at).getValue() === value,
+      [sheet, cell, answer] as const,
+      { timeout },
+    );
+  await typeInto(page, sheet, cell, formula);
+  await isThere(SOON_MS).catch(async () => {
+    await page.keyboard.press('Escape');
+    await typeInto(page, sheet, cell, formula);
+    await isThere(LATER_MS);
+  });
+}
+
 /** Puts the sheet in sight, the cell in the selection and the keyboard in the sheet. */
 export async function selectCell(page: Page, sheet: string, cell: string): Promise<void> {
   await page.evaluate(
