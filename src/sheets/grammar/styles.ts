@@ -89,6 +89,10 @@ export const STYLES = {
   rowRight: { wrap: true, border: 'hair', align: 'right' },
   rowCenter: { wrap: true, border: 'hair', align: 'center' },
   rowNumber: { border: 'hair', align: 'right', format: '0.0###_)' },
+  // What the saw's stop is set to.
+  cutFraction: { border: 'hair', bold: true, size: 12, format: '# ??/??_)', align: 'right' },
+  cutNumber: { border: 'hair', bold: true, size: 12, align: 'right', format: '0.0###_)' },
+  rowTimes: { border: 'hair', format: '"× "#,##0', align: 'left' },
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
   // What two sheets differ by: nothing is shown of what agrees.
   rowOff: { border: 'hair', align: 'right', bold: true, format: '+0.0##;-0.0##;""' },
