@@ -30,7 +30,7 @@ const inUnit =
 
 /** Two halves side by side, a lay-out in each, and what their sums go by, which isn't printed. */
 export const HALVES = columns({
-  numberA: right('No.'),
+  numberA: right('#'),
   lengthA: right(inUnit('Length')),
   leftA: left('Left end'),
   rightA: left('Right end'),
@@ -39,7 +39,7 @@ export const HALVES = columns({
   cutA2: middle(CUTTING_HEADINGS.cut),
   stickA2: left(CUTTING_HEADINGS.stick),
   gap: bare(),
-  numberB: right('No.'),
+  numberB: right('#'),
   lengthB: right(inUnit('Length')),
   leftB: left('Left end'),
   rightB: left('Right end'),
@@ -196,7 +196,7 @@ export const PICKS = columns({
   what: noted('What', 4),
   count: noted('How many', 2),
   from: noted('From', 3),
-  numbers: noted('Chalk these numbers on them', 2),
+  numbers: noted('Chalk on them', 2),
   profiles: noted('To cut', 4),
   off: noted('Less Production'),
 });

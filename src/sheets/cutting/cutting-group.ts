@@ -37,7 +37,10 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
   const plans = plansOf(plan, group);
   const layOuts = plans.reduce((all, one) => all + layOutsOf(cutting, one).length, 0);
-  const said = sayGroup(group, plans, layOuts, plan.job.shop);
+  const [only, ...others] = plans;
+  const isOne = only !== undefined && others.length === 0;
+  const lies = isOne ? [sayHowCut(only.profile)] : [];
+  const said = [sayGroup(group, plans, layOuts, plan.job.shop), ...lies].join(' ');
   pages.hold(nameRow(group.name), spreadRow(said, 'wrapped', ALL));
   const { letters, shop } = facts;
   const boards = boardRows(listRippings(group, listCutStock(plans), letters, shop));
@@ -53,6 +56,7 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
     if (plans.length > 1 || boards.length > 0) pages.hold(nameRow(planned.profile.name, 'label'));
     const mark = edgeMark(planned.profile);
     if (mark !== undefined) pages.hold(edgeRow(planned.profile, mark));
+    if (!isOne) pages.hold(spreadRow(sayHowCut(planned.profile), 'wrapped', ALL));
     addProfile(cutting, planned, scale);
   }
   pages.add([{ cells: [] }]);
@@ -73,11 +77,9 @@ function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
   });
 }
 
-/** One that has no stick takes a row all the same, so that its sums have one to stand on. */
 function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number): void {
   const { draft, pages, onThisSheet, facts } = cutting;
   const { profile } = planned;
-  pages.hold(spreadRow(sayHowCut(profile), 'wrapped', ALL));
   // What is held for it comes before its first stick.
   const first = draft.next;
   const own = layOutsOf(cutting, planned);

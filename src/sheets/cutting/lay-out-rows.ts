@@ -10,7 +10,7 @@ import type { Profile } from '../../planning/job.ts';
 import { countCut } from '../cut-so-far.ts';
 import type { SomeCells } from '../grammar/columns.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
-import type { PagedRows } from '../grammar/paged-rows.ts';
+import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
 import { POINTS_PER_INCH } from '../grammar/page-size.ts';
 import {
   cell,
@@ -24,7 +24,7 @@ import { nameUnit, type LotLetters } from '../stock-lots.ts';
 import { numberIn, printStick } from '../words/print-length.ts';
 import { isTickedFormula, TICK } from '../words/tick-marks.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
-import { BAR_WIDTH_MM, BOTH, RIPS, STICKS_A_HALF, type Half } from './cutting-columns.ts';
+import { ALL, BAR_WIDTH_MM, BOTH, STICKS_A_HALF, type Half } from './cutting-columns.ts';
 import { sayRest, viewOf, type PieceReading } from './cutting-stick.ts';
 import { markOf, type LayOut } from './lay-outs.ts';
 
@@ -215,7 +215,7 @@ function addBand(
     ...Array.from({ length: most }, (_, at) => ({
       cells: together(bands.map(({ half, pieces }) => half.table.loose(pieces[at] ?? {}))),
     })),
-    ...notes.map((words) => RIPS.row({ tick: cell(null, 'row'), words: cell(words, 'row') })),
+    ...notes.map((words) => spreadRow(words, 'wrapped', ALL)),
   ];
   const placed = pages.add([...rows, { cells: [], points: AIR_POINTS }], again);
   const [head, bar] = placed;
