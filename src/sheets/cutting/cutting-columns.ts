@@ -9,6 +9,7 @@ import {
   middle,
   noted,
   right,
+  type Column,
   type Columns,
   type HeadingFacts,
 } from '../grammar/columns.ts';
@@ -27,6 +28,11 @@ const inUnit =
   (words: string) =>
   ({ unit }: HeadingFacts): string =>
     `${words} (${unit})`;
+
+/** For sums on the screen, without a line of its own in the headings that are printed. */
+function quiet(heading: Column['heading']): Column {
+  return { heading, style: 'quiet', wide: 1 };
+}
 
 /** Two halves side by side, a lay-out in each, and what their sums go by, which isn't printed. */
 export const HALVES = columns({
@@ -47,23 +53,23 @@ export const HALVES = columns({
   stickB1: left(CUTTING_HEADINGS.stick),
   cutB2: middle(CUTTING_HEADINGS.cut),
   stickB2: left(CUTTING_HEADINGS.stick),
-  profile: left(CUTTING_HEADINGS.profile),
-  offA: right(inUnit('Less Pieces')),
-  sticksA: right('Sticks alike'),
-  stickLengthA: right(inUnit('Stick')),
-  keptA: right(inUnit('Offcut kept')),
-  timesA: right('Times'),
-  openA: right('To cut yet'),
-  doneA1: right('Cut'),
-  doneA2: right('Cut'),
-  offB: right(inUnit('Less Pieces')),
-  sticksB: right('Sticks alike'),
-  stickLengthB: right(inUnit('Stick')),
-  keptB: right(inUnit('Offcut kept')),
-  timesB: right('Times'),
-  openB: right('To cut yet'),
-  doneB1: right('Cut'),
-  doneB2: right('Cut'),
+  profile: quiet(CUTTING_HEADINGS.profile),
+  offA: quiet(inUnit('Less Pieces')),
+  sticksA: quiet('Sticks alike'),
+  stickLengthA: quiet(inUnit('Stick')),
+  keptA: quiet(inUnit('Offcut kept')),
+  timesA: quiet('Times'),
+  openA: quiet('To cut yet'),
+  doneA1: quiet('Cut'),
+  doneA2: quiet('Cut'),
+  offB: quiet(inUnit('Less Pieces')),
+  sticksB: quiet('Sticks alike'),
+  stickLengthB: quiet(inUnit('Stick')),
+  keptB: quiet(inUnit('Offcut kept')),
+  timesB: quiet('Times'),
+  openB: quiet('To cut yet'),
+  doneB1: quiet('Cut'),
+  doneB2: quiet('Cut'),
 });
 
 type HalfColumn =
@@ -198,19 +204,18 @@ export const PICKS = columns({
   from: noted('From', 3),
   numbers: noted('Chalk on them', 2),
   profiles: noted('To cut', 4),
-  off: noted('Less Production'),
+  off: quiet('Less Production'),
 });
 
 export const OFFCUTS = columns({
   tick: noted(null),
-  number: noted('No.'),
   label: noted('Write on it', 2),
+  what: noted('What it is'),
   wide: noted('Wide', 2),
   length: { ...noted(inUnit('Length'), 2), style: 'stickRight' },
   thick: noted('Thick', 3),
   of: noted('Of'),
-  what: noted('What it is'),
-  from: noted('Cut from', 2),
+  from: noted('Cut from', 3),
   place: noted('Kept where', 2),
 });
 
@@ -220,22 +225,22 @@ export const SUMMARY = columns({
   sticks: right('Sticks', 2),
   stickLength: right(inUnit('Sticks'), 2),
   kept: right('Offcuts kept', 3),
-  keptLength: right(inUnit('Offcuts kept')),
-  cuts: right('Lengths to cut'),
-  sticksCut: right('Sticks cut or begun', 2),
+  keptLength: right(inUnit('Offcuts')),
+  cuts: right('Lengths'),
+  sticksCut: right('Begun or cut', 2),
   lengthsCut: right('Lengths cut', 2),
-  lumber: right(({ currency }) => `Lumber (${currency})`),
-  pieceLength: right(inUnit('Lengths')),
-  off: right(inUnit('Lengths, less those on Pieces')),
-  sticksOff: right(inUnit('Sticks, less those planned')),
+  lumber: quiet(({ currency }) => `Lumber (${currency})`),
+  pieceLength: quiet(inUnit('Lengths')),
+  off: quiet(inUnit('Lengths, less those on Pieces')),
+  sticksOff: quiet(inUnit('Sticks, less those planned')),
 });
 
 /**
  * As wide as a page lying on its side, at its full size: what is read at arm's length. The narrowest paper has
  * 960 pixels between its margins.
  */
-const HALF = [2.4, 10.4, 12.8, 12.8, 2.7, 8.9, 2.7, 8.9] as const;
-const GAP = 0.4;
+const HALF = [2.2, 10.4, 13.2, 13.2, 2.7, 8.7, 2.7, 8.7] as const;
+const GAP = 0.2;
 const ON_SCREEN = 12;
 export const GRID = gridFor([...HALF, GAP, ...HALF, ON_SCREEN] as [number, ...number[]], [
   HALVES,

@@ -18,7 +18,8 @@ import { ALL, CHOICE } from './cutting-columns.ts';
 import { sayEdgeChoice, sayGroup, sayHowCut, sayStays } from './cutting-words.ts';
 import { edgeMark, type EdgeMark } from './how-it-lies.ts';
 import type { LayOut } from './lay-outs.ts';
-import { addLayOuts, type LayOutFacts } from './lay-out-rows.ts';
+import { addLayOuts } from './lay-out-rows.ts';
+import type { LayOutFacts } from './half-band.ts';
 
 /** What is drafted, and what later rows of it, and other sheets, point to. */
 export interface CuttingDraft {
@@ -32,6 +33,9 @@ export interface CuttingDraft {
   readonly styles: LengthStyles;
   readonly facts: LayOutFacts;
 }
+
+/** Air below a group. */
+const AFTER_POINTS = 7.5;
 
 export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const { pages, plan, facts } = cutting;
@@ -53,13 +57,13 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const stays = sayStays(plans, plan.job.shop);
   if (stays !== undefined) pages.hold(spreadRow(stays, 'caution', ALL));
   for (const planned of plans) {
-    if (plans.length > 1 || boards.length > 0) pages.hold(nameRow(planned.profile.name, 'label'));
+    if (!isOne) pages.hold(nameRow(planned.profile.name, 'label'));
     const mark = edgeMark(planned.profile);
     if (mark !== undefined) pages.hold(edgeRow(planned.profile, mark));
     if (!isOne) pages.hold(spreadRow(sayHowCut(planned.profile), 'wrapped', ALL));
     addProfile(cutting, planned, scale);
   }
-  pages.add([{ cells: [] }]);
+  pages.add([{ cells: [], points: AFTER_POINTS }]);
 }
 
 function continued(name: string): SheetRow {

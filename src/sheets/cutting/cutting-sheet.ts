@@ -117,6 +117,7 @@ export function draftCutting(
     },
   };
   for (const group of plan.groups) addGroup(cutting, group);
+  const lastOfLayOuts = draft.next - 1;
   placePieces(cutting, pieces);
   addOffcuts(cutting);
   addSummary(cutting);
@@ -124,7 +125,7 @@ export function draftCutting(
     const isOff = table.inColumn('off', heads + 1);
     const from = cellName(heads, first);
     draft.highlight(
-      `${from}:${table.at('stick2', draft.next - 1)}`,
+      `${from}:${table.at('stick2', lastOfLayOuts)}`,
       `AND(ISNUMBER(${isOff}),${isOff}<>0)`,
       'caution',
     );

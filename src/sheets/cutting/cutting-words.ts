@@ -10,7 +10,7 @@ import { sayCutSticks } from '../words/tick-marks.ts';
 import { railOf, sayLie, type EdgeMark } from './how-it-lies.ts';
 
 export const BARS =
-  'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut. A slanted end shows which side runs long: above, the side to the wall or the outer edge; below, the face. How far it slants is not to scale.';
+  'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut; a slanted end shows which side runs long, not how far.';
 
 /** Where a stick is a clear stretch of a board with defects. */
 export const ON_BOARDS =

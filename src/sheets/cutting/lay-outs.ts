@@ -1,5 +1,5 @@
 /** Sticks that are cut alike: of one row of Stock, into the same lengths with the same ends, in one order. */
-import type { CutStick } from '../../planning/job-plan.ts';
+import type { CutPiece, CutStick } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import { wordsOfPiece, type PieceReading, type PieceWords } from './cutting-stick.ts';
 import { sayOnSaw } from './saw-ends.ts';
@@ -45,10 +45,10 @@ export function listLayOuts(
       offcutKept,
       // Where pieces of it lie on its board is said of one that is still to be cut.
       item.stretch !== undefined && isCut,
-      pieces.map(({ words: { cut, mark, part, lie }, left, right }) => [
+      pieces.map(({ words: { cut, lie }, left, right }) => [
         cut.length.toFraction(),
         ...[left, right, lie],
-        mark === undefined ? markOf(cut) : part,
+        cut.piece === undefined ? markOf(cut) : '',
       ]),
     ]);
     const known = found.get(key);
@@ -65,15 +65,15 @@ export function listLayOuts(
   );
 }
 
-/** What is written on the piece; of one that no run asks for, what it is. */
-export function markOf({ piece, unneeded }: Pick<PieceWords['cut'], 'piece' | 'unneeded'>): string {
-  if (piece !== undefined) return piece.mark;
+/** What is written on the piece, or on a part of it; of one that no run asks for, what it is. */
+export function markOf({ piece, part, unneeded }: CutPiece): string {
+  if (piece !== undefined) return part === undefined ? piece.mark : `${piece.mark}, part ${part}`;
   return unneeded === undefined ? 'spare' : 'left over';
 }
 
-/** Where it lies on a board with defects, parts of pieces, and what is left over of an earlier plan. */
+/** Where it lies on a board with defects, and what is left over of an earlier plan. */
 function notesOf(
-  { first, sticks, pieces }: Omit<LayOut, 'notes'>,
+  { first, sticks }: Omit<LayOut, 'notes'>,
   { shop, numbers }: PieceReading,
 ): string[] {
   const { stretch } = first.item;
@@ -81,9 +81,6 @@ function notesOf(
     stretch === undefined
       ? []
       : [`${sayOnBoard(stretch, shop)} ${sayPlaces(first, stretch, shop)}`.trim()];
-  const parts = pieces.flatMap(({ words: { cut, part } }, at) =>
-    cut.piece !== undefined && part !== '' ? [`${at + 1}: ${part}`] : [],
-  );
   const left = sticks.flatMap(({ id, pieces: cuts }) =>
     cuts.flatMap(({ id: name, unneeded, recutTo }, at) => {
       if (unneeded === undefined) return [];
@@ -95,5 +92,5 @@ function notesOf(
       return [`${at + 1} of ${id}, ${name}, is left over: ${now}.`];
     }),
   );
-  return [...onBoard, ...(parts.length === 0 ? [] : [`${parts.join('; ')}.`]), ...left];
+  return [...onBoard, ...left];
 }

@@ -20,10 +20,9 @@ export function addOffcuts({ pages, plan, facts, onThisSheet }: CuttingDraft): v
     list.map(({ length }) => length),
     unit,
   );
-  const rows = list.map((one, index) =>
+  const rows = list.map((one) =>
     OFFCUTS.row({
       tick: cell(null, 'tick'),
-      number: cell(index + 1, 'rowWhole'),
       label: cell(one.label, 'rowStrong'),
       wide: cell(one.wide, 'row'),
       length: numberCell(one, numberIn(one.length, unit), styles, onThisSheet),
