@@ -46,7 +46,7 @@ export interface StickView {
 
 /** Heights of a bar's drawing, in millimetres. */
 export const STICK_BAR_MM = 10.4;
-export const LOW_BAR_MM = 5.4;
+export const LOW_BAR_MM = 5;
 /** Room for half of an outline. */
 export const EDGE = 0.3;
 

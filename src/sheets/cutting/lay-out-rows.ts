@@ -16,9 +16,9 @@ import { halfBand, type HalfBand, type LayOutFacts, type Places } from './half-b
 import type { LayOut } from './lay-outs.ts';
 
 /** Room over and under a bar. */
-const BAR_POINTS = Math.ceil((LOW_BAR_MM / MM_PER_INCH) * POINTS_PER_INCH + 2);
+const BAR_POINTS = Math.ceil((LOW_BAR_MM / MM_PER_INCH) * POINTS_PER_INCH + 1);
 /** Between one band and the next. */
-const AIR_POINTS = 4.5;
+const AIR_POINTS = 3;
 const STICKS_A_BAND = BOTH.length * STICKS_A_HALF;
 
 /** Rows that stay on one page. */
