@@ -230,8 +230,9 @@ export const SUMMARY = columns({
   sticksCut: right('Begun or cut', 2),
   lengthsCut: right('Lengths cut', 2),
   lumber: quiet(({ currency }) => `Lumber (${currency})`),
-  pieceLength: quiet(inUnit('Lengths')),
+  // Under what lay-outs differ by, in their column.
   off: quiet(inUnit('Lengths, less those on Pieces')),
+  pieceLength: quiet(inUnit('Lengths')),
   sticksOff: quiet(inUnit('Sticks, less those planned')),
 });
 

@@ -10,7 +10,7 @@ import { drawEnd } from '../words/say-ends.ts';
 import type { PieceWords } from './cutting-stick.ts';
 
 /**
- * `◥ miter 45°`; of what leans against its wall `◥ miter 31.62°` over `bevel 33.86°`, as it lies flat on its back.
+ * `◥ miter 45°`; of what leans against its wall `◥ miter 31.62° bevel 33.86°`, as it lies flat on its back.
  *
  * @param joints of the piece, where it is spliced: only its own outer ends turn a corner
  */
@@ -43,5 +43,5 @@ function sayLeaning(
   if (!found.ok) return undefined;
   const { miter, bevel } = found.value;
   const [turn, tilt] = [miter, bevel].map((angle) => formatDegrees(toDegrees(angle), decimalSign));
-  return `${kind === 'cope' ? 'cope: ' : ''}miter ${turn}\nbevel ${tilt}`;
+  return `${kind === 'cope' ? 'cope: ' : ''}miter ${turn} bevel ${tilt}`;
 }
