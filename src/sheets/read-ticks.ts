@@ -33,8 +33,8 @@ function readCutting(
   plan: JobPlan,
   rows: readonly RawRow[],
 ): Pick<Ticks, 'sticks' | 'cuts'> | undefined {
-  const nameOf = (profile: RawCell | undefined, number: string | undefined): string =>
-    JSON.stringify([cleanText(String(profile)), number]);
+  const nameOf = (profile: RawCell, number: string | undefined): string =>
+    JSON.stringify([typeof profile === 'object' ? '' : cleanText(String(profile)), number]);
   const byName = new Map(
     plan.profiles.flatMap(({ profile, sticks }) =>
       sticks.map((stick) => [nameOf(profile.name, stick.id.split('#').at(-1)), stick] as const),

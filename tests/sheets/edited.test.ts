@@ -18,6 +18,7 @@ import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
 import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import { countLengths } from '../../src/sheets/cut-so-far.ts';
 import { readTicks } from '../../src/sheets/read-ticks.ts';
+import { cutRow } from './cut-places.ts';
 import { cutPieces } from './cut-rows.ts';
 import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import { BOTH, HALVES } from '../../src/sheets/cutting/cutting-columns.ts';
@@ -25,7 +26,6 @@ import { JOBS, PIECES_AT, rawRowsOf, rowWith, sheetOf } from './sheet-jobs.ts';
 import {
   BOARDS,
   BOARDS_CAME,
-  cutRow,
   EDITS,
   INVOICE,
   sortPieces,
@@ -44,7 +44,7 @@ const TICKED = 'ticks of what is done';
 const NO_OFF = [columnLetters(PIECES_AT.off)];
 const CUT_OFF = BOTH.map(({ table }) => columnLetters(table.start('off')));
 /** Where Cutting says how much is cut. */
-const CUT_SO_FAR = `Cutting!${HALVES.at('rightB', 2)}`;
+const CUT_SO_FAR = `Cutting!${HALVES.at('lengthB', 2)}`;
 
 (mustRun ? describe : describe.skip)(
   'After a change of one cell, recalculated by LibreOffice',

@@ -8,11 +8,10 @@ import type {
 } from '../../src/sheets/grammar/description.ts';
 import { cellName } from '../../src/core/cells/cell-range.ts';
 import { PICKS as PICKED } from '../../src/sheets/cutting/cutting-columns.ts';
-import { cutPieces, cutSticks, layOutsOf, type CutRow } from './cut-rows.ts';
+import { boxOf, cutAlike, cutRow, type Place } from './cut-places.ts';
+import { cutPieces, cutSticks, layOutsOf } from './cut-rows.ts';
 import { PIECES_AT, rowWith, sheetOf } from './sheet-jobs.ts';
 
-/** Sheet, row and column, from 0. */
-type Place = readonly [sheet: string, row: number, column: number];
 type Typed = readonly (readonly [place: Place, value: CellValue | null])[];
 
 export interface Edit {
@@ -43,37 +42,6 @@ function pieceRow(workbook: WorkbookDescription, no: number): { row: number; len
   const pieces = sheetOf(workbook, 'Pieces');
   const row = rowWith(pieces, 'No.') + no;
   return { row, length: numberOf(pieces.rows[row]?.cells[PIECES_AT.length]) };
-}
-
-/** Where Cutting has the length of a piece, and what it is off by; row and columns from 0. */
-export function cutRow(
-  workbook: WorkbookDescription,
-  no: number,
-): {
-  readonly at: Place;
-  readonly length: number;
-  readonly off: string;
-} {
-  const pieces = sheetOf(workbook, 'Pieces');
-  const { cells } = pieces.rows[rowWith(pieces, 'No.') + no]!;
-  const all = cutPieces(sheetOf(workbook, 'Cutting'));
-  const found = all.find(({ mark }) => mark === cells[PIECES_AT.mark]?.value)!;
-  const [row, column] = found.lengthAt;
-  // Another one's length would change with it.
-  if (all.filter(({ lengthAt }) => lengthAt === found.lengthAt).length > 1) {
-    throw new Error(`No. ${no} shares its length.`);
-  }
-  return {
-    at: ['Cutting', row - 1, column],
-    length: found.length,
-    off: `Cutting!${cellName(found.row - 1, found.off)}`,
-  };
-}
-
-/** A length of the first sticks that share their numbers. */
-function cutAlike(workbook: WorkbookDescription): CutRow {
-  const sticks = cutSticks(sheetOf(workbook, 'Cutting'));
-  return sticks.find(({ layOut, pieces }) => layOut.sticks > 1 && pieces.length > 0)!.pieces[0]!;
 }
 
 /** The first number under a heading of Production. */
@@ -137,11 +105,6 @@ function typeBoards(workbook: WorkbookDescription): Typed {
     [['Yard', lineOf('Billed'), 4], INVOICE.billed],
     [['Yard', lineOf('Price of one on the invoice'), 4], INVOICE.price],
   ];
-}
-
-/** Of a stick or of a piece on Cutting. */
-function boxOf({ row, box }: { readonly row: number; readonly box: number }): Place {
-  return ['Cutting', row - 1, box];
 }
 
 /** What stands in a box that is not ticked. */

@@ -58,7 +58,7 @@ export function alikeEnds(
     take(best.group, wayFor(best.group, pool, best.times), best.times);
   }
   for (const group of groups) {
-    for (const _ of [...(left.get(group) ?? [])]) {
+    for (let rest = left.get(group)?.length ?? 0; rest > 0; rest -= 1) {
       const known = ways.get(group)?.find((way) => hasAll(group, pool, way));
       take(group, known ?? wayFor(group, pool, 1), 1);
     }

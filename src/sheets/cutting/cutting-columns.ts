@@ -229,11 +229,11 @@ export const SUMMARY = columns({
   cuts: right('Lengths'),
   sticksCut: right('Begun or cut', 2),
   lengthsCut: right('Lengths cut', 2),
-  lumber: quiet(({ currency }) => `Lumber (${currency})`),
+  lumber: quiet('Lumber'),
   // Under what lay-outs differ by, in their column.
-  off: quiet(inUnit('Lengths, less those on Pieces')),
+  off: quiet('Less Pieces'),
   pieceLength: quiet(inUnit('Lengths')),
-  sticksOff: quiet(inUnit('Sticks, less those planned')),
+  sticksOff: quiet('Less planned'),
 });
 
 /**

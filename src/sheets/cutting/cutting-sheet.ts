@@ -156,9 +156,9 @@ function cutSoFar(plan: JobPlan, onThisSheet: CuttingAnchors): SheetRow {
   const value = `${sayCutSticks(totals.sticksCut, totals.sticks)}, ${cut}${rest}`;
   return {
     ...HALVES.loose({
-      rightB: sum(formula, value, all < MOST_IN_LARGE ? 'label' : 'quietLabel'),
+      lengthB: sum(formula, value, all < MOST_IN_LARGE ? 'label' : 'quietLabel'),
     }),
-    joins: [[HALVES.start('rightB'), HALVES.end('stickB2')]],
+    joins: [[HALVES.start('lengthB'), HALVES.end('stickB2')]],
   };
 }
 
