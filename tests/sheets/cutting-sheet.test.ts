@@ -54,10 +54,14 @@ describe('The cutting sheet of profiles that share boards', () => {
     many = sheetOf(describePlan(plan), 'Cutting');
   });
 
-  test('says how many sticks, in how many lay-outs, and the board feet; and no money', () => {
+  test('says how many sticks, in how many lay-outs, and the board feet; money on the screen alone', () => {
     const said = textsOf(mixed).filter((text) => text.includes(' lay-out'));
     expect(said).toContain(
       '2 sticks in 2 lay-outs. 6.7 board feet bought or from the rack, 5.2 used. Cut the cove on the whole blanks, and crosscut them afterwards.',
+    );
+    // What it costs stands beside it, where nothing is printed.
+    expect(textsOf(mixed)).toContain(
+      'Lumber $40.00 less $4.45 for kept offcuts, least possible $0.00: how near the least possible is not known (at most $35.55 more might be saved).',
     );
     const printed = mixed.rows.flatMap(({ cells }) => cells.slice(0, mixed.print.printedColumns));
     expect(printed.filter((cell) => /[$€£]/u.test(String(cell?.value ?? '')))).toEqual([]);

@@ -14,8 +14,8 @@ import type { PlanAnchors } from '../plan-anchors.ts';
 import type { LengthStyles } from '../grammar/length-styles.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { boardRows, listRippings } from './cutting-boards.ts';
-import { ALL, CHOICE } from './cutting-columns.ts';
-import { sayEdgeChoice, sayGroup, sayHowCut, sayStays } from './cutting-words.ts';
+import { ALL, CHOICE, HALVES } from './cutting-columns.ts';
+import { sayEdgeChoice, sayGroup, sayGroupCost, sayHowCut, sayStays } from './cutting-words.ts';
 import { edgeMark, type EdgeMark } from './how-it-lies.ts';
 import type { LayOut } from './lay-outs.ts';
 import { addLayOuts } from './lay-out-rows.ts';
@@ -45,7 +45,11 @@ export function addGroup(cutting: CuttingDraft, group: CuttingGroup): void {
   const isOne = only !== undefined && others.length === 0;
   const lies = isOne ? [sayHowCut(only.profile)] : [];
   const said = [sayGroup(group, plans, layOuts, plan.job.shop), ...lies].join(' ');
-  pages.hold(nameRow(group.name), spreadRow(said, 'wrapped', ALL));
+  const row = spreadRow(said, 'wrapped', ALL);
+  const onScreen = HALVES.loose({
+    offA: cell(sayGroupCost(group, plan.job.shop), 'quietLabel'),
+  }).cells.slice(row.cells.length);
+  pages.hold(nameRow(group.name), { ...row, cells: [...row.cells, ...onScreen] });
   const { letters, shop } = facts;
   const boards = boardRows(listRippings(group, listCutStock(plans), letters, shop));
   if (boards.length > 0) pages.hold(spreadRow('Rip the boards first', 'label', ALL));

@@ -5,7 +5,9 @@ import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
+import { sayMoney } from '../../core/units/say-money.ts';
 import { GLYPHS_MEAN } from '../words/say-ends.ts';
+import { proofOfGroup, sayCost, sayProof } from '../words/say-proof.ts';
 import { sayCutSticks } from '../words/tick-marks.ts';
 import { railOf, sayLie, type EdgeMark } from './how-it-lies.ts';
 
@@ -53,7 +55,15 @@ const SPARE_FIRST =
 const OTHERS_FIRST =
   'Where it is not said otherwise below, crosscut the set-up spare off first, for trial cuts. Then cut the coves on the whole blanks, and crosscut them afterwards.';
 
-/** How many sticks, how they are cut, and what is done first. What they cost stands on Production and Office. */
+/** What a group's sticks cost, and how near the least possible that is: on the screen, for it is no shop's print. */
+export function sayGroupCost(group: CuttingGroup, { currency, decimalSign }: Shop): string {
+  const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
+  const proof = proofOfGroup(group);
+  const cut = group.cut === undefined ? '' : ' What is cut already is in it, at its cost.';
+  return `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.${cut}`;
+}
+
+/** How many sticks, how they are cut, and what is done first. */
 /** @param layOuts into how many lay-outs they go, ends and all */
 export function sayGroup(
   group: CuttingGroup,
