@@ -83,8 +83,11 @@ export class Incumbent {
     if (this.shown !== undefined && isBetter(rank, this.shown.rank)) this.exchange(sticks, phase);
   }
 
-  /** Takes a plan of the same sticks whose joints lie where they are wanted more, for the same money. */
-  offerRespliced(sticks: readonly WholeStick[], phase: string): void {
+  /**
+   * Takes a plan of the same sticks whose joints lie where they are wanted more, or whose pieces have changed
+   * places, for the same money.
+   */
+  offerExchanged(sticks: readonly WholeStick[], phase: string): void {
     if (sticks !== this.best.sticks) this.exchange(sticks, phase);
   }
 

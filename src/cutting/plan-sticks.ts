@@ -7,8 +7,10 @@ import { Incumbent } from './incumbent.ts';
 import { improve } from './improve.ts';
 import type { PlanSticksOptions, StickAnswer, StickProblem } from './problem/problem.ts';
 import { quickSticks } from './quick/quick-sticks.ts';
+import { alikeEnds, countWays } from './tidy/alike-ends.ts';
 import { betterJoints } from './tidy/better-joints.ts';
 import { fewerLayouts } from './tidy/fewer-layouts.ts';
+import type { WholeStick } from './whole-stick.ts';
 import { validateProblem } from './problem/validate-problem.ts';
 
 /**
@@ -46,13 +48,17 @@ export async function planSticks(
   }
   const started = startOffer(problem, options.start, incumbent.best);
   if (started !== undefined) incumbent.offer(started, 'earlier plan');
+  const ways = (sticks: readonly WholeStick[]): number =>
+    countWays(problem, alikeEnds(problem, sticks));
   const budget = stepBudget(options);
   if (options.loadSolver !== undefined && !incumbent.isProven() && !budget.isOver()) {
     const highs = await options.loadSolver();
     await improve(problem, incumbent, highs, { ...options, stepBudget: budget });
   }
-  incumbent.offerRecut(fewerLayouts(problem, incumbent.best.sticks), 'tidying');
-  incumbent.offerRespliced(betterJoints(problem, incumbent.best.sticks), 'tidying');
+  const recut = fewerLayouts(problem, incumbent.best.sticks);
+  if (ways(recut) <= ways(incumbent.best.sticks)) incumbent.offerRecut(recut, 'tidying');
+  incumbent.offerExchanged(betterJoints(problem, incumbent.best.sticks), 'tidying');
+  incumbent.offerExchanged(alikeEnds(problem, incumbent.best.sticks), 'tidying');
   const near = incumbent.nearPlans();
   const answer = {
     ...incumbent.answer(options.signal?.aborted === true),

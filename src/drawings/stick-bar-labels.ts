@@ -2,31 +2,31 @@
 import { area } from './compose.ts';
 import type { Shape, TextShape } from './drawing.ts';
 import { breakLines, lineHeight, textAbout, textWidth } from './lettering.ts';
-import { BAR, type BarPiece, type StickView, type Stretch } from './stick-view.ts';
+import { BAR, type Bar, type BarPiece, type StickView, type Stretch } from './stick-view.ts';
 
-const SIZE = 2.7;
+const SIZE = BAR.letters;
 /** Numbers of the shortest pieces get smaller, down to this. */
 const LEAST_SIZE = 1.6;
 /** Air beside letters, and between a number and its label. */
 const AIR = 0.5;
 /** Fewer letters than this say nothing. */
 const LEAST_LETTERS = 5;
-const MIDDLE = (BAR.top + BAR.bottom) / 2;
+const middleOf = ({ top, bottom }: Bar): number => (top + bottom) / 2;
 
 /** Signs of about twice a letter's width, and those that are part of the sign before them. */
 const WIDE =
   /[\p{Extended_Pictographic}\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
 
 /** The piece's number, its label on up to two lines, its length below. */
-export function labelPiece(number: number, piece: BarPiece, at: Stretch): TextShape[] {
+export function labelPiece(number: number, piece: BarPiece, bar: Bar, at: Stretch): TextShape[] {
   const [from, to] = [at.from + AIR, at.to - AIR];
   const wide = to - from;
   const text = String(number);
   const room = wide - roomOf(text) - AIR;
-  if (room < textWidth('x'.repeat(LEAST_LETTERS), SIZE)) return numberAlone(text, at);
+  if (room < textWidth('x'.repeat(LEAST_LETTERS), SIZE)) return numberAlone(text, bar, at);
   const length = roomOf(piece.said) <= room ? [piece.said] : [];
   const lines = [...labelLines(piece.label, room), ...length];
-  const first = MIDDLE - ((lines.length - 1) * lineHeight(SIZE)) / 2;
+  const first = middleOf(bar) - ((lines.length - 1) * lineHeight(SIZE)) / 2;
   const bold = textAbout([from, first], text, SIZE, { ...LEFT, bold: true });
   const start = from + roomOf(text) + AIR;
   const texts = lines.map((one, index) =>
@@ -36,26 +36,27 @@ export function labelPiece(number: number, piece: BarPiece, at: Stretch): TextSh
 }
 
 /** `keep` or `waste` and how long; nothing where neither fits. */
-export function labelOffcut({ said, kept }: StickView['offcut'], at: Stretch): Shape[] {
+export function labelOffcut({ said, kept }: StickView['offcut'], bar: Bar, at: Stretch): Shape[] {
   const word = kept ? 'keep' : 'waste';
   const wide = at.to - at.from - 2 * AIR;
   const lines = [word, said].filter((one) => roomOf(one) <= wide);
   if (lines[0] !== word) return [];
-  const first = MIDDLE - ((lines.length - 1) * lineHeight(SIZE)) / 2;
+  const first = middleOf(bar) - ((lines.length - 1) * lineHeight(SIZE)) / 2;
   const middle = (at.from + at.to) / 2;
   const texts = lines.map((one, index) =>
     textAbout([middle, first + index * lineHeight(SIZE)], one, SIZE, { ...MIDST, bold: kept }),
   );
   if (kept) return texts;
   // Lines of the hatching would run through the letters.
+  const midst = middleOf(bar);
   const half = Math.max(...lines.map(roomOf)) / 2 + AIR / 2;
   const high = (lines.length * lineHeight(SIZE)) / 2;
   const clear = area(
     [
-      [middle - half, MIDDLE - high],
-      [middle + half, MIDDLE - high],
-      [middle + half, MIDDLE + high],
-      [middle - half, MIDDLE + high],
+      [middle - half, midst - high],
+      [middle + half, midst - high],
+      [middle + half, midst + high],
+      [middle - half, midst + high],
     ],
     'removed',
   );
@@ -66,11 +67,11 @@ const LEFT = { anchor: 'start', tone: 'ink' } as const;
 const MIDST = { anchor: 'middle', tone: 'ink' } as const;
 
 /** A short piece bears its number alone; the rows under the bar say the rest. */
-function numberAlone(text: string, at: Stretch): TextShape[] {
+export function numberAlone(text: string, bar: Bar, at: Stretch): TextShape[] {
   const wide = at.to - at.from - AIR;
-  const size = Math.min(SIZE, (wide / textWidth(text, SIZE)) * SIZE);
+  const size = Math.min(bar.letters, (wide / textWidth(text, SIZE)) * SIZE);
   if (size < LEAST_SIZE) return [];
-  return [textAbout([(at.from + at.to) / 2, MIDDLE], text, size, { ...MIDST, bold: true })];
+  return [textAbout([(at.from + at.to) / 2, middleOf(bar)], text, size, { ...MIDST, bold: true })];
 }
 
 /** Room above run, each shortened by itself; a label without either broken between words. */

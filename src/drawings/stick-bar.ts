@@ -8,11 +8,14 @@ import type { Drawing, PathShape, Point, Shape, Tone } from './drawing.ts';
 import { withinStrip } from './strip.ts';
 import { SUM_NOISE_SHARE } from './tolerance.ts';
 import { sayStick, titleStick } from './stick-bar-alt.ts';
-import { labelOffcut, labelPiece } from './stick-bar-labels.ts';
+import { labelOffcut, labelPiece, numberAlone } from './stick-bar-labels.ts';
 import {
   BAR,
   EDGE,
+  LOW_BAR,
+  LOW_BAR_MM,
   STICK_BAR_MM,
+  type Bar,
   type BarPiece,
   type EndShape,
   type StickView,
@@ -21,7 +24,6 @@ import {
 
 /** How far an end that isn't square slants, at most, and as a share of its piece. */
 const SLANT = { most: 2, share: 0.2 } as const;
-const BAR_HIGH = BAR.bottom - BAR.top;
 /**
  * Level and upright edges, and letters of 2.7 mm: a job has hundreds of bars, and their pictures take
  * half of the time that its workbook is written in.
@@ -41,7 +43,8 @@ const WIDE_HATCH_MM = (19 / BAR_DOTS_PER_INCH) * MM_PER_INCH;
  *   the caller's).
  */
 export function drawStick(view: StickView): Drawing {
-  const { pieces, offcut, width, kerf } = view;
+  const { pieces, offcut, width, kerf, isLow = false } = view;
+  const bar = isLow ? LOW_BAR : BAR;
   const scale = (width - 2 * EDGE) / view.longest;
   const { trims, lengths, cuts, rest } = layOut(view);
   const before = view.board?.from ?? 0;
@@ -52,25 +55,30 @@ export function drawStick(view: StickView): Drawing {
   const stretch = ({ from, to }: Stretch): Stretch =>
     onBoard({ from: before + from, to: before + to });
   const shapes: Shape[] = [
-    ...(view.board === undefined ? [] : drawBoard(view.board, onBoard)),
-    ...trims.flatMap((trim) => removed(stretch(trim), HATCH_MM)),
-    ...lengths.flatMap((at, index) => drawPiece(view, index, stretch(at))),
-    ...(rest.to > rest.from ? drawOffcut(offcut, stretch(rest)) : []),
-    ...(kerf > 0 ? cuts.map((cut) => block(stretch(cut), 'ink', LINE.thin)) : []),
-    outline(stretch({ from: 0, to: view.length })),
+    ...(view.board === undefined ? [] : drawBoard(view.board, bar, onBoard)),
+    ...trims.flatMap((trim) => removed(stretch(trim), bar, HATCH_MM)),
+    ...lengths.flatMap((at, index) => drawPiece(view, bar, index, stretch(at))),
+    ...(rest.to > rest.from ? drawOffcut(offcut, bar, stretch(rest), isLow) : []),
+    ...(kerf > 0 ? cuts.map((cut) => block(stretch(cut), bar, 'ink', LINE.thin)) : []),
+    outline(stretch({ from: 0, to: view.length }), bar),
     ...lengths.flatMap((at, index) => {
       const piece = pieces[index];
       if (piece === undefined) return [];
-      return labelPiece(index + 1, piece, withoutSlants(piece, stretch(at)));
+      const clear = withoutSlants(piece, stretch(at));
+      return isLow
+        ? numberAlone(String(index + 1), bar, clear)
+        : labelPiece(index + 1, piece, bar, clear);
     }),
   ];
-  const look = { title: titleStick(view), alt: sayStick(view), width, height: STICK_BAR_MM };
+  const height = isLow ? LOW_BAR_MM : STICK_BAR_MM;
+  const look = { title: titleStick(view), alt: sayStick(view), width, height };
   return { ...look, shapes, dotsPerInch: BAR_DOTS_PER_INCH };
 }
 
 /** The whole board under its clear stretch: an outline, each defect hatched and crossed. */
 function drawBoard(
   { length, defects }: NonNullable<StickView['board']>,
+  bar: Bar,
   onBoard: (stretch: Stretch) => Stretch,
 ): Shape[] {
   return [
@@ -78,18 +86,18 @@ function drawBoard(
       const { from, to } = onBoard(defect);
       const [down, up]: Point[][] = [
         [
-          [from, BAR.top],
-          [to, BAR.bottom],
+          [from, bar.top],
+          [to, bar.bottom],
         ],
         [
-          [from, BAR.bottom],
-          [to, BAR.top],
+          [from, bar.bottom],
+          [to, bar.top],
         ],
       ];
       const crossed = [down, up].map((points) => line(points ?? [], 'ink', LINE.thin));
-      return [...removed({ from, to }, HATCH_MM), ...crossed];
+      return [...removed({ from, to }, bar, HATCH_MM), ...crossed];
     }),
-    outline(onBoard({ from: 0, to: length })),
+    outline(onBoard({ from: 0, to: length }), bar),
   ];
 }
 
@@ -126,20 +134,21 @@ function stretchOf(from: number, to: number): Stretch {
   return { from, to };
 }
 
-function drawPiece({ pieces }: StickView, index: number, at: Stretch): Shape[] {
+function drawPiece({ pieces }: StickView, bar: Bar, index: number, at: Stretch): Shape[] {
   const piece = pieces[index];
   if (piece === undefined) return [];
   const slant = slantOf(at);
-  const ends = [...slanted(piece.left, at.from, slant), ...slanted(piece.right, at.to, -slant)].map(
-    (points) => line(points, 'ink', LINE.usual),
-  );
-  return [block(at, 'wood'), ...ends];
+  const ends = [
+    ...slanted(piece.left, bar, at.from, slant),
+    ...slanted(piece.right, bar, at.to, -slant),
+  ].map((points) => line(points, 'ink', LINE.usual));
+  return [block(at, bar, 'wood'), ...ends];
 }
 
-function drawOffcut(offcut: StickView['offcut'], at: Stretch): Shape[] {
-  const label = labelOffcut(offcut, at);
-  if (offcut.kept) return [block(at, 'rail'), ...label];
-  return [...removed(at, label.length === 0 ? HATCH_MM : WIDE_HATCH_MM), ...label];
+function drawOffcut(offcut: StickView['offcut'], bar: Bar, at: Stretch, isLow: boolean): Shape[] {
+  const label = isLow ? [] : labelOffcut(offcut, bar, at);
+  if (offcut.kept) return [block(at, bar, 'rail'), ...label];
+  return [...removed(at, bar, label.length === 0 ? HATCH_MM : WIDE_HATCH_MM), ...label];
 }
 
 function slantOf({ from, to }: Stretch): number {
@@ -147,9 +156,9 @@ function slantOf({ from, to }: Stretch): number {
 }
 
 /** From the long point inward to the other side. */
-function slanted(end: EndShape, at: number, inward: number): Point[][] {
+function slanted(end: EndShape, bar: Bar, at: number, inward: number): Point[][] {
   if (end === 'square') return [];
-  const [long, short] = end === 'long behind' ? [BAR.top, BAR.bottom] : [BAR.bottom, BAR.top];
+  const [long, short] = end === 'long behind' ? [bar.top, bar.bottom] : [bar.bottom, bar.top];
   return [
     [
       [at, long],
@@ -167,37 +176,38 @@ function withoutSlants(piece: BarPiece, at: Stretch): Stretch {
 }
 
 /** What is no piece and isn't kept: pale, with lines over it. */
-function removed(at: Stretch, apart: number): Shape[] {
+function removed(at: Stretch, bar: Bar, apart: number): Shape[] {
   const lines: Shape[] = [];
-  for (let x = at.from - BAR_HIGH + apart / 2; x < at.to; x += apart) {
+  const high = bar.bottom - bar.top;
+  for (let x = at.from - high + apart / 2; x < at.to; x += apart) {
     const whole: Point[] = [
-      [x, BAR.bottom],
-      [x + BAR_HIGH, BAR.top],
+      [x, bar.bottom],
+      [x + high, bar.top],
     ];
     for (const points of withinStrip(whole, at.from, at.to)) {
       lines.push(line(points, 'faint', LINE.thin));
     }
   }
-  return [block(at, 'removed'), ...lines];
+  return [block(at, bar, 'removed'), ...lines];
 }
 
 /** The bar's height of a stretch; a line as well where it could be finer than a hair. */
-function block({ from, to }: Stretch, fill: Tone, hair?: number): PathShape {
+function block({ from, to }: Stretch, bar: Bar, fill: Tone, hair?: number): PathShape {
   const corners: Point[] = [
-    [from, BAR.top],
-    [to, BAR.top],
-    [to, BAR.bottom],
-    [from, BAR.bottom],
+    [from, bar.top],
+    [to, bar.top],
+    [to, bar.bottom],
+    [from, bar.bottom],
   ];
   return area(corners, fill, hair === undefined ? undefined : { tone: fill, width: hair });
 }
 
-function outline({ from, to }: Stretch): PathShape {
+function outline({ from, to }: Stretch, bar: Bar): PathShape {
   const points: Point[] = [
-    [from, BAR.top],
-    [to, BAR.top],
-    [to, BAR.bottom],
-    [from, BAR.bottom],
+    [from, bar.top],
+    [to, bar.top],
+    [to, bar.bottom],
+    [from, bar.bottom],
   ];
   const stroke = { tone: 'ink', width: LINE.usual } as const;
   return { kind: 'path', points, closed: true, stroke };

@@ -40,15 +40,24 @@ export interface StickView {
   };
   /** Of the drawing, in millimetres. */
   readonly width: number;
+  /** Low, with the pieces' numbers alone, where all else stands right below it. Absent: all that there is room for. */
+  readonly isLow?: true;
 }
 
-/** Height of every bar's drawing, in millimetres. */
+/** Heights of a bar's drawing, in millimetres. */
 export const STICK_BAR_MM = 10.4;
+export const LOW_BAR_MM = 5;
 /** Room for half of an outline. */
 export const EDGE = 0.3;
 
-/** The bar's upper and lower edge. */
-export const BAR = { top: EDGE, bottom: STICK_BAR_MM - EDGE } as const;
+/** A bar's upper and lower edge, and the size of its letters; 3.6 mm are 10 points. */
+export interface Bar {
+  readonly top: number;
+  readonly bottom: number;
+  readonly letters: number;
+}
+export const BAR: Bar = { top: EDGE, bottom: STICK_BAR_MM - EDGE, letters: 2.7 };
+export const LOW_BAR: Bar = { top: EDGE, bottom: LOW_BAR_MM - EDGE, letters: 3.6 };
 
 /** From the drawing's left, or from the stick's first end. */
 export interface Stretch {

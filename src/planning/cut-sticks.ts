@@ -79,6 +79,9 @@ function readSticks(
     ),
   ]);
   const own = answer.plan.sticks.filter((stick) => stick.profile === profile.name);
+  const endsOf = new Map(
+    problem.demands.map(({ id, match = '', ends = '' }) => [id, match === '' ? ends : '']),
+  );
   return own.map((stick): TakenStick => {
     const supply = stockOf(group, stick.supplyId);
     const { item } = supply;
@@ -95,11 +98,13 @@ function readSticks(
         strips,
         fromRack: unit <= item.have,
         length: item.length,
-        pieces: inSawOrder(stick.pieces, profile, problem).map(({ demandId, length, part }) => ({
-          ...(pieces.get(demandId) ?? { id: demandId }),
-          length: inches(length),
-          ...(part === undefined ? {} : { part: part + 1 }),
-        })),
+        pieces: inSawOrder(stick.pieces, profile, endsOf, problem).map(
+          ({ demandId, length, part }) => ({
+            ...(pieces.get(demandId) ?? { id: demandId }),
+            length: inches(length),
+            ...(part === undefined ? {} : { part: part + 1 }),
+          }),
+        ),
         offcut: inches(stick.offcut),
         offcutKept: stick.offcut > 0 && stick.offcut >= problem.keepOffcutsOver,
       },
@@ -141,13 +146,18 @@ function rowOf({ supplies }: StatedGroup, profile: Profile, item: StockItem): St
 /** Pieces shorter than this are cut while the stick is still long. Common practice [C]. */
 const SHORT_PIECE_INCHES = 12;
 
-/** The set-up spare first, for trial cuts; then short pieces, off the long stick; then the longest. */
+/**
+ * The set-up spare first, for trial cuts; then short pieces, off the long stick; then the longest. Of one length
+ * they stand by their ends, so that sticks cut alike are in the same order; matched pieces as they match.
+ */
 function inSawOrder(
   pieces: readonly PlannedPiece[],
   profile: Profile,
+  endsOf: ReadonlyMap<string, string>,
   problem: StickProblem,
 ): PlannedPiece[] {
   const spare = spareId(profile);
+  const ends = ({ demandId }: PlannedPiece): string => endsOf.get(demandId) ?? '';
   const rank = ({ demandId, length }: PlannedPiece): number => {
     if (demandId === spare) return 0;
     return length < SHORT_PIECE_INCHES * problem.unitsPerInch ? 1 : 2;
@@ -155,7 +165,8 @@ function inSawOrder(
   return [...pieces].sort((one, other) => {
     const byRank = rank(one) - rank(other);
     if (byRank !== 0) return byRank;
-    return rank(one) === 1 ? one.length - other.length : other.length - one.length;
+    const byLength = rank(one) === 1 ? one.length - other.length : other.length - one.length;
+    return byLength || (ends(one) < ends(other) ? -1 : ends(one) > ends(other) ? 1 : 0);
   });
 }
 

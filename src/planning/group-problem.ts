@@ -3,6 +3,7 @@ import { own } from '../core/faults/argument.ts';
 import { fault, type Caution, type Fault } from '../core/faults/fault.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { OffcutCredit, Rip, StickDemand, StickProblem } from '../cutting/problem/problem.ts';
+import { endsOfPiece } from './cut/cut-already.ts';
 import type { PreparedGroup, PreparedProfile } from './group-profiles.ts';
 import { nameKey, type Profile } from './job.ts';
 import { wantedJoints } from './joint-places.ts';
@@ -178,6 +179,7 @@ function stateDemands(
     length: whole(piece.cutLength),
     onePiece: piece.onePiece,
     profile: profile.name,
+    ends: `${endsOfPiece(piece)} ${piece.left.point} ${piece.right.point}`,
     // A matched group of two profiles is refused by name elsewhere; here each has its own.
     ...(piece.match === '' ? {} : { match: `${profile.name} / ${nameKey(piece.match)}` }),
     ...jointsOf(piece),

@@ -33,20 +33,25 @@ async function planAndWrite({ actions, store }: TestPane): Promise<void> {
   if (store.get().writing.kind === 'asking') await actions.write();
 }
 
-/** Ticks a stick, or another cell of its row, on the sheet that was written. */
-function tick(host: MemoryHost, stick: string, value: string | null = 'x'): void {
+/** Where a stick has its name on the sheet that was written, from 0; its box is at the left of it. */
+function placeOf(host: MemoryHost, stick: string): { row: number; column: number } {
   const rows = host.sheets.get('Cutting')!.rows;
-  host.type(
-    'Cutting',
-    rows.findIndex((cells) => cells[1] === stick),
-    0,
-    value,
-  );
+  const name = `#${stick.split('#')[1]!} `;
+  const isName = (value: unknown): boolean => typeof value === 'string' && value.startsWith(name);
+  const row = rows.findIndex((cells) => cells.some(isName));
+  return { row, column: rows[row]!.findIndex(isName) };
+}
+
+function tick(host: MemoryHost, stick: string, value: string | null = 'x'): void {
+  const { row, column } = placeOf(host, stick);
+  host.type('Cutting', row, column - 1, value);
 }
 
 /** What stands beside the ticked boxes of Cutting. */
 function ticked(rows: readonly (readonly unknown[])[]): unknown[] {
-  return rows.filter(([box]) => box === 'x').map(([, beside]) => beside);
+  return rows.flatMap((cells) =>
+    cells.flatMap((value, at) => (value === 'x' ? [cells[at + 1]] : [])),
+  );
 }
 
 function layouts({ planning }: PaneState): string[] {
@@ -146,7 +151,7 @@ describe('Ticks', () => {
     expect(layouts(pane.store.get())).toEqual(after);
     const rows = host.sheets.get('Cutting')!.rows;
     // The lot's own row first: nobody pulls or buys it again.
-    expect(ticked(rows)).toEqual(['A', 'Base #1', 1, 2]);
+    expect(ticked(rows)).toEqual(['A', '#1 A1', 'left over', 'R1-2']);
     // The same after a reload, and once more with nothing changed.
     const again = await open(host);
     expect(layouts(again.store.get())).toEqual(after);
@@ -175,7 +180,7 @@ describe('Ticks', () => {
     await pane.actions.askToWrite();
     await pane.actions.write();
     const rows = host.sheets.get('Cutting')!.rows;
-    expect(ticked(rows)).toEqual(['A', 'Base #2', 1]);
+    expect(ticked(rows)).toEqual(['A', '#2 A2', 'R1-3']);
   });
 
   test('can be dropped: all is planned anew, and the sheets then have none', async () => {
@@ -188,7 +193,7 @@ describe('Ticks', () => {
     expect(pane.store.get().planning.result!.plan.totals.sticksCut).toBe(0);
     await pane.actions.askToWrite();
     await pane.actions.write();
-    expect(host.sheets.get('Cutting')!.rows.some((cells) => cells[0] === 'x')).toBe(false);
+    expect(host.sheets.get('Cutting')!.rows.some((cells) => cells.includes('x'))).toBe(false);
   });
 
   test('taken off again free the stick', async () => {
@@ -200,7 +205,9 @@ describe('Ticks', () => {
     expect(pane.store.get().planning.result!.plan.totals.sticksCut).toBe(1);
     const rows = host.sheets.get('Cutting')!.rows;
     rows.forEach((cells, at) => {
-      if (cells[0] === 'x') host.type('Cutting', at, 0, null);
+      cells.forEach((value, column) => {
+        if (value === 'x') host.type('Cutting', at, column, null);
+      });
     });
     await planAndWrite(pane);
     expect(pane.store.get().planning.result!.plan.totals.sticksCut).toBe(0);
@@ -210,9 +217,10 @@ describe('Ticks', () => {
     const host = house();
     const pane = await open(host);
     await planAndWrite(pane);
-    const rows = host.sheets.get('Cutting')!.rows;
-    const at = rows.findIndex((cells) => cells[1] === 'Base #2');
-    host.type('Cutting', at + 1, 2, 'Hall / z / 1');
+    const { column } = placeOf(host, 'Base #2');
+    const row = host.sheets.get('Cutting')!.rows.findIndex((cells) => cells[column] === 'R1-3');
+    expect(row).toBeGreaterThan(0);
+    host.type('Cutting', row, column, 'R1-9');
     tick(host, 'Base #2');
     await settled();
     expect(pane.store.get().planning.ticksLost).toBe(true);

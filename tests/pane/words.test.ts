@@ -32,7 +32,7 @@ describe('Before sheets are replaced', () => {
 
   test('it is said that ticks of what is cut stay, and that all else that was typed goes', () => {
     expect(sayReplaced(question, { ticks, result: undefined, ticksLost: false })).toBe(
-      'Cutting and Pieces were made here before and will be replaced. What is ticked under Cut on Cutting, and under Done on Pieces, stays as cut. Anything else that was typed there goes: other ticks, notes, rates, quantities. Outlines will be added.',
+      'Cutting and Pieces were made here before and will be replaced. What is ticked beside sticks and pieces on Cutting, and under Done on Pieces, stays as cut. Anything else that was typed there goes: other ticks, notes, rates, quantities. Outlines will be added.',
     );
   });
 

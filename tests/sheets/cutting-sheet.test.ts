@@ -8,6 +8,7 @@ import { describePlan } from '../../src/sheets/describe-plan.ts';
 import { planByHand, type HandStick } from '../planning/hand-made-plan.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import { planMixed, SHARED, withCredit } from '../planning/shared-boards.ts';
+import { PICKS } from '../../src/sheets/cutting/cutting-columns.ts';
 import { cutSticks, offcutRows } from './cut-rows.ts';
 import { planCut, withLongerEnds } from './cut-plans.ts';
 import { JOBS, sheetOf, textsOf } from './sheet-jobs.ts';
@@ -53,11 +54,17 @@ describe('The cutting sheet of profiles that share boards', () => {
     many = sheetOf(describePlan(plan), 'Cutting');
   });
 
-  test('says the cost, the least possible, how near it is, the lay-outs and the board feet', () => {
-    const said = textsOf(mixed).filter((text) => text.startsWith('Lumber $'));
-    expect(said[0]).toBe(
-      'Lumber $40.00 less $4.45 for kept offcuts, least possible $0.00: how near the least possible is not known (at most $35.55 more might be saved). 2 sticks in 2 lay-outs. 6.7 board feet bought or from the rack, 5.2 used. Cut the cove on the whole blanks, and crosscut them afterwards.',
+  test('says how many sticks, in how many lay-outs, and the board feet; money on the screen alone', () => {
+    const said = textsOf(mixed).filter((text) => text.includes(' lay-out'));
+    expect(said).toContain(
+      '2 sticks in 2 lay-outs. 6.7 board feet bought or from the rack, 5.2 used. Cut the cove on the whole blanks, and crosscut them afterwards.',
     );
+    // What it costs stands beside it, where nothing is printed.
+    expect(textsOf(mixed)).toContain(
+      'Lumber $40.00 less $4.45 for kept offcuts, least possible $0.00: how near the least possible is not known (at most $35.55 more might be saved).',
+    );
+    const printed = mixed.rows.flatMap(({ cells }) => cells.slice(0, mixed.print.printedColumns));
+    expect(printed.filter((cell) => /[$€£]/u.test(String(cell?.value ?? '')))).toEqual([]);
   });
 
   test('says how a board is ripped before its sticks', () => {
@@ -66,10 +73,10 @@ describe('The cutting sheet of profiles that share boards', () => {
     expect(texts[rip + 1]).toBe(
       `Board A1 of Poplar (board 4/4, 8" wide, 10'): rip 1 × Wide 4 1/2", 1 × Narrow 3"`,
     );
-    const first = texts.indexOf('Wide #1');
-    expect(first).toBeGreaterThan(rip);
-    expect(texts.indexOf('Narrow #1')).toBeGreaterThan(first);
-    expect(texts).toContain('board A1, blank 2 of 2, to buy');
+    const [first, second] = cutSticks(mixed);
+    expect([first!.id, second!.id, second!.which]).toEqual(['Wide #1', 'Narrow #1', 'A1/2']);
+    const rows = mixed.rows.map(({ cells }) => cells[0]?.value);
+    expect(first!.row).toBeGreaterThan(rows.indexOf('Rip the boards first') + 1);
   });
 
   test('gathers boards that are ripped alike, and lists whole blanks that are kept', () => {
@@ -97,13 +104,27 @@ describe('The cutting sheet of profiles that share boards', () => {
     ]);
   });
 
-  test('tells boards from the rack from those to buy', () => {
-    const which = cutSticks(many).map((stick) => stick.which);
-    expect(which.filter((text) => text.endsWith('from the rack'))).toEqual([
-      'board A1, blank 1 of 2, from the rack',
-      'board A1, blank 2 of 2, from the rack',
+  test('names each stick by its board and the blank of it, and where the boards come from', () => {
+    const which = cutSticks(many).map(({ id, which: name }) => `${id} ${name}`);
+    expect(which.sort()).toEqual([
+      'Narrow #1 A3/2',
+      'Narrow #2 A4/1',
+      'Narrow #3 A4/2',
+      'Wide #1 A1/1',
+      'Wide #2 A1/2',
+      'Wide #3 A2/1',
+      'Wide #4 A3/1',
     ]);
-    expect(which.filter((text) => text.endsWith('to buy'))).toHaveLength(5);
+    const picks = many.rows.flatMap(({ cells }) => {
+      const from = cells[PICKS.start('from')]?.value;
+      return from === 'rack' || from === 'buy'
+        ? [[from, cells[PICKS.start('numbers')]?.value]]
+        : [];
+    });
+    expect(picks).toEqual([
+      ['rack', 'A1'],
+      ['buy', 'A2 to A4'],
+    ]);
   });
 });
 
@@ -152,7 +173,9 @@ describe('The sheets of a job that is begun', () => {
   test('list what is cut already apart, with its tick, so that nobody pulls, buys or rips it again', () => {
     const { rows } = sheetOf(workbook, 'Cutting');
     const picks = rows.flatMap(({ cells }) => {
-      const [tick, , , , count, from, numbers] = cells.map((one) => one?.value ?? null);
+      const at = (name: Parameters<typeof PICKS.start>[0]) =>
+        cells[PICKS.start(name)]?.value ?? null;
+      const [tick, count, from, numbers] = [at('tick'), at('count'), at('from'), at('numbers')];
       return ['rack', 'buy', 'cut already'].includes(String(from))
         ? [[tick, count, from, numbers]]
         : [];

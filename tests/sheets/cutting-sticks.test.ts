@@ -1,28 +1,23 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import { BAR } from '../../src/drawings/stick-view.ts';
-import { plansOf, type CutStick, type JobPlan } from '../../src/planning/job-plan.ts';
-import { cleanDescription } from '../../src/sheets/grammar/check/clean-text.ts';
+import { cellName } from '../../src/core/cells/cell-range.ts';
+import { LOW_BAR } from '../../src/drawings/stick-view.ts';
+import { listJoints } from '../../src/planning/joints.ts';
+import type { PieceEnd } from '../../src/planning/piece.ts';
+import { PICKS, STOPS, STOPS_ACROSS, SUMMARY } from '../../src/sheets/cutting/cutting-columns.ts';
+import {
+  plansOf,
+  type CutPiece,
+  type CutStick,
+  type JobPlan,
+} from '../../src/planning/job-plan.ts';
+import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
-import { cutPieces, cutSticks, offcutRows } from './cut-rows.ts';
+import { CROWNS } from './crowns.ts';
+import { cutSticks, layOutsOf, offcutRows } from './cut-rows.ts';
 import { cellAt, JOBS, rowWith, sheetOf, textsOf } from './sheet-jobs.ts';
-
-const CROWNS: Tables = {
-  profiles:
-    'Profile,Make,Blank width,Blank thickness,Spring,Species,Cove width,Cove depth,Off-center,Class\n' +
-    'Bed,buy,4 5/8,11/16,38,Poplar,,,,\nDeep,cove,4 1/2,1 1/4,,Poplar,3,5/8,3/8,5/4\n' +
-    'Arch,crown cove,5 1/2,1 1/4,38,Poplar,3,5/8,3/8,5/4\nEven,cove,4 1/2,1 1/4,,Poplar,3,5/8,,5/4',
-  runs:
-    'Room,Run,Profile,Length,Left end,Right end,Right corner\n' +
-    'Hall,north,Bed,90,inside miter,outside miter,135\nHall,south,Deep,80,cope,return,\n' +
-    'Hall,west,Arch,70,square,inside miter,\nHall,east,Even,60,outside miter,square,',
-  shop: 'Setting,Value\nhourly rate,60\nset-up spare,30\nend trim,1/2',
-  stock:
-    "For,Kind,Class,Width,Length,Price,Per,Have,Buy\nBed,stick,,,16',4,foot,1,\n" +
-    "Poplar,board,5/4,6,14',5,board foot,2,",
-};
 
 const jobs: Readonly<Record<string, Tables>> = { ...JOBS, crowns: CROWNS };
 const made = new Map<string, { plan: JobPlan; sheet: SheetDescription }>();
@@ -42,65 +37,105 @@ function sticksOf(plan: JobPlan): readonly CutStick[] {
   return plan.groups.flatMap((group) => plansOf(plan, group)).flatMap(({ sticks }) => sticks);
 }
 
+/** What must stand on a piece. */
+function sayMark({ piece, part }: CutPiece): string {
+  if (piece === undefined) return 'spare';
+  return part === undefined ? piece.mark : `${piece.mark}, part ${part}`;
+}
+
 describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name) => {
-  test('has every stick once, and under it its own pieces in the order of their cuts', () => {
+  test('has every stick once, with the marks of its own pieces in the order of their cuts', () => {
     const { plan, sheet } = of(name);
-    const printed = cutSticks(sheet);
+    const printed = new Map(cutSticks(sheet).map((stick) => [stick.id, stick]));
     const wanted = sticksOf(plan);
-    expect(printed.map(({ id }) => id)).toEqual(wanted.map(({ id }) => id));
-    printed.forEach(({ pieces }, at) => {
-      expect(pieces.map(({ id }) => id)).toEqual(wanted[at]!.pieces.map(({ id }) => id));
-      expect(pieces.map(({ number }) => number)).toEqual(pieces.map((_, index) => index + 1));
-    });
+    expect(printed.size).toBe(wanted.length);
+    expect(cutSticks(sheet)).toHaveLength(wanted.length);
+    for (const { id, pieces } of wanted) {
+      const own = printed.get(id)!;
+      expect([id, own.pieces.map(({ mark }) => mark)]).toEqual([id, pieces.map(sayMark)]);
+      expect(own.pieces.map(({ number }) => number)).toEqual(pieces.map((_, index) => index + 1));
+    }
   });
 
-  test('says for each piece its ends, the points of its length, and how it lies', () => {
+  test('has each way of cutting once: of one row of Stock, the same lengths and ends in one order', () => {
     const { plan, sheet } = of(name);
-    const cuts = sticksOf(plan).flatMap(({ pieces }) => pieces);
-    cutPieces(sheet).forEach((row, at) => {
-      const { piece, part } = cuts[at]!;
-      if (piece === undefined) {
-        expect([row.part, row.left, row.right]).toEqual(['for trial cuts', 'square', 'square']);
-        return;
+    const printed = new Map(cutSticks(sheet).map(({ id, layOut }) => [id, layOut]));
+    const keys = new Map<string, Set<unknown>>();
+    const joints = listJoints(plan);
+    const byLayOut = new Map<unknown, Set<string>>();
+    for (const { profile, sticks } of plan.profiles) {
+      for (const stick of sticks) {
+        const cuts = stick.pieces.map(({ id, length, piece, part, unneeded }) => {
+          const end = (at: PieceEnd | undefined): unknown => [at?.kind, at?.cornerDeg, at?.point];
+          const fronts = part === undefined ? [] : joints.get(id)!.map(({ front }) => front);
+          // At a joint a part's end is the scarf's, whatever the piece's own is.
+          const left = part !== undefined && part > 1 ? fronts[part - 2] : end(piece?.left);
+          const right =
+            part !== undefined && part <= fronts.length ? fronts[part - 1] : end(piece?.right);
+          return [length.toFraction(), left, right, piece === undefined, unneeded !== undefined];
+        });
+        const key = JSON.stringify([profile.name, stick.item.where, cuts]);
+        const own = printed.get(stick.id)!;
+        keys.set(key, (keys.get(key) ?? new Set()).add(own));
+        byLayOut.set(own, (byLayOut.get(own) ?? new Set()).add(key));
       }
-      expect(row.part.split(', part ')).toHaveLength(part === undefined ? 1 : 2);
-      expect(row.part.split(', ')[0]).toBe(piece.mark);
-      expect([row.left, row.right].map((text) => text.split(/[ ,]/u)[0])).not.toContain('');
-      if (part === undefined) {
-        expect(row.left.startsWith(piece.left.kind)).toBe(true);
-        expect(row.right.startsWith(piece.right.kind)).toBe(true);
-        const points = [piece.left.point, piece.right.point];
-        expect([row.leftPoint, row.rightPoint]).toEqual(
-          points.map((point) => point.replaceAll('the ', '')),
-        );
-      }
-      expect(row.lie).toMatch(/face up/u);
-    });
+    }
+    expect([...byLayOut.values()].filter((all) => all.size > 1)).toEqual([]);
+    expect([...keys.values()].filter((all) => all.size > 1)).toEqual([]);
+    for (const layOut of layOutsOf(sheet)) {
+      const own = sticksOf(plan).filter(({ id }) => printed.get(id) === layOut);
+      expect(layOut.sticks).toBe(own.length);
+      const said =
+        own.length === 1 ? /^Cut one: / : new RegExp(`^Cut ${own.length} like this: `, 'u');
+      expect(layOut.text).toMatch(said);
+    }
   });
 
-  test('draws each stick under its row as a bar, all of one group to one scale', () => {
+  test('says for each piece its two ends, by a glyph and its angle', () => {
+    const { plan, sheet } = of(name);
+    const sticks = new Map(sticksOf(plan).map((stick) => [stick.id, stick]));
+    for (const { id, pieces } of cutSticks(sheet)) {
+      pieces.forEach((row, at) => {
+        const { piece, part } = sticks.get(id)!.pieces[at]!;
+        if (piece === undefined) {
+          expect([row.left, row.right]).toEqual(['▐ square', '▌ square']);
+          return;
+        }
+        const isSquare = (end: PieceEnd): boolean => end.kind === 'square';
+        if (part === undefined || part === 1) {
+          expect(row.left.endsWith('square')).toBe(isSquare(piece.left));
+        }
+        if (part === undefined) expect(row.right.endsWith('square')).toBe(isSquare(piece.right));
+        for (const end of [row.left, row.right]) expect(end).toMatch(/^[▐▌◥◤◢◣] (?:square|.*°$)/su);
+      });
+    }
+  });
+
+  test('draws each lay-out under its row as a bar, all of one group to one scale', () => {
     const { plan, sheet } = of(name);
     const drawings = sheet.drawings ?? [];
+    const layOuts = layOutsOf(sheet);
     const printed = cutSticks(sheet);
-    expect(drawings.map(({ at }) => at)).toEqual(printed.map(({ row }) => `A${row + 1}`));
-    expect(drawings.map((one) => one.name)).toEqual(printed.map(({ id }) => id));
+    const places = layOuts.map(({ row, half }) => cellName(row, half.first));
+    expect(drawings.map(({ at }) => at)).toEqual(places);
     const scales = new Map<string, number[]>();
-    drawings.forEach(({ drawing }, at) => {
-      const { pieces } = printed[at]!;
+    drawings.forEach(({ drawing, name: id }, at) => {
+      const { pieces, layOut } = printed.find((stick) => stick.layOut === layOuts[at])!;
+      expect(printed.find((stick) => stick.id === id)?.layOut).toBe(layOut);
       const wood = drawing.shapes.flatMap((shape) =>
         shape.kind === 'path' && shape.fill === 'wood' ? [shape.points.map(([x]) => x)] : [],
       );
       const group = plan.groups.findIndex(({ profiles }) =>
-        profiles.some((profile) => printed[at]!.id.startsWith(`${profile.name} #`)),
+        profiles.some((profile) => id?.startsWith(`${profile.name} #`)),
       );
       const ofGroup = wood.map((xs, index) => {
         return (Math.max(...xs) - Math.min(...xs)) / pieces[index]!.length;
       });
       expect(wood).toHaveLength(pieces.length);
       scales.set(String(group), [...(scales.get(String(group)) ?? []), ...ofGroup]);
-      const points = sheet.rows[printed[at]!.row]!.height!;
+      const points = sheet.rows[layOut.row]!.height!;
       expect(points).toBeGreaterThan((drawing.height / 25.4) * 72);
-      expect(drawing.height).toBeGreaterThan(BAR.bottom);
+      expect(drawing.height).toBeGreaterThan(LOW_BAR.bottom);
     });
     for (const each of scales.values()) {
       expect(Math.max(...each) / Math.min(...each)).toBeCloseTo(1, 9);
@@ -109,25 +144,51 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
 
   test('has sums of cuts, sticks and kept offcuts that its rows come to', () => {
     const { plan, sheet } = of(name);
-    const row = rowWith(sheet, 'Together', 1);
+    const row = rowWith(sheet, 'Together', 0);
     const printed = cutSticks(sheet);
     const sum = (values: readonly (number | null)[]): number =>
       values.reduce<number>((all, one) => all + (one ?? 0), 0);
-    const value = (column: number): number => Number(cellAt(sheet, row, column)?.value);
-    expect(value(3)).toBe(printed.length);
-    expect(value(5)).toBeCloseTo(sum(printed.map(({ length }) => length)), 6);
-    expect(value(6)).toBeCloseTo(sum(printed.map(({ kept }) => kept)), 6);
-    const counted = sheet.rows.flatMap(({ cells }) =>
-      cells[1]?.value === 'Cuts, with overlaps and spare' ? [cells] : [],
+    const value = (column: Parameters<typeof SUMMARY.start>[0]): number =>
+      Number(cellAt(sheet, row, SUMMARY.start(column))?.value);
+    expect(value('sticks')).toBe(printed.length);
+    expect(value('stickLength')).toBeCloseTo(sum(printed.map(({ layOut }) => layOut.length)), 6);
+    expect(value('keptLength')).toBeCloseTo(sum(printed.map(({ layOut }) => layOut.kept)), 6);
+    const pieces = printed.flatMap((stick) => stick.pieces);
+    expect(value('cuts')).toBe(pieces.length);
+    expect(value('pieceLength')).toBeCloseTo(sum(pieces.map(({ length }) => length)), 6);
+    const profiles = plan.profiles.map(({ profile }) => cleanText(profile.name));
+    const listed = sheet.rows.slice(row - profiles.length, row).map(({ cells }) => cells[0]?.value);
+    expect(listed).toEqual(profiles);
+  });
+
+  test('lists each length to stop at once, with how often it is still to be cut', () => {
+    const { plan, sheet } = of(name);
+    const unit = plan.job.shop.unit === 'mm' ? 25.4 : 1;
+    const wanted = plan.profiles.map(({ sticks }) => {
+      const left = sticks.flatMap(({ pieces }) => pieces).filter(({ isCut }) => isCut !== true);
+      const times = new Map<string, number>();
+      for (const { length } of left) {
+        const said = (Number(length) * unit).toFixed(6);
+        times.set(said, (times.get(said) ?? 0) + 1);
+      }
+      return [...times].sort(([one], [other]) => Number(other) - Number(one));
+    });
+    const at = sheet.rows.findIndex(({ cells }) =>
+      String(cells[0]?.value ?? '').startsWith('Stops: '),
     );
-    const cuts = sum(counted.map((cells) => Number(cells[3]?.value)));
-    expect(cuts).toBe(printed.flatMap(({ pieces }) => pieces).length);
-    const lengths = sum(counted.map((cells) => Number(cells[4]?.value)));
-    expect(lengths).toBeCloseTo(
-      sum(printed.flatMap(({ pieces }) => pieces.map((one) => one.length))),
-      6,
+    const rows = at < 0 ? [] : sheet.rows.slice(at + 1);
+    const end = rows.findIndex(({ cells }) =>
+      cells.every((cell) => (cell?.value ?? null) === null),
     );
-    expect(counted).toHaveLength(plan.profiles.length);
+    const stops = rows.slice(0, end).flatMap(({ cells }) =>
+      STOPS_ACROSS.flatMap(([length, times]) => {
+        const stop = cells[STOPS.start(length)]?.value;
+        return typeof stop === 'number'
+          ? [[stop.toFixed(6), cells[STOPS.start(times)]?.value]]
+          : [];
+      }),
+    );
+    expect(stops).toEqual(wanted.flat());
   });
 
   test('lists every kept offcut and whole blank once, each with a label of its own', () => {
@@ -148,8 +209,8 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
     for (const { id, offcut } of kept) {
       const row = listed.find(({ label }) => label === `${id} rest`);
       expect(row?.length).toBeCloseTo(Number(offcut) * unit, 9);
-      const stick = cutSticks(sheet).find((one) => one.id === id);
-      expect(row?.formula).toBe(`K${stick?.row}`);
+      const { layOut } = cutSticks(sheet).find((one) => one.id === id)!;
+      expect(row?.formula).toBe(layOut.half.table.at('kept', layOut.row));
     }
   });
 
@@ -165,120 +226,25 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
     const picked = (what: string): number =>
       sheet.rows
         .slice(from, to)
-        .filter(({ cells }) => cells[5]?.value === what && cells[0]?.style === 'tick')
-        .reduce((all, { cells }) => all + Number(cells[4]?.value), 0);
+        .filter(
+          ({ cells }) => cells[PICKS.start('from')]?.value === what && cells[0]?.style === 'tick',
+        )
+        .reduce((all, { cells }) => all + Number(cells[PICKS.start('count')]?.value), 0);
     expect(picked('rack')).toBe(uses.reduce((all, one) => all + one.fromRack, 0));
     expect(picked('buy')).toBe(uses.reduce((all, one) => all + one.bought, 0));
   });
 
   test('shows inches with a fraction where a length is 64ths, else decimals', () => {
     const { plan, sheet } = of(name);
-    const styles = cutPieces(sheet).map(({ row }) => cellAt(sheet, row - 1, 4)?.style);
-    const lengths = sticksOf(plan).flatMap(({ pieces }) => pieces.map(({ length }) => length));
-    expect(styles).toEqual(
-      lengths.map(({ d }) =>
-        plan.job.shop.unit === 'in' && 64 % Number(d) === 0 ? 'rowFraction' : 'rowNumber',
-      ),
-    );
-  });
-});
-
-describe('The cutting sheet', () => {
-  test('warns of short pieces, of the saw and of its own numbers before anything is cut', () => {
-    for (const { sheet } of made.values()) {
-      const texts = textsOf(sheet).slice(0, 19).join(' ');
-      expect(texts).toContain('Read the manual of the saw that cuts to length first.');
-      expect(texts).toContain('Never hold a short piece by hand');
-      expect(texts).toContain(
-        "Local codes and a qualified person's judgment stand above any number here.",
-      );
+    const unit = plan.job.shop.unit;
+    const sticks = new Map(sticksOf(plan).map((stick) => [stick.id, stick]));
+    for (const { id, pieces } of cutSticks(sheet)) {
+      pieces.forEach(({ lengthAt: [row, column] }, at) => {
+        const { d } = sticks.get(id)!.pieces[at]!.length;
+        expect(cellAt(sheet, row - 1, column)?.style).toBe(
+          unit === 'in' && 64 % Number(d) === 0 ? 'cutFraction' : 'cutNumber',
+        );
+      });
     }
-  });
-
-  test('says how a piece lies: face up, a crown on its back, an off-center cove as ticked', () => {
-    const lies = new Map(cutPieces(of('crowns').sheet).map(({ id, lie }) => [id, lie]));
-    expect(Object.fromEntries(lies)).toEqual({
-      'Deep / set-up spare': '',
-      'Arch / set-up spare': '',
-      'Even / set-up spare': '',
-      'Hall / north / 1': 'flat on its back, face up',
-      'Hall / south / 1': 'face up, deep side as ticked above',
-      'Hall / south / 1 return right': 'face up, deep side as ticked above',
-      'Hall / west / 1': 'flat on its back, face up, deep side as ticked above',
-      'Hall / east / 1': 'face up',
-    });
-  });
-
-  test('has two boxes for the deep side above the sticks of each off-center cove, of no other', () => {
-    const { sheet } = of('crowns');
-    const boxes = sheet.rows.flatMap(({ cells }, row) =>
-      cells[1]?.value === 'upper edge' ? [{ cells, row: row + 1 }] : [],
-    );
-    expect(boxes).toHaveLength(2);
-    for (const { cells, row } of boxes) {
-      expect([cells[0]?.style, cells[3]?.style, cells[4]?.value]).toEqual([
-        'tick',
-        'tick',
-        'lower edge',
-      ]);
-      const name = /every stick of (\w+) the same/u.exec(String(cells[5]?.value))?.[1];
-      const next = cutSticks(sheet).find((stick) => stick.row > row);
-      expect(next?.id).toBe(`${name} #1`);
-    }
-  });
-
-  test('says angles from square as its headings do, a corner where there is no one angle', () => {
-    const ends = new Map(
-      cutPieces(of('crowns').sheet).map(({ id, left, right }) => [id, [left, right]]),
-    );
-    expect(ends.get('Hall / north / 1')).toEqual([
-      'inside miter, 90° corner: see Set-ups',
-      'outside miter, 135° corner: see Set-ups',
-    ]);
-    expect(ends.get('Hall / south / 1')).toEqual(['cope, 90° corner', 'return 45°']);
-    const heads = textsOf(of('crowns').sheet);
-    expect(heads).toContain('Left end, angle from square');
-    expect(heads).toContain('Right end, angle from square');
-  });
-
-  test('shows the scarf of a spliced piece at each joint, long at the face on one side alone', () => {
-    const parts = cutPieces(of('millimetres').sheet).filter(({ part }) => part !== '');
-    const spliced = parts.filter(({ part }) => part.includes(', part '));
-    expect(spliced.map(({ part }) => part).sort()).toEqual([
-      'R1-2, part 1 of 3',
-      'R1-2, part 2 of 3',
-      'R1-2, part 3 of 3',
-    ]);
-    const [first, middle, last] = ['1', '2', '3'].map((number) =>
-      spliced.find(({ part }) => part === `R1-2, part ${number} of 3`)!,
-    );
-    expect([first!.right, middle!.left, middle!.right, last!.left]).toEqual(
-      Array(4).fill('scarf 45°'),
-    );
-    expect(first!.rightPoint).toBe('long point of scarf at back');
-    expect(last!.leftPoint).toBe('long point of scarf at face');
-    expect([first!.left, last!.right]).toEqual(['cope, 90° corner', 'outside miter 45°']);
-  });
-
-  test('names every stick and board by a letter of its row of Stock and its number', () => {
-    const { sheet } = of('demo');
-    const named = cutSticks(sheet).map(({ which }) => /^(?:stick|board) ([A-Z]+\d+)/u.exec(which));
-    expect(named.every((found) => found !== null)).toBe(true);
-    const from = rowWith(sheet, 'Pull from the rack, and buy');
-    const until = sheet.rows.findIndex(
-      ({ cells }, row) => row > from && cells[0]?.style === 'section',
-    );
-    const chalked = sheet.rows
-      .slice(from, until)
-      .flatMap(({ cells }) => (cells[6]?.style === 'row' ? [String(cells[6].value)] : []))
-      .join(', ')
-      .replace(/([A-Z]+)(\d+) to [A-Z]+(\d+)/gu, (_, letter: string, first, last) =>
-        Array.from(
-          { length: Number(last) - Number(first) + 1 },
-          (__, at) => `${letter}${Number(first) + at}`,
-        ).join(', '),
-      );
-    const listed = new Set(chalked.split(/, | and /u));
-    expect([...new Set(named.map((found) => found![1]!))].sort()).toEqual([...listed].sort());
   });
 });

@@ -57,7 +57,7 @@ describe('A shop with a decimal comma', () => {
     ['Set-ups', /^Seen from above\. A scale that says 90 square across then says \d+,\d+°/u],
     ['Set-ups', /^87,5°, inside, miter or cope: \d+ ends?$/u],
     ['Outlines', /^Cove 75,5 mm wide, 13 mm deep, in a blank 110,5 mm wide/u],
-    ['Cutting', /^\d+,5 mm left, (?:keep|waste)$/u],
+    ['Cutting', /, \d+,5 mm (?:to keep|waste)$/u],
     [
       'Cutting',
       /^board 5\/4 A, 317,5 mm wide, 3050,5 mm: Tulpe; order \d+, of which 82,5 % can be used$/u,

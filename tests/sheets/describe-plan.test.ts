@@ -1,16 +1,15 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
 
-import { plansOf, type JobPlan } from '../../src/planning/job-plan.ts';
+import type { JobPlan } from '../../src/planning/job-plan.ts';
 import { soundRange } from '../../src/core/cells/cell-range.ts';
 import { checkDescription } from '../../src/sheets/grammar/check/check-description.ts';
 import { cleanDescription, cleanText } from '../../src/sheets/grammar/check/clean-text.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
-import { piecesInOrder } from '../../src/sheets/numbered-pieces.ts';
 import { numberIn } from '../../src/sheets/words/print-length.ts';
 import { standingCautions } from '../../src/sheets/words/standing-cautions.ts';
 import { planOf, readTables } from '../planning/make-job.ts';
-import { cutPieces } from './cut-rows.ts';
+import { cutSticks } from './cut-rows.ts';
 import {
   HOSTILE_NAMES,
   JOBS,
@@ -82,20 +81,21 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
   test('cuts every piece, or all of its parts, on the cutting sheet as planned', () => {
     const { plan, workbook } = planned(name);
     const sheet = sheetOf(workbook, 'Cutting');
-    const printed = cutPieces(sheet);
-    const numbers = new Map(piecesInOrder(plan).map(({ id }, at) => [id, at + 1]));
-    const wanted = plan.groups
-      .flatMap((group) => plansOf(plan, group))
-      .flatMap(({ sticks }) => sticks)
-      .flatMap((stick) => stick.pieces.map(({ id, length }) => ({ id, length })));
-    expect(printed).toHaveLength(wanted.length);
-    wanted.forEach(({ id, length }, index) => {
-      expect([printed[index]!.id, printed[index]!.length]).toEqual([
-        cleanText(id),
-        numberIn(length, plan.job.shop.unit),
+    const printed = new Map(cutSticks(sheet).map(({ id, pieces }) => [id, pieces]));
+    const wanted = plan.profiles.flatMap(({ sticks }) => sticks);
+    expect(printed.size).toBe(wanted.length);
+    for (const { id, pieces } of wanted) {
+      expect([
+        id,
+        printed.get(cleanText(id))?.map(({ mark, length }) => [mark.split(',')[0], length]),
+      ]).toEqual([
+        id,
+        pieces.map(({ piece, length }) => [
+          piece?.mark ?? 'spare',
+          numberIn(length, plan.job.shop.unit),
+        ]),
       ]);
-      expect(printed[index]!.onPieces).toBe(numbers.get(id) ?? 0);
-    });
+    }
   });
 
   test('has sheets that agree with each other where Production compares them', () => {

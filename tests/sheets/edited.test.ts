@@ -18,12 +18,14 @@ import { NO_TICKS } from '../../src/planning/cut/cut-already.ts';
 import { markCut } from '../../src/planning/cut/cut-from-plan.ts';
 import { countLengths } from '../../src/sheets/cut-so-far.ts';
 import { readTicks } from '../../src/sheets/read-ticks.ts';
+import { cutRow } from './cut-places.ts';
 import { cutPieces } from './cut-rows.ts';
-import { JOBS, rawRowsOf, rowWith, sheetOf } from './sheet-jobs.ts';
+import { columnLetters } from '../../src/core/cells/cell-range.ts';
+import { BOTH, HALVES } from '../../src/sheets/cutting/cutting-columns.ts';
+import { JOBS, PIECES_AT, rawRowsOf, rowWith, sheetOf } from './sheet-jobs.ts';
 import {
   BOARDS,
   BOARDS_CAME,
-  cutRow,
   EDITS,
   INVOICE,
   sortPieces,
@@ -38,9 +40,11 @@ if (!mustRun) console.info('Skipped: LibreOffice (soffice) is not installed on t
 
 const TICKED = 'ticks of what is done';
 
-/** Columns that say what two sheets differ by, from 0. */
-const NO_OFF = 13;
-const CUT_OFF = 11;
+/** Columns that say what two sheets differ by. */
+const NO_OFF = [columnLetters(PIECES_AT.off)];
+const CUT_OFF = BOTH.map(({ table }) => columnLetters(table.start('off')));
+/** Where Cutting says how much is cut. */
+const CUT_SO_FAR = `Cutting!${HALVES.at('lengthB', 2)}`;
 
 (mustRun ? describe : describe.skip)(
   'After a change of one cell, recalculated by LibreOffice',
@@ -70,10 +74,7 @@ const CUT_OFF = 11;
       );
       books.set(SORTED, sortPieces(workbook, 5));
       const cut = cutRow(workbook, 3);
-      books.set(
-        SORTED_AND_CHANGED,
-        typeInto(sortPieces(workbook, 5), [[['Cutting', cut.row, 4], cut.length + 1]]),
-      );
+      books.set(SORTED_AND_CHANGED, typeInto(sortPieces(workbook, 5), [[cut.at, cut.length + 1]]));
       const names = [...books.keys()];
       const files: Record<string, Uint8Array> = {};
       for (const [at, name] of names.entries()) {
@@ -122,18 +123,20 @@ const CUT_OFF = 11;
           expect([name, at, valueAt(name, at)]).toEqual([name, at, value]);
         }
       }
-      const marked = (name: string, sheet: string, column: number): number[] => {
-        const letter = String.fromCharCode(65 + column);
+      const marked = (name: string, sheet: string, columns: readonly string[]): number[] => {
         const { cells } = saved.get(name)!.sheets.find((one) => one.name === sheet)!;
         return Object.entries(cells).flatMap(([at, { value, formula }]) =>
-          at.startsWith(letter) && formula !== null && typeof value === 'number' && value !== 0
+          columns.includes(at.replace(/\d+$/u, '')) &&
+          formula !== null &&
+          typeof value === 'number' &&
+          value !== 0
             ? [value]
             : [],
         );
       };
       const one = 'a piece on Cutting, by a sixteenth';
       expect(marked(one, 'Pieces', NO_OFF)).toEqual([-0.063]);
-      // The row of the piece, and the sum of its profile.
+      // The row of the piece, and the row of its profile at the end.
       expect(marked(one, 'Cutting', CUT_OFF)).toEqual([-0.063, -0.063]);
       expect(marked('nothing at all', 'Cutting', CUT_OFF)).toEqual([]);
     });
@@ -165,8 +168,7 @@ const CUT_OFF = 11;
     test('a list of pieces that is sorted otherwise still agrees, and still finds what differs', () => {
       expect(valueAt(SORTED, 'Production!A2')).toBe('All sheets agree.');
       expect(valueAt(SORTED_AND_CHANGED, 'Cutting!A2')).toMatch(/first: Pieces to cut: listed/u);
-      const at = `Cutting!L${cutRow(workbook, 3).row + 1}`;
-      expect(valueAt(SORTED_AND_CHANGED, at)).toBe(1);
+      expect(valueAt(SORTED_AND_CHANGED, cutRow(workbook, 3).off)).toBe(1);
     });
 
     (gnumericIsHere() ? test : test.skip)(
@@ -190,7 +192,7 @@ const CUT_OFF = 11;
                 expect.stringContaining(String(valueAt(name, `${sheet.name}!A2`))),
               ]);
               if (sheet.name === 'Cutting')
-                expect(line).toContain(String(valueAt(name, 'Cutting!J2')));
+                expect(line).toContain(String(valueAt(name, CUT_SO_FAR)));
             }
           }
         } finally {
@@ -210,7 +212,7 @@ const CUT_OFF = 11;
         return [
           valueAt(edit, 'Pieces!I2'),
           beside('Pieces done or cut'),
-          valueAt(edit, 'Cutting!J2'),
+          valueAt(edit, CUT_SO_FAR),
           beside('Sticks cut or begun'),
           beside('Lengths cut'),
           valueAt(edit, 'Client!A2'),

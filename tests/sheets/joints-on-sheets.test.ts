@@ -48,12 +48,13 @@ describe('A joint on a wall', () => {
   });
 
   test('laps on Cutting and on labels as it is to be seen from the door', () => {
-    const points = (side: 'leftPoint' | 'rightPoint'): string[] =>
+    const scarfs = (side: 'left' | 'right'): string[] =>
       cutPieces(sheetOf(workbook, 'Cutting'))
         .map((row) => row[side])
-        .filter((point) => point.includes('scarf'));
-    expect(points('rightPoint')).toEqual(['long point of scarf at face']);
-    expect(points('leftPoint')).toEqual(['long point of scarf at back']);
+        .filter((end) => end.includes('scarf'));
+    // Long at the face on the left part, long at the back on the right one.
+    expect(scarfs('right')).toEqual(['◣ scarf 45°']);
+    expect(scarfs('left')).toEqual(['◥ scarf 45°']);
     const labels = listLabels(plan).filter((one) => one.kind === 'piece' && one.part !== '');
     expect(
       labels.map((one) =>

@@ -19,6 +19,8 @@ import {
   type PageRaster,
 } from '../hosts/printed-pages.ts';
 import { pageTexts, pageTextIsHere } from '../hosts/printed-text.ts';
+import { SHEET_NAMES } from '../../src/sheets/plan-anchors.ts';
+import { layOutsOf } from './cut-rows.ts';
 import { JOBS } from './sheet-jobs.ts';
 
 const DPI = 60;
@@ -161,6 +163,21 @@ if (!mustRun) console.info('Skipped: LibreOffice or poppler is not installed on 
       }
     },
   );
+
+  test('Cutting takes a page for nine lay-outs, and three for its lists', () => {
+    for (const [name, layOuts] of [
+      ['demo', 57],
+      ['millimetres', 1],
+    ] as const) {
+      const one = printed.get(name)!;
+      const sheet = one.workbook.sheets.find((each) => each.name === SHEET_NAMES.cutting)!;
+      const pages = pagesOf(one, sheet).length;
+      const blocks = layOutsOf(sheet).length;
+      expect(blocks).toBeGreaterThanOrEqual(layOuts);
+      // The first page and a half is what to pull and where to stop; the last half lists what is kept.
+      expect([name, pages, pages <= 3 + Math.ceil(blocks / 9)]).toEqual([name, pages, true]);
+    }
+  });
 
   test('every page of a long list repeats its headings', () => {
     const one = printed.get('demo')!;

@@ -58,9 +58,14 @@ test('A cross, a date, initials and true are ticks; a no, a blank and false are 
   const plan = await planOf(JOBS['demo']!);
   const { cutting, pieces } = sheetsOf(plan);
   const [stick] = plan.profiles[0]!.sticks;
-  const isStick = ({ cells }: RawRow): boolean => cells[1] === stick!.id;
+  const number = `${stick!.id.slice(plan.profiles[0]!.profile.name.length + 1)} `;
+  const named = (cell: RawCell | null | undefined): boolean =>
+    typeof cell === 'string' && cell.startsWith(number);
+  const isStick = ({ cells }: RawRow): boolean =>
+    cells.includes(plan.profiles[0]!.profile.name) && cells.some(named);
+  const box = cutting.find(isStick)!.cells.findIndex(named) - 1;
   const read = (cell: RawCell): boolean =>
-    readTicks(plan, { cutting: put(cutting, 0, cell, isStick), pieces }).sticks.has(stick!.id);
+    readTicks(plan, { cutting: put(cutting, box, cell, isStick), pieces }).sticks.has(stick!.id);
   const yes: RawCell[] = ['x', '✓', 'JB', true, 1, { kind: 'date' }];
   const no: RawCell[] = [null, '', ' no ', false, 0, '-', { kind: 'error', text: '#N/A' }];
   expect(yes.map(read)).toEqual(yes.map(() => true));
@@ -107,4 +112,16 @@ test('Sheets of another plan are not taken for those of this one', async () => {
   expect(readTicksOf(plan, sheetsOf(other))).toBeUndefined();
   const fewer = await planOf({ runs: 'Room,Run,Profile,Length\nHall,a,Base,100' });
   expect(readTicksOf(fewer, sheetsOf(plan))).toBeUndefined();
+});
+
+test('Cutting as earlier versions laid it out is not read as one without a tick', async () => {
+  const plan = await planOf(JOBS['demo']!);
+  const { id } = plan.profiles[0]!.sticks[0]!;
+  const rows: (RawCell | null)[][] = [
+    ['Cut', 'No.', 'Piece'],
+    ['x', id],
+    [null, 1, 'Hall'],
+  ];
+  const cutting = rows.map((cells, at) => ({ line: at + 1, cells }));
+  expect(readTicksOf(plan, { cutting, pieces: [] })).toBeUndefined();
 });

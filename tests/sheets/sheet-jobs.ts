@@ -148,6 +148,7 @@ export const JOBS: Readonly<Record<string, Tables>> = {
 /** Where the columns of Pieces stand, from 0. */
 export const PIECES_AT = {
   no: 0,
+  mark: 1,
   room: 2,
   run: 3,
   piece: 4,

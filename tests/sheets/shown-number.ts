@@ -19,8 +19,8 @@ export function shownNumber(value: number, format: string | undefined): string {
       return fraction(value) + BRACKET;
     case '+0.0##;-0.0##;""':
       return value === 0 ? '' : `${value < 0 ? '-' : '+'}${decimals(Math.abs(value), 3)}`;
-    case '0" cut";;""':
-      return value === 0 ? '' : `${value.toFixed(0)} cut`;
+    case '"× "#,##0':
+      return `× ${grouped(value, 0)}`;
     case '0.0000':
       return value.toFixed(4);
     case '0.0"°"':

@@ -6,11 +6,12 @@ import type {
   SheetDescription,
   WorkbookDescription,
 } from '../../src/sheets/grammar/description.ts';
-import { cutPieces, cutSticks } from './cut-rows.ts';
+import { cellName } from '../../src/core/cells/cell-range.ts';
+import { PICKS as PICKED } from '../../src/sheets/cutting/cutting-columns.ts';
+import { boxOf, cutAlike, cutRow, type Place } from './cut-places.ts';
+import { cutPieces, cutSticks, layOutsOf } from './cut-rows.ts';
 import { PIECES_AT, rowWith, sheetOf } from './sheet-jobs.ts';
 
-/** Sheet, row and column, from 0. */
-type Place = readonly [sheet: string, row: number, column: number];
 type Typed = readonly (readonly [place: Place, value: CellValue | null])[];
 
 export interface Edit {
@@ -43,12 +44,6 @@ function pieceRow(workbook: WorkbookDescription, no: number): { row: number; len
   return { row, length: numberOf(pieces.rows[row]?.cells[PIECES_AT.length]) };
 }
 
-/** Where Cutting cuts a piece, row from 0. */
-export function cutRow(workbook: WorkbookDescription, no: number): { row: number; length: number } {
-  const found = cutPieces(sheetOf(workbook, 'Cutting')).find(({ onPieces }) => onPieces === no)!;
-  return { row: found.row - 1, length: found.length };
-}
-
 /** The first number under a heading of Production. */
 function lumberRow(workbook: WorkbookDescription): number {
   const sheet = sheetOf(workbook, 'Production');
@@ -69,7 +64,7 @@ const onBoth = (workbook: WorkbookDescription, no: number, by: number): Typed =>
   const [piece, cut] = [pieceRow(workbook, no), cutRow(workbook, no)];
   return [
     [['Pieces', piece.row, PIECES_AT.length], piece.length + by],
-    [['Cutting', cut.row, 4], cut.length + by],
+    [cut.at, cut.length + by],
   ];
 };
 
@@ -126,7 +121,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     behind: true,
     off: (book) => ({
       [`Pieces!N${pieceRow(book, 1).row + 1}`]: -13.375,
-      [`Cutting!L${cutRow(book, 1).row + 1}`]: -13.375,
+      [cutRow(book, 1).off]: -13.375,
     }),
   },
   'a length on Pieces, as text': {
@@ -145,22 +140,42 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     behind: true,
   },
   'a piece on Cutting, by a sixteenth': {
-    typed: (book) => [[['Cutting', cutRow(book, 3).row, 4], cutRow(book, 3).length - 1 / 16]],
+    typed: (book) => [[cutRow(book, 3).at, cutRow(book, 3).length - 1 / 16]],
     first: SAME_PIECES,
     off: (book) => ({
       [`Pieces!N${pieceRow(book, 3).row + 1}`]: -0.063,
-      [`Cutting!L${cutRow(book, 3).row + 1}`]: -0.063,
+      [cutRow(book, 3).off]: -0.063,
     }),
+  },
+  'a length on Cutting, of sticks that are cut alike': {
+    typed: (book) => {
+      const { length, lengthAt } = cutAlike(book);
+      return [[['Cutting', lengthAt[0] - 1, lengthAt[1]], length + 0.25]];
+    },
+    first: SAME_PIECES,
+    // Every one of them is cut to it.
+    off: (book) => {
+      const { lengthAt } = cutAlike(book);
+      const all = cutPieces(sheetOf(book, 'Cutting'));
+      const marks = all.filter((one) => one.lengthAt === lengthAt).map(({ mark }) => mark);
+      const { rows } = sheetOf(book, 'Pieces');
+      return Object.fromEntries(
+        marks.map((mark) => {
+          const row = rows.findIndex(({ cells }) => cells[PIECES_AT.mark]?.value === mark);
+          return [`Pieces!${cellName(row, PIECES_AT.off)}`, 0.25];
+        }),
+      );
+    },
   },
   'two pieces on Cutting, one shorter by what the other is longer': {
     typed: (book) => [
-      [['Cutting', cutRow(book, 1).row, 4], cutRow(book, 1).length - 2],
-      [['Cutting', cutRow(book, 2).row, 4], cutRow(book, 2).length + 2],
+      [cutRow(book, 1).at, cutRow(book, 1).length - 2],
+      [cutRow(book, 2).at, cutRow(book, 2).length + 2],
     ],
     first: SAME_PIECES,
     off: (book) => ({
       [`Pieces!N${pieceRow(book, 1).row + 1}`]: -2,
-      [`Cutting!L${cutRow(book, 2).row + 1}`]: 2,
+      [cutRow(book, 2).off]: 2,
     }),
   },
   'a piece on Pieces and on Cutting alike': {
@@ -175,15 +190,18 @@ export const EDITS: Readonly<Record<string, Edit>> = {
   'the length of a stick': {
     typed: (book) => {
       const [stick] = cutSticks(sheetOf(book, 'Cutting'));
-      return [[['Cutting', stick!.row - 1, 5], stick!.length - 12]];
+      const { row, half, length } = stick!.layOut;
+      return [[['Cutting', row - 1, half.table.start('stickLength')], length - 12]];
     },
     first: STICKS,
     behind: true,
   },
   'a kept offcut': {
     typed: (book) => {
-      const stick = cutSticks(sheetOf(book, 'Cutting')).find(({ kept }) => kept !== null)!;
-      return [[['Cutting', stick.row - 1, 10], stick.kept! + 6]];
+      const { row, half, kept } = layOutsOf(sheetOf(book, 'Cutting')).find(
+        (one) => one.kept !== null,
+      )!;
+      return [[['Cutting', row - 1, half.table.start('kept')], kept! + 6]];
     },
     first: CREDIT,
   },
@@ -200,7 +218,12 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => {
       const sheet = sheetOf(book, 'Cutting');
       const row = rowWith(sheet, 'Pull from the rack, and buy') + 2;
-      return [[['Cutting', row, 4], numberOf(sheet.rows[row]?.cells[4]) + 1]];
+      return [
+        [
+          ['Cutting', row, PICKED.start('count')],
+          numberOf(sheet.rows[row]?.cells[PICKED.start('count')]) + 1,
+        ],
+      ];
     },
     first: LUMBER,
   },
@@ -208,10 +231,10 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => {
       const sheet = sheetOf(book, 'Cutting');
       const row = rowWith(sheet, 'Pull from the rack, and buy') + 2;
-      const count = (at: number): number => numberOf(sheet.rows[at]?.cells[4]);
+      const count = (at: number): number => numberOf(sheet.rows[at]?.cells[PICKED.start('count')]);
       return [
-        [['Cutting', row, 4], count(row) + 1],
-        [['Cutting', row + 1, 4], count(row + 1) - 1],
+        [['Cutting', row, PICKED.start('count')], count(row) + 1],
+        [['Cutting', row + 1, PICKED.start('count')], count(row + 1) - 1],
       ];
     },
     first: PICKS,
@@ -249,13 +272,13 @@ export const EDITS: Readonly<Record<string, Edit>> = {
       [['Pieces', pieceRow(book, 1).row, PIECES_AT.done], 'x'],
       [['Pieces', pieceRow(book, 4).row, PIECES_AT.done], 'x'],
       // A stick as a whole, and one piece of another.
-      [['Cutting', cutSticks(sheetOf(book, 'Cutting')).at(-1)!.pieces[0]!.row - 1, 0], 'x'],
-      [['Cutting', cutSticks(sheetOf(book, 'Cutting'))[0]!.row - 1, 0], 'x'],
+      [boxOf(cutSticks(sheetOf(book, 'Cutting')).at(-1)!.pieces[0]!), 'x'],
+      [boxOf(cutSticks(sheetOf(book, 'Cutting'))[0]!), 'x'],
       ...UNTICKED.flatMap((value, at): Typed => {
         const stick = cutSticks(sheetOf(book, 'Cutting'))[at + 1]!;
         return [
-          [['Cutting', stick.row - 1, 0], value],
-          [['Cutting', stick.pieces[0]!.row - 1, 0], value],
+          [boxOf(stick), value],
+          [boxOf(stick.pieces[0]!), value],
         ];
       }),
       [['Pieces', pieceRow(book, 5).row, PIECES_AT.done], 'No'],

@@ -97,6 +97,11 @@ export interface StickDemand {
    * never spliced. Absent or empty: the piece stands alone.
    */
   readonly match?: string;
+  /**
+   * How its ends are cut, in whatever words: of plans for the same money those are wanted in which more
+   * sticks are cut alike to their ends, see tidy/alike-ends.ts. Absent: of no account.
+   */
+  readonly ends?: string;
   /** Of which profile it is. Absent: the only one. */
   readonly profile?: string;
   /**

@@ -1,6 +1,8 @@
 import type { StickProblem } from '../problem/problem.ts';
 import type { Block } from '../quick/cut-list.ts';
+import { profilesOf } from '../problem/profiles.ts';
 import { capacityOf } from '../problem/supplies.ts';
+import { creditOf } from '../write-plan.ts';
 import type { WholeStick } from '../whole-stick.ts';
 
 /** Past so many different lay-outs the pairs are too many to go through. */
@@ -12,14 +14,16 @@ const MOST_LOOKS = 2_000_000;
 /** Sticks of one supply, rip and profile that are cut alike. */
 interface Layout {
   readonly group: string;
-  readonly weights: readonly number[];
+  /** How often each weight is cut from a stick. */
+  readonly counts: ReadonlyMap<number, number>;
   readonly sticks: WholeStick[];
 }
 
 /**
- * Recuts sticks in pairs, of the same supply and profile, so that there are fewer different lay-outs:
- * all sticks of two lay-outs cut alike where their pieces divide evenly, or two odd ones cut so that
- * one is like others. Costs the same sticks. After the combination of lay-outs two by two of H.
+ * Recuts the sticks of two lay-outs, of the same supply and profile, so that there are fewer different lay-outs.
+ * Of what it returns, within its counted steps, this holds: no two lay-outs are left whose sticks could all be
+ * cut alike, nor some of them like a third and the rest all alike, at the same worth of offcuts. The same sticks
+ * are used, so nothing that a plan costs changes. After the combination of lay-outs two by two of H.
  * Foerster and G. Wäscher, Pattern reduction in one-dimensional cutting stock problems, Int. J. of
  * Production Research 38 (2000) [M].
  */
@@ -44,11 +48,17 @@ function groupAlike(sticks: readonly WholeStick[]): Layout[] {
     const weights = stick.blocks.map(({ weight }) => weight).sort((a, b) => b - a);
     const group = JSON.stringify([stick.profile, stick.supply.id, stick.rip]);
     const key = `${group} ${weights.join()}`;
-    const one = layouts.get(key) ?? { group, weights, sticks: [] };
+    const one = layouts.get(key) ?? { group, counts: countUp(weights), sticks: [] };
     layouts.set(key, one);
     one.sticks.push(stick);
   }
   return [...layouts.values()];
+}
+
+function countUp(weights: readonly number[]): Map<number, number> {
+  const counts = new Map<number, number>();
+  for (const weight of weights) counts.set(weight, (counts.get(weight) ?? 0) + 1);
+  return counts;
 }
 
 function recutOnce(
@@ -56,94 +66,98 @@ function recutOnce(
   layouts: readonly Layout[],
   looks: { left: number },
 ): readonly WholeStick[] | undefined {
-  const others = (used: readonly Layout[]): readonly WholeStick[] =>
-    layouts.filter((one) => !used.includes(one)).flatMap(({ sticks }) => sticks);
+  const profiles = profilesOf(problem);
+  const worth = (sticks: readonly WholeStick[]): number => creditOf(problem, sticks, profiles);
   for (const [at, one] of layouts.entries()) {
     for (const two of layouts.slice(at + 1)) {
       if (one.group !== two.group) continue;
-      const even = cutEvenly(one, two);
-      if (even !== undefined) return [...others([one, two]), ...even];
-      if (one.sticks.length > 1 || two.sticks.length > 1) continue;
-      for (const like of layouts) {
-        looks.left -= 1;
-        if (looks.left < 0) return undefined;
-        if (like === one || like === two || like.group !== one.group) continue;
-        if (!isWithin(like.weights, one.weights, two.weights)) continue;
-        const recut = cutLike(problem, one, two, like);
-        if (recut !== undefined) return [...others([one, two]), ...recut];
+      const sticks = [...one.sticks, ...two.sticks];
+      const pool = poolOf(one, two);
+      const thirds = layouts.filter(
+        (like) => like !== one && like !== two && like.group === one.group,
+      );
+      looks.left -= thirds.length + 1;
+      if (looks.left < 0) return undefined;
+      for (const like of [undefined, ...thirds]) {
+        const recut = recutLike(problem, sticks, pool, like);
+        if (recut === undefined || worth(recut) !== worth(sticks)) continue;
+        const others = layouts.filter((other) => other !== one && other !== two);
+        return [...others.flatMap((other) => other.sticks), ...recut];
       }
     }
   }
   return undefined;
 }
 
-/** Whether two lay-outs together have every length of a third; all stand heaviest first. */
-function isWithin(
-  wanted: readonly number[],
-  one: readonly number[],
-  two: readonly number[],
-): boolean {
-  let atOne = 0;
-  let atTwo = 0;
-  for (const weight of wanted) {
-    while ((one[atOne] ?? 0) > weight) atOne += 1;
-    while ((two[atTwo] ?? 0) > weight) atTwo += 1;
-    if (one[atOne] === weight) atOne += 1;
-    else if (two[atTwo] === weight) atTwo += 1;
-    else return false;
+/** How often the sticks of both lay-outs have each weight. */
+function poolOf(...layouts: readonly Layout[]): Map<number, number> {
+  const pool = new Map<number, number>();
+  for (const { counts, sticks } of layouts) {
+    for (const [weight, count] of counts) {
+      pool.set(weight, (pool.get(weight) ?? 0) + count * sticks.length);
+    }
   }
-  return true;
+  return pool;
 }
 
-/** Whether every length of both lay-outs comes a number of times that all their sticks share evenly. */
-function isEven(one: Layout, two: Layout): boolean {
-  const all = one.sticks.length + two.sticks.length;
-  const counts = new Map<number, number>();
-  for (const { weights, sticks } of [one, two]) {
-    for (const weight of weights) counts.set(weight, (counts.get(weight) ?? 0) + sticks.length);
-  }
-  for (const count of counts.values()) if (count % all !== 0) return false;
-  return true;
-}
-
-/** All sticks of two lay-outs cut alike, where every length divides evenly among them. */
-function cutEvenly(one: Layout, two: Layout): readonly WholeStick[] | undefined {
-  if (!isEven(one, two)) return undefined;
-  const sticks = [...one.sticks, ...two.sticks];
-  const byWeight = sortOut(sticks.flatMap(({ blocks }) => blocks));
-  return sticks.map((stick, at) => ({
-    ...stick,
-    blocks: [...byWeight.values()].flatMap((blocks) => {
-      const each = blocks.length / sticks.length;
-      return blocks.slice(at * each, (at + 1) * each);
-    }),
-  }));
-}
-
-/** Two odd sticks recut so that the first is like others, where the rest fits the second. */
-function cutLike(
+/** As many of the sticks as can be like a third, and the rest all alike; without a third all of them alike. */
+function recutLike(
   problem: StickProblem,
-  one: Layout,
-  two: Layout,
-  like: Layout,
+  sticks: readonly WholeStick[],
+  pool: ReadonlyMap<number, number>,
+  like: Layout | undefined,
 ): readonly WholeStick[] | undefined {
-  const [first] = one.sticks;
-  const [second] = two.sticks;
-  if (first === undefined || second === undefined) return undefined;
-  const byWeight = sortOut([...first.blocks, ...second.blocks]);
-  const blocks: Block[] = [];
-  for (const weight of like.weights) {
-    const block = byWeight.get(weight)?.pop();
-    if (block === undefined) return undefined;
-    blocks.push(block);
+  const wanted = like?.counts ?? new Map<number, number>();
+  let most = like === undefined ? 0 : sticks.length;
+  for (const [weight, count] of wanted) {
+    most = Math.min(most, Math.floor((pool.get(weight) ?? 0) / count));
   }
-  const rest = [...byWeight.values()].flat();
-  const used = rest.reduce((sum, { weight }) => sum + weight, 0);
-  if (rest.length === 0 || used > capacityOf(problem, second.supply)) return undefined;
-  return [
-    { ...first, blocks },
-    { ...second, blocks: rest.sort((a, b) => b.weight - a.weight) },
-  ];
+  for (let times = most; times >= (like === undefined ? 0 : 1); times -= 1) {
+    const rest = restOf(pool, wanted, times, sticks.length - times);
+    if (rest === undefined) continue;
+    const [first] = sticks;
+    if (first === undefined || heft(rest) > capacityOf(problem, first.supply)) continue;
+    return deal(sticks, wanted, times, rest);
+  }
+  return undefined;
+}
+
+/** What each of the other sticks is cut into; undefined where it isn't the same for all, or nothing. */
+function restOf(
+  pool: ReadonlyMap<number, number>,
+  wanted: ReadonlyMap<number, number>,
+  times: number,
+  others: number,
+): ReadonlyMap<number, number> | undefined {
+  const rest = new Map<number, number>();
+  for (const [weight, count] of pool) {
+    const left = count - times * (wanted.get(weight) ?? 0);
+    if (left === 0) continue;
+    if (others === 0 || left % others !== 0) return undefined;
+    rest.set(weight, left / others);
+  }
+  return others > 0 && rest.size === 0 ? undefined : rest;
+}
+
+function heft(counts: ReadonlyMap<number, number>): number {
+  return [...counts].reduce((sum, [weight, count]) => sum + weight * count, 0);
+}
+
+/** The first sticks are cut as wanted, all others into the rest. */
+function deal(
+  sticks: readonly WholeStick[],
+  wanted: ReadonlyMap<number, number>,
+  times: number,
+  rest: ReadonlyMap<number, number>,
+): readonly WholeStick[] {
+  const byWeight = sortOut(sticks.flatMap(({ blocks }) => blocks));
+  return sticks.map((stick, at) => {
+    const counts = at < times ? wanted : rest;
+    const blocks = [...byWeight].flatMap(([weight, left]) =>
+      left.splice(0, counts.get(weight) ?? 0),
+    );
+    return { ...stick, blocks };
+  });
 }
 
 /** Blocks by weight, heaviest first. */

@@ -30,7 +30,7 @@ export function sayReplaced(
   return [
     `${sayList(replaced)} ${were} made here before and will be replaced.`,
     stays
-      ? 'What is ticked under Cut on Cutting, and under Done on Pieces, stays as cut. Anything else that was typed there goes: other ticks, notes, rates, quantities.'
+      ? 'What is ticked beside sticks and pieces on Cutting, and under Done on Pieces, stays as cut. Anything else that was typed there goes: other ticks, notes, rates, quantities.'
       : 'Anything that was typed there goes: ticks, notes, rates, quantities.',
     ...(added.length === 0 ? [] : [`${sayList(added)} will be added.`]),
   ].join(' ');

@@ -2,18 +2,10 @@
 import type { Anchors } from '../grammar/anchors.ts';
 
 interface CuttingPlaces {
-  /** Of a stick: the number of its kept offcut. */
+  /** Of a stick: the length of its kept offcut. */
   readonly kept: string;
-  /** Of a profile's plan: what its sticks come to. */
-  readonly sticks: string;
-  readonly lumber: string;
-  readonly stickLength: string;
-  readonly keptLength: string;
-  /** How many are ticked as cut, or begun; and how many of their lengths are. */
-  readonly sticksCut: string;
-  readonly lengthsCut: string;
-  /** What its pieces' lengths are off from those on Pieces. */
-  readonly lengthsOff: string;
+  /** Of a profile: the first and the last row of its lay-outs. */
+  readonly layOuts: readonly [first: number, last: number];
   /** Of all profiles. */
   readonly allSticks: string;
   readonly allSticksCut: string;

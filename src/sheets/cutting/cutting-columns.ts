@@ -1,127 +1,262 @@
 /** The tables of the cutting sheet, one below the other on one grid, each with its columns. */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import { bare, columns, columnsOver, gridFor, left, noted, right } from '../grammar/columns.ts';
+import {
+  bare,
+  columns,
+  columnsOver,
+  gridFor,
+  left,
+  middle,
+  noted,
+  right,
+  type Column,
+  type Columns,
+  type HeadingFacts,
+} from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
-/** By which the columns of the boxes, of the numbers and of the pieces are found again. */
-export const CUTTING_HEADINGS = { cut: 'Cut', number: 'No.', piece: 'Piece' } as const;
+/**
+ * By which the columns of the boxes, and of sticks with their pieces' marks, are found again: each stands
+ * twice in either half. The profile whose sticks they are stands on the screen alone.
+ */
+export const CUTTING_HEADINGS = { cut: '✓', stick: 'Stick', profile: 'Profile' } as const;
 
-/** The pieces of a stick. Their headings are the sheet's own, and name the columns of the stick's row too. */
-export const PIECES = columns({
-  cut: left(CUTTING_HEADINGS.cut),
-  number: left(CUTTING_HEADINGS.number),
-  piece: left(CUTTING_HEADINGS.piece),
-  onPieces: right('No. on Pieces'),
-  length: right(({ unit }) => `Length (${unit})`),
-  part: left(({ unit }) => `Mark, part; or stick (${unit})`),
-  leftEnd: left('Left end, angle from square'),
-  leftPoint: left('Left, length is to the'),
-  rightEnd: left('Right end, angle from square'),
-  rightPoint: left('Right, length is to the'),
-  lie: left(({ unit }) => `Lay it; or offcut kept (${unit})`),
-  off: right(({ unit }) => `Less Pieces (${unit}), or cut`),
+/** Of the sheet as it was before sticks that are cut alike shared their rows: its ticks mean nothing here. */
+export const EARLIER_HEADINGS: readonly string[] = ['Cut', 'No.', 'Piece'];
+
+const inUnit =
+  (words: string) =>
+  ({ unit }: HeadingFacts): string =>
+    `${words} (${unit})`;
+
+/** For sums on the screen, without a line of its own in the headings that are printed. */
+function quiet(heading: Column['heading']): Column {
+  return { heading, style: 'quiet', wide: 1 };
+}
+
+/** Two halves side by side, a lay-out in each, and what their sums go by, which isn't printed. */
+export const HALVES = columns({
+  numberA: right('#'),
+  lengthA: right(inUnit('Length')),
+  leftA: left('Left end'),
+  rightA: left('Right end'),
+  cutA1: middle(CUTTING_HEADINGS.cut),
+  stickA1: left(CUTTING_HEADINGS.stick),
+  cutA2: middle(CUTTING_HEADINGS.cut),
+  stickA2: left(CUTTING_HEADINGS.stick),
+  gap: bare(),
+  numberB: right('#'),
+  lengthB: right(inUnit('Length')),
+  leftB: left('Left end'),
+  rightB: left('Right end'),
+  cutB1: middle(CUTTING_HEADINGS.cut),
+  stickB1: left(CUTTING_HEADINGS.stick),
+  cutB2: middle(CUTTING_HEADINGS.cut),
+  stickB2: left(CUTTING_HEADINGS.stick),
+  profile: quiet(CUTTING_HEADINGS.profile),
+  offA: quiet(inUnit('Less Pieces')),
+  sticksA: quiet('Sticks alike'),
+  stickLengthA: quiet(inUnit('Stick')),
+  keptA: quiet(inUnit('Offcut kept')),
+  timesA: quiet('Times'),
+  openA: quiet('To cut yet'),
+  doneA1: quiet('Cut'),
+  doneA2: quiet('Cut'),
+  offB: quiet(inUnit('Less Pieces')),
+  sticksB: quiet('Sticks alike'),
+  stickLengthB: quiet(inUnit('Stick')),
+  keptB: quiet(inUnit('Offcut kept')),
+  timesB: quiet('Times'),
+  openB: quiet('To cut yet'),
+  doneB1: quiet('Cut'),
+  doneB2: quiet('Cut'),
 });
 
-/** A stick's own row, over its pieces; sums take both by the same columns. */
-export const STICKS = columnsOver(PIECES, {
-  tick: ['cut'],
-  id: ['number', 'piece'],
-  lengthText: ['onPieces', 'length'],
-  length: ['part'],
-  which: ['leftEnd', 'leftPoint'],
-  rest: ['rightEnd', 'rightPoint'],
-  kept: ['lie'],
-  cutSoFar: ['off'],
-});
+type HalfColumn =
+  | 'number'
+  | 'length'
+  | 'left'
+  | 'right'
+  | 'cut1'
+  | 'stick1'
+  | 'cut2'
+  | 'stick2'
+  | 'profile'
+  | 'off'
+  | 'sticks'
+  | 'stickLength'
+  | 'kept'
+  | 'times'
+  | 'open'
+  | 'done1'
+  | 'done2';
 
-/** What the sticks and pieces of a profile come to. */
-export const SUMS = columnsOver(PIECES, {
-  tick: ['cut'],
-  label: ['number', 'piece'],
-  cuts: ['onPieces'],
-  pieceLength: ['length'],
-  stickLength: ['part'],
-  sticksLabel: ['leftEnd'],
-  sticks: ['leftPoint'],
-  keptLabel: ['rightEnd'],
-  kept: ['rightPoint'],
-  keptLength: ['lie'],
-  off: ['off'],
-});
+/** One half's columns by the same names as the other's. */
+export interface Half {
+  readonly table: Columns<HalfColumn>;
+  /** Over its bars. */
+  readonly first: number;
+  /** A stick's box, its name with the marks of its pieces below it, and how many of them are cut. */
+  readonly pairs: readonly (readonly [cut: HalfColumn, stick: HalfColumn, done: HalfColumn])[];
+}
 
-/** What the lumber of a profile costs, and how much of it is cut, under what its sticks come to. */
-export const COST = columnsOver(PIECES, {
-  label: ['number', 'piece'],
-  lumber: ['onPieces', 'length'],
-  sticksCutLabel: ['leftEnd'],
-  sticksCut: ['leftPoint'],
-  lengthsCutLabel: ['rightEnd'],
-  lengthsCut: ['rightPoint'],
-});
+const PAIRS = [
+  ['cut1', 'stick1', 'done1'],
+  ['cut2', 'stick2', 'done2'],
+] as const;
+
+/** Sticks that have room beside each other in a half, and in both. */
+export const STICKS_A_HALF = PAIRS.length;
+
+const A: Half = {
+  table: columnsOver(HALVES, {
+    number: ['numberA'],
+    length: ['lengthA'],
+    left: ['leftA'],
+    right: ['rightA'],
+    cut1: ['cutA1'],
+    stick1: ['stickA1'],
+    cut2: ['cutA2'],
+    stick2: ['stickA2'],
+    profile: ['profile'],
+    off: ['offA'],
+    sticks: ['sticksA'],
+    stickLength: ['stickLengthA'],
+    kept: ['keptA'],
+    times: ['timesA'],
+    open: ['openA'],
+    done1: ['doneA1'],
+    done2: ['doneA2'],
+  }),
+  first: HALVES.start('numberA'),
+  pairs: PAIRS,
+};
+const B: Half = {
+  table: columnsOver(HALVES, {
+    number: ['numberB'],
+    length: ['lengthB'],
+    left: ['leftB'],
+    right: ['rightB'],
+    cut1: ['cutB1'],
+    stick1: ['stickB1'],
+    cut2: ['cutB2'],
+    stick2: ['stickB2'],
+    profile: ['profile'],
+    off: ['offB'],
+    sticks: ['sticksB'],
+    stickLength: ['stickLengthB'],
+    kept: ['keptB'],
+    times: ['timesB'],
+    open: ['openB'],
+    done1: ['doneB1'],
+    done2: ['doneB2'],
+  }),
+  first: HALVES.start('numberB'),
+  pairs: PAIRS,
+};
+export const BOTH = [A, B] as const;
+
+/** What is printed ends here. */
+export const PRINTED_COLUMNS = HALVES.end('stickB2') + 1;
+
+/** First and last column of the page, from 0. */
+export const ALL = [0, PRINTED_COLUMNS - 1] as const;
 
 /** A choice that the shop makes once. */
 export const CHOICE = columns({
   tickUpper: bare(),
-  upper: bare(2),
+  upper: bare(3),
   tickLower: bare(),
-  lower: bare(),
-  words: bare(7),
+  lower: bare(3),
+  words: bare(9),
 });
 
-/** How boards are ripped. */
-export const RIPS = columns({ tick: bare(), words: bare(11) });
+/** How boards are ripped, and what is said of a lay-out. */
+export const RIPS = columns({ tick: bare(), words: bare(16) });
+
+/** Lengths to stop at, and how often: five side by side. */
+export const STOPS = columnsOver(HALVES, {
+  length1: ['numberA', 'lengthA'],
+  times1: ['leftA'],
+  length2: ['rightA'],
+  times2: ['cutA1', 'stickA1'],
+  length3: ['cutA2', 'stickA2'],
+  times3: ['gap', 'lengthB'],
+  length4: ['leftB'],
+  times4: ['rightB'],
+  length5: ['cutB1', 'stickB1'],
+  times5: ['cutB2', 'stickB2'],
+});
+export const STOPS_ACROSS = [
+  ['length1', 'times1'],
+  ['length2', 'times2'],
+  ['length3', 'times3'],
+  ['length4', 'times4'],
+  ['length5', 'times5'],
+] as const;
 
 /** What is pulled and bought. */
 export const PICKS = columns({
   tick: noted(null),
   lot: noted('Lot'),
-  what: noted('What', 2),
-  count: noted('How many'),
-  from: noted('From'),
-  numbers: noted('Chalk these numbers on them', 2),
-  profiles: noted('To cut', 3),
-  off: noted('Less Production'),
+  what: noted('What', 4),
+  count: noted('How many', 2),
+  from: noted('From', 3),
+  numbers: noted('Chalk on them', 2),
+  profiles: noted('To cut', 4),
+  off: quiet('Less Production'),
 });
 
 export const OFFCUTS = columns({
-  tick: left('Kept'),
-  number: left('No.'),
-  label: left('Write on it'),
-  wide: left('Wide'),
-  length: right(({ unit }) => `Length (${unit})`),
-  thick: left('Thick'),
-  of: left('Of'),
-  what: left('What it is'),
-  from: left('Cut from'),
-  place: left('Kept where'),
+  tick: noted(null),
+  label: noted('Write on it', 2),
+  what: noted('What it is'),
+  wide: noted('Wide', 2),
+  length: { ...noted(inUnit('Length'), 2), style: 'stickRight' },
+  thick: noted('Thick', 3),
+  of: noted('Of'),
+  from: noted('Cut from', 3),
+  place: noted('Kept where', 2),
 });
 
-/** All profiles, at the end. */
+/** All profiles, at the end; what other sheets and its own checks go by isn't printed. */
 export const SUMMARY = columns({
-  tick: bare(),
-  profile: left('Profile', 2),
-  sticks: right('Sticks'),
-  lumber: right(({ currency }) => `Lumber (${currency})`),
-  stickLength: right(({ unit }) => `Sticks (${unit})`),
-  keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
-  off: right(({ unit }) => `Lengths, less those on Pieces (${unit})`),
-  sticksOff: right(({ unit }) => `Sticks, less those planned (${unit})`),
-  sticksCut: right('Sticks cut or begun'),
-  lengthsCut: right('Lengths cut'),
+  profile: left('Profile', 4),
+  sticks: right('Sticks', 2),
+  stickLength: right(inUnit('Sticks'), 2),
+  kept: right('Offcuts kept', 3),
+  keptLength: right(inUnit('Offcuts')),
+  cuts: right('Lengths'),
+  sticksCut: right('Begun or cut', 2),
+  lengthsCut: right('Lengths cut', 2),
+  lumber: quiet('Lumber'),
+  // Under what lay-outs differ by, in their column.
+  off: quiet('Less Pieces'),
+  pieceLength: quiet(inUnit('Lengths')),
+  sticksOff: quiet('Less planned'),
 });
 
-export const GRID = gridFor(
-  [4, 4, 23, 8.5, 11, 11.5, 16, 17.5, 16, 17.5, 16.5, 10.5],
-  [PIECES, STICKS, SUMS, COST, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
-);
-
-/** First and last column of the sheet, from 0. */
-export const ALL = [0, GRID.length - 1] as const;
+/**
+ * As wide as a page lying on its side, at its full size: what is read at arm's length. The narrowest paper has
+ * 960 pixels between its margins.
+ */
+const HALF = [2.2, 10.4, 13.2, 13.2, 2.7, 8.7, 2.7, 8.7] as const;
+const GAP = 0.2;
+const ON_SCREEN = 12;
+export const GRID = gridFor([...HALF, GAP, ...HALF, ON_SCREEN] as [number, ...number[]], [
+  HALVES,
+  CHOICE,
+  RIPS,
+  PICKS,
+  OFFCUTS,
+  SUMMARY,
+]);
+export const PRINTED_GRID = GRID.slice(0, PRINTED_COLUMNS);
 
 /** Programs round the widths of columns; a drawing that reached past the last would shrink the page. */
 const AIR_MM = 1.5;
 
-const WIDTH_POINTS = GRID.reduce((all, { width }) => all + columnPoints(width), 0);
+const HALF_POINTS = HALF.reduce((all, width) => all + columnPoints(width), 0);
 
-/** Width of a drawing over all columns, in millimetres. */
-export const BAR_WIDTH_MM = (WIDTH_POINTS / POINTS_PER_INCH) * MM_PER_INCH - AIR_MM;
+/** Width of a drawing over all columns of a half, in millimetres. */
+export const BAR_WIDTH_MM = (HALF_POINTS / POINTS_PER_INCH) * MM_PER_INCH - AIR_MM;

@@ -1,7 +1,8 @@
-/** The cutting sheet: what is pulled and ripped, then every stick with its pieces in the order they are cut. */
+/** The cutting sheet: what is pulled, stopped at and ripped, then every lay-out with the sticks that are cut like it. */
 import { sayFault } from '../../core/faults/fault.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import { listJoints } from '../../planning/joints.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import type { CutPiece, JobPlan } from '../../planning/job-plan.ts';
 import { Anchors } from '../grammar/anchors.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -15,14 +16,24 @@ import { pieceNumbers } from '../numbered-pieces.ts';
 import { numberIn } from '../words/print-length.ts';
 import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { cutSticksFormula, sayCutSticks } from '../words/tick-marks.ts';
-import { ALL, GRID, PIECES } from './cutting-columns.ts';
+import {
+  ALL,
+  BOTH,
+  GRID,
+  HALVES,
+  PRINTED_COLUMNS,
+  PRINTED_GRID,
+  STICKS_A_HALF,
+} from './cutting-columns.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { addGroup, type CuttingDraft } from './cutting-group.ts';
-import { BARS, ON_BOARDS, sayHow, sayMostBars } from './cutting-words.ts';
+import { BARS, HOW_IT_LIES, ON_BOARDS, sayHow, sayMostBars } from './cutting-words.ts';
 import { addSummary } from './cutting-summary.ts';
 import { addOffcuts } from './offcut-list.ts';
 import { PagedRows, spreadRow } from '../grammar/paged-rows.ts';
+import { listLayOuts } from './lay-outs.ts';
 import { addPickList } from './pick-list.ts';
+import { addStops } from './stop-blocks.ts';
 import { lettersOf, listLots } from '../stock-lots.ts';
 
 /**
@@ -41,14 +52,22 @@ export function draftCutting(
 ): { readonly finish: () => SheetDescription } {
   const { shop } = plan.job;
   const sticks = plan.profiles.flatMap((one) => one.sticks);
-  const draft = new SheetDraft(SHEET_NAMES.cutting, GRID, true);
-  const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, GRID, 'landscape'));
+  const draft = new SheetDraft(SHEET_NAMES.cutting, GRID, true, PRINTED_COLUMNS);
+  const pages = new PagedRows(draft, GRID, roomForRows(shop.paper, PRINTED_GRID, 'landscape'));
   const onBoards = sticks.some(({ item }) => item.stretch !== undefined) ? ON_BOARDS : '';
   const pieces = plan.profiles.flatMap((one) => one.sticks.flatMap((stick) => stick.pieces));
   const onThisSheet: CuttingAnchors = new Anchors(SHEET_NAMES.cutting);
+  const reading = { shop, joints: listJoints(plan), numbers: pieceNumbers(plan) };
+  const layOuts = new Map(
+    plan.profiles.map((planned) => {
+      const { profile, sticks: own } = planned;
+      return [planned, listLayOuts(own, profile, reading, STICKS_A_HALF)] as const;
+    }),
+  );
+  const bars = [...layOuts.values()].reduce((all, own) => all + own.length, 0);
   const verdict = verdictRow(
     () => acrossSheets.at('verdictOnProduction'),
-    [0, PIECES.end('rightEnd')],
+    [0, HALVES.end('gap')],
     cutSoFar(plan, onThisSheet),
   );
   const [, verdictAt = 1] = pages.add([
@@ -57,11 +76,12 @@ export function draftCutting(
     spreadRow(sayHow(shop), 'note', ALL),
   ]);
   markVerdict(draft, verdictAt, 0);
-  const heads = pages.addRepeated(PIECES.headings(shop));
+  const heads = pages.addRepeated(HALVES.headings(shop));
   pages.add([
     spreadRow(CROSSCUT_CAUTION, 'caution', ALL),
     spreadRow(JUDGMENT_CAUTION, 'caution', ALL),
-    spreadRow(`${BARS}${onBoards}${sayMostBars(sticks.length, MOST_BARS)}`, 'note', ALL),
+    spreadRow(HOW_IT_LIES, 'note', ALL),
+    spreadRow(`${BARS}${onBoards}${sayMostBars(bars, MOST_BARS)}`, 'note', ALL),
     { cells: [] },
   ]);
   for (const one of plan.cautions.filter(({ code }) => code === 'job.cut-have-changed')) {
@@ -69,6 +89,7 @@ export function draftCutting(
   }
   const lots = listLots(plan);
   addPickList(pages, lots, shop, acrossSheets);
+  addStops(pages, plan, onThisSheet);
   const lengths = sticks.flatMap(({ length, offcut, pieces }) => [
     length,
     offcut,
@@ -80,13 +101,13 @@ export function draftCutting(
     plan,
     acrossSheets,
     onThisSheet,
+    layOuts,
+    styles: lengthStyles(lengths, shop.unit),
     facts: {
-      shop,
+      ...reading,
       letters: lettersOf(lots),
-      joints: listJoints(plan),
-      styles: lengthStyles(lengths, shop.unit),
-      numbers: pieceNumbers(plan),
       cutAt: new Map(),
+      onThisSheet,
       offOnPieces: (number) => {
         const [numbers, off] = [acrossSheets.at('numbersOnPieces'), acrossSheets.at('offOnPieces')];
         // Its own place first, which is quick; a list that was sorted is searched.
@@ -96,17 +117,19 @@ export function draftCutting(
     },
   };
   for (const group of plan.groups) addGroup(cutting, group);
+  const lastOfLayOuts = draft.next - 1;
   placePieces(cutting, pieces);
   addOffcuts(cutting);
   addSummary(cutting);
-  const isOff = PIECES.inColumn('off', heads + 1);
-  // Beside a length, that is; a stick's own row says there how many of its lengths are cut.
-  const ofLength = PIECES.inColumn('length', heads + 1);
-  draft.highlight(
-    PIECES.area(heads + 1, draft.next - 1),
-    `AND(ISNUMBER(${ofLength}),ISNUMBER(${isOff}),${isOff}<>0)`,
-    'caution',
-  );
+  for (const { table, first } of BOTH) {
+    const isOff = table.inColumn('off', heads + 1);
+    const from = cellName(heads, first);
+    draft.highlight(
+      `${from}:${table.at('stick2', lastOfLayOuts)}`,
+      `AND(ISNUMBER(${isOff}),${isOff}<>0)`,
+      'caution',
+    );
+  }
   return {
     finish: () =>
       draft.finish(
@@ -132,10 +155,10 @@ function cutSoFar(plan: JobPlan, onThisSheet: CuttingAnchors): SheetRow {
   };
   const value = `${sayCutSticks(totals.sticksCut, totals.sticks)}, ${cut}${rest}`;
   return {
-    ...PIECES.loose({
-      rightPoint: sum(formula, value, all < MOST_IN_LARGE ? 'label' : 'quietLabel'),
+    ...HALVES.loose({
+      lengthB: sum(formula, value, all < MOST_IN_LARGE ? 'label' : 'quietLabel'),
     }),
-    joins: [[PIECES.start('rightPoint'), PIECES.end('off')]],
+    joins: [[HALVES.start('lengthB'), HALVES.end('stickB2')]],
   };
 }
 

@@ -6,12 +6,13 @@ import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
+import { GLYPHS_MEAN } from '../words/say-ends.ts';
 import { proofOfGroup, sayCost, sayProof } from '../words/say-proof.ts';
 import { sayCutSticks } from '../words/tick-marks.ts';
-import { railOf, type EdgeMark } from './how-it-lies.ts';
+import { railOf, sayLie, type EdgeMark } from './how-it-lies.ts';
 
 export const BARS =
-  'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut. A slanted end shows which side runs long: above, the side to the wall or the outer edge; below, the face. How far it slants is not to scale.';
+  'In the bars: hatched is trimmed off or waste, dark is an offcut to keep, a black line is a cut; a slanted end shows which side runs long, not how far.';
 
 /** Where a stick is a clear stretch of a board with defects. */
 export const ON_BOARDS =
@@ -20,13 +21,24 @@ export const ON_BOARDS =
 export function sayHow(shop: Shop): string {
   const { endTrim, crosscutKerf } = shop;
   const trim = `Each stick loses ${printExact(endTrim, shop)} at either end; ${printExact(crosscutKerf, shop)} goes with each cut.`;
-  return `${trim} Tick a stick when it is cut, or each piece of it: what is ticked stays when the job is planned again. Pieces stand in the order they are cut, short ones first while the stick is long. Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
+  return `${trim} Sticks that are cut alike stand in one block: each length once, from long point to long point, and a column of marks for each stick, #12 A3 its number and the stick that it is cut from (I1/2 is the second blank of board I1). Tick a stick when it is cut, or each piece of it: what is ticked stays when the job is planned again. Pieces stand in the order they are cut, short ones first while the stick is long.`;
 }
 
-/** What stands for the bars of more sticks than are drawn. */
-export function sayMostBars(sticks: number, most: number): string {
-  if (sticks <= most) return '';
-  return ` The first ${most} sticks have a bar; with all ${sticks} drawn, programs could hardly open this workbook. The rows of each stick say all that its bar would.`;
+/** Beside the profile, how it lies and what its angles are from. */
+export function sayHowCut(profile: Profile): string {
+  const angles =
+    profile.spring === undefined
+      ? "Miters from square; a cope's angle is the corner of its walls."
+      : 'On its back, miter from square and bevel from upright.';
+  return `Lay it ${sayLie(profile)}. ${angles}`;
+}
+
+export const HOW_IT_LIES = `${GLYPHS_MEAN} Left and right are as you face the molding on its wall: lay it face up, the edge that goes up the wall (a casing's outer edge) away from you, and left is at your left.`;
+
+/** What stands for the bars of more lay-outs than are drawn. */
+export function sayMostBars(layOuts: number, most: number): string {
+  if (layOuts <= most) return '';
+  return ` The first ${most} lay-outs have a bar; with all ${layOuts} drawn, programs could hardly open this workbook. The rows of each say all that its bar would.`;
 }
 
 /** A choice that the shop makes once for a profile. */
@@ -43,13 +55,24 @@ const SPARE_FIRST =
 const OTHERS_FIRST =
   'Where it is not said otherwise below, crosscut the set-up spare off first, for trial cuts. Then cut the coves on the whole blanks, and crosscut them afterwards.';
 
-/** What it costs, how near the least possible that is, how it is cut, and what is done first. */
-export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], shop: Shop): string {
-  const { currency, decimalSign } = shop;
+/** What a group's sticks cost, and how near the least possible that is: on the screen, for it is no shop's print. */
+export function sayGroupCost(group: CuttingGroup, { currency, decimalSign }: Shop): string {
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
-  const feet = (value: number): string => formatFixed(value, 1, decimalSign);
-  const { layouts, boardFeetBought, boardFeetUsed, cut } = group;
   const proof = proofOfGroup(group);
+  const cut = group.cut === undefined ? '' : ' What is cut already is in it, at its cost.';
+  return `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.${cut}`;
+}
+
+/** How many sticks, how they are cut, and what is done first. */
+/** @param layOuts into how many lay-outs they go, ends and all */
+export function sayGroup(
+  group: CuttingGroup,
+  plans: readonly ProfilePlan[],
+  layOuts: number,
+  shop: Shop,
+): string {
+  const feet = (value: number): string => formatFixed(value, 1, shop.decimalSign);
+  const { boardFeetBought, boardFeetUsed, cut } = group;
   const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
   const area =
     boardFeetBought === undefined || boardFeetUsed === undefined
@@ -59,11 +82,8 @@ export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], sho
         ];
   const isMade = plans.some(({ profile }) => profile.make !== 'buy');
   return [
-    `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.`,
-    `${count(sticks, 'stick')} in ${count(layouts, 'lay-out')}.`,
-    ...(cut === undefined
-      ? []
-      : [`${sayCutSticks(cut.sticks, sticks)} already, at their cost in it.`]),
+    `${count(sticks, 'stick')} in ${count(layOuts, 'lay-out')}.`,
+    ...(cut === undefined ? [] : [`${sayCutSticks(cut.sticks, sticks)} already.`]),
     ...area,
     ...(isMade ? [sayFirst(plans, shop)] : []),
   ].join(' ');

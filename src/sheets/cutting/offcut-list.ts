@@ -1,20 +1,14 @@
 /** Offcuts to keep, and blanks that nothing was cut from: a row each, with what to write on it. */
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import { numberIn } from '../words/print-length.ts';
-import {
-  cell,
-  sum,
-  type DraftCell,
-  type SheetDraft,
-  type SheetRow,
-} from '../grammar/sheet-draft.ts';
+import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { ALL, OFFCUTS } from './cutting-columns.ts';
 import type { CuttingDraft } from './cutting-group.ts';
 import { listKept, type Kept } from '../kept-offcuts.ts';
-import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
+import { spreadRow } from '../grammar/paged-rows.ts';
 
-export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDraft): void {
+export function addOffcuts({ pages, plan, facts, onThisSheet }: CuttingDraft): void {
   const { unit } = plan.job.shop;
   const list = plan.groups.flatMap((group) => listKept(plan, group, facts.letters));
   pages.hold(spreadRow('Offcuts to keep', 'section', ALL));
@@ -26,10 +20,9 @@ export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDr
     list.map(({ length }) => length),
     unit,
   );
-  const rows = list.map((one, index) =>
+  const rows = list.map((one) =>
     OFFCUTS.row({
       tick: cell(null, 'tick'),
-      number: cell(index + 1, 'rowWhole'),
       label: cell(one.label, 'rowStrong'),
       wide: cell(one.wide, 'row'),
       length: numberCell(one, numberIn(one.length, unit), styles, onThisSheet),
@@ -40,7 +33,9 @@ export function addOffcuts({ draft, pages, plan, facts, onThisSheet }: CuttingDr
       place: cell(null, 'row'),
     }),
   );
-  addList(draft, pages, OFFCUTS.headings(plan.job.shop), rows);
+  const heads = OFFCUTS.headings(plan.job.shop);
+  pages.hold(heads);
+  for (const row of rows) pages.add([row], [heads]);
   pages.add([{ cells: [] }]);
 }
 
@@ -53,20 +48,4 @@ function numberCell(
 ): DraftCell {
   if (stick === undefined) return cell(value, styles.row);
   return sum(onThisSheet.at('kept', stick), value, styles.row);
-}
-
-/** A table proper on one page; a longer list has its headings on each. */
-function addList(
-  draft: SheetDraft,
-  pages: PagedRows,
-  heads: SheetRow,
-  rows: readonly SheetRow[],
-): void {
-  if (pages.fitOnPage([heads, ...rows])) {
-    const [top = 1] = pages.add([heads, ...rows]);
-    draft.addTable('Offcuts', top, top + rows.length, OFFCUTS.width);
-    return;
-  }
-  pages.hold(heads);
-  for (const row of rows) pages.add([row], [heads]);
 }

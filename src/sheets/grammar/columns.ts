@@ -119,7 +119,12 @@ export class Columns<Name extends string> {
     return `${this.at(name, first)}:${this.at(name, last)}`;
   }
 
-  /** The same, its rows kept where the formula is copied: `G$4:G$9`. */
+  /** Cells of several columns beside each other, from row to row: `G4:H9`. */
+  rangeTo(from: Name, to: Name, first: number, last: number): string {
+    return `${this.at(from, first)}:${cellName(last - 1, this.end(to))}`;
+  }
+
+  /** A column's cells, its rows kept where the formula is copied: `G$4:G$9`. */
   rowsOf(name: Name, first: number, last: number): string {
     return `${this.inRow(name, first)}:${this.inRow(name, last)}`;
   }

@@ -5,10 +5,11 @@ import type { StyleName } from './styles.ts';
 
 const FINEST_FRACTION = 64;
 
-/** Styles of one column's cells: alone, in a list, on a row that gathers, in a sum. */
+/** Styles of one column's cells: alone, in a list, what a saw is set to, on a row that gathers, in a sum. */
 export interface LengthStyles {
   readonly plain: StyleName;
   readonly row: StyleName;
+  readonly cut: StyleName;
   readonly stick: StyleName;
   readonly total: StyleName;
 }
@@ -16,12 +17,14 @@ export interface LengthStyles {
 const FRACTIONS: LengthStyles = {
   plain: 'fraction',
   row: 'rowFraction',
+  cut: 'cutFraction',
   stick: 'stickFraction',
   total: 'totalFraction',
 };
 const DECIMALS: LengthStyles = {
   plain: 'number',
   row: 'rowNumber',
+  cut: 'cutNumber',
   stick: 'stickNumber',
   total: 'totalNumber',
 };

@@ -81,8 +81,16 @@ export class PagedRows {
 
   /** Whether rows, with those that are held, have room on one page, be it a new one. */
   fitOnPage(rows: readonly SheetRow[]): boolean {
-    const high = [...this.#held, ...rows].reduce((sum, row) => sum + this.#pointsOf(row), 0);
-    return this.#repeated + high <= this.#most;
+    return this.#repeated + this.#highOf(rows) <= this.#most;
+  }
+
+  /** Whether they have room on the page as it is. */
+  hasRoomFor(rows: readonly SheetRow[]): boolean {
+    return this.#used + this.#highOf(rows) <= this.#most;
+  }
+
+  #highOf(rows: readonly SheetRow[]): number {
+    return [...this.#held, ...rows].reduce((sum, row) => sum + this.#pointsOf(row), 0);
   }
 
   #fits(points: number): boolean {

@@ -89,12 +89,13 @@ export const STYLES = {
   rowRight: { wrap: true, border: 'hair', align: 'right' },
   rowCenter: { wrap: true, border: 'hair', align: 'center' },
   rowNumber: { border: 'hair', align: 'right', format: '0.0###_)' },
+  // What the saw's stop is set to.
+  cutFraction: { border: 'hair', bold: true, size: 11, format: '# ??/??_)', align: 'right' },
+  cutNumber: { border: 'hair', bold: true, size: 11, align: 'right', format: '0.0###_)' },
+  rowTimes: { border: 'hair', format: '"× "#,##0', align: 'left' },
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
   // What two sheets differ by: nothing is shown of what agrees.
   rowOff: { border: 'hair', align: 'right', bold: true, format: '+0.0##;-0.0##;""' },
-  // How many lengths of a stick are cut: nothing is shown of one that is whole.
-  stickCut: { bold: true, fill: BAND, align: 'right', format: '0" cut";;""' },
-  totalOff: { bold: true, border: 'top', align: 'right', format: '+0.0##;-0.0##;""' },
   rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00_)' },
   stick: { bold: true, fill: BAND, wrap: true },
   stickRight: { bold: true, fill: BAND, wrap: true, align: 'right' },

@@ -181,7 +181,7 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Ticks',
-    'Ticked under Cut on Cutting, or under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
+    'Cutting has sticks that are cut alike in one block: each length once, with both ends, and a box and marks for each stick. Ticked there, or with its pieces under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
   ],
   [
     'Labels',

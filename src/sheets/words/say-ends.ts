@@ -28,8 +28,11 @@ const GLYPHS: Readonly<Record<'left' | 'right', Readonly<Record<EndShape, string
   right: { square: '▌', 'long behind': '◤', 'long in front': '◣' },
 };
 
-/** What the glyphs mean, for a sheet that has them. */
-export const GLYPH_LEGEND = `Ends as seen from above, wall (or a casing's outer edge) up: ${GLYPHS.left['long behind']} ${GLYPHS.right['long behind']} long at the wall, ${GLYPHS.left['long in front']} ${GLYPHS.right['long in front']} long at the face, ${GLYPHS.left.square} ${GLYPHS.right.square} square. A miter's angle is from square, a cope's is the corner of the walls; the two angles of a corner stand on Set-ups.`;
+/** What the glyphs mean. */
+export const GLYPHS_MEAN = `Ends as seen from above, wall (or a casing's outer edge) up: ${GLYPHS.left['long behind']} ${GLYPHS.right['long behind']} long at the wall, ${GLYPHS.left['long in front']} ${GLYPHS.right['long in front']} long at the face, ${GLYPHS.left.square} ${GLYPHS.right.square} square.`;
+
+/** The same with what the angles are of, for a sheet that has neither of a crown's two. */
+export const GLYPH_LEGEND = `${GLYPHS_MEAN} A miter's angle is from square, a cope's is the corner of the walls; the two angles of a corner stand on Set-ups.`;
 
 /** `◥ miter 45°`. */
 export function drawEnd(side: 'left' | 'right', { shape, least }: EndWords): string {
