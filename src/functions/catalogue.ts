@@ -11,6 +11,7 @@ import { cut } from './worksheet/cut.ts';
 import { feasible } from './worksheet/feasible.ts';
 import { inches } from './worksheet/inches.ts';
 import { inchText } from './worksheet/inch-text.ts';
+import { match } from './worksheet/match.ts';
 import { outline } from './worksheet/outline.ts';
 import { passes } from './worksheet/passes.ts';
 import { passHeights } from './worksheet/pass-heights.ts';
@@ -158,6 +159,19 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.INCHTEXT(3.54, 32)',
     call: inchText,
+  },
+  {
+    id: 'MATCH',
+    name: 'COVE.MATCH',
+    description: "The setting whose cove comes nearest to points traced off an existing molding: approach in degrees from the blade line, tilt in degrees from upright, height of the highest tooth, width, depth and off-center of the cove that it cuts, the farthest miss, all in inches, and what is to be said of it in words. The first and last point lie on the face. Read your saw's manual first: some forbid this cut.",
+    parameters: [
+      { name: 'points', optional: false, description: 'The points, a range of two columns, in order along the profile: how far across, and how far into the wood from there; inches, or texts such as 1 3/8 or 35 mm. The first and last lie on the flats. Rows that are blank are skipped.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'painted', optional: true, description: 'The word yes where paint lies on the molding, which only adds to it; no, or left out, for bare wood.' },
+    ],
+    example: '=COVE.MATCH({0,0;0.4,0;0.7,0.36;1.1,0.62;1.6,0.74;2.1,0.74;2.6,0.62;3,0.36;3.3,0;3.7,0})',
+    call: match,
   },
   {
     id: 'OUTLINE',

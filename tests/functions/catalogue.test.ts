@@ -34,6 +34,7 @@ const SIGNATURES = {
   FEASIBLE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   INCHES: 'length',
   INCHTEXT: 'inches, [denominator]',
+  MATCH: 'points, [bladeDiameter], [kerf], [painted]',
   OUTLINE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [points]',
   PASSES: 'depth, [firstPass], [step], [lastPass]',
   PASSHEIGHTS: 'depth, [firstPass], [step], [lastPass]',
@@ -114,7 +115,7 @@ describe('the catalogue', () => {
           ? cell
               .slice(1, -1)
               .split(';')
-              .map((one) => [Number(one)])
+              .map((row) => row.split(',').map(Number))
           : [[cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"') : Number(cell)]],
       );
       const results = entry.call(...ranges).flat();
