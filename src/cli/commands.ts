@@ -5,6 +5,7 @@ import { COMPARE } from './compare.ts';
 import { CUT } from './cut.ts';
 import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
+import { MATCH } from './match.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
 import { RATES } from './rates.ts';
@@ -21,6 +22,7 @@ export const COMMANDS: readonly Command[] = [
   RUNS,
   RATES,
   SETUPS,
+  MATCH,
   CUT,
   DEMO,
   SERVE,

@@ -45,7 +45,7 @@ describe('A 0 in the place of a blank', () => {
       const needed = NEEDED[id]!;
       const upTo = [...needed, ...Array.from({ length: at - needed.length }, () => null)];
       const ranges = (cells: readonly unknown[]): Range[] =>
-        cells.map((cell) => (Array.isArray(cell) ? cell : one(cell)));
+        cells.map((cell) => (Array.isArray(cell) ? (cell as unknown[][]) : one(cell)));
       expect(call(id, ...ranges([...upTo, 0]))).toEqual(call(id, ...ranges(needed)));
     },
   );

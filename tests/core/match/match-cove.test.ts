@@ -105,7 +105,12 @@ describe('A trace without noise', () => {
       expect(best.settings[0]?.deepSide).toBe('right');
     }
     expect(answer({ points: twice }).trace.doubles).toBe(laid.length);
-    const shuffled = [...laid.slice(0, 10), ...laid.slice(20, 30), ...laid.slice(10, 20), ...laid.slice(30)];
+    const shuffled = [
+      ...laid.slice(0, 10),
+      ...laid.slice(20, 30),
+      ...laid.slice(10, 20),
+      ...laid.slice(30),
+    ];
     expect(answer({ points: shuffled }).best.settings[0]?.width).toBeCloseTo(cove.width, 5);
     expect(answer({ points: backward }).trace.isReordered).toBe(false);
   });
