@@ -12,15 +12,18 @@ import { feasible } from './worksheet/feasible.ts';
 import { inches } from './worksheet/inches.ts';
 import { inchText } from './worksheet/inch-text.ts';
 import { match } from './worksheet/match.ts';
+import { nearest } from './worksheet/nearest.ts';
 import { outline } from './worksheet/outline.ts';
 import { passes } from './worksheet/passes.ts';
 import { passHeights } from './worksheet/pass-heights.ts';
 import { railMarks } from './worksheet/rail-marks.ts';
 import { raked } from './worksheet/raked.ts';
+import { reach } from './worksheet/reach.ts';
 import { reason } from './worksheet/reason.ts';
 import { setup } from './worksheet/setup.ts';
 import { sticks } from './worksheet/sticks.ts';
 import { tilt } from './worksheet/tilt.ts';
+import { trial } from './worksheet/trial.ts';
 
 // A line an argument, so that a change reads as one.
 // prettier-ignore
@@ -174,6 +177,22 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     call: match,
   },
   {
+    id: 'NEAREST',
+    name: 'COVE.NEAREST',
+    description: 'The nearest cove that can be made where one can\'t: a row for each size that may change alone, what changes and what it becomes in inches, the least change first; "none this way" where no change of it helps. Takes the same arguments as COVE.FEASIBLE, from single cells; one row, "as asked", where it can be made.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'stockThickness', optional: true, description: 'Thickness of the blank, of which 1/4 in must stay above the cove: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out or 0.' },
+      { name: 'stockWidth', optional: true, description: 'Width of the blank, of which 1/8 in must stay flat on each side of the cove: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out or 0.' },
+    ],
+    example: '=COVE.NEAREST(6, "5/8", "3/8")',
+    call: nearest,
+  },
+  {
     id: 'OUTLINE',
     name: 'COVE.OUTLINE',
     description: "Points of a cove's outline, one below the other, from the near edge over the deepest line to the far edge, such as a chart of points is drawn from: how far across from the near edge, and how deep, in inches.",
@@ -247,6 +266,19 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     call: raked,
   },
   {
+    id: 'REACH',
+    name: 'COVE.REACH',
+    description: 'The widest cove that a blade cuts at a depth, or at a column of depths, a row each: by an approach up to 75 degrees from the blade line, up to 60 (steeper loads the blade from the side) and up to 45; inches.',
+    parameters: [
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.REACH({0.5;0.75;1})',
+    call: reach,
+  },
+  {
     id: 'REASON',
     name: 'COVE.REASON',
     description: 'Says in words why a cove can\'t be made, every reason on a line of its own, then what to be careful of ("Caution: …"); nothing where nothing is to be said. Takes the same arguments as COVE.FEASIBLE.',
@@ -303,5 +335,22 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.TILT("3 5/8", "7/8", "3/8")',
     call: tilt,
+  },
+  {
+    id: 'TRIAL',
+    name: 'COVE.TRIAL',
+    description: 'What to move after a trial cut that was measured: by how many degrees the approach from the blade line and the tilt from upright, by how many inches the height, more or (below 0) less than they read now; and in words what was likely wrong. Unplug the saw before you set it.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove aimed at: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove aimed at: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far its deepest line lies from the middle, 0 for none: inches, or a text such as 3/8 or 10 mm.' },
+      { name: 'measuredWidth', optional: false, description: 'Width of the trial cut: inches, or a text such as 3 9/16 or 90.5 mm.' },
+      { name: 'measuredDepth', optional: false, description: 'Depth of the trial cut: inches, or a text such as 27/32 or 21.5 mm.' },
+      { name: 'measuredOffCenter', optional: true, description: 'How far its deepest line lies from its middle, below 0 toward the near rail: inches, or a text such as 5/16 or 8 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.TRIAL("3 5/8", "7/8", "3/8", "3 11/16", "57/64", "3/8")',
+    call: trial,
   },
 ];

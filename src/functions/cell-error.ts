@@ -61,6 +61,9 @@ export const CELL_ERRORS = {
   'match.crosses': BAD_INPUT,
   'match.too-little': BAD_INPUT,
   'match.point-half': BAD_INPUT,
+  'trial.no-set-up': NO_ANSWER,
+  'trial.not-this-blade': NO_ANSWER,
+  'trial.another-cove': NO_ANSWER,
   'match.two-columns': BAD_INPUT,
 
   'cove.too-wide': NO_ANSWER,

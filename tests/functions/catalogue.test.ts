@@ -34,6 +34,10 @@ const SIGNATURES = {
   FEASIBLE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   INCHES: 'length',
   INCHTEXT: 'inches, [denominator]',
+  NEAREST: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
+  REACH: 'depth, [offCenter], [bladeDiameter], [kerf]',
+  TRIAL:
+    'width, depth, offCenter, measuredWidth, measuredDepth, [measuredOffCenter], [bladeDiameter], [kerf]',
   MATCH: 'points, [bladeDiameter], [kerf], [painted]',
   OUTLINE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [points]',
   PASSES: 'depth, [firstPass], [step], [lastPass]',

@@ -25,6 +25,9 @@ const NEEDED: Readonly<Record<string, readonly unknown[]>> = {
   RAKED: ['2 5/8', '3 1/2', 20],
   BOARDFEET: [1, 6, 96],
   STICKS: [84, 192],
+  NEAREST: ['6', '5/8'],
+  REACH: ['3/4'],
+  TRIAL: ['3 5/8', '7/8', '3/8', '3 11/16', '57/64'],
   INCHES: [90],
   INCHTEXT: [3.54],
   MATCH: [
@@ -57,7 +60,15 @@ describe('A 0 in the place of a blank', () => {
 
   test('is said in the help of each of them, but of those that are 0 anyway, or a word', () => {
     const silent = places.filter(([, name]) => {
-      const usual = ['offCenter', 'endTrim', 'measuredFrom', 'tiltSide', 'meets', 'painted'];
+      const usual = [
+        'offCenter',
+        'measuredOffCenter',
+        'endTrim',
+        'measuredFrom',
+        'tiltSide',
+        'meets',
+        'painted',
+      ];
       return !MEANT.has(name) && !usual.includes(name);
     });
     for (const [id, , at] of silent) {

@@ -266,6 +266,25 @@ export const WORDING = wordings({
   'match.point-half': (f) =>
     `${f.argument} has one of its two numbers alone. Give how far across it lies and how far from there.`,
 
+  // A trial cut, measured
+  'trial.no-set-up': () =>
+    'There is no set-up that cuts this cove, so there is nothing to compare the trial with. Size a cove that can be made first.',
+  'trial.not-this-blade': (f) =>
+    `${f.argument}: no approach and tilt of this blade cut a cove of these three sizes. Measure again, at the face, across the feed; or say the blade that cut it.`,
+  'trial.another-cove': (f) =>
+    `${f.argument}: this is another cove than the one aimed at: its approach would be ${f.given} off, its tilt ${f.detail('tilt')} and its height ${f.detail('height')}, more than scales and marks are read wrong by. Check which set-up was on the saw.`,
+
+  'trial.right': (f) =>
+    `The trial is right to ${f.given}, which is what it was measured to: nothing need be moved.`,
+  'trial.sure': (f) =>
+    `Measured to ${f.limit}, the moves are sure to about ${f.given} of approach, ${f.detail('tilt')} of tilt and ${f.detail('height')} of height.`,
+  'trial.likely': (f) =>
+    `One thing alone explains it: the ${f.detail('cause')} was ${f.given} ${f.detail('more')} than was thought. No size is off by more than ${f.limit} then.`,
+  'trial.several': () =>
+    'No single thing explains it: more than one of approach, tilt, height and blade was other than thought. Move all three, and make another trial.',
+  'trial.other-side': (f) =>
+    `The blade leaned ${f.given} to the other side: its stop for upright is off. Square it to the table first.`,
+
   // Crown
   'crown.spring-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
