@@ -6,7 +6,8 @@ import { MEASURED_TO_INCHES, type TrialAnswer } from './trial-cut.ts';
 export function sayTrial(answer: TrialAnswer, measuredTo = MEASURED_TO_INCHES): Caution[] {
   const { cut, sure, likely, isRight } = answer;
   const said: Caution[] = [];
-  if (cut.tilt < 0) said.push(fault('trial.other-side', 'tilt', { degrees: Math.abs(toDegrees(cut.tilt)) }));
+  if (cut.tilt < 0)
+    said.push(fault('trial.other-side', 'tilt', { degrees: Math.abs(toDegrees(cut.tilt)) }));
   if (isRight) said.push(fault('trial.right', 'measured', { inches: measuredTo }));
   else said.push(...sayLikely(answer));
   if (!isRight || likely.length === 0) {

@@ -61,7 +61,7 @@ describe('The nearest cove that can be made', () => {
 
   test('passes every limit, and no smaller change of that size does', () => {
     const next = seededNumbers(91_337);
-    const size: Record<string, keyof Cove> = {
+    const size: Record<string, 'width' | 'depth' | 'offCenter'> = {
       narrower: 'width',
       wider: 'width',
       shallower: 'depth',
