@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import type { Blade, Cove } from '../../../src/core/cove/cove.ts';
+import type { Blade } from '../../../src/core/cove/cove.ts';
 import { checkCove } from '../../../src/core/cove/feasibility.ts';
 import { findNearest, type Change, type Nearest } from '../../../src/core/cove/nearest.ts';
 import { count } from '../../deep.ts';
