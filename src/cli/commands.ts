@@ -12,6 +12,7 @@ import { RATES } from './rates.ts';
 import { RUNS } from './runs.ts';
 import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
+import { TRIAL } from './trial.ts';
 
 export const COMMANDS: readonly Command[] = [
   NEW,
@@ -23,6 +24,7 @@ export const COMMANDS: readonly Command[] = [
   RATES,
   SETUPS,
   MATCH,
+  TRIAL,
   CUT,
   DEMO,
   SERVE,

@@ -1,11 +1,9 @@
 /** The command match: points traced off an old molding in, the setting that comes nearest out. */
-import { syntax } from '../core/faults/argument.ts';
 import { faultsToJson } from '../core/faults/fault-json.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import { sayQuantity } from '../core/faults/quantity.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
 import { toDegrees } from '../core/units/angle.ts';
-import { THICKEST_INCHES, WIDEST_INCHES } from '../core/units/plausible-length.ts';
 import { matchCove, type MatchAnswer, type Matched } from '../core/match/match-cove.ts';
 import { cautionsOfMatch } from '../core/match/say-of-match.ts';
 import type { TracePoint } from '../core/match/trace.ts';
@@ -13,6 +11,7 @@ import { headed, type Heading } from '../planning/input/headings/heading.ts';
 import { lengthIn } from '../planning/input/read-cell.ts';
 import type { RowReader } from '../planning/input/row-reader.ts';
 import { MANUAL_CAUTION, standingCautions } from '../sheets/words/standing-cautions.ts';
+import { BLADE_OPTIONS, readBlade } from './blade-options.ts';
 import { argumentAt, type Call, type Command, type Report } from './command.ts';
 import { DECIMAL_OPTION, readDecimal, wordDecimals } from './decimal-option.ts';
 import { readLengthOption } from './length-option.ts';
@@ -52,8 +51,7 @@ export const MATCH: Command = {
     },
   ],
   options: [
-    { name: '--diameter', value: 'LENGTH', says: 'Diameter of the blade as measured (10).' },
-    { name: '--kerf', value: 'LENGTH', says: 'Thickness of the cut (1/8).' },
+    ...BLADE_OPTIONS,
     {
       name: '--tolerance',
       value: 'LENGTH',
@@ -80,22 +78,17 @@ async function runMatch(call: Call): Promise<Report> {
   const json = call.flags.has('--json');
   const faults: Fault[] = [];
   const decimalSign = readDecimal(call, faults);
-  const option = (name: string, usual: string, most: number): number =>
-    Number(readLengthOption(call, { name, usual, most }, decimalSign, faults));
-  const diameter = option('--diameter', '10', WIDEST_INCHES);
-  const kerf = option('--kerf', '1/8', THICKEST_INCHES);
-  const tolerance = option('--tolerance', '1/32', 1);
+  const blade = readBlade(call, decimalSign, faults);
+  const usual = { name: '--tolerance', usual: '1/32', most: 1 };
+  const tolerance = Number(readLengthOption(call, usual, decimalSign, faults));
   const word = (found: readonly Fault[]): Fault[] => wordDecimals(found, decimalSign);
   const table = await readList(argumentAt(call, 0), HEADINGS, decimalSign);
   const cautions = word(table.cautions);
   const points = table.ok ? table.value.rows.map((row) => readPoint(row, decimalSign)) : [];
-  faults.push(
-    ...(table.ok ? table.value.findings.faults : table.faults),
-    ...checkBlade(diameter, kerf),
-  );
+  faults.push(...(table.ok ? table.value.findings.faults : table.faults));
   if (faults.length > 0) return reportRefusal(2, { faults: word(faults), cautions }, json);
   const loss = call.flags.has('--painted') ? 'paint' : 'even';
-  const matched = matchCove({ points, blades: [{ diameter, kerf }], tolerance, loss });
+  const matched = matchCove({ points, blades: [blade], tolerance, loss });
   if (!matched.ok) return reportRefusal(2, { faults: word(matched.faults), cautions }, json);
   const answer = matched.value;
   const said = [...cautions, ...word(cautionsOfMatch(answer, tolerance))];
@@ -127,15 +120,6 @@ function readPoint(row: RowReader, decimalSign: DecimalSign): TracePoint {
     return 0;
   };
   return { across: read('across'), out: read('deep') };
-}
-
-function checkBlade(diameter: number, kerf: number): Fault[] {
-  if (!(diameter > 0))
-    return [fault('length.not-positive', syntax('--diameter'), { inches: diameter })];
-  const most = diameter / 4;
-  if (kerf <= most) return [];
-  const limit = { inches: most };
-  return [fault('cove.kerf-too-thick', syntax('--kerf'), { inches: kerf }, { limit })];
 }
 
 function toJson({ blade, best, intervals, arc, two }: MatchAnswer): object {

@@ -8,6 +8,7 @@ import { crownNestedMiter } from './worksheet/crown-nested-miter.ts';
 import { crownSlopeBevel } from './worksheet/crown-slope-bevel.ts';
 import { crownSlopeMiter } from './worksheet/crown-slope-miter.ts';
 import { cut } from './worksheet/cut.ts';
+import { exact } from './worksheet/exact.ts';
 import { feasible } from './worksheet/feasible.ts';
 import { inches } from './worksheet/inches.ts';
 import { inchText } from './worksheet/inch-text.ts';
@@ -24,6 +25,7 @@ import { setup } from './worksheet/setup.ts';
 import { sticks } from './worksheet/sticks.ts';
 import { tilt } from './worksheet/tilt.ts';
 import { trial } from './worksheet/trial.ts';
+import { window } from './worksheet/window.ts';
 
 // A line an argument, so that a change reads as one.
 // prettier-ignore
@@ -125,6 +127,20 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.CUT(33, 27, "7/8")',
     call: cut,
+  },
+  {
+    id: 'EXACT',
+    name: 'COVE.EXACT',
+    description: 'How much a cove changes for a little more of each thing that is set or taken as known, a row each: what it is, by how much (degrees of the approach from the blade line and of the tilt from upright, else inches), and the changes of width, depth and off-center in inches. Takes single cells.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.EXACT("3 5/8", "7/8", "3/8")',
+    call: exact,
   },
   {
     id: 'FEASIBLE',
@@ -352,5 +368,20 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.TRIAL("3 5/8", "7/8", "3/8", "3 11/16", "57/64", "3/8")',
     call: trial,
+  },
+  {
+    id: 'WINDOW',
+    name: 'COVE.WINDOW',
+    description: 'How exactly a cove must be set: by how many degrees the approach from the blade line and the tilt from upright, and by how many inches the height may be off, either way and all three at once, with the outline nowhere off by more than the tolerance; a row for each cove of a column.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face, a column or one cell: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'tolerance', optional: true, description: 'How far the outline may be off, square to itself, a column or one cell: inches, or a text such as 1/32 or 0.5 mm; 1/64 in when left out or 0.' },
+    ],
+    example: '=COVE.WINDOW("3 5/8", "7/8", "3/8")',
+    call: window,
   },
 ];

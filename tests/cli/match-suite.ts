@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { folderWith, jsonOf, run } from './program.ts';
+import { folderWith, jsonOf, run, type Ran } from './program.ts';
 
 /** Read off an invented cove with a rule, to the sixty-fourth, a flat of 1/2 in on either side. */
 export const TRACE = `Across,Deep
@@ -58,6 +58,33 @@ export function matchSuite(): void {
       expect([thick.exit, thick.err]).toEqual([2, expect.stringContaining('--kerf')]);
       const few = await run(folder, ['match', 'few.csv']);
       expect([few.exit, few.err]).toEqual([2, expect.stringContaining('at least 8 are needed')]);
+    });
+  });
+
+  describe('trial', () => {
+    const trial = (...args: readonly string[]): Promise<Ran> =>
+      run(folderWith({}), ['trial', ...args]);
+
+    test('says what to move and what was likely wrong, in inches and in millimetres', async () => {
+      const ran = await trial('3 5/8 x 7/8 x 3/8', '3 11/16 x 57/64 x 3/8');
+      expect(ran.exit).toBe(0);
+      expect(ran.out).toContain("Read your saw's manual first.");
+      expect(ran.out).toMatch(/Highest tooth above table, last pass +0\.016 in less/u);
+      expect(ran.out).toContain('the height was 1/32 in more than was thought');
+      const metric = await trial('92 mm x 22 mm', '92 mm x 22 mm');
+      expect(metric.out).toContain('nothing need be moved');
+    });
+
+    test.each([
+      [['3 5/8 x', '3x1'], 2, /AIMED: “3 5\/8 x” isn't two or three sizes/u],
+      [['3x3/4', 'threexone'], 2, /MEASURED/u],
+      [['3x3/4', '2x3/4'], 1, /this is another cove than the one aimed at/u],
+      [['9x1/2', '3x1/2'], 1, /Cove width is 9 in/u],
+      [['3x3/4'], 2, /MEASURED/u],
+    ])('refuses %j with %d and words', async (args, exit, words) => {
+      const ran = await trial(...args);
+      expect([ran.exit, ran.out]).toEqual([exit, '']);
+      expect(ran.err).toMatch(words);
     });
   });
 }

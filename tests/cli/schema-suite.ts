@@ -66,6 +66,7 @@ export function schemaSuite(): void {
       { name: 'rates', args: ['rates', DEMO, ...EFFORT], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
       { name: 'match', args: ['match', 'points.csv'], exit: 0 },
+      { name: 'trial', args: ['trial', '3x3/4', '3 1/16x3/4'], exit: 0 },
       { name: 'match', args: ['match', 'points.csv', '--tolerance', '1/100'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },
@@ -101,6 +102,7 @@ export function schemaSuite(): void {
         'refusal',
         'runs',
         'setups',
+        'trial',
       ]);
     });
   });

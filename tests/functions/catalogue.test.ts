@@ -34,6 +34,8 @@ const SIGNATURES = {
   FEASIBLE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   INCHES: 'length',
   INCHTEXT: 'inches, [denominator]',
+  EXACT: 'width, depth, [offCenter], [bladeDiameter], [kerf]',
+  WINDOW: 'width, depth, [offCenter], [bladeDiameter], [kerf], [tolerance]',
   NEAREST: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   REACH: 'depth, [offCenter], [bladeDiameter], [kerf]',
   TRIAL:
@@ -205,7 +207,7 @@ describe('a function’s table of arguments', () => {
 
 /** 0.125 as the descriptions say it: 1/8. */
 function sayUsual(value: number): string {
-  for (const under of [1, 8, 16, 32]) {
+  for (const under of [1, 8, 16, 32, 64]) {
     if (Number.isInteger(value * under))
       return under === 1 ? String(value) : `${value * under}/${under}`;
   }

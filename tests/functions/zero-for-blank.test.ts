@@ -25,6 +25,8 @@ const NEEDED: Readonly<Record<string, readonly unknown[]>> = {
   RAKED: ['2 5/8', '3 1/2', 20],
   BOARDFEET: [1, 6, 96],
   STICKS: [84, 192],
+  EXACT: ['3 5/8', '7/8'],
+  WINDOW: ['3 5/8', '7/8'],
   NEAREST: ['6', '5/8'],
   REACH: ['3/4'],
   TRIAL: ['3 5/8', '7/8', '3/8', '3 11/16', '57/64'],

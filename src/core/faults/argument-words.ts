@@ -36,6 +36,7 @@ export const NAMES = {
   measuredFrom: 'Measured from',
   points: 'Points',
   painted: 'Painted',
+  tolerance: 'Tolerance',
   measured: 'The measured trial cut',
   measuredWidth: 'Measured width',
   measuredDepth: 'Measured depth',

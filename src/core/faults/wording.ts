@@ -274,6 +274,8 @@ export const WORDING = wordings({
   'trial.another-cove': (f) =>
     `${f.argument}: this is another cove than the one aimed at: its approach would be ${f.given} off, its tilt ${f.detail('tilt')} and its height ${f.detail('height')}, more than scales and marks are read wrong by. Check which set-up was on the saw.`,
 
+  'trial.sizes': (f) =>
+    `${f.argument}: ${f.given} isn't two or three sizes. Write width, depth and off-center with x between them, such as 3 5/8 x 7/8 x 3/8.`,
   'trial.right': (f) =>
     `The trial is right to ${f.given}, which is what it was measured to: nothing need be moved.`,
   'trial.sure': (f) =>

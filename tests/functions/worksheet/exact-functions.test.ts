@@ -101,3 +101,27 @@ test('COVE.TRIAL says what to move, and what was likely wrong', () => {
   );
   expect(said(callWith('TRIAL', 9, '1/2', 0, 3, '1/2')[0]?.[0])).toMatch(/^#N\/A/u);
 });
+
+test('COVE.EXACT and COVE.WINDOW say how exactly a cove must be set', () => {
+  const rows = callWith('EXACT', 3, '3/4');
+  expect(rows.map(([what, by]) => [what, by])).toEqual([
+    ['approach', 0.5],
+    ['tilt', 0.5],
+    ['height', 1 / 64],
+    ['blade diameter', -1 / 8],
+    ['kerf', -1 / 32],
+  ]);
+  // [D] by a second program, for a centered cove: .038 for half a degree of approach.
+  expect(rows[0]?.[2]).toBeCloseTo(0.038, 3);
+  const [[fine], [coarse]] = call(
+    'WINDOW',
+    one('3 5/8'),
+    one('7/8'),
+    one('3/8'),
+    null,
+    null,
+    column('1/64', '1/32'),
+  ) as [[number], [number]];
+  expect(coarse).toBeGreaterThan(1.9 * fine);
+  expect(said(callWith('WINDOW', 9, '1/2')[0]?.[0])).toMatch(/^#N\/A/u);
+});
