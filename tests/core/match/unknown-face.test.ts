@@ -1,7 +1,7 @@
 /**
  * What a trace of 100 points with a spread of 1/64 in can tell at best (Cramér-Rao: the inverse of the slopes'
  * products), with the face line known and unknown. [D]: the spreads with a known face line were derived by
- * hand for these coves from the same model, with another program.
+ * hand for these coves from the same model, with another program. The first of them is common practice [C].
  */
 import { expect, test } from '@jest/globals';
 import { computeOutline } from '../../../src/core/cove/outline.ts';
