@@ -217,10 +217,10 @@ test('The stick planner knows nothing of the worker that runs it', () => {
 });
 
 describe('the files', () => {
-  test('are no barrels, and none is longer than 300 lines but the list of wordings', () => {
+  test('are no barrels, and none is longer than 300 lines but the list of wordings and what is generated', () => {
     const long = files.filter(
       (file) =>
-        file !== 'core/faults/wording.ts' &&
+        !['core/faults/wording.ts', 'functions/catalogue.ts'].includes(file) &&
         readFileSync(join(source, file), 'utf8').split('\n').length > 301,
     );
     expect(long).toEqual([]);

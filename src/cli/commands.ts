@@ -5,12 +5,14 @@ import { COMPARE } from './compare.ts';
 import { CUT } from './cut.ts';
 import { DEMO } from './demo.ts';
 import { EXPORT } from './export.ts';
+import { MATCH } from './match.ts';
 import { NEW } from './new.ts';
 import { PLAN } from './plan.ts';
 import { RATES } from './rates.ts';
 import { RUNS } from './runs.ts';
 import { SERVE } from './serve.ts';
 import { SETUPS } from './setups.ts';
+import { TRIAL } from './trial.ts';
 
 export const COMMANDS: readonly Command[] = [
   NEW,
@@ -21,6 +23,8 @@ export const COMMANDS: readonly Command[] = [
   RUNS,
   RATES,
   SETUPS,
+  MATCH,
+  TRIAL,
   CUT,
   DEMO,
   SERVE,

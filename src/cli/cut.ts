@@ -1,10 +1,6 @@
 /** The command cut: pieces and sticks in, a cutting plan out. */
-import Fraction from 'fraction.js';
 import { own, syntax } from '../core/faults/argument.ts';
 import { fault, placeFault, type Fault } from '../core/faults/fault.ts';
-import { parseLength, type ExactInches } from '../core/units/length.ts';
-import type { DecimalSign } from '../core/units/format-number.ts';
-import { askAboutLength } from '../core/units/plausible-length.ts';
 import { checkPlan } from '../cutting/check/check-plan.ts';
 import type { StickAnswer } from '../cutting/problem/problem.ts';
 import { settingOf, type SettingKey } from '../planning/shop.ts';
@@ -13,6 +9,7 @@ import { cutToJson, pieceBehind } from './cut-json.ts';
 import { DECIMAL_OPTION, readDecimal, wordDecimals } from './decimal-option.ts';
 import { readEffort, SECONDS_OPTION, STEPS_OPTION } from './effort.ts';
 import { checkMaterials } from './cut-materials.ts';
+import { readLengthOption } from './length-option.ts';
 import { LIST_FORMS } from './open-list.ts';
 import { planWithin } from './plan-within.ts';
 import {
@@ -95,13 +92,13 @@ async function runCut(call: Call): Promise<Report> {
   const decimalSign = readDecimal(call, faults);
   const pieceTable = await readList(argumentAt(call, 0), PIECE_HEADINGS, decimalSign);
   const stickTable = await readList(argumentAt(call, 1), STICK_HEADINGS, decimalSign);
-  const kerfOption = readOption(
+  const kerfOption = readLengthOption(
     call,
     { name: '--kerf', usual: USUAL_KERF, most: WIDEST_KERF },
     decimalSign,
     faults,
   );
-  const endTrim = readOption(
+  const endTrim = readLengthOption(
     call,
     { name: '--end-trim', usual: USUAL_TRIM, most: LONGEST_TRIM },
     decimalSign,
@@ -171,37 +168,6 @@ function hasPrices(faults: readonly Fault[]): boolean {
   return faults.some(
     ({ code, details }) => code === 'table.column-unused' && details?.['may'] === 'price',
   );
-}
-
-interface LengthOption {
-  readonly name: string;
-  /** As it is typed in an option. */
-  readonly usual: string;
-  /** Inches: a bare number of more is asked about, which may be millimeters. */
-  readonly most: number;
-}
-
-function readOption(
-  call: Call,
-  { name, usual: usualText, most }: LengthOption,
-  decimalSign: DecimalSign,
-  faults: Fault[],
-): ExactInches {
-  const typed = call.values.get(name) ?? usualText;
-  const argument = syntax(name);
-  const parsed = parseLength(typed, argument, { unit: 'in', decimalSign });
-  if (!parsed.ok) {
-    faults.push(...parsed.faults);
-    return new Fraction(0);
-  }
-  const inches = Number(parsed.value);
-  const wrong =
-    inches < 0
-      ? fault('length.negative', argument, { inches })
-      : askAboutLength(argument, typed, inches, most);
-  if (wrong === undefined) return parsed.value;
-  faults.push(wrong);
-  return new Fraction(0);
 }
 
 function usual(key: SettingKey): string {

@@ -8,18 +8,24 @@ import { crownNestedMiter } from './worksheet/crown-nested-miter.ts';
 import { crownSlopeBevel } from './worksheet/crown-slope-bevel.ts';
 import { crownSlopeMiter } from './worksheet/crown-slope-miter.ts';
 import { cut } from './worksheet/cut.ts';
+import { exact } from './worksheet/exact.ts';
 import { feasible } from './worksheet/feasible.ts';
 import { inches } from './worksheet/inches.ts';
 import { inchText } from './worksheet/inch-text.ts';
+import { match } from './worksheet/match.ts';
+import { nearest } from './worksheet/nearest.ts';
 import { outline } from './worksheet/outline.ts';
 import { passes } from './worksheet/passes.ts';
 import { passHeights } from './worksheet/pass-heights.ts';
 import { railMarks } from './worksheet/rail-marks.ts';
 import { raked } from './worksheet/raked.ts';
+import { reach } from './worksheet/reach.ts';
 import { reason } from './worksheet/reason.ts';
 import { setup } from './worksheet/setup.ts';
 import { sticks } from './worksheet/sticks.ts';
 import { tilt } from './worksheet/tilt.ts';
+import { trial } from './worksheet/trial.ts';
+import { window } from './worksheet/window.ts';
 
 // A line an argument, so that a change reads as one.
 // prettier-ignore
@@ -123,6 +129,20 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     call: cut,
   },
   {
+    id: 'EXACT',
+    name: 'COVE.EXACT',
+    description: 'How much a cove changes for a little more of each thing that is set or taken as known, a row each: what it is, by how much (degrees of the approach from the blade line and of the tilt from upright, else inches), and the changes of width, depth and off-center in inches. Takes single cells.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.EXACT("3 5/8", "7/8", "3/8")',
+    call: exact,
+  },
+  {
     id: 'FEASIBLE',
     name: 'COVE.FEASIBLE',
     description: 'TRUE when a cove can be made with this blade, on a saw whose blade tilts to 45 degrees from upright and rises to half its diameter less 1 7/8 in, by an approach up to 75 degrees from the blade line, and from this stock where it is given; else FALSE. COVE.REASON says why not.',
@@ -158,6 +178,35 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.INCHTEXT(3.54, 32)',
     call: inchText,
+  },
+  {
+    id: 'MATCH',
+    name: 'COVE.MATCH',
+    description: "The setting whose cove comes nearest to points traced off an existing molding: approach in degrees from the blade line, tilt in degrees from upright, height of the highest tooth, width, depth and off-center of the cove that it cuts, the farthest miss, all in inches, and what is to be said of it in words. The first and last point lie on the face. Read your saw's manual first: some forbid this cut.",
+    parameters: [
+      { name: 'points', optional: false, description: 'The points, a range of two columns, in order along the profile: how far across, and how far into the wood from there; inches, or texts such as 1 3/8 or 35 mm. The first and last lie on the flats. Rows that are blank are skipped.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'painted', optional: true, description: 'The word yes where paint lies on the molding, which only adds to it; no, or left out, for bare wood.' },
+    ],
+    example: '=COVE.MATCH({0,0;0.4,0;0.7,0.36;1.1,0.62;1.6,0.74;2.1,0.74;2.6,0.62;3,0.36;3.3,0;3.7,0})',
+    call: match,
+  },
+  {
+    id: 'NEAREST',
+    name: 'COVE.NEAREST',
+    description: 'The nearest cove that can be made where one can\'t: a row for each size that may change alone, what changes and what it becomes in inches, the least change first; "none this way" where no change of it helps. Takes the same arguments as COVE.FEASIBLE, from single cells; one row, "as asked", where it can be made.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'stockThickness', optional: true, description: 'Thickness of the blank, of which 1/4 in must stay above the cove: inches, or a text such as 1 1/8 or 28 mm; not looked at when left out or 0.' },
+      { name: 'stockWidth', optional: true, description: 'Width of the blank, of which 1/8 in must stay flat on each side of the cove: inches, or a text such as 4 1/2 or 115 mm; not looked at when left out or 0.' },
+    ],
+    example: '=COVE.NEAREST(6, "5/8", "3/8")',
+    call: nearest,
   },
   {
     id: 'OUTLINE',
@@ -233,6 +282,19 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     call: raked,
   },
   {
+    id: 'REACH',
+    name: 'COVE.REACH',
+    description: 'The widest cove that a blade cuts at a depth, or at a column of depths, a row each: by an approach up to 75 degrees from the blade line, up to 60 (steeper loads the blade from the side) and up to 45; inches.',
+    parameters: [
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.REACH({0.5;0.75;1})',
+    call: reach,
+  },
+  {
     id: 'REASON',
     name: 'COVE.REASON',
     description: 'Says in words why a cove can\'t be made, every reason on a line of its own, then what to be careful of ("Caution: …"); nothing where nothing is to be said. Takes the same arguments as COVE.FEASIBLE.',
@@ -289,5 +351,37 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     ],
     example: '=COVE.TILT("3 5/8", "7/8", "3/8")',
     call: tilt,
+  },
+  {
+    id: 'TRIAL',
+    name: 'COVE.TRIAL',
+    description: 'What to move after a trial cut that was measured: by how many degrees the approach from the blade line and the tilt from upright, by how many inches the height, more or (below 0) less than they read now; and in words what was likely wrong. Unplug the saw before you set it.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove aimed at: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove aimed at: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: false, description: 'How far its deepest line lies from the middle, 0 for none: inches, or a text such as 3/8 or 10 mm.' },
+      { name: 'measuredWidth', optional: false, description: 'Width of the trial cut: inches, or a text such as 3 9/16 or 90.5 mm.' },
+      { name: 'measuredDepth', optional: false, description: 'Depth of the trial cut: inches, or a text such as 27/32 or 21.5 mm.' },
+      { name: 'measuredOffCenter', optional: true, description: 'How far its deepest line lies from its middle, below 0 toward the near rail: inches, or a text such as 5/16 or 8 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+    ],
+    example: '=COVE.TRIAL("3 5/8", "7/8", "3/8", "3 11/16", "57/64", "3/8")',
+    call: trial,
+  },
+  {
+    id: 'WINDOW',
+    name: 'COVE.WINDOW',
+    description: 'How exactly a cove must be set: by how many degrees the approach from the blade line and the tilt from upright, and by how many inches the height may be off, either way and all three at once, with the outline nowhere off by more than the tolerance; a row for each cove of a column.',
+    parameters: [
+      { name: 'width', optional: false, description: 'Width of the cove at its face, a column or one cell: inches, or a text such as 3 1/2 or 90 mm.' },
+      { name: 'depth', optional: false, description: 'Depth of the cove, a column or one cell: inches, or a text such as 7/8 or 22 mm.' },
+      { name: 'offCenter', optional: true, description: 'How far the deepest line lies from the middle, a column or one cell: inches, or a text such as 3/8 or 10 mm; 0 when left out.' },
+      { name: 'bladeDiameter', optional: true, description: 'Diameter of the blade as measured, a column or one cell: inches, or a text such as 9 7/8 or 250 mm; 10 in when left out or 0.' },
+      { name: 'kerf', optional: true, description: 'Thickness of the cut, a column or one cell: inches, or a text such as 3/32 or 2.4 mm; 1/8 in when left out or 0.' },
+      { name: 'tolerance', optional: true, description: 'How far the outline may be off, square to itself, a column or one cell: inches, or a text such as 1/32 or 0.5 mm; 1/64 in when left out or 0.' },
+    ],
+    example: '=COVE.WINDOW("3 5/8", "7/8", "3/8")',
+    call: window,
   },
 ];

@@ -2,7 +2,7 @@
  * npm run bench: speed as ratios within one run, on seeded problems. Times are of this machine;
  * the ratios are what to watch. `npm run bench -- coves` runs one part.
  */
-const PARTS = ['coves', 'cutting', 'rooms', 'jobs', 'functions', 'pages'];
+const PARTS = ['coves', 'match', 'cutting', 'rooms', 'jobs', 'functions', 'pages'];
 const asked = process.argv.slice(2);
 const unknown = asked.filter((part) => !PARTS.includes(part));
 if (unknown.length > 0) {

@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Ajv from 'ajv';
 import { DEMO, SMALL } from './job-folders.ts';
+import { TRACE } from './match-suite.ts';
 import { folderWith, jsonOf, ROOT, run } from './program.ts';
 
 const SCHEMAS = join(ROOT, 'assets', 'schemas');
@@ -44,6 +45,7 @@ const FILES = {
   'woods.csv': 'Length,Quantity,Material\n40,5,Oak\n300,1,Pine\n',
   'racks.csv': 'Length,Price,Count,Material\n96,5,1,Oak\n144,7.50,,Oak\n96,3,,Pine\n',
   'bad.csv': 'Length,Price\nlong,x\n',
+  'points.csv': TRACE,
 };
 const EFFORT = ['--steps', '5'];
 
@@ -63,6 +65,9 @@ export function schemaSuite(): void {
       { name: 'runs', args: ['runs', DEMO], exit: 0 },
       { name: 'rates', args: ['rates', DEMO, ...EFFORT], exit: 0 },
       { name: 'setups', args: ['setups', 'coves.csv'], exit: 1 },
+      { name: 'match', args: ['match', 'points.csv'], exit: 0 },
+      { name: 'trial', args: ['trial', '3x3/4', '3 1/16x3/4'], exit: 0 },
+      { name: 'match', args: ['match', 'points.csv', '--tolerance', '1/100'], exit: 0 },
       { name: 'cut', args: ['cut', 'pieces.csv', 'sticks.csv', ...EFFORT], exit: 1 },
       { name: 'cut', args: ['cut', 'fits.csv', 'sticks.csv', '--seconds', '0'], exit: 0 },
       { name: 'cut', args: ['cut', 'fits.csv', 'lengths.csv'], exit: 0 },
@@ -91,11 +96,13 @@ export function schemaSuite(): void {
         'compare-copy',
         'cut',
         'export',
+        'match',
         'plan',
         'rates',
         'refusal',
         'runs',
         'setups',
+        'trial',
       ]);
     });
   });

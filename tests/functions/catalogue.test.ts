@@ -34,6 +34,13 @@ const SIGNATURES = {
   FEASIBLE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
   INCHES: 'length',
   INCHTEXT: 'inches, [denominator]',
+  EXACT: 'width, depth, [offCenter], [bladeDiameter], [kerf]',
+  WINDOW: 'width, depth, [offCenter], [bladeDiameter], [kerf], [tolerance]',
+  NEAREST: 'width, depth, [offCenter], [bladeDiameter], [kerf], [stockThickness], [stockWidth]',
+  REACH: 'depth, [offCenter], [bladeDiameter], [kerf]',
+  TRIAL:
+    'width, depth, offCenter, measuredWidth, measuredDepth, [measuredOffCenter], [bladeDiameter], [kerf]',
+  MATCH: 'points, [bladeDiameter], [kerf], [painted]',
   OUTLINE: 'width, depth, [offCenter], [bladeDiameter], [kerf], [points]',
   PASSES: 'depth, [firstPass], [step], [lastPass]',
   PASSHEIGHTS: 'depth, [firstPass], [step], [lastPass]',
@@ -114,7 +121,7 @@ describe('the catalogue', () => {
           ? cell
               .slice(1, -1)
               .split(';')
-              .map((one) => [Number(one)])
+              .map((row) => row.split(',').map(Number))
           : [[cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"') : Number(cell)]],
       );
       const results = entry.call(...ranges).flat();
@@ -200,7 +207,7 @@ describe('a function’s table of arguments', () => {
 
 /** 0.125 as the descriptions say it: 1/8. */
 function sayUsual(value: number): string {
-  for (const under of [1, 8, 16, 32]) {
+  for (const under of [1, 8, 16, 32, 64]) {
     if (Number.isInteger(value * under))
       return under === 1 ? String(value) : `${value * under}/${under}`;
   }

@@ -2,7 +2,8 @@
 import { describe, expect, test } from '@jest/globals';
 
 import { CATALOGUE } from '../../src/functions/catalogue.ts';
-import { callWith } from './calls.ts';
+import type { Range } from '../../src/functions/cell.ts';
+import { call, callWith, one } from './calls.ts';
 
 /** Sound cells for what each function needs. */
 const NEEDED: Readonly<Record<string, readonly unknown[]>> = {
@@ -24,8 +25,16 @@ const NEEDED: Readonly<Record<string, readonly unknown[]>> = {
   RAKED: ['2 5/8', '3 1/2', 20],
   BOARDFEET: [1, 6, 96],
   STICKS: [84, 192],
+  EXACT: ['3 5/8', '7/8'],
+  WINDOW: ['3 5/8', '7/8'],
+  NEAREST: ['6', '5/8'],
+  REACH: ['3/4'],
+  TRIAL: ['3 5/8', '7/8', '3/8', '3 11/16', '57/64'],
   INCHES: [90],
   INCHTEXT: [3.54],
+  MATCH: [
+    Array.from({ length: 12 }, (_, at) => [at / 4, Math.max(0, 0.7 - ((at - 5.5) / 6) ** 2)]),
+  ],
 };
 /** Where a 0 is one: none of them, none left for the last pass, a cove at the blank's very edge. */
 const MEANT = new Set(['quantity', 'quantities', 'lastPass', 'nearFlat']);
@@ -40,7 +49,9 @@ describe('A 0 in the place of a blank', () => {
     (id, _, at) => {
       const needed = NEEDED[id]!;
       const upTo = [...needed, ...Array.from({ length: at - needed.length }, () => null)];
-      expect(callWith(id, ...upTo, 0)).toEqual(callWith(id, ...needed));
+      const ranges = (cells: readonly unknown[]): Range[] =>
+        cells.map((cell) => (Array.isArray(cell) ? (cell as unknown[][]) : one(cell)));
+      expect(call(id, ...ranges([...upTo, 0]))).toEqual(call(id, ...ranges(needed)));
     },
   );
 
@@ -51,7 +62,15 @@ describe('A 0 in the place of a blank', () => {
 
   test('is said in the help of each of them, but of those that are 0 anyway, or a word', () => {
     const silent = places.filter(([, name]) => {
-      const usual = ['offCenter', 'endTrim', 'measuredFrom', 'tiltSide', 'meets'];
+      const usual = [
+        'offCenter',
+        'measuredOffCenter',
+        'endTrim',
+        'measuredFrom',
+        'tiltSide',
+        'meets',
+        'painted',
+      ];
       return !MEANT.has(name) && !usual.includes(name);
     });
     for (const [id, , at] of silent) {

@@ -101,6 +101,15 @@ function isInReach(cove: Cove, blade: Blade, saw: SawLimits): boolean {
   return setting.tilt <= stop + STOP_SLACK_RADIANS;
 }
 
+/** Whether angles and rise reach a cove of sound sizes. The stock isn't looked at. */
+export function isReached(cove: Cove, blade: Blade, saw: SawLimits): boolean {
+  const { stop } = angleLimits(saw);
+  const setting = solveSetting(cove, blade, stop);
+  if (setting === undefined || isTooSteep(setting, saw)) return false;
+  if (setting.tilt > stop + STOP_SLACK_RADIANS) return false;
+  return checkRise(cove.depth, setting.tilt, blade, saw).length === 0;
+}
+
 /** Whether the blade rises to the cove's depth, leaning as it takes. */
 function isInRise(cove: Cove, blade: Blade, saw: SawLimits): boolean {
   const setting = solveSetting(cove, blade, angleLimits(saw).stop);

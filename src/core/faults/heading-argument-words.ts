@@ -12,6 +12,10 @@ export const HEADINGS = {
   bladeDiameter: 'Blade diameter',
   kerf: 'Kerf',
 
+  // Points of a trace
+  across: 'Across',
+  deep: 'Deep',
+
   // All others
   room: 'Room',
   run: 'Run',

@@ -220,6 +220,73 @@ export const WORDING = wordings({
   'rails.off-usual-table': (f) =>
     `${f.argument} would lie ${f.given} from the blade, where the widest tables end (${f.limit}). Give the table's width in Shop (table width), and the marks for its side edges are worked out.`,
 
+  // Matching a trace
+  'match.too-few-points': (f) =>
+    `${f.argument}: ${f.given} different points were read; at least ${f.limit} are needed, spread over the whole cove. Trace more of them.`,
+  'match.too-many-points': (f) =>
+    `${f.argument}: ${f.given} were given; at most ${f.limit} are taken. Leave out some: a hundred over the cove tell as much.`,
+  'match.face-too-short': (f) =>
+    `${f.argument}: the two points that give the face line lie ${f.given} apart; at least ${f.limit} is needed to tell its direction. Give a point of the flat on each side of the cove.`,
+  'match.no-depth': (f) =>
+    `${f.argument}: they lie ${f.given} off the face line at most; a cove needs ${f.limit}. The face line runs through the first and last point, where no other is given.`,
+  'match.both-sides': (f) =>
+    `${f.argument}: they lie on both sides of the face line, ${f.detail('deep')} on one and ${f.given} on the other, so it isn't known which is the wood. Give two points of the flats as the face line.`,
+  'match.crosses': (f) =>
+    `${f.argument}: the way along the points crosses itself there. Give them in order along the profile, once each.`,
+  'match.too-little': (f) =>
+    `${f.argument}: they cover ${f.given} of the cove that they fit; at least ${f.limit} is needed to tell the rest of it. Trace it from edge to edge.`,
+  'match.deep-side': (f) =>
+    `The deep side of the cove lies toward the points that are ${f.given === '“right”' ? 'further across' : 'less far across'}. It goes toward the far rail.`,
+  'match.misses': (f) =>
+    `The setting misses the trace by ${f.given} at point ${f.detail('point')}, more than ${f.limit}: it leaves ${f.detail('leaves')} there.`,
+  'match.two-settings': (f) => {
+    const other =
+      f.detail('isMirrored') === ''
+        ? `then approach ${f.detail('otherApproach')}, tilt ${f.detail('otherTilt')}, height ${f.detail('otherHeight')}`
+        : 'then the same with the board turned end for end';
+    return `Two settings on one blank would miss it by ${f.given} at most: approach ${f.detail('approach')} from the blade line, tilt ${f.detail('tilt')} from upright, height ${f.detail('height')}; ${other}, its cove ${f.detail('between')} further across.`;
+  },
+  'match.upright': (f) =>
+    `The trace doesn't tell the tilt from upright: it may be up to ${f.given}. Upright is taken, which comes as near.`,
+  'match.interval': (f) =>
+    `${f.argument}: from ${f.given} to ${f.limit} by this trace (true of 95 in 100 such traces).`,
+  'match.not-told-waves': () =>
+    "How sure the angles are can't be told: the misses lie in waves along the trace. The hand wandered, or the molding isn't one cove of this blade.",
+  'match.not-told-paint': () =>
+    "How sure the angles are can't be told of a painted molding: how thick the paint lies isn't known.",
+  'match.not-told-limit': () =>
+    "How sure the angles are can't be told: the best setting stands at a limit of the saw.",
+  'match.not-told-points': () =>
+    "How sure the angles are can't be told by these points. More of them, spread from edge to edge, tell more.",
+  'match.doubles': (f) => `${f.argument}: ${f.given} repeat the one before and were left out.`,
+  'match.reordered': (f) =>
+    `${f.argument} were given out of order; they were taken in order across the face.`,
+  'match.two-columns': (f) =>
+    `${f.argument} is a range of ${f.given} ${f.given === '1' ? 'column' : 'columns'}; it takes ${f.limit}: how far across each point lies, and how far into the wood from there.`,
+  'match.point-half': (f) =>
+    `${f.argument} has one of its two numbers alone. Give how far across it lies and how far from there.`,
+
+  // A trial cut, measured
+  'trial.no-set-up': () =>
+    'There is no set-up that cuts this cove, so there is nothing to compare the trial with. Size a cove that can be made first.',
+  'trial.not-this-blade': (f) =>
+    `${f.argument}: no approach and tilt of this blade cut a cove of these three sizes. Measure again, at the face, across the feed; or say the blade that cut it.`,
+  'trial.another-cove': (f) =>
+    `${f.argument}: this is another cove than the one aimed at: its approach would be ${f.given} off, its tilt ${f.detail('tilt')} and its height ${f.detail('height')}, more than scales and marks are read wrong by. Check which set-up was on the saw.`,
+
+  'trial.sizes': (f) =>
+    `${f.argument}: ${f.given} isn't two or three sizes. Write width, depth and off-center with x between them, such as 3 5/8 x 7/8 x 3/8.`,
+  'trial.right': (f) =>
+    `The trial is right to ${f.given}, which is what it was measured to: nothing need be moved.`,
+  'trial.sure': (f) =>
+    `Measured to ${f.limit}, the moves are sure to about ${f.given} of approach, ${f.detail('tilt')} of tilt and ${f.detail('height')} of height.`,
+  'trial.likely': (f) =>
+    `One thing alone explains it: the ${f.detail('cause')} was ${f.given} ${f.detail('more')} than was thought. No size is off by more than ${f.limit} then.`,
+  'trial.several': () =>
+    'No single thing explains it: more than one of approach, tilt, height and blade was other than thought. Move all three, and make another trial.',
+  'trial.other-side': (f) =>
+    `The blade leaned ${f.given} to the other side: its stop for upright is off. Square it to the table first.`,
+
   // Crown
   'crown.spring-out-of-range': (f) =>
     `${f.argument} is ${f.given}; a spring angle lies between 0° and 90° from the wall.`,
