@@ -1,17 +1,21 @@
-/** The two drawings of a set-up's page, one above the other, and the row that makes room for them. */
+/** The two drawings of a set-up's page and its code, one above the other, and the row that makes room for them. */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
 import type { CovePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import type { Shop } from '../../planning/shop.ts';
+import type { SawShop, Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import { POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
 import { DRAWING_COLUMN, DRAWING_WIDTHS_MM, SET_UP_COLUMNS } from './set-up-columns.ts';
+import { drawSetUpCode } from './set-up-code.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
 const ROUNDING_POINTS = 3;
+
+/** In the order in which they stand below each other. */
+const DRAWING_NAMES = ['section', 'table', 'code'] as const;
 
 /** Rows of a set-up's page, from 1; its last so far is the draft's last. */
 export interface SetUpRows {
@@ -32,14 +36,19 @@ interface Arrangement {
 export function placeDrawings(
   draft: SheetDraft,
   rows: SetUpRows,
-  { profile, setUp }: CovePlan,
+  planned: CovePlan,
   shop: Shop,
 ): void {
+  const { profile, setUp } = planned;
+  const code = drawSetUpCode(planned, shop);
   const words =
     pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
   const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, drawSetUp(setUp, shop, width));
+    arrange(draft, rows, [
+      ...drawSetUp(setUp, shop, width),
+      ...(code === undefined ? [] : [code]),
+    ]);
   const [widest, ...narrower] = DRAWING_WIDTHS_MM;
   const largest = arranged(widest);
   let chosen = largest;
@@ -49,7 +58,7 @@ export function placeDrawings(
   }
   if (chosen.spacerPoints > room) chosen = largest;
   chosen.placed.forEach(({ row, drawing }, at) => {
-    const what = at === chosen.placed.length - 1 ? 'table' : 'section';
+    const what = DRAWING_NAMES[at] ?? '';
     draft.draw(row, DRAWING_COLUMN, drawing, `${profile.name} ${what}`);
   });
   draft.setHeight(rows.spacer, chosen.spacerPoints);
@@ -58,7 +67,7 @@ export function placeDrawings(
 /** The section on the saw, then the table from above. */
 export function drawSetUp(
   { blade, setting, blank, flats }: SetUp,
-  shop: Shop,
+  shop: SawShop,
   width: number,
 ): Drawing[] {
   const { tiltSide, unit, decimalSign } = shop;
