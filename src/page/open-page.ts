@@ -22,6 +22,7 @@ import { nameBook, readyBar } from './shell/bar.ts';
 import { chooseFile, takeDroppedFiles } from './shell/choose-file.ts';
 import { byId } from './shell/element.ts';
 import { showPane, showSheet } from './shell/layout.ts';
+import { keepPageOffline } from './shell/new-version.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
 import { swipeSheet } from './shell/swipe-sheet.ts';
 
@@ -70,6 +71,8 @@ export async function openPage(): Promise<void> {
   performance.mark('pane loaded');
   started.pane = startPagePane(byId('pane'), beside());
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
+  // The last of all: what it fetches would hold up what is waited for. An untouched demo needs no keeping.
+  keepPageOffline(async () => !desk.touched() || (await started.keeping?.keepNow()) === true);
 }
 
 function readyDoors(

@@ -26,6 +26,8 @@ export interface SheetChoice {
   /** Whether set-up numbers stand as plain formulas, else as numbers. */
   readonly keepsFormulas: boolean;
   readonly stamp: Stamp;
+  /** For codes on Set-ups, where Shop has none. */
+  readonly pageAddress?: string;
 }
 
 export interface Planner {

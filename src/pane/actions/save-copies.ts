@@ -12,6 +12,8 @@ export interface CopyActions {
   readonly saveClient: () => Promise<void>;
   readonly saveExports: () => Promise<void>;
   readonly saveShopView: () => Promise<void>;
+  /** The same, over the page. */
+  readonly showShopView: () => Promise<void>;
 }
 
 interface Copy {
@@ -20,6 +22,8 @@ interface Copy {
   readonly nameOf: (workbook: string) => string;
   readonly make: (planner: Planner, result: PlanResult) => Promise<Uint8Array>;
   readonly said: (name: string) => string;
+  /** Where it isn't saved as a file. */
+  readonly show?: (bytes: Uint8Array) => void;
 }
 
 export function copyActions(tools: ActionTools): CopyActions {
@@ -47,7 +51,12 @@ export function copyActions(tools: ActionTools): CopyActions {
       `${name} is saved: open it in the browser of the phone or tablet at the saw. It needs no network, and its ticks stay on that device.`,
   };
 
-  async function save({ nameOf, make, said }: Copy): Promise<void> {
+  const SHOWN_VIEW: Copy = {
+    ...SHOP_VIEW,
+    show: (bytes) => services.showSawView?.(new TextDecoder().decode(bytes)),
+  };
+
+  async function save({ nameOf, make, said, show }: Copy): Promise<void> {
     const { result } = store.get().planning;
     if (openHostOf(store.get()) === undefined || result === undefined || result.wrong.length > 0) {
       return;
@@ -61,6 +70,10 @@ export function copyActions(tools: ActionTools): CopyActions {
     const name = nameOf(found.survey.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
     const bytes = await load(store, 'writer', () => make(loaded, result));
     if (bytes === undefined) return;
+    if (show !== undefined) {
+      show(bytes);
+      return;
+    }
     services.saveFile(name, bytes);
     store.send({ type: 'done', notice: said(name) });
   }
@@ -77,5 +90,6 @@ export function copyActions(tools: ActionTools): CopyActions {
     saveClient: saveCopy(CLIENT),
     saveExports: saveCopy(EXPORTS),
     saveShopView: saveCopy(SHOP_VIEW),
+    showShopView: saveCopy(SHOWN_VIEW),
   };
 }

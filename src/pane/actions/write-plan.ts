@@ -56,6 +56,7 @@ export function writeActions(tools: ActionTools): WriteActions {
     const description = loaded.describePlan(loaded.withHoursOf(plan, job), {
       keepsFormulas,
       stamp: result,
+      ...(services.pageAddress === undefined ? {} : { pageAddress: services.pageAddress }),
     });
     return { host, loaded, result, description };
   }

@@ -1,5 +1,12 @@
 /** Reads a set-up out of the fragment of an address: all of it holds, or none of it is given. */
-import { failed, fault, ok, type FaultCode, type Outcome, type Where } from '../../core/faults/fault.ts';
+import {
+  failed,
+  fault,
+  ok,
+  type FaultCode,
+  type Outcome,
+  type Where,
+} from '../../core/faults/fault.ts';
 import type { Cove } from '../../core/cove/cove.ts';
 import { degrees } from '../../core/units/angle.ts';
 import { PROFILE_CELLS, type CoveProfile, type ProfileCell } from '../job.ts';

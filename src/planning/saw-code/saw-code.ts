@@ -85,7 +85,13 @@ function sawOf(shop: SawShop): string {
 
 function coveOf({ profile, blanks }: CodedSetUp): string {
   const { cove, blankWidth, blankThickness, nearFlat, spring } = profile;
-  const sizes = [cove.width, cove.depth, cove.offCenter, Number(blankWidth), Number(blankThickness)];
+  const sizes = [
+    cove.width,
+    cove.depth,
+    cove.offCenter,
+    Number(blankWidth),
+    Number(blankThickness),
+  ];
   return [
     ...sizes.map(lengthToSigns),
     nearFlat === undefined ? '' : lengthToSigns(Number(nearFlat)),

@@ -45,10 +45,7 @@ export function placeDrawings(
     pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
   const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, [
-      ...drawSetUp(setUp, shop, width),
-      ...(code === undefined ? [] : [code]),
-    ]);
+    arrange(draft, rows, [...drawSetUp(setUp, shop, width), ...(code === undefined ? [] : [code])]);
   const [widest, ...narrower] = DRAWING_WIDTHS_MM;
   const largest = arranged(widest);
   let chosen = largest;
