@@ -9,11 +9,11 @@ const QUIET = 4;
 const LEAST_MM = 25;
 /** Under this a square is no longer told apart on an office printer's paper. Common practice [C]. */
 const LEAST_DOTS = 5;
-const WORDS = { size: 3.6, above: 1, below: 1.4 } as const;
+const WORDS = { size: 3.6, above: 3, below: 1 } as const;
 
 /**
  * @param address What is read; byte for byte.
- * @param words Under the squares, in one line of about 25 letters.
+ * @param words Under the squares, in one line of a dozen letters.
  * @returns Squares that a fault in 15 of 100 leaves readable, edges on whole dots of the print.
  */
 export function drawCode(address: string, words: string, title: string): Drawing {

@@ -22,5 +22,5 @@ export function addressOfSetUp(
 export function drawSetUpCode(planned: CovePlan, shop: Shop): Drawing | undefined {
   const address = addressOfSetUp(planned, shop);
   if (address === undefined) return undefined;
-  return drawCode(address, 'This set-up on a phone', `Code of ${planned.profile.name}`);
+  return drawCode(address, 'On a phone', `Code of ${planned.profile.name}`);
 }

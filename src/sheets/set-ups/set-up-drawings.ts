@@ -1,4 +1,4 @@
-/** The two drawings of a set-up's page and its code, one above the other, and the row that makes room for them. */
+/** The two drawings of a set-up's page, one above the other, and the row that makes room for them and for its code. */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
@@ -13,9 +13,6 @@ import type { SheetDraft } from '../grammar/sheet-draft.ts';
 
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
 const ROUNDING_POINTS = 3;
-
-/** In the order in which they stand below each other. */
-const DRAWING_NAMES = ['section', 'table', 'code'] as const;
 
 /** Rows of a set-up's page, from 1; its last so far is the draft's last. */
 export interface SetUpRows {
@@ -45,7 +42,7 @@ export function placeDrawings(
     pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
   const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, [...drawSetUp(setUp, shop, width), ...(code === undefined ? [] : [code])]);
+    arrange(draft, rows, drawSetUp(setUp, shop, width), code);
   const [widest, ...narrower] = DRAWING_WIDTHS_MM;
   const largest = arranged(widest);
   let chosen = largest;
@@ -55,9 +52,10 @@ export function placeDrawings(
   }
   if (chosen.spacerPoints > room) chosen = largest;
   chosen.placed.forEach(({ row, drawing }, at) => {
-    const what = DRAWING_NAMES[at] ?? '';
+    const what = at === chosen.placed.length - 1 ? 'table' : 'section';
     draft.draw(row, DRAWING_COLUMN, drawing, `${profile.name} ${what}`);
   });
+  if (code !== undefined) draft.draw(rows.spacer, 0, code, `${profile.name} code`);
   draft.setHeight(rows.spacer, chosen.spacerPoints);
 }
 
@@ -79,6 +77,7 @@ function arrange(
   draft: SheetDraft,
   { top, spacer }: SetUpRows,
   drawings: readonly Drawing[],
+  code: Drawing | undefined,
 ): Arrangement {
   let row = top;
   let rowTop = 0;
@@ -89,7 +88,8 @@ function arrange(
     return { row, drawing };
   });
   const beside = pointsOf(draft, top, spacer);
-  return { placed, spacerPoints: Math.max(end - beside, 0) + ROUNDING_POINTS };
+  const codePoints = (code?.height ?? 0) * POINTS_PER_MM;
+  return { placed, spacerPoints: Math.max(end - beside, codePoints) + ROUNDING_POINTS };
 }
 
 /** Of the rows from the first to before the other. */
