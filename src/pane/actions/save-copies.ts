@@ -1,5 +1,5 @@
 /** Saves files of what was planned: the client's copy, a page for the saw, drawings and lists for other programs. */
-import type { Planner } from '../planner.ts';
+import type { Writer } from '../planner.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
@@ -20,14 +20,14 @@ interface Copy {
   readonly doing: string;
   /** The file's name, of the workbook's without its ending. */
   readonly nameOf: (workbook: string) => string;
-  readonly make: (planner: Planner, result: PlanResult) => Promise<Uint8Array>;
+  readonly make: (writer: Writer, result: PlanResult) => Promise<Uint8Array>;
   readonly said: (name: string) => string;
   /** Where it isn't saved as a file. */
   readonly show?: (bytes: Uint8Array) => void;
 }
 
 export function copyActions(tools: ActionTools): CopyActions {
-  const { store, planner, run, services } = tools;
+  const { store, writer, run, services } = tools;
 
   const CLIENT: Copy = {
     doing: 'Making the client’s copy',
@@ -63,7 +63,7 @@ export function copyActions(tools: ActionTools): CopyActions {
     }
     const found = await checkJob(tools);
     if (found?.fingerprint !== result.fingerprint) return;
-    const loaded = await planner();
+    const loaded = await writer();
     if (loaded === undefined) return;
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
