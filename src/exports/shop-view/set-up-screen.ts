@@ -51,7 +51,7 @@ export function setUpScreen(
       ...(profile.note === '' ? [] : [paragraph(profile.note, 'note')]),
       section,
       '<h3>Set the saw</h3>',
-      figures([approach, approachFromFront, tilt, height, feed]),
+      figures([approach, approachFromFront, withSide(tilt), height, feed]),
       figures([diameter, kerf]),
       '<h3>Set the rails</h3>',
       table,
@@ -88,6 +88,11 @@ function edgeChoice(profile: CoveProfile): {
     ],
     ticks: 1,
   };
+}
+
+/** To which side the blade leans stands in the same large figures as how far. */
+function withSide({ label, value, note }: Required<Fact>): Fact {
+  return { label, value: `${value}, ${note}` };
 }
 
 function figures(facts: readonly Fact[]): string {

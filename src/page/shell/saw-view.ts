@@ -9,8 +9,8 @@ export function showSawView(html: string): void {
   const before = document.activeElement;
   const address = URL.createObjectURL(new Blob([html], { type: 'text/html' }));
   const frame = make('iframe', { src: address, title: 'At the saw' });
-  const leave = make('button', { type: 'button', className: 'first-choice' }, 'Back to the sheet');
-  const bar = make('div', { className: 'choices saw-bar' }, leave);
+  const leave = make('button', { type: 'button' }, 'Back to the sheet');
+  const bar = make('div', { className: 'saw-bar' }, leave);
   const dialog = make('dialog', { className: 'saw-view' }, bar, frame);
   dialog.setAttribute('aria-label', 'At the saw');
   const close = (): void => {
