@@ -14,8 +14,8 @@ export interface NewVersion {
 export async function keepOffline(part: 'page' | 'saw', tell?: NewVersion): Promise<void> {
   try {
     // Absent where the page came over plain http from elsewhere.
-    const workers: ServiceWorkerContainer | undefined = navigator.serviceWorker;
-    if (workers === undefined) return;
+    if (!('serviceWorker' in navigator)) return;
+    const workers = navigator.serviceWorker;
     const kept =
       part === 'saw'
         ? await workers.register(`${WORKER}?${SAW_PART}`, { scope: 'saw.html' })

@@ -11,6 +11,10 @@ import { writeShopPage } from './shop-page.ts';
 import { cornersScreen, setUpScreen } from './set-up-screen.ts';
 import { ripScreen, stickReading, stickScreens } from './stick-screens.ts';
 
+/** A file goes on to be opened when the job has moved on. */
+const OTHER_MARK =
+  'Where the printed sheets bear another mark, this page is of another plan: save it anew.';
+
 const TICKS_OF_PLAN =
   'Ticks stay on this device, for this very plan. They are not in the workbook: tick them on Cutting too, so that the next plan knows what is cut.';
 
@@ -37,7 +41,7 @@ export function writeShopView(plan: JobPlan, stamp?: Stamp): string {
   return writeShopPage({
     title: fileTitle('At the saw', titleBlock),
     heading: sayTitle(titleBlock),
-    made: stamp === undefined ? [] : [sayStamp(stamp, shop.decimalSign)],
+    made: stamp === undefined ? [] : [sayStamp(stamp, shop.decimalSign), OTHER_MARK],
     leastBlank: printExact(shop.leastBlankLength, shop),
     screens,
     ticks: TICKS_OF_PLAN,

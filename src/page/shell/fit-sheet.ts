@@ -28,8 +28,7 @@ export function fitSheets(grid: Grid, onFitted: (sheet: string | undefined) => v
       }
     } else if (fitted[id] !== undefined) {
       if (fitted[id] === zoomNow(grid)) zoomTo(grid, 1);
-      const { [id]: _, ...others } = fitted;
-      writeNote(others);
+      writeNote(Object.fromEntries(Object.entries(fitted).filter(([one]) => one !== id)));
     }
     onFitted(isOurs && narrow.matches ? sheet.getSheetName() : undefined);
   };

@@ -46,7 +46,7 @@ export function writeSawCode(coded: CodedSetUp): string {
   const { profile, setUp, shop } = coded;
   const species = textToSigns(profile.species);
   const rest = [flagsOf(coded), sawOf(shop), coveOf(coded), numbersOf(setUp, shop)].join(PART_SIGN);
-  const letters = [...profile.name];
+  const letters = Array.from(profile.name);
   for (let kept = letters.length; kept >= 0; kept--) {
     const name = textToSigns(letters.slice(0, kept).join('') + (kept < letters.length ? MORE : ''));
     const body = [rest, name, species].join(PART_SIGN);
