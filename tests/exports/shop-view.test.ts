@@ -25,7 +25,8 @@ import { SAW_SETTINGS } from '../../src/planning/settings/saw-settings.ts';
 import { addressOfSetUp, drawSetUpCode } from '../../src/sheets/set-ups/set-up-code.ts';
 import { printExact } from '../../src/sheets/words/print-length.ts';
 import { standingCautions } from '../../src/sheets/words/standing-cautions.ts';
-import { planOf } from '../planning/make-job.ts';
+import { describePlan } from '../../src/sheets/describe-plan.ts';
+import { planOf, readTables } from '../planning/make-job.ts';
 import { DEMO, JOBS } from '../sheets/sheet-jobs.ts';
 
 const unescape = (text: string): string =>
@@ -267,5 +268,28 @@ describe('The code of a set-up', () => {
     [`https://example.org/${'a'.repeat(200)}`, undefined],
   ])('leads to %s as %s', (typed, address) => {
     expect(pageAddressOf(typed)).toBe(address);
+  });
+
+  test('is on Set-ups where Shop, or the page that writes it, says where the page is hosted', async () => {
+    const codesOf = (plan: JobPlan, pageAddress?: string): string[] => {
+      const { sheets } = describePlan(plan, pageAddress === undefined ? {} : { pageAddress });
+      const drawings = sheets.find(({ name }) => name === 'Set-ups')?.drawings ?? [];
+      return drawings.flatMap(({ drawing: { alt } }) => /https:\S+(?=#)/u.exec(alt) ?? []);
+    };
+    const plan = await planOf(DEMO);
+    const coves = plan.profiles.filter(isCovePlan);
+    expect(codesOf(plan)).toEqual([]);
+    expect(codesOf(plan, ADDRESS)).toEqual(coves.map(() => `${ADDRESS}saw.html`));
+    const at = (address: string): typeof DEMO => ({
+      ...DEMO,
+      shop: `${DEMO.shop!.trimEnd()}\npage address,${address}`,
+    });
+    const own = await planOf(at('https://trim.example/'));
+    expect(codesOf(own, ADDRESS)).toEqual(coves.map(() => 'https://trim.example/saw.html'));
+    const { faults } = readTables(at('http://localhost:3000'));
+    expect(faults.map(({ code, where }) => [code, where])).toMatchObject([
+      ['address.unreadable', { file: 'shop.csv', column: 2 }],
+    ]);
+    expect(faults[0]?.message).toContain('localhost');
   });
 });
