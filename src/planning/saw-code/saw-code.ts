@@ -100,7 +100,11 @@ function coveOf({ profile, blanks }: CodedSetUp): string {
   ].join(LIST_SIGN);
 }
 
-/** Angles in hundredths of a degree, the height in ten thousandths of an inch, marks as a tape has them. */
+/**
+ * Angles in hundredths of a degree, the height in ten thousandths of an inch, marks as a tape has them. Browsers
+ * differ in the last bit of a sine: what may lie midway between two marks, as a blank's width between the rails,
+ * is among the sizes alone.
+ */
 function numbersOf({ setting, rails, passHeights }: SetUp, { unit }: SawShop): string {
   return [
     Math.round(toDegrees(setting.approach) * 100),
@@ -112,7 +116,7 @@ function numbersOf({ setting, rails, passHeights }: SetUp, { unit }: SawShop): s
 }
 
 /** From the blade line, then from the slot where its distance is given; `x` off the table. */
-function marksOf({ near, far, spacing, railLength }: RailLayout, unit: LengthUnit): string[] {
+function marksOf({ near, far, railLength }: RailLayout, unit: LengthUnit): string[] {
   const steps = (inches: number): number => Math.round(inches * (unit === 'mm' ? 50.8 : 32));
   const sided = (inches: number, [less, more]: readonly [string, string]): string => {
     const size = steps(Math.abs(inches));
@@ -134,7 +138,6 @@ function marksOf({ near, far, spacing, railLength }: RailLayout, unit: LengthUni
         ? []
         : [...along(rail.left), ...along(rail.right)]),
     ]),
-    String(steps(spacing)),
     String(steps(railLength)),
   ];
 }
