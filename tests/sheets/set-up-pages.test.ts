@@ -161,35 +161,6 @@ describe.each(Object.keys(PAGES))('The set-up pages of “%s”', (name) => {
 });
 
 describe('A set-up page', () => {
-  test.each(['demo', 'full on A4'])(
-    'of “%s” has a code of its own where the page’s address is known, clear of all else, and stays one page',
-    async (name) => {
-      const tables = withSetting(PAGES[name]!, 'page address', 'https://example.org/coves/');
-      const sheet = await setUpsOf(tables);
-      const pages = pagesOf(sheet);
-      expect(pages).toHaveLength(pagesOf(await setUpsOf(PAGES[name]!)).length);
-      const drawings = sheet.drawings ?? [];
-      const boxes = boxesOf(sheet);
-      for (const { first, last } of pages) {
-        expect(pointsOf(sheet, first, last)).toBeLessThanOrEqual(roomOf(sheet));
-        const own = boxes.filter(({ row }) => row >= first && row <= last);
-        const codes = own.filter((box) => drawings[boxes.indexOf(box)]!.drawing.alt.includes('#'));
-        expect([own.length, codes.length]).toEqual([3, 1]);
-        const [code] = codes;
-        // Blank squares round it left out, each way.
-        expect(code!.right - code!.left).toBeGreaterThan(25 * POINTS_PER_MM);
-        for (const other of own.filter((box) => box !== code)) {
-          const beside = other.left >= code!.right || other.right <= code!.left;
-          expect(beside || other.top >= code!.bottom || other.bottom <= code!.top).toBe(true);
-        }
-        for (const row of rowsBeside(sheet, code!)) {
-          expect(sheet.rows[row]?.cells.filter((cell) => cell !== null)).toEqual([]);
-          expect(row).toBeLessThanOrEqual(last);
-        }
-      }
-    },
-  );
-
   test('of forty passes has all of them, three cautions of its own and every standing one', async () => {
     const plan = await planOf(FORTY);
     const { setUp, profile } = plan.profiles[0]!;
