@@ -5,6 +5,7 @@ import Styles from 'mini-css-extract-plugin';
 import Minimizer from 'terser-webpack-plugin';
 
 import { OFFICE_ADDRESS, readAddresses } from './scripts/addresses.mjs';
+import { offlineFiles, overBudget, packedBytes, partsOf } from './scripts/bundle-parts.mjs';
 import { saySideload } from './scripts/say-sideload.mjs';
 import {
   bundledFiles,
@@ -34,7 +35,8 @@ class MakePages {
       mkdirSync(output, { recursive: true });
       // Loaded here, since it needs what the compiler makes of src.
       const { makePages } = await import('./scripts/make-pages.mjs');
-      for (const [name, content] of Object.entries(await makePages(addresses))) {
+      const pages = await makePages(addresses);
+      for (const [name, content] of Object.entries(pages)) {
         writeFileSync(join(output, name), content);
       }
       // They ask to go along with what is made of them.
@@ -49,6 +51,13 @@ class MakePages {
         if (/\.(?:png|svg)$/u.test(name))
           copyFileSync(join(root, 'assets', name), join(output, name));
       }
+      const kept = JSON.stringify(offlineFiles(compilation, output, Object.keys(pages)));
+      const worker = join(output, 'offline.js');
+      writeFileSync(worker, `self.OFFLINE_FILES=${kept};\n${readFileSync(worker, 'utf8')}`);
+      const tooLarge = overBudget(partsOf(compilation), packedBytes(output));
+      // While somebody works on it, it is said; a build for a host, and npm test, stop.
+      const say = compiler.watchMode ? compilation.warnings : compilation.errors;
+      for (const words of tooLarge) say.push(new Error(words));
     });
   }
 }
@@ -63,6 +72,8 @@ export default async (env = {}) => {
     entry: {
       main: join(root, 'src', 'addin', 'main.ts'),
       page: join(root, 'src', 'page', 'main.ts'),
+      saw: join(root, 'src', 'browser', 'saw', 'main.ts'),
+      offline: join(root, 'src', 'browser', 'offline', 'worker.ts'),
     },
     output: {
       path: output,

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
+import { writeSawPage } from '../build/exports/shop-view/saw-page.js';
 import { readDemoTables } from '../build/cli/demo-job.js';
 import { DEVELOPMENT_ORIGIN, OFFICE_ADDRESS } from './addresses.mjs';
 import { makeFunctionsJson, makeFunctionsPage } from './make-catalogue.mjs';
@@ -21,6 +22,7 @@ export async function makePages({ origin, support, office = OFFICE_ADDRESS }) {
       panePolicy(office),
     ),
     'index.html': withPolicy(read('src', 'page', 'index.html'), PAGE_POLICY),
+    'saw.html': writeSawPage('saw.js'),
     'manifest.xml': read('manifest.xml')
       .replaceAll(DEVELOPMENT_ORIGIN, origin)
       .replace(supportUrl, (_, before) => `${before}${support}"`),

@@ -7,6 +7,8 @@
  * some browsers; `wasm-unsafe-eval` is for the solver in it, and lets no script be made of text.
  */
 
+import { SCRIPT_SOURCE } from '../build/exports/shop-view/shop-page.js';
+
 /** The pane: our own files, and Microsoft's library with the parts and reports that it asks for. */
 export function panePolicy(office) {
   const library = URL.canParse(office) ? ` ${new URL(office).origin}` : '';
@@ -24,10 +26,14 @@ export function panePolicy(office) {
   ].join('; ');
 }
 
-/** The grid's page: our own files alone; drawings are pictures made on the spot. */
+/**
+ * The grid's page: our own files alone; drawings are pictures made on the spot, and so is the page for the saw,
+ * which is shown in a frame under this policy and its own.
+ */
 export const PAGE_POLICY = [
   "default-src 'none'",
-  "script-src 'self' 'wasm-unsafe-eval'",
+  `script-src 'self' 'wasm-unsafe-eval' ${SCRIPT_SOURCE}`,
+  'frame-src blob:',
   "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",

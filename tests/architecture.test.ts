@@ -52,6 +52,8 @@ const PACKAGE_HOMES: Readonly<Record<string, readonly string[]>> = {
   '@univerjs/sheets-drawing': ['hosts/grid/'],
   '@univerjs/sheets-ui': ['hosts/grid/'],
   '@univerjs/preset-sheets-drawing': ['hosts/grid/'],
+  qr: ['drawings/'],
+  'workbox-precaching': ['browser/'],
   'fraction.js': ['core/', 'planning/', 'sheets/', 'pane/', 'cli/'],
 };
 

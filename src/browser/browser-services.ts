@@ -3,6 +3,7 @@ import type { Outcome } from '../core/faults/fault.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { PaneServices } from '../pane/services.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
+import { pageAddressOf } from '../planning/saw-code/page-address.ts';
 import type { WorkbookDescription } from '../sheets/grammar/description.ts';
 import { paintInBrowser } from './paint-in-browser.ts';
 import { saveFile } from './save-file.ts';
@@ -19,10 +20,12 @@ type Given = Pick<
   | 'loadDemo'
   | 'preferences'
   | 'visit'
+  | 'pageAddress'
 >;
 
 /** @param part Of the browser's storage, where it is parted: before each preference's key. */
 export function browserServices(part: () => string = () => ''): Given {
+  const pageAddress = pageAddressOf(document.baseURI.replace(/[?#].*$/su, ''));
   const keyOf = (key: string): string => `${part()}coveledger.${key}`;
   return {
     openFile: async (name: string, bytes: Uint8Array): Promise<Outcome<WorkbookHost>> => {
@@ -42,6 +45,7 @@ export function browserServices(part: () => string = () => ''): Given {
       return writeZip(files);
     },
     saveFile,
+    ...(pageAddress === undefined ? {} : { pageAddress }),
     clock: () => new Date(),
     loadPlanner: async () => (await import('./load-planner.ts')).planner,
     loadDemo,

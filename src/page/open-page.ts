@@ -9,6 +9,7 @@ import { startGrid } from '../hosts/grid/start-grid.ts';
 import { whenCalculated } from '../hosts/grid/when-calculated.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import type { SheetsBehind, StartedPane } from '../pane/start-pane.tsx';
+import { SHEET_NAMES } from '../sheets/plan-anchors.ts';
 import { paintInBrowser } from '../browser/paint-in-browser.ts';
 import { gridFunctions } from './grid-functions.ts';
 import { makeDesk, type Desk } from './job/desk.ts';
@@ -21,7 +22,9 @@ import { askToPrint } from './print/ask-to-print.ts';
 import { nameBook, readyBar } from './shell/bar.ts';
 import { chooseFile, takeDroppedFiles } from './shell/choose-file.ts';
 import { byId } from './shell/element.ts';
+import { fitSheets } from './shell/fit-sheet.ts';
 import { showPane, showSheet } from './shell/layout.ts';
+import { keepPageOffline } from './shell/new-version.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
 import { swipeSheet } from './shell/swipe-sheet.ts';
 
@@ -70,6 +73,9 @@ export async function openPage(): Promise<void> {
   performance.mark('pane loaded');
   started.pane = startPagePane(byId('pane'), beside());
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
+  fitSheets(grid, (sheet) => sayAtSaw(sheet, () => started.pane?.showAtSaw()));
+  // The last of all: what it fetches would hold up what is waited for. An untouched demo needs no keeping.
+  keepPageOffline(async () => !desk.touched() || (await started.keeping?.keepNow()) === true);
 }
 
 function readyDoors(
@@ -102,6 +108,25 @@ function sayBehind(behind: SheetsBehind | undefined, showPlan: () => void): void
     onChoose: () => {
       showPane();
       showPlan();
+    },
+  });
+}
+
+/** A sheet of set-ups that is all in view on a phone has small figures: the page for the saw has large ones. */
+function sayAtSaw(sheet: string | undefined, showAtSaw: () => void): void {
+  if (sheet !== SHEET_NAMES.setUps) {
+    dropNotice('at the saw');
+    return;
+  }
+  showNotice('at the saw', {
+    kind: 'caution',
+    says: [
+      'All of this sheet’s width is in view, so its figures are small. At the saw shows each cove with large ones, and its passes to tick off.',
+    ],
+    choices: [{ name: 'saw', label: 'At the saw', first: true }],
+    onChoose: () => {
+      showPane();
+      showAtSaw();
     },
   });
 }

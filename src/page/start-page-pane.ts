@@ -2,12 +2,14 @@
 import { browserServices } from '../browser/browser-services.ts';
 import { CATALOGUE } from '../functions/catalogue.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
+import { showSawView } from './shell/saw-view.ts';
 import { startPane, type StartedPane } from '../pane/start-pane.tsx';
 
 export function startPagePane(element: HTMLElement, host: WorkbookHost): StartedPane {
   return startPane(element, {
     ...browserServices(),
     inPage: true,
+    showSawView,
     host: Promise.resolve({ host }),
     functions: CATALOGUE,
     darkTheme: Promise.resolve(undefined),

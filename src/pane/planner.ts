@@ -26,6 +26,8 @@ export interface SheetChoice {
   /** Whether set-up numbers stand as plain formulas, else as numbers. */
   readonly keepsFormulas: boolean;
   readonly stamp: Stamp;
+  /** For codes on Set-ups, where Shop has none. */
+  readonly pageAddress?: string;
 }
 
 export interface Planner {
@@ -49,6 +51,13 @@ export interface Planner {
   /** The same for the same cut sticks alone. */
   readonly keyOfCut: (cut: readonly CutAlready[]) => string;
   readonly comparePlans: (before: JobPlan, after: JobPlan) => Comparison;
+  readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
+  /** What makes sheets and files of a plan. */
+  readonly loadWriter: () => Promise<Writer>;
+}
+
+/** Everything that is made of a plan, in a module of its own again: a plan is looked at before it is written. */
+export interface Writer {
   /** The sheet Changes, a workbook by itself. */
   readonly describeChanges: (
     comparison: Comparison,
@@ -74,5 +83,4 @@ export interface Planner {
   readonly exportPlan: (plan: JobPlan, stamp: Stamp) => readonly ExportFile[];
   /** HTML for the phone at the saw. */
   readonly writeShopView: (plan: JobPlan, stamp: Stamp) => string;
-  readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
 }

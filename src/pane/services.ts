@@ -47,6 +47,10 @@ export interface PaneServices {
   readonly saveFile: (name: string, bytes: Uint8Array) => void;
   /** The moment by this machine's clock: the pane reads none itself. */
   readonly clock: () => Date;
+  /** Shows the page for the saw over all else; absent where there is no room for it. */
+  readonly showSawView?: (html: string) => void;
+  /** Where this pane is hosted, for codes that a phone opens; absent where no phone could. */
+  readonly pageAddress?: string;
   /** The planner loads when it is first wanted. */
   readonly loadPlanner: () => Promise<Planner>;
   readonly loadDemo: () => Promise<readonly RawTable[]>;

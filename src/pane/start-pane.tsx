@@ -21,6 +21,8 @@ export interface StartedPane {
   /** Calls `hear` when the written sheets fall behind the inputs, and when they no longer are. */
   readonly watchBehind: (hear: (behind: SheetsBehind | undefined) => void) => void;
   readonly showPlan: () => void;
+  /** Shows the plan over the page as it is for the saw; where it can't be, the Plan tab says why. */
+  readonly showAtSaw: () => void;
 }
 
 /** Sheets that were written from other inputs than there are now. */
@@ -69,5 +71,9 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
       });
     },
     showPlan: () => store.send({ type: 'tab chosen', tab: 'plan' }),
+    showAtSaw: () => {
+      store.send({ type: 'tab chosen', tab: 'plan' });
+      void actions.showShopView();
+    },
   };
 }

@@ -18,7 +18,7 @@ import { computeBackBevels, type BackBevels } from '../core/crown/crown-size.ts'
 import { degrees, toRadians } from '../core/units/angle.ts';
 import { cellOfCoveFault } from './cell-of-cove-fault.ts';
 import type { CoveProfile } from './job.ts';
-import type { Shop, ShopCells } from './shop.ts';
+import type { SawShop, ShopCells } from './shop.ts';
 import { tableSizeOf } from './table-size.ts';
 
 /** The board that a cove is cut on, in inches. */
@@ -60,7 +60,7 @@ export interface SetUpReading {
 /** The set-up, or every reason against it, each at the size or the setting that must change. */
 export function planSetUp(
   profile: CoveProfile,
-  shop: Shop,
+  shop: SawShop,
   shopCells: ShopCells = {},
 ): SetUpReading {
   const { cove } = profile;
@@ -136,7 +136,7 @@ function backBevelsOf(profile: CoveProfile): BackBevels | undefined {
   return bevels.ok ? bevels.value : undefined;
 }
 
-function sawOf(shop: Shop): SawLimits {
+function sawOf(shop: SawShop): SawLimits {
   const { greatestHeightUpright: upright, greatestHeightAt45: at45 } = shop;
   const { heightsMeasuredWith: measuredWith } = shop;
   return {
@@ -152,7 +152,7 @@ function railsOf(
   setting: Setting,
   cut: CutCove,
   flats: SetUp['flats'],
-  shop: Shop,
+  shop: SawShop,
 ): { rails?: RailLayout } {
   const table = tableSizeOf(shop);
   if (table === undefined) return {};

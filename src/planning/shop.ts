@@ -29,7 +29,7 @@ export type SettingKey = keyof typeof SETTINGS;
 
 type ValueOf<Key extends SettingKey> = (typeof SETTINGS)[Key]['kind'] extends 'length'
   ? ExactInches
-  : (typeof SETTINGS)[Key]['kind'] extends 'word' | 'text'
+  : (typeof SETTINGS)[Key]['kind'] extends 'word' | 'text' | 'address'
     ? (typeof SETTINGS)[Key] extends { allowed: readonly (infer Word)[] }
       ? Word
       : string
@@ -43,12 +43,16 @@ type Optional =
   | 'tableFront'
   | 'tableBack'
   | 'tableWidth'
-  | 'slotToBlade';
+  | 'slotToBlade'
+  | 'pageAddress';
 
 /** Every setting by its key: lengths in exact inches, angles in degrees, shares in percent. */
 export type Shop = { readonly [Key in Exclude<SettingKey, Optional>]: ValueOf<Key> } & {
   readonly [Key in Optional]?: ValueOf<Key>;
 };
+
+/** What a set-up is worked out from, and how it is written. */
+export type SawShop = Pick<Shop, keyof typeof SAW_SETTINGS | 'unit' | 'decimalSign'>;
 
 /** Where the value of each setting stands that Shop has a row for. */
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;

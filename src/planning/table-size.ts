@@ -1,9 +1,9 @@
 /** The saw's table as the shop gives it. */
 import type { TableSize } from '../core/cove/rails.ts';
-import type { Shop } from './shop.ts';
+import type { SawShop } from './shop.ts';
 
 /** The table in inches; undefined where the shop does not say how far it reaches before and behind the arbor. */
-export function tableSizeOf(shop: Shop): TableSize | undefined {
+export function tableSizeOf(shop: SawShop): TableSize | undefined {
   const { tableFront: front, tableBack: back, tableWidth: width, slotToBlade } = shop;
   if (front === undefined || back === undefined) return undefined;
   return {

@@ -26,6 +26,8 @@ export interface SheetChoice {
   readonly keepsFormulas?: boolean;
   /** What the sheets, their pages and their file tell of their making; absent, nothing. */
   readonly stamp?: Stamp;
+  /** Where the page is hosted that made this, for the codes on Set-ups; Shop's own goes before it. */
+  readonly pageAddress?: string;
 }
 
 /**
@@ -60,7 +62,7 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       stamped(labor.finish()),
       stamped(office.finish()),
       stamped(pieces.finish()),
-      stamped(describeSetUps(plan)),
+      stamped(describeSetUps(withPageAddress(plan, choice.pageAddress))),
       ...(outlines === undefined ? [] : [stamped(outlines)]),
       stamped(cutting.finish()),
       ...(labels === undefined ? [] : [labels]),
@@ -70,4 +72,10 @@ export function describePlan(plan: JobPlan, choice: SheetChoice = {}): WorkbookD
       ...(choice.keepsFormulas === true ? describeSetUpFormulas(plan).map(stamped) : []),
     ],
   };
+}
+
+function withPageAddress(plan: JobPlan, pageAddress: string | undefined): JobPlan {
+  const { job } = plan;
+  if (pageAddress === undefined || job.shop.pageAddress !== undefined) return plan;
+  return { ...plan, job: { ...job, shop: { ...job.shop, pageAddress } } };
 }

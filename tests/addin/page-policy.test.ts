@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { makePages } from '../../scripts/make-pages.mjs';
+import { SCRIPT_HASH } from '../../src/exports/shop-view/script.ts';
 import { OFFICE_ADDRESS, readAddresses } from '../../scripts/addresses.mjs';
 
 /** As the build makes them, each under its name. */
@@ -47,7 +48,9 @@ describe('The policy of a page', () => {
     const policy = policyOf((await pagesOf(readAddresses()))['index.html']);
     expect(Object.fromEntries(policy)).toEqual({
       'default-src': ["'none'"],
-      'script-src': ["'self'", "'wasm-unsafe-eval'"],
+      // The page for the saw, over the page.
+      'script-src': ["'self'", "'wasm-unsafe-eval'", `'sha256-${SCRIPT_HASH}'`],
+      'frame-src': ['blob:'],
       'worker-src': ["'self'"],
       'style-src': ["'self'", "'unsafe-inline'"],
       'img-src': ["'self'", 'data:', 'blob:'],
@@ -64,9 +67,15 @@ describe('The policy of a page', () => {
     expect(policy.has('script-src')).toBe(false);
   });
 
+  test('lets saw.html run its own script and that of the page for the saw', async () => {
+    const policy = policyOf((await pagesOf(readAddresses()))['saw.html']);
+    expect(policy.get('default-src')).toEqual(["'none'"]);
+    expect(policy.get('script-src')).toEqual(["'self'", `'sha256-${SCRIPT_HASH}'`]);
+  });
+
   test('stands before anything that a page loads', async () => {
     const pages = await pagesOf(readAddresses());
-    for (const name of ['pane.html', 'index.html', 'functions.html']) {
+    for (const name of ['pane.html', 'index.html', 'functions.html', 'saw.html']) {
       const html = pages[name]!;
       const first = /<(?:script|link|style|img)\b/u.exec(html)?.index ?? Infinity;
       expect(html.indexOf('Content-Security-Policy')).toBeLessThan(first);

@@ -30,6 +30,8 @@ export interface PageChoice {
   readonly before?: () => void;
   /** Bytes that the browser has room for; as many as it likes where absent. */
   readonly room?: number;
+  /** Whether the browser may keep the page's files; it takes a while, beside whatever is tested. */
+  readonly keepsFiles?: boolean;
 }
 
 export interface OpenedPage {
@@ -49,12 +51,16 @@ export interface PageSuite {
 }
 
 /** The tests are listed as skipped where Chromium is missing, but fail there with CI set. */
-export function pageSuite(title: string, tests: (suite: PageSuite) => void): void {
+export function pageSuite(
+  title: string,
+  tests: (suite: PageSuite) => void,
+  pages: () => string = builtPages,
+): void {
   (browserTestsRun ? describe : describe.skip)(title, () => {
     let browser: Browser | undefined;
     let served: PageServer | undefined;
     beforeAll(async () => {
-      served = await servePages(builtPages(), FIRST_PORT);
+      served = await servePages(pages(), FIRST_PORT);
       browser = await startChromium();
     }, PAGE_TEST_MS);
     afterAll(async () => {
@@ -69,7 +75,15 @@ export function pageSuite(title: string, tests: (suite: PageSuite) => void): voi
 async function openPage(
   browser: Browser,
   origin: string,
-  { width = 1280, height = 800, dark = false, context: given, before, room }: PageChoice = {},
+  {
+    width = 1280,
+    height = 800,
+    dark = false,
+    context: given,
+    before,
+    room,
+    keepsFiles = false,
+  }: PageChoice = {},
 ): Promise<OpenedPage> {
   const context =
     given ??
@@ -77,6 +91,7 @@ async function openPage(
       viewport: { width, height },
       colorScheme: dark ? 'dark' : 'light',
       acceptDownloads: true,
+      serviceWorkers: keepsFiles ? 'allow' : 'block',
       permissions: ['clipboard-read', 'clipboard-write'],
     }));
   context.setDefaultTimeout(LONGEST_WAIT_MS);

@@ -7,11 +7,16 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 
 import { writeShopView } from '../../src/exports/shop-view/shop-view.ts';
+import { isCovePlan, type JobPlan } from '../../src/planning/job-plan.ts';
+import { addressOfSetUp } from '../../src/sheets/set-ups/set-up-code.ts';
 import { planOf } from '../planning/make-job.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 import { BROWSER_TEST_MS } from './browser-suite.ts';
 import { browserTestsRun, startChromium } from './chromium.ts';
 import { findViolations } from './find-violations.ts';
+import { numbersIn, withoutSideOrUnit } from './numbers-in-view.ts';
+import { builtPages } from './built-pages.ts';
+import { serveFolder, type Served } from './serve-folder.ts';
 
 const PHONE = { viewport: { width: 390, height: 844 } };
 
@@ -19,16 +24,21 @@ const PHONE = { viewport: { width: 390, height: 844 } };
   let browser: Browser;
   let folder: string;
   let address: string;
+  let plan: JobPlan;
+  let served: Served;
 
   beforeAll(async () => {
+    plan = await planOf(DEMO);
+    served = await serveFolder(builtPages());
     browser = await startChromium();
     folder = await mkdtemp(join(tmpdir(), 'coveledger-saw-'));
     const file = join(folder, 'saw.html');
-    await writeFile(file, writeShopView(await planOf(DEMO)));
+    await writeFile(file, writeShopView(plan));
     address = pathToFileURL(file).href;
   }, BROWSER_TEST_MS);
   afterAll(async () => {
     await browser.close();
+    await served.close();
     await rm(folder, { recursive: true, force: true });
   });
 
@@ -61,6 +71,10 @@ const PHONE = { viewport: { width: 390, height: 844 } };
     await step(page, 'Next');
     const [first = ''] = await shown(page);
     await page.reload();
+    expect(await shown(page)).toEqual([first]);
+    // Opened anew, as from the phone's files, it goes on where it was closed.
+    await page.goto('about:blank');
+    await page.goto(address);
     expect(await shown(page)).toEqual([first]);
     await step(page, 'Back');
     expect(await shown(page)).toEqual(['All that is to be done']);
@@ -132,10 +146,50 @@ const PHONE = { viewport: { width: 390, height: 844 } };
       for (const name of [/at the saw/u, /its corners/u, /stick 1 of/u]) {
         await page.getByRole('link', { name }).first().click();
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+        const numbers = await numbersIn(page.locator('.screen.shown'));
+        expect(withoutSideOrUnit(numbers)).toEqual([]);
+        // Both marks of both rails among them.
+        const marks = numbers.filter(({ label }) => / rail, /u.test(label));
+        if (String(name) === String(/at the saw/u)) expect(marks.length).toBeGreaterThanOrEqual(4);
         if (width === 390) expect(await findViolations(page, '.foreign')).toEqual([]);
         await step(page, 'All');
       }
       await close();
     },
   );
+
+  test('opens a printed code without the job, refuses one that is cut short, and opens again without a network', async () => {
+    const [one] = plan.profiles.filter(isCovePlan);
+    const at = { ...plan.job.shop, pageAddress: `${served.origin}/` };
+    const code = addressOfSetUp(one!, at)!;
+    const { page, errors, close } = await open({ offline: false, serviceWorkers: 'allow' });
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    await page.goto(code);
+    expect(await shown(page)).toEqual(['Read first']);
+    await step(page, 'I have read these');
+    expect(await shown(page)).toEqual([`${one!.profile.name}: at the saw`]);
+    const numbers = await numbersIn(page.locator('.screen.shown'));
+    expect(withoutSideOrUnit(numbers)).toEqual([]);
+    expect(numbers.filter(({ label }) => / rail, /u.test(label))).toHaveLength(4);
+    await page.getByRole('checkbox', { name: /Pass 1 of/u }).click();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    expect(await findViolations(page, '.foreign')).toEqual([]);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    // Another code scanned in the same window; back again, its tick is there.
+    await page.goto(code.slice(0, -3));
+    await page.getByRole('alert').getByText('cut short or changed').waitFor();
+    expect(await page.locator('dd').count()).toBe(0);
+    await page.context().setOffline(true);
+    await page.goto('about:blank');
+    await page.goto(code);
+    expect(await shown(page)).toEqual([`${one!.profile.name}: at the saw`]);
+    expect(await page.getByRole('checkbox', { name: /Pass 1 of/u }).isChecked()).toBe(true);
+    await page.goto(`${served.origin}/saw.html`);
+    await page.getByRole('alert').getByText('holds no set-up').waitFor();
+    // What follows the # never leaves the browser.
+    expect(asked.filter((url) => url.includes('Reading') && !url.includes('#'))).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { planner } from '../../src/browser/load-planner.ts';
+import { writer } from '../../src/browser/load-writer.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { AS_FILE, memoryHost, REFUSAL, type MemoryHost } from './memory-host.ts';
@@ -25,7 +26,7 @@ describe("The client's copy", () => {
     expect(saved).toEqual(['House-client.xlsx']);
     const result = store.get().planning.result!;
     expect(result).toMatchObject({ day: '2026-11-30', effort: { seconds: 20 } });
-    expect(made).toEqual([planner.describeClientCopy(result.plan, result)]);
+    expect(made).toEqual([writer.describeClientCopy(result.plan, result)]);
     expect(host.log).toEqual([]);
     expect(store.get().busy).toBeUndefined();
     const said = 'The client’s copy is saved as House-client.xlsx';
@@ -46,21 +47,28 @@ describe("The client's copy", () => {
     await pane.actions.saveExports();
     expect(pane.saved).toEqual(['House-files.zip']);
     const result = pane.store.get().planning.result!;
-    expect(zipped).toEqual(planner.exportPlan(result.plan, result).map(({ path }) => path));
+    expect(zipped).toEqual(writer.exportPlan(result.plan, result).map(({ path }) => path));
     expect(pane.store.get().notice).toContain('House-files.zip');
   });
 
   test('has beside it a page for the phone at the saw, of this very plan', async () => {
     const files = new Map<string, string>();
+    const shown: string[] = [];
     const pane = makePane(demoHost(), {
       saveFile: (name, bytes) => void files.set(name, new TextDecoder().decode(bytes)),
+      showSawView: (html) => void shown.push(html),
     });
     await pane.ready();
+    await pane.actions.showShopView();
+    expect(shown).toEqual([]);
     await pane.actions.plan();
+    await pane.actions.showShopView();
+    expect(files.size).toBe(0);
     await pane.actions.saveShopView();
+    expect(shown).toEqual([...files.values()]);
     const { plan, ...stamp } = pane.store.get().planning.result!;
     const name = 'House-at-the-saw.html';
-    expect([...files]).toEqual([[name, planner.writeShopView(plan, stamp)]]);
+    expect([...files]).toEqual([[name, writer.writeShopView(plan, stamp)]]);
     expect(pane.store.get().notice).toContain(name);
   });
 
@@ -129,10 +137,14 @@ describe('Set-up numbers as formulas', () => {
       loadPlanner: () =>
         Promise.resolve({
           ...planner,
-          describePlan: (plan, choice) => {
-            choices.push(choice.keepsFormulas);
-            return planner.describePlan(plan, choice);
-          },
+          loadWriter: () =>
+            Promise.resolve({
+              ...writer,
+              describePlan: (plan, choice) => {
+                choices.push(choice.keepsFormulas);
+                return writer.describePlan(plan, choice);
+              },
+            }),
         }),
     });
     await pane.ready();

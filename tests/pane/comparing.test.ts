@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { planner } from '../../src/browser/load-planner.ts';
+import { writer } from '../../src/browser/load-writer.ts';
 import { ok } from '../../src/core/faults/fault.ts';
 import type { OtherFile } from '../../src/pane/services.ts';
 import { copyIn, type CopyFile } from '../../src/sheets/client/copy-sheet.ts';
@@ -39,7 +39,7 @@ function copyOf(
   typed: Readonly<Record<number, number | string>> = {},
 ): CopyFile {
   const result = store.get().planning.result!;
-  const [sheet] = planner.describeClientCopy(result.plan, result).sheets;
+  const [sheet] = writer.describeClientCopy(result.plan, result).sheets;
   const rows = rawRowsOf(sheet!).map(({ line, cells }) => ({
     line,
     cells: cells.map((cell, at) => (at === 2 && line in typed ? typed[line]! : cell)),

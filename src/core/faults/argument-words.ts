@@ -135,6 +135,7 @@ export const NAMES = {
   input: 'input',
   output: 'output',
   page: 'page',
+  sawCode: 'code of a set-up',
   paste: 'paste',
   plan: 'plan',
   sheet: 'sheet',

@@ -37,6 +37,7 @@ export const SETTING_NAMES = {
   'setting.lengthPrecision': 'length precision',
   'setting.paper': 'paper',
   'setting.labels': 'labels',
+  'setting.pageAddress': 'page address',
   'setting.decimalSign': 'decimal sign',
   'setting.currency': 'currency',
   'setting.feed': 'feed',

@@ -149,6 +149,8 @@ export const WORDING = wordings({
     `${f.argument} is ${f.given}; the back of a crown leans at least ${f.limit} from its wall. ${sayRadians(f)}Write the angle between its back and the wall in degrees; 38 and 45 are usual.`,
   'angle.corner-sharp': (f) =>
     `${f.argument} is ${f.given}, which is taken as the angle between the two walls. Where it is the saw's miter from a square cut, write the corner instead: ${f.detail('meant')}.`,
+  'address.unreadable': (f) =>
+    `${f.argument}: ${f.given} is no address at which a phone finds the page. Write the one at which it is hosted, up to its last /, such as https://example.org/coves/; or leave it empty for no codes on Set-ups. An address of this machine alone (localhost) opens on no other.`,
   'text.missing': (f) => `${f.argument} is empty and is needed here.`,
   'text.ditto': (f) =>
     `${f.argument}: ${f.given} says that it is as above, which isn't read so. Write it out in each row.`,
@@ -978,6 +980,18 @@ export const WORDING = wordings({
     `${f.argument} could not be read (${f.given}). A folder can't be opened here; close the file in other programs, then choose it again.`,
   'pane.not-loaded': (f) =>
     `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
+
+  // The code on a set-up's page
+  'saw-code.none': () =>
+    'This address holds no set-up. Scan the code on a page of Set-ups, or copy the whole of its address.',
+  'saw-code.damaged': (f) =>
+    `The ${f.argument} in this address was cut short or changed, so none of its numbers are shown. Scan it again from paper, or read the printed page.`,
+  'saw-code.older': (f) =>
+    `The ${f.argument} in this address was printed by an older version of the program, which this page reads no more. Read the printed page, or write and print Set-ups again.`,
+  'saw-code.newer': (f) =>
+    `The ${f.argument} in this address was printed by a newer version of the program than this page is. Load this page anew with a network, or read the printed page.`,
+  'saw-code.other-numbers': (f) =>
+    `This page works out other numbers for “${f.given}” than its ${f.argument} holds: one of the two versions is older, so none are shown. Read the printed page, and write Set-ups again before it is used.`,
 
   // The page with the spreadsheet
   'page.not-built': (f) => `The page isn't built: ${f.given} has none. Run npm run build first.`,

@@ -14,6 +14,9 @@ export const SCRIPT = `
   var said = document.getElementById('said');
   var awake = document.getElementById('awake');
   var key = root.getAttribute('data-key');
+  // Before a screen's name in the address: what the page was made from, where it stands there.
+  var base = '#' + (root.getAttribute('data-base') || '');
+  var start = root.getAttribute('data-start') || 'all';
 
   function read(name) {
     try { return localStorage.getItem(key + ' ' + name); } catch (refused) { return null; }
@@ -55,27 +58,29 @@ export const SCRIPT = `
     });
   }
 
-  function at() {
-    var found = screens.findIndex(function (screen) { return '#' + screen.id === location.hash; });
-    return found < 0 ? 0 : found;
+  function inAddress() {
+    return screens.findIndex(function (screen) { return base + screen.id === location.hash; });
   }
+  function at() { return Math.max(0, inAddress()); }
   function show() {
     var now = at();
     screens.forEach(function (screen, index) { screen.classList.toggle('shown', index === now); });
     back.disabled = now === 0;
     next.disabled = now === screens.length - 1;
     window.scrollTo(0, 0);
+    try { if (now > 0) localStorage.setItem(key + ' at', screens[now].id); } catch (refused) { return; }
   }
+  function goTo(name) { location.hash = base + name; }
   function go(by) {
     var to = screens[at() + by];
     if (to === undefined) return;
-    location.hash = '#' + to.id;
+    goTo(to.id);
     var title = to.querySelector('h2');
     if (title !== null) title.focus();
   }
   back.addEventListener('click', function () { go(-1); });
   next.addEventListener('click', function () { go(1); });
-  document.getElementById('list').addEventListener('click', function () { location.hash = '#all'; });
+  document.getElementById('list').addEventListener('click', function () { goTo('all'); });
   document.getElementById('untick').addEventListener('click', function () {
     if (!window.confirm('Take all ticks of this page off?')) return;
     boxes.forEach(function (box) { if (!box.disabled) box.checked = false; });
@@ -87,10 +92,15 @@ export const SCRIPT = `
 
   var today = new Date().toDateString();
   if (read('read on') !== today) root.classList.add('unread');
+  // Whoever has read them goes on where the page was closed.
+  else if (inAddress() < 0) {
+    var last = document.getElementById(read('at') || start);
+    if (last !== null && screens.indexOf(last) > 0) location.replace(base + last.id);
+  }
   document.getElementById('have-read').addEventListener('click', function () {
     root.classList.remove('unread');
     keep('read on', today);
-    if (at() === 0) location.hash = '#all';
+    if (at() === 0) goTo(start);
     stayAwake();
   });
 
@@ -119,4 +129,4 @@ export const SCRIPT = `
 `;
 
 /** SHA-256 of the script, in base64: the file's own policy lets no other run. */
-export const SCRIPT_HASH = 'QjOqDa6XBTsxx0IOqWjfdnzIMj7lRTQn6k1cGIbQfIU=';
+export const SCRIPT_HASH = 'xaNy4hDYTyp8HXghpinqZTEvIBNLB0qYZKmTUS0bXG4=';

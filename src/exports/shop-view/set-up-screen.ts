@@ -6,7 +6,7 @@ import { toSvg } from '../../drawings/to-svg.ts';
 import type { CovePlan, JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import type { CoveProfile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import type { Shop } from '../../planning/shop.ts';
+import type { SawShop } from '../../planning/shop.ts';
 import { sayEdgeChoice } from '../../sheets/cutting/cutting-words.ts';
 import { edgeMark } from '../../sheets/cutting/how-it-lies.ts';
 import { drawSetUp } from '../../sheets/set-ups/set-up-drawings.ts';
@@ -25,8 +25,11 @@ const DRAWING_MM = 92;
 const FINEST_FRACTION = 64;
 
 /** A cove's numbers, each with what it is measured from and its side, and its passes to tap off. */
-export function setUpScreen(plan: JobPlan, { profile, setUp, sticks }: CovePlan): Screen {
-  const { shop } = plan.job;
+export function setUpScreen(
+  shop: SawShop,
+  { profile, setUp }: Pick<CovePlan, 'profile' | 'setUp'>,
+  blanks: number,
+): Screen {
   const { approach, approachFromFront, tilt, height, diameter, kerf, feed } = setUpFacts(
     setUp,
     shop,
@@ -44,11 +47,11 @@ export function setUpScreen(plan: JobPlan, { profile, setUp, sticks }: CovePlan)
     body: [
       paragraph(MANUAL_CAUTION, 'caution'),
       ...[...new Set(cautions)].map((message) => paragraph(message, 'caution')),
-      paragraph(sayCove(profile, sticks.length, shop)),
+      paragraph(sayCove(profile, blanks, shop)),
       ...(profile.note === '' ? [] : [paragraph(profile.note, 'note')]),
       section,
       '<h3>Set the saw</h3>',
-      figures([approach, approachFromFront, tilt, height, feed]),
+      figures([approach, approachFromFront, withSide(tilt), height, feed]),
       figures([diameter, kerf]),
       '<h3>Set the rails</h3>',
       table,
@@ -87,11 +90,16 @@ function edgeChoice(profile: CoveProfile): {
   };
 }
 
+/** To which side the blade leans stands in the same large figures as how far. */
+function withSide({ label, value, note }: Required<Fact>): Fact {
+  return { label, value: `${value}, ${note}` };
+}
+
 function figures(facts: readonly Fact[]): string {
   return `<dl>${facts.map(({ label, value, note }) => figure(label, value, note)).join('')}</dl>`;
 }
 
-function rails(setUp: SetUp, shop: Shop): string {
+function rails(setUp: SetUp, shop: SawShop): string {
   const { rails: layout } = setUp;
   const { spacing, railLength } = setUpFacts(setUp, shop);
   if (layout === undefined) return `${figures([spacing])}${paragraph(NO_TABLE, 'note')}`;
@@ -115,7 +123,7 @@ function rails(setUp: SetUp, shop: Shop): string {
   return figures([...marks, spacing, ...(railLength === undefined ? [] : [railLength])]);
 }
 
-function passes(profile: string, heights: readonly number[], shop: Shop): string {
+function passes(profile: string, heights: readonly number[], shop: SawShop): string {
   const boxes = heights.map((height, at) => {
     const decimal = printDecimal(height, shop);
     const fraction = formatInches(height, { denominator: FINEST_FRACTION, marks: 'inch mark' });

@@ -23,6 +23,8 @@ export interface Keeping {
   readonly changed: () => void;
   /** Whether what is here would be lost with the page. */
   readonly isBehind: () => boolean;
+  /** At once; true where what is here is kept. */
+  readonly keepNow: () => Promise<boolean>;
 }
 
 /** Never rejects: without storage the page works, and says so. */
@@ -101,6 +103,7 @@ function startKeeping(
       else keeper.changed();
     },
     isBehind: () => isBehind,
+    keepNow: () => keeper.saveNow(),
     free: () => {
       sayFree(() => {
         state.tab = 'here';

@@ -5,7 +5,7 @@ type View = 'sheet' | 'pane';
 type Part = 'bar' | View;
 
 /** As page.css has it: below, one of the two is shown at a time. */
-const NARROW = '(max-width: 760px)';
+export const NARROW = '(max-width: 760px)';
 const PARTS: readonly Part[] = ['bar', 'sheet', 'pane'];
 /** Where the grid takes its keys. */
 const GRID_KEYS = '#grid-place [contenteditable="true"]';

@@ -2,7 +2,7 @@
 import type { Argument } from '../../core/faults/argument.ts';
 import type { Outcome } from '../../core/faults/fault.ts';
 import { sayError } from '../../core/faults/say-error.ts';
-import type { Planner } from '../planner.ts';
+import type { Planner, Writer } from '../planner.ts';
 import type { PaneServices } from '../services.ts';
 import type { PaneStore } from '../state/store.ts';
 import { fault } from '../../core/faults/fault.ts';
@@ -12,6 +12,8 @@ export interface ActionTools {
   readonly services: PaneServices;
   /** The planner; where it can't be loaded, that is said and undefined comes back. */
   readonly planner: () => Promise<Planner | undefined>;
+  /** The same of what makes sheets and files of a plan. */
+  readonly writer: () => Promise<Writer | undefined>;
   /** The value of what a host did; its faults are shown and undefined comes back. */
   readonly accept: <T>(outcome: Outcome<T>) => { readonly value: T } | undefined;
   /** Runs an action; an exception is a bug of ours, and the pane says so. */
@@ -23,6 +25,7 @@ export function makeTools(store: PaneStore, services: PaneServices): ActionTools
     store,
     services,
     planner: () => load(store, 'planner', services.loadPlanner),
+    writer: () => load(store, 'writer', async () => (await services.loadPlanner()).loadWriter()),
     accept: (outcome) => {
       if (outcome.ok) return { value: outcome.value };
       store.send({ type: 'trouble', faults: outcome.faults });

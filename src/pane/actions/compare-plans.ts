@@ -8,7 +8,7 @@ import { sayNumbered } from '../../sheets/words/say-copy.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { markOf, sayStamp } from '../../sheets/stamp.ts';
 import type { OtherFile } from '../services.ts';
-import type { Planner } from '../planner.ts';
+import type { Planner, Writer } from '../planner.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
 import type { Compared, PlanResult } from '../state/pane-state.ts';
@@ -29,7 +29,7 @@ export interface CompareActions {
 const COMPARING = 'Comparing';
 
 export function compareActions(tools: ActionTools): CompareActions {
-  const { store, services, planner, accept, run } = tools;
+  const { store, services, planner, writer, accept, run } = tools;
 
   const isFree = (): boolean => !isOccupied(store.get()) && store.get().busy === undefined;
 
@@ -72,7 +72,7 @@ export function compareActions(tools: ActionTools): CompareActions {
   }
 
   function ofCopy(
-    loaded: Planner,
+    loaded: Writer,
     copy: CopyFile,
     result: PlanResult,
     name: string,
@@ -104,7 +104,10 @@ export function compareActions(tools: ActionTools): CompareActions {
     result: PlanResult,
     name: string,
   ): Promise<Compared | readonly Fault[]> {
-    if (other.kind === 'copy') return ofCopy(loaded, other.copy, result, name);
+    if (other.kind === 'copy') {
+      const reading = await writer();
+      return reading === undefined ? [] : ofCopy(reading, other.copy, result, name);
+    }
     const { texts } = other.kept;
     const faults: Fault[] = [];
     for (const key of ['plan', 'written-plan'] as const) {
@@ -127,7 +130,7 @@ export function compareActions(tools: ActionTools): CompareActions {
   /** The sheet as it is to be written; undefined where nothing is compared. */
   async function describe(): Promise<WorkbookDescription | undefined> {
     const { compared } = store.get();
-    const loaded = compared === undefined ? undefined : await planner();
+    const loaded = compared === undefined ? undefined : await writer();
     if (compared === undefined || loaded === undefined) return undefined;
     const made = services.clock().toISOString();
     return compared.kind === 'plans'

@@ -1,5 +1,5 @@
 /** Saves files of what was planned: the client's copy, a page for the saw, drawings and lists for other programs. */
-import type { Planner } from '../planner.ts';
+import type { Writer } from '../planner.ts';
 import type { PlanResult } from '../state/pane-state.ts';
 import { isOccupied } from '../state/is-occupied.ts';
 import { openHostOf } from '../state/open-host.ts';
@@ -12,18 +12,22 @@ export interface CopyActions {
   readonly saveClient: () => Promise<void>;
   readonly saveExports: () => Promise<void>;
   readonly saveShopView: () => Promise<void>;
+  /** The same, over the page. */
+  readonly showShopView: () => Promise<void>;
 }
 
 interface Copy {
   readonly doing: string;
   /** The file's name, of the workbook's without its ending. */
   readonly nameOf: (workbook: string) => string;
-  readonly make: (planner: Planner, result: PlanResult) => Promise<Uint8Array>;
+  readonly make: (writer: Writer, result: PlanResult) => Promise<Uint8Array>;
   readonly said: (name: string) => string;
+  /** Where it isn't saved as a file. */
+  readonly show?: (bytes: Uint8Array) => void;
 }
 
 export function copyActions(tools: ActionTools): CopyActions {
-  const { store, planner, run, services } = tools;
+  const { store, writer, run, services } = tools;
 
   const CLIENT: Copy = {
     doing: 'Making the client’s copy',
@@ -47,20 +51,29 @@ export function copyActions(tools: ActionTools): CopyActions {
       `${name} is saved: open it in the browser of the phone or tablet at the saw. It needs no network, and its ticks stay on that device.`,
   };
 
-  async function save({ nameOf, make, said }: Copy): Promise<void> {
+  const SHOWN_VIEW: Copy = {
+    ...SHOP_VIEW,
+    show: (bytes) => services.showSawView?.(new TextDecoder().decode(bytes)),
+  };
+
+  async function save({ nameOf, make, said, show }: Copy): Promise<void> {
     const { result } = store.get().planning;
     if (openHostOf(store.get()) === undefined || result === undefined || result.wrong.length > 0) {
       return;
     }
     const found = await checkJob(tools);
     if (found?.fingerprint !== result.fingerprint) return;
-    const loaded = await planner();
+    const loaded = await writer();
     if (loaded === undefined) return;
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
     const name = nameOf(found.survey.name.replace(/\.(?:xls[xmb]?|csv|ods)$/iu, ''));
     const bytes = await load(store, 'writer', () => make(loaded, result));
     if (bytes === undefined) return;
+    if (show !== undefined) {
+      show(bytes);
+      return;
+    }
     services.saveFile(name, bytes);
     store.send({ type: 'done', notice: said(name) });
   }
@@ -77,5 +90,6 @@ export function copyActions(tools: ActionTools): CopyActions {
     saveClient: saveCopy(CLIENT),
     saveExports: saveCopy(EXPORTS),
     saveShopView: saveCopy(SHOP_VIEW),
+    showShopView: saveCopy(SHOWN_VIEW),
   };
 }

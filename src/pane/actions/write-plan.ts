@@ -31,7 +31,7 @@ interface Ready {
 }
 
 export function writeActions(tools: ActionTools): WriteActions {
-  const { store, planner, accept, run, services } = tools;
+  const { store, planner, writer, accept, run, services } = tools;
 
   /** Nothing where there is no sound plan, or one of inputs that have changed: the Plan tab says so. */
   async function prepare(): Promise<Ready | undefined> {
@@ -43,7 +43,8 @@ export function writeActions(tools: ActionTools): WriteActions {
     if (found?.job === undefined || found.fingerprint !== result.fingerprint) return undefined;
     const { job } = found;
     const loaded = await planner();
-    if (loaded === undefined) return undefined;
+    const making = loaded === undefined ? undefined : await writer();
+    if (loaded === undefined || making === undefined) return undefined;
     // A large plan takes a while to be laid out: the screen is drawn before.
     await yieldToBrowser();
     // Ticks that were typed since the plan must not go with the old sheets.
@@ -53,9 +54,10 @@ export function writeActions(tools: ActionTools): WriteActions {
     const isWritten = planning.written?.plan === result.plan && ticks !== undefined;
     const plan = isWritten ? loaded.markCut(result.plan, ticks) : result.plan;
     // Hours are no input of the plan: they may have been written down since.
-    const description = loaded.describePlan(loaded.withHoursOf(plan, job), {
+    const description = making.describePlan(loaded.withHoursOf(plan, job), {
       keepsFormulas,
       stamp: result,
+      ...(services.pageAddress === undefined ? {} : { pageAddress: services.pageAddress }),
     });
     return { host, loaded, result, description };
   }

@@ -19,7 +19,7 @@ export function WriteSheets({
   readonly hasSetUps: boolean;
 }): ReactNode {
   const shared = useSharedStyles();
-  const { state, send, actions } = usePane();
+  const { state, send, actions, services } = usePane();
   const { writing, busy, keepsFormulas } = state;
   const reasonId = useId();
   const ticksId = useId();
@@ -52,6 +52,11 @@ export function WriteSheets({
         <Button {...blocked} onClick={() => void actions.saveClient()}>
           Save the client’s copy
         </Button>
+        {services.showSawView === undefined ? null : (
+          <Button {...blocked} onClick={() => void actions.showShopView()}>
+            At the saw
+          </Button>
+        )}
         <Button {...blocked} onClick={() => void actions.saveShopView()}>
           Save a page for the saw
         </Button>

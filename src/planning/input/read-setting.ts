@@ -12,6 +12,7 @@ import {
 } from '../../core/units/length.ts';
 import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
+import { pageAddressOf } from '../saw-code/page-address.ts';
 import { plannerLength } from '../planner-length.ts';
 import type { SettingDefinition } from '../settings/setting.ts';
 import { SETTINGS } from '../shop.ts';
@@ -83,6 +84,10 @@ export function readSetting(
     for (const one of faults) row.refuse('value', one);
     return undefined;
   };
+  if (kind === 'address') {
+    const address = pageAddressOf(row.text('value'));
+    return address ?? refuse(fault('address.unreadable', key, row.text('value')));
+  }
   if (kind === 'text') return writeCurrency(row.text('value'));
   if (kind === 'word') {
     const plain = plainValue(value);

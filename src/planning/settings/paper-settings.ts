@@ -34,6 +34,12 @@ export const PAPER_SETTINGS = {
     allowed: LABEL_SHEETS,
     note: 'Sheet of labels: plain paper, or across x down',
   },
+  pageAddress: {
+    ...named('setting.pageAddress'),
+    kind: 'address',
+    unit: '',
+    note: 'Where the page is hosted: Set-ups then has a code to scan; none where empty',
+  },
   decimalSign: {
     ...named('setting.decimalSign'),
     kind: 'word',

@@ -2,7 +2,7 @@
 import { NAMES } from '../../core/faults/argument-words.ts';
 import type { ArgumentKey } from '../../core/faults/argument.ts';
 
-export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text';
+export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text' | 'address';
 
 export interface SettingDefinition {
   /** By which faults know it. */

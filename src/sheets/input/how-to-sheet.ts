@@ -184,6 +184,10 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
     'Cutting has sticks that are cut alike in one block: each length once, with both ends, and a box and marks for each stick. Ticked there, or with its pieces under Done on Pieces, a stick stays as it is cut when this workbook is planned again. Whatever else is typed on the written sheets goes when they are written anew. A run that is Done here is in no price; a stick that is cut stays in it.',
   ],
   [
+    'A code to scan',
+    'With page address on Shop (where the page is hosted, such as https://example.org/coves/) each page of Set-ups has a code: a phone that scans it shows that cove’s numbers, each with its side, and its passes to tick off. Where a hosted page writes the sheets it fills the address in. Without one there is no code.',
+  ],
+  [
     'Labels',
     'With labels on Shop a sheet of them comes along: plain, with lines to cut along, or a sheet of labels by paper and count, such as letter 3 x 10 (across x down). Print it at 100 %, on plain paper first. Left and right on it are as you face the molding: on the back they lie the other way round. Each piece still to cut and each offcut to keep has one, in the order of Cutting; its mark (R1-12) is that on Pieces and Cutting: the room’s number as rooms first come up, and the piece’s within the room.',
   ],

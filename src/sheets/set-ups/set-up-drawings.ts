@@ -1,13 +1,14 @@
-/** The two drawings of a set-up's page, one above the other, and the row that makes room for them. */
+/** The two drawings of a set-up's page, one above the other, and the row that makes room for them and for its code. */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
 import type { CovePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import type { Shop } from '../../planning/shop.ts';
+import type { SawShop, Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
 import { POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
 import { DRAWING_COLUMN, DRAWING_WIDTHS_MM, SET_UP_COLUMNS } from './set-up-columns.ts';
+import { drawSetUpCode } from './set-up-code.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
@@ -32,14 +33,16 @@ interface Arrangement {
 export function placeDrawings(
   draft: SheetDraft,
   rows: SetUpRows,
-  { profile, setUp }: CovePlan,
+  planned: CovePlan,
   shop: Shop,
 ): void {
+  const { profile, setUp } = planned;
+  const code = drawSetUpCode(planned, shop);
   const words =
     pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
   const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, drawSetUp(setUp, shop, width));
+    arrange(draft, rows, drawSetUp(setUp, shop, width), code);
   const [widest, ...narrower] = DRAWING_WIDTHS_MM;
   const largest = arranged(widest);
   let chosen = largest;
@@ -52,13 +55,14 @@ export function placeDrawings(
     const what = at === chosen.placed.length - 1 ? 'table' : 'section';
     draft.draw(row, DRAWING_COLUMN, drawing, `${profile.name} ${what}`);
   });
+  if (code !== undefined) draft.draw(rows.spacer, 0, code, `${profile.name} code`);
   draft.setHeight(rows.spacer, chosen.spacerPoints);
 }
 
 /** The section on the saw, then the table from above. */
 export function drawSetUp(
   { blade, setting, blank, flats }: SetUp,
-  shop: Shop,
+  shop: SawShop,
   width: number,
 ): Drawing[] {
   const { tiltSide, unit, decimalSign } = shop;
@@ -73,6 +77,7 @@ function arrange(
   draft: SheetDraft,
   { top, spacer }: SetUpRows,
   drawings: readonly Drawing[],
+  code: Drawing | undefined,
 ): Arrangement {
   let row = top;
   let rowTop = 0;
@@ -83,7 +88,8 @@ function arrange(
     return { row, drawing };
   });
   const beside = pointsOf(draft, top, spacer);
-  return { placed, spacerPoints: Math.max(end - beside, 0) + ROUNDING_POINTS };
+  const codePoints = (code?.height ?? 0) * POINTS_PER_MM;
+  return { placed, spacerPoints: Math.max(end - beside, codePoints) + ROUNDING_POINTS };
 }
 
 /** Of the rows from the first to before the other. */

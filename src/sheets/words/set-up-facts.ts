@@ -13,7 +13,7 @@ import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
 import { MM_PER_INCH, type LengthUnit } from '../../core/units/length-unit.ts';
 import type { LengthReading } from '../../core/units/length.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
-import type { Shop } from '../../planning/shop.ts';
+import type { SawShop } from '../../planning/shop.ts';
 import { LIMIT_SLACK_INCHES } from '../../core/units/tolerance.ts';
 import { printBoth, printDecimal } from './print-length.ts';
 
@@ -78,7 +78,7 @@ export function labelInUnit(name: FactName, unit: LengthUnit): string {
 }
 
 /** Every fact of a set-up but its rails' marks and the heights of its passes, in words as this shop reads lengths. */
-export function setUpFacts(setUp: SetUp, shop: Shop): SetUpFacts {
+export function setUpFacts(setUp: SetUp, shop: SawShop): SetUpFacts {
   const { setting, blade, rails, flats, cut } = setUp;
   const approach = toDegrees(setting.approach);
   const tilt = toDegrees(setting.tilt);
