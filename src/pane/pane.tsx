@@ -58,7 +58,7 @@ function PaneBody(): ReactNode {
     document.getElementById('pane')?.scrollTo(0, 0);
     services.preferences.set('tab', tab);
   };
-  const isWhole = services.inPage !== true;
+  const isWhole = services.page === undefined;
   const [Header, Main] = isWhole ? (['header', 'main'] as const) : (['div', 'div'] as const);
   return (
     <>

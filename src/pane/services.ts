@@ -29,9 +29,22 @@ export type NoWorkbook = 'plain page' | 'other program' | 'no library';
 export type Beside =
   { readonly host: WorkbookHost } | { readonly host?: undefined; readonly why: NoWorkbook };
 
+/** What the page around the pane does where the pane asks for it. */
+export interface PageDoors {
+  /** Nothing was kept, and nothing asked for: a blank workbook stands beside the pane. */
+  readonly isFirstVisit: boolean;
+  /** Asks for a file, and opens it in the place of the workbook that is there. */
+  readonly openFile: () => void;
+  /** The same with a list that was pasted as text. */
+  readonly openPasted: (text: string) => Promise<void>;
+  readonly showDemo: () => void;
+  /** Asks which sheet, and prints it. */
+  readonly print: () => void;
+}
+
 export interface PaneServices {
-  /** The page around the pane has the title and the marks of a page's parts: the pane has none of its own. */
-  readonly inPage?: true;
+  /** The page around the pane: it has the title and the marks of a page's parts, so the pane has none of its own. */
+  readonly page?: PageDoors;
   /**
    * The workbook beside the pane, or why there is none: then a file can be opened instead.
    * It settles within about 3 s and never rejects: the pane shows itself at once and looks for it.

@@ -18,7 +18,9 @@ import { saySetUp, saySlope } from '../../src/pane/profile/say-set-up.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
+import { rowForCove } from '../../src/planning/input/row-for-cove.ts';
 import type { CoveProfile } from '../../src/planning/job.ts';
+import { DEMO_TABLES, demoHost, makePane } from './make-pane.ts';
 import { jobOf } from '../planning/make-job.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
 
@@ -235,5 +237,64 @@ describe('The profile that is worked on', () => {
       { type: 'profile chosen', name: 'Reading cove' },
     ].reduce<PaneState>((one, event) => reduce(one, event as PaneEvent), INITIAL_STATE);
     expect(chosenProfile(state).typed.width).toBe(width);
+  });
+
+  test('stays drawn while a size of it is half typed, its fault at its field', () => {
+    const read = { ...usualCove(shop), width: '3 1/4' };
+    const state = ['3 1/', 'wide', '3 1/2']
+      .map((width): PaneEvent => ({ type: 'own cove typed', typed: { ...read, width } }))
+      .reduce<PaneState[]>(
+        (all, event) => [...all, reduce(all.at(-1)!, event)],
+        [reduce(INITIAL_STATE, { type: 'own cove typed', typed: read })],
+      );
+    const [first, half, none, whole] = state.map(chosenProfile);
+    expect(first!.before).toBeUndefined();
+    for (const one of [half!, none!]) {
+      expect(one.answer.setUp).toBeUndefined();
+      expect(Object.keys(one.answer.atFault)).toEqual(['width']);
+      expect(one.before?.profile?.cove.width).toBe(3.25);
+    }
+    expect(whole!.before).toBeUndefined();
+  });
+});
+
+describe('A cove that was tried', () => {
+  test('is added to Profiles as it was typed, and read back the same', async () => {
+    const host = demoHost();
+    const { store, actions, ready } = makePane(host);
+    await ready();
+    const tried = { ...typed, nearFlat: '0.7', blankWidth: '4 1/2', blankThickness: '32 mm' };
+    store.send({ type: 'own cove typed', typed: tried });
+    await actions.addCove('Hall cove', tried);
+    const { reading, profile, notice } = store.get();
+    expect(notice).toBe(
+      'Hall cove was added on Profiles, row 7. Say there what it is made of. It was tried with another blade than Shop’s, 9 7/8" with a kerf of 1/8": the job’s set-up is for that one.',
+    );
+    expect(profile.chosen).toBe('Hall cove');
+    const made = reading.found!.coves.find(({ name }) => name === 'Hall cove')!;
+    const { profile: own } = answerTyped(tried, shop);
+    expect([made.cove, Number(made.blankWidth), Number(made.nearFlat)]).toEqual([
+      own!.cove,
+      4.5,
+      0.7,
+    ]);
+    expect(made.blankThickness.equals(own!.blankThickness)).toBe(true);
+    await actions.addCove('hall  cove', tried);
+    expect(store.get().trouble.map(({ code }) => code)).toEqual(['job.profile-twice']);
+  });
+
+  test('has its lengths with their unit, whatever the headings say, and asks for columns that lack', () => {
+    const table = { ...DEMO_TABLES[0]!, name: 'Profiles', rows: [] };
+    const cells = ['Blank width (mm)', 'Profile', 'Cove width', 'Make', 'Cove depth'];
+    const own = { ...table, headings: { line: 1, cells } };
+    const row = rowForCove(own, 'Hall cove', typed, shop);
+    expect(row.ok ? [] : row.faults.map(({ code, argument }) => [code, argument])).toEqual([
+      ['table.heading-missing', 'blankThickness'],
+    ]);
+    const whole = { ...own, headings: { line: 1, cells: [...cells, 'Blank thickness'] } };
+    expect(rowForCove(whole, 'Hall cove', typed, shop)).toEqual({
+      ok: true,
+      value: ['4 1/2"', 'Hall cove', '3"', 'cove', '1/2"', '1 1/4"'],
+    });
   });
 });

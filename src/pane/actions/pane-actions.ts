@@ -32,7 +32,7 @@ export interface PaneActions
     CompareActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
-  readonly show: (where: Where) => Promise<void>;
+  readonly show: (where: Where, withKeyboard?: boolean) => Promise<void>;
   readonly putExample: (one: FunctionReference) => Promise<void>;
 }
 
@@ -54,10 +54,10 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     checkAgain: async () => {
       await checkJob(tools);
     },
-    show: (where) =>
+    show: (where, withKeyboard) =>
       run(async () => {
         const host = openHostOf(store.get());
-        if (host !== undefined && accept(await host.show(where)) !== undefined) {
+        if (host !== undefined && accept(await host.show(where, withKeyboard)) !== undefined) {
           store.send({ type: 'trouble put away' });
         }
       }),

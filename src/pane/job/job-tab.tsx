@@ -1,6 +1,7 @@
 /** The workbook and its tables, what is wrong in them, and the shop's settings in force. */
 import { Button } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
+import { NextStepBar } from '../begin/next-step-bar.tsx';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
 import { Section } from '../style/section.tsx';
@@ -25,6 +26,7 @@ export function JobTab(): ReactNode {
   const isFile = workbook.host.kind === 'file';
   return (
     <>
+      <NextStepBar />
       <Section
         title={found?.survey.name === '' || found === undefined ? 'Workbook' : found.survey.name}
       >

@@ -2,6 +2,7 @@
 import { Button } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayFault } from '../../core/faults/fault.ts';
+import { NextStepBar } from '../begin/next-step-bar.tsx';
 import { whyNoPlan } from '../job/say-tables.ts';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
@@ -37,6 +38,7 @@ export function PlanTab(): ReactNode {
     running === undefined ? (result === undefined ? 'Plan the job' : 'Plan again') : 'Stop';
   return (
     <>
+      <NextStepBar />
       <Section title="Plan">
         {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
         <SecondsField isWrong={!typed.ok} />

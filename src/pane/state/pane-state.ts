@@ -19,6 +19,8 @@ export type Tab = (typeof TABS)[number];
 
 export interface PaneState {
   readonly tab: Tab;
+  /** Whether the person has chosen one; until then the tab goes by what the workbook holds. */
+  readonly isTabChosen: boolean;
   readonly workbook: WorkbookState;
   readonly reading: ReadingState;
   readonly mapping: MappingState | undefined;
@@ -74,6 +76,8 @@ export interface ProfileState {
   readonly chosen: string | undefined;
   /** Undefined until somebody types or begins one. */
   readonly typed: TypedCove | undefined;
+  /** What was typed last that can be read: drawn while what is typed now can't. */
+  readonly drawn: TypedCove | undefined;
 }
 
 export interface PlanProgress {
@@ -176,10 +180,11 @@ export interface Announcement {
 
 export const INITIAL_STATE: PaneState = {
   tab: 'job',
+  isTabChosen: false,
   workbook: { kind: 'awaited' },
   reading: { turn: 0, busy: false, found: undefined, failed: undefined },
   mapping: undefined,
-  profile: { chosen: undefined, typed: undefined },
+  profile: { chosen: undefined, typed: undefined, drawn: undefined },
   room: undefined,
   planning: {
     turn: 0,
