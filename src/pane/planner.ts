@@ -33,6 +33,11 @@ export interface Planner {
   /** What can't be made of it, told as it is typed. */
   readonly judgeJob: (read: JobReading) => Judgement;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
+  /**
+   * The quick plan of the job as it stands, without its options; beside this thread, as far as it can be.
+   * Undefined where it was stale before it was done.
+   */
+  readonly planQuick: (job: Job, isStale: () => boolean) => Promise<JobPlanning | undefined>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
   /** A plan as text, to be kept with the workbook. */

@@ -49,7 +49,12 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
     </StrictMode>,
   );
   const end = actions.begin();
-  window.addEventListener('pagehide', end, { once: true });
+  const endCounting = actions.keepCounted();
+  const leave = (): void => {
+    endCounting();
+    end();
+  };
+  window.addEventListener('pagehide', leave, { once: true });
   const behind = (): SheetsBehind | undefined => {
     const { found } = store.get().reading;
     return found !== undefined && areSheetsBehind(found)

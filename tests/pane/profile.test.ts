@@ -258,6 +258,30 @@ describe('The profile that is worked on', () => {
   });
 });
 
+describe('The row that a person is on', () => {
+  test('of Profiles or of Runs brings its cove into the pane, and of Runs its room; another changes nothing', async () => {
+    const host = demoHost();
+    const { store, ready } = makePane(host);
+    await ready();
+    const { coves, runs } = store.get().reading.found!;
+    const shown = (): string => chosenProfile(store.get()).name;
+    const rowOf = (where: unknown): { sheet: string; line: number } => {
+      const { sheet, cell } = where as { sheet: string; cell: string };
+      return { sheet, line: Number(cell.replace(/\D/gu, '')) };
+    };
+    const last = coves.at(-1)!;
+    host.goTo(rowOf(last.where));
+    expect(shown()).toBe(last.name);
+    const run = runs.find(({ run: one, from }) => one.profile === coves[0]!.name && from.row)!;
+    host.goTo(rowOf(run.from.row));
+    expect([shown(), store.get().room]).toEqual([coves[0]!.name, run.run.room]);
+    const before = store.get();
+    host.goTo({ sheet: 'Stock', line: rowOf(last.where).line });
+    host.goTo({ sheet: 'Runs', line: 1 });
+    expect(store.get()).toBe(before);
+  });
+});
+
 describe('A cove that was tried', () => {
   test('is added to Profiles as it was typed, and read back the same', async () => {
     const host = demoHost();

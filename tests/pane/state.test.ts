@@ -71,10 +71,8 @@ describe('The next step', () => {
       { type: 'planning ended', ...about } as const,
     ].reduce(reduce, clean);
     expect(nextStepOf(planned)).toEqual({ kind: 'write' });
-    const from = WRITTEN;
-    const written = reduce(planned, {
-      ...{ type: 'written', sheets: ['Cutting'], file: undefined, from, at: new Date(0) },
-    });
+    const event = { type: 'written', sheets: ['Cutting'], file: undefined, from: WRITTEN } as const;
+    const written = reduce(planned, { ...event, at: new Date(0) });
     expect(nextStepOf(written)).toEqual({ kind: 'written' });
     const changed = read(5, found(0, 'b')).reduce(reduce, written);
     expect(nextStepOf(changed)).toEqual({ kind: 'plan' });

@@ -8,6 +8,7 @@ import { openHostOf } from '../state/open-host.ts';
 import { makeTools } from './action-tools.ts';
 import { profileActions, type ProfileActions } from './add-profiles.ts';
 import { compareActions, type CompareActions } from './compare-plans.ts';
+import { countActions, type CountActions } from './count-list.ts';
 import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
@@ -27,6 +28,7 @@ export interface PaneActions
     RateActions,
     TableActions,
     PlanActions,
+    CountActions,
     WriteActions,
     CopyActions,
     CompareActions {
@@ -48,6 +50,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...rateActions(tools),
     ...tableActions(tools),
     ...planActions(tools),
+    ...countActions(tools),
     ...writeActions(tools),
     ...copyActions(tools),
     ...compareActions(tools),

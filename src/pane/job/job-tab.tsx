@@ -8,6 +8,7 @@ import { Section } from '../style/section.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import { sayStale } from '../plan/say-stale.ts';
 import { usePane } from '../use-pane.ts';
+import { CountedList } from './counted-list.tsx';
 import type { JobFound } from './job-found.ts';
 import { MissingProfiles } from './missing-profiles.tsx';
 import { NoWorkbook } from './no-workbook.tsx';
@@ -27,6 +28,7 @@ export function JobTab(): ReactNode {
   return (
     <>
       <NextStepBar />
+      {found === undefined ? null : <CountedList found={found} />}
       <Section
         title={found?.survey.name === '' || found === undefined ? 'Workbook' : found.survey.name}
       >

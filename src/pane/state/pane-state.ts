@@ -6,6 +6,7 @@ import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { Comparison } from '../../planning/compare/comparison.ts';
 import type { Job } from '../../planning/job.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ComparedPlans } from '../../sheets/changes/changes-sheet.ts';
 import type { ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
@@ -28,6 +29,8 @@ export interface PaneState {
   /** Name of the room that is drawn; undefined until somebody chooses. */
   readonly room: string | undefined;
   readonly planning: PlanningState;
+  /** What the list comes to by the quick plan, while nobody has planned it. */
+  readonly counted: CountedList | undefined;
   readonly writing: WritingState;
   /** What the plan was held against last, as long as it stands. */
   readonly compared: Compared | undefined;
@@ -78,6 +81,14 @@ export interface ProfileState {
   readonly typed: TypedCove | undefined;
   /** What was typed last that can be read: drawn while what is typed now can't. */
   readonly drawn: TypedCove | undefined;
+}
+
+export interface CountedList {
+  /** Of the inputs that were counted. */
+  readonly fingerprint: string;
+  /** Absent where the job can't be made: then `faults` say why. */
+  readonly plan: JobPlan | undefined;
+  readonly faults: readonly Fault[];
 }
 
 export interface PlanProgress {
@@ -202,6 +213,7 @@ export const INITIAL_STATE: PaneState = {
     keptFaults: [],
     brokenOff: false,
   },
+  counted: undefined,
   writing: { kind: 'idle' },
   compared: undefined,
   comparisonRefused: undefined,

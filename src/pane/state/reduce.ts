@@ -9,6 +9,7 @@ import { sayStale } from '../plan/say-stale.ts';
 import { answerTyped } from '../profile/answer-profile.ts';
 import { usualShop } from '../profile/chosen-profile.ts';
 import { OWN_COVE, usualCove, type TypedCove } from '../profile/cove-fields.ts';
+import { rowChosen } from './row-chosen.ts';
 import { announce } from './announce.ts';
 import type { PaneEvent } from './pane-event.ts';
 import { hasList } from './next-step.ts';
@@ -51,8 +52,12 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, profile: { ...state.profile, chosen: event.name } };
     case 'room chosen':
       return { ...state, room: event.name };
+    case 'row chosen':
+      return rowChosen(state, event.row);
     case 'own cove typed':
       return { ...state, profile: ownCoveTyped(state, event.typed) };
+    case 'list counted':
+      return { ...state, counted: event.counted };
     case 'functions searched':
       return { ...state, functions: { ...state.functions, search: event.search } };
     case 'separator found':
@@ -121,6 +126,7 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
     // A cove of one's own is of no workbook: whoever is typing one goes on.
     profile: { ...state.profile, chosen: chosen === OWN_COVE ? chosen : undefined },
     room: undefined,
+    counted: undefined,
     planning: {
       ...INITIAL_STATE.planning,
       turn: state.planning.turn + 1,
