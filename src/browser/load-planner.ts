@@ -23,6 +23,7 @@ import type { Planner } from '../pane/planner.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
+import { describeLoneSetUp } from '../sheets/set-ups/set-ups-sheet.ts';
 import { planInWorker } from './start-worker.ts';
 
 /** Ends a planning between two of its groups. */
@@ -76,6 +77,7 @@ export const planner: Planner = {
   readCopyOf,
   describeCopyChanges,
   describePlan,
+  describeLoneSetUp,
   describeClientCopy,
   exportPlan,
   writeShopView,

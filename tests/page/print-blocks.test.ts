@@ -1,8 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
-import { pageRule } from '../../src/page/print/page-rule.ts';
-import { keptTogether, partBlock, printBlocks } from '../../src/page/print/print-blocks.ts';
-import { printScale } from '../../src/page/print/print-table.ts';
-import type { PrintedSheet } from '../../src/page/print/printed-sheet.ts';
+import { pageRule } from '../../src/browser/print/page-rule.ts';
+import { keptTogether, partBlock, printBlocks } from '../../src/browser/print/print-blocks.ts';
+import { printScale } from '../../src/browser/print/print-table.ts';
+import type { PrintedSheet } from '../../src/browser/print/printed-sheet.ts';
 
 const PRINT = {
   paper: 'letter',
@@ -61,7 +61,7 @@ describe('The blocks of a printed sheet', () => {
     const merges = [{ top: 1, left: 0, bottom: 2, right: 0 }];
     // 46 points from row 4 (the fifth) on: three rows of 15 and a point of the next.
     const pictures = [
-      { row: 4, column: 1, width: 50, height: 46, png: new Uint8Array(), alt: 'A section' },
+      { row: 4, column: 1, width: 50, height: 46, image: { svg: '' }, alt: 'A section' },
     ];
     expect(keptTogether(sheet(10, { merges, pictures }), [0, 9])).toEqual([
       [0, 0],

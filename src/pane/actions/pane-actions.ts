@@ -16,6 +16,7 @@ import { workbookActions, type WorkbookActions } from './open-workbook.ts';
 import { rateActions, type RateActions } from './take-over-rates.ts';
 import { runActions, type RunActions } from './take-over-runs.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
+import { printActions, type PrintActions } from './print-plan.ts';
 import { copyActions, type CopyActions } from './save-copies.ts';
 import { writeActions, type WriteActions } from './write-plan.ts';
 
@@ -30,6 +31,7 @@ export interface PaneActions
     PlanActions,
     CountActions,
     WriteActions,
+    PrintActions,
     CopyActions,
     CompareActions {
   readonly checkAgain: () => Promise<void>;
@@ -52,6 +54,7 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...planActions(tools),
     ...countActions(tools),
     ...writeActions(tools),
+    ...printActions(tools),
     ...copyActions(tools),
     ...compareActions(tools),
     checkAgain: async () => {

@@ -47,8 +47,11 @@ export function WriteSheets({
         <Button
           appearance={isWritten ? 'primary' : 'secondary'}
           {...blocked}
-          onClick={() => void actions.saveShopView()}
+          onClick={() => void actions.printPlan()}
         >
+          Choose and print…
+        </Button>
+        <Button {...blocked} onClick={() => void actions.saveShopView()}>
           Save a page for the saw
         </Button>
         <Button {...blocked} onClick={() => void actions.saveClient()}>

@@ -23,7 +23,8 @@ import { saySetUp, saySlope } from './say-set-up.ts';
 import { SpokenAnswer } from './spoken-answer.tsx';
 
 export function ProfileTab(): ReactNode {
-  const { state } = usePane();
+  const shared = useSharedStyles();
+  const { state, actions } = usePane();
   const chosen = chosenProfile(state);
   const { answer, before, shop, coves } = chosen;
   const isOwn = chosen.name === OWN_COVE;
@@ -44,6 +45,11 @@ export function ProfileTab(): ReactNode {
       </Section>
       <ProfileDrawings answer={before ?? answer} isBehind={before !== undefined} />
       <SetUpNumbers answer={answer} />
+      {answer.setUp === undefined ? null : (
+        <div className={shared.buttons}>
+          <Button onClick={() => void actions.printCove(answer)}>Print this set-up…</Button>
+        </div>
+      )}
       {isOwn && answer.profile !== undefined ? <AddCove typed={chosen.typed} /> : null}
       <SpokenAnswer answer={answer} />
     </>

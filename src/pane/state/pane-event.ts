@@ -6,13 +6,15 @@ import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
-import type { NoWorkbook } from '../services.ts';
+import type { PrintChoice } from '../print/print-choices.ts';
+import type { NoWorkbook, PrintedPages } from '../services.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type {
   Compared,
   CountedList,
   PlanProgress,
   PlanResult,
+  PrintingState,
   Tab,
   TicksNow,
   WriteQuestion,
@@ -92,6 +94,14 @@ export type PaneEvent =
       readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
+  | {
+      readonly type: 'print begun';
+      readonly choices: readonly PrintChoice[];
+      readonly reading: PrintingState['reading'];
+    }
+  | { readonly type: 'print chosen'; readonly key: string }
+  | { readonly type: 'print laid'; readonly key: string; readonly pages: PrintedPages }
+  | { readonly type: 'print put away' }
   | { readonly type: 'compared'; readonly compared: Compared }
   | {
       readonly type: 'comparison refused';

@@ -13,7 +13,9 @@ import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { USUAL_SECONDS } from '../plan/search-seconds.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
-import type { NoWorkbook } from '../services.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import type { PrintChoice } from '../print/print-choices.ts';
+import type { NoWorkbook, PrintedPages } from '../services.ts';
 
 export const TABS = ['job', 'profile', 'plan', 'functions'] as const;
 export type Tab = (typeof TABS)[number];
@@ -32,6 +34,8 @@ export interface PaneState {
   /** What the list comes to by the quick plan, while nobody has planned it. */
   readonly counted: CountedList | undefined;
   readonly writing: WritingState;
+  /** What is offered to be printed; absent while nobody asks for it. */
+  readonly printing: PrintingState | undefined;
   /** What the plan was held against last, as long as it stands. */
   readonly compared: Compared | undefined;
   /** Why a file can't be compared with. */
@@ -174,6 +178,16 @@ export type WritingState =
       readonly file: string | undefined;
     };
 
+export interface PrintingState {
+  readonly choices: readonly PrintChoice[];
+  /** As numbers are read by who prints. */
+  readonly reading: Pick<LengthReading, 'decimalSign'>;
+  /** The key of a choice. */
+  readonly chosen: string;
+  /** Of what is chosen, once they are laid out. */
+  readonly pages: PrintedPages | undefined;
+}
+
 export interface FunctionsState {
   readonly search: string;
   /** The person's own separator of arguments. */
@@ -215,6 +229,7 @@ export const INITIAL_STATE: PaneState = {
   },
   counted: undefined,
   writing: { kind: 'idle' },
+  printing: undefined,
   compared: undefined,
   comparisonRefused: undefined,
   keepsFormulas: false,

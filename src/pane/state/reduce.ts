@@ -15,6 +15,7 @@ import type { PaneEvent } from './pane-event.ts';
 import { hasList } from './next-step.ts';
 import { INITIAL_STATE, type PaneState, type ProfileState, type Tab } from './pane-state.ts';
 import { reducePlanning } from './reduce-planning.ts';
+import { reducePrinting } from './reduce-printing.ts';
 
 /** What comes back from a reading or a planning that another has followed changes nothing. */
 export function reduce(state: PaneState, event: PaneEvent): PaneState {
@@ -95,6 +96,11 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return announce(reducePlanning(state, event), sayWritten(event.sheets, event.file));
     case 'formulas kept':
       return { ...state, keepsFormulas: event.keeps };
+    case 'print begun':
+    case 'print chosen':
+    case 'print laid':
+    case 'print put away':
+      return reducePrinting(state, event);
     case 'planning seconds typed':
     case 'planning begun':
     case 'planning moved':
@@ -133,6 +139,7 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
       brokenOff: state.planning.brokenOff,
     },
     writing: { kind: 'idle' },
+    printing: undefined,
     compared: undefined,
     comparisonRefused: undefined,
     trouble: [],
