@@ -283,6 +283,25 @@ describe('The row that a person is on', () => {
 });
 
 describe('A cove that was tried', () => {
+  test('is printed without a job or a workbook, seen before; a half-typed one is not', async () => {
+    const { store, actions, ready } = makePane(undefined);
+    await ready();
+    await actions.printCove(answerTyped({ ...typed, width: '3 1/' }, shop));
+    expect(store.get().printing).toBeUndefined();
+    const answer = answerTyped(typed, shop);
+    await actions.printCove(answer);
+    const { pages, choices } = store.get().printing!;
+    expect([choices.length, pages!.blocks]).toEqual([1, 1]);
+    expect(pages!.html.match(/<svg /gu)).toHaveLength(2);
+    // The approach twice, each with what it is measured from, and no blanks to be cut.
+    for (const text of ['41.8', '48.2', 'from the blade line', 'manual first', 'Blank 4 1/2']) {
+      expect([text, pages!.html.includes(text)]).toEqual([text, true]);
+    }
+    expect(/0 blanks|sheet Outlines/u.exec(pages!.html)).toBeNull();
+    store.send({ type: 'print put away' });
+    expect(store.get().printing).toBeUndefined();
+  });
+
   test('is added to Profiles as it was typed, and read back the same', async () => {
     const host = demoHost();
     const { store, actions, ready } = makePane(host);

@@ -20,6 +20,17 @@ describe('Planning', () => {
     });
     await ready();
     await actions.plan();
+    // It can be printed as it stands, one part after the other.
+    await actions.printPlan();
+    const { choices } = store.get().printing!;
+    const [first, late, then] = [choices[0]!, choices.at(-1)!, choices[1]!];
+    expect([store.get().printing!.chosen, store.get().printing!.pages?.blocks]).toEqual([
+      first.key,
+      1,
+    ]);
+    const slow = actions.choosePrint(late);
+    await Promise.all([slow, actions.choosePrint(then)]);
+    expect(store.get().printing).toMatchObject({ chosen: then.key, pages: { blocks: 1 } });
     const { stopped, running, result } = store.get().planning;
     expect({ stopped, running }).toEqual({ stopped: false, running: undefined });
     expect(result?.wrong).toEqual([]);

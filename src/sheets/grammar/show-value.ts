@@ -10,6 +10,8 @@ import type { CellValue } from './description.ts';
 
 /** Without a format of its own, a number's decimals. */
 const MOST_DECIMALS = 6;
+/** Spreadsheets hold so many digits of a number. */
+const DIGITS_HELD = 15;
 /** `??` is a denominator of two digits. */
 const LARGEST_UNDER = 99;
 
@@ -54,7 +56,10 @@ function showDigits(size: number, digits: string, decimalSign: DecimalSign): str
   if (digits === '') return '';
   const [, decimals = ''] = digits.split('.');
   const least = decimals.replaceAll('#', '').length;
-  const fixed = size.toFixed(decimals.length);
+  // Half goes up as it is written in decimals, not as a machine holds it: 2.005 is 2.01.
+  const power = 10 ** decimals.length;
+  const rounded = Math.round(Number((size * power).toPrecision(DIGITS_HELD))) / power;
+  const fixed = rounded.toFixed(decimals.length);
   const [whole = '', over = ''] = fixed.split('.');
   let end = over.length;
   while (end > least && over[end - 1] === '0') end -= 1;
