@@ -50,6 +50,13 @@ export function countActions(tools: ActionTools): CountActions {
   };
 }
 
+/** More are too many to be counted at every rest of the typing. */
+export const MOST_COUNTED = 1_000;
+
+export function isTooLong({ runs }: Pick<JobFound, 'runs'>): boolean {
+  return runs.reduce((sum, { run }) => sum + run.quantity, 0) > MOST_COUNTED;
+}
+
 /** Where it would be looked at, and isn't known: what is cut already is counted by Plan alone. */
 function toCount(state: PaneState): JobFound | undefined {
   const { tab, reading, planning, counted } = state;
@@ -57,5 +64,5 @@ function toCount(state: PaneState): JobFound | undefined {
   if (tab !== 'job' || found?.job === undefined || isOccupied(state)) return undefined;
   const isKnown = [counted, planning.result].some((one) => one?.fingerprint === found.fingerprint);
   const isCut = planning.ticks !== undefined && planning.ticks.sticksCut > 0;
-  return isKnown || isCut ? undefined : found;
+  return isKnown || isCut || isTooLong(found) ? undefined : found;
 }

@@ -2,6 +2,7 @@
 import { Button, makeStyles, tokens } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
 import { sayWhere, type Fault } from '../../core/faults/fault.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
 import { count } from '../../sheets/words/print-length.ts';
 import { nextStepOf } from '../state/next-step.ts';
 import { openHostOf } from '../state/open-host.ts';
@@ -32,6 +33,7 @@ export function NextStepBar(): ReactNode {
   if (step === undefined) return null;
   if (step.kind === 'begin') return <Doors />;
   if (step.kind === 'mend') return <Mend first={step.first} more={step.more} />;
+  if (step.kind === 'choose') return <ChooseTable name={step.table} />;
   if (state.tab === 'plan') return null;
   switch (step.kind) {
     case 'plan':
@@ -67,6 +69,24 @@ export function NextStepBar(): ReactNode {
   }
 }
 
+/** A list is there, under headings of one's own. */
+function ChooseTable({ name }: { readonly name: JobTableName }): ReactNode {
+  const { send, actions } = usePane();
+  return (
+    <Bar says={`Which of your tables is ${name}?`}>
+      <Button
+        appearance="primary"
+        onClick={() => {
+          send({ type: 'tab chosen', tab: 'job' });
+          void actions.beginMapping(name);
+        }}
+      >
+        Choose it
+      </Button>
+    </Bar>
+  );
+}
+
 function Mend({ first, more }: { readonly first: Fault; readonly more: number }): ReactNode {
   const { state, send, actions } = usePane();
   const { where, message } = first;
@@ -77,7 +97,7 @@ function Mend({ first, more }: { readonly first: Fault; readonly more: number })
     <Bar says={`${place}${message}${others}`}>
       {canShow ? (
         <Button appearance="primary" onClick={() => void actions.show(where, true)}>
-          {`Go to ${sayWhere(where)}`}
+          Go to the cell
         </Button>
       ) : state.tab === 'job' ? null : (
         <Button appearance="primary" onClick={() => send({ type: 'tab chosen', tab: 'job' })}>

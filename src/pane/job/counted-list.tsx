@@ -1,6 +1,8 @@
 /** What the list comes to as it is typed. */
 import { makeStyles } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
+import { isTooLong } from '../actions/count-list.ts';
+import type { PlanningState } from '../state/pane-state.ts';
 import { FindingList } from '../style/finding-list.tsx';
 import { Section } from '../style/section.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
@@ -28,7 +30,7 @@ export function CountedList({ found }: { readonly found: JobFound }): ReactNode 
     <Section title="What it comes to so far">
       {plan === undefined ? (
         faults.length === 0 ? (
-          <p className={shared.quiet}>Counted when the typing rests.</p>
+          <p className={shared.quiet}>{whyNotCounted(found, planning)}</p>
         ) : (
           <FindingList title="Problems" faults={faults} problems />
         )
@@ -54,4 +56,12 @@ export function CountedList({ found }: { readonly found: JobFound }): ReactNode 
       )}
     </Section>
   );
+}
+
+function whyNotCounted(found: JobFound, { ticks }: PlanningState): string {
+  if (isTooLong(found))
+    return 'Too many pieces to be counted while they are typed: Plan counts them.';
+  return ticks !== undefined && ticks.sticksCut > 0
+    ? 'Some of it is cut already: Plan counts it with the rest.'
+    : 'Counted when the typing rests.';
 }

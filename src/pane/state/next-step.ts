@@ -2,11 +2,14 @@
 import type { Fault } from '../../core/faults/fault.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { missingTables } from '../job/say-tables.ts';
+import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { PaneState } from './pane-state.ts';
 
 export type NextStep =
   /** No list is there yet: the doors stand open. */
   | { readonly kind: 'begin' }
+  /** A list of the person's own stands there: they say which table it is, and what its columns are. */
+  | { readonly kind: 'choose'; readonly table: JobTableName }
   | { readonly kind: 'mend'; readonly first: Fault; readonly more: number }
   | { readonly kind: 'plan' }
   | { readonly kind: 'write' }
@@ -39,6 +42,10 @@ export function nextStepOf(state: PaneState): NextStep | undefined {
     return tab === 'profile' && !isTabChosen ? { kind: 'begin' } : undefined;
   }
   if (!hasList(found)) return { kind: 'begin' };
+  const runs = found.tables.find(({ name }) => name === 'Runs');
+  if (runs !== undefined && runs.place === undefined && runs.alike.length === 0) {
+    return state.mapping === undefined ? { kind: 'choose', table: runs.name } : undefined;
+  }
   const [first, ...others] = found.faults;
   if (first !== undefined) return { kind: 'mend', first, more: others.length };
   if (missingTables(found.tables).length > 0 || planning.running !== undefined) return undefined;
