@@ -170,7 +170,7 @@ pageSuite('The work on the page', ({ open }) => {
       await dialog.getByRole('button', { name: 'Start with a blank workbook' }).click();
       await page.waitForFunction(() => grid.book().save().name === 'New job');
       expect(await note(page)).toBe('');
-      await page.locator('#pane').getByText('New job').waitFor();
+      await page.locator('#pane').getByRole('button', { name: 'Size a cove' }).waitFor();
       await isKept(page);
       await loadAgain(page);
       expect(await page.locator('#book-name').textContent()).toBe('New job');

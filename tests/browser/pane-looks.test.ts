@@ -82,7 +82,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
       await look('Profile');
       await planJob(page, 'Plan the job', 0);
       await look('Plan');
-      await page.getByRole('button', { name: 'Choose and print…' }).click();
+      await page.getByRole('button', { name: 'Print by choice' }).click();
       // The pages themselves, in the pane's own policy.
       const printed = page.frameLocator('iframe');
       await printed.getByText('Reading cove', { exact: true }).waitFor();

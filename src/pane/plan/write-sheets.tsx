@@ -49,7 +49,7 @@ export function WriteSheets({
           {...blocked}
           onClick={() => void actions.printPlan()}
         >
-          Choose and print…
+          Print by choice
         </Button>
         <Button {...blocked} onClick={() => void actions.saveShopView()}>
           Save a page for the saw
