@@ -18,8 +18,8 @@ export type NextStep =
 /** Tables that say what is to be made; the others say of what, and how. */
 const LISTS: ReadonlySet<string> = new Set(['Runs', 'Walls', 'Trim', 'Openings']);
 
-/** A list has at least so many columns: a room, what, and how long. */
-const LEAST_COLUMNS = 3;
+/** A list has at least so many columns: what, and how long. */
+const LEAST_COLUMNS = 2;
 
 /** Whether anything to be made is typed, or stands under headings of the person's own. */
 export function hasList({ tables, survey }: Pick<JobFound, 'tables' | 'survey'>): boolean {
