@@ -14,6 +14,7 @@ type Given = Pick<
   | 'readOther'
   | 'makeFile'
   | 'makeZip'
+  | 'layPages'
   | 'saveFile'
   | 'clock'
   | 'loadPlanner'
@@ -39,6 +40,10 @@ export function browserServices(part: () => string = () => ''): Given {
     makeFile: async (description: WorkbookDescription) => {
       const { writeWorkbook } = await import('../hosts/xlsx/write-workbook.ts');
       return writeWorkbook(description, { paint: paintInBrowser });
+    },
+    layPages: async (...given) => {
+      const { printDocument } = await import('./print/print-document.ts');
+      return printDocument(...given);
     },
     makeZip: async (files) => {
       const { writeZip } = await import('../hosts/zip/write-zip.ts');

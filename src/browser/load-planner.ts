@@ -11,9 +11,36 @@ import { readKeptPlan } from '../planning/kept/read-kept-plan.ts';
 import { readTicks } from '../sheets/read-ticks.ts';
 import { judgeJob } from '../planning/judge-job.ts';
 import { planJob } from '../planning/plan-job.ts';
+import { yieldToBrowser } from '../hosts/yield-to-browser.ts';
+import type { Job } from '../planning/job.ts';
+import type { JobPlanning } from '../planning/job-planning.ts';
 import type { Planner } from '../pane/planner.ts';
 import { describeInput } from '../sheets/describe-input.ts';
 import { planInWorker } from './start-worker.ts';
+
+/** Ends a planning between two of its groups. */
+const STALE = new Error('Nobody asks for it any more.');
+
+async function planQuick(job: Job, isStale: () => boolean): Promise<JobPlanning | undefined> {
+  try {
+    // A stop that a worker hears would have this thread plan what the worker had not begun.
+    return await planJob(
+      { ...job, options: [] },
+      {
+        seconds: 0,
+        now: () => performance.now(),
+        planSticks: async (problem, options) => {
+          await yieldToBrowser();
+          if (isStale()) throw STALE;
+          return planInWorker(problem, options);
+        },
+      },
+    );
+  } catch (error) {
+    if (error === STALE) return undefined;
+    throw error;
+  }
+}
 
 export const planner: Planner = {
   readJob,
@@ -27,6 +54,7 @@ export const planner: Planner = {
           ...options,
           ...(seconds === undefined ? {} : { seconds }),
         }),
+  planQuick,
   checkJobPlan,
   keepPlan: (kept) => keepPlan(kept, VERSION),
   readKeptPlan: (text, pause) => readKeptPlan(text, VERSION, pause),

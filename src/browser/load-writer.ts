@@ -7,9 +7,11 @@ import { describeCopyChanges } from '../sheets/changes/copy-changes.ts';
 import { describeClientCopy } from '../sheets/client/client-sheet.ts';
 import { readCopyOf } from '../sheets/client/read-copy-of.ts';
 import { describePlan } from '../sheets/describe-plan.ts';
+import { describeLoneSetUp } from '../sheets/set-ups/set-ups-sheet.ts';
 
 export const writer: Writer = {
   describePlan,
+  describeLoneSetUp,
   describeClientCopy,
   exportPlan,
   writeShopView,

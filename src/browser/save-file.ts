@@ -7,6 +7,7 @@ const TYPES: Readonly<Record<string, string>> = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
   zip: 'application/zip',
   csv: 'text/csv',
+  html: 'text/html',
 };
 
 /** @param name With its ending, which says what kind of file it is. */

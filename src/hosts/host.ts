@@ -70,6 +70,13 @@ export interface WorkbookHost {
    * that tells nothing of cells of sheets made here tells `typedOnOurs` of them.
    */
   watch(changed: (sheet: string) => void, typedOnOurs?: (sheet: string) => void): () => void;
+  /** Calls `chosen` soon after the person goes to another row, its line from 1; returns what ends it. */
+  watchRow(chosen: (row: ChosenRow) => void): () => void;
+}
+
+export interface ChosenRow {
+  readonly sheet: string;
+  readonly line: number;
 }
 
 export interface HostAbilities {

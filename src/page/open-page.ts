@@ -1,4 +1,4 @@
-/** Opens the grid with what was kept or with the demo, then starts the pane beside it. */
+/** Opens the grid with what was kept, with the demo or blank, then starts the pane beside it. */
 import { sayError } from '../core/faults/say-error.ts';
 import { watchChosenCell } from '../hosts/grid/chosen-cell.ts';
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
@@ -8,15 +8,16 @@ import type { Grid } from '../hosts/grid/grid.ts';
 import { startGrid } from '../hosts/grid/start-grid.ts';
 import { whenCalculated } from '../hosts/grid/when-calculated.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
+import type { PageDoors } from '../pane/services.ts';
 import type { SheetsBehind, StartedPane } from '../pane/start-pane.tsx';
 import { SHEET_NAMES } from '../sheets/plan-anchors.ts';
 import { paintInBrowser } from '../browser/paint-in-browser.ts';
 import { gridFunctions } from './grid-functions.ts';
 import { makeDesk, type Desk } from './job/desk.ts';
 import { download } from './job/download.ts';
-import { demoWorkbook } from './job/make-workbook.ts';
-import { openFile } from './job/open-file.ts';
-import { begin, startOver } from './job/start-over.ts';
+import { blankWorkbook, demoWorkbook } from './job/make-workbook.ts';
+import { openFile, openPasted } from './job/open-file.ts';
+import { showDemo, startOver } from './job/start-over.ts';
 import { readLastVisit, type Keeping } from './keep/start-keeping.ts';
 import { askToPrint } from './print/ask-to-print.ts';
 import { nameBook, readyBar } from './shell/bar.ts';
@@ -31,7 +32,10 @@ import { swipeSheet } from './shell/swipe-sheet.ts';
 /** @throws Error where the grid or the demo doesn't come over the network */
 export async function openPage(): Promise<void> {
   const lastVisit = await readLastVisit();
-  const first = lastVisit.data ?? (await demoWorkbook());
+  const wantsDemo = takeDemoAddress();
+  const isFirstVisit = lastVisit.data === undefined && !wantsDemo;
+  const first = lastVisit.data ?? (wantsDemo ? await demoWorkbook() : blankWorkbook());
+  if (isFirstVisit) showPane();
   const grid = startGrid('grid-place', first, gridFunctions());
   performance.mark('grid shown');
   followDark(grid);
@@ -58,7 +62,12 @@ export async function openPage(): Promise<void> {
     if (started.pane?.isPlanning() === true) event.preventDefault();
     if (desk.touched() && started.keeping?.isBehind() !== false) event.preventDefault();
   });
-  readyDoors(desk, save, findBehind);
+  const doors = readyDoors(desk, save, findBehind);
+  window.addEventListener('hashchange', () => {
+    if (takeDemoAddress()) doors.showDemo();
+  });
+  // What was kept of a work of one's own stays, until the person gives it up.
+  if (wantsDemo && lastVisit.data !== undefined) doors.showDemo();
   leaveSheet(grid);
   watchChosenCell(grid, (text) => {
     byId('cell-says').textContent = text;
@@ -71,28 +80,43 @@ export async function openPage(): Promise<void> {
   performance.mark('functions answer');
   const { startPagePane } = await import('./start-page-pane.ts');
   performance.mark('pane loaded');
-  started.pane = startPagePane(byId('pane'), beside());
+  started.pane = startPagePane(byId('pane'), beside(), { ...doors, isFirstVisit });
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
   fitSheets(grid, (sheet) => sayAtSaw(sheet, () => started.pane?.showAtSaw()));
   // The last of all: what it fetches would hold up what is waited for. An untouched demo needs no keeping.
   keepPageOffline(async () => !desk.touched() || (await started.keeping?.keepNow()) === true);
 }
 
+/** The bar's doors, and those that the pane has of the page. */
 function readyDoors(
   desk: Desk,
   save: () => Promise<void>,
   findBehind: () => Promise<SheetsBehind | undefined>,
-): void {
+): Omit<PageDoors, 'isFirstVisit'> {
   const take = (file: File): void => void openFile(desk, file, save);
   takeDroppedFiles(take);
+  const open = (): void => chooseFile(take);
+  const print = (): void => void tried('print', () => askToPrint(desk.grid, findBehind));
   readyBar({
-    open: () => chooseFile(take),
+    open,
+    new: () => void tried('new', () => startOver(desk, save)),
     download: () => void save(),
-    print: () => void tried('print', () => askToPrint(desk.grid, findBehind)),
-    'start over': () => void tried('start over', () => startOver(desk, save)),
-    demo: () => void tried('start over', () => begin(desk, 'demo', save)),
-    blank: () => void tried('start over', () => begin(desk, 'blank', save)),
+    print,
   });
+  return {
+    openFile: open,
+    openPasted: (text) => openPasted(desk, text, save),
+    showDemo: () => void tried('new', () => showDemo(desk, save)),
+    print,
+  };
+}
+
+/** By this address a link shows the demo. It is put away, so that a reload keeps to the person's work. */
+function takeDemoAddress(): boolean {
+  const { hash, pathname, search } = window.location;
+  if (hash !== '#demo') return false;
+  window.history.replaceState(null, '', `${pathname}${search}`);
+  return true;
 }
 
 /** Above sheet and pane, so that it is in view whichever of them is, and on a narrow screen too. */

@@ -3,12 +3,17 @@ import { browserServices } from '../browser/browser-services.ts';
 import { CATALOGUE } from '../functions/catalogue.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import { showSawView } from './shell/saw-view.ts';
+import type { PageDoors } from '../pane/services.ts';
 import { startPane, type StartedPane } from '../pane/start-pane.tsx';
 
-export function startPagePane(element: HTMLElement, host: WorkbookHost): StartedPane {
+export function startPagePane(
+  element: HTMLElement,
+  host: WorkbookHost,
+  page: PageDoors,
+): StartedPane {
   return startPane(element, {
     ...browserServices(),
-    inPage: true,
+    page,
     showSawView,
     host: Promise.resolve({ host }),
     functions: CATALOGUE,

@@ -16,6 +16,7 @@ import { PageColors } from './style/page-colors.tsx';
 import { panelId, TabPanel, Tabs, type TabTitle } from './style/tabs.tsx';
 import { useSharedStyles } from './style/shared-styles.ts';
 import { PlanTab } from './plan/plan-tab.tsx';
+import { PrintDialog } from './print/print-dialog.tsx';
 import { ProfileTab } from './profile/profile-tab.tsx';
 import type { Tab } from './state/pane-state.ts';
 import { useDark } from './use-dark.ts';
@@ -58,7 +59,7 @@ function PaneBody(): ReactNode {
     document.getElementById('pane')?.scrollTo(0, 0);
     services.preferences.set('tab', tab);
   };
-  const isWhole = services.inPage !== true;
+  const isWhole = services.page === undefined;
   const [Header, Main] = isWhole ? (['header', 'main'] as const) : (['div', 'div'] as const);
   return (
     <>
@@ -78,6 +79,7 @@ function PaneBody(): ReactNode {
           <TabContent tab={state.tab} />
         </TabPanel>
       </Main>
+      <PrintDialog />
       <Announcer />
     </>
   );

@@ -12,12 +12,14 @@ import type { CopyRead } from '../sheets/client/read-copy-of.ts';
 import type { ReturnedCopy } from '../planning/compare/returned-copy.ts';
 import type { TickedSheets } from '../sheets/read-ticks.ts';
 import type { ExportFile } from '../exports/export-file.ts';
-import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { SheetDescription, WorkbookDescription } from '../sheets/grammar/description.ts';
 import type { Stamp } from '../sheets/stamp.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import type { JobReading } from '../planning/input/read-job.ts';
 import type { Judgement } from '../planning/judge-job.ts';
-import type { Job } from '../planning/job.ts';
+import type { CoveProfile, Job } from '../planning/job.ts';
+import type { SetUp } from '../planning/plan-setup.ts';
+import type { Shop } from '../planning/shop.ts';
 import type { JobPlan } from '../planning/job-plan.ts';
 import type { JobPlanning, PlanJobOptions } from '../planning/job-planning.ts';
 
@@ -35,6 +37,11 @@ export interface Planner {
   /** What can't be made of it, told as it is typed. */
   readonly judgeJob: (read: JobReading) => Judgement;
   readonly planJob: (job: Job, options: PlanJobOptions) => Promise<JobPlanning>;
+  /**
+   * The quick plan of the job as it stands, without its options; beside this thread, as far as it can be.
+   * Undefined where it was stale before it was done.
+   */
+  readonly planQuick: (job: Job, isStale: () => boolean) => Promise<JobPlanning | undefined>;
   /** Sentences that say what is wrong with a plan: a bug of ours. */
   readonly checkJobPlan: (plan: JobPlan) => readonly string[];
   /** A plan as text, to be kept with the workbook. */
@@ -77,6 +84,8 @@ export interface Writer {
     made: string,
   ) => WorkbookDescription;
   readonly describePlan: (plan: JobPlan, choice: SheetChoice) => WorkbookDescription;
+  /** The page of one cove that is of no job. */
+  readonly describeLoneSetUp: (profile: CoveProfile, setUp: SetUp, shop: Shop) => SheetDescription;
   /** The client's copy, a workbook by itself. */
   readonly describeClientCopy: (plan: JobPlan, stamp: Stamp) => WorkbookDescription;
   /** Drawings, outlines and lists for other programs. */

@@ -8,7 +8,8 @@ import type { KeptTextKey, WorkbookHost } from '../hosts/host.ts';
 import type { RawRow } from '../planning/input/raw-table.ts';
 import type { CopyFile } from '../sheets/client/copy-sheet.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
-import type { WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { SheetDescription, WorkbookDescription } from '../sheets/grammar/description.ts';
+import type { DecimalSign } from '../core/units/format-number.ts';
 import type { Planner } from './planner.ts';
 
 /** A file to compare with: a client's copy, or a workbook that carries plans, with its sheets that bear ticks. */
@@ -29,9 +30,31 @@ export type NoWorkbook = 'plain page' | 'other program' | 'no library';
 export type Beside =
   { readonly host: WorkbookHost } | { readonly host?: undefined; readonly why: NoWorkbook };
 
+export interface PrintedPages {
+  /** A whole document. */
+  readonly html: string;
+  /** As many blocks, each beginning a new page, as were wanted and are there. */
+  readonly blocks: number;
+  /** Of the paper as it lies, in inches. */
+  readonly width: number;
+}
+
+/** What the page around the pane does where the pane asks for it. */
+export interface PageDoors {
+  /** Nothing was kept, and nothing asked for: a blank workbook stands beside the pane. */
+  readonly isFirstVisit: boolean;
+  /** Asks for a file, and opens it in the place of the workbook that is there. */
+  readonly openFile: () => void;
+  /** The same with a list that was pasted as text. */
+  readonly openPasted: (text: string) => Promise<void>;
+  readonly showDemo: () => void;
+  /** Asks which sheet, and prints it. */
+  readonly print: () => void;
+}
+
 export interface PaneServices {
-  /** The page around the pane has the title and the marks of a page's parts: the pane has none of its own. */
-  readonly inPage?: true;
+  /** The page around the pane: it has the title and the marks of a page's parts, so the pane has none of its own. */
+  readonly page?: PageDoors;
   /**
    * The workbook beside the pane, or why there is none: then a file can be opened instead.
    * It settles within about 3 s and never rejects: the pane shows itself at once and looks for it.
@@ -41,6 +64,12 @@ export interface PaneServices {
   readonly readOther: (name: string, bytes: Uint8Array) => Promise<Outcome<OtherFile>>;
   /** A workbook as a file, where there is none to be written into. */
   readonly makeFile: (description: WorkbookDescription) => Promise<Uint8Array>;
+  /** A described sheet as pages to be looked at, printed or kept; loads when it is first wanted. */
+  readonly layPages: (
+    sheet: SheetDescription,
+    decimalSign: DecimalSign,
+    isWanted: (heading: string) => boolean,
+  ) => Promise<PrintedPages>;
   /** Several files in one. */
   readonly makeZip: (files: readonly ExportFile[]) => Promise<Uint8Array>;
   /** Gives the person a file to keep. */

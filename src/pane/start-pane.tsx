@@ -34,10 +34,14 @@ export interface SheetsBehind {
 
 export function startPane(element: HTMLElement, services: PaneServices): StartedPane {
   const kept = services.preferences.get('tab');
-  const tab = TABS.find((one) => one === kept) ?? INITIAL_STATE.tab;
+  const chosen = TABS.find((one) => one === kept);
+  const isFirstVisit = services.page?.isFirstVisit === true;
+  const first = isFirstVisit ? 'profile' : INITIAL_STATE.tab;
+  const isTabChosen = chosen !== undefined && !isFirstVisit;
+  const tab = isTabChosen ? chosen : first;
   const seconds = services.preferences.get(SECONDS_PREFERENCE) ?? INITIAL_STATE.planning.seconds;
   const planning = { ...INITIAL_STATE.planning, seconds };
-  const store = createStore({ ...INITIAL_STATE, tab, planning });
+  const store = createStore({ ...INITIAL_STATE, tab, isTabChosen, planning });
   const actions = makeActions(store, services);
   createRoot(element).render(
     <StrictMode>
@@ -47,7 +51,12 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
     </StrictMode>,
   );
   const end = actions.begin();
-  window.addEventListener('pagehide', end, { once: true });
+  const endCounting = actions.keepCounted();
+  const leave = (): void => {
+    endCounting();
+    end();
+  };
+  window.addEventListener('pagehide', leave, { once: true });
   const behind = (): SheetsBehind | undefined => {
     const { found } = store.get().reading;
     return found !== undefined && areSheetsBehind(found)

@@ -263,6 +263,12 @@ export interface JobPlan {
   readonly cautions: readonly Caution[];
 }
 
+/** As much of a plan as the page of a set-up tells of: there may be no more, of a cove without a job. */
+export interface SetUpJob extends Pick<JobPlan, 'pieces' | 'cautions'> {
+  readonly job: Pick<Job, 'shop'>;
+}
+export type SetUpPlan = Pick<CovePlan, 'profile' | 'setUp' | 'sticks'>;
+
 export function isCovePlan(planned: ProfilePlan): planned is CovePlan {
   return planned.setUp !== undefined;
 }

@@ -13,7 +13,7 @@ import { usualWorkRows } from './input/work-words.ts';
 import { printExact } from './words/print-length.ts';
 
 /**
- * Describes the sheets How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job and Hours.
+ * Describes the sheets Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job, Hours and How to.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
  */
@@ -35,7 +35,8 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
   return {
     version: DESCRIPTION_VERSION,
     title: 'Input workbook',
-    sheets: [describeHowTo(look, printExact(leastBlankLength, reading)), ...sheets],
+    // Who opens it finds where to type; the words stand last.
+    sheets: [...sheets, describeHowTo(look, printExact(leastBlankLength, reading))],
   };
 }
 

@@ -74,7 +74,7 @@ export function gridSuite(title: string, tests: (grid: GridPage) => void): void 
 
 type Answer = { readonly text: string } | { readonly wrong: string };
 
-type Method = Exclude<keyof WorkbookHost, 'kind' | 'can' | 'watch'>;
+type Method = Exclude<keyof WorkbookHost, 'kind' | 'can' | 'watch' | 'watchRow'>;
 type Called = Readonly<Record<Method, (...some: readonly unknown[]) => Promise<unknown>>>;
 
 /** An exception of the page's is one here: a RangeError is a bug of the caller's, as ever. */
@@ -120,6 +120,9 @@ function hostIn(page: () => Page): WorkbookHost {
     keepText: call('keepText'),
     readSheet: call('readSheet'),
     watch: () => {
+      throw new Error('watched in the page only');
+    },
+    watchRow: () => {
       throw new Error('watched in the page only');
     },
   };

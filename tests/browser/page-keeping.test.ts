@@ -89,7 +89,7 @@ pageSuite('The work on the page', ({ open }) => {
         await storage(page, record);
         await loadAgain(page);
         await page.getByRole('alert').getByText(says).waitFor();
-        expect((await sheetNames(page))[1]).toBe('Runs');
+        expect((await sheetNames(page))[0]).toBe('Runs');
         await typeInto(page, ...CELL, 'not kept');
         const { name, bytes } = await downloaded(page, () =>
           page.getByRole('button', { name: 'Save it as it is' }).click(),
@@ -149,13 +149,13 @@ pageSuite('The work on the page', ({ open }) => {
   );
 
   test(
-    'is given up by Start over alone, which says what goes and asks; Escape leaves all as it was',
+    'is given up by New alone, which says what goes and asks; Escape leaves all as it was; the demo comes by its address',
     async () => {
       const { page, context } = await open();
       await typeInto(page, ...CELL, 'of worth');
-      const button = page.getByRole('button', { name: 'Start over…' });
+      const button = page.getByRole('button', { name: 'New…' });
       await button.click();
-      const dialog = page.getByRole('dialog', { name: 'Start over?' });
+      const dialog = page.getByRole('dialog', { name: 'Begin a new workbook?' });
       await dialog.getByText('“Demo job” and all its sheets').waitFor();
       await dialog.getByText('It was changed since it was last downloaded').waitFor();
       await page.keyboard.press('Escape');
@@ -170,18 +170,21 @@ pageSuite('The work on the page', ({ open }) => {
       await dialog.getByRole('button', { name: 'Start with a blank workbook' }).click();
       await page.waitForFunction(() => grid.book().save().name === 'New job');
       expect(await note(page)).toBe('');
-      await page.locator('#pane').getByText('New job').waitFor();
+      await page.locator('#pane').getByRole('button', { name: 'Size a cove' }).waitFor();
       await isKept(page);
       await loadAgain(page);
       expect(await page.locator('#book-name').textContent()).toBe('New job');
       // Never changed: another takes its place without a question.
-      await page.getByRole('button', { name: 'More', exact: true }).first().click();
-      await page.getByRole('button', { name: 'Try the demo' }).click();
+      await page.evaluate(() => {
+        window.location.hash = 'demo';
+      });
       await page.locator('#pane').getByText('Demo job').waitFor();
       await page
         .getByText(/^No problems/u)
         .first()
         .waitFor();
+      // A reload keeps to what is there.
+      expect(await page.evaluate(() => window.location.hash)).toBe('');
       await context.close();
     },
     PAGE_TEST_MS,

@@ -31,6 +31,14 @@ const LOOKS = [
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** What comes next is there without scrolling. */
+async function expectInView(page: Page, what: Locator): Promise<void> {
+  await what.waitFor();
+  const { y, height } = (await what.boundingBox())!;
+  expect(y).toBeGreaterThan(0);
+  expect(y + height).toBeLessThanOrEqual(page.viewportSize()!.height);
+}
+
 /** Of letters to what is behind them: WCAG 2.2, 1.4.3. */
 const LEAST_CONTRAST = 4.5;
 
@@ -54,7 +62,7 @@ pageSuite('The look of the page', ({ open }) => {
     'has nothing cut off, and axe finds nothing in what is ours, $width wide, dark: $dark',
     async ({ width, dark }) => {
       await mkdir(SCREENSHOTS, { recursive: true });
-      const { page, context } = await open({ width, dark });
+      const { page, context } = await open({ width, dark, blank: true });
       const isNarrow = width < 760;
       const look = async (part: string): Promise<void> => {
         const name = `page ${part} ${width}${dark ? ' dark' : ''}.png`;
@@ -65,10 +73,22 @@ pageSuite('The look of the page', ({ open }) => {
         const theirs = new Set(found.map(({ rule }) => rule));
         expect([...theirs].filter((rule) => !(rule in GRIDS_RULES))).toEqual([]);
       };
+      // The first visit: a cove to size and three doors, nothing to scroll for.
+      for (const name of ['Cove width', 'Cove depth', 'Off-center']) {
+        await expectInView(page, page.getByRole('textbox', { name }));
+      }
+      await expectInView(page, page.getByRole('img').first());
+      await expectInView(page, page.getByRole('button', { name: 'Size a cove' }));
+      await page.getByRole('button', { name: 'Plan a list' }).click();
+      await expectInView(page, page.getByRole('button', { name: 'Read this list' }));
+      await look('first visit');
+      await page.getByRole('button', { name: 'See the demo' }).click();
       await page
         .getByText(/^No problems/u)
         .first()
-        .waitFor({ state: 'attached' });
+        .waitFor();
+      await expectInView(page, page.getByRole('button', { name: 'Plan the job' }));
+      if (isNarrow) await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       await look('sheet');
       await page.locator('#more').click();
       await look('more');

@@ -24,6 +24,8 @@ export interface PageChoice {
   readonly width?: number;
   readonly height?: number;
   readonly dark?: boolean;
+  /** Without the demo, that most tests work on: as whoever comes for the first time finds the page. */
+  readonly blank?: boolean;
   /** What was kept before, and all else of a browser's profile; a new one where absent. */
   readonly context?: BrowserContext;
   /** Run in the page before anything of it. */
@@ -75,16 +77,9 @@ export function pageSuite(
 async function openPage(
   browser: Browser,
   origin: string,
-  {
-    width = 1280,
-    height = 800,
-    dark = false,
-    context: given,
-    before,
-    room,
-    keepsFiles = false,
-  }: PageChoice = {},
+  { width = 1280, height = 800, dark = false, ...choice }: PageChoice = {},
 ): Promise<OpenedPage> {
+  const { blank = false, context: given, before, room, keepsFiles = false } = choice;
   const context =
     given ??
     (await browser.newContext({
@@ -110,7 +105,7 @@ async function openPage(
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  await page.goto(`${origin}/`);
+  await page.goto(`${origin}/${blank || given !== undefined ? '' : '#demo'}`);
   await isReady(page);
   return { page, context, errors, asked, makeRoom: () => giveRoom() };
 }

@@ -60,7 +60,7 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
         }
       };
       await page.getByRole('button', { name: /Make the demo.s sheets/ }).waitFor();
-      await look('Job without tables');
+      await look('Begin');
       await demoWorkbook(page);
       await page.evaluate(async () => {
         const runs = testExcel.workbook.sheets.find((sheet) => sheet.name === 'Runs')!;
@@ -82,6 +82,15 @@ browserSuite('The look of the pane', ({ besideExcel, alone }) => {
       await look('Profile');
       await planJob(page, 'Plan the job', 0);
       await look('Plan');
+      await page.getByRole('button', { name: 'Print by choice' }).click();
+      // The pages themselves, in the pane's own policy.
+      const printed = page.frameLocator('iframe');
+      await printed.getByText('Reading cove', { exact: true }).waitFor();
+      expect(await printed.locator('svg').count()).toBe(2);
+      await page.getByRole('combobox', { name: 'What is printed' }).selectOption('Cutting');
+      await printed.getByText('Pull from the rack, and buy').waitFor();
+      expect(await findViolations(page, 'iframe')).toEqual([]);
+      await page.getByRole('button', { name: 'Close', exact: true }).click();
       await goTo(page, 'Functions');
       await page.getByText('COVE.TILT').first().click();
       await look('Functions');

@@ -265,6 +265,21 @@ describe('The Excel host', () => {
     expect(told).toEqual(['Notes']);
   });
 
+  test('tells of the row that the person goes to, until it is ended', async () => {
+    const fake = new FakeExcel();
+    const [notes] = [fake.addSheet('Notes'), fake.addSheet('Other')];
+    const told: string[] = [];
+    const end = hostOf(fake).watchRow(({ sheet, line }) => told.push(`${sheet} ${line}`));
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    await fake.goesTo(notes, 'B7');
+    await fake.goesTo(notes, 'A2:C9');
+    expect(told).toEqual(['Notes 7', 'Notes 2']);
+    end();
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    await fake.goesTo(notes, 'A4');
+    expect(told).toHaveLength(2);
+  });
+
   test('tells what it can do', () => {
     const host = openExcelHost({
       ...new FakeExcel().program,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { pageFromFile } from '../../src/hosts/xlsx/sheet-page.ts';
-import { pageRule } from '../../src/page/print/page-rule.ts';
+import { pageRule } from '../../src/browser/print/page-rule.ts';
 import type { PrintDescription } from '../../src/sheets/grammar/description.ts';
 
 const PRINT: PrintDescription = {

@@ -1,5 +1,6 @@
 /** A pane without a page: its store and actions beside a workbook in memory. */
 import { planner } from '../../src/browser/load-planner.ts';
+import { printDocument } from '../../src/browser/print/print-document.ts';
 import type { WorkbookHost } from '../../src/hosts/host.ts';
 import { makeActions, type PaneActions } from '../../src/pane/actions/pane-actions.ts';
 import type { PaneServices } from '../../src/pane/services.ts';
@@ -36,6 +37,7 @@ export function makePane(
     openFile: () => Promise.resolve(ok(demoHost())),
     readOther: (name) => Promise.resolve(failed(fault('compare.no-plan', own(name), null))),
     makeFile: () => Promise.resolve(new Uint8Array([1])),
+    layPages: (...given) => Promise.resolve(printDocument(...given)),
     makeZip: () => Promise.resolve(new Uint8Array([2])),
     clock: () => new Date(2026, 10, 30, 9, 12),
     saveFile: (name) => void saved.push(name),

@@ -1,7 +1,7 @@
 /** A workbook in memory for the pane's own tests; sheets that it writes keep only their values. */
 import { own } from '../../src/core/faults/argument.ts';
 import { fault, failed, ok, type Fault, type Outcome } from '../../src/core/faults/fault.ts';
-import type { HostAbilities, WorkbookHost, WriteChoice } from '../../src/hosts/host.ts';
+import type { ChosenRow, HostAbilities, WorkbookHost, WriteChoice } from '../../src/hosts/host.ts';
 import type { RawCell, RawTable } from '../../src/planning/input/raw-table.ts';
 import type { WorkbookDescription } from '../../src/sheets/grammar/description.ts';
 
@@ -22,6 +22,8 @@ export interface MemoryHost extends WorkbookHost {
   readonly log: string[];
   /** Types into a cell and tells who watches. */
   readonly type: (sheet: string, row: number, column: number, value: RawCell) => void;
+  /** Goes to a row, its line from 1, and tells who follows. */
+  readonly goTo: (row: ChosenRow) => void;
   /** From now on this call fails, until it is mended. */
   fails: keyof WorkbookHost | undefined;
 }
@@ -52,6 +54,7 @@ export function memoryHost(
   const notes = new Map<string, string>();
   const texts = new Map<string, string>();
   const watchers = new Set<(sheet: string) => void>();
+  const followers = new Set<(row: ChosenRow) => void>();
   const log: string[] = [];
   const answer = async <T>(call: keyof WorkbookHost, value: () => T): Promise<Outcome<T>> => {
     await Promise.resolve();
@@ -70,6 +73,9 @@ export function memoryHost(
       if (cells === undefined) throw new RangeError(`No row ${row} on ${name}.`);
       cells[column] = value;
       for (const changed of watchers) changed(name);
+    },
+    goTo: (row) => {
+      for (const chosen of followers) chosen(row);
     },
     survey: () =>
       answer('survey', () => ({
@@ -155,6 +161,10 @@ export function memoryHost(
     watch: (changed) => {
       watchers.add(changed);
       return () => watchers.delete(changed);
+    },
+    watchRow: (chosen) => {
+      followers.add(chosen);
+      return () => followers.delete(chosen);
     },
   };
   return host;

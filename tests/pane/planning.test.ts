@@ -16,7 +16,7 @@ describe('From a blank workbook to written sheets', () => {
     await ready();
     await actions.makeInput('demo');
     expect(host.log).toEqual([
-      'write How to, Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job, Hours for the person, replacing none',
+      'write Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job, Hours, How to for the person, replacing none',
     ]);
     expect(store.get().reading.found?.faults).toEqual([]);
     await actions.plan();

@@ -236,4 +236,22 @@ describe('The profile that is worked on', () => {
     ].reduce<PaneState>((one, event) => reduce(one, event as PaneEvent), INITIAL_STATE);
     expect(chosenProfile(state).typed.width).toBe(width);
   });
+
+  test('stays drawn while a size of it is half typed, its fault at its field', () => {
+    const read = { ...usualCove(shop), width: '3 1/4' };
+    const state = ['3 1/', 'wide', '3 1/2']
+      .map((width): PaneEvent => ({ type: 'own cove typed', typed: { ...read, width } }))
+      .reduce<PaneState[]>(
+        (all, event) => [...all, reduce(all.at(-1)!, event)],
+        [reduce(INITIAL_STATE, { type: 'own cove typed', typed: read })],
+      );
+    const [first, half, none, whole] = state.map(chosenProfile);
+    expect(first!.before).toBeUndefined();
+    for (const one of [half!, none!]) {
+      expect(one.answer.setUp).toBeUndefined();
+      expect(Object.keys(one.answer.atFault)).toEqual(['width']);
+      expect(one.before?.profile?.cove.width).toBe(3.25);
+    }
+    expect(whole!.before).toBeUndefined();
+  });
 });

@@ -4,6 +4,7 @@ import { own } from '../../src/core/faults/argument.ts';
 import { fault } from '../../src/core/faults/fault.ts';
 import type { JobFound, TableMatch } from '../../src/pane/job/job-found.ts';
 import type { PaneEvent } from '../../src/pane/state/pane-event.ts';
+import { nextStepOf } from '../../src/pane/state/next-step.ts';
 import { INITIAL_STATE, type PaneState } from '../../src/pane/state/pane-state.ts';
 import { reduce } from '../../src/pane/state/reduce.ts';
 import { readJob } from '../../src/planning/input/read-job.ts';
@@ -43,6 +44,61 @@ const found = (faults: number, print = 'a'): JobFound => ({
 
 const MADE = { day: '2026-11-30', effort: { steps: 1 } };
 const WRITTEN = { plan: {} as never, fingerprint: 'a', tables: [], ...MADE };
+
+describe('The next step', () => {
+  const open: PaneEvent = { type: 'workbook opened', host: {} as never };
+  const read = (turn: number, one: JobFound): PaneEvent[] => [
+    { type: 'reading begun' },
+    { type: 'job read', turn, found: one },
+  ];
+  const bare: TableMatch = { ...RUNS, place: { ...RUNS.place!, rowCount: 0 } };
+  const nothing = { ...found(1), tables: [bare] };
+
+  test('is a door where nothing is typed, whatever is missing; then the first problem, then the plan', () => {
+    const blank = after(open, ...read(2, nothing));
+    expect([nextStepOf(blank)?.kind, blank.tab]).toEqual(['begin', 'profile']);
+    const typed = read(3, found(3)).reduce(reduce, blank);
+    expect(nextStepOf(typed)).toMatchObject({ kind: 'mend', more: 2 });
+    // The list has come: it is shown.
+    expect(typed.tab).toBe('job');
+    const clean = read(4, found(0)).reduce(reduce, typed);
+    expect(nextStepOf(clean)).toEqual({ kind: 'plan' });
+    const result = { ...WRITTEN, plan: { totals: {} }, cutKey: '', wrong: [] } as never;
+    const about = { turn: 2, fingerprint: 'a', result, faults: [], cautions: [] };
+    const planned = [
+      { type: 'planning begun', of: 1 } as const,
+      { type: 'planning ended', ...about } as const,
+    ].reduce(reduce, clean);
+    expect(nextStepOf(planned)).toEqual({ kind: 'write' });
+    const event = { type: 'written', sheets: ['Cutting'], file: undefined, from: WRITTEN } as const;
+    const written = reduce(planned, { ...event, at: new Date(0) });
+    expect(nextStepOf(written)).toEqual({ kind: 'written' });
+    const changed = read(5, found(0, 'b')).reduce(reduce, written);
+    expect(nextStepOf(changed)).toEqual({ kind: 'plan' });
+  });
+
+  test('takes no tab away that a person chose, and shows a list that another workbook has', () => {
+    const chosen = after(open, { type: 'tab chosen', tab: 'functions' }, ...read(2, nothing));
+    expect(chosen.tab).toBe('functions');
+    const onProfile = after(open, { type: 'tab chosen', tab: 'profile' }, ...read(2, found(0)));
+    expect(onProfile.tab).toBe('profile');
+    expect(after(open, ...read(2, nothing), open, ...read(4, found(0))).tab).toBe('job');
+  });
+
+  test('is begun by a list under headings of one’s own, not by a note', () => {
+    const place = (headings: string[]) => ({ ...RUNS.place!, key: 'Mine', headings });
+    const own = (headings: string[]): JobFound => ({
+      ...found(0),
+      tables: [{ ...RUNS, place: undefined }],
+      survey: { name: '', places: [place(headings)], sheets: [] },
+    });
+    expect(nextStepOf(after(open, ...read(2, own(['Room', 'Item', 'Feet']))))).toEqual({
+      kind: 'choose',
+      table: 'Runs',
+    });
+    expect(nextStepOf(after(open, ...read(2, own(['Notes']))))).toEqual({ kind: 'begin' });
+  });
+});
 
 describe('Readings of the workbook', () => {
   test('that another has overtaken change nothing, in whichever order they come back', () => {

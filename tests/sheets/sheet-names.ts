@@ -14,7 +14,7 @@ export const INPUT_TABLES = [
   'Job',
   'Hours',
 ];
-export const INPUT_SHEETS = ['How to', ...INPUT_TABLES];
+export const INPUT_SHEETS = [...INPUT_TABLES, 'How to'];
 
 /** Sheets that only some plans have: outlines of coves, drawings of rooms, an order of lumber. */
 export type SomeSheet = 'Outlines' | 'Rooms' | 'Yard';

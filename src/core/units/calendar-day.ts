@@ -48,6 +48,11 @@ export function daySerial(day: CalendarDay): number {
   return (Date.parse(`${day}T00:00:00Z`) - Date.UTC(1899, 11, 30)) / MS_PER_DAY;
 }
 
+/** The day of such a count; a part of a day is left out. */
+export function dayOfSerial(serial: number): CalendarDay {
+  return isoDay(new Date(Date.UTC(1899, 11, 30) + Math.floor(serial) * MS_PER_DAY));
+}
+
 function isoDay(date: Date): string {
   return Number.isNaN(date.getTime()) ? '' : date.toISOString().slice(0, 10);
 }

@@ -12,6 +12,7 @@ import { keepText, keptText } from './kept-parts.ts';
 import { readSheet, readTable } from './read-table.ts';
 import { changeProperties, loadProperties } from './properties.ts';
 import { attempt } from './refusal.ts';
+import { watchRow } from './watch-row.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
 
@@ -109,6 +110,7 @@ export function openExcelHost(program: ExcelProgram): WorkbookHost {
       ),
     watch: (changed) =>
       tooOld(program) === null ? watchSheets(program, changed) : () => undefined,
+    watchRow: (chosen) => (tooOld(program) === null ? watchRow(program, chosen) : () => undefined),
   };
 }
 

@@ -19,6 +19,7 @@ import { gridSheets } from './grid-sheets.ts';
 import { rowsOf } from './read-rows.ts';
 import { readTable } from './read-table.ts';
 import type { Grid } from './grid.ts';
+import { watchRow } from './watch-row.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
 
@@ -60,6 +61,7 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
       return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(grid, sheet)));
     },
     watch: (changed, typedOnOurs) => watchSheets(grid, changed, typedOnOurs),
+    watchRow: (chosen) => watchRow(grid, chosen),
   };
 }
 

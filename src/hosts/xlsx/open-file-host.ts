@@ -71,6 +71,7 @@ export async function openFileHost(file: FileToOpen): Promise<Outcome<WorkbookHo
       return Promise.resolve(ok(sheet === undefined ? [] : rowsOf(sheet)));
     },
     watch: () => () => undefined,
+    watchRow: () => () => undefined,
   });
 }
 

@@ -37,6 +37,18 @@ export async function openFile(desk: Desk, file: File, save: () => Promise<void>
   showNotice(NOTICE, { kind: 'caution', title, says: sayFaults(cautions) });
 }
 
+/** What a workbook of a pasted list is called, with the ending that its text is read by. */
+const PASTED = 'Pasted list.csv';
+
+/** @param text As a spreadsheet or a message gives it: cells parted by tabs, commas or semicolons. */
+export async function openPasted(
+  desk: Desk,
+  text: string,
+  save: () => Promise<void>,
+): Promise<void> {
+  await openFile(desk, new File([text], PASTED), save);
+}
+
 /** Says what a put workbook was said before it no longer. */
 export function put(desk: Desk, data: IWorkbookData): void {
   dropNotice(NOTICE);

@@ -4,23 +4,11 @@ import { ask } from '../shell/ask.ts';
 import { blankWorkbook, demoWorkbook } from './make-workbook.ts';
 import { mayReplace, put } from './open-file.ts';
 
-export type Beginning = 'demo' | 'blank';
-
-const ASKED: Readonly<Record<Beginning, { readonly title: string; readonly label: string }>> = {
-  demo: { title: 'Try the demo?', label: 'Try the demo' },
-  blank: { title: 'Begin with a blank workbook?', label: 'Begin blank' },
-};
-
 /** Asks only where something would be lost. */
-export async function begin(
-  desk: Desk,
-  kind: Beginning,
-  save: () => Promise<void>,
-): Promise<boolean> {
-  const { title, label } = ASKED[kind];
-  if (!(await mayReplace(desk, title, label, save))) return false;
-  put(desk, await make(kind));
-  return true;
+export async function showDemo(desk: Desk, save: () => Promise<void>): Promise<void> {
+  if (await mayReplace(desk, 'See the demo?', 'See the demo', save)) {
+    put(desk, await demoWorkbook());
+  }
 }
 
 /** Says what goes, and asks in any case. */
@@ -29,7 +17,7 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
     ? 'It was changed since it was last downloaded.'
     : 'It was not changed since it was opened, made or downloaded.';
   const answer = await ask({
-    title: 'Start over?',
+    title: 'Begin a new workbook?',
     says: [
       `“${desk.name()}” and all its sheets, those written here among them, then go from this browser: nothing else keeps them. ${lost} Files on your disk stay.`,
     ],
@@ -44,10 +32,6 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
     await save();
     await startOver(desk, save);
   } else if (answer === 'blank' || answer === 'demo') {
-    put(desk, await make(answer));
+    put(desk, answer === 'demo' ? await demoWorkbook() : blankWorkbook());
   }
-}
-
-async function make(kind: Beginning): ReturnType<typeof demoWorkbook> {
-  return kind === 'demo' ? demoWorkbook() : blankWorkbook();
 }

@@ -8,7 +8,11 @@ import type { PlainStyle } from '../../hosts/workbook/plain-workbook.ts';
 import type { PrintDescription } from '../../sheets/grammar/description.ts';
 import { POINTS_PER_INCH } from '../../sheets/grammar/page-size.ts';
 import { STANDARD_FONT } from '../../sheets/grammar/styles.ts';
-import type { PrintedCell, PrintedPicture, PrintedSheet } from './printed-sheet.ts';
+import type {
+  PrintedCell,
+  PrintedPicture,
+  PrintedSheet,
+} from '../../browser/print/printed-sheet.ts';
 
 type FSheet = ReturnType<ReturnType<Grid['book']>['getActiveSheet']>;
 
@@ -74,7 +78,7 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
 function picturesOn(grid: Grid, sheet: string): PrintedPicture[] {
   const all = gridPictures(grid.book().save().resources);
   return (all.get(sheet) ?? []).map(({ png, row, column, width, height, alt }) => ({
-    png,
+    image: { png },
     row,
     column,
     width: width * POINTS_PER_PIXEL,

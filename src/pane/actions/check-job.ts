@@ -81,9 +81,11 @@ export function watchJob(host: WorkbookHost, tools: ActionTools): () => void {
     clearTimeout(timer);
     timer = setTimeout(() => void checkJob(tools), SETTLE_MS);
   }, hearTicks);
+  const unfollow = host.watchRow((row) => tools.store.send({ type: 'row chosen', row }));
   return () => {
     clearTimeout(timer);
     clearTimeout(ticksTimer);
+    unfollow();
     unwatch();
   };
 }

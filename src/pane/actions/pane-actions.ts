@@ -8,6 +8,7 @@ import { openHostOf } from '../state/open-host.ts';
 import { makeTools } from './action-tools.ts';
 import { profileActions, type ProfileActions } from './add-profiles.ts';
 import { compareActions, type CompareActions } from './compare-plans.ts';
+import { countActions, type CountActions } from './count-list.ts';
 import { checkJob } from './check-job.ts';
 import { tableActions, type TableActions } from './choose-table.ts';
 import { inputActions, type InputActions } from './make-input.ts';
@@ -15,6 +16,7 @@ import { workbookActions, type WorkbookActions } from './open-workbook.ts';
 import { rateActions, type RateActions } from './take-over-rates.ts';
 import { runActions, type RunActions } from './take-over-runs.ts';
 import { planActions, type PlanActions } from './plan-job.ts';
+import { printActions, type PrintActions } from './print-plan.ts';
 import { copyActions, type CopyActions } from './save-copies.ts';
 import { writeActions, type WriteActions } from './write-plan.ts';
 
@@ -27,12 +29,14 @@ export interface PaneActions
     RateActions,
     TableActions,
     PlanActions,
+    CountActions,
     WriteActions,
+    PrintActions,
     CopyActions,
     CompareActions {
   readonly checkAgain: () => Promise<void>;
   /** Selects a cell in the workbook; the focus goes with it only as far as its program takes it. */
-  readonly show: (where: Where) => Promise<void>;
+  readonly show: (where: Where, withKeyboard?: boolean) => Promise<void>;
   readonly putExample: (one: FunctionReference) => Promise<void>;
 }
 
@@ -48,16 +52,18 @@ export function makeActions(store: PaneStore, services: PaneServices): PaneActio
     ...rateActions(tools),
     ...tableActions(tools),
     ...planActions(tools),
+    ...countActions(tools),
     ...writeActions(tools),
+    ...printActions(tools),
     ...copyActions(tools),
     ...compareActions(tools),
     checkAgain: async () => {
       await checkJob(tools);
     },
-    show: (where) =>
+    show: (where, withKeyboard) =>
       run(async () => {
         const host = openHostOf(store.get());
-        if (host !== undefined && accept(await host.show(where)) !== undefined) {
+        if (host !== undefined && accept(await host.show(where, withKeyboard)) !== undefined) {
           store.send({ type: 'trouble put away' });
         }
       }),

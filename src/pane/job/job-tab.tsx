@@ -1,12 +1,14 @@
 /** The workbook and its tables, what is wrong in them, and the shop's settings in force. */
 import { Button } from '@fluentui/react-components';
 import type { ReactNode } from 'react';
+import { NextStepBar } from '../begin/next-step-bar.tsx';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
 import { Section } from '../style/section.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import { sayStale } from '../plan/say-stale.ts';
 import { usePane } from '../use-pane.ts';
+import { CountedList } from './counted-list.tsx';
 import type { JobFound } from './job-found.ts';
 import { MissingProfiles } from './missing-profiles.tsx';
 import { NoWorkbook } from './no-workbook.tsx';
@@ -25,6 +27,8 @@ export function JobTab(): ReactNode {
   const isFile = workbook.host.kind === 'file';
   return (
     <>
+      <NextStepBar />
+      {found === undefined ? null : <CountedList found={found} />}
       <Section
         title={found?.survey.name === '' || found === undefined ? 'Workbook' : found.survey.name}
       >

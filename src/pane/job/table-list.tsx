@@ -4,6 +4,7 @@ import { useEffect, useId, useRef, type ReactNode } from 'react';
 import { sayArgument } from '../../core/faults/argument.ts';
 import { sameName } from '../../planning/job.ts';
 import { count } from '../../sheets/words/print-length.ts';
+import { nextStepOf } from '../state/next-step.ts';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import { usePane } from '../use-pane.ts';
 import type { JobFound, TableMatch } from './job-found.ts';
@@ -148,8 +149,10 @@ function MakeSheets({ tables }: { readonly tables: readonly TableMatch[] }): Rea
   const absent = tables.filter(
     ({ place, alike, choice }) => place === undefined && alike.length === 0 && choice === undefined,
   );
-  if (absent.length === 0) return null;
   const none = absent.length === tables.length;
+  const isBegun = nextStepOf(state)?.kind !== 'begin';
+  // Where there is no list, the doors make the sheets.
+  if (absent.length === 0 || (none && !isBegun)) return null;
   const needed = absent.some(({ required }) => required);
   const names = sayList(absent.map(({ name }) => name));
   const working = state.busy !== undefined;

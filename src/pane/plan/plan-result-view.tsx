@@ -4,6 +4,7 @@ import { CUT_AWAYS_TITLE, sayCutAway } from '../../sheets/words/say-cut-aways.ts
 import { Disclosure } from '../style/disclosure.tsx';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
+import { FourNumbers } from '../style/four-numbers.tsx';
 import { NumberList } from '../style/number-list.tsx';
 import { Section } from '../style/section.tsx';
 import { StandingCautions } from '../style/standing-cautions.tsx';
@@ -12,7 +13,7 @@ import type { PlanResult } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { LearnedRates } from './learned-rates.tsx';
 import { DROPPED, RECALLED } from './say-ticks.ts';
-import { sayProfiles, sayResult } from './say-result.ts';
+import { sayInFour, sayProfiles, sayResult } from './say-result.ts';
 import { WriteSheets } from './write-sheets.tsx';
 
 export function PlanResultView({ result }: { readonly result: PlanResult }): ReactNode {
@@ -35,9 +36,16 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
       {state.planning.recalled ? <p className={shared.text}>{RECALLED}</p> : null}
       {result.droppedCutKey === undefined ? null : <p className={shared.text}>{DROPPED}</p>}
       {plan.profiles.length === 0 ? (
-        <p className={shared.text}>There is nothing left to plan: every run is marked as done.</p>
+        <>
+          <p className={shared.text}>There is nothing left to plan: every run is marked as done.</p>
+          <WriteSheets isOld={isOld} hasSetUps={cuts} />
+        </>
       ) : (
         <>
+          <FourNumbers rows={sayInFour(plan)} />
+          {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} /> : null}
+          <WriteSheets isOld={isOld} hasSetUps={cuts} />
+          <h3 className={shared.minorHeading}>All it comes to</h3>
           <NumberList rows={sayResult(plan)} />
           <Disclosure summary="Profile by profile">
             <ul className={shared.plainList}>
@@ -64,8 +72,6 @@ export function PlanResultView({ result }: { readonly result: PlanResult }): Rea
         </Disclosure>
       )}
       {isOld ? null : <LearnedRates plan={plan} />}
-      {cuts ? <StandingCautions leastBlank={printExact(shop.leastBlankLength, shop)} /> : null}
-      <WriteSheets isOld={isOld} hasSetUps={cuts} />
       <FindingList title="Cautions" faults={plan.cautions} problems={false} />
     </Section>
   );

@@ -2,11 +2,13 @@
 import { Button } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { sayFault } from '../../core/faults/fault.ts';
+import { NextStepBar } from '../begin/next-step-bar.tsx';
 import { whyNoPlan } from '../job/say-tables.ts';
 import { FindingList } from '../style/finding-list.tsx';
 import { Message } from '../style/messages.tsx';
 import { Section } from '../style/section.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
+import { nextStepOf } from '../state/next-step.ts';
 import type { PaneState } from '../state/pane-state.ts';
 import { usePane } from '../use-pane.ts';
 import { isOccupied } from '../state/is-occupied.ts';
@@ -28,6 +30,9 @@ export function PlanTab(): ReactNode {
   const stale = sayStale(state);
   const { ticks, ticksLost, keptFaults, brokenOff } = planning;
   const isMended = failedFrom !== undefined && failedFrom !== state.reading.found?.fingerprint;
+  // Then what comes next is to write it, or to print it.
+  const step = nextStepOf(state)?.kind;
+  const isPlanned = step === 'write' || step === 'written';
   const typed = readSeconds(planning.seconds, state.reading.found?.shop.decimalSign);
   const reason =
     running === undefined
@@ -37,13 +42,14 @@ export function PlanTab(): ReactNode {
     running === undefined ? (result === undefined ? 'Plan the job' : 'Plan again') : 'Stop';
   return (
     <>
+      <NextStepBar />
       <Section title="Plan">
         {stale === undefined ? null : <Message intent="warning">{stale}</Message>}
         <SecondsField isWrong={!typed.ok} />
         <div className={shared.buttons}>
           {/* One button throughout, so that a keyboard stays where it is. */}
           <Button
-            appearance={running === undefined ? 'primary' : 'secondary'}
+            appearance={running === undefined && !isPlanned ? 'primary' : 'secondary'}
             disabledFocusable={reason !== undefined || running?.stopping === true}
             aria-describedby={reason === undefined ? undefined : reasonId}
             onClick={() => (running === undefined ? void actions.plan() : actions.stop())}

@@ -25,6 +25,18 @@ export interface ProfileLine {
   readonly bound: string;
 }
 
+/** What a plan is judged by first, in four numbers. */
+export function sayInFour({ totals, job }: JobPlan): Fact[] {
+  const { shop } = job;
+  const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
+  return [
+    { label: 'Price', value: money(totals.priceCents) },
+    { label: 'Cost', value: money(totals.costCents) },
+    { label: 'Sticks', value: String(totals.sticks) },
+    { label: 'Hours', value: formatFixed(totals.hours, 1, shop.decimalSign) },
+  ];
+}
+
 export function sayResult(plan: JobPlan): Fact[] {
   const { totals, job, profiles, groups } = plan;
   const { shop } = job;
@@ -127,7 +139,7 @@ function sayLumber(
 }
 
 /** A sum of lengths as the yard thinks of it: feet and inches, or metres. */
-function sayLong(inches: ExactInches, shop: Shop): string {
+export function sayLong(inches: ExactInches, shop: Shop): string {
   if (shop.unit === 'in') return printTotal(inches, shop);
   return `${formatFixed(Number(inches) * METRES_PER_INCH, 2, shop.decimalSign)} m`;
 }

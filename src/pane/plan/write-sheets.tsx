@@ -5,6 +5,7 @@ import { sayWritten } from '../job/say-findings.ts';
 import { Message } from '../style/messages.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
 import { isOccupied } from '../state/is-occupied.ts';
+import { nextStepOf } from '../state/next-step.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import { sayNewTicks } from './say-ticks.ts';
@@ -25,22 +26,16 @@ export function WriteSheets({
   const ticksId = useId();
   const newTicks = sayNewTicks(state.planning);
   const inPlace = openHostOf(state)?.can.writeInPlace !== false;
+  const isWritten = nextStepOf(state)?.kind === 'written';
   const blocked = {
     disabledFocusable: isOccupied(state) || busy !== undefined || isOld,
     ...(isOld ? { 'aria-describedby': reasonId } : {}),
   };
   return (
     <>
-      {hasSetUps ? (
-        <Checkbox
-          checked={keepsFormulas}
-          onChange={(_, { checked }) => send({ type: 'formulas kept', keeps: checked === true })}
-          label="Keep the set-up numbers as formulas"
-        />
-      ) : null}
       <div className={shared.buttons}>
         <Button
-          appearance="primary"
+          appearance={isWritten ? 'secondary' : 'primary'}
           {...blocked}
           {...(newTicks === undefined || isOld
             ? {}
@@ -49,8 +44,12 @@ export function WriteSheets({
         >
           {inPlace ? 'Write the sheets' : 'Save the sheets as a file'}
         </Button>
-        <Button {...blocked} onClick={() => void actions.saveClient()}>
-          Save the client’s copy
+        <Button
+          appearance={isWritten ? 'primary' : 'secondary'}
+          {...blocked}
+          onClick={() => void actions.printPlan()}
+        >
+          Print by choice
         </Button>
         {services.showSawView === undefined ? null : (
           <Button {...blocked} onClick={() => void actions.showShopView()}>
@@ -60,10 +59,20 @@ export function WriteSheets({
         <Button {...blocked} onClick={() => void actions.saveShopView()}>
           Save a page for the saw
         </Button>
+        <Button {...blocked} onClick={() => void actions.saveClient()}>
+          Save the client’s copy
+        </Button>
         <Button {...blocked} onClick={() => void actions.saveExports()}>
           Save drawings and lists
         </Button>
       </div>
+      {hasSetUps ? (
+        <Checkbox
+          checked={keepsFormulas}
+          onChange={(_, { checked }) => send({ type: 'formulas kept', keeps: checked === true })}
+          label="Keep the set-up numbers as formulas"
+        />
+      ) : null}
       {newTicks === undefined || isOld ? null : (
         <p id={ticksId} className={shared.text}>
           {newTicks}

@@ -16,6 +16,8 @@ export interface ChosenProfile {
   /** The cove of one's own, as typed or as it begins. */
   readonly typed: TypedCove;
   readonly answer: ProfileAnswer;
+  /** The last that could be read, where what is typed can't. */
+  readonly before: ProfileAnswer | undefined;
 }
 
 /** The job's first cove until somebody chooses; a cove of one's own where there is none. */
@@ -27,9 +29,14 @@ export function chosenProfile({ reading, profile }: PaneState): ChosenProfile {
     profile.chosen === undefined
       ? coves[0]
       : coves.find(({ name }) => profile.chosen !== undefined && sameName(name, profile.chosen));
-  return chosen === undefined
-    ? { coves, name: OWN_COVE, shop, typed, answer: answerTyped(typed, shop) }
-    : { coves, name: chosen.name, shop, typed, answer: answerProfile(chosen, shop) };
+  if (chosen !== undefined) {
+    const answer = answerProfile(chosen, shop);
+    return { coves, name: chosen.name, shop, typed, answer, before: undefined };
+  }
+  const answer = answerTyped(typed, shop);
+  const isRead = answer.profile !== undefined || profile.drawn === undefined;
+  const before = isRead ? undefined : answerTyped(profile.drawn, shop);
+  return { coves, name: OWN_COVE, shop, typed, answer, before };
 }
 
 let usual: Shop | undefined;

@@ -1,6 +1,7 @@
 /** The profile that is being worked on: its drawings, its numbers, what speaks against it. */
 import { Button, Select } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
+import { Doors } from '../begin/doors.tsx';
 import { printExact } from '../../sheets/words/print-length.ts';
 import { Disclosure } from '../style/disclosure.tsx';
 import { FindingList } from '../style/finding-list.tsx';
@@ -8,9 +9,11 @@ import { NumberList } from '../style/number-list.tsx';
 import { Section } from '../style/section.tsx';
 import { StandingCautions } from '../style/standing-cautions.tsx';
 import { useSharedStyles } from '../style/shared-styles.ts';
+import { nextStepOf } from '../state/next-step.ts';
 import { openHostOf } from '../state/open-host.ts';
 import { usePane } from '../use-pane.ts';
 import type { ProfileAnswer } from './answer-profile.ts';
+import { AddCove } from './add-cove.tsx';
 import { chosenProfile, type ChosenProfile } from './chosen-profile.ts';
 import { CoveForm } from './cove-form.tsx';
 import { OWN_COVE, typeProfile, type TypedCove } from './cove-fields.ts';
@@ -20,22 +23,34 @@ import { saySetUp, saySlope } from './say-set-up.ts';
 import { SpokenAnswer } from './spoken-answer.tsx';
 
 export function ProfileTab(): ReactNode {
-  const { state } = usePane();
+  const shared = useSharedStyles();
+  const { state, actions } = usePane();
   const chosen = chosenProfile(state);
-  const { answer, shop } = chosen;
+  const { answer, before, shop, coves } = chosen;
+  const isOwn = chosen.name === OWN_COVE;
+  // What stands at its field needs no second line.
+  const atField = new Set(isOwn ? Object.values(answer.atFault) : []);
+  const others = answer.faults.filter(({ message }) => !atField.has(message));
   return (
     <>
-      <Section title="Profile">
-        <Choice chosen={chosen} />
-        {chosen.name === OWN_COVE ? (
+      {nextStepOf(state)?.kind === 'begin' ? <Doors /> : null}
+      <Section title={coves.length === 0 ? 'Size a cove' : 'Profile'}>
+        {coves.length === 0 ? null : <Choice chosen={chosen} />}
+        {isOwn ? (
           <CoveForm typed={chosen.typed} answer={answer} unit={shop.unit} />
         ) : (
           <Sizes chosen={chosen} />
         )}
-        <FindingList title="Problems" faults={withoutPlace(answer.faults)} problems bare />
+        <FindingList title="Problems" faults={withoutPlace(others)} problems bare />
       </Section>
-      <ProfileDrawings answer={answer} />
+      <ProfileDrawings answer={before ?? answer} isBehind={before !== undefined} />
       <SetUpNumbers answer={answer} />
+      {answer.setUp === undefined ? null : (
+        <div className={shared.buttons}>
+          <Button onClick={() => void actions.printCove(answer)}>Print this set-up…</Button>
+        </div>
+      )}
+      {isOwn && answer.profile !== undefined ? <AddCove typed={chosen.typed} /> : null}
       <SpokenAnswer answer={answer} />
     </>
   );
@@ -105,6 +120,9 @@ function Sizes({ chosen }: { readonly chosen: ChosenProfile }): ReactNode {
   );
 }
 
+/** The approach twice, tilt and height come first: what is set before anything is cut. */
+const SET_ON_THE_SAW = 4;
+
 function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode {
   const shared = useSharedStyles();
   const { setUp, shop } = answer;
@@ -133,7 +151,8 @@ function SetUpNumbers({ answer }: { readonly answer: ProfileAnswer }): ReactNode
     <Section title="Set-up">
       {cautions}
       <h3 className={shared.minorHeading}>The saw</h3>
-      <NumberList rows={words.saw} />
+      <NumberList rows={words.saw.slice(0, SET_ON_THE_SAW)} large />
+      <NumberList rows={words.saw.slice(SET_ON_THE_SAW)} />
       <h3 className={shared.minorHeading}>The rails</h3>
       <NumberList rows={words.rails} />
       <h3 className={shared.minorHeading}>The passes</h3>

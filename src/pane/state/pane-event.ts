@@ -1,17 +1,20 @@
 /** What can happen in the pane, as plain values. */
 import type { Caution, Fault } from '../../core/faults/fault.ts';
-import type { WorkbookHost } from '../../hosts/host.ts';
+import type { ChosenRow, WorkbookHost } from '../../hosts/host.ts';
 import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
-import type { NoWorkbook } from '../services.ts';
+import type { PrintChoice } from '../print/print-choices.ts';
+import type { NoWorkbook, PrintedPages } from '../services.ts';
 import type { PlanToKeep } from '../../planning/kept/keep-plan.ts';
 import type {
   Compared,
+  CountedList,
   PlanProgress,
   PlanResult,
+  PrintingState,
   Tab,
   TicksNow,
   WriteQuestion,
@@ -41,8 +44,11 @@ export type PaneEvent =
   | { readonly type: 'mapping ended' }
   | { readonly type: 'profile chosen'; readonly name: string }
   | { readonly type: 'room chosen'; readonly name: string }
+  /** The person has gone to a row of the workbook. */
+  | { readonly type: 'row chosen'; readonly row: ChosenRow }
   /** Chosen, begun from a profile, or typed in. */
   | { readonly type: 'own cove typed'; readonly typed: TypedCove }
+  | { readonly type: 'list counted'; readonly counted: CountedList }
   | { readonly type: 'planning seconds typed'; readonly seconds: string }
   | { readonly type: 'planning begun'; readonly of: number }
   | {
@@ -88,6 +94,14 @@ export type PaneEvent =
       readonly at: Date;
     }
   | { readonly type: 'writing dropped' }
+  | {
+      readonly type: 'print begun';
+      readonly choices: readonly PrintChoice[];
+      readonly reading: PrintingState['reading'];
+    }
+  | { readonly type: 'print chosen'; readonly key: string }
+  | { readonly type: 'print laid'; readonly key: string; readonly pages: PrintedPages }
+  | { readonly type: 'print put away' }
   | { readonly type: 'compared'; readonly compared: Compared }
   | {
       readonly type: 'comparison refused';

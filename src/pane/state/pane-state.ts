@@ -6,19 +6,24 @@ import type { ColumnMap } from '../../planning/input/map-columns.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import type { Comparison } from '../../planning/compare/comparison.ts';
 import type { Job } from '../../planning/job.ts';
+import type { JobPlan } from '../../planning/job-plan.ts';
 import type { ComparedPlans } from '../../sheets/changes/changes-sheet.ts';
 import type { ReturnedCopy } from '../../planning/compare/returned-copy.ts';
 import type { JobTableName } from '../../planning/input/read-job.ts';
 import type { JobFound } from '../job/job-found.ts';
 import { USUAL_SECONDS } from '../plan/search-seconds.ts';
 import type { TypedCove } from '../profile/cove-fields.ts';
-import type { NoWorkbook } from '../services.ts';
+import type { LengthReading } from '../../core/units/length.ts';
+import type { PrintChoice } from '../print/print-choices.ts';
+import type { NoWorkbook, PrintedPages } from '../services.ts';
 
 export const TABS = ['job', 'profile', 'plan', 'functions'] as const;
 export type Tab = (typeof TABS)[number];
 
 export interface PaneState {
   readonly tab: Tab;
+  /** Whether the person has chosen one; until then the tab goes by what the workbook holds. */
+  readonly isTabChosen: boolean;
   readonly workbook: WorkbookState;
   readonly reading: ReadingState;
   readonly mapping: MappingState | undefined;
@@ -26,7 +31,11 @@ export interface PaneState {
   /** Name of the room that is drawn; undefined until somebody chooses. */
   readonly room: string | undefined;
   readonly planning: PlanningState;
+  /** What the list comes to by the quick plan, while nobody has planned it. */
+  readonly counted: CountedList | undefined;
   readonly writing: WritingState;
+  /** What is offered to be printed; absent while nobody asks for it. */
+  readonly printing: PrintingState | undefined;
   /** What the plan was held against last, as long as it stands. */
   readonly compared: Compared | undefined;
   /** Why a file can't be compared with. */
@@ -74,6 +83,16 @@ export interface ProfileState {
   readonly chosen: string | undefined;
   /** Undefined until somebody types or begins one. */
   readonly typed: TypedCove | undefined;
+  /** What was typed last that can be read: drawn while what is typed now can't. */
+  readonly drawn: TypedCove | undefined;
+}
+
+export interface CountedList {
+  /** Of the inputs that were counted. */
+  readonly fingerprint: string;
+  /** Absent where the job can't be made: then `faults` say why. */
+  readonly plan: JobPlan | undefined;
+  readonly faults: readonly Fault[];
 }
 
 export interface PlanProgress {
@@ -159,6 +178,16 @@ export type WritingState =
       readonly file: string | undefined;
     };
 
+export interface PrintingState {
+  readonly choices: readonly PrintChoice[];
+  /** As numbers are read by who prints. */
+  readonly reading: Pick<LengthReading, 'decimalSign'>;
+  /** The key of a choice. */
+  readonly chosen: string;
+  /** Of what is chosen, once they are laid out. */
+  readonly pages: PrintedPages | undefined;
+}
+
 export interface FunctionsState {
   readonly search: string;
   /** The person's own separator of arguments. */
@@ -176,10 +205,11 @@ export interface Announcement {
 
 export const INITIAL_STATE: PaneState = {
   tab: 'job',
+  isTabChosen: false,
   workbook: { kind: 'awaited' },
   reading: { turn: 0, busy: false, found: undefined, failed: undefined },
   mapping: undefined,
-  profile: { chosen: undefined, typed: undefined },
+  profile: { chosen: undefined, typed: undefined, drawn: undefined },
   room: undefined,
   planning: {
     turn: 0,
@@ -197,7 +227,9 @@ export const INITIAL_STATE: PaneState = {
     keptFaults: [],
     brokenOff: false,
   },
+  counted: undefined,
   writing: { kind: 'idle' },
+  printing: undefined,
   compared: undefined,
   comparisonRefused: undefined,
   keepsFormulas: false,

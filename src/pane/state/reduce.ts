@@ -1,21 +1,27 @@
 /** One event after the other makes the next state. Pure: effects are in src/pane/actions. */
 import { sayFault, type Fault } from '../../core/faults/fault.ts';
 import type { WorkbookHost } from '../../hosts/host.ts';
+import type { JobFound } from '../job/job-found.ts';
 import { sayRead } from '../job/say-checks.ts';
 import { sayWritten } from '../job/say-findings.ts';
 import { sayCompared } from '../plan/say-compared.ts';
 import { sayStale } from '../plan/say-stale.ts';
-import { OWN_COVE } from '../profile/cove-fields.ts';
+import { answerTyped } from '../profile/answer-profile.ts';
+import { usualShop } from '../profile/chosen-profile.ts';
+import { OWN_COVE, usualCove, type TypedCove } from '../profile/cove-fields.ts';
+import { rowChosen } from './row-chosen.ts';
 import { announce } from './announce.ts';
 import type { PaneEvent } from './pane-event.ts';
-import { INITIAL_STATE, type PaneState } from './pane-state.ts';
+import { hasList } from './next-step.ts';
+import { INITIAL_STATE, type PaneState, type ProfileState, type Tab } from './pane-state.ts';
 import { reducePlanning } from './reduce-planning.ts';
+import { reducePrinting } from './reduce-printing.ts';
 
 /** What comes back from a reading or a planning that another has followed changes nothing. */
 export function reduce(state: PaneState, event: PaneEvent): PaneState {
   switch (event.type) {
     case 'tab chosen':
-      return { ...state, tab: event.tab, notice: undefined };
+      return { ...state, tab: event.tab, isTabChosen: true, notice: undefined };
     case 'workbook missing':
       return { ...state, workbook: { kind: 'none', why: event.why } };
     case 'workbook opened':
@@ -47,8 +53,12 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, profile: { ...state.profile, chosen: event.name } };
     case 'room chosen':
       return { ...state, room: event.name };
+    case 'row chosen':
+      return rowChosen(state, event.row);
     case 'own cove typed':
-      return { ...state, profile: { chosen: OWN_COVE, typed: event.typed } };
+      return { ...state, profile: ownCoveTyped(state, event.typed) };
+    case 'list counted':
+      return { ...state, counted: event.counted };
     case 'functions searched':
       return { ...state, functions: { ...state.functions, search: event.search } };
     case 'separator found':
@@ -86,6 +96,11 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return announce(reducePlanning(state, event), sayWritten(event.sheets, event.file));
     case 'formulas kept':
       return { ...state, keepsFormulas: event.keeps };
+    case 'print begun':
+    case 'print chosen':
+    case 'print laid':
+    case 'print put away':
+      return reducePrinting(state, event);
     case 'planning seconds typed':
     case 'planning begun':
     case 'planning moved':
@@ -107,20 +122,24 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
 /** Nothing of the one before stays, and what is still on its way from it is dropped. */
 function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
   const { chosen } = state.profile;
+  const before = state.reading.found;
   return {
     ...state,
+    isTabChosen: state.isTabChosen && (before === undefined || hasList(before)),
     workbook: { kind: 'open', host },
     reading: { ...INITIAL_STATE.reading, turn: state.reading.turn + 1 },
     mapping: undefined,
     // A cove of one's own is of no workbook: whoever is typing one goes on.
     profile: { ...state.profile, chosen: chosen === OWN_COVE ? chosen : undefined },
     room: undefined,
+    counted: undefined,
     planning: {
       ...INITIAL_STATE.planning,
       turn: state.planning.turn + 1,
       brokenOff: state.planning.brokenOff,
     },
     writing: { kind: 'idle' },
+    printing: undefined,
     compared: undefined,
     comparisonRefused: undefined,
     trouble: [],
@@ -131,12 +150,28 @@ function workbookOpened(state: PaneState, host: WorkbookHost): PaneState {
 function jobRead(state: PaneState, { found }: PaneEvent & { type: 'job read' }): PaneState {
   const { turn, failed } = state.reading;
   const trouble = state.trouble === failed ? [] : state.trouble;
-  const read = { ...state, trouble, reading: { turn, busy: false, found, failed: undefined } };
+  const reading = { turn, busy: false, found, failed: undefined };
+  const read = { ...state, trouble, reading, tab: tabAfter(state, found) };
   const sayAll = (one: PaneState): readonly string[] =>
     one.reading.found === undefined ? [] : [sayRead(one.reading.found), sayStale(one) ?? ''];
   const before = sayAll(state);
   const news = sayAll(read).filter((text, index) => text !== '' && text !== before[index]);
   return news.length === 0 ? read : announce(read, news.join(' '));
+}
+
+function ownCoveTyped({ profile, reading }: PaneState, typed: TypedCove): ProfileState {
+  const shop = reading.found?.shop ?? usualShop();
+  const isRead = answerTyped(typed, shop).profile !== undefined;
+  // The one that it begins with was never typed.
+  const before = profile.drawn ?? profile.typed ?? usualCove(shop);
+  return { chosen: OWN_COVE, typed, drawn: isRead ? typed : before };
+}
+
+/** A cove to size stands first where there is no list yet; once one comes, the job does. */
+function tabAfter({ tab, isTabChosen, reading }: PaneState, found: JobFound): Tab {
+  if (!hasList(found)) return isTabChosen ? tab : 'profile';
+  const isNew = reading.found === undefined ? !isTabChosen : !hasList(reading.found);
+  return isNew && tab === 'profile' ? 'job' : tab;
 }
 
 /** What it failed of before is not said again, since some of it is tried again by itself. */

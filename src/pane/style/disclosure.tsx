@@ -15,11 +15,13 @@ const useStyles = makeStyles({
 /** Something to open where it is wanted; the browser's own element, so any keyboard can. */
 export function Disclosure(props: {
   readonly summary: ReactNode;
+  /** To begin with. */
+  readonly open?: boolean;
   readonly children: ReactNode;
 }): ReactNode {
   const styles = useStyles();
   return (
-    <details>
+    <details open={props.open === true}>
       <summary className={styles.summary}>{props.summary}</summary>
       <div className={styles.content}>{props.children}</div>
     </details>

@@ -17,6 +17,8 @@ const useStyles = makeStyles({
   tall: { flexBasis: '100%' },
   label: { flex: '1 1 50%', color: tokens.colorNeutralForeground2 },
   value: { margin: 0, fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: 'tabular-nums' },
+  /** What the saw is set to, read from a step away. */
+  large: { fontSize: tokens.fontSizeBase600, lineHeight: tokens.lineHeightBase600 },
   note: {
     margin: 0,
     flexBasis: '100%',
@@ -30,14 +32,23 @@ const useStyles = makeStyles({
 const LONGEST_BESIDE = 18;
 
 /** Numbers with what they are, a row each. */
-export function NumberList(props: { readonly rows: readonly Fact[] }): ReactNode {
+export function NumberList(props: {
+  readonly rows: readonly Fact[];
+  readonly large?: boolean;
+}): ReactNode {
   const styles = useStyles();
   return (
     <dl className={styles.list}>
       {props.rows.map(({ label, value, note }) => (
         <div key={label} className={styles.row}>
           <dt className={styles.label}>{label}</dt>
-          <dd className={mergeClasses(styles.value, value.length > LONGEST_BESIDE && styles.tall)}>
+          <dd
+            className={mergeClasses(
+              styles.value,
+              value.length > LONGEST_BESIDE && styles.tall,
+              props.large === true && styles.large,
+            )}
+          >
             {value}
           </dd>
           {note === undefined ? null : <dd className={styles.note}>{note}</dd>}

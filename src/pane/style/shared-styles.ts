@@ -9,6 +9,12 @@ export const useSharedStyles = makeStyles({
     fontFamily: tokens.fontFamilyBase,
     fontSize: tokens.fontSizeBase300,
     lineHeight: tokens.lineHeightBase300,
+    // A phone's whole screen is the pane: a finger needs more room than the mouse beside Excel.
+    '@media (pointer: coarse), (min-width: 360px) and (max-width: 760px)': {
+      '& button': { minHeight: '44px' },
+      '& summary': { paddingBlock: '12px' },
+      '& select': { minHeight: '44px' },
+    },
   },
   column: {
     maxWidth: '560px',

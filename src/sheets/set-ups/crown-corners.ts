@@ -2,7 +2,7 @@
 import type { BevelWood } from '../../core/crown/bevel-wood.ts';
 import { computeBackBevels } from '../../core/crown/crown-size.ts';
 import { toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
-import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
+import type { ProfilePlan, SetUpJob } from '../../planning/job-plan.ts';
 import { crownSizeOf } from '../../planning/crown-size-of.ts';
 import type { Profile } from '../../planning/job.ts';
 import { formatDegrees, formatMark } from '../../core/units/format-mark.ts';
@@ -27,7 +27,7 @@ const LEANS = 'How it leans; bevels come after the cove';
 /** Adds the table of corners, with drop, projection and back bevels; nothing without a spring angle. */
 export function addCrown(
   draft: SheetDraft,
-  plan: JobPlan,
+  plan: SetUpJob,
   profile: Profile,
   bevelWood?: BevelWood,
   spacing: Spacing = 'roomy',
@@ -56,7 +56,7 @@ export function addCrown(
 }
 
 /** The page of a molding that is bought: its corners, where it stands at a spring angle, and its slope. */
-export function addBought(draft: SheetDraft, plan: JobPlan, { profile }: ProfilePlan): void {
+export function addBought(draft: SheetDraft, plan: SetUpJob, { profile }: ProfilePlan): void {
   const as = profile.spring === undefined ? 'for a slope' : 'at a spring angle';
   draft.spread(profile.name, nameStyle(profile.name));
   draft.spread(`Bought ${as}: no cove to cut, corners to miter`, 'subtitle');

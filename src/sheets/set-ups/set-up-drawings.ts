@@ -2,7 +2,7 @@
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
-import type { CovePlan } from '../../planning/job-plan.ts';
+import type { SetUpPlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { SawShop, Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
@@ -33,7 +33,7 @@ interface Arrangement {
 export function placeDrawings(
   draft: SheetDraft,
   rows: SetUpRows,
-  planned: CovePlan,
+  planned: SetUpPlan,
   shop: Shop,
 ): void {
   const { profile, setUp } = planned;

@@ -3,7 +3,7 @@
  * scales do to it, its blank, its corners and its cautions.
  */
 import { rewordFault, sayWhere, type FaultCode } from '../../core/faults/fault.ts';
-import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
+import type { SetUpJob, SetUpPlan } from '../../planning/job-plan.ts';
 import type { CoveProfile, Profile } from '../../planning/job.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
@@ -43,8 +43,8 @@ import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 /** The page's part beside the drawings, down to the passes shown. */
 export function addAtTheSaw(
   draft: SheetDraft,
-  plan: JobPlan,
-  { profile, setUp, sticks }: CovePlan,
+  plan: SetUpJob,
+  { profile, setUp, sticks }: SetUpPlan,
   spacing: Spacing,
   more?: { readonly passes: PassSpan; readonly note: string },
 ): SetUpRows {
@@ -69,8 +69,8 @@ export function addAtTheSaw(
 /** Below the drawings, all of the page's width: scales and blank, corners, cautions of its own. */
 export function addBelow(
   draft: SheetDraft,
-  plan: JobPlan,
-  { profile, setUp }: CovePlan,
+  plan: SetUpJob,
+  { profile, setUp }: SetUpPlan,
   spacing: Spacing,
 ): void {
   const { shop } = plan.job;
@@ -85,7 +85,10 @@ export function sayCove(profile: CoveProfile, blanks: number, reading: LengthRea
   const center = sayOffCenter(cove, reading);
   const wood = species === '' ? '' : ` of ${species}`;
   const size = `${printExact(blankWidth, reading)} wide, ${printExact(blankThickness, reading)} thick`;
-  return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
+  const said = `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, ${center}.`;
+  // A cove without a job has neither.
+  if (blanks === 0) return `${said} Blank${wood} ${size}.`;
+  return `${said} ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
 }
 
 function saw(facts: SetUpFacts, spacing: Spacing): Part[] {
@@ -180,7 +183,7 @@ function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts, spacing: Spac
 const SAID_BY_MARKS: readonly FaultCode[] = ['rails.off-table', 'rails.off-usual-table'];
 
 /** Those of the set-up, and what else was found at this profile's own row. */
-function addOwnCautions(draft: SheetDraft, plan: JobPlan, profile: Profile, setUp: SetUp): void {
+function addOwnCautions(draft: SheetDraft, plan: SetUpJob, profile: Profile, setUp: SetUp): void {
   const here = sayWhere(profile.where);
   const { unit, decimalSign } = plan.job.shop;
   const own = [

@@ -2,7 +2,7 @@
  * The page of one cove, roomy or, where it would be more than one page so, close; what even a close
  * page can't hold goes on overleaf, and the page says so.
  */
-import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
+import type { SetUpJob, SetUpPlan } from '../../planning/job-plan.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
@@ -29,7 +29,7 @@ export function newSetUpDraft(): SheetDraft {
 }
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
-export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePlan): void {
+export function addSetUpPages(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan): void {
   const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS);
   const addPage = (to: SheetDraft, spacing: Spacing, cautions: Spacing): void => {
     const rows = addAtTheSaw(to, plan, planned, spacing);
@@ -52,7 +52,7 @@ export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePla
 /** The standing cautions but those said already: a line each, or close in one paragraph. */
 export function addStanding(
   draft: SheetDraft,
-  { job }: JobPlan,
+  { job }: SetUpJob,
   said: readonly string[],
   spacing: Spacing,
 ): void {
@@ -68,7 +68,7 @@ const OVERLEAF =
   'This set-up takes more than one page: what is not here stands overleaf. Keep all of it at the saw.';
 
 /** The first page down to as many passes as it holds; then the others; then the rest. */
-function addOnMorePages(draft: SheetDraft, plan: JobPlan, planned: CovePlan, room: number): void {
+function addOnMorePages(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan, room: number): void {
   const { shop } = plan.job;
   const heights = planned.setUp.passHeights;
   const addFirst = (to: SheetDraft, end: number) =>

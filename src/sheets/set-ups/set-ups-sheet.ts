@@ -1,6 +1,10 @@
 /** The set-ups: one page for each cove profile, everything that its cut needs beside the saw. */
-import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
+import type { CoveProfile } from '../../planning/job.ts';
+import { isCovePlan, type JobPlan, type SetUpJob } from '../../planning/job-plan.ts';
+import type { SetUp } from '../../planning/plan-setup.ts';
+import type { Shop } from '../../planning/shop.ts';
 import type { SheetDescription } from '../grammar/description.ts';
+import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import { addBought } from './crown-corners.ts';
 import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
 
@@ -22,6 +26,21 @@ export function describeSetUps(plan: JobPlan): SheetDescription {
     draft.breakPage();
     addBought(draft, plan, one);
   }
-  const { paper } = plan.job.shop;
-  return draft.finish({ paper, orientation: 'portrait', footer: 'Set-ups' });
+  return finish(draft, plan);
+}
+
+/** The page of one cove that is of no job. */
+export function describeLoneSetUp(
+  profile: CoveProfile,
+  setUp: SetUp,
+  shop: Shop,
+): SheetDescription {
+  const draft = newSetUpDraft();
+  const job = { job: { shop }, pieces: [], cautions: [] };
+  addSetUpPages(draft, job, { profile, setUp, sticks: [] });
+  return finish(draft, job);
+}
+
+function finish(draft: SheetDraft, { job }: SetUpJob): SheetDescription {
+  return draft.finish({ paper: job.shop.paper, orientation: 'portrait', footer: 'Set-ups' });
 }

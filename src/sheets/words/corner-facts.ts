@@ -4,7 +4,7 @@ import { computeNestedCut } from '../../core/crown/nested-cut.ts';
 import { degrees, toDegrees, toRadians, type Degrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
 import type { DecimalSign } from '../../core/units/format-number.ts';
-import type { JobPlan } from '../../planning/job-plan.ts';
+import type { SetUpJob } from '../../planning/job-plan.ts';
 import { sameName, type Profile } from '../../planning/job.ts';
 import type { Piece } from '../../planning/piece.ts';
 import { count } from './print-length.ts';
@@ -31,7 +31,7 @@ export interface CornerFacts {
 }
 
 /** Of the pieces that are still to be made; undefined without a spring angle. */
-export function cornerFacts(plan: JobPlan, profile: Profile): CornerFacts | undefined {
+export function cornerFacts(plan: SetUpJob, profile: Profile): CornerFacts | undefined {
   const { spring } = profile;
   if (spring === undefined) return undefined;
   const { decimalSign } = plan.job.shop;

@@ -124,6 +124,12 @@ export class FakeExcel {
     this.workbook.activeCell = { row: top, column: left };
   }
 
+  /** The person goes to a cell, and those who listen are told. */
+  async goesTo(sheet: FakeSheet, cell: string): Promise<void> {
+    this.select(sheet, cell);
+    await this.#tell([sheet.id], 'onSelectionChanged', cell);
+  }
+
   /** Puts something into a cell, and those who listen are told. */
   async types(sheet: FakeSheet, cell: string, value: PersonsCell): Promise<void> {
     const { top, left } = readBox(cell);
@@ -266,10 +272,10 @@ export class FakeExcel {
     return this.#failures.get(this.syncs);
   }
 
-  async #tell(sheetIds: readonly string[], event = 'onChanged'): Promise<void> {
+  async #tell(sheetIds: readonly string[], event = 'onChanged', address = ''): Promise<void> {
     for (const worksheetId of sheetIds) {
       for (const one of this.#handlers) {
-        if (one.event === event) await one.call({ worksheetId });
+        if (one.event === event) await one.call({ worksheetId, address });
       }
     }
   }

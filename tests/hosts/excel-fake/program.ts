@@ -2,9 +2,9 @@
 import type { ClassMembers, Env } from './members.ts';
 
 export interface Handler {
-  /** What it listens to: onChanged, onCalculated. */
+  /** What it listens to: onChanged, onCalculated, onSelectionChanged. */
   readonly event: string;
-  readonly call: (event: { worksheetId: string }) => Promise<unknown>;
+  readonly call: (event: { worksheetId: string; address: string }) => Promise<unknown>;
 }
 
 /** What a context needs of the program around it. */

@@ -86,7 +86,7 @@ const WORKSHEETS: ClassMembers = {
       run: (workbook: FakeWorkbook, [key]: string[]) => workbook.sheet(key ?? '') ?? null,
     },
   },
-  events: { onCalculated: 8, onChanged: 9 },
+  events: { onCalculated: 8, onChanged: 9, onSelectionChanged: 9 },
 };
 
 const WORKSHEET: ClassMembers = {

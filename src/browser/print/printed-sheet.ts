@@ -32,6 +32,7 @@ export interface PrintedPicture {
   readonly column: number;
   readonly width: number;
   readonly height: number;
-  readonly png: Uint8Array;
   readonly alt: string;
+  /** As it was painted, or the drawing itself as SVG. */
+  readonly image: { readonly png: Uint8Array } | { readonly svg: string };
 }
