@@ -1,6 +1,7 @@
 /** Opens the grid with what was kept or with the demo, then starts the pane beside it. */
 import { sayError } from '../core/faults/say-error.ts';
 import { watchChosenCell } from '../hosts/grid/chosen-cell.ts';
+import { markFaults } from '../hosts/grid/mark-faults.ts';
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
 import { openGridHost } from '../hosts/grid/open-grid-host.ts';
 import { repairPaste } from '../hosts/grid/paste/repair-paste.ts';
@@ -23,7 +24,13 @@ import { chooseFile, takeDroppedFiles } from './shell/choose-file.ts';
 import { byId } from './shell/element.ts';
 import { showPane, showSheet } from './shell/layout.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
+import { nameParts } from './shell/name-parts.ts';
 import { swipeSheet } from './shell/swipe-sheet.ts';
+import { showKeys } from './tools/keys.ts';
+import { startTools } from './tools/start-tools.ts';
+
+/** Of the corner on a cell that must change: tells itself from paper and from the dark alike. */
+const FAULT_COLOR = '#D13438';
 
 /** @throws Error where the grid or the demo doesn't come over the network */
 export async function openPage(): Promise<void> {
@@ -57,9 +64,18 @@ export async function openPage(): Promise<void> {
   });
   readyDoors(desk, save, findBehind);
   leaveSheet(grid);
-  watchChosenCell(grid, (text) => {
-    byId('cell-says').textContent = text;
+  const marks = markFaults(grid, FAULT_COLOR);
+  const tools = startTools(
+    grid,
+    () => started.pane?.lengthReading(),
+    (error) => sayFailure('tools', error),
+  );
+  const watch = watchChosenCell(grid, marks.at, (cell) => {
+    byId('cell-says').textContent = cell.says;
+    byId('cell-heard').textContent = cell.heard;
+    tools.show(cell);
   });
+  nameParts(byId('grid-place'));
   swipeSheet(byId('grid-place'));
   // Whoever drives the page by script gets at the grid.
   Object.assign(globalThis, { grid });
@@ -69,7 +85,14 @@ export async function openPage(): Promise<void> {
   const { startPagePane } = await import('./start-page-pane.ts');
   performance.mark('pane loaded');
   started.pane = startPagePane(byId('pane'), beside());
+  started.pane.watchFaults((faults) => {
+    marks.set(faults);
+    watch.again();
+  });
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
+  const { startFilter } = await import('../hosts/grid/rows/filter-rows.ts');
+  startFilter(grid);
+  performance.mark('all loaded');
 }
 
 function readyDoors(
@@ -86,6 +109,7 @@ function readyDoors(
     'start over': () => void tried('start over', () => startOver(desk, save)),
     demo: () => void tried('start over', () => begin(desk, 'demo', save)),
     blank: () => void tried('start over', () => begin(desk, 'blank', save)),
+    keys: () => void showKeys(),
   });
 }
 
@@ -109,7 +133,9 @@ function sayBehind(behind: SheetsBehind | undefined, showPlan: () => void): void
 /** What is half typed in a cell belongs to the sheet once the person goes elsewhere. */
 function leaveSheet(grid: Grid): void {
   document.addEventListener('focusin', ({ target }) => {
-    const isElsewhere = ['bar', 'pane'].some((id) => byId(id).contains(target as Node));
+    const isElsewhere = ['bar', 'tools', 'find-bar', 'pane'].some((id) =>
+      byId(id).contains(target as Node),
+    );
     if (isElsewhere) void finishTyping(grid);
   });
 }
@@ -127,10 +153,14 @@ async function tried(id: string, deed: () => Promise<unknown>): Promise<void> {
     await deed();
     dropNotice(id);
   } catch (error) {
-    const what = sayError(error);
-    const says = [`It could not be done (${what}). The workbook is as it was. Try again.`];
-    showNotice(id, { kind: 'problem', says });
+    sayFailure(id, error);
   }
+}
+
+function sayFailure(id: string, error: unknown): void {
+  const what = sayError(error);
+  const says = [`It could not be done (${what}). The workbook is as it was. Try again.`];
+  showNotice(id, { kind: 'problem', says });
 }
 
 /**

@@ -58,6 +58,8 @@ export function startGrid(
     UniverSheetsCorePreset({
       container,
       disableAutoFocus: true,
+      // The page has tools of its own, by plain names.
+      toolbar: false,
       // A length is a text: no cell is marked for it.
       disableTextFormatAlert: true,
       disableTextFormatMark: true,
@@ -92,6 +94,7 @@ export function startGrid(
   return {
     api,
     services,
+    addPart: (part) => univer.registerPlugin(part),
     readCell,
     degreesOf: degrees,
     whyError: (place) => reasons.of(services, place, shownOf(place)),
