@@ -1,11 +1,10 @@
 /** Cells that must change, marked in the grid: a corner on the cell, and the words for whoever chooses it. */
 import { InterceptorEffectEnum } from '@univerjs/core';
-import { IRenderManagerService } from '@univerjs/engine-render';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
-import { SheetSkeletonManagerService } from '@univerjs/sheets-ui';
 import { parseRange } from '../../core/cells/cell-range.ts';
 import type { Fault } from '../../core/faults/fault.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
+import { drawAnew } from './draw-anew.ts';
 import type { Grid } from './grid.ts';
 
 export interface FaultMarks {
@@ -67,11 +66,4 @@ function keyOf(sheet: string, row: number, column: number): string {
 
 function sameKeys(one: ReadonlyMap<string, unknown>, other: ReadonlyMap<string, unknown>): boolean {
   return one.size === other.size && [...one.keys()].every((key) => other.has(key));
-}
-
-function drawAnew(grid: Grid): void {
-  const render = grid.services.get(IRenderManagerService).getRenderById(grid.book().getId());
-  if (render === null || render === undefined) return;
-  render.with(SheetSkeletonManagerService).reCalculate();
-  render.mainComponent?.makeForceDirty();
 }

@@ -17,6 +17,9 @@ const SPARE_ROWS = 200;
 const SPARE_COLUMNS = 8;
 const LEAST_COLUMNS = 26;
 
+/** Pixels between a cell's edge and its text: on the screen alone, paper and files have their own. */
+export const AIR = { t: 3, r: 5, b: 2, l: 5 };
+
 /** A sheet as the grid takes it in: what is left out is the grid's own usual value. */
 export type GridSheetData = Partial<IWorksheetData>;
 
@@ -67,6 +70,7 @@ export function sheetData(sheet: PlainSheet, id: string): GridSheetData {
         },
       ]),
     ),
+    defaultStyle: { pd: AIR },
     rowHeader: { width: 46 },
     columnHeader: { height: 20 },
     showGridlines: flag(sheet.gridLines),

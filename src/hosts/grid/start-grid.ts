@@ -24,6 +24,7 @@ import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import { errorReasons, type Location } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
+import { GRID_THEME } from './grid-theme.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
@@ -53,6 +54,7 @@ export function startGrid(
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },
     logLevel: LogLevel.ERROR,
+    theme: GRID_THEME,
   });
   const presets = [
     UniverSheetsCorePreset({

@@ -127,7 +127,7 @@ function listenForKeys(choose: () => void): void {
 }
 
 function toolButton(name: Tool): HTMLButtonElement {
-  const button = document.querySelector<HTMLButtonElement>(`#tools [data-tool="${name}"]`);
+  const button = document.querySelector<HTMLButtonElement>(`#sheet [data-tool="${name}"]`);
   if (button === null) throw new RangeError(`The page has no tool ${name}.`);
   return button;
 }

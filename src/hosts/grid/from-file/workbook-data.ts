@@ -4,7 +4,7 @@ import type { PlainWorkbook } from '../../workbook/plain-workbook.ts';
 import { toBookData } from '../book-metadata.ts';
 import { describedGridStyles, toGridStyles } from '../convert-style.ts';
 import { nameResources } from '../defined-names.ts';
-import { sheetData } from '../sheet-data.ts';
+import { AIR, sheetData } from '../sheet-data.ts';
 
 /** @param id What the grid calls the workbook; no other that is open may have it. */
 export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData {
@@ -22,7 +22,7 @@ export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData
         const sheetId = ids.get(sheet.name) ?? '';
         return [
           sheetId,
-          { ...sheetData(sheet, sheetId), defaultStyle: { ff: font.name, fs: font.size } },
+          { ...sheetData(sheet, sheetId), defaultStyle: { ff: font.name, fs: font.size, pd: AIR } },
         ];
       }),
     ),

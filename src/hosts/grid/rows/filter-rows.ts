@@ -1,7 +1,7 @@
 /** Shows the rows of the grid that hold certain values, by the grid's own filter: a view, the cells stay as they are. */
 import { ICommandService, type IMutationInfo, type IRange } from '@univerjs/core';
-import { MarkDirtyFilterChangeMutation } from '@univerjs/sheets';
 import {
+  FILTER_MUTATIONS,
   ReCalcSheetsFilterMutation,
   RemoveSheetsFilterMutation,
   SetSheetsFilterCriteriaMutation,
@@ -12,6 +12,7 @@ import {
   type IAutoFilter,
   type IFilterColumn,
 } from '@univerjs/sheets-filter';
+import { drawAnew } from '../draw-anew.ts';
 import type { Grid } from '../grid.ts';
 import { oneChange } from '../one-change.ts';
 import { gridRange, shownText, type HeadedRows } from './headed-rows.ts';
@@ -22,6 +23,16 @@ export const BLANK = '';
 /** From now on the grid knows what a filter is; one that was kept with the workbook is in force again. */
 export function startFilter(grid: Grid): void {
   grid.addPart(UniverSheetsFilterPlugin);
+  let waits = false;
+  grid.services.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (!FILTER_MUTATIONS.has(id) || waits) return;
+    waits = true;
+    setTimeout(() => {
+      waits = false;
+      drawAnew(grid);
+    });
+  });
+  drawAnew(grid);
 }
 
 /** What a column's cells show, each once, in the order in which it comes up, and whether its rows are in sight. */
@@ -55,7 +66,7 @@ export function showRowsWith(
     ...(values.has(BLANK) ? { blank: true as const } : {}),
     filters: [...values].filter((value) => value !== BLANK),
   };
-  changeFilter(grid, sheetId, headed, (steps, before) => {
+  changeFilter(grid, sheetId, (steps, before) => {
     const isSame =
       before?.ref.startRow === headed.startRow && before.ref.startColumn === headed.startColumn;
     if (before !== undefined && !isSame) takeOff(steps, before);
@@ -67,9 +78,8 @@ export function showRowsWith(
 
 /** Shows all rows again. */
 export function showAllRows(grid: Grid, sheetId: string): void {
-  const before = filterOf(grid, sheetId)?.getRange();
-  if (before === undefined) return;
-  changeFilter(grid, sheetId, before, (steps, filter) => {
+  if (filterOf(grid, sheetId) === null) return;
+  changeFilter(grid, sheetId, (steps, filter) => {
     if (filter !== undefined) takeOff(steps, filter);
   });
 }
@@ -104,7 +114,6 @@ interface Steps {
 function changeFilter(
   grid: Grid,
   sheetId: string,
-  filterRange: IRange,
   make: (steps: Steps, before: IAutoFilter | undefined) => void,
 ): void {
   const place = { unitId: grid.book().getId(), subUnitId: sheetId };
@@ -118,12 +127,6 @@ function changeFilter(
     id: SetSheetsFilterCriteriaMutation.id,
     params: { ...place, col, criteria: one },
   });
-  // The sheet is drawn anew after the last step, and after the first where it is taken back.
-  const draw: IMutationInfo = {
-    id: MarkDirtyFilterChangeMutation.id,
-    params: { ...place, filterRange },
-  };
-  change.make(draw, draw);
   make(
     {
       range: (now, before) =>
@@ -134,7 +137,6 @@ function changeFilter(
     },
     filterOf(grid, sheetId)?.serialize(),
   );
-  change.make(draw, draw);
   change.keep();
 }
 
