@@ -15,7 +15,7 @@ export interface FaultMarks {
 }
 
 /** Pixels along the edges of the corner. */
-const CORNER_PIXELS = 9;
+const CORNER_PIXELS = 7;
 
 /**
  * A mark is shown and no more: nothing of it is in the cell, so that it is neither kept nor saved, printed or taken

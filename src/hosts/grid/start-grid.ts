@@ -30,6 +30,7 @@ import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader } from './raw-cell.ts';
 import { degreesOf } from './degrees-of.ts';
+import { showRounded } from './show-rounded.ts';
 import { typedDegrees } from './typed-degrees.ts';
 import { typedTables } from './typed-tables.ts';
 
@@ -93,6 +94,7 @@ export function startGrid(
   typedTables(services);
   const degrees = degreesOf(functions);
   typedDegrees(services, degrees);
+  showRounded(services);
   return {
     api,
     services,

@@ -14,7 +14,10 @@ const PARTS: readonly (readonly [selector: string, attributes: Attributes])[] = 
   ],
   ['[data-u-comp="defined-name"] a', { role: 'button', 'aria-label': 'Names in the workbook' }],
   ['[data-u-comp="formula-bar"] button', { 'aria-label': 'Close' }],
-  ['footer [data-slot="dropdown-menu-trigger"][type="button"]:not(button)', { role: 'none' }],
+  [
+    'footer [data-slot="dropdown-menu-trigger"]:not(button)',
+    { 'aria-haspopup': null, 'aria-expanded': null },
+  ],
   ['footer [data-slot="dropdown-menu-trigger"] > button', { 'aria-label': 'All sheets' }],
   [
     'footer div > button[data-u-comp="sheet-bar-append-button"]:first-child:not(:only-child):not(:has(+ button))',

@@ -29,7 +29,7 @@ export async function askToFilter(grid: Grid): Promise<void> {
   const answer = await ask({
     title: `Filter ${rows.sheet}`,
     says: [
-      'Rows out of sight stay in the sheet: they count, and they are saved and planned as ever.',
+      'Rows out of sight stay in the sheet: they count, and are planned, printed and saved as ever.',
       by.field,
       list.field,
     ],

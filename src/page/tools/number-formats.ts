@@ -7,7 +7,7 @@ export interface NumberFormat {
 }
 
 export const NUMBER_FORMATS: readonly NumberFormat[] = [
-  { name: 'As typed', pattern: '' },
+  { name: 'Plain', pattern: '' },
   { name: 'Whole', pattern: '#,##0' },
   { name: '0.0', pattern: '0.0' },
   { name: '0.00', pattern: '0.00' },

@@ -91,7 +91,7 @@ function reorder(
   }
   const worksheet = grid.book().getWorkbook().getSheetBySheetId(sheetId);
   const before = Object.fromEntries(
-    [...from.keys()].map((row) => [row, worksheet?.getRowHeight(row) ?? 0]),
+    [...from.keys()].map((row) => [row, worksheet?.getRowManager().getRowHeight(row) ?? 0]),
   );
   if (new Set(Object.values(before)).size < 2) return;
   const heights = Object.fromEntries([...from].map(([row, old]) => [row, before[old] ?? 0]));
