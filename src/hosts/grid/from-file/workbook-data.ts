@@ -4,7 +4,7 @@ import type { PlainWorkbook } from '../../workbook/plain-workbook.ts';
 import { toBookData } from '../book-metadata.ts';
 import { describedGridStyles, toGridStyles } from '../convert-style.ts';
 import { nameResources } from '../defined-names.ts';
-import { AIR, sheetData } from '../sheet-data.ts';
+import { sheetData } from '../sheet-data.ts';
 
 /** @param id What the grid calls the workbook; no other that is open may have it. */
 export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData {
@@ -20,10 +20,9 @@ export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData
     sheets: Object.fromEntries(
       sheets.map((sheet) => {
         const sheetId = ids.get(sheet.name) ?? '';
-        return [
-          sheetId,
-          { ...sheetData(sheet, sheetId), defaultStyle: { ff: font.name, fs: font.size, pd: AIR } },
-        ];
+        const data = sheetData(sheet, sheetId);
+        const usual = typeof data.defaultStyle === 'object' ? data.defaultStyle : {};
+        return [sheetId, { ...data, defaultStyle: { ...usual, ff: font.name, fs: font.size } }];
       }),
     ),
     resources: nameResources(names, (sheet) => ids.get(sheet)),

@@ -17,8 +17,11 @@ export interface HeadedRows {
   readonly chosen: number;
 }
 
+/** A table that begins within these is what its sheet is there for. */
+const TOP_ROWS = 10;
+
 /**
- * The table that the chosen cell stands in, or the only one of its sheet; on a sheet of the person's
+ * The table that the chosen cell stands in, or the one that its sheet is there for; on a sheet of the person's
  * own that has none, the cells around it. Undefined where there are no rows: on a sheet of ours what is no
  * table proper belongs together as it stands.
  */
@@ -31,8 +34,9 @@ export function headedRows(grid: Grid): HeadedRows | undefined {
   const tables = [...tablesNow(grid.book().getWorkbook()).values()]
     .filter(({ sheet }) => sheet === name)
     .map(({ range }) => range);
-  const table =
-    tables.find((one) => isIn(one, at)) ?? (tables.length === 1 ? tables[0] : undefined);
+  const [first] = tables;
+  const isTheSheet = tables.length === 1 && first !== undefined && first.top < TOP_ROWS;
+  const table = tables.find((one) => isIn(one, at)) ?? (isTheSheet ? first : undefined);
   if (table !== undefined)
     return withHeadings(worksheet, { ...table, top: table.top + 1 }, at, true);
   if (ours || tables.length > 0) return undefined;
