@@ -98,7 +98,9 @@ export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCel
   const rule = ruleOf(grid, row, column);
   const choices = rule === undefined ? [] : choicesOf(grid, rule);
   const faults = faultsAt(worksheet.getName(), row, column);
-  const says = faults.length > 0 ? faults.join(' ') : sayCell(grid, row, column, rule);
+  // Why a formula answers an error says more than that its cell holds one.
+  const reason = sayError(grid, row, column);
+  const says = reason !== '' ? reason : faults.length > 0 ? faults.join(' ') : sayRule(grid, rule);
   const style = worksheet.getComposedCellStyle(row, column);
   const range = book.getActiveRange()?.getA1Notation() ?? cellName(row, column);
   const heading = headingOver(grid, worksheet, row, column);
@@ -107,7 +109,7 @@ export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCel
   const heard = `${range}${heading === '' ? '' : `, ${heading}`}: ${holds}.`;
   return {
     says,
-    heard: says === '' ? heard : `${heard} ${faults.length > 0 ? 'To be changed: ' : ''}${says}`,
+    heard: says === '' ? heard : `${heard} ${faults.length > 0 ? 'At fault: ' : ''}${says}`,
     choices,
     isBold: style.bl === BooleanNumber.TRUE,
     format: style.n?.pattern ?? '',
@@ -130,23 +132,22 @@ function headingOver(grid: Grid, worksheet: Worksheet, row: number, column: numb
   return at < 0 || at >= row ? '' : shownText(worksheet, at, column).trim();
 }
 
-function sayCell(
-  grid: Grid,
-  row: number,
-  column: number,
-  rule: ValidationDescription | undefined,
-): string {
+function sayRule(grid: Grid, rule: ValidationDescription | undefined): string {
+  return rule === undefined ? '' : sayChoices(grid, rule);
+}
+
+/** Why the cell shows an error; empty where it shows none. */
+function sayError(grid: Grid, row: number, column: number): string {
   const book = grid.book();
   const subUnitId = book.getActiveSheet().getSheetId();
   const reason = grid.whyError({ unitId: book.getId(), subUnitId, row, col: column });
   if (reason !== '') return reason;
   const shown = grid.readCell(book, subUnitId, row, column)?.v;
-  if (isError(shown)) return sayError(grid, shown);
-  return rule === undefined ? '' : sayChoices(grid, rule);
+  return isError(shown) ? sayCode(grid, shown) : '';
 }
 
 /** In the grid's own few words. */
-function sayError(grid: Grid, code: string): string {
+function sayCode(grid: Grid, code: string): string {
   const key = ERROR_WORDS[code];
   if (key === undefined) return code;
   return `${code}: ${grid.services.get(LocaleService).t(`sheets-formula-ui.error.${key}`)}.`;

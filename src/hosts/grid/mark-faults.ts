@@ -4,7 +4,7 @@ import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
 import { parseRange } from '../../core/cells/cell-range.ts';
 import type { Fault } from '../../core/faults/fault.ts';
 import { nameKey } from '../formulas/formula-parts.ts';
-import { drawAnew } from './draw-anew.ts';
+import { drawCells } from './draw-anew.ts';
 import type { Grid } from './grid.ts';
 
 export interface FaultMarks {
@@ -41,7 +41,7 @@ export function markFaults(grid: Grid, color: string): FaultMarks {
         return;
       }
       marked = now;
-      drawAnew(grid);
+      drawCells(grid);
     },
     at: (sheet, row, column) => marked.get(keyOf(sheet, row, column)) ?? [],
   };
