@@ -84,8 +84,10 @@ describe('Palettes', () => {
 describe('The colors of the screen', () => {
   const css = readFileSync(new URL('../../src/page/shell/page.css', import.meta.url), 'utf8');
   const blocks = [...css.matchAll(/:root \{([^}]*)\}/gu)].map(([, block = '']) =>
-    Object.fromEntries<string | undefined>(
-      [...block.matchAll(/--([a-z-]+): (#[0-9a-f]{6});/gu)].map(([, name, color]) => [name, color]),
+    Object.fromEntries(
+      [...block.matchAll(/--([a-z-]+): (#[0-9a-f]{6});/gu)].map(
+        ([, name = '', color = '']) => [name, color] as const,
+      ),
     ),
   );
 

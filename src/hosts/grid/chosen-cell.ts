@@ -100,7 +100,8 @@ export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCel
   const faults = faultsAt(worksheet.getName(), row, column);
   // Why a formula answers an error says more than that its cell holds one.
   const reason = sayError(grid, row, column);
-  const says = reason !== '' ? reason : faults.length > 0 ? faults.join(' ') : sayRule(grid, rule);
+  const said = reason === '' ? [...faults, sayRule(grid, rule)] : [reason];
+  const says = said.filter((one) => one !== '').join(' ');
   const style = worksheet.getComposedCellStyle(row, column);
   const range = book.getActiveRange()?.getA1Notation() ?? cellName(row, column);
   const heading = headingOver(grid, worksheet, row, column);

@@ -36,7 +36,7 @@ const PARTS: readonly (readonly [selector: string, attributes: Attributes])[] = 
   ['footer section div + button[data-u-comp="button"]', { 'aria-label': 'Larger' }],
 ];
 /** Over the page: two places for notices of one name. */
-const NOTICES = 'section[aria-label^="Notifications"]';
+const NOTICES = 'section[data-react-aria-top-layer]';
 
 /** From now on, whatever comes up in the place. */
 export function nameParts(place: HTMLElement): void {

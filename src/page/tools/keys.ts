@@ -13,7 +13,6 @@ export const KEYS: readonly (readonly [keys: string, what: string])[] = [
   ['Ctrl+C, Ctrl+X, Ctrl+V', 'copy, cut, paste'],
   ['Ctrl+B', 'bold'],
   ['Ctrl+F', 'finds words in the sheets'],
-  ['Tab after F6', 'from the tools over the cells to the tabs of the sheets under them'],
 ];
 
 export async function showKeys(): Promise<void> {
