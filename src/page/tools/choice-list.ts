@@ -1,6 +1,6 @@
 /** The words that the chosen cell is filled with, as a list under it. */
-import type {} from '@univerjs/sheets-ui/facade';
 import type { Grid } from '../../hosts/grid/grid.ts';
+import { chosenInSight } from '../../hosts/grid/grid-deeds.ts';
 import { putText } from '../../hosts/grid/put-text.ts';
 import { byId, make } from '../shell/element.ts';
 import { focusSheet } from '../shell/layout.ts';
@@ -10,9 +10,8 @@ let open: HTMLElement | undefined;
 /** Opens it at the cell, or under the tools where the cell is out of sight; Escape closes it, Enter takes the word. */
 export function openChoices(grid: Grid, choices: readonly string[]): void {
   closeChoices();
-  const active = grid.book().getActiveCell();
-  if (active === null || choices.length === 0) return;
-  const now = active.getDisplayValue();
+  const cell = chosenInSight(grid);
+  if (cell === undefined || choices.length === 0) return;
   const options = choices.map((word, at) => {
     const option = make('li', { id: `choice-${at}` }, word);
     option.setAttribute('role', 'option');
@@ -21,7 +20,7 @@ export function openChoices(grid: Grid, choices: readonly string[]): void {
   const list = make('ul', { id: 'choices', tabIndex: -1 }, ...options);
   list.setAttribute('role', 'listbox');
   list.setAttribute('aria-label', 'Choose for this cell');
-  let at = Math.max(0, choices.indexOf(now));
+  let at = Math.max(0, choices.indexOf(cell.text));
   const mark = (): void => {
     options.forEach((option, index) => option.setAttribute('aria-selected', String(index === at)));
     list.setAttribute('aria-activedescendant', `choice-${at}`);
@@ -62,7 +61,7 @@ export function openChoices(grid: Grid, choices: readonly string[]): void {
   list.addEventListener('focusout', closeChoices);
   open = list;
   byId('sheet').append(list);
-  placeAt(list, active.getCellRect());
+  placeAt(list, cell.rect);
   mark();
   list.focus();
 }

@@ -1,11 +1,9 @@
 /** The tools over the sheet: what each button does, and what they show of the chosen cell. */
-import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from '@univerjs/core';
-import type {} from '@univerjs/sheets-numfmt/facade';
-import { SetRangeBoldCommand } from '@univerjs/sheets-ui';
 import { INCHES_AND_POINT, type LengthReading } from '../../core/units/length.ts';
 import type { ChosenCell } from '../../hosts/grid/chosen-cell.ts';
 import { finishTyping } from '../../hosts/grid/finish-typing.ts';
 import type { Grid } from '../../hosts/grid/grid.ts';
+import { doInGrid, formatChosen, watchUndo } from '../../hosts/grid/grid-deeds.ts';
 import { byId, make } from '../shell/element.ts';
 import { focusSheet } from '../shell/layout.ts';
 import { openChoices } from './choice-list.ts';
@@ -30,12 +28,11 @@ export function startTools(
 ): StartedTools {
   let chosen: ChosenCell | undefined;
   const choose = (): void => openChoices(grid, chosen?.choices ?? []);
-  const execute = (id: string): void =>
-    void grid.services.get(ICommandService).executeCommand(id).catch(failed);
+  const execute = (deed: 'undo' | 'redo' | 'bold'): void => void doInGrid(grid, deed).catch(failed);
   const deeds: Readonly<Record<Tool, () => void>> = {
-    undo: () => execute(UndoCommand.id),
-    redo: () => execute(RedoCommand.id),
-    bold: () => execute(SetRangeBoldCommand.id),
+    undo: () => execute('undo'),
+    redo: () => execute('redo'),
+    bold: () => execute('bold'),
     sort: () => void sort(grid, readsLengths()).catch(failed),
     filter: () => void filter(grid).catch(failed),
     find: openFindBar,
@@ -50,9 +47,9 @@ export function startTools(
       if (detail > 0 && (name === 'undo' || name === 'redo' || name === 'bold')) focusSheet();
     });
   }
-  grid.services.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
-    toolButton('undo').disabled = undos === 0;
-    toolButton('redo').disabled = redos === 0;
+  watchUndo(grid, ({ undo, redo }) => {
+    toolButton('undo').disabled = !undo;
+    toolButton('redo').disabled = !redo;
   });
   const formats = startFormats(grid);
   startFindBar(grid);
@@ -95,11 +92,7 @@ function startFormats(grid: Grid): (pattern: string) => void {
     own,
   );
   select.disabled = false;
-  select.addEventListener('change', () => {
-    for (const range of grid.book().getActiveSheet().getSelection()?.getActiveRangeList() ?? []) {
-      range.setNumberFormat(select.value);
-    }
-  });
+  select.addEventListener('change', () => formatChosen(grid, select.value));
   return (pattern) => {
     const isOurs = NUMBER_FORMATS.some((one) => one.pattern === pattern);
     select.value = isOurs ? pattern : pattern === 'General' ? '' : ITS_OWN;
