@@ -91,7 +91,7 @@ export async function openPage(): Promise<void> {
   });
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
   const { startFilter } = await import('../hosts/grid/rows/filter-rows.ts');
-  startFilter(grid);
+  startFilter(grid, tools.showFiltered);
   performance.mark('all loaded');
 }
 

@@ -108,8 +108,11 @@ pageSuite('The sheet on the page', ({ open }) => {
         name === 'Reading cove' ? [row] : [],
       );
       expect(await inSight()).toEqual([0, ...coves]);
+      const filter = page.getByRole('button', { name: 'Filter…', pressed: true });
+      await filter.waitFor();
       await page.keyboard.press('Control+z');
       expect(await inSight()).toHaveLength(31);
+      await filter.waitFor({ state: 'detached' });
 
       await page.keyboard.press('Control+f');
       await page.keyboard.type('no such words');

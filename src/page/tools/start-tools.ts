@@ -15,6 +15,7 @@ type Tool = (typeof TOOLS)[number];
 
 export interface StartedTools {
   readonly show: (cell: ChosenCell) => void;
+  readonly showFiltered: (isFiltered: boolean) => void;
 }
 
 /**
@@ -55,6 +56,7 @@ export function startTools(
   startFindBar(grid);
   listenForKeys(choose);
   return {
+    showFiltered: (is) => toolButton('filter').setAttribute('aria-pressed', String(is)),
     show: (cell) => {
       chosen = cell;
       toolButton('bold').setAttribute('aria-pressed', String(cell.isBold));
@@ -77,9 +79,6 @@ async function filter(grid: Grid): Promise<void> {
   await finishTyping(grid);
   const { askToFilter } = await import('./ask-to-filter.ts');
   await askToFilter(grid);
-  const { countShown } = await import('../../hosts/grid/rows/filter-rows.ts');
-  const counted = countShown(grid, grid.book().getActiveSheet().getSheetId());
-  toolButton('filter').setAttribute('aria-pressed', String(counted !== undefined));
   focusSheet();
 }
 

@@ -1,5 +1,6 @@
 /** Shows the rows of the grid that hold certain values, by the grid's own filter: a view, the cells stay as they are. */
 import { ICommandService, type IMutationInfo, type IRange } from '@univerjs/core';
+import { SetWorksheetActiveOperation } from '@univerjs/sheets';
 import {
   FILTER_MUTATIONS,
   ReCalcSheetsFilterMutation,
@@ -20,19 +21,27 @@ import { gridRange, shownText, type HeadedRows } from './headed-rows.ts';
 /** What a blank cell shows. */
 export const BLANK = '';
 
-/** From now on the grid knows what a filter is; one that was kept with the workbook is in force again. */
-export function startFilter(grid: Grid): void {
+/**
+ * From now on the grid knows what a filter is; one that was kept with the workbook is in force again.
+ *
+ * @param tell Whether rows of the sheet in sight are out of sight, now and whenever that may have changed.
+ */
+export function startFilter(grid: Grid, tell: (isFiltered: boolean) => void): void {
   grid.addPart(UniverSheetsFilterPlugin);
+  const show = (): void => {
+    drawAnew(grid);
+    tell(filterOf(grid, grid.book().getActiveSheet().getSheetId()) !== null);
+  };
   let waits = false;
   grid.services.get(ICommandService).onCommandExecuted(({ id }) => {
-    if (!FILTER_MUTATIONS.has(id) || waits) return;
+    if (waits || !(FILTER_MUTATIONS.has(id) || id === SetWorksheetActiveOperation.id)) return;
     waits = true;
     setTimeout(() => {
       waits = false;
-      drawAnew(grid);
+      show();
     });
   });
-  drawAnew(grid);
+  show();
 }
 
 /** What a column's cells show, each once, in the order in which it comes up, and whether its rows are in sight. */
