@@ -1,6 +1,7 @@
 /** Opens the grid with what was kept, with the demo or blank, then starts the pane beside it. */
 import { sayError } from '../core/faults/say-error.ts';
 import { watchChosenCell } from '../hosts/grid/chosen-cell.ts';
+import { markFaults } from '../hosts/grid/mark-faults.ts';
 import { finishTyping } from '../hosts/grid/finish-typing.ts';
 import { openGridHost } from '../hosts/grid/open-grid-host.ts';
 import { repairPaste } from '../hosts/grid/paste/repair-paste.ts';
@@ -27,7 +28,13 @@ import { fitSheets } from './shell/fit-sheet.ts';
 import { showPane, showSheet } from './shell/layout.ts';
 import { keepPageOffline } from './shell/new-version.ts';
 import { dropNotice, showNotice } from './shell/notices.ts';
+import { nameParts } from './shell/name-parts.ts';
 import { swipeSheet } from './shell/swipe-sheet.ts';
+import { showKeys } from './tools/keys.ts';
+import { startTools } from './tools/start-tools.ts';
+
+/** Of the corner on a cell that must change: tells itself from paper and from the dark alike. */
+const FAULT_COLOR = '#D13438';
 
 /** @throws Error where the grid or the demo doesn't come over the network */
 export async function openPage(): Promise<void> {
@@ -69,9 +76,18 @@ export async function openPage(): Promise<void> {
   // What was kept of a work of one's own stays, until the person gives it up.
   if (wantsDemo && lastVisit.data !== undefined) doors.showDemo();
   leaveSheet(grid);
-  watchChosenCell(grid, (text) => {
-    byId('cell-says').textContent = text;
+  const marks = markFaults(grid, FAULT_COLOR);
+  const tools = startTools(
+    grid,
+    () => started.pane?.lengthReading(),
+    (error) => sayFailure('tools', error),
+  );
+  const watch = watchChosenCell(grid, marks.at, (cell) => {
+    byId('cell-says').textContent = cell.says;
+    byId('cell-heard').textContent = cell.heard;
+    tools.show(cell);
   });
+  nameParts(byId('grid-place'));
   swipeSheet(byId('grid-place'));
   // Whoever drives the page by script gets at the grid.
   Object.assign(globalThis, { grid });
@@ -81,8 +97,15 @@ export async function openPage(): Promise<void> {
   const { startPagePane } = await import('./start-page-pane.ts');
   performance.mark('pane loaded');
   started.pane = startPagePane(byId('pane'), beside(), { ...doors, isFirstVisit });
+  started.pane.watchFaults((faults) => {
+    marks.set(faults);
+    watch.again();
+  });
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
   fitSheets(grid, (sheet) => sayAtSaw(sheet, () => started.pane?.showAtSaw()));
+  const { startFilter } = await import('../hosts/grid/rows/filter-rows.ts');
+  startFilter(grid, tools.showFiltered);
+  performance.mark('all loaded');
   // The last of all: what it fetches would hold up what is waited for. An untouched demo needs no keeping.
   keepPageOffline(async () => !desk.touched() || (await started.keeping?.keepNow()) === true);
 }
@@ -102,6 +125,7 @@ function readyDoors(
     new: () => void tried('new', () => startOver(desk, save)),
     download: () => void save(),
     print,
+    keys: () => void showKeys(),
   });
   return {
     openFile: open,
@@ -158,7 +182,9 @@ function sayAtSaw(sheet: string | undefined, showAtSaw: () => void): void {
 /** What is half typed in a cell belongs to the sheet once the person goes elsewhere. */
 function leaveSheet(grid: Grid): void {
   document.addEventListener('focusin', ({ target }) => {
-    const isElsewhere = ['bar', 'pane'].some((id) => byId(id).contains(target as Node));
+    const isElsewhere = ['bar', 'tools', 'find-bar', 'pane'].some((id) =>
+      byId(id).contains(target as Node),
+    );
     if (isElsewhere) void finishTyping(grid);
   });
 }
@@ -176,10 +202,14 @@ async function tried(id: string, deed: () => Promise<unknown>): Promise<void> {
     await deed();
     dropNotice(id);
   } catch (error) {
-    const what = sayError(error);
-    const says = [`It could not be done (${what}). The workbook is as it was. Try again.`];
-    showNotice(id, { kind: 'problem', says });
+    sayFailure(id, error);
   }
+}
+
+function sayFailure(id: string, error: unknown): void {
+  const what = sayError(error);
+  const says = [`It could not be done (${what}). The workbook is as it was. Try again.`];
+  showNotice(id, { kind: 'problem', says });
 }
 
 /**

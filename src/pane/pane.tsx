@@ -1,10 +1,5 @@
 /** The whole pane: its title, the four tabs, and what is said above them. */
-import {
-  FluentProvider,
-  mergeClasses,
-  webDarkTheme,
-  webLightTheme,
-} from '@fluentui/react-components';
+import { FluentProvider, mergeClasses } from '@fluentui/react-components';
 import { useEffect, type ReactNode } from 'react';
 import { BugNotice } from './bug-notice.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
@@ -13,6 +8,7 @@ import { JobTab } from './job/job-tab.tsx';
 import { Announcer } from './style/announcer.tsx';
 import { Messages } from './style/messages.tsx';
 import { PageColors } from './style/page-colors.tsx';
+import { DARK_THEME, LIGHT_THEME } from './style/pane-theme.ts';
 import { panelId, TabPanel, Tabs, type TabTitle } from './style/tabs.tsx';
 import { useSharedStyles } from './style/shared-styles.ts';
 import { PlanTab } from './plan/plan-tab.tsx';
@@ -39,7 +35,7 @@ export function Pane(): ReactNode {
     performance.mark('pane shown');
   }, []);
   return (
-    <FluentProvider theme={dark ? webDarkTheme : webLightTheme} className={shared.page}>
+    <FluentProvider theme={dark ? DARK_THEME : LIGHT_THEME} className={shared.page}>
       <PageColors dark={dark} />
       <ErrorBoundary>
         <PaneBody />

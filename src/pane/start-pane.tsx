@@ -1,6 +1,8 @@
 /** Puts the pane on the page at once; the workbook, the planner and the demo follow in their time. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { Fault } from '../core/faults/fault.ts';
+import type { LengthReading } from '../core/units/length.ts';
 import type { WorkbookHost } from '../hosts/host.ts';
 import { SECONDS_PREFERENCE } from './actions/plan-job.ts';
 import { makeActions } from './actions/pane-actions.ts';
@@ -20,6 +22,10 @@ export interface StartedPane {
   readonly findBehind: () => Promise<SheetsBehind | undefined>;
   /** Calls `hear` when the written sheets fall behind the inputs, and when they no longer are. */
   readonly watchBehind: (hear: (behind: SheetsBehind | undefined) => void) => void;
+  /** Calls `hear` with what must change in the workbook, each time its job was read. */
+  readonly watchFaults: (hear: (faults: readonly Fault[]) => void) => void;
+  /** How the shop reads a bare number; undefined before its job was read. */
+  readonly lengthReading: () => LengthReading | undefined;
   readonly showPlan: () => void;
   /** Shows the plan over the page as it is for the saw; where it can't be, the Plan tab says why. */
   readonly showAtSaw: () => void;
@@ -79,6 +85,16 @@ export function startPane(element: HTMLElement, services: PaneServices): Started
         hear(now);
       });
     },
+    watchFaults: (hear) => {
+      let before: readonly Fault[] | undefined;
+      store.subscribe(() => {
+        const now = store.get().reading.found?.faults;
+        if (now === before) return;
+        before = now;
+        hear(now ?? []);
+      });
+    },
+    lengthReading: () => store.get().reading.found?.shop,
     showPlan: () => store.send({ type: 'tab chosen', tab: 'plan' }),
     showAtSaw: () => {
       store.send({ type: 'tab chosen', tab: 'plan' });

@@ -11,7 +11,7 @@ import {
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { describedGridStyles } from '../../src/hosts/grid/convert-style.ts';
-import { sayChosenCell } from '../../src/hosts/grid/chosen-cell.ts';
+import { chosenCell } from '../../src/hosts/grid/chosen-cell.ts';
 import { openGridHost } from '../../src/hosts/grid/open-grid-host.ts';
 import { startGrid } from '../../src/hosts/grid/start-grid.ts';
 import { gridFunctions } from '../../src/page/grid-functions.ts';
@@ -82,7 +82,7 @@ const gridTest = {
   commands,
   unpack,
   host: openGridHost(grid, { paint: paintTiny }),
-  sayChosenCell: (): string => sayChosenCell(grid),
+  sayChosenCell: (): string => chosenCell(grid).says,
   open: (sheets: string): void => {
     grid.open(bookOf(JSON.parse(sheets) as Partial<IWorksheetData>[]));
   },

@@ -19,6 +19,7 @@ import {
   type OpenedPage,
 } from './page-suite.ts';
 import { DEMO } from '../sheets/sheet-jobs.ts';
+import { sortPieces } from './sort-pieces.ts';
 import { goTo, planJob } from './pane-steps.ts';
 import { INPUT_SHEETS, planSheets } from '../sheets/sheet-names.ts';
 
@@ -152,6 +153,7 @@ pageSuite('The page, from the demo to a workbook of one’s own', ({ open, origi
       await dialog.getByRole('button', { name: 'Replace' }).click();
       await written.waitFor();
       expect(await sheetNames(page)).toEqual(SHEETS);
+      await sortPieces(page);
       // The quick plan is the same wherever it is made.
       await planJob(page, 'Plan again', 0);
       const shown = await page.locator('#pane').innerText();

@@ -1,4 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
+import { readFileSync } from 'node:fs';
 
 import {
   DARK_PALETTE,
@@ -9,6 +10,7 @@ import {
   PRINT_PALETTE,
   type Palette,
 } from '../../src/drawings/palette.ts';
+import { DARK_SCREEN, LIGHT_SCREEN, shadeOf } from '../../src/drawings/screen-palette.ts';
 
 /** W3C, WCAG 2.2, "relative luminance" and "contrast ratio"; sRGB's own threshold, 0.04045. */
 function luminance(color: string): number {
@@ -76,5 +78,42 @@ describe('Palettes', () => {
       expect(css).toContain(`--cl-${tone}: ${color};`);
       expect(PAGE_PALETTE[tone as keyof Palette]).toBe(`var(--cl-${tone})`);
     }
+  });
+});
+
+describe('The colors of the screen', () => {
+  const css = readFileSync(new URL('../../src/page/shell/page.css', import.meta.url), 'utf8');
+  const blocks = [...css.matchAll(/:root \{([^}]*)\}/gu)].map(([, block = '']) =>
+    Object.fromEntries(
+      [...block.matchAll(/--([a-z-]+): (#[0-9a-f]{6});/gu)].map(
+        ([, name = '', color = '']) => [name, color] as const,
+      ),
+    ),
+  );
+
+  test.each([
+    ['light', LIGHT_SCREEN, 0],
+    ['dark', DARK_SCREEN, 1],
+  ] as const)('are those of the page’s style sheet, and can be read: %s', (_, screen, at) => {
+    expect(blocks[at]).toEqual(screen);
+    for (const ground of ['paper', 'bar', 'hover', 'warn', 'danger'] as const) {
+      expect(contrast(screen.ink, screen[ground])).toBeGreaterThan(7);
+    }
+    for (const ground of ['paper', 'bar'] as const) {
+      expect(contrast(screen.quiet, screen[ground])).toBeGreaterThan(4.5);
+    }
+    // Of what can be pressed, its letters; of the focus and the edges of notices, the line.
+    expect(contrast(screen.paper, screen.strong)).toBeGreaterThan(4.5);
+    for (const line of ['focus', 'warn-line', 'danger-line'] as const) {
+      expect(contrast(screen[line], screen.paper)).toBeGreaterThan(3);
+    }
+  });
+
+  test('go from black over the color itself to white', () => {
+    expect([0, 0.5, 1].map((light) => shadeOf('#1b5a84', light))).toEqual([
+      '#000000',
+      '#1b5a84',
+      '#ffffff',
+    ]);
   });
 });

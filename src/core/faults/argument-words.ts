@@ -113,6 +113,7 @@ export const NAMES = {
   puttingFormula: 'Putting the formula',
   puttingAFormula: 'Putting a formula into a cell',
   addingRows: 'Adding rows',
+  sorting: 'Sorting',
   addingRowsToTable: 'Adding rows to a table',
   recallingNotes: 'Recalling notes',
   keepingNotes: 'Keeping notes',

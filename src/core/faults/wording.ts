@@ -974,6 +974,10 @@ export const WORDING = wordings({
     `${f.given} cells were copied; at most ${f.limit} are pasted at once. Nothing was changed. Paste them in parts, or open the file itself.`,
   'grid.paste-merged': (f) =>
     `The copied cells would cover a part of the joined cells ${f.given}. Nothing was changed. Choose another place, or take those cells apart first.`,
+  'grid.sort-merged': (f) =>
+    `${f.argument}: joined cells (${f.given} is the first) can't be sorted. Take them apart, then sort again. Nothing was changed.`,
+  'grid.sort-spilled': (f) =>
+    `${f.argument}: the formula in ${f.given} fills several of these rows, which can't be sorted one by one. Nothing was changed. Filter instead, or give each row a formula of its own.`,
 
   // The pane
   'pane.file-unreadable': (f) =>

@@ -1,10 +1,12 @@
 /** What is to be known of the cell that the person has chosen: why it shows an error, or what may stand in it. */
 import {
+  BooleanNumber,
   CommandType,
   ICommandService,
   LocaleService,
   type ICommandInfo,
   type IDisposable,
+  type Worksheet,
 } from '@univerjs/core';
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
 import {
@@ -12,13 +14,13 @@ import {
   SetSelectionsOperation,
   SetWorksheetActiveOperation,
 } from '@univerjs/sheets';
-import { parseRange } from '../../core/cells/cell-range.ts';
+import { cellName } from '../../core/cells/cell-range.ts';
 import type { ValidationDescription } from '../../sheets/grammar/description.ts';
-import { sayAllowed } from '../../sheets/input/input-sheet.ts';
-import { formulaParts, nameKey } from '../formulas/formula-parts.ts';
+import { choicesOf, ruleOf, sayChoices } from './cell-choices.ts';
 import { isError } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
-import { gridSheet, gridSheets } from './grid-sheets.ts';
+import { shownText } from './rows/headed-rows.ts';
+import { tablesNow } from './tables-now.ts';
 
 const MOVES = new Set([
   SetFormulaCalculationResultMutation.id,
@@ -28,27 +30,58 @@ const MOVES = new Set([
 ]);
 /** Whoever walks through cells is told of the one where they stay. */
 const SETTLE_MS = 80;
-/** Names of a list, beyond which none is said. */
-const MOST_NAMES = 12;
 
-/** Calls `say` whenever that changes, with nothing where nothing is to be said; returns what ends it. */
-export function watchChosenCell(grid: Grid, say: (text: string) => void): IDisposable {
+/** All that the page shows and says of the cell that is chosen. */
+export interface ChosenCell {
+  /** What is wrong with it, why it shows an error, or what may stand in it; empty where nothing is to be said. */
+  readonly says: string;
+  /** For a screen reader: where it is, under which heading, what stands there, and what is said of it. */
+  readonly heard: string;
+  /** The words that it is filled with, where it is filled from a list. */
+  readonly choices: readonly string[];
+  readonly isBold: boolean;
+  /** Of its number; empty for none. */
+  readonly format: string;
+}
+
+/** Sentences about a cell of a sheet by its name, row and column from 0: what must change there. */
+export type FaultsAt = (sheet: string, row: number, column: number) => readonly string[];
+
+export interface CellWatch extends IDisposable {
+  /** What is known of cells has changed. */
+  readonly again: () => void;
+}
+
+/** Calls `tell` whenever any of it changes, a moment after the last move. */
+export function watchChosenCell(
+  grid: Grid,
+  faultsAt: FaultsAt,
+  tell: (cell: ChosenCell) => void,
+): CellWatch {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let said = '';
-  const tell = (): void => {
+  let told = '';
+  let sheet = '';
+  const look = (): void => {
     timer = undefined;
-    const text = sayChosenCell(grid);
-    if (text === said) return;
-    said = text;
-    say(text);
+    const cell = chosenCell(grid, faultsAt);
+    const text = JSON.stringify(cell);
+    if (text === told) return;
+    told = text;
+    const before = sheet;
+    sheet = grid.book().getActiveSheet().getSheetName();
+    tell(before === sheet ? cell : { ...cell, heard: `${sheet}: ${cell.heard}` });
+  };
+  const again = (): void => {
+    timer ??= setTimeout(look, SETTLE_MS);
   };
   const listener = grid.services
     .get(ICommandService)
     .onCommandExecuted(({ id, type }: Readonly<ICommandInfo>) => {
-      if (type === CommandType.COMMAND || !MOVES.has(id)) return;
-      timer ??= setTimeout(tell, SETTLE_MS);
+      if (type !== CommandType.COMMAND && MOVES.has(id)) again();
     });
+  again();
   return {
+    again,
     dispose: () => {
       clearTimeout(timer);
       listener.dispose();
@@ -56,22 +89,66 @@ export function watchChosenCell(grid: Grid, say: (text: string) => void): IDispo
   };
 }
 
-export function sayChosenCell(grid: Grid): string {
+export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCell {
   const book = grid.book();
-  const sheet = book.getActiveSheet();
+  const worksheet = book.getActiveSheet().getSheet();
   const active = book.getActiveCell();
-  if (active === null) return '';
+  if (active === null) return { says: '', heard: '', choices: [], isBold: false, format: '' };
   const [row, column] = [active.getRow(), active.getColumn()];
-  const place = { unitId: book.getId(), subUnitId: sheet.getSheetId(), row, col: column };
-  const reason = grid.whyError(place);
+  const rule = ruleOf(grid, row, column);
+  const choices = rule === undefined ? [] : choicesOf(grid, rule);
+  const faults = faultsAt(worksheet.getName(), row, column);
+  // Why a formula answers an error says more than that its cell holds one.
+  const reason = sayError(grid, row, column);
+  const said = reason === '' ? [...faults, sayRule(grid, rule)] : [reason];
+  const says = said.filter((one) => one !== '').join(' ');
+  const style = worksheet.getComposedCellStyle(row, column);
+  const range = book.getActiveRange()?.getA1Notation() ?? cellName(row, column);
+  const heading = headingOver(grid, worksheet, row, column);
+  const shown = shownText(worksheet, row, column);
+  const holds = shown.trim() === '' ? 'blank' : shown;
+  const heard = `${range}${heading === '' ? '' : `, ${heading}`}: ${holds}.`;
+  return {
+    says,
+    heard: says === '' ? heard : `${heard} ${faults.length > 0 ? 'At fault: ' : ''}${says}`,
+    choices,
+    isBold: style.bl === BooleanNumber.TRUE,
+    format: style.n?.pattern ?? '',
+  };
+}
+
+/** Of the table that the cell stands in, else what stands over it in the rows that stay in sight. */
+function headingOver(grid: Grid, worksheet: Worksheet, row: number, column: number): string {
+  const sheet = worksheet.getName();
+  const table = [...tablesNow(grid.book().getWorkbook()).values()].find(
+    ({ sheet: name, range }) =>
+      name === sheet &&
+      range.top < row &&
+      row <= range.bottom &&
+      range.left <= column &&
+      column <= range.right,
+  );
+  const frozen = worksheet.getFreeze().ySplit - 1;
+  const at = table?.range.top ?? frozen;
+  return at < 0 || at >= row ? '' : shownText(worksheet, at, column).trim();
+}
+
+function sayRule(grid: Grid, rule: ValidationDescription | undefined): string {
+  return rule === undefined ? '' : sayChoices(grid, rule);
+}
+
+/** Why the cell shows an error; empty where it shows none. */
+function sayError(grid: Grid, row: number, column: number): string {
+  const book = grid.book();
+  const subUnitId = book.getActiveSheet().getSheetId();
+  const reason = grid.whyError({ unitId: book.getId(), subUnitId, row, col: column });
   if (reason !== '') return reason;
-  const shown = grid.readCell(book, place.subUnitId, row, column)?.v;
-  if (isError(shown)) return sayError(grid, shown);
-  return sayChoices(grid, row, column);
+  const shown = grid.readCell(book, subUnitId, row, column)?.v;
+  return isError(shown) ? sayCode(grid, shown) : '';
 }
 
 /** In the grid's own few words. */
-function sayError(grid: Grid, code: string): string {
+function sayCode(grid: Grid, code: string): string {
   const key = ERROR_WORDS[code];
   if (key === undefined) return code;
   return `${code}: ${grid.services.get(LocaleService).t(`sheets-formula-ui.error.${key}`)}.`;
@@ -89,44 +166,3 @@ const ERROR_WORDS: Readonly<Record<string, string>> = {
   '#CALC!': 'calc',
   '#NULL!': 'null',
 };
-
-/** The words that a cell is to be filled with: the grid itself offers no list of them. */
-function sayChoices(grid: Grid, row: number, column: number): string {
-  const { kept } = gridSheet(grid.book().getActiveSheet().getSheet());
-  const rule = kept?.validations.find(({ range }) => {
-    const within = parseRange(range);
-    return (
-      within !== null &&
-      within.top <= row &&
-      row <= within.bottom &&
-      within.left <= column &&
-      column <= within.right
-    );
-  });
-  if (rule === undefined) return '';
-  const { allow, title } = rule;
-  const choices = allow.kind === 'list from' ? sayNames(grid, allow) : sayAllowed(allow);
-  return choices === '' || title === '' ? choices : `${title}: ${choices}`;
-}
-
-type ListFrom = Extract<ValidationDescription['allow'], { readonly kind: 'list from' }>;
-
-/** What stands in the cells that a list is taken from. */
-function sayNames(grid: Grid, { formula }: ListFrom): string {
-  const [first] = formulaParts(formula);
-  const range = parseRange(formula.slice(formula.lastIndexOf('!') + 1).replaceAll('$', ''));
-  const sheet = gridSheets(grid).find(
-    ({ name }) => first?.kind === 'sheet' && nameKey(name) === nameKey(first.name),
-  );
-  if (range === null || sheet === undefined) return '';
-  const names: string[] = [];
-  for (let row = range.top; row <= range.bottom; row++) {
-    const { v } = grid.readCell(grid.book(), sheet.id, row, range.left) ?? {};
-    if (v !== undefined && v !== null && v !== '' && !isError(v)) names.push(String(v));
-  }
-  const more = names.length - MOST_NAMES;
-  if (names.length === 0) return '';
-  return more > 0
-    ? `One of: ${names.slice(0, MOST_NAMES).join(', ')} and ${more} more.`
-    : `One of: ${names.join(', ')}.`;
-}

@@ -1,5 +1,5 @@
 /** The grid as the rest of the page knows it. */
-import type { Injector, IWorkbookData } from '@univerjs/core';
+import type { Injector, IWorkbookData, PluginCtor } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import type { Location } from './error-reasons.ts';
@@ -10,6 +10,8 @@ export interface Grid {
   readonly api: FUniver;
   /** Where the grid's own services are had from. */
   readonly services: Injector;
+  /** Makes a part of the grid known that its first sight doesn't wait for. */
+  readonly addPart: (part: PluginCtor) => void;
   /** Puts a workbook in the place of the one that is there. */
   open(data: IWorkbookData): void;
   book(): FWorkbook;

@@ -1,6 +1,4 @@
 /** The grid's workbook, beside the page's pane. */
-import { ICommandService } from '@univerjs/core';
-import { ScrollToRangeOperation } from '@univerjs/sheets-ui';
 import { failed, fault, ok, type Outcome, type Where } from '../../core/faults/fault.ts';
 import { soundRange } from '../../core/cells/cell-range.ts';
 import type { WorkbookHost } from '../host.ts';
@@ -20,6 +18,7 @@ import { rowsOf } from './read-rows.ts';
 import { readTable } from './read-table.ts';
 import type { Grid } from './grid.ts';
 import { watchRow } from './watch-row.ts';
+import { showCells } from './show-cells.ts';
 import { watchSheets } from './watch-sheets.ts';
 import { writeSheets } from './write-sheets.ts';
 
@@ -67,15 +66,7 @@ export function openGridHost(grid: Grid, tools: GridTools): WorkbookHost {
 
 function show(grid: Grid, where: Where): Outcome<void> {
   if (!('sheet' in where)) return failed(fault('host.gone', 'file', where.file));
-  const book = grid.book();
-  const sheet = book.getSheetByName(where.sheet);
-  if (sheet === null) return failed(fault('host.gone', 'sheet', where.sheet));
-  book.setActiveSheet(sheet);
-  const { top, left, bottom, right } = soundRange(where.cell);
-  const range = sheet.getRange(top, left, bottom - top + 1, right - left + 1);
-  book.setActiveRange(range);
-  void grid.services
-    .get(ICommandService)
-    .executeCommand(ScrollToRangeOperation.id, { range: range.getRange() });
-  return ok(undefined);
+  return showCells(grid, where.sheet, soundRange(where.cell))
+    ? ok(undefined)
+    : failed(fault('host.gone', 'sheet', where.sheet));
 }

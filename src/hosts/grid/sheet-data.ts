@@ -17,6 +17,13 @@ const SPARE_ROWS = 200;
 const SPARE_COLUMNS = 8;
 const LEAST_COLUMNS = 26;
 
+/**
+ * Pixels between a cell's edge and its text, on the screen alone. Rows of our own sheets are as high as their lines
+ * on paper: more air would cut these off.
+ */
+const AIR = { t: 2, r: 5, b: 2, l: 5 };
+const AIR_ON_OURS = { t: 1, r: 3, b: 1, l: 3 };
+
 /** A sheet as the grid takes it in: what is left out is the grid's own usual value. */
 export type GridSheetData = Partial<IWorksheetData>;
 
@@ -67,6 +74,7 @@ export function sheetData(sheet: PlainSheet, id: string): GridSheetData {
         },
       ]),
     ),
+    defaultStyle: { pd: sheet.ours ? AIR_ON_OURS : AIR },
     rowHeader: { width: 46 },
     columnHeader: { height: 20 },
     showGridlines: flag(sheet.gridLines),

@@ -24,11 +24,13 @@ import { keepSpillsApart } from './engine/keep-spills-apart.ts';
 import { readNumbersWhole } from './engine/read-numbers-whole.ts';
 import { errorReasons, type Location } from './error-reasons.ts';
 import type { Grid } from './grid.ts';
+import { GRID_THEME } from './grid-theme.ts';
 import { executorOf, type GridFunctionEntry } from './grid-function.ts';
 import { watchMoves } from './watch-moves.ts';
 import { keepLengths } from './paste/keep-lengths.ts';
 import { cellReader } from './raw-cell.ts';
 import { degreesOf } from './degrees-of.ts';
+import { showRounded } from './show-rounded.ts';
 import { typedDegrees } from './typed-degrees.ts';
 import { typedTables } from './typed-tables.ts';
 
@@ -53,11 +55,14 @@ export function startGrid(
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, drawingWords) },
     logLevel: LogLevel.ERROR,
+    theme: GRID_THEME,
   });
   const presets = [
     UniverSheetsCorePreset({
       container,
       disableAutoFocus: true,
+      // The page has tools of its own, by plain names.
+      toolbar: false,
       // A length is a text: no cell is marked for it.
       disableTextFormatAlert: true,
       disableTextFormatMark: true,
@@ -89,9 +94,11 @@ export function startGrid(
   typedTables(services);
   const degrees = degreesOf(functions);
   typedDegrees(services, degrees);
+  showRounded(services);
   return {
     api,
     services,
+    addPart: (part) => univer.registerPlugin(part),
     readCell,
     degreesOf: degrees,
     whyError: (place) => reasons.of(services, place, shownOf(place)),

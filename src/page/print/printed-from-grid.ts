@@ -29,15 +29,14 @@ const usualPrint = (name: string): PrintDescription => ({
 
 export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
   const worksheet = sheet.getSheet();
+  // Rows that a filter has out of sight have their height too.
+  const heightOf = (row: number): number =>
+    worksheet.getRowManager().getRowHeight(row) * POINTS_PER_PIXEL;
   const data = worksheet.getConfig();
   const { name } = data;
   const pictures = picturesOn(grid, sheet.getSheetId());
   const print = readCustomData(data.custom)?.print ?? usualPrint(name);
-  const { rows, columns: used } = usedSize(
-    data,
-    pictures,
-    (at) => worksheet.getRowHeight(at) * POINTS_PER_PIXEL,
-  );
+  const { rows, columns: used } = usedSize(data, pictures, heightOf);
   const columns = Math.min(used, print.printedColumns ?? used);
   const shown =
     rows === 0 ? [] : sheet.getRange(0, 0, rows, Math.max(columns, 1)).getDisplayValues();
@@ -59,7 +58,7 @@ export function printedFromGrid(grid: Grid, sheet: FSheet): PrintedSheet {
       (_, column) => worksheet.getColumnWidth(column) * POINTS_PER_PIXEL,
     ),
     rows: Array.from({ length: rows }, (_, row) => ({
-      height: worksheet.getRowHeight(row) * POINTS_PER_PIXEL,
+      height: heightOf(row),
       cells: Array.from({ length: columns }, (__, column) => cell(row, column)),
     })),
     merges: data.mergeData

@@ -1,7 +1,7 @@
 /** The bar at the top: its buttons, and the list behind More. */
 import { byId } from './element.ts';
 
-export const DEEDS = ['open', 'new', 'download', 'print'] as const;
+export const DEEDS = ['open', 'new', 'download', 'print', 'keys'] as const;
 export type Deed = (typeof DEEDS)[number];
 
 /** @param deeds What each button does, once there is something to do it with. */

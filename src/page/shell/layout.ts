@@ -98,7 +98,7 @@ function goTo(part: Part): void {
   else focusSheet();
 }
 
-function focusSheet(): void {
+export function focusSheet(): void {
   document.querySelector<HTMLElement>(GRID_KEYS)?.focus({ preventScroll: true });
 }
 

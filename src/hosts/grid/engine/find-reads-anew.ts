@@ -1,4 +1,4 @@
-/** Keeps formulas right when sheets and names come, go and change. */
+/** Keeps formulas right when sheets and names come, go and change, and when rows are sorted. */
 import {
   IUniverInstanceService,
   ObjectMatrix,
@@ -20,6 +20,7 @@ import {
 import {
   InsertSheetMutation,
   RemoveSheetMutation,
+  ReorderRangeMutation,
   SetWorksheetNameMutation,
   type ISetWorksheetNameMutationParams,
 } from '@univerjs/sheets';
@@ -31,7 +32,7 @@ type Sheets = Record<string, Record<string, string>>;
  * The engine remembers which cells a formula reads, and forgets too little of it. Of one that names
  * a missing sheet it remembers cells of the formula's own sheet, also once the other is there, and
  * then works formulas out in a wrong order; one with a name it reads as when the name was first met.
- * So whenever a sheet or a name comes, goes or changes, what it remembers is found anew.
+ * So whenever a sheet or a name comes, goes or changes, or rows change places, what it remembers is found anew.
  */
 export function findReadsAnew(services: Injector): void {
   const dirt = services.get(IActiveDirtyManagerService);
@@ -50,6 +51,14 @@ export function findReadsAnew(services: Injector): void {
       },
     });
   }
+  const sorting = dirt.get(ReorderRangeMutation.id);
+  dirt.register(ReorderRangeMutation.id, {
+    commandId: ReorderRangeMutation.id,
+    getDirtyData: (command) => ({
+      ...sorting?.getDirtyData(command),
+      clearDependencyTreeCache: everySheet(services),
+    }),
+  });
   for (const { id } of [SetDefinedNameMutation, RemoveDefinedNameMutation]) {
     const known = dirt.get(id);
     dirt.register(id, {

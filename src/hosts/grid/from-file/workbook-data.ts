@@ -20,10 +20,9 @@ export function workbookData(workbook: PlainWorkbook, id: string): IWorkbookData
     sheets: Object.fromEntries(
       sheets.map((sheet) => {
         const sheetId = ids.get(sheet.name) ?? '';
-        return [
-          sheetId,
-          { ...sheetData(sheet, sheetId), defaultStyle: { ff: font.name, fs: font.size } },
-        ];
+        const data = sheetData(sheet, sheetId);
+        const usual = typeof data.defaultStyle === 'object' ? data.defaultStyle : {};
+        return [sheetId, { ...data, defaultStyle: { ...usual, ff: font.name, fs: font.size } }];
       }),
     ),
     resources: nameResources(names, (sheet) => ids.get(sheet)),
