@@ -6,7 +6,6 @@ interface CuttingPlaces {
   readonly kept: string;
   /** Of a profile's plan: what its sticks come to. */
   readonly sticks: string;
-  readonly lumber: string;
   readonly stickLength: string;
   readonly keptLength: string;
   /** How many are ticked as cut, or begun; and how many of their lengths are. */

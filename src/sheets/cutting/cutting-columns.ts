@@ -49,10 +49,8 @@ export const SUMS = columnsOver(PIECES, {
   off: ['off'],
 });
 
-/** What the lumber of a profile costs, and how much of it is cut, under what its sticks come to. */
-export const COST = columnsOver(PIECES, {
-  label: ['number', 'piece'],
-  lumber: ['onPieces', 'length'],
+/** How much of a profile is cut, under what its sticks come to. */
+export const CUT_SO_FAR = columnsOver(PIECES, {
   sticksCutLabel: ['leftEnd'],
   sticksCut: ['leftPoint'],
   lengthsCutLabel: ['rightEnd'],
@@ -101,7 +99,6 @@ export const SUMMARY = columns({
   tick: bare(),
   profile: left('Profile', 2),
   sticks: right('Sticks'),
-  lumber: right(({ currency }) => `Lumber (${currency})`),
   stickLength: right(({ unit }) => `Sticks (${unit})`),
   keptLength: right(({ unit }) => `Offcuts kept (${unit})`),
   off: right(({ unit }) => `Lengths, less those on Pieces (${unit})`),
@@ -112,7 +109,7 @@ export const SUMMARY = columns({
 
 export const GRID = gridFor(
   [4, 4, 23, 8.5, 11, 11.5, 16, 17.5, 16, 17.5, 16.5, 10.5],
-  [PIECES, STICKS, SUMS, COST, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
+  [PIECES, STICKS, SUMS, CUT_SO_FAR, CHOICE, RIPS, PICKS, OFFCUTS, SUMMARY],
 );
 
 /** First and last column of the sheet, from 0. */

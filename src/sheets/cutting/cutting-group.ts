@@ -12,7 +12,7 @@ import { boardLengthOf } from '../../planning/clear-stretches.ts';
 import { listCutStock } from '../../planning/cut/cut-stock.ts';
 import type { Profile } from '../../planning/job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
-import { money, total } from '../grammar/figures.ts';
+import { total } from '../grammar/figures.ts';
 import { spreadRow, type PagedRows } from '../grammar/paged-rows.ts';
 import {
   cell,
@@ -28,7 +28,7 @@ import { OFF_DECIMALS } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { CuttingAnchors } from './cutting-anchors.ts';
 import { boardRows, listRippings } from './cutting-boards.ts';
-import { ALL, CHOICE, COST, PIECES, STICKS, SUMS } from './cutting-columns.ts';
+import { ALL, CHOICE, CUT_SO_FAR, PIECES, STICKS, SUMS } from './cutting-columns.ts';
 import { addStick, type StickFacts } from './cutting-stick.ts';
 import { sayEdgeChoice, sayGroup, sayStays } from './cutting-words.ts';
 import { edgeMark, type EdgeMark } from './how-it-lies.ts';
@@ -82,8 +82,8 @@ function edgeRow(profile: Profile, mark: EdgeMark): SheetRow {
 }
 
 function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number): void {
-  const { draft, pages, plan, acrossSheets, onThisSheet, facts } = cutting;
-  const { profile, sticks, byPlan } = planned;
+  const { draft, pages, acrossSheets, onThisSheet, facts } = cutting;
+  const { profile, sticks } = planned;
   const again = [continued(profile.name)];
   const places = sticks.map((stick) => {
     const { row, cuts } = addStick(draft, pages, facts, profile, stick, scale, again);
@@ -91,14 +91,11 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     if (stick.offcutKept) onThisSheet.place('kept', STICKS.at('kept', row), stick);
     return row;
   });
-  const lumber = money(byPlan.money.lumberCents);
   const [first, last] = [places[0] ?? draft.next, draft.next - 1];
   // A stick's own row alone has a number where its length is, and one where it says what is cut of it.
   const lengths = STICKS.range('length', first, last);
   const cutSoFar = STICKS.range('cutSoFar', first, last);
-  const cost = COST.sparseRow({
-    label: cell(`Lumber of ${profile.name} (${plan.totals.currency})`, 'wrapped'),
-    lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), lumber, 'money'),
+  const cutSoFarRow = CUT_SO_FAR.sparseRow({
     sticksCutLabel: cell('Cut or begun', 'wrapped'),
     sticksCut: sum(
       `COUNTIFS(${lengths},">0",${cutSoFar},">0")`,
@@ -109,15 +106,14 @@ function addProfile(cutting: CuttingDraft, planned: ProfilePlan, scale: number):
     lengthsCut: sum(`SUMIF(${lengths},">0",${cutSoFar})`, total(sticks.map(countCut)), 'whole'),
   });
   const sums = sumsRow(planned, cutting, first, last);
-  const [sumsAt, costAt] = pages.addBoth(sums, cost, again);
+  const [sumsAt, cutAt] = pages.addBoth(sums, cutSoFarRow, again);
   const at = (column: ColumnName<typeof SUMS>): string => SUMS.at(column, sumsAt);
   onThisSheet.place('sticks', at('sticks'), planned);
-  onThisSheet.place('lumber', COST.at('lumber', costAt), planned);
   onThisSheet.place('stickLength', at('stickLength'), planned);
   onThisSheet.place('keptLength', at('keptLength'), planned);
   onThisSheet.place('lengthsOff', at('off'), planned);
-  onThisSheet.place('sticksCut', COST.at('sticksCut', costAt), planned);
-  onThisSheet.place('lengthsCut', COST.at('lengthsCut', costAt), planned);
+  onThisSheet.place('sticksCut', CUT_SO_FAR.at('sticksCut', cutAt), planned);
+  onThisSheet.place('lengthsCut', CUT_SO_FAR.at('lengthsCut', cutAt), planned);
   acrossSheets.place('sticksOnCutting', onSheet('cutting', at('sticks')), planned);
   acrossSheets.place('cutsOnCutting', onSheet('cutting', at('cuts')), planned);
   acrossSheets.place('lengthOnCutting', onSheet('cutting', at('stickLength')), planned);

@@ -1,5 +1,5 @@
 /** The end of the cutting sheet: a row a profile, each taken over from its own sums, and what they come to. */
-import { money, total } from '../grammar/figures.ts';
+import { total } from '../grammar/figures.ts';
 import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
@@ -19,7 +19,6 @@ export function addSummary(cutting: CuttingDraft): void {
   const figures = plan.profiles.map((planned) => ({
     planned,
     sticks: planned.sticks.length,
-    lumber: money(planned.byPlan.money.lumberCents),
     stickLength: total(planned.sticks.map((stick) => numberIn(stick.length, unit))),
     keptLength: total(keptOf(planned.sticks).map((stick) => numberIn(stick.offcut, unit))),
     sticksCut: planned.sticks.filter(({ isCut }) => isCut).length,
@@ -27,12 +26,11 @@ export function addSummary(cutting: CuttingDraft): void {
   }));
   pages.hold(spreadRow('All profiles', 'section', ALL), heads);
   const rows = figures.map((figure) => {
-    const { planned, sticks, lumber, stickLength, keptLength, sticksCut, lengthsCut } = figure;
+    const { planned, sticks, stickLength, keptLength, sticksCut, lengthsCut } = figure;
     return SUMMARY.row({
       tick: null,
       profile: cell(planned.profile.name, 'row'),
       sticks: sum(onThisSheet.at('sticks', planned), sticks, 'rowWhole'),
-      lumber: sum(onThisSheet.at('lumber', planned), lumber, 'rowDecimal'),
       stickLength: sum(onThisSheet.at('stickLength', planned), stickLength, styles.row),
       keptLength: sum(onThisSheet.at('keptLength', planned), keptLength, styles.row),
       off: sum(onThisSheet.at('lengthsOff', planned), 0, 'rowOff'),
@@ -48,7 +46,7 @@ export function addSummary(cutting: CuttingDraft): void {
   const none = SUMMARY.sparseRow({ profile: cell('Nothing is left to cut.', 'row') });
   let places: readonly number[] = [];
   const added = (
-    column: 'sticks' | 'lumber' | 'stickLength' | 'keptLength' | 'sticksCut' | 'lengthsCut',
+    column: 'sticks' | 'stickLength' | 'keptLength' | 'sticksCut' | 'lengthsCut',
     style: StyleName,
   ): DraftCell => {
     const value = total(figures.map((one) => one[column]));
@@ -58,7 +56,6 @@ export function addSummary(cutting: CuttingDraft): void {
     tick: cell(null, 'totalLabel'),
     profile: cell('Together', 'totalLabel'),
     sticks: added('sticks', 'totalWhole'),
-    lumber: added('lumber', 'total'),
     stickLength: added('stickLength', styles.total),
     keptLength: added('keptLength', styles.total),
     off: cell(null, 'totalLabel'),
@@ -68,7 +65,6 @@ export function addSummary(cutting: CuttingDraft): void {
   });
   places = pages.add([...(rows.length === 0 ? [none] : rows), together], [heads]);
   const row = placeOf(places, -1);
-  acrossSheets.place('allLumberOnCutting', onSheet('cutting', SUMMARY.at('lumber', row)));
   acrossSheets.place('allLengthOnCutting', onSheet('cutting', SUMMARY.at('stickLength', row)));
   acrossSheets.place('allKeptOnCutting', onSheet('cutting', SUMMARY.at('keptLength', row)));
   const here = (column: 'sticks' | 'sticksCut' | 'lengthsCut'): string => SUMMARY.at(column, row);

@@ -11,7 +11,7 @@ import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor, type WorkLine, type WorkRow } from '../../planning/work/work-row.ts';
 import { allowedCountCell, countCell } from './count-formulas.ts';
-import { GRID, LINES, RATES } from './labor-columns.ts';
+import { GRID, LINES, PRINTED, RATES } from './labor-columns.ts';
 import { NO_LINES, sayNotIncluded, saySubtitle, SECTIONS, WHOLE_JOB } from './labor-words.ts';
 
 /** A row of Work with whose it is, its lines as planned and by the allowance; the whole job's has no plan of a profile. */
@@ -31,9 +31,9 @@ export function draftLabor(
   acrossSheets: PlanAnchors,
 ): { readonly finish: () => SheetDescription } {
   const { shop } = plan.job;
-  const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true, PRINTED);
   draft.spread('Labor', 'title');
-  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, GRID.length - 1]);
+  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, PRINTED - 1]);
   draft.spread(saySubtitle(shop), 'note');
   draft.blank();
   const lines: OwnLine[] = [
@@ -59,10 +59,10 @@ export function draftLabor(
     draft.spread(SECTIONS.without, 'section');
     for (const one of not) draft.spread(one, 'wrapped');
   }
-  layPages(draft, blocks, roomForRows(shop.paper, GRID, 'landscape'));
+  layPages(draft, blocks, roomForRows(shop.paper, GRID.slice(0, PRINTED)));
   return {
     finish: () =>
-      draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.labor }),
+      draft.finish({ paper: shop.paper, orientation: 'portrait', footer: SHEET_NAMES.labor }),
   };
 }
 
@@ -108,6 +108,7 @@ function addRates(
         for: cell(sayFor(row), 'row'),
         per: cell(word, 'row'),
         minutes: cell(inUnit(row.minutes, holds), 'rowNumber'),
+        beside: null,
         money: cell(inUnit(row.money, holds), 'rowNumber'),
       }),
     );

@@ -16,10 +16,7 @@ export function miterGauge({ tiltSide, decimalSign }: Shop, { setting }: SetUp):
       ? "Hold a framing square to the head's face: its other leg lies along the rails"
       : "The head's own face lies along the rails, no square needed";
   return [
-    leftFact(
-      'Miter gauge head, from square across',
-      `${formatDegrees(degrees, decimalSign)} ${way}`,
-    ),
-    leftText(`Seen from above. ${scale}. ${what}: a check on the marks.`, 'note'),
+    leftFact('Miter gauge, from square across', `${formatDegrees(degrees, decimalSign)} ${way}`),
+    leftText(`Seen from above. ${scale}. ${what}: a check on the marks.`, 'finePrint'),
   ];
 }

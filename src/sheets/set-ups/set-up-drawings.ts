@@ -1,4 +1,4 @@
-/** The two drawings of a set-up's page, one above the other, and the row that makes room for them. */
+/** The two drawings of a set-up's page, side by side, and the rows that make room for them. */
 import type { Drawing } from '../../drawings/drawing.ts';
 import { drawSection } from '../../drawings/section.ts';
 import { drawTable } from '../../drawings/table.ts';
@@ -6,53 +6,47 @@ import type { CovePlan } from '../../planning/job-plan.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { tableSizeOf } from '../../planning/table-size.ts';
-import { POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
-import { DRAWING_COLUMN, DRAWING_WIDTHS_MM, SET_UP_COLUMNS } from './set-up-columns.ts';
+import { POINTS_PER_MM } from '../grammar/page-size.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
+import { DRAWING_COLUMNS } from './set-up-columns.ts';
 
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
 const ROUNDING_POINTS = 3;
 
-/** Rows of a set-up's page, from 1; its last so far is the draft's last. */
+/** Rows of a set-up's page, from 1, in which its drawings stand. */
 export interface SetUpRows {
   readonly top: number;
-  /** Kept blank below the rows that have drawings beside them, it makes up what they lack in height. */
+  /** Kept blank for the board's end. */
+  readonly section: number;
+  /** Kept blank below the rows beside the table, it makes up what they lack in height. */
   readonly spacer: number;
 }
 
-interface Arrangement {
-  readonly placed: readonly { readonly row: number; readonly drawing: Drawing }[];
-  readonly spacerPoints: number;
+/** Widths of the two drawings, in millimetres. */
+export interface DrawnWidths {
+  readonly section: number;
+  readonly table: number;
 }
 
-/**
- * Puts the drawings beside the rows from the top to the spacer, as large as leaves the page one page;
- * the largest where no size does.
- */
+/** The board's end on its own row at the left, the table from the top of the page at the right. */
 export function placeDrawings(
   draft: SheetDraft,
-  rows: SetUpRows,
+  { top, section, spacer }: SetUpRows,
   { profile, setUp }: CovePlan,
   shop: Shop,
+  widths: DrawnWidths,
 ): void {
-  const words =
-    pointsOf(draft, rows.top, rows.spacer) + pointsOf(draft, rows.spacer + 1, draft.next);
-  const room = roomForRows(shop.paper, SET_UP_COLUMNS) - words;
-  const arranged = (width: number): Arrangement =>
-    arrange(draft, rows, drawSetUp(setUp, shop, width));
-  const [widest, ...narrower] = DRAWING_WIDTHS_MM;
-  const largest = arranged(widest);
-  let chosen = largest;
-  for (const width of narrower) {
-    if (chosen.spacerPoints <= room) break;
-    chosen = arranged(width);
-  }
-  if (chosen.spacerPoints > room) chosen = largest;
-  chosen.placed.forEach(({ row, drawing }, at) => {
-    const what = at === chosen.placed.length - 1 ? 'table' : 'section';
-    draft.draw(row, DRAWING_COLUMN, drawing, `${profile.name} ${what}`);
-  });
-  draft.setHeight(rows.spacer, chosen.spacerPoints);
+  const [end, table] = [
+    drawSetUp(setUp, shop, widths.section)[0],
+    drawSetUp(setUp, shop, widths.table)[1],
+  ];
+  draft.setHeight(section, end.height * POINTS_PER_MM + ROUNDING_POINTS);
+  const beside = pointsOf(draft, top, spacer);
+  const lacking = table.height * POINTS_PER_MM - beside;
+  draft.setHeight(spacer, Math.max(lacking, 0) + ROUNDING_POINTS);
+  const [left, right] = DRAWING_COLUMNS;
+  draft.draw(section, left, end, `${profile.name} section`);
+  draft.draw(top, right, table, `${profile.name} table`);
 }
 
 /** The section on the saw, then the table from above. */
@@ -60,30 +54,12 @@ export function drawSetUp(
   { blade, setting, blank, flats }: SetUp,
   shop: Shop,
   width: number,
-): Drawing[] {
+): [section: Drawing, table: Drawing] {
   const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
   const drawn = { blade, setting, tiltSide, unit, decimalSign, width };
   const onTable = drawTable({ ...drawn, flats, ...(table === undefined ? {} : { table }) });
   return [drawSection({ ...drawn, blank }), onTable];
-}
-
-/** Each drawing from the first row on that is clear of the one before it. */
-function arrange(
-  draft: SheetDraft,
-  { top, spacer }: SetUpRows,
-  drawings: readonly Drawing[],
-): Arrangement {
-  let row = top;
-  let rowTop = 0;
-  let end = 0;
-  const placed = drawings.map((drawing) => {
-    while (rowTop < end && row < spacer) rowTop += draft.pointsOf(row++);
-    end = rowTop + drawing.height * POINTS_PER_MM;
-    return { row, drawing };
-  });
-  const beside = pointsOf(draft, top, spacer);
-  return { placed, spacerPoints: Math.max(end - beside, 0) + ROUNDING_POINTS };
 }
 
 /** Of the rows from the first to before the other. */

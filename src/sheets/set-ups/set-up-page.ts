@@ -17,67 +17,82 @@ import { count, printBoth, printDecimal, printExact } from '../words/print-lengt
 import { railMarks } from './rail-marks.ts';
 import { miterGauge } from './miter-gauge.ts';
 import { addSlope } from './slope-cuts.ts';
-import {
-  addParts,
-  leftFact,
-  leftRow,
-  leftText,
-  rightFact,
-  rightText,
-  type Part,
-  type Spacing,
-} from './set-up-columns.ts';
+import { addParts, leftFact, leftText, writtenBoxes, type Part } from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
-import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   BY_SCALES,
+  factName,
   NO_TABLE,
   sayOffCenter,
   sayScales,
   setUpFacts,
-  type Fact,
   type SetUpFacts,
 } from '../words/set-up-facts.ts';
 import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 
-/** The page's part beside the drawings, down to the passes shown. */
+/** Where what is looked up stands: below all, or at the left, beside the table. */
+export type NotesPlace = 'below' | 'beside';
+
+/** The page down to the passes shown: the board's end and what the saw is set to, beside the table; then rails and passes. */
 export function addAtTheSaw(
   draft: SheetDraft,
   plan: JobPlan,
   { profile, setUp, sticks }: CovePlan,
-  spacing: Spacing,
+  notes: NotesPlace,
   more?: { readonly passes: PassSpan; readonly note: string },
 ): SetUpRows {
   const { shop } = plan.job;
   const facts = setUpFacts(setUp, shop);
   const top = draft.next;
-  const parts = [
+  addParts(draft, [
     leftText(profile.name, nameStyle(profile.name)),
-    leftText(sayCove(profile, sticks.length, shop), 'wrapped'),
-    ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     leftText(MANUAL_CAUTION, 'caution'),
+    leftText(sayCove(profile, sticks.length, shop), 'small'),
+    ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     ...(more === undefined ? [] : [leftText(more.note, 'note')]),
-    ...saw(facts, spacing),
-    ...rails(shop, setUp, facts),
-    ...miterGauge(shop, setUp),
-    ...passList(setUp.passHeights, shop, spacing, more?.passes),
-  ];
-  addParts(draft, parts, [], spacing);
-  return { top, spacer: draft.add() };
+  ]);
+  const section = draft.add();
+  addParts(draft, saw(facts));
+  if (notes === 'beside') {
+    addParts(
+      draft,
+      lookedUp(setUp, shop).map((line) => leftText(line, 'finePrint')),
+    );
+  }
+  const spacer = draft.add();
+  addParts(
+    draft,
+    [...rails(shop, setUp, facts), ...miterGauge(shop, setUp), ...railLength(facts)],
+    passList(setUp.passHeights, shop, more?.passes),
+  );
+  return { top, section, spacer };
 }
 
-/** Below the drawings, all of the page's width: scales and blank, corners, cautions of its own. */
+/** Below them: a corner for the trial cut, what is looked up, cautions of its own. */
 export function addBelow(
   draft: SheetDraft,
   plan: JobPlan,
   { profile, setUp }: CovePlan,
-  spacing: Spacing,
+  notes: NotesPlace,
 ): void {
-  const { shop } = plan.job;
-  addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop), spacing), spacing);
-  addCrown(draft, plan, profile, setUp.bevelWood, spacing);
-  addSlope(draft, profile, shop, spacing);
+  addParts(draft, [writtenBoxes(TRIAL, ['width', 'depth', 'off center'])]);
+  draft.setHeight(draft.next - 1, TRIAL_POINTS);
+  if (notes === 'below') {
+    for (const line of lookedUp(setUp, plan.job.shop)) draft.spread(line, 'finePrint');
+  }
   addOwnCautions(draft, plan, profile, setUp);
+}
+
+/** How a crown's ends stand on the saw, and how a molding goes up a slope; nothing for others. */
+export function addCorners(draft: SheetDraft, plan: JobPlan, { profile, setUp }: CovePlan): void {
+  addCrown(draft, plan, profile, setUp.bevelWood);
+  addSlope(draft, profile, plan.job.shop);
+}
+
+/** What the scales of the saw make of the cove, how exact it must be, and its blank. */
+function lookedUp(setUp: SetUp, shop: Shop): string[] {
+  return [...scaleLines(setUp, shop), sayBlank(setUpFacts(setUp, shop))];
 }
 
 export function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
@@ -88,66 +103,49 @@ export function sayCove(profile: CoveProfile, blanks: number, reading: LengthRea
   return `Cove ${printBoth(cove.width, reading)} wide, ${printBoth(cove.depth, reading)} deep, ${center}. ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
 }
 
-function saw(facts: SetUpFacts, spacing: Spacing): Part[] {
+function saw(facts: SetUpFacts): Part[] {
   const { approach, approachFromFront, tilt, height, diameter, kerf, feed } = facts;
-  const measured = ({ label, value, note }: Required<Fact>): Part =>
-    leftFact(`${label}: ${note}`, value);
-  const withNote = ({ label, value, note }: Required<Fact>): Part =>
-    leftFact(label, `${value}, ${note}`);
   return [
     leftText('Set the saw', 'section'),
     leftFact(approach.label, approach.value),
     leftFact(approachFromFront.label, approachFromFront.value),
-    withNote(tilt),
+    leftFact(`${tilt.label}, ${tilt.note}`, tilt.value),
     leftFact(height.label, height.value),
-    ...(spacing === 'close'
-      ? [leftFact('Blade and kerf: measure both', `${diameter.value}, ${kerf.value}`)]
-      : [measured(diameter), measured(kerf)]),
-    withNote(feed),
+    leftText(`Measure both: blade ${diameter.value}, kerf ${kerf.value}`, 'wrapped'),
+    leftText(`${feed.label}: ${feed.value}, ${feed.note}`, 'wrapped'),
   ];
 }
 
 function rails(shop: Shop, { rails: layout }: SetUp, facts: SetUpFacts): Part[] {
   const table = tableSizeOf(shop);
-  const { spacing, railLength } = facts;
-  const title = leftText('Rails', 'section');
-  const between = leftFact(spacing.label, `${spacing.value}, ${spacing.note}`);
-  if (layout === undefined || table === undefined || railLength === undefined) {
-    return [title, between, leftText(NO_TABLE, 'note')];
+  const { spacing } = facts;
+  const title = leftText('Set the rails: far is behind the blade', 'section');
+  const between = leftFact(factName('spacing'), spacing.value);
+  if (layout === undefined || table === undefined) {
+    return [title, between, leftText(NO_TABLE, 'small')];
   }
-  return [
-    title,
-    ...railMarks(layout, table, shop),
-    between,
-    leftFact(railLength.label, railLength.value),
-  ];
+  return [title, ...railMarks(layout, table, shop), between];
 }
 
-/** What setting the saw by its scales makes of the cove. */
-function scales(setUp: SetUp, reading: LengthReading): Part[] {
+function railLength({ spacing, railLength }: SetUpFacts): Part[] {
+  const long = railLength === undefined ? '' : ` ${railLength.label}: ${railLength.value}.`;
+  return [leftText(`Between the faces ${spacing.note}.${long}`, 'finePrint')];
+}
+
+const TRIAL = 'Trial cut, measured';
+/** High enough to write in. */
+const TRIAL_POINTS = 21;
+
+/** What setting the saw by its scales makes of the cove, in a line; and what half a degree does. */
+function scaleLines(setUp: SetUp, reading: LengthReading): string[] {
   const { cut, offCenter: off, widthChange, offCenterChange, perHalfDegree } = setUp.scale;
-  const row = (what: string, width: string, offCenter: string): Part =>
-    leftRow(cell(what, 'row'), cell(width, 'row'), cell(offCenter, 'row'));
+  const half = (['approach', 'tilt'] as const).map((which) => {
+    const { width, offCenter } = perHalfDegree[which];
+    return `half a degree more ${which}: width ${sayChange(width, reading)}, off center ${sayChange(offCenter, reading)}`;
+  });
   return [
-    leftText(BY_SCALES, 'section'),
-    leftRow(
-      cell('Set so', 'heading'),
-      cell('the cove is wide', 'heading'),
-      cell('and off center', 'heading'),
-    ),
-    row(
-      sayScales(setUp, reading),
-      `${printDecimal(cut.width, reading)}, ${sayChange(widthChange, reading)}`,
-      `${printDecimal(off, reading)}, ${sayChange(offCenterChange, reading)}`,
-    ),
-    ...(['approach', 'tilt'] as const).map((which) => {
-      const { width, offCenter } = perHalfDegree[which];
-      return row(
-        `Half a degree more ${which}`,
-        sayChange(width, reading),
-        sayChange(offCenter, reading),
-      );
-    }),
+    `${BY_SCALES}: ${sayScales(setUp, reading)}. The cove is then ${printDecimal(cut.width, reading)} wide (${sayChange(widthChange, reading)}) and ${printDecimal(off, reading)} off center (${sayChange(offCenterChange, reading)}).`,
+    `How exact it must be: ${half.join('; ')}.`,
   ];
 }
 
@@ -157,23 +155,18 @@ function sayChange(inches: number, reading: LengthReading): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts, spacing: Spacing): Part[] {
-  const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
-  const each = (...some: readonly Fact[]): Part[] =>
-    some.map(({ label, value }) => rightFact(label, value));
-  return [
-    rightText('The cove in its blank', 'section'),
-    ...(spacing === 'close'
-      ? [
-          rightFact(
-            "Off center: deepest line; blade's middle",
-            `${deepestLine.value}; ${bladeMiddle.value}`,
-          ),
-          rightFact('Flat by the near rail; by the far', `${nearFlat.value}; ${farFlat.value}`),
-        ]
-      : each(deepestLine, bladeMiddle, nearFlat, farFlat)),
-    ...each(web, arcLength, leastRadius),
-  ];
+/** What the board is once it is cut. */
+function sayBlank({
+  deepestLine,
+  bladeMiddle,
+  nearFlat,
+  farFlat,
+  web,
+  arcLength,
+  leastRadius,
+}: SetUpFacts): string {
+  const facts = [deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius];
+  return `In its blank: ${facts.map(({ label, value }) => `${label} ${value}`).join('; ')}.`;
 }
 
 /** What the rows of the rails say already, with the marks to use instead. */

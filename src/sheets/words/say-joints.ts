@@ -16,7 +16,7 @@ export function sayNotes(
   return [
     ...(sprungIn === undefined
       ? []
-      : [`${printExact(sprungIn, shop)} longer than its wall, to spring in`]),
+      : [`${printExact(sprungIn, shop)} over, to spring in`]),
     ...joints.flatMap((joint) => sayJoint(joint, shop)),
     ...(note === '' ? [] : [note]),
   ];

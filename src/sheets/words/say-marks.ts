@@ -47,6 +47,11 @@ export function sayWay(toTheRight: number, reading: LengthReading): string {
   return `${size} ${toTheRight < 0 ? 'left' : 'right'}`;
 }
 
+/** `← 7 5/32" left`: an arrow before the words, for who looks before they read. */
+export function pointAlong(toTheRight: number, said: string): string {
+  return said === ON_IT ? said : `${toTheRight < 0 ? '←' : '→'} ${said}`;
+}
+
 export function sayAlong(towardTheBack: number, reading: LengthReading): string {
   const size = formatMark(Math.abs(towardTheBack), reading.unit, reading.decimalSign);
   if (/^0\D*$/u.test(size)) return 'level with the middle of the blade';

@@ -10,7 +10,7 @@ import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
 import { sayGrades } from '../words/say-grades.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { addInvoice, addTally } from './receiving.ts';
-import { GRID, ORDER } from './yard-columns.ts';
+import { GRID, ORDER, PRINTED } from './yard-columns.ts';
 import { BY_YIELD, LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
 
 export const CUBIC_METRES_PER_BOARD_FOOT = CUBIC_INCHES_PER_BOARD_FOOT * 0.0254 ** 3;
@@ -26,7 +26,7 @@ export function draftYard(
   const order = listYardOrder(plan);
   if (order.length === 0) return undefined;
   const { shop } = plan.job;
-  const draft = new SheetDraft(SHEET_NAMES.yard, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.yard, GRID, true, PRINTED);
   draft.spread(SHEET_NAMES.yard, 'title');
   draft.spread(WHAT_FOR, 'note');
   draft.blank();
