@@ -35,7 +35,6 @@ export function draftLabor(
   draft.spread('Labor', 'title');
   addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, PRINTED - 1]);
   draft.spread(saySubtitle(shop), 'note');
-  draft.blank();
   const lines: OwnLine[] = [
     ...plan.profiles.flatMap((planned) => linesOf(planned, plan.job.work)),
     ...plan.jobWork.lines.map((line) => ({ row: line.row, factor: line.factor, line })),
@@ -52,7 +51,6 @@ export function draftLabor(
   for (const own of lines) addLine(draft, own, plan, rates, acrossSheets);
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
-  draft.blank();
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
     begin();
@@ -114,7 +112,6 @@ function addRates(
     );
   }
   if (rates.size === 0) draft.put(RATES.sparseRow({ work: cell(NO_LINES, 'row') }));
-  draft.blank();
   return rates;
 }
 

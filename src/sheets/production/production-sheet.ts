@@ -41,10 +41,6 @@ export function draftProduction(
   addHeader(draft, plan, acrossSheets, onThisSheet, stamp);
   begin();
   addProfiles(draft, plan, acrossSheets, onThisSheet);
-  if (plan.cautions.length > 0) {
-    begin();
-    addCautions(draft, plan);
-  }
   begin();
   addOrder(draft, plan, acrossSheets, onThisSheet);
   begin();
@@ -52,6 +48,10 @@ export function draftProduction(
   if (plan.cutAways.length > 0) {
     begin();
     addCutAways(draft, plan);
+  }
+  if (plan.cautions.length > 0) {
+    begin();
+    addCautions(draft, plan);
   }
   begin();
   const { heads, rooms } = addRooms(draft, plan, acrossSheets, onThisSheet);

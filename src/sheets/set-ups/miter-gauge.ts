@@ -10,13 +10,13 @@ import { leftFact, leftText, type Part } from './set-up-columns.ts';
 export function miterGauge({ tiltSide, decimalSign }: Shop, { setting }: SetUp): Part[] {
   const { turn, way, along } = readMiterGauge(setting.approach, feedFor(tiltSide));
   const degrees = toDegrees(turn);
-  const scale = `A scale that says 90 square across then says ${formatDegrees(90 - degrees, decimalSign)}`;
+  const scale = `A scale with 90 square across then says ${formatDegrees(90 - degrees, decimalSign)}`;
   const what =
     along === 'square'
-      ? "Hold a framing square to the head's face: its other leg lies along the rails"
+      ? 'Hold a framing square to its face: the other leg lies along the rails'
       : "The head's own face lies along the rails, no square needed";
   return [
     leftFact('Miter gauge, from square across', `${formatDegrees(degrees, decimalSign)} ${way}`),
-    leftText(`Seen from above. ${scale}. ${what}: a check on the marks.`, 'finePrint'),
+    leftText(`Seen from above. ${scale}. ${what}.`, 'finePrint'),
   ];
 }

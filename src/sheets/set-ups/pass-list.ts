@@ -29,8 +29,8 @@ export function passList(
   const across = Math.min(PASSES_ACROSS, end - from);
   const down = Math.ceil((end - from) / Math.max(1, across));
   const decimals = unit === 'in' && isFine(heights);
-  const head = decimals || unit === 'mm' ? `Height (${unit})` : 'Height';
-  const heads = [cell(null, 'heading'), cell(head, 'headingRight'), cell(null, 'heading')];
+  const isBare = decimals || unit === 'mm';
+  const heads = [cell(null, 'heading'), cell(`in ${unit}`, 'headingRight'), cell(null, 'heading')];
   const rows = Array.from({ length: down }, (_, row) =>
     Array.from({ length: across }, (__, column) => {
       const at = from + column * down + row;
@@ -43,7 +43,10 @@ export function passList(
   return [
     rightText(`Passes${continued}, to tick`, 'section'),
     rightText('Highest tooth above the table, the last in bold', 'small'),
-    ...[Array.from({ length: across }, () => heads).flat(), ...rows].map(rightCells),
+    // A fraction has its unit beside it.
+    ...[...(isBare ? [Array.from({ length: across }, () => heads).flat()] : []), ...rows].map(
+      rightCells,
+    ),
   ];
 }
 

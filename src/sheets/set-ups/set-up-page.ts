@@ -48,7 +48,7 @@ export function addAtTheSaw(
   addParts(draft, [
     leftText(profile.name, nameStyle(profile.name)),
     leftText(MANUAL_CAUTION, 'caution'),
-    leftText(sayCove(profile, sticks.length, shop), 'small'),
+    leftText(sayCove(profile, sticks.length, shop), 'finePrint'),
     ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     ...(more === undefined ? [] : [leftText(more.note, 'note')]),
   ]);

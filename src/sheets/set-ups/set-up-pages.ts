@@ -3,7 +3,7 @@
  * page can't hold goes on overleaf, and the page says so.
  */
 import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
-import { roomForRows } from '../grammar/page-size.ts';
+import { FILLED_SHARE, roomForRows } from '../grammar/page-size.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { nameStyle } from '../grammar/name-style.ts';
@@ -63,7 +63,7 @@ export function newSetUpDraft(): SheetDraft {
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
 export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePlan): void {
-  const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS);
+  const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS) * FILLED_SHARE;
   const addPage = (to: SheetDraft, { widths, cautions, notes, hasCorners }: Way): void => {
     const rows = addAtTheSaw(to, plan, planned, notes);
     placeDrawings(to, rows, planned, plan.job.shop, widths);
