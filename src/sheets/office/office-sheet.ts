@@ -48,8 +48,8 @@ export function draftOffice(
     () => addRooms(draft, plan, acrossSheets, onThisSheet),
     () => addJoints(draft, plan, terms, acrossSheets),
     () => addOptions(draft, plan),
-    () => addLearned(draft, plan),
     () => addChecks(draft, plan, acrossSheets, onThisSheet),
+    () => addLearned(draft, plan),
   ]) {
     blocks.push(draft.next);
     add();

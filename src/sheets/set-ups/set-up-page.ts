@@ -17,7 +17,14 @@ import { count, printBoth, printDecimal, printExact } from '../words/print-lengt
 import { railMarks } from './rail-marks.ts';
 import { miterGauge } from './miter-gauge.ts';
 import { addSlope } from './slope-cuts.ts';
-import { addParts, leftFact, leftText, writtenBoxes, type Part } from './set-up-columns.ts';
+import {
+  addParts,
+  leftFact,
+  leftText,
+  writtenBoxes,
+  type Part,
+  type Spacing,
+} from './set-up-columns.ts';
 import type { SetUpRows } from './set-up-drawings.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import {
@@ -75,11 +82,15 @@ export function addBelow(
   plan: JobPlan,
   { profile, setUp }: CovePlan,
   notes: NotesPlace,
+  spacing: Spacing = 'roomy',
 ): void {
   addParts(draft, [writtenBoxes(TRIAL, ['width', 'depth', 'off center'])]);
   draft.setHeight(draft.next - 1, TRIAL_POINTS);
   if (notes === 'below') {
-    for (const line of lookedUp(setUp, plan.job.shop)) draft.spread(line, 'finePrint');
+    const lines = lookedUp(setUp, plan.job.shop);
+    for (const line of spacing === 'close' ? [lines.join(' ')] : lines) {
+      draft.spread(line, 'finePrint');
+    }
   }
   addOwnCautions(draft, plan, profile, setUp);
 }

@@ -68,7 +68,7 @@ export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePla
     const rows = addAtTheSaw(to, plan, planned, notes);
     placeDrawings(to, rows, planned, plan.job.shop, widths);
     if (hasCorners) addCorners(to, plan, planned);
-    addBelow(to, plan, planned, notes);
+    addBelow(to, plan, planned, notes, cautions);
     // The manual's word stands at the top of the page, before any number.
     addStanding(to, plan, [MANUAL_CAUTION], cautions);
   };
