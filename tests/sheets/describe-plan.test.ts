@@ -140,7 +140,8 @@ describe.each(Object.keys(JOBS))('The plan workbook of the job “%s”', (name)
     // Corners of a crown may have a page of their own, under its name.
     const corners = texts.filter((text) => text.endsWith(', its corners'));
     expect(corners.length).toBeLessThanOrEqual(
-      coves.filter(({ profile }) => profile.spring).length,
+      coves.filter(({ profile: { spring, slope } }) => spring !== undefined || slope !== undefined)
+        .length,
     );
     const pages = Math.max(1, coves.length) + sprung.length + corners.length;
     expect(sheet.print.breaksAfter).toHaveLength(pages - 1);

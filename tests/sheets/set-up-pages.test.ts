@@ -137,7 +137,9 @@ describe.each(Object.keys(PAGES))('The set-up pages of “%s”', (name) => {
     for (const [index, box] of boxes.entries()) {
       expect(box.right).toBeLessThanOrEqual(wide);
       const next = boxes[index + 1];
-      if (next !== undefined) expect(next.top).toBeGreaterThanOrEqual(box.bottom);
+      const isClear = (other: typeof box): boolean =>
+        other.top >= box.bottom || other.left >= box.right;
+      if (next !== undefined) expect(isClear(next)).toBe(true);
       for (const row of rowsBeside(sheet, box)) {
         const under = (sheet.merges ?? [])
           .map(soundRange)

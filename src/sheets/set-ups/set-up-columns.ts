@@ -4,7 +4,8 @@
  */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
-import { cell, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { cell, SheetDraft, type DraftCell } from '../grammar/sheet-draft.ts';
+import { SHEET_NAMES } from '../plan-anchors.ts';
 import type { StyleName } from '../grammar/styles.ts';
 
 /** A pass: its number, its height, its box to tick. */
@@ -34,8 +35,12 @@ const mmOf = ({ first, last }: { readonly first: number; readonly last: number }
 };
 
 /** The board's end as wide as the left side, and narrower for a page with much to say. */
-export const SECTION_WIDTHS_MM = [mmOf(LEFT), 84, 70] as const;
-export const TABLE_WIDTHS_MM = [mmOf(RIGHT), 65] as const;
+export const SECTION_WIDTHS_MM = [mmOf(LEFT), 70] as const;
+export const TABLE_WIDTH_MM = mmOf(RIGHT);
+
+export function newSetUpDraft(): SheetDraft {
+  return new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS, true);
+}
 
 /** Cells of one row from a column on, and the columns that are joined. */
 export interface Part {

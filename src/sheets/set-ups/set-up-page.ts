@@ -2,6 +2,7 @@
  * What a cove's page says: the saw, the rails and the passes beside the drawings, then what the
  * scales do to it, its blank, its corners and its cautions.
  */
+import type { Drawing } from '../../drawings/drawing.ts';
 import { rewordFault, sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
 import type { CoveProfile, Profile } from '../../planning/job.ts';
@@ -11,6 +12,7 @@ import { tableSizeOf } from '../../planning/table-size.ts';
 import { addCrown } from './crown-corners.ts';
 import { passList, type PassSpan } from './pass-list.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { POINTS_PER_MM } from '../grammar/page-size.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { count, printBoth, printDecimal, printExact } from '../words/print-length.ts';
@@ -19,13 +21,14 @@ import { miterGauge } from './miter-gauge.ts';
 import { addSlope } from './slope-cuts.ts';
 import {
   addParts,
+  DRAWING_COLUMNS,
   leftFact,
   leftText,
+  newSetUpDraft,
   writtenBoxes,
   type Part,
   type Spacing,
 } from './set-up-columns.ts';
-import type { SetUpRows } from './set-up-drawings.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   BY_SCALES,
@@ -41,39 +44,68 @@ import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 /** Where what is looked up stands: below all, or at the left, beside the table. */
 export type NotesPlace = 'below' | 'beside';
 
-/** The page down to the passes shown: the board's end and what the saw is set to, beside the table; then rails and passes. */
+/** The drawings of a page. */
+export interface Drawn {
+  readonly section: Drawing;
+  readonly table: Drawing;
+}
+
+/** Programs round each row to pixels of their own: what the rows may lose on the way down. */
+const ROUNDING_POINTS = 3;
+/** A row without words, for a drawing. */
+const BARE: Part = { from: 0, cells: [], joins: [] };
+
+/**
+ * The page down to the passes shown. At the left what the saw is set to, under the board's end; at the
+ * right the saw from above, and the passes below it, as high up as it leaves room.
+ */
 export function addAtTheSaw(
   draft: SheetDraft,
   plan: JobPlan,
   { profile, setUp, sticks }: CovePlan,
+  { section, table }: Drawn,
   notes: NotesPlace,
   more?: { readonly passes: PassSpan; readonly note: string },
-): SetUpRows {
+): void {
   const { shop } = plan.job;
   const facts = setUpFacts(setUp, shop);
-  const top = draft.next;
-  addParts(draft, [
+  const head = [
     leftText(profile.name, nameStyle(profile.name)),
     leftText(MANUAL_CAUTION, 'caution'),
     leftText(sayCove(profile, sticks.length, shop), 'finePrint'),
     ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     ...(more === undefined ? [] : [leftText(more.note, 'note')]),
-  ]);
-  const section = draft.add();
-  addParts(draft, saw(facts));
-  if (notes === 'beside') {
-    addParts(
-      draft,
-      lookedUp(setUp, shop).map((line) => leftText(line, 'finePrint')),
-    );
-  }
-  const spacer = draft.add();
-  addParts(
-    draft,
-    [...rails(shop, setUp, facts), ...miterGauge(shop, setUp), ...railLength(facts)],
-    passList(setUp.passHeights, shop, more?.passes),
-  );
-  return { top, section, spacer };
+  ];
+  const left = [
+    ...head,
+    BARE,
+    ...saw(facts),
+    ...rails(shop, setUp, facts),
+    ...miterGauge(shop, setUp),
+    ...railLength(facts),
+    ...(notes === 'beside' ? lookedUp(setUp, shop).map((line) => leftText(line, 'finePrint')) : []),
+  ];
+  const points = ({ height }: Drawing): number => height * POINTS_PER_MM + ROUNDING_POINTS;
+  const heights = heightsOf(left);
+  heights[head.length] = points(section);
+  let [beside, used] = [0, 0];
+  while (beside < left.length && used < points(table)) used += heights[beside++] ?? 0;
+  const top = draft.next;
+  addParts(draft, left.slice(0, beside));
+  if (used < points(table)) draft.setHeight(draft.add(), points(table) - used);
+  addParts(draft, left.slice(beside), passList(setUp.passHeights, shop, more?.passes));
+  const sectionRow = top + head.length;
+  draft.setHeight(sectionRow, points(section));
+  const [atLeft, atRight] = DRAWING_COLUMNS;
+  draft.draw(sectionRow, atLeft, section, `${profile.name} section`);
+  draft.draw(top, atRight, table, `${profile.name} table`);
+}
+
+/** Height in points of each row, as no more than its words need. */
+function heightsOf(parts: readonly Part[]): number[] {
+  const trial = newSetUpDraft();
+  addParts(trial, parts);
+  return parts.map((_, at) => trial.pointsOf(at + 1));
 }
 
 /** Below them: a corner for the trial cut, what is looked up, cautions of its own. */

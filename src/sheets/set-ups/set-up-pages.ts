@@ -4,8 +4,7 @@
  */
 import type { CovePlan, JobPlan } from '../../planning/job-plan.ts';
 import { FILLED_SHARE, roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES } from '../plan-anchors.ts';
-import { SheetDraft } from '../grammar/sheet-draft.ts';
+import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { printExact } from '../words/print-length.ts';
 import {
@@ -17,24 +16,23 @@ import {
 import { passList } from './pass-list.ts';
 import {
   addParts,
+  newSetUpDraft,
   PASSES_ACROSS,
   SECTION_WIDTHS_MM,
   SET_UP_COLUMNS,
-  TABLE_WIDTHS_MM,
+  TABLE_WIDTH_MM,
   type Spacing,
 } from './set-up-columns.ts';
-import { placeDrawings, type DrawnWidths } from './set-up-drawings.ts';
-import { addAtTheSaw, addBelow, addCorners, type NotesPlace } from './set-up-page.ts';
-
-/** Programs differ by a little in how high a row is. */
-const ROUNDING_POINTS = 8;
+import { drawSetUp } from './set-up-drawings.ts';
+import { addAtTheSaw, addBelow, addCorners, type Drawn, type NotesPlace } from './set-up-page.ts';
 
 /** How a page is laid out. */
 interface Way {
-  readonly widths: DrawnWidths;
+  /** Of the board's end, in millimetres. */
+  readonly width: number;
   /** Standing cautions: a line each, or close in one paragraph. */
   readonly cautions: Spacing;
-  /** What is looked up: below all, or at the left beside a high table. */
+  /** What is looked up: below all, or at the left beside the passes. */
   readonly notes: NotesPlace;
   /** Whether the corners of a crown are on the page of its cove, or on their own. */
   readonly hasCorners: boolean;
@@ -44,29 +42,29 @@ interface Way {
 const WAYS: readonly Way[] = [true, false].flatMap((hasCorners) =>
   (['roomy', 'close'] as const).flatMap((cautions) =>
     (['below', 'beside'] as const).flatMap((notes) =>
-      TABLE_WIDTHS_MM.flatMap((table) =>
-        SECTION_WIDTHS_MM.map((section) => ({
-          widths: { section, table },
-          cautions,
-          notes,
-          hasCorners,
-        })),
-      ),
+      SECTION_WIDTHS_MM.map((width) => ({ width, cautions, notes, hasCorners })),
     ),
   ),
 );
-const NARROWEST: DrawnWidths = { section: SECTION_WIDTHS_MM[2], table: TABLE_WIDTHS_MM[1] };
-
-export function newSetUpDraft(): SheetDraft {
-  return new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS, true);
-}
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
 export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePlan): void {
-  const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS) * FILLED_SHARE;
-  const addPage = (to: SheetDraft, { widths, cautions, notes, hasCorners }: Way): void => {
-    const rows = addAtTheSaw(to, plan, planned, notes);
-    placeDrawings(to, rows, planned, plan.job.shop, widths);
+  const { shop } = plan.job;
+  const room = roomForRows(shop.paper, SET_UP_COLUMNS) * FILLED_SHARE;
+  const [, table] = drawSetUp(planned.setUp, shop, TABLE_WIDTH_MM);
+  const drawn = new Map(
+    SECTION_WIDTHS_MM.map((width) => {
+      const [section] = drawSetUp(planned.setUp, shop, width);
+      return [width, { section, table }] as const;
+    }),
+  );
+  const drawnAt = (width: number): Drawn => {
+    const found = drawn.get(width);
+    if (found === undefined) throw new RangeError(`No section is ${width} mm wide.`);
+    return found;
+  };
+  const addPage = (to: SheetDraft, { width, cautions, notes, hasCorners }: Way): void => {
+    addAtTheSaw(to, plan, planned, drawnAt(width), notes);
     if (hasCorners) addCorners(to, plan, planned);
     addBelow(to, plan, planned, notes, cautions);
     // The manual's word stands at the top of the page, before any number.
@@ -79,11 +77,11 @@ export function addSetUpPages(draft: SheetDraft, plan: JobPlan, planned: CovePla
     addPage(trial, one);
     return pointsOf(trial) <= room;
   });
+  draft.breakPage();
   if (way === undefined) {
-    addOnMorePages(draft, plan, planned, room);
+    addOnMorePages(draft, plan, planned, drawnAt(SECTION_WIDTHS_MM[1]), room);
     return;
   }
-  draft.breakPage();
   addPage(draft, way);
   if (!way.hasCorners) addCornersPage(draft, plan, planned);
 }
@@ -123,15 +121,18 @@ const OVERLEAF =
   'This set-up takes more than one page: what is not here stands overleaf. Keep all of it at the saw.';
 
 /** The first page down to as many passes as it holds; then the others; then the rest. */
-function addOnMorePages(draft: SheetDraft, plan: JobPlan, planned: CovePlan, room: number): void {
+function addOnMorePages(
+  draft: SheetDraft,
+  plan: JobPlan,
+  planned: CovePlan,
+  drawn: Drawn,
+  room: number,
+): void {
   const { shop } = plan.job;
   const heights = planned.setUp.passHeights;
-  const addFirst = (to: SheetDraft, widths: DrawnWidths, end: number): void => {
-    const rows = addAtTheSaw(to, plan, planned, 'below', {
-      passes: { from: 0, to: end },
-      note: OVERLEAF,
-    });
-    placeDrawings(to, rows, planned, shop, widths);
+  const addFirst = (to: SheetDraft, end: number): void => {
+    const passes = { from: 0, to: end };
+    addAtTheSaw(to, plan, planned, drawn, 'below', { passes, note: OVERLEAF });
   };
   const addHead = (to: SheetDraft): void => {
     to.spread(`${planned.profile.name}, overleaf`, nameStyle(planned.profile.name));
@@ -141,31 +142,23 @@ function addOnMorePages(draft: SheetDraft, plan: JobPlan, planned: CovePlan, roo
     addHead(to);
     addParts(to, [], passList(heights, shop, { from, to: end }));
   };
-  /** As many passes as a page has room for that shows at least two. */
-  const passesOn = (add: (to: SheetDraft, end: number) => void, least: number): number => {
-    let most = least;
-    for (let end = least; end - PASSES_ACROSS < heights.length; end += PASSES_ACROSS) {
+  /** The most passes with which a page has room for all, by halving. */
+  const passesOn = (add: (to: SheetDraft, end: number) => void): number => {
+    let [least, most] = [1, Math.ceil(heights.length / PASSES_ACROSS)];
+    while (least < most) {
+      const rows = Math.ceil((least + most) / 2);
       const page = newSetUpDraft();
-      add(page, end);
-      if (pointsOf(page) > room - ROUNDING_POINTS) break;
-      most = end;
+      add(page, rows * PASSES_ACROSS);
+      if (pointsOf(page) > room) most = rows - 1;
+      else least = rows;
     }
-    return most;
+    return least * PASSES_ACROSS;
   };
-  const widths = WAYS.map((one) => one.widths).find((one) => {
-    const page = newSetUpDraft();
-    addFirst(page, one, PASSES_ACROSS);
-    return pointsOf(page) <= room - ROUNDING_POINTS;
-  });
-  const drawn = widths ?? NARROWEST;
-  const first = passesOn((to, end) => {
-    addFirst(to, drawn, end);
-  }, PASSES_ACROSS);
+  const first = passesOn(addFirst);
   const each = passesOn((to, end) => {
     addMore(to, 0, end);
-  }, PASSES_ACROSS);
-  draft.breakPage();
-  addFirst(draft, drawn, first);
+  });
+  addFirst(draft, first);
   for (let from = first; from < heights.length; from += each) {
     draft.breakPage();
     addMore(draft, from, from + each);

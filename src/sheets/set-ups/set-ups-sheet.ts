@@ -2,7 +2,8 @@
 import { isCovePlan, type JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { addBought } from './crown-corners.ts';
-import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
+import { newSetUpDraft } from './set-up-columns.ts';
+import { addSetUpPages, addStanding } from './set-up-pages.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const draft = newSetUpDraft();
