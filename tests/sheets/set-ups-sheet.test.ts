@@ -92,7 +92,7 @@ describe('A set-up page', () => {
     const { sheet } = await setUpsOf({ ...BY_HAND, shop });
     expect(across(sheet, 'Far, front')).toEqual(['off the table at this edge']);
     // By hand: y = -8 where x sin 30 = 2 - 8 cos 30, x = -9.8564.
-    expect(across(sheet, 'Far, left')).toEqual(['9 27/32" in front of the middle of the blade']);
+    expect(across(sheet, "Far, left, from the blade's middle")).toEqual(['9 27/32" in front']);
   });
 
   test('marks no side edge of a table whose width is only assumed, and says what to give', async () => {
@@ -102,7 +102,7 @@ describe('A set-up page', () => {
     const { sheet, plan } = await setUpsOf({ ...BY_HAND, shop });
     expect(across(sheet, 'Near, back')).toEqual(['off the table at this edge']);
     const texts = textsOf(sheet);
-    expect(texts.filter((text) => /^(?:Near|Far), (?:left|right)$/u.test(text))).toEqual([]);
+    expect(texts.filter((text) => /^(?:Near|Far), (?:left|right),/u.test(text))).toEqual([]);
     expect(texts.filter((text) => text.startsWith('No marks for the sides'))).toHaveLength(1);
     const cautions = plan.cautions.filter(({ code }) => code.startsWith('rails.'));
     expect(cautions.map(({ code }) => code)).toEqual(Array(2).fill('rails.off-usual-table'));

@@ -71,7 +71,7 @@ function passCells(
       ? formatFixed(height * MM_PER_INCH, 2, decimalSign)
       : formatFixed(height, 4, decimalSign);
   return [
-    cell(String(number), isLast ? 'rowStrong' : 'row'),
+    cell(String(number), 'smallRow'),
     cell(unit === 'mm' || decimals ? bare : fraction, isLast ? 'figureRight' : 'passRight'),
     cell(null, 'tick'),
   ];

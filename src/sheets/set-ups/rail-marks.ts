@@ -1,9 +1,9 @@
 /** Where the two rails go, as marks for a tape on the edges of the table. */
 import type { Rail, RailLayout, TableSize } from '../../core/cove/rails.ts';
 import type { LengthReading } from '../../core/units/length.ts';
-import { leftMark, leftMarks, leftText, type Part } from './set-up-columns.ts';
+import { leftHalves, leftMark, leftMarks, leftText, type Part } from './set-up-columns.ts';
 import { cell } from '../grammar/sheet-draft.ts';
-import { OFF_TABLE, pointAlong, sayAlong, sayWay, type RailName } from '../words/say-marks.ts';
+import { OFF_TABLE, pointAlong, sayDepth, sayWay, type RailName } from '../words/say-marks.ts';
 
 /** `Near, front`, under the heading of rail and edge. */
 const SHORT_NAMES: Readonly<Record<RailName, string>> = { near: 'Near', far: 'Far' };
@@ -50,8 +50,8 @@ function marksOf(which: RailName, rail: Rail, reading: LengthReading): Part[] {
   const sides = (['left', 'right'] as const).flatMap((side) => {
     const along = rail[side];
     if (along === undefined) return [];
-    const label = cell(`${name}, ${side}`, 'rowStrong');
-    return [leftMark(label, cell(sayAlong(along, reading), 'figure'))];
+    const label = cell(`${name}, ${side}, from the blade's middle`, 'rowStrong');
+    return [leftHalves(label, cell(sayDepth(along, reading), 'figure'))];
   });
   return [...ends, ...sides];
 }
