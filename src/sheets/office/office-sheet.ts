@@ -1,5 +1,6 @@
 /** The office sheet: all money of the job, its rates, and what a person quotes from, by length, opening, room and joint. */
 import type { JobPlan } from '../../planning/job-plan.ts';
+import { sayFault } from '../../core/faults/fault.ts';
 import { addVerdict } from '../agreement.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
@@ -22,6 +23,7 @@ import { addHead } from './office-head.ts';
 import { addTerms } from './office-terms.ts';
 import { SUBTITLE } from './office-words.ts';
 import { addMoney } from './price-by-profile.ts';
+import { cautionsOf } from '../words/cautions-of.ts';
 
 export function draftOffice(
   plan: JobPlan,
@@ -55,6 +57,7 @@ export function draftOffice(
     add();
   }
   blocks.push(...addRange(draft, plan));
+  for (const one of cautionsOf(plan, 'office')) draft.spread(sayFault(one), 'caution');
   const { paper } = plan.job.shop;
   layPages(draft, blocks, roomForRows(paper, GRID, 'landscape'));
   return {

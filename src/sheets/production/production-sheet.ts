@@ -9,6 +9,7 @@ import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import type { Stamp } from '../stamp.ts';
+import { cautionsOf } from '../words/cautions-of.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
 import { newProductionAnchors, TOTAL_NAMES } from './production-anchors.ts';
 import { GRID, PRINTED } from './production-columns.ts';
@@ -49,7 +50,7 @@ export function draftProduction(
     begin();
     addCutAways(draft, plan);
   }
-  if (plan.cautions.length > 0) {
+  if (cautionsOf(plan, 'shop').length > 0) {
     begin();
     addCautions(draft, plan);
   }
@@ -76,6 +77,6 @@ export function draftProduction(
 
 function addCautions(draft: SheetDraft, plan: JobPlan): void {
   draft.spread(SECTIONS.cautions, 'section');
-  for (const one of plan.cautions) draft.spread(sayFault(one), 'caution');
+  for (const one of cautionsOf(plan, 'shop')) draft.spread(sayFault(one), 'caution');
   draft.blank();
 }
