@@ -9,7 +9,7 @@ import type {
   WorkbookDescription,
 } from '../../src/sheets/grammar/description.ts';
 import { roomForRows } from '../../src/sheets/grammar/page-size.ts';
-import { STYLES, type StyleName } from '../../src/sheets/grammar/styles.ts';
+import type { StyleName } from '../../src/sheets/grammar/styles.ts';
 import { rowHeights, STANDARD_POINTS } from '../../src/sheets/grammar/row-height.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import {
@@ -72,16 +72,7 @@ const AT_THE_SAW_POINTS = 14;
 const SMALL_PRINT: readonly StyleName[] = ['quietLabel', 'finePrint', 'small', 'smallRow'];
 const SMALL_PRINT_POINTS = 8;
 /** Sheets of the shop: what a client pays, and what the shop pays, is on none of them as it is printed. */
-const WITHOUT_MONEY = [
-  'Production',
-  'Labor',
-  'Pieces',
-  'Set-ups',
-  'Outlines',
-  'Cutting',
-  'Labels',
-  'Rooms',
-];
+const WITHOUT_MONEY = ['Production', 'Labor', 'Pieces', 'Set-ups', 'Outlines', 'Labels', 'Rooms'];
 
 /** Sized lines of the pages that bear the sheet's footer. */
 function sizesOf({ texts, sizes }: Printed, { print }: SheetDescription): SizedText[] {
@@ -238,8 +229,9 @@ if (!mustRun) console.info('Skipped: LibreOffice or poppler is not installed on 
           ({ value, style = 'plain' }) =>
             style === 'money' ||
             (typeof value === 'string' &&
-              /[$€£]|\b(?:price|cost|rate|markup|margin|overhead)s?\b/iu.test(value) &&
-              STYLES[style] !== STYLES.note),
+              /[$€£]|\((?:price|cost)|\b(?:cost|hourly rate|markup|margin|overhead)s?\b/iu.test(
+                value,
+              )),
         );
         if (WITHOUT_MONEY.includes(sheet.name)) {
           expect([sheet.name, paid.map(({ value }) => value)]).toEqual([sheet.name, []]);

@@ -31,18 +31,18 @@ export const PIECES_HEADINGS = {
 const PRINTED = {
   number: sized(5, right('No.')),
   mark: sized(8, left('Mark')),
-  room: sized(13, left(PIECES_HEADINGS.room)),
-  run: sized(12, left(PIECES_HEADINGS.run)),
+  room: sized(12.5, left(PIECES_HEADINGS.room)),
+  run: sized(11.5, left(PIECES_HEADINGS.run)),
   piece: sized(7, left(PIECES_HEADINGS.piece)),
-  profile: sized(12, left(PIECES_HEADINGS.profile)),
+  profile: sized(11.5, left(PIECES_HEADINGS.profile)),
   length: sized(
     11,
     right(({ unit }) => `Cut length (${unit})`),
   ),
-  leftEnd: sized(13.5, left('Left end')),
-  rightEnd: sized(13.5, left('Right end')),
+  leftEnd: sized(13, left('Left end')),
+  rightEnd: sized(13, left('Right end')),
   stick: sized(7.5, left('From stick')),
-  note: sized(12, left('Note')),
+  note: sized(11.5, left('Note')),
   done: sized(5.5, left(PIECES_HEADINGS.done)),
 };
 const PIECES = columns({

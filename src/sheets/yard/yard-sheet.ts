@@ -3,6 +3,8 @@ import { CUBIC_INCHES_PER_BOARD_FOOT } from '../../core/lumber/board-feet.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listYardOrder, type YardLine } from '../../planning/yard-order.ts';
 import type { SheetDescription } from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
@@ -33,8 +35,12 @@ export function draftYard(
   addOrder(draft, plan, order, acrossSheets);
   const boards = order.filter(({ item }) => item.kind === 'board');
   if (boards.length > 0) {
-    draft.breakPage();
-    addInvoice(draft, shop, addTally(draft, shop, boards));
+    const came = draft.next;
+    const tally = addTally(draft, shop, boards);
+    const invoice = draft.next;
+    addInvoice(draft, shop, tally);
+    const room = roomForRows(shop.paper, GRID.slice(0, PRINTED), 'landscape');
+    layPages(draft, [1, came, invoice], room);
   }
   return {
     finish: () =>
