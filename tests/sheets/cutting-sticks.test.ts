@@ -115,8 +115,8 @@ describe.each(Object.keys(jobs))('The cutting sheet of the job “%s”', (name)
       values.reduce<number>((all, one) => all + (one ?? 0), 0);
     const value = (column: number): number => Number(cellAt(sheet, row, column)?.value);
     expect(value(3)).toBe(printed.length);
-    expect(value(5)).toBeCloseTo(sum(printed.map(({ length }) => length)), 6);
-    expect(value(6)).toBeCloseTo(sum(printed.map(({ kept }) => kept)), 6);
+    expect(value(4)).toBeCloseTo(sum(printed.map(({ length }) => length)), 6);
+    expect(value(5)).toBeCloseTo(sum(printed.map(({ kept }) => kept)), 6);
     const counted = sheet.rows.flatMap(({ cells }) =>
       cells[1]?.value === 'Cuts, with overlaps and spare' ? [cells] : [],
     );

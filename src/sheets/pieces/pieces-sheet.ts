@@ -29,7 +29,7 @@ export const PIECES_HEADINGS = {
 
 /** As wide as a page lying on its side: what is read at arm's length keeps its size. */
 const PRINTED = {
-  number: sized(5, right('No.')),
+  number: sized(5.5, right('No.')),
   mark: sized(8, left('Mark')),
   room: sized(12.5, left(PIECES_HEADINGS.room)),
   run: sized(11.5, left(PIECES_HEADINGS.run)),

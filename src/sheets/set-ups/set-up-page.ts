@@ -116,7 +116,9 @@ export function addBelow(
   notes: NotesPlace,
   spacing: Spacing = 'roomy',
 ): void {
-  addParts(draft, [writtenBoxes(TRIAL, ['width', 'depth', 'off center'])]);
+  addParts(draft, [
+    writtenBoxes(TRIAL, ['width, measured', 'depth, measured', 'off center, measured']),
+  ]);
   draft.setHeight(draft.next - 1, TRIAL_POINTS);
   if (notes === 'below') {
     const lines = lookedUp(setUp, plan.job.shop);
@@ -175,7 +177,7 @@ function railLength({ spacing, railLength }: SetUpFacts): Part[] {
   return [leftText(`Between the faces ${spacing.note}.${long}`, 'finePrint')];
 }
 
-const TRIAL = 'Trial cut, measured';
+const TRIAL = 'Trial cut';
 /** High enough to write in. */
 const TRIAL_POINTS = 21;
 

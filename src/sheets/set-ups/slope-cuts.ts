@@ -21,7 +21,7 @@ export function addSlope(draft: SheetDraft, profile: Profile, reading: LengthRea
   addParts(
     draft,
     [leftText(title, 'section'), heads, ...rows],
-    [rightText(rakedTitle, 'section'), ...raked.map(({ label, value }) => rightFact(label, value))],
+    [rightText(rakedTitle, 'fact'), ...raked.map(({ label, value }) => rightFact(label, value))],
   );
   for (const line of notes) draft.spread(line, 'small');
 }
