@@ -14,18 +14,21 @@ export function agreementFormula(one: string, other: string, within: string): st
   return `IFERROR(IF(ABS(${one}-${other})<${within},"${AGREES}","${DIFFERS}"),"${DIFFERS}")`;
 }
 
-/**
- * All verdicts in a sentence, which names the first that differs.
- *
- * @param labels Cells that say what each verdict is of.
- */
-export function verdictFormula(verdicts: string, labels: string, count: number): string {
-  const agreeing = `COUNTIF(${verdicts},"${AGREES}")`;
-  const first = `IFERROR(INDEX(${labels},MATCH("${DIFFERS}",${verdicts},0)),"a verdict")`;
+/** Verdicts in a column, and what each is of. */
+interface Verdicts {
+  readonly range: string;
+  readonly labels: string;
+  readonly count: number;
+}
+
+/** All verdicts in a sentence, which names the first that differs. */
+export function verdictFormula({ range, labels, count }: Verdicts): string {
+  const agreeing = `COUNTIF(${range},"${AGREES}")`;
+  const first = `IFERROR(INDEX(${labels},MATCH("${DIFFERS}",${range},0)),"a verdict")`;
   return (
     `IF(${agreeing}=${count},"${ALL_AGREE}",` +
     `"The sheets differ in "&(${count}-${agreeing})&" of ${count} checks, first: "&${first}&". ` +
-    `See What must agree on Production. Plan again before anybody cuts, buys or sells by them.")`
+    `See What must agree on Office. Plan again before anybody cuts, buys or sells by them.")`
   );
 }
 

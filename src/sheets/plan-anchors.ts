@@ -16,31 +16,36 @@ export const SHEET_NAMES = {
   client: 'Client',
 } as const;
 
+/** A rate of the shop that formulas go by. */
+export type RateName =
+  | 'hourlyRate'
+  | 'overhead'
+  | 'contingency'
+  | 'materialMarkup'
+  | 'laborMarkup'
+  | 'margin'
+  | 'minimumCharge'
+  | 'delivery'
+  | 'rounding'
+  | 'tax'
+  | 'taxOn';
+
 interface PlanPlaces {
-  /** Of a profile's plan, on Production: what lumber it bears as planned. */
-  readonly lumberOnProduction: string;
-  /** Of a profile's plan, on Production, as its price goes: lumber, credit (below 0), labor, price. */
-  readonly moneyOnProduction: Readonly<
-    Record<'lumber' | 'offcutCredit' | 'labor' | 'price', string>
-  >;
-  /** Of a room's first line, on Production: what its lines come to. */
-  readonly roomPriceOnProduction: string;
+  /** Of a profile's plan, on Office: what lumber it bears as planned. */
+  readonly lumberOnOffice: string;
+  /** Of a profile's plan, on Office, as its price goes: lumber, credit (below 0), labor, price. */
+  readonly moneyOnOffice: Readonly<Record<'lumber' | 'offcutCredit' | 'labor' | 'price', string>>;
   /** What the work for the whole job comes to; 0 where there is none. */
-  readonly jobPriceOnProduction: string;
-  readonly ratesOnProduction: Readonly<
-    Record<
-      | 'hourlyRate'
-      | 'overhead'
-      | 'contingency'
-      | 'materialMarkup'
-      | 'laborMarkup'
-      | 'margin'
-      | 'minimumCharge'
-      | 'delivery'
-      | 'rounding',
-      string
-    >
-  >;
+  readonly jobPriceOnOffice: string;
+  readonly ratesOnOffice: Readonly<Record<RateName, string>>;
+  /** By its name, on Production. */
+  readonly totalOnProduction: string;
+  /** The hours of the work for the whole job; 0 where there is none. */
+  readonly jobHoursOnProduction: string;
+  /** Of what a group uses of a row of Stock, on Production: all that is pulled and bought of it. */
+  readonly countOnProduction: string;
+  /** Of a line by room, on Production: the columns of profiles' numbers and of lengths down to it, and its own number. */
+  readonly downToLineOnProduction: Readonly<Record<'numbers' | 'lengths' | 'number', string>>;
   /** Of a profile's plan, on Cutting: how many sticks and blanks are cut up. */
   readonly sticksOnCutting: string;
   /** Of a profile's plan, on Cutting: how many lengths are cut from them, parts and spares included. */
@@ -49,7 +54,6 @@ interface PlanPlaces {
   readonly lengthOnCutting: string;
   /** Of all profiles, on Cutting. */
   readonly allLengthOnCutting: string;
-  readonly allLumberOnCutting: string;
   /** How many of its sticks there are, and are ticked as cut or begun. */
   readonly allSticksOnCutting: string;
   readonly sticksCutOnCutting: string;
@@ -71,14 +75,21 @@ interface PlanPlaces {
   readonly lengthOnClient: string;
   /** Whether all sheets agree, in a sentence; and what the price without tax is now. */
   readonly verdictOnProduction: string;
-  readonly priceOnProduction: string;
+  readonly priceOnOffice: string;
+  /** What all must agree with, on Office: verdicts in a column, and beside each what it is of. */
+  readonly verdictsOnOffice: {
+    readonly range: string;
+    readonly labels: string;
+    readonly count: number;
+  };
   /** What Client must agree with: verdicts in a column. */
   readonly clientVerdicts: { readonly range: string; readonly count: number };
   /** Of a line of work, on Labor: how many, hours, and what it costs beside them. */
   readonly countOnLabor: string;
   readonly hoursOnLabor: string;
   readonly moneyOnLabor: string;
-  /** Of a profile's plan, on Production: its pieces, and the length of its sticks. */
+  /** Of a profile's plan, on Production: its hours; its pieces, and the length of its sticks. */
+  readonly hoursOnProduction: string;
   readonly piecesOnProduction: string;
   readonly stickLengthOnProduction: string;
   /** Its board feet, net and with the allowance; and the percent of that. */

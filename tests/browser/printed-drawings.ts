@@ -36,7 +36,8 @@ export function fitOf(page: Page, name: string): Promise<number> {
       const found = grid.book().getSheetByName(sheet)!.getSheet();
       let wide = 0;
       for (let column = 0; column < columns; column++) wide += found.getColumnWidth(column);
-      return (7.5 * 96) / wide;
+      // Shrunk where they are wider, never stretched.
+      return Math.min(1, (7.5 * 96) / wide);
     },
     { sheet: name, columns: SET_UP_COLUMN_COUNT },
   );

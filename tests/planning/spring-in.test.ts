@@ -26,7 +26,7 @@ function lengthsOf(tables: Tables): string[] {
 }
 
 describe('Base between two walls', () => {
-  test('is cut 1/16 longer than its wall, to spring in, and says so', async () => {
+  test('is cut 1/16 over, to spring in, and says so', async () => {
     expect(lengthsOf(den())).toEqual([
       '120 1/16 with 1/16',
       '96 1/16 with 1/16',

@@ -164,26 +164,30 @@ must('In every cell of every sheet', () => {
     expect(tooHigh).toEqual([]);
   });
 
-  test('of Production and Pieces the widest money and lengths have room', () => {
-    const widest: Partial<Record<StyleName, number>> = {
-      total: 9_999_999.99,
+  test('of Production and Pieces the widest sums and lengths, of Office the widest money have room', () => {
+    const widest = (isOffice: boolean): Partial<Record<StyleName, number>> => ({
+      total: isOffice ? 9_999_999.99 : 99_999.99,
       money: 9_999_999.99,
-      stickDecimal: 9_999_999.99,
+      stickDecimal: isOffice ? 9_999_999.99 : 99_999.99,
       rowFraction: 99_999 + 15 / 16,
       stickFraction: 99_999 + 15 / 16,
       totalFraction: 99_999 + 15 / 16,
       fraction: 99_999 + 15 / 16,
       rowWhole: 99_999,
       totalWhole: 99_999,
-    };
-    // Sums of hours and passes stand in narrower columns: E of Production.
-    const HOURS_COLUMN = 4;
-    for (const name of ['Production', 'Pieces']) {
+    });
+    // Sums of hours stand in a narrower column of Office: B.
+    const HOURS_COLUMN = 1;
+    for (const name of ['Production', 'Pieces', 'Office']) {
       const sheet = sheets.get(`demo ${name}`)!;
+      const isOffice = name === 'Office';
       const tooNarrow = placedCells(sheet).flatMap(({ at, column, cell, style, width }) => {
-        const most = widest[cell.style ?? 'plain'];
+        const most = widest(isOffice)[cell.style ?? 'plain'];
         if (typeof cell.value !== 'number' || most === undefined) return [];
-        const shown = shownNumber(column === HOURS_COLUMN ? 99_999.99 : most, style.format);
+        const isHours = isOffice && column === HOURS_COLUMN;
+        // Rows are numbered to as many as a list holds.
+        const least = column === 0 ? 9_999 : most;
+        const shown = shownNumber(isHours ? 9_999.99 : Math.min(most, least), style.format);
         return pixelsOf(shown, style) + AIR_PIXELS > width ? [at] : [];
       });
       expect(tooNarrow).toEqual([]);

@@ -37,7 +37,7 @@ const noteWith = (sheet: string, word: string): string =>
 describe('A joint on a wall', () => {
   test.each(['Rooms', 'Pieces'])('is placed on %s, with what is longer than its wall', (sheet) => {
     const note = noteWith(sheet, 'joint ');
-    expect(note).toContain('1/8" longer than its wall, to spring in');
+    expect(note).toContain('1/8" over, to spring in');
     expect(note).toContain(`joint 176" from the wall's left corner, ${PLACED}`);
     expect(note.endsWith('; primed')).toBe(true);
   });

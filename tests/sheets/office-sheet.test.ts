@@ -2,13 +2,15 @@ import { beforeAll, describe, expect, test } from '@jest/globals';
 
 import { nameKey } from '../../src/planning/job.ts';
 import type { JobPlan, ProfilePlan } from '../../src/planning/job-plan.ts';
+import { totalsBy } from '../../src/planning/price-bases.ts';
+import { hoursOf } from '../../src/planning/work/hours.ts';
 import type { WorkLine } from '../../src/planning/work/work-row.ts';
 import { describePlan } from '../../src/sheets/describe-plan.ts';
 import type { CellValue, SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { count } from '../deep.ts';
 import { randomPlans } from './random-jobs.ts';
 import { planOf } from '../planning/make-job.ts';
-import { JOBS, rowWith, sheetOf } from './sheet-jobs.ts';
+import { cellAt, JOBS, numberAt, rowWith, sheetOf } from './sheet-jobs.ts';
 
 /** Cents that a share may be off: one or the other way of rounding the same exact half. */
 const A_CENT = 0.010001;
@@ -81,6 +83,69 @@ test('Every column of money says which money', () => {
     );
     expect(bare).toEqual([]);
   }
+});
+
+describe('By molding', () => {
+  test('has lumber, labor and price of each, and what the job comes to in the head', () => {
+    for (const [name, { plan, sheet }] of plans) {
+      const { totals, profiles, job } = plan;
+      const first = rowWith(sheet, 'By molding: lumber, labor and price');
+      const isNoted = job.shop.priceBasis === 'allowance' ? 1 : 0;
+      profiles.forEach(({ profile, tally, money }, at) => {
+        const value = (column: number) => cellAt(sheet, first + isNoted + 2 + at, column)?.value;
+        expect([name, value(0)]).toEqual([name, profile.name]);
+        expect(value(1)).toBeCloseTo(hoursOf(tally.hours), 9);
+        expect([2, 3, 4, 5, 6, 7, 8, 9].map(value)).toEqual([
+          money.lumberCents / 100,
+          0 - money.offcutCreditCents / 100,
+          money.laborCents / 100,
+          money.overheadCents / 100,
+          money.costCents / 100,
+          money.contingencyCents / 100,
+          money.markupCents / 100,
+          money.priceCents / 100,
+        ]);
+      });
+      const head = (label: string): number => numberAt(sheet, rowWith(sheet, label), 2);
+      const { currency } = totals;
+      expect(head(`Cost (${currency})`)).toBeCloseTo(totals.costCents / 100, 9);
+      expect(head(`Price (${currency})`)).toBeCloseTo(totals.priceCents / 100, 9);
+      const withTax = (totals.priceCents + totals.taxCents) / 100;
+      expect(head(`Price with tax (${currency})`)).toBeCloseTo(withTax, 9);
+      expect(head('Hours')).toBe(totals.hours);
+      const more =
+        (totalsBy(plan, 'plan').priceCents - totalsBy(plan, 'allowance').priceCents) / 100;
+      if (profiles.length > 0) {
+        expect(head(`More by the plan (${currency})`)).toBeCloseTo(more, 9);
+      }
+      const lines = rowsOf(sheet, 'By room and molding').filter(
+        ([line]) => typeof line === 'number',
+      );
+      expect(lines.map(([, room, , , molding, , , price]) => [room, molding, price])).toEqual(
+        plan.rooms.map(({ room, profile, priceCents }) => [room, profile, priceCents / 100]),
+      );
+    }
+  });
+
+  test('says what profiles bear of lumber in common, the last what the others leave', () => {
+    const { plan, sheet } = plans.get('shared')!;
+    expect(plan.groups.map((group) => group.name)).toEqual(['Wide, Flat, Narrow', 'Base']);
+    const at = rowWith(sheet, 'Shares of the lumber that profiles have in common');
+    const names = ['Wide', 'Flat', 'Narrow'];
+    const rows = names.map((name) => rowWith(sheet, name, 0, at));
+    const shares = rows.map((row) => numberAt(sheet, row, 8));
+    names.forEach((name, index) => {
+      const own = plan.profiles.find(({ profile }) => profile.name === name);
+      expect(shares[index]).toBe(own!.money.lumberCents / 100);
+    });
+    expect(rows.map((row) => cellAt(sheet, row, 8)?.formula)).toEqual([
+      undefined,
+      undefined,
+      expect.stringMatching(/^SUM\(I\d+:I\d+\)-SUM\(I\d+:I\d+\)$/u),
+    ]);
+    const [first, second, last] = shares;
+    expect(first! + second! + last!).toBeCloseTo(plan.groups[0]!.lumberCents / 100, 9);
+  });
 });
 
 describe('By length', () => {

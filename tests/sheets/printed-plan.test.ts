@@ -9,6 +9,7 @@ import type {
   WorkbookDescription,
 } from '../../src/sheets/grammar/description.ts';
 import { roomForRows } from '../../src/sheets/grammar/page-size.ts';
+import type { StyleName } from '../../src/sheets/grammar/styles.ts';
 import { rowHeights, STANDARD_POINTS } from '../../src/sheets/grammar/row-height.ts';
 import { planOf, type Tables } from '../planning/make-job.ts';
 import {
@@ -18,8 +19,8 @@ import {
   toPdf,
   type PageRaster,
 } from '../hosts/printed-pages.ts';
-import { pageTexts, pageTextIsHere } from '../hosts/printed-text.ts';
 import { SHEET_NAMES } from '../../src/sheets/plan-anchors.ts';
+import { pageSizes, pageTexts, pageTextIsHere, type SizedText } from '../hosts/printed-text.ts';
 import { layOutsOf } from './cut-rows.ts';
 import { JOBS } from './sheet-jobs.ts';
 
@@ -42,6 +43,7 @@ interface Printed {
   readonly workbook: WorkbookDescription;
   readonly pdf: Uint8Array;
   readonly texts: readonly string[];
+  readonly sizes: readonly (readonly SizedText[])[];
 }
 
 const printed = new Map<string, Printed>();
@@ -57,6 +59,50 @@ function squeeze(text: string): string {
 /** Texts of the pages that bear the sheet's footer. */
 function pagesOf({ texts }: Printed, { print }: SheetDescription): string[] {
   return texts.filter((text) => text.startsWith(`${print.footer} Page `));
+}
+
+/** Sheets that hang on the wall, or are held in the hand. */
+const AT_ARMS_LENGTH = [
+  'Production',
+  'Labor',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Rooms',
+  'Yard',
+];
+const ARMS_LENGTH_POINTS = 10;
+/** Angles, heights and marks on Set-ups, which are read while both hands are at the saw. */
+const AT_THE_SAW: readonly StyleName[] = ['figure', 'figureRight', 'passRight'];
+const AT_THE_SAW_POINTS = 14;
+/**
+ * Not read at arm's length: by which inputs and when the plan was made, what stands beside a figure of the
+ * invoice, standing cautions that are known by heart, what is looked up about a cove, the number of a pass.
+ */
+const SMALL_PRINT: readonly StyleName[] = ['quietLabel', 'finePrint', 'small', 'smallRow'];
+const SMALL_PRINT_POINTS = 8;
+/** Sheets of the shop: what a client pays, and what the shop pays, is on none of them as it is printed. */
+const WITHOUT_MONEY = [
+  'Production',
+  'Labor',
+  'Pieces',
+  'Set-ups',
+  'Outlines',
+  'Cutting',
+  'Labels',
+  'Rooms',
+];
+
+/** Sized lines of the pages that bear the sheet's footer. */
+function sizesOf({ texts, sizes }: Printed, { print }: SheetDescription): SizedText[] {
+  return sizes.filter((_, at) => texts[at]!.startsWith(`${print.footer} Page `)).flat();
+}
+
+function printedCells({ rows, print }: SheetDescription) {
+  return rows.flatMap(({ cells }) =>
+    cells.slice(0, print.printedColumns).flatMap((cell) => cell ?? []),
+  );
 }
 
 /** Pages that the sheet's rows fill: a new one after each break of its own, and where one is full. */
@@ -109,7 +155,8 @@ if (!mustRun) console.info('Skipped: LibreOffice or poppler is not installed on 
     const pdfs = await toPdf(files);
     for (const [name, workbook] of workbooks) {
       const pdf = pdfs[name.replaceAll(' ', '-')]!;
-      printed.set(name, { workbook, pdf, texts: await pageTexts(pdf) });
+      const sizes = await pageSizes(pdf);
+      printed.set(name, { workbook, pdf, texts: await pageTexts(pdf), sizes });
     }
   }, 240_000);
 
@@ -176,6 +223,56 @@ if (!mustRun) console.info('Skipped: LibreOffice or poppler is not installed on 
       expect(blocks).toBeGreaterThanOrEqual(layOuts);
       // The first page and a half is what to pull and where to stop; the last half lists what is kept.
       expect([name, pages, pages <= 3 + Math.ceil(blocks / 9)]).toEqual([name, pages, true]);
+    }
+  });
+
+  test.each(['demo', 'millimetres'])(
+    'the job “%s” is read at arm’s length: 10 points or more, 14 at the saw, 8 in small print',
+    (name) => {
+      const one = printed.get(name)!;
+      for (const sheet of one.workbook.sheets) {
+        if (!AT_ARMS_LENGTH.includes(sheet.name)) continue;
+        const lines = sizesOf(one, sheet);
+        expect(lines.length).toBeGreaterThan(10);
+        const cells = printedCells(sheet);
+        const small = cells
+          .filter(({ style = 'plain' }) => SMALL_PRINT.includes(style))
+          .map(({ value }) => squeeze(String(value)));
+        const isSmall = (text: string): boolean =>
+          small.some((words) => words.includes(squeeze(text)));
+        const tooSmall = lines.filter(
+          ({ text, points }) =>
+            points < SMALL_PRINT_POINTS || (points < ARMS_LENGTH_POINTS && !isSmall(text)),
+        );
+        expect([sheet.name, tooSmall]).toEqual([sheet.name, []]);
+        const figures = cells.filter(({ style = 'plain' }) => AT_THE_SAW.includes(style));
+        if (sheet.name === 'Set-ups') expect(figures.length).toBeGreaterThan(15);
+        const large = squeeze(
+          lines.flatMap(({ text, points }) => (points >= AT_THE_SAW_POINTS ? [text] : [])).join(''),
+        );
+        const lost = figures.filter(({ value }) => !large.includes(squeeze(String(value))));
+        expect([sheet.name, lost]).toEqual([sheet.name, []]);
+      }
+    },
+  );
+
+  test('the shop’s sheets carry no money as they are printed, and Office does', () => {
+    for (const { workbook } of printed.values()) {
+      for (const sheet of workbook.sheets) {
+        const cells = printedCells(sheet);
+        const paid = cells.filter(
+          ({ value, style = 'plain' }) =>
+            style === 'money' ||
+            (typeof value === 'string' &&
+              /[$€£]|\((?:price|cost)|\b(?:cost|hourly rate|markup|margin|overhead)s?\b/iu.test(
+                value,
+              )),
+        );
+        if (WITHOUT_MONEY.includes(sheet.name)) {
+          expect([sheet.name, paid.map(({ value }) => value)]).toEqual([sheet.name, []]);
+        }
+        if (sheet.name === 'Office') expect(paid.length).toBeGreaterThan(20);
+      }
     }
   });
 

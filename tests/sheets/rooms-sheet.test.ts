@@ -28,7 +28,6 @@ interface Row {
   readonly wall: string;
   readonly profile: string;
   readonly length: number | string;
-  readonly above: string;
   readonly left: string;
   readonly right: string;
   readonly note: string;
@@ -52,9 +51,8 @@ function pagesOf(sheet: SheetDescription): Map<string, Row[]> {
       profile: value(2),
       mark: value(3),
       length: cells[4]?.value as number | string,
-      above: value(5),
-      left: value(6),
-      right: value(8),
+      left: value(5),
+      right: value(7),
       note: value(9),
     };
     pages.set(room, [...(pages.get(room) ?? []), row]);
@@ -73,26 +71,24 @@ beforeAll(async () => {
 });
 
 describe('The page of a room', () => {
-  test('has the reading room in the order in which it goes up, each end in signs and words', () => {
+  test('has the reading room in the order in which it goes up, each end as a glyph with its angle', () => {
     const rows = pagesOf(sheet).get('Reading room')!;
     const base = rows.filter(({ order }) => order.endsWith('A'));
     // Worked by hand with tests/planning/room-runs.test.ts.
-    expect(base.map((one) => `${one.order} ${one.wall} ${one.length} ${one.above}`)).toEqual([
-      '1A 1 216.0625 |——|',
-      '2A 2 32.3125 )——|',
-      '3A 6 192.0625 |——(',
-      '4A 5 38.3125 |——(',
-      '5A 3 96.75 |——\\',
-      '5A 4 72.75 /——|',
-      '6A 5 38.3125 )——|',
-      '7A 2 32.3125 |——(',
+    expect(
+      base.map((one) => `${one.order} ${one.wall} ${one.length} ${one.left}, ${one.right}`),
+    ).toEqual([
+      '1A 1 216.0625 ▐ square, ▌ square',
+      '2A 2 32.3125 ◥ cope 90°, ▌ square',
+      '3A 6 192.0625 ▐ square, ◤ cope 90°',
+      '4A 5 38.3125 ▐ square, ◤ cope 90°',
+      '5A 3 96.75 ▐ square, ◣ miter 45°',
+      '5A 4 72.75 ◢ miter 45°, ▌ square',
+      '6A 5 38.3125 ◥ cope 90°, ▌ square',
+      '7A 2 32.3125 ▐ square, ◤ cope 90°',
     ]);
-    const [, second, , , fifth] = base;
-    expect(second).toMatchObject({ left: 'cope, 90° corner', right: 'square' });
-    expect(fifth).toMatchObject({ right: 'outside miter, 45° from square' });
-    expect(fifth?.note).toContain(
-      'joined at the outside corner to that of wall 4 before it goes up',
-    );
+    const [, , , , fifth] = base;
+    expect(fifth?.note).toContain('joined to 4');
     // The base ends at the casing, which is up before it.
     expect(rows.findIndex(({ profile }) => profile === 'Casing')).toBe(0);
     expect(textsOf(sheet)).toContain('A: Base at the floor, inside corners coped');
@@ -185,10 +181,13 @@ test('Doors and windows are listed with the pieces that come from each', () => {
   );
   expect(rows).toHaveLength(4);
   expect(rows[0]).toEqual([
-    ...['Reading room; other side Hall', '', '5; other side north', 'door', '36"', '80"', 1],
-    ...['3/16"', 'Casing', '42"', `${legs[0]} to ${legs[2]}`],
+    ...['Reading room; other side Hall', '', '5; 42"; other side north', 'door; 36" × 80"', ''],
+    ...['1; 3/16"', '', 'Casing', '', `${legs[0]} to ${legs[2]}`],
   ]);
-  expect(rows[1]).toContain('78", sill 32"');
+  expect(rows[1]!.slice(2, 4)).toEqual([
+    expect.stringMatching(/; 78"$/u),
+    expect.stringMatching(/, sill 32"$/u),
+  ]);
   expect(sayMarks(['R1-9', 'R1-10', 'R1-11', 'R2-12', 'R2-13', 'R2-15'])).toBe(
     'R1-9 to R1-11, R2-12, R2-13, R2-15',
   );

@@ -22,6 +22,8 @@ const OFF_THE_TABLE: Tables = {
 };
 
 const MIRRORED: Readonly<Record<string, string>> = {
+  '←': '→',
+  '→': '←',
   left: 'right',
   right: 'left',
   clockwise: 'counterclockwise',
@@ -31,7 +33,7 @@ const MIRRORED: Readonly<Record<string, string>> = {
 /** The words as the mirror shows them, but where they tell no side of the work: a slot, "right after". */
 const inMirror = (text: string): string =>
   text.replace(
-    /\b(counterclockwise|clockwise|left|right)\b(?! miter slot| after| above)/gu,
+    /[←→]|\b(?:counterclockwise|clockwise|left|right)\b(?! miter slot| after| above)/gu,
     (word) => {
       return MIRRORED[word]!;
     },

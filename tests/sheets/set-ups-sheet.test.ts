@@ -21,14 +21,14 @@ async function setUpsOf(tables: Tables): Promise<{ sheet: SheetDescription; plan
 /** What stands beside a label, at the left or at the right of the page. */
 function beside(sheet: SheetDescription, label: string): string {
   const isLeft = sheet.rows.some(({ cells }) => cells[0]?.value === label);
-  const [at, value] = isLeft ? [0, 6] : [13, 14];
+  const [at, value] = isLeft ? [0, 2] : [6, 10];
   return String(cellAt(sheet, rowWith(sheet, label, at), value)?.value);
 }
 
 /** A row's texts from its label on. */
 function across(sheet: SheetDescription, label: string): unknown[] {
   const cells = sheet.rows[rowWith(sheet, label)]?.cells ?? [];
-  return cells.slice(1, 12).flatMap((cell) => (cell === null ? [] : [cell.value]));
+  return cells.slice(1, 5).flatMap((cell) => (cell === null ? [] : [cell.value]));
 }
 
 // A blade without thickness, 10 in across, cuts 1 in deep and 3 in wide at 30 degrees, worked by
@@ -77,10 +77,9 @@ describe('A set-up page', () => {
     const { sheet } = await setUpsOf(BY_HAND);
     expect(beside(sheet, 'Approach, from the blade line')).toBe('30°');
     expect(beside(sheet, 'Approach, from the front edge')).toBe('60°');
-    expect(beside(sheet, 'Tilt of the blade, from upright')).toBe('0°, it stands upright');
+    expect(beside(sheet, 'Tilt of the blade, from upright, it stands upright')).toBe('0°');
     expect(beside(sheet, 'Highest tooth above table, last pass')).toBe('1" (1.0000 in)');
-    expect(beside(sheet, 'Blade diameter: measure it')).toBe('10" (10.0000 in)');
-    expect(beside(sheet, 'Kerf: measure it')).toBe('0" (0.0000 in)');
+    expect(textsOf(sheet)).toContain('Measure both: blade 10" (10.0000 in), kerf 0" (0.0000 in)');
   });
 
   test('marks the rails from the blade line and from the slot, on both edges', async () => {
@@ -89,24 +88,21 @@ describe('A set-up page', () => {
     // Front edge x = -10: (-5 + 2) / 0.8660 = -3.4641, (-5 - 2) / 0.8660 = -8.0829.
     // Back edge x = 14: (7 + 2) / 0.8660 = 10.3923, (7 - 2) / 0.8660 = 5.7735.
     // The slot is 5 to the left: each mark is 5 further to its right.
-    expect(across(sheet, 'Face of the rail, edge of the table')).toEqual([
-      'from blade line',
-      'from left miter slot',
-    ]);
-    const [near, far] = ['Near rail (before the blade)', 'Far rail (behind the blade)'];
-    expect(across(sheet, `${near}, front edge`)).toEqual(['3 15/32" left', '1 17/32" right']);
-    expect(across(sheet, `${near}, back edge`)).toEqual(['10 13/32" right', '15 13/32" right']);
-    expect(across(sheet, `${far}, front edge`)).toEqual(['8 3/32" left', '3 3/32" left']);
-    expect(across(sheet, `${far}, back edge`)).toEqual(['5 25/32" right', '10 25/32" right']);
-    expect(beside(sheet, 'Between the faces of the rails')).toContain('4"');
+    expect(across(sheet, 'Rail, edge')).toEqual(['from blade line', 'from left miter slot']);
+    // Each with its side in words and an arrow.
+    expect(across(sheet, 'Near, front')).toEqual(['← 3 15/32" left', '→ 1 17/32" right']);
+    expect(across(sheet, 'Near, back')).toEqual(['→ 10 13/32" right', '→ 15 13/32" right']);
+    expect(across(sheet, 'Far, front')).toEqual(['← 8 3/32" left', '← 3 3/32" left']);
+    expect(across(sheet, 'Far, back')).toEqual(['→ 5 25/32" right', '→ 10 25/32" right']);
+    expect(beside(sheet, 'Between the faces of the rails')).toBe('4"');
     // (10 + 14) / cos 30 = 27.7128, and 4 in of lip at each end.
-    expect(beside(sheet, 'Rail length, 4" to clamp each end')).toContain('35 23/32"');
+    expect(textsOf(sheet).join(' ')).toContain('4" to clamp each end: at least 35 23/32".');
   });
 
   test('gives the radius that smooths all of the cove, rounded down', async () => {
     const { sheet } = await setUpsOf(BY_HAND);
     // By hand: upright it is R sin² a = 5 sin² 30 = 1 1/4; see tests/core/cove/least-radius.test.ts.
-    expect(beside(sheet, 'Sanding dowel, at most')).toBe('1 1/4" radius');
+    expect(textsOf(sheet).join(' ')).toContain('Sanding dowel, at most 1 1/4" radius');
     expect(sayLeastRadius(1.3124, 'in')).toBe('1 1/4"');
     expect(sayLeastRadius(1.3125, 'in')).toBe('1 5/16"');
     expect(sayLeastRadius(1 / 17, 'in')).toBe('under 1/16"');
@@ -117,12 +113,9 @@ describe('A set-up page', () => {
   test('marks the side edges where a rail runs off the table', async () => {
     const shop = `${BY_HAND.shop}\ntable width,16`;
     const { sheet } = await setUpsOf({ ...BY_HAND, shop });
-    const far = 'Far rail (behind the blade)';
-    expect(across(sheet, `${far}, front edge`)).toEqual(['off the table at this edge']);
+    expect(across(sheet, 'Far, front')).toEqual(['off the table at this edge']);
     // By hand: y = -8 where x sin 30 = 2 - 8 cos 30, x = -9.8564.
-    expect(across(sheet, `${far}, left edge`)).toEqual([
-      '9 27/32" in front of the middle of the blade',
-    ]);
+    expect(across(sheet, "Far, left, from the blade's middle")).toEqual(['9 27/32" in front']);
   });
 
   test('marks no side edge of a table whose width is only assumed, and says what to give', async () => {
@@ -130,11 +123,9 @@ describe('A set-up page', () => {
     // (70 sin 30 + 2) / cos 30 = 42.72 to the right, past the widest tables' 36.
     const shop = BY_HAND.shop!.replace('table back,14', 'table back,70');
     const { sheet, plan } = await setUpsOf({ ...BY_HAND, shop });
-    expect(across(sheet, 'Near rail (before the blade), back edge')).toEqual([
-      'off the table at this edge',
-    ]);
+    expect(across(sheet, 'Near, back')).toEqual(['off the table at this edge']);
     const texts = textsOf(sheet);
-    expect(texts.filter((text) => /(left|right) edge/u.test(text))).toEqual([]);
+    expect(texts.filter((text) => /^(?:Near|Far), (?:left|right),/u.test(text))).toEqual([]);
     expect(texts.filter((text) => text.startsWith('No marks for the sides'))).toHaveLength(1);
     const cautions = plan.cautions.filter(({ code }) => code.startsWith('rails.'));
     expect(cautions.map(({ code }) => code)).toEqual(Array(2).fill('rails.off-usual-table'));
@@ -152,48 +143,50 @@ describe('A set-up page', () => {
   test('lists the passes from the first to the depth, a box to tick for each', async () => {
     const { sheet, plan } = await setUpsOf(BY_HAND);
     const heights = plan.profiles[0]!.setUp!.passHeights;
-    const heads = rowWith(sheet, 'No.');
-    const boxes = sheet.rows
-      .slice(heads)
-      .flatMap(({ cells }) => cells.filter((cell) => cell?.style === 'tick'));
+    const heads = sheet.rows.findIndex(({ cells }) => cells[6]?.value === 'Passes, to tick');
+    const rows = sheet.rows.slice(heads + 2);
+    const boxes = rows.flatMap(({ cells }) => cells.filter((cell) => cell?.style === 'tick'));
     expect(boxes).toHaveLength(heights.length);
-    // First pass 1/16, the last at the depth, 1 in.
-    expect(across(sheet, '1').slice(0, 2)).toEqual(['0.0625 in', '1/16"']);
-    const row = sheet.rows.find(({ cells }) => cells[6]?.value === String(heights.length));
-    const last = row!.cells.slice(6).filter((one) => typeof one?.value === 'string');
-    expect(last.map((one) => one?.value)).toEqual([String(heights.length), '1.0000 in', '1"']);
-    expect(last.every((one) => one?.style?.startsWith('rowStrong'))).toBe(true);
     // Down the first column, then on at the top of the second.
-    const numbers = (column: number): number[] =>
-      sheet.rows.slice(heads + 1).flatMap(({ cells }) => {
-        const number = Number(cells[column]?.value ?? NaN);
-        return Number.isNaN(number) ? [] : [number];
-      });
-    expect([...numbers(0), ...numbers(6)]).toEqual(heights.map((_, at) => at + 1));
+    const passes = [6, 9].flatMap((column) =>
+      rows.flatMap(({ cells }) => {
+        const number = cells[column]?.value;
+        return /^\d+$/u.test(String(number)) ? [[number, cells[column + 1]]] : [];
+      }),
+    );
+    expect(passes.map(([number]) => number)).toEqual(heights.map((_, at) => String(at + 1)));
+    // First pass 1/16, the last at the depth, 1 in, in bold.
+    expect(passes[0]![1]).toEqual({ value: '1/16"', style: 'passRight' });
+    expect(passes.at(-1)![1]).toEqual({ value: '1"', style: 'figureRight' });
   });
 
   test('says what the rounded setting cuts, and that an exact one changes nothing', async () => {
     const { sheet } = await setUpsOf(BY_HAND);
-    expect(
-      across(sheet, '30° from the blade line (60° from the front edge), tilt 0° from upright'),
-    ).toEqual(['3.0000 in, no change', '0.0000 in, no change']);
+    const said = textsOf(sheet).join(' ');
+    expect(said).toContain(
+      'Set by the scales of this saw: 30° from the blade line (60° from the front edge), tilt 0° from upright. The cove is then 3.0000 in wide (no change) and 0.0000 in off center (no change).',
+    );
     // By hand: 6 sin 30.5 = 6 * 0.507538 = 3.0452, so 0.0452 more for half a degree.
-    expect(across(sheet, 'Half a degree more approach')).toEqual(['0.0452 in more', 'no change']);
+    expect(said).toContain(
+      'half a degree more approach: width 0.0452 in more, off center no change',
+    );
   });
 
   test('tells the side to which the blade leans and the deep side, left and right', async () => {
     const demo = folderTables(DEMO_FOLDER);
     const left = await setUpsOf(demo);
-    expect(beside(left.sheet, 'Tilt of the blade, from upright')).toContain('its top to the left');
-    expect(beside(left.sheet, 'Feed, front to back')).toBe(
-      'left to right, deep side at the far rail',
-    );
+    const saw = ({ sheet }: typeof left): string[] =>
+      textsOf(sheet).filter((text) => /^(?:Tilt of the blade|Feed, front to back)/u.test(text));
+    expect(saw(left).slice(0, 2)).toEqual([
+      'Tilt of the blade, from upright, its top to the left',
+      'Feed, front to back: left to right, deep side at the far rail',
+    ]);
     const shop = demo.shop!.replace('tilt side,left', 'tilt side,right');
     const right = await setUpsOf({ ...demo, shop });
-    expect(beside(right.sheet, 'Tilt of the blade, from upright')).toContain(
-      'its top to the right',
-    );
-    expect(beside(right.sheet, 'Feed, front to back')).toContain('right to left');
+    expect(saw(right).slice(0, 2)).toEqual([
+      'Tilt of the blade, from upright, its top to the right',
+      'Feed, front to back: right to left, deep side at the far rail',
+    ]);
   });
 
   test('gives miter and bevel for the corners that the runs have, and no others', async () => {

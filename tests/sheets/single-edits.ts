@@ -26,14 +26,18 @@ export interface Edit {
 
 const SAME_PIECES =
   'Pieces to cut: listed on Pieces, and those of them that Cutting cuts to the same length';
-const COUNTED = 'Pieces to cut: by room here, and listed on Pieces';
+const COUNTED = 'Pieces to cut: by room on Production, and listed on Pieces';
 const PLANNED =
   'Lengths that sticks and lumber are planned for, and on Pieces now (each times its No.)';
 const STICKS = 'Profiles: all, and those whose sticks on Cutting are as long as planned';
 const CREDIT = 'Offcuts kept (in): as credited, and on Cutting';
-const LUMBER = 'Lengths of lumber to pull and buy: here, and on Cutting';
+const LUMBER = 'Lengths of lumber to pull and buy: on Production, and on Cutting';
 const PICKS =
-  'Rows of lumber to pull or buy: all, and those with the same count here and on Cutting';
+  'Rows of lumber to pull or buy: all, and those with the same count on Production and on Cutting';
+
+/** Columns of Production, from 0: how many are bought, and the box of a step of the work. */
+const TO_BUY = 9;
+const DONE = 10;
 
 const numberOf = (cell: CellDescription | null | undefined): number => Number(cell?.value);
 
@@ -50,8 +54,14 @@ function lumberRow(workbook: WorkbookDescription): number {
   return rowWith(sheet, 'Lumber: what to pull from the rack, and what to buy') + 2;
 }
 
-function rateRow(workbook: WorkbookDescription, label: string, column = 5): number {
-  return rowWith(sheetOf(workbook, 'Production'), label, column);
+/** A rate of the shop on Office; its value stands two columns beside. */
+function rateRow(workbook: WorkbookDescription, label: string, column = 4): number {
+  return rowWith(sheetOf(workbook, 'Office'), label, column);
+}
+
+/** The first row of lumber's costs on Office. */
+function costRow(workbook: WorkbookDescription): number {
+  return rowWith(sheetOf(workbook, 'Office'), 'Lumber: what it costs as planned') + 2;
 }
 
 /** The first line of the client's first room. */
@@ -209,7 +219,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     typed: (book) => {
       const row = lumberRow(book);
       const { cells } = sheetOf(book, 'Production').rows[row]!;
-      return [[['Production', row, 7], numberOf(cells[7]) + 1]];
+      return [[['Production', row, TO_BUY], numberOf(cells[TO_BUY]) + 1]];
     },
     first: LUMBER,
     behind: true,
@@ -240,17 +250,17 @@ export const EDITS: Readonly<Record<string, Edit>> = {
     first: PICKS,
   },
   'the price of lumber': {
-    typed: (book) => [[['Production', lumberRow(book), 8], 99]],
+    typed: (book) => [[['Office', costRow(book), 7], 99]],
     first: 'Price: here, and on Client',
     behind: true,
   },
   'the hourly rate': {
-    typed: (book) => [[['Production', rateRow(book, 'Hourly rate ($)'), 7], 80]],
+    typed: (book) => [[['Office', rateRow(book, 'Hourly rate ($)'), 6], 80]],
     first: 'Price: here, and on Client',
     behind: true,
   },
   'the tax': {
-    typed: (book) => [[['Production', rateRow(book, 'Tax, %', 9), 11], 9]],
+    typed: (book) => [[['Office', rateRow(book, 'Tax, %', 7), 9], 9]],
     first: 'Price with tax: here, and on Client',
     behind: true,
   },
@@ -259,7 +269,7 @@ export const EDITS: Readonly<Record<string, Edit>> = {
       const row = clientLine(book);
       return [[['Client', row, 2], numberOf(sheetOf(book, 'Client').rows[row]?.cells[2]) + 2]];
     },
-    first: 'Pieces: here, and on Client',
+    first: 'Pieces: on Production, and on Client',
     behind: true,
   },
   'a price each on Client': {
@@ -283,8 +293,8 @@ export const EDITS: Readonly<Record<string, Edit>> = {
       }),
       [['Pieces', pieceRow(book, 5).row, PIECES_AT.done], 'No'],
       [['Pieces', pieceRow(book, 6).row, PIECES_AT.done], false],
-      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, 12], 'x'],
-      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 5, 12], '–'],
+      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 4, DONE], 'x'],
+      [['Production', rowWith(sheetOf(book, 'Production'), 'Order of work') + 5, DONE], '–'],
     ],
   },
 };

@@ -64,13 +64,13 @@ describe('A set-up page', () => {
   });
 
   test.each(['letter', 'a4'])(
-    'up a slope is one page of %s with its two drawings',
+    'up a slope is a page of %s with its two drawings, and one of its corners',
     async (paper) => {
       const sheet = await setUpsOf({
         ...crown('4 in 12'),
         shop: `Setting,Value\nhourly rate,60\ntable front,12\ntable back,15\npaper,${paper}`,
       });
-      expect(sheet.print.breaksAfter ?? []).toEqual([]);
+      expect(sheet.print.breaksAfter).toHaveLength(1);
       expect(sheet.drawings).toHaveLength(2);
       expect(checkDescription({ version: 1, title: 'crown', sheets: [sheet] })).toEqual([]);
     },

@@ -123,7 +123,7 @@ function addBehind(draft: SheetDraft, acrossSheets: PlanAnchors): void {
     PRICE.row({
       name: sum(`IF(${agrees},"","${BEHIND}")`, '', 'fact'),
       pieces: cell(null),
-      amount: sum(`IF(${agrees},"",${acrossSheets.at('priceOnProduction')})`, '', 'money'),
+      amount: sum(`IF(${agrees},"",${acrossSheets.at('priceOnOffice')})`, '', 'money'),
     }),
   );
   const name = PRICE.fixed('name', row);

@@ -229,7 +229,6 @@ export const SUMMARY = columns({
   cuts: right('Lengths'),
   sticksCut: right('Begun or cut', 2),
   lengthsCut: right('Lengths cut', 2),
-  lumber: quiet('Lumber'),
   // Under what lay-outs differ by, in their column.
   off: quiet('Less Pieces'),
   pieceLength: quiet(inUnit('Lengths')),

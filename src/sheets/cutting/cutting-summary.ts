@@ -1,7 +1,7 @@
 /** The end of the cutting sheet: a row a profile, summed up over its lay-outs, and what they come to. */
 import Fraction from 'fraction.js';
 import type { ProfilePlan } from '../../planning/job-plan.ts';
-import { money, total } from '../grammar/figures.ts';
+import { total } from '../grammar/figures.ts';
 import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, sum, type DraftCell } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
@@ -42,7 +42,6 @@ export function addSummary(cutting: CuttingDraft): void {
     cuts: added('cuts', 'totalWhole'),
     sticksCut: added('sticksCut', 'totalWhole'),
     lengthsCut: added('lengthsCut', 'totalWhole'),
-    lumber: added('lumber', 'total'),
     pieceLength: added('pieceLength', styles.total),
     off: cell(null, 'totalLabel'),
     sticksOff: cell(null, 'totalLabel'),
@@ -56,7 +55,6 @@ export function addSummary(cutting: CuttingDraft): void {
     acrossSheets.place('lengthOnCutting', here('stickLength'), planned);
   });
   const row = placeOf(places, -1);
-  acrossSheets.place('allLumberOnCutting', onSheet('cutting', SUMMARY.at('lumber', row)));
   acrossSheets.place('allLengthOnCutting', onSheet('cutting', SUMMARY.at('stickLength', row)));
   acrossSheets.place('allKeptOnCutting', onSheet('cutting', SUMMARY.at('keptLength', row)));
   const here = (column: 'sticks' | 'sticksCut' | 'lengthsCut'): string => SUMMARY.at(column, row);
@@ -82,7 +80,6 @@ interface Figures {
   readonly pieceLength: number;
   readonly sticksCut: number;
   readonly lengthsCut: number;
-  readonly lumber: number;
   /** Overlaps and spares are cut, but are no piece's. */
   readonly more: number;
 }
@@ -103,7 +100,6 @@ function figuresOf(planned: ProfilePlan, { plan }: CuttingDraft): Figures {
     pieceLength: numberIn(cut, unit),
     sticksCut: sticks.filter(({ isCut }) => isCut).length,
     lengthsCut: total(sticks.map(countCut)),
-    lumber: money(planned.byPlan.money.lumberCents),
     more: numberIn(cut.sub(tally.lengthNet), unit),
   };
 }
@@ -150,7 +146,6 @@ function rowOf(
       figure.lengthsCut,
       'rowWhole',
     ),
-    lumber: sum(() => acrossSheets.at('lumberOnProduction', planned), figure.lumber, 'rowDecimal'),
     pieceLength: sum(
       () => over((range) => `SUMPRODUCT(${range('times')},${range('length')})`),
       figure.pieceLength,

@@ -2,6 +2,9 @@
 import { FILLED_SHARE, MOST_BREAKS } from './page-size.ts';
 import type { SheetDraft } from './sheet-draft.ts';
 
+/** A title, a note, headings and two rows. */
+const HEADED_ROWS = 5;
+
 /**
  * Breaks pages before blocks of rows that would not fit on the page begun; a block longer than a page
  * is broken where the page is full.
@@ -28,8 +31,11 @@ export function layPages(
   blocks.forEach((first, at) => {
     const end = blocks[at + 1] ?? draft.next;
     const heights = Array.from({ length: end - first }, (_, row) => draft.pointsOf(first + row));
-    const high = heights.reduce((all, points) => all + points, 0);
-    if (first > 1 && used + high > most && high <= most) turn(first);
+    const sum = (some: readonly number[]): number => some.reduce((all, points) => all + points, 0);
+    const high = sum(heights);
+    // One longer than a page begins where its first rows have room with its headings.
+    const together = high <= most ? high : sum(heights.slice(0, HEADED_ROWS));
+    if (first > 1 && used + together > most) turn(first);
     heights.forEach((points, row) => {
       if (used > again && used + points > most) turn(first + row);
       used += points;

@@ -38,9 +38,30 @@ export const STYLES = {
   wrappedTitle: { bold: true, size: 16, color: INK, wrap: true },
   longTitle: { bold: true, size: 11, color: INK, wrap: true },
   subtitle: { italic: true, color: '4A5960' },
-  heading: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'left' },
-  headingRight: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'right' },
-  headingCenter: { bold: true, color: 'FFFFFF', fill: HEAD_FILL, wrap: true, align: 'center' },
+  heading: {
+    bold: true,
+    color: 'FFFFFF',
+    fill: HEAD_FILL,
+    wrap: true,
+    align: 'left',
+    border: 'hair',
+  },
+  headingRight: {
+    bold: true,
+    color: 'FFFFFF',
+    fill: HEAD_FILL,
+    wrap: true,
+    align: 'right',
+    border: 'hair',
+  },
+  headingCenter: {
+    bold: true,
+    color: 'FFFFFF',
+    fill: HEAD_FILL,
+    wrap: true,
+    align: 'center',
+    border: 'hair',
+  },
   section: { bold: true, size: 12, color: INK, fill: BAND },
   label: { bold: true, color: INK },
   // A label that may be long: with a currency in words, say.
@@ -103,6 +124,14 @@ export const STYLES = {
   stickDecimal: { bold: true, fill: BAND, align: 'right', format: '#,##0.00_)' },
   stickNumber: { bold: true, fill: BAND, align: 'right', format: '0.0###_)' },
   setting: { bold: true, size: 11, color: INK, wrap: true, border: 'hair' },
+  // What a saw is set to, read at arm's length: angles, heights and marks.
+  figure: { bold: true, size: 14, color: INK, wrap: true, border: 'hair' },
+  figureRight: { bold: true, size: 14, color: INK, border: 'hair', align: 'right' },
+  passRight: { size: 14, color: INK, border: 'hair', align: 'right' },
+  // What stands on a page to be looked up, not to be read from the saw.
+  small: { size: 9, wrap: true },
+  smallRow: { size: 9, wrap: true, border: 'hair' },
+  finePrint: { size: 8, wrap: true, color: INK },
 } as const satisfies Readonly<Record<string, CellStyle>>;
 
 export type StyleName = keyof typeof STYLES;

@@ -1,5 +1,11 @@
-/** The tables of the labor sheet, one below the other on one grid, each with its columns. */
-import { columns, gridFor, left, right } from '../grammar/columns.ts';
+/**
+ * The tables of the labor sheet, one below the other on one grid, each with its columns. The first of them
+ * are printed; money, and the counts that prices alone go by, stand beside these, on the screen.
+ */
+import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+
+/** How many of the columns are printed. */
+export const PRINTED = 8;
 
 /** Each row of Work that is in the price: what one takes. */
 export const RATES = columns({
@@ -7,7 +13,8 @@ export const RATES = columns({
   work: left('Work'),
   for: left('For'),
   per: left('Per'),
-  minutes: right('Minutes each; factor'),
+  minutes: right('Minutes, or factor'),
+  beside: bare(3),
   money: right(({ currency }) => `Each, beside the time (${currency})`),
 });
 
@@ -27,4 +34,4 @@ export const LINES = columns({
   allowedMoney: right(({ currency }) => `Beside the time by it (${currency})`),
 });
 
-export const GRID = gridFor([6, 24, 20, 15, 12, 12, 12, 12, 13, 13, 13, 13], [RATES, LINES]);
+export const GRID = gridFor([5, 18.5, 15, 12.5, 10, 8, 9.5, 9, 16, 20, 16, 18], [RATES, LINES]);

@@ -11,7 +11,7 @@ import { cell, sum, SheetDraft, type DraftCell, type SheetRow } from '../grammar
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayFor, type WorkLine, type WorkRow } from '../../planning/work/work-row.ts';
 import { allowedCountCell, countCell } from './count-formulas.ts';
-import { GRID, LINES, RATES } from './labor-columns.ts';
+import { GRID, LINES, PRINTED, RATES } from './labor-columns.ts';
 import { NO_LINES, sayNotIncluded, saySubtitle, SECTIONS, WHOLE_JOB } from './labor-words.ts';
 
 /** A row of Work with whose it is, its lines as planned and by the allowance; the whole job's has no plan of a profile. */
@@ -31,11 +31,10 @@ export function draftLabor(
   acrossSheets: PlanAnchors,
 ): { readonly finish: () => SheetDescription } {
   const { shop } = plan.job;
-  const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.labor, GRID, true, PRINTED);
   draft.spread('Labor', 'title');
-  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, GRID.length - 1]);
+  addVerdict(draft, () => acrossSheets.at('verdictOnProduction'), [0, PRINTED - 1]);
   draft.spread(saySubtitle(shop), 'note');
-  draft.blank();
   const lines: OwnLine[] = [
     ...plan.profiles.flatMap((planned) => linesOf(planned, plan.job.work)),
     ...plan.jobWork.lines.map((line) => ({ row: line.row, factor: line.factor, line })),
@@ -52,17 +51,16 @@ export function draftLabor(
   for (const own of lines) addLine(draft, own, plan, rates, acrossSheets);
   if (lines.length === 0) draft.put(LINES.sparseRow({ work: cell(NO_LINES, 'row') }));
   addTotals(draft, lines, first);
-  draft.blank();
   const not = sayNotIncluded(plan.job);
   if (not.length > 0) {
     begin();
     draft.spread(SECTIONS.without, 'section');
     for (const one of not) draft.spread(one, 'wrapped');
   }
-  layPages(draft, blocks, roomForRows(shop.paper, GRID, 'landscape'));
+  layPages(draft, blocks, roomForRows(shop.paper, GRID.slice(0, PRINTED)));
   return {
     finish: () =>
-      draft.finish({ paper: shop.paper, orientation: 'landscape', footer: SHEET_NAMES.labor }),
+      draft.finish({ paper: shop.paper, orientation: 'portrait', footer: SHEET_NAMES.labor }),
   };
 }
 
@@ -108,12 +106,12 @@ function addRates(
         for: cell(sayFor(row), 'row'),
         per: cell(word, 'row'),
         minutes: cell(inUnit(row.minutes, holds), 'rowNumber'),
+        beside: null,
         money: cell(inUnit(row.money, holds), 'rowNumber'),
       }),
     );
   }
   if (rates.size === 0) draft.put(RATES.sparseRow({ work: cell(NO_LINES, 'row') }));
-  draft.blank();
   return rates;
 }
 

@@ -11,7 +11,7 @@ const BASIS_SAYS: Readonly<Record<PriceBasis, string>> = {
 };
 
 export function saySubtitle({ priceBasis }: Pick<Job['shop'], 'priceBasis'>): string {
-  return `For the office. Each hour of the price is a line here: how many of what, times the minutes each. Change the minutes of a kind of work, and hours and prices follow on Production. The counts are those of the other sheets; what each is, the How to sheet says. ${BASIS_SAYS[priceBasis]}`;
+  return `Each hour of the price is a line: how many of what, times the minutes each. Change these, and hours and prices follow on Production and Office. ${BASIS_SAYS[priceBasis]}`;
 }
 
 export const SECTIONS = {

@@ -16,6 +16,7 @@ import {
 import { FOOT, numberIn } from '../words/print-length.ts';
 import { PRICE_LINES } from '../words/price-lines.ts';
 import { sayStock } from '../words/say-stock.ts';
+import type { OfficeAnchors } from './office-anchors.ts';
 import { ALLOWED, BASES, SPENT } from './office-columns.ts';
 import { laborFormula } from './office-terms.ts';
 import {
@@ -34,7 +35,12 @@ const BASIS_OF: Readonly<Record<Column, PriceBasis>> = { allowed: 'allowance', p
 /** Where a profile's lumber and labor stand, by the one and the other. */
 type Spent = Readonly<Record<'lumber' | 'labor', Readonly<Record<Column, string>>>>;
 
-export function addBases(draft: SheetDraft, plan: JobPlan, acrossSheets: PlanAnchors): void {
+export function addBases(
+  draft: SheetDraft,
+  plan: JobPlan,
+  acrossSheets: PlanAnchors,
+  onThisSheet: OfficeAnchors,
+): void {
   const { profiles, job } = plan;
   if (profiles.length === 0) return;
   draft.spread(SECTIONS.bases, 'section');
@@ -50,7 +56,7 @@ export function addBases(draft: SheetDraft, plan: JobPlan, acrossSheets: PlanAnc
     addSpent(draft, plan, planned, lumber[at] ?? '', acrossSheets),
   );
   draft.blank();
-  addPrices(draft, plan, spent, acrossSheets);
+  addPrices(draft, plan, spent, acrossSheets, onThisSheet);
   draft.blank();
 }
 
@@ -106,7 +112,7 @@ function addSpent(
   const labor = (column: Column): (() => string) => {
     const { work } = column === 'allowed' ? byAllowance : byPlan;
     return BASIS_OF[column] === shop.priceBasis
-      ? () => acrossSheets.at('moneyOnProduction', planned).labor
+      ? () => acrossSheets.at('moneyOnOffice', planned).labor
       : () => `ROUND(${laborFormula(work, acrossSheets)},2)`;
   };
   draft.put(
@@ -123,7 +129,7 @@ function addSpent(
       laborPlanned: sum(labor('planned'), money(byPlan.money.laborCents), 'rowDecimal'),
       lumberAllowed: sum(lumber, money(byAllowance.money.lumberCents), 'rowDecimal'),
       lumberPlanned: sum(
-        () => `${acrossSheets.at('lumberOnProduction', planned)}-${credit}`,
+        () => `${acrossSheets.at('lumberOnOffice', planned)}-${credit}`,
         money(byPlan.money.lumberCents) - credit,
         'rowDecimal',
       ),
@@ -150,6 +156,7 @@ function addPrices(
   plan: JobPlan,
   spent: readonly Spent[],
   acrossSheets: PlanAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
   const { profiles, jobWork, job } = plan;
   const { shop } = job;
@@ -182,19 +189,15 @@ function addPrices(
     put(planned.profile.name, (column) => ({
       formula:
         BASIS_OF[column] === shop.priceBasis
-          ? () => acrossSheets.at('moneyOnProduction', planned).price
+          ? () => acrossSheets.at('moneyOnOffice', planned).price
           : () =>
-              priceFormula(
-                own.lumber[column],
-                own.labor[column],
-                acrossSheets.at('ratesOnProduction'),
-              ),
+              priceFormula(own.lumber[column], own.labor[column], acrossSheets.at('ratesOnOffice')),
       cents: (column === 'allowed' ? planned.byAllowance : planned.byPlan).money.priceCents,
     }));
   });
   if (jobWork.money !== undefined) {
     const { priceCents: cents } = jobWork.money;
-    put(WHOLE_JOB, () => ({ formula: () => acrossSheets.at('jobPriceOnProduction'), cents }));
+    put(WHOLE_JOB, () => ({ formula: () => acrossSheets.at('jobPriceOnOffice'), cents }));
   }
   const last = draft.next - 1;
   const totals = { allowed: totalsBy(plan, 'allowance'), planned: totalsBy(plan, 'plan') };
@@ -206,7 +209,7 @@ function addPrices(
     }),
     'total',
   );
-  const rates = () => acrossSheets.at('ratesOnProduction');
+  const rates = () => acrossSheets.at('ratesOnOffice');
   const toLeast = put(PRICE_LINES.toMinimum, (column) => ({
     formula: () => toMinimumFormula(BASES.at(column, lines), rates().minimumCharge),
     cents: totals[column].toMinimumCents,
@@ -221,7 +224,7 @@ function addPrices(
     formula: () => roundingFormula(exact(column), rates().rounding),
     cents: totals[column].roundingCents,
   }));
-  put(
+  const ofJob = put(
     SECTIONS.jobPrice,
     (column) => ({
       formula: `ROUND(${exact(column)}+${BASES.at(column, rounded)},2)`,
@@ -229,4 +232,5 @@ function addPrices(
     }),
     'total',
   );
+  onThisSheet.place('total moreByPlan', BASES.at('more', ofJob));
 }

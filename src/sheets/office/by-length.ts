@@ -35,7 +35,7 @@ export function addLengths(
   if (profiles.length === 0) draft.put(LENGTHS.sparseRow({ profile: cell(NONE.lengths, 'row') }));
   const ofJob = jobWork.money?.priceCents ?? 0;
   if (jobWork.money !== undefined) {
-    const price = sum(() => acrossSheets.at('jobPriceOnProduction'), money(ofJob), 'rowDecimal');
+    const price = sum(() => acrossSheets.at('jobPriceOnOffice'), money(ofJob), 'rowDecimal');
     draft.put(LENGTHS.sparseRow({ profile: cell(WHOLE_JOB, 'rowStrong'), price }));
   }
   const prices = profiles.map((one) => one.money.priceCents);
@@ -72,7 +72,7 @@ function addProfile(
     isKnown ? sum(formula, value, 'rowDecimal') : cell(null, 'row');
   const isLong = more !== undefined;
   const moreFormula = (): string => {
-    const { lumber, offcutCredit } = acrossSheets.at('moneyOnProduction', planned);
+    const { lumber, offcutCredit } = acrossSheets.at('moneyOnOffice', planned);
     const material = `(${lumber}+${offcutCredit})*${terms.material}`;
     const labor = `(${laborFormula(growingLines(planned), acrossSheets)})*${terms.labor}`;
     return `ROUND((${material}+${labor})/${at('long')}*${terms.more},2)`;
@@ -87,7 +87,7 @@ function addProfile(
         long,
         'rowDecimal',
       ),
-      price: sum(() => acrossSheets.at('moneyOnProduction', planned).price, price, 'rowDecimal'),
+      price: sum(() => acrossSheets.at('moneyOnOffice', planned).price, price, 'rowDecimal'),
       perLong: figure(isLong, `${at('price')}/${at('long')}`, price / long),
       withoutSetUp: figure(
         isLong,

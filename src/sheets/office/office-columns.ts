@@ -2,13 +2,67 @@
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
+/** The head's lists, side by side: labels and what belongs to them. */
+export const HEAD = columns({
+  total: bare(2),
+  totalValue: bare(),
+  besideTotals: bare(),
+  rate: bare(2),
+  rateValue: bare(),
+  price: bare(2),
+  priceValue: bare(),
+});
+
+/** By profile: from lumber and labor to the price. */
+export const MONEY = columns({
+  profile: left('Molding'),
+  hours: right('Hours'),
+  lumber: right(({ currency }) => `Lumber (${currency})`),
+  offcutCredit: right(({ currency }) => `Offcut credit (${currency})`),
+  labor: right(({ currency }) => `Labor (${currency})`),
+  overhead: right(({ currency }) => `Overhead (${currency})`),
+  cost: right(({ currency }) => `Cost (${currency})`),
+  contingency: right(({ currency }) => `Contingency (${currency})`),
+  markup: right(({ currency }) => `Markup (${currency})`),
+  price: right(({ currency }) => `Price (${currency})`),
+});
+
+/** What is pulled and bought, and what it costs. */
+export const LUMBER = columns({
+  for: left('For'),
+  stockOf: left('Stock of', 2),
+  what: left('What', 3),
+  count: right('How many'),
+  each: right(({ currency }) => `Each (${currency})`),
+  cost: right(({ currency }) => `Cost (${currency})`),
+});
+
+/** What each profile bears of lumber that several have in common. */
+export const SHARES = columns({ profile: bare(8), share: bare() });
+
+/** A line for each profile of each room. */
+export const LINES = columns({
+  line: right('Line'),
+  room: left('Room', 3),
+  profile: left('Molding', 3),
+  price: right(({ currency }) => `Price (${currency})`),
+});
+
+/** What must agree between the sheets: two figures each. */
+export const CHECKS = columns({
+  what: left('What', 5),
+  one: right('One', 2),
+  other: right('The other', 2),
+  verdict: left('Verdict'),
+});
+
 /** What the tables below go by: a label, its figure, and what it is. */
-export const TERMS = columns({ label: bare(2), figure: bare(), says: bare(5) });
+export const TERMS = columns({ label: bare(2), figure: bare(), says: bare(7) });
 
 /** What lumber comes to by the offcut allowance, a row a molding. */
 export const ALLOWED = columns({
   molding: left('Molding'),
-  stock: left('Priced by'),
+  stock: left('Priced by', 2),
   net: right('Net'),
   per: left('Of it'),
   allowance: right(({ allowanceOf = 'net' }) => `Allowed, % of ${allowanceOf}`),
@@ -104,7 +158,7 @@ export const PRICE_BARS = columns({
 /** What the job took, kind by kind. */
 export const HOURS = columns({
   name: left('Work', 2),
-  hours: left('Hours', 6),
+  hours: left('Hours', 8),
 });
 
 /** What that says of the minutes for one. */
@@ -112,13 +166,28 @@ export const RATES = columns({
   name: left('Work', 2),
   value: right('Learned'),
   note: left('How sure', 3),
-  home: left('To take it over', 2),
+  home: left('To take it over', 4),
 });
 
 export const GRID = gridFor(
-  [24, 11, 12, 11, 11, 11, 10, 11],
+  [17, 9, 12, 12, 12, 12, 12, 12, 12, 12],
   [
-    ...[TERMS, ALLOWED, SPENT, BASES, LENGTHS, OPENINGS, ROOMS, JOINTS],
+    ...[
+      HEAD,
+      MONEY,
+      LUMBER,
+      SHARES,
+      LINES,
+      CHECKS,
+      TERMS,
+      ALLOWED,
+      SPENT,
+      BASES,
+      LENGTHS,
+      OPENINGS,
+      ROOMS,
+      JOINTS,
+    ],
     ...[OPTIONS, DRIVERS, PRICE_BARS, HOURS, RATES],
   ],
 );

@@ -3,6 +3,7 @@ import type { Shop } from '../../planning/shop.ts';
 import { MORE_LENGTH, priceFactors } from '../../planning/unit-prices.ts';
 import type { WorkLine } from '../../planning/work/work-row.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { hoursOnLabor, moneyBeside } from '../hours-on-labor.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import { LONG_UNIT, numberIn } from '../words/print-length.ts';
 import { TERMS } from './office-columns.ts';
@@ -19,7 +20,7 @@ export function addTerms(draft: SheetDraft, shop: Shop, acrossSheets: PlanAnchor
     return TERMS.fixed('figure', row);
   };
   const factor = (markup: 'materialMarkup' | 'laborMarkup') => (): string => {
-    const rates = acrossSheets.at('ratesOnProduction');
+    const rates = acrossSheets.at('ratesOnOffice');
     const cost = `(1+${rates.overhead}/100)*(1+${rates.contingency}/100)`;
     return `(${cost}+${rates[markup]}/100)/(1-${rates.margin}/100)`;
   };
@@ -42,10 +43,6 @@ export function addTerms(draft: SheetDraft, shop: Shop, acrossSheets: PlanAnchor
 /** What lines of work cost as they stand on Labor, unrounded; 0 where there are none. */
 export function laborFormula(lines: readonly WorkLine[], acrossSheets: PlanAnchors): string {
   if (lines.length === 0) return '0';
-  const { hourlyRate } = acrossSheets.at('ratesOnProduction');
-  const hours = lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+');
-  const paid = lines
-    .filter(({ money }) => money > 0)
-    .map((line) => `+${acrossSheets.at('moneyOnLabor', line)}`);
-  return `(${hours})*${hourlyRate}${paid.join('')}`;
+  const { hourlyRate } = acrossSheets.at('ratesOnOffice');
+  return `(${hoursOnLabor(lines, acrossSheets)})*${hourlyRate}${moneyBeside(lines, acrossSheets)}`;
 }

@@ -3,9 +3,21 @@ import type { PriceBasis } from '../../planning/settings/money-settings.ts';
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 
 export const SUBTITLE =
-  'For the office: prices to quote from. All are parts of the moldings’ price, by the price basis of Shop. Minimum charge, delivery, what rounds the price up, and tax are of the whole job: they come on top, see Production.';
+  'For the office: prices to quote from. All are parts of the moldings’ price, by the price basis of Shop. Minimum charge, delivery, what rounds the price up, and tax are of the whole job: they come on top. Change a rate here, or minutes on Labor, and hours and prices follow.';
+
+export const HEADS = {
+  totals: 'The job comes to',
+  rates: 'Rates of the shop',
+  price: 'The price of the job',
+} as const;
 
 export const SECTIONS = {
+  money: 'By molding: lumber, labor and price',
+  lumber: 'Lumber: what it costs as planned',
+  borne: 'Lumber that each profile bears, as planned',
+  shares: 'Shares of the lumber that profiles have in common',
+  lines: 'By room and molding',
+  checks: 'What must agree',
   terms: 'What the price is made by',
   bases: 'By the plan and by the offcut allowance',
   spent: 'Lumber and labor by the one and the other',
@@ -53,6 +65,9 @@ export const LENGTHS_NOTE =
 export const OPENINGS_NOTE =
   'What Openings makes: casing, aprons, stools, each at its molding’s price by length. What openings take out of base or rails is not taken off here. Openings without pieces to cut are not counted.';
 
+export const LINES_NOTE =
+  'A line’s price is what its molding comes to up to it, by length, less what it came to before, so that prices round to the whole.';
+
 export const ROOMS_NOTE =
   'Walls are all of the room’s in Walls, along their whole length, trimmed or not; blank where they are not known.';
 
@@ -79,10 +94,22 @@ export const RANGE_SAYS: Readonly<Record<keyof typeof RANGE_LINES, string>> = {
   high: 'one job in ten comes to more',
 };
 
+export const SHARES_NOTE =
+  'What a row of boards costs goes by the widths of the strips that are cut from; what sticks cost, by their number.';
+
+/** Under the heading of money, where the price goes by the allowance. */
+export const BY_ALLOWANCE_NOTE =
+  'The price goes by the offcut allowance: lumber, without offcut credit, and labor are those that it comes to below and on Labor. Passes and hours are as planned.';
+
+export const CHECKS_NOTE =
+  'Figures of two sheets, or of two tables, that are come by in different ways. Where they differ, one was changed after planning and the other was not.';
+
 export const WHOLE_JOB = 'The whole job';
 export const TOGETHER = 'Together';
 
 export const NONE = {
+  money: 'Nothing is left to pay for.',
+  lumber: 'Nothing is needed.',
   lengths: 'Nothing is left to make.',
   openings: 'No opening has pieces to cut.',
   rooms: 'No room has pieces to cut.',

@@ -29,21 +29,21 @@ export const PIECES_HEADINGS = {
 
 /** As wide as a page lying on its side: what is read at arm's length keeps its size. */
 const PRINTED = {
-  number: sized(7, right('No.')),
+  number: sized(5.5, right('No.')),
   mark: sized(8, left('Mark')),
-  room: sized(14, left(PIECES_HEADINGS.room)),
-  run: sized(13, left(PIECES_HEADINGS.run)),
-  piece: sized(8, left(PIECES_HEADINGS.piece)),
-  profile: sized(13, left(PIECES_HEADINGS.profile)),
+  room: sized(12.5, left(PIECES_HEADINGS.room)),
+  run: sized(11.5, left(PIECES_HEADINGS.run)),
+  piece: sized(7, left(PIECES_HEADINGS.piece)),
+  profile: sized(11.5, left(PIECES_HEADINGS.profile)),
   length: sized(
     11,
     right(({ unit }) => `Cut length (${unit})`),
   ),
-  leftEnd: sized(14, left('Left end')),
-  rightEnd: sized(14, left('Right end')),
-  stick: sized(8, left('From stick')),
-  note: sized(12, left('Note')),
-  done: sized(6, left(PIECES_HEADINGS.done)),
+  leftEnd: sized(13, left('Left end')),
+  rightEnd: sized(13, left('Right end')),
+  stick: sized(7.5, left('From stick')),
+  note: sized(11.5, left('Note')),
+  done: sized(5.5, left(PIECES_HEADINGS.done)),
 };
 const PIECES = columns({
   ...PRINTED,

@@ -1,8 +1,6 @@
-/** The head of the production sheet: whether the sheets agree, totals, the shop's rates, what is ticked. */
+/** The head of the production sheet: whether the sheets agree, totals, what is ticked. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { ROUNDING_CENTS } from '../../planning/price-job.ts';
 import type { ColumnName } from '../grammar/columns.ts';
-import { money } from '../grammar/figures.ts';
 import { lengthStyles } from '../grammar/length-styles.ts';
 import {
   cell,
@@ -11,13 +9,13 @@ import {
   type SheetDraft,
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
-import { addVerdict } from '../agreement.ts';
+import { addVerdict, verdictFormula } from '../agreement.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayStamp, type Stamp } from '../stamp.ts';
 import { numberIn } from '../words/print-length.ts';
 import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { countDone, countLengths, type LengthCount } from '../cut-so-far.ts';
-import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
+import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
 import { sayHead, UNKNOWN } from './production-words.ts';
 
@@ -27,7 +25,6 @@ type Line = readonly [label: string, value: DraftCell];
 /** The lists: where their labels stand, and what belongs to them. */
 const PLACES = [
   ['total', 'totalValue'],
-  ['rate', 'rateValue'],
   ['ticked', 'tickedValue'],
 ] as const;
 
@@ -39,7 +36,7 @@ export function addHeader(
   stamp?: Stamp,
 ): void {
   draft.spread(SHEET_NAMES.production, 'title');
-  const verdict = addVerdict(draft, () => onThisSheet.at('verdict'), [
+  const verdict = addVerdict(draft, () => verdictFormula(acrossSheets.at('verdictsOnOffice')), [
     HEAD.start('total'),
     HEAD.width - 1,
   ]);
@@ -49,32 +46,10 @@ export function addHeader(
     draft.spread(sayStamp(stamp, plan.job.shop.decimalSign), 'quietLabel');
   }
   draft.blank();
-  const ticked = tickedOf(plan, acrossSheets);
-  const lists = [
-    totalsOf(plan, acrossSheets, onThisSheet),
-    ratesOf(plan, onThisSheet, draft.next),
-    [...ticked, ...priceOf(plan, onThisSheet, draft.next + ticked.length)],
-  ];
-  lendRates(acrossSheets, onThisSheet);
+  const lists = [totalsOf(plan, acrossSheets, onThisSheet), tickedOf(plan, acrossSheets)];
   const most = Math.max(...lists.map((lines) => lines.length));
   for (let at = 0; at < most; at++) draft.put(headRow(lists.map((lines) => lines[at])));
   draft.blank();
-}
-
-/** The rates that other sheets' formulas go by. */
-function lendRates(acrossSheets: PlanAnchors, onThisSheet: ProductionAnchors): void {
-  const at = (name: RateName): string => onSheet('production', onThisSheet.at(name));
-  acrossSheets.place('ratesOnProduction', {
-    hourlyRate: at('hourlyRate'),
-    overhead: at('overhead'),
-    contingency: at('contingency'),
-    materialMarkup: at('materialMarkup'),
-    laborMarkup: at('laborMarkup'),
-    margin: at('margin'),
-    minimumCharge: at('minimumCharge'),
-    delivery: at('delivery'),
-    rounding: at('rounding'),
-  });
 }
 
 /** A line of each list, or none where a list has ended. */
@@ -136,59 +111,7 @@ function totalsOf(
     ],
     ['Passes over the blade', sum(late('passes'), totals.passes, 'whole')],
     ['Hours', sum(late('hours'), totals.hours, 'decimal')],
-    [`Cost (${totals.currency})`, sum(late('cost'), money(totals.costCents), 'money')],
-    [`Price (${totals.currency})`, sum(late('price'), money(totals.priceCents), 'money')],
-    [
-      `Price with tax (${totals.currency})`,
-      sum(late('priceWithTax'), money(totals.priceCents) + money(totals.taxCents), 'total'),
-    ],
   ];
-}
-
-/** @param top The row on which the column begins. */
-function ratesOf(plan: JobPlan, onThisSheet: ProductionAnchors, top: number): Line[] {
-  const { shop } = plan.job;
-  const rates: readonly Rate[] = [
-    ['hourlyRate', `Hourly rate (${shop.currency})`, cell(shop.hourlyRate, 'money')],
-    ['overhead', 'Overhead, % of the rest', cell(shop.overhead, 'number')],
-    ['contingency', 'Contingency, % of cost', cell(shop.contingency, 'number')],
-    ['materialMarkup', 'Markup on material, %', cell(shop.materialMarkup, 'number')],
-    ['laborMarkup', 'Markup on labor, %', cell(shop.laborMarkup, 'number')],
-    ['margin', 'Margin, % of price', cell(shop.margin, 'number')],
-  ];
-  return rateLines('Rates of the shop', rates, 'rateValue', top, onThisSheet);
-}
-
-/** What makes the price of the whole job. @param top The row on which it begins. */
-function priceOf({ job }: JobPlan, onThisSheet: ProductionAnchors, top: number): Line[] {
-  const { shop } = job;
-  const rates: readonly Rate[] = [
-    ['minimumCharge', `Minimum charge (${shop.currency})`, cell(shop.minimumCharge, 'money')],
-    ['delivery', `Delivery (${shop.currency})`, cell(shop.delivery, 'money')],
-    [
-      'rounding',
-      `Price up to the next (${shop.currency})`,
-      cell(money(ROUNDING_CENTS[shop.priceRounding]), 'money'),
-    ],
-    ['tax', 'Tax, %', cell(shop.tax, 'number')],
-    ['taxOn', 'Tax on: all, material, none', cell(shop.taxOn, 'whole')],
-  ];
-  return rateLines('The price of the job', rates, 'tickedValue', top, onThisSheet);
-}
-
-type Rate = readonly [name: RateName, label: string, value: DraftCell];
-
-function rateLines(
-  heading: string,
-  rates: readonly Rate[],
-  column: 'rateValue' | 'tickedValue',
-  top: number,
-  onThisSheet: ProductionAnchors,
-): Line[] {
-  rates.forEach(([name], at) => {
-    onThisSheet.place(name, HEAD.fixed(column, top + 1 + at));
-  });
-  return [[heading, null], ...rates.map(([, label, value]): Line => [label, value])];
 }
 
 /** How far the work is, by the boxes of the other sheets. */

@@ -47,7 +47,7 @@ export function addOrder(
     sayTicked(0, steps.length, ' done'),
     'totalLabel',
   );
-  const together = { work: cell('Together', 'totalLabel'), hours: added, see: ticked };
+  const together = { work: cell('Together', 'totalLabel'), how: ticked, hours: added };
   draft.put(ORDER.loose(together, cell(null, 'totalLabel')));
   onThisSheet.place('total hoursInOrder', ORDER.at('hours', row));
   draft.blank();

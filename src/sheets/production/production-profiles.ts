@@ -1,8 +1,9 @@
-/** What is to make, by profile: pieces, sticks, lengths and board feet. */
+/** What is to make, by profile: pieces, sticks, lengths, board feet, passes and hours. */
 import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { ExactInches } from '../../core/units/length.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { soldThickness } from '../../planning/tally.ts';
+import { hoursOf } from '../../planning/work/hours.ts';
 import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
 import {
@@ -13,9 +14,10 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
+import { hoursOnLabor } from '../hours-on-labor.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
-import { numberIn } from '../words/print-length.ts';
+import { LONG_UNIT, numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
 import {
@@ -25,6 +27,7 @@ import {
   SECTIONS,
   SOLD_BY_LENGTH,
   UNKNOWN,
+  WHOLE_JOB,
 } from './production-words.ts';
 import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
 
@@ -37,9 +40,16 @@ type Lent =
   | 'piecesOnProduction'
   | 'boardFeetOnProduction'
   | 'allowedFeetOnProduction'
-  | 'allowanceOnProduction';
+  | 'allowanceOnProduction'
+  | 'hoursOnProduction';
 type Lender =
-  'length' | 'stickLength' | 'pieces' | 'boardFeet' | 'boardFeetWithAllowance' | 'allowance';
+  | 'length'
+  | 'stickLength'
+  | 'pieces'
+  | 'boardFeet'
+  | 'boardFeetWithAllowance'
+  | 'allowance'
+  | 'hours';
 
 type QuantityFactor = 'thickness' | 'blankWidth' | 'length' | 'boardFeet' | 'allowance';
 
@@ -64,9 +74,11 @@ export function addProfiles(
     lend('piecesOnProduction', 'pieces');
     lend('boardFeetOnProduction', 'boardFeet');
     lend('allowanceOnProduction', 'allowance');
+    lend('hoursOnProduction', 'hours');
     lend('allowedFeetOnProduction', 'boardFeetWithAllowance');
     draft.put(profileRow(plan, planned, index + 1, styles, acrossSheets, onThisSheet));
   });
+  addJobWork(draft, plan, acrossSheets);
   if (plan.profiles.length === 0)
     draft.put(QUANTITIES.loose({ profile: cell(NOTHING.make, 'row') }));
   addTotals(draft, plan, first, styles, onThisSheet);
@@ -122,12 +134,19 @@ function profileRow(
     return `SUMIF(${numbers},${at('number')},${ROOMS.rowsOf(column, ...rows)})`;
   };
   const length = numberIn(tally.lengthBought, unit);
+  const long = numberIn(tally.lengthNet, unit) / LONG_UNIT[unit].holds;
   return QUANTITIES.row({
     number: cell(number, 'rowWhole'),
     profile: cell(profile.name, 'rowStrong'),
     make: cell(MAKES[profile.make], 'row'),
     pieces: sum(ofLines('pieces'), tally.pieces, 'rowWhole'),
     sticks: sum(() => acrossSheets.at('sticksOnCutting', planned), tally.sticks, 'rowWhole'),
+    long: sum(`${at('length')}/${LONG_UNIT[unit].holds}`, long, 'rowDecimal'),
+    passes:
+      profile.make === 'buy'
+        ? cell(null, 'rowWhole')
+        : sum(() => onThisSheet.at('passesInOrder', planned), tally.passes, 'rowWhole'),
+    hours: sum(() => onThisSheet.at('hoursInOrder', planned), hoursOf(tally.hours), 'rowDecimal'),
     length: sum(ofLines('length'), numberIn(tally.lengthNet, unit), styles.net.row),
     stickLength: sum(() => acrossSheets.at('lengthOnCutting', planned), length, styles.sticks.row),
     allowance: cell(tally.offcutAllowancePercent, 'rowNumber'),
@@ -155,6 +174,26 @@ function profileRow(
   });
 }
 
+/** Work for the whole job: a row without a number, where there is any. */
+function addJobWork(
+  draft: SheetDraft,
+  { jobWork: { lines, hours } }: JobPlan,
+  acrossSheets: PlanAnchors,
+): void {
+  if (lines.length === 0) {
+    acrossSheets.place('jobHoursOnProduction', '0');
+    return;
+  }
+  const row = draft.put(
+    QUANTITIES.sparseRow({
+      profile: cell(WHOLE_JOB, 'rowStrong'),
+      hours: sum(() => hoursOnLabor(lines, acrossSheets), hours, 'rowDecimal'),
+    }),
+  );
+  const at = onSheet('production', QUANTITIES.at('hours', row));
+  acrossSheets.place('jobHoursOnProduction', at);
+}
+
 /** A profile with stock of its own has the sum of what is pulled and bought; else its share, a number. */
 function boughtCell(
   plan: JobPlan,
@@ -179,7 +218,7 @@ function figureCell(formula: string, value: number | undefined): DraftCell {
 
 function addTotals(
   draft: SheetDraft,
-  { profiles, job }: JobPlan,
+  { profiles, job, jobWork, totals }: JobPlan,
   first: number,
   styles: Styles,
   onThisSheet: ProductionAnchors,
@@ -194,36 +233,42 @@ function addTotals(
       | 'stickLength'
       | 'boardFeet'
       | 'boardFeetWithAllowance'
-      | 'boardFeetBought',
+      | 'boardFeetBought'
+      | 'passes'
+      | 'hours',
     name: TotalName,
     style: StyleName,
-    value: (tally: ProfilePlan['tally']) => number,
+    value: (one: ProfilePlan) => number,
+    ofJob = 0,
   ): DraftCell => {
     onThisSheet.place(`total ${name}`, QUANTITIES.at(column, row));
-    const sums = total(profiles.map((one) => value(one.tally)));
-    return QUANTITIES.sumCell(column, [first, row - 1], sums, style);
+    return QUANTITIES.sumCell(column, [first, row - 1], total(profiles.map(value)) + ofJob, style);
   };
   const { net, sticks } = styles;
+  const long = numberIn(totals.lengthNet, unit) / LONG_UNIT[unit].holds;
   const together = {
     profile: cell('Together', 'totalLabel'),
-    pieces: added('pieces', 'pieces', 'totalWhole', (tally) => tally.pieces),
-    sticks: added('sticks', 'sticks', 'totalWhole', (tally) => tally.sticks),
-    length: added('length', 'lengthNet', net.total, (tally) => numberIn(tally.lengthNet, unit)),
-    stickLength: added('stickLength', 'lengthBought', sticks.total, (tally) =>
-      numberIn(tally.lengthBought, unit),
-    ),
-    boardFeet: added('boardFeet', 'boardFeetNet', 'total', (tally) => tally.boardFeetNet ?? 0),
+    pieces: added('pieces', 'pieces', 'totalWhole', ({ tally }) => tally.pieces),
+    sticks: added('sticks', 'sticks', 'totalWhole', ({ tally }) => tally.sticks),
+    long: sum(`${QUANTITIES.at('length', row)}/${LONG_UNIT[unit].holds}`, long, 'total'),
+    boardFeet: added('boardFeet', 'boardFeetNet', 'total', ({ tally }) => tally.boardFeetNet ?? 0),
     boardFeetWithAllowance: added(
       'boardFeetWithAllowance',
       'boardFeetWithAllowance',
       'total',
-      (tally) => tally.boardFeetWithAllowance ?? 0,
+      ({ tally }) => tally.boardFeetWithAllowance ?? 0,
     ),
     boardFeetBought: added(
       'boardFeetBought',
       'boardFeetBought',
       'total',
-      (tally) => tally.boardFeetBought ?? 0,
+      ({ tally }) => tally.boardFeetBought ?? 0,
+    ),
+    passes: added('passes', 'passes', 'totalWhole', ({ tally }) => tally.passes),
+    hours: added('hours', 'hours', 'total', ({ tally }) => hoursOf(tally.hours), jobWork.hours),
+    length: added('length', 'lengthNet', net.total, ({ tally }) => numberIn(tally.lengthNet, unit)),
+    stickLength: added('stickLength', 'lengthBought', sticks.total, ({ tally }) =>
+      numberIn(tally.lengthBought, unit),
     ),
   };
   draft.put(QUANTITIES.loose(together, cell(null, 'totalLabel')));

@@ -15,7 +15,7 @@ import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
-import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
+import { QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
 
@@ -31,7 +31,6 @@ const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
   length: 'lengthByRoom',
   boardFeet: 'boardFeetByRoom',
   hours: 'hoursByRoom',
-  price: 'priceByRoom',
 };
 
 export interface RoomTable {
@@ -56,18 +55,20 @@ export function addRooms(
     plan.job.shop.unit,
   );
   const first = draft.next;
-  const facts: RoomFacts = { plan, styles, acrossSheets, onThisSheet };
+  const facts: RoomFacts = { plan, first, styles, acrossSheets, onThisSheet };
   const rooms = addLines(draft, lines, facts);
   const rows = [first, draft.next - 1] as const;
   onThisSheet.place('roomRows', rows);
   if (lines.length === 0) draft.put(ROOMS.loose({ room: cell(NOTHING.make, 'row') }));
-  addTotals(draft, lines, rows, styles, onThisSheet);
+  addTotals(draft, lines, rows, styles, plan.job.shop.unit, onThisSheet);
   return { heads, rooms };
 }
 
 /** What rows of lines go by. */
 interface RoomFacts {
   readonly plan: JobPlan;
+  /** The table's first row. */
+  readonly first: number;
   readonly styles: LengthStyles;
   readonly acrossSheets: PlanAnchors;
   readonly onThisSheet: ProductionAnchors;
@@ -75,22 +76,14 @@ interface RoomFacts {
 
 /** Each room's row, then its lines; gives the rooms' rows. */
 function addLines(draft: SheetDraft, lines: readonly Line[], facts: RoomFacts): number[] {
-  const before = new Map<Line['planned'], number>();
   const rooms: number[] = [];
   for (let from = 0; from < lines.length;) {
     const room = lines[from]?.line.room ?? '';
     let to = from;
     while (lines[to]?.line.room === room) to += 1;
     const some = lines.slice(from, to);
-    const row = draft.put(roomRow(room, some, draft.next, facts.styles));
-    const price = onSheet('production', ROOMS.at('price', row));
-    facts.acrossSheets.place('roomPriceOnProduction', price, some[0]?.line);
-    rooms.push(row);
-    for (const line of some) {
-      const row = draft.next;
-      draft.put(lineRow(line, row, before.get(line.planned), facts));
-      before.set(line.planned, row);
-    }
+    rooms.push(draft.put(roomRow(room, some, draft.next, facts.styles, facts.plan.job.shop.unit)));
+    for (const line of some) draft.put(lineRow(line, draft.next, facts));
     from = to;
   }
   return rooms;
@@ -102,54 +95,57 @@ function roomRow(
   lines: readonly Line[],
   row: number,
   styles: LengthStyles,
+  unit: LengthUnit,
 ): SheetRow {
   const added = (figure: Figure, style: StyleName): DraftCell => {
     const value = total(lines.map(({ values }) => values[figure]));
     return ROOMS.sumCell(figure, [row + 1, row + lines.length], value, style);
   };
+  const { holds } = LONG_UNIT[unit];
+  const lengths = lines.map(({ values }) => values.length);
   const isBought = lines.every(({ planned }) => planned.profile.make === 'buy');
   const cells = {
     room: cell(room, 'stick'),
     pieces: added('pieces', 'stickWhole'),
     ...(isBought ? {} : { passes: added('passes', 'stickDecimal') }),
+    long: sum(`${ROOMS.at('length', row)}/${holds}`, total(lengths) / holds, 'stickDecimal'),
     length: added('length', styles.stick),
     boardFeet: added('boardFeet', 'stickDecimal'),
     boardFeetWithAllowance: added('boardFeetWithAllowance', 'stickDecimal'),
     boardFeetBought: added('boardFeetBought', 'stickDecimal'),
     hours: added('hours', 'stickDecimal'),
-    price: added('price', 'stickDecimal'),
   };
   return {
     ...ROOMS.loose(cells, cell(null, 'stick')),
-    joins: [[ROOMS.start('room'), ROOMS.end('profile')]],
+    joins: [[ROOMS.start('room'), ROOMS.end('profile')], ROOMS.join('hours')],
   };
 }
 
-/** @param before The row of the same profile's line before. */
 function lineRow(
   { line, number, planned, profileNumber, values }: Line,
   row: number,
-  before: number | undefined,
-  { plan, styles, acrossSheets, onThisSheet }: RoomFacts,
+  { plan, first, styles, acrossSheets, onThisSheet }: RoomFacts,
 ): SheetRow {
   const { shop } = plan.job;
   const quantity = (
-    column: 'length' | 'thickness' | 'blankWidth' | 'allowance' | 'boardFeetBought',
+    column:
+      'length' | 'thickness' | 'blankWidth' | 'allowance' | 'boardFeetBought' | 'passes' | 'hours',
   ): string => QUANTITIES.inRow(column, onThisSheet.at('quantityRow', planned));
-  const paid = (column: 'passes' | 'hours' | 'price'): string =>
-    MONEY.inRow(column, onThisSheet.at('moneyRow', planned));
   const at = (column: 'line' | 'length' | 'boardFeet' | 'profileNumber'): string =>
     ROOMS.at(column, row);
   const byLength = (column: 'passes' | 'hours') => (): string =>
-    `${paid(column)}*${at('length')}/${quantity('length')}`;
-  /** What the profile's lines come to from the first to one, rounded: so lines add up to its price. */
-  const worth = (on: number): string => {
-    const [first] = onThisSheet.at('roomRows');
-    const upTo = (column: 'profileNumber' | 'length'): string =>
-      `${ROOMS.inRow(column, first)}:${ROOMS.at(column, on)}`;
-    const length = `SUMIF(${upTo('profileNumber')},${at('profileNumber')},${upTo('length')})`;
-    return `ROUND(${paid('price')}*${length}/${quantity('length')},2)`;
-  };
+    `${quantity(column)}*${at('length')}/${quantity('length')}`;
+  const down = (column: 'profileNumber' | 'length'): string =>
+    onSheet('production', `${ROOMS.fixed(column, first)}:${ROOMS.fixed(column, row)}`);
+  acrossSheets.place(
+    'downToLineOnProduction',
+    {
+      numbers: down('profileNumber'),
+      lengths: down('length'),
+      number: onSheet('production', ROOMS.fixed('profileNumber', row)),
+    },
+    line,
+  );
   const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
   const figure = (formula: () => string, value: number): DraftCell =>
     sum(formula, value, 'rowDecimal');
@@ -195,10 +191,6 @@ function lineRow(
                 ),
         }),
     hours: figure(byLength('hours'), values.hours),
-    price: figure(
-      () => (before === undefined ? worth(row) : `${worth(row)}-${worth(before)}`),
-      values.price,
-    ),
     profileNumber: cell(profileNumber, 'rowWhole'),
   });
 }
@@ -208,6 +200,7 @@ function addTotals(
   lines: readonly Line[],
   rows: readonly [first: number, last: number],
   styles: LengthStyles,
+  unit: LengthUnit,
   onThisSheet: ProductionAnchors,
 ): void {
   const row = draft.next;
@@ -219,16 +212,18 @@ function addTotals(
     const formula = `SUMIF(${ROOMS.range('line', ...rows)},">0",${ROOMS.range(figure, ...rows)})`;
     return sum(lines.length === 0 ? '0' : formula, value, style);
   };
+  const { holds } = LONG_UNIT[unit];
+  const lengths = lines.map(({ values }) => values.length);
   const together = {
     room: cell('Together', 'totalLabel'),
     pieces: added('pieces', 'totalWhole'),
     passes: added('passes', 'total'),
+    long: sum(`${ROOMS.at('length', row)}/${holds}`, total(lengths) / holds, 'total'),
     length: added('length', styles.total),
     boardFeet: added('boardFeet', 'total'),
     boardFeetWithAllowance: added('boardFeetWithAllowance', 'total'),
     boardFeetBought: added('boardFeetBought', 'total'),
     hours: added('hours', 'total'),
-    price: added('price', 'total'),
   };
-  draft.put(ROOMS.loose(together, cell(null, 'totalLabel')));
+  draft.put({ ...ROOMS.loose(together, cell(null, 'totalLabel')), joins: [ROOMS.join('hours')] });
 }

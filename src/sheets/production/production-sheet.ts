@@ -1,18 +1,20 @@
-/** The production sheet: what to make, in which order, from what, for which rooms, and what it comes to. */
+/**
+ * The production sheet: what to make, in which order, from what, for which rooms. It hangs on the wall: no
+ * rate, cost or price is on it; these are on Office.
+ */
 import { sayFault } from '../../core/faults/fault.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import type { Stamp } from '../stamp.ts';
+import { cautionsOf } from '../words/cautions-of.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
-import { newProductionAnchors } from './production-anchors.ts';
-import { addChecks } from './production-checks.ts';
-import { GRID } from './production-columns.ts';
+import { newProductionAnchors, TOTAL_NAMES } from './production-anchors.ts';
+import { GRID, PRINTED } from './production-columns.ts';
 import { addCutAways } from './production-cut-aways.ts';
 import { addHeader } from './production-header.ts';
-import { addMoney } from './production-money.ts';
 import { addOrder } from './production-order.ts';
 import { addProfiles } from './production-profiles.ts';
 import { addRooms } from './production-rooms.ts';
@@ -30,7 +32,7 @@ export function draftProduction(
   stamp?: Stamp,
 ): ProductionDraft {
   const { paper } = plan.job.shop;
-  const draft = new SheetDraft(SHEET_NAMES.production, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.production, GRID, true, PRINTED);
   const onThisSheet = newProductionAnchors();
   const blocks: number[] = [];
   const begin = (): void => {
@@ -38,28 +40,29 @@ export function draftProduction(
   };
   begin();
   addHeader(draft, plan, acrossSheets, onThisSheet, stamp);
-  // Head and order of work are the first page of most jobs, what they come to is the second.
-  for (const add of [addOrder, addProfiles, addMoney]) {
-    begin();
-    add(draft, plan, acrossSheets, onThisSheet);
-  }
+  begin();
+  addProfiles(draft, plan, acrossSheets, onThisSheet);
+  begin();
+  addOrder(draft, plan, acrossSheets, onThisSheet);
   begin();
   addStockTable(draft, plan, acrossSheets, onThisSheet);
-  begin();
-  addChecks(draft, plan, acrossSheets, onThisSheet);
   if (plan.cutAways.length > 0) {
     begin();
     addCutAways(draft, plan);
   }
-  if (plan.cautions.length > 0) {
+  if (cautionsOf(plan, 'shop').length > 0) {
     begin();
     addCautions(draft, plan);
   }
   begin();
   const { heads, rooms } = addRooms(draft, plan, acrossSheets, onThisSheet);
+  for (const name of TOTAL_NAMES) {
+    const at = onSheet('production', onThisSheet.at(`total ${name}`));
+    acrossSheets.place('totalOnProduction', at, name);
+  }
   // The first room stays with the headings.
   blocks.push(...rooms.slice(1));
-  const room = roomForRows(paper, GRID, 'landscape');
+  const room = roomForRows(paper, GRID.slice(0, PRINTED), 'landscape');
   layPages(draft, blocks, room, heads);
   return {
     finish: () =>
@@ -74,6 +77,6 @@ export function draftProduction(
 
 function addCautions(draft: SheetDraft, plan: JobPlan): void {
   draft.spread(SECTIONS.cautions, 'section');
-  for (const one of plan.cautions) draft.spread(sayFault(one), 'caution');
+  for (const one of cautionsOf(plan, 'shop')) draft.spread(sayFault(one), 'caution');
   draft.blank();
 }

@@ -1,27 +1,19 @@
 /** What to pull from the rack and what to buy, on the production sheet. */
-import {
-  plansOf,
-  type CuttingGroup,
-  type JobPlan,
-  type ProfilePlan,
-} from '../../planning/job-plan.ts';
+import { plansOf, type CuttingGroup, type JobPlan } from '../../planning/job-plan.ts';
 import type { StockUse } from '../../planning/opened-stock.ts';
 import { countCutStock, listCutStock, type CutStock } from '../../planning/cut/cut-stock.ts';
 import type { StockItem } from '../../planning/job.ts';
 import { TICK } from '../words/tick-marks.ts';
 import type { CellDescription } from '../grammar/description.ts';
-import { money, total } from '../grammar/figures.ts';
-import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { total } from '../grammar/figures.ts';
+import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { sayStock, sayToOrder } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
-import { LUMBER, SHARES } from './production-columns.ts';
-import { NOTHING, SECTIONS, SHARES_NOTE, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
+import { LUMBER } from './production-columns.ts';
+import { NOTHING, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 
-/**
- * A row for each row of Stock that a group of profiles uses, its cost by formula, and the sum of all;
- * then what each profile bears of lumber that several have in common.
- */
+/** A row for each row of Stock that a group of profiles uses, and the sum of all. */
 export function addStockTable(
   draft: SheetDraft,
   plan: JobPlan,
@@ -32,13 +24,14 @@ export function addStockTable(
   draft.put(LUMBER.headings(plan.job.shop));
   const first = draft.next;
   const rowsOf = new Map<StockItem, readonly number[]>();
-  const sums = plan.groups.map((group) => addGroup(draft, plan, group, rowsOf));
+  for (const group of plan.groups) {
+    addGroup(draft, plan, group, rowsOf, acrossSheets, onThisSheet);
+  }
   placeCounts(rowsOf, acrossSheets);
   if (plan.groups.length === 0) draft.put(LUMBER.loose({ for: cell(NOTHING.need, 'row') }));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
   const all = (value: (use: StockUse) => number): number => total(uses.map(value));
-  const cost = money(all((use) => use.costCents));
   const boardFeet = all((use) => use.boardFeet ?? 0);
   const together = {
     for: cell('Together', 'totalLabel'),
@@ -54,15 +47,12 @@ export function addStockTable(
       all((use) => use.bought),
       'totalWhole',
     ),
-    cost: LUMBER.sumCell('cost', rows, cost, 'total'),
     boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, 'total'),
   };
   const row = draft.put(LUMBER.loose(together, cell(null, 'totalLabel')));
   onThisSheet.place('total boardFeetOfStock', LUMBER.at('boardFeet', row));
   onThisSheet.place('total fromRack', LUMBER.at('fromRack', row));
   onThisSheet.place('total toBuy', LUMBER.at('toBuy', row));
-  if (isByAllowance(plan)) onThisSheet.place('total lumber', LUMBER.at('cost', row));
-  addShares(draft, plan, sums, acrossSheets, onThisSheet);
   draft.blank();
 }
 
@@ -80,28 +70,25 @@ function placeCounts(
   }
 }
 
-/** Sums over the rows of a group, as formulas. */
-interface GroupSums {
-  readonly cost: string;
-  readonly boardFeet: string;
-}
-
-/** Its rows; gives their sums. */
+/** Its rows; a profile that is alone in its group bears all of their board feet. */
 function addGroup(
   draft: SheetDraft,
   plan: JobPlan,
   group: CuttingGroup,
   rowsOf: Map<StockItem, readonly number[]>,
-): GroupSums {
+  acrossSheets: PlanAnchors,
+  onThisSheet: ProductionAnchors,
+): void {
   const { name, stockUse, profiles } = group;
   const first = draft.next;
   const cut = listCutStock(plansOf(plan, group));
   const missing = profiles.some(({ make }) => make !== 'buy') ? UNKNOWN : SOLD_BY_LENGTH;
   for (const use of stockUse) {
     const row = draft.next;
-    const pulled = LUMBER.at('fromRack', row);
+    const counts = (['fromRack', 'toBuy'] as const).map((column) => LUMBER.fixed(column, row));
+    const all = counts.map((one) => onSheet('production', one)).join('+');
+    acrossSheets.place('countOnProduction', all, use);
     rowsOf.set(use.item, [...(rowsOf.get(use.item) ?? []), row]);
-    const cost = `(${pulled}+${LUMBER.at('toBuy', row)})*${LUMBER.at('each', row)}`;
     draft.put(
       LUMBER.row({
         blank: cell(null, 'row'),
@@ -113,16 +100,15 @@ function addGroup(
         ),
         fromRack: cell(use.fromRack, 'rowWhole'),
         toBuy: cell(use.bought, 'rowWhole'),
-        each: cell(money(use.priceCents), 'rowDecimal'),
-        cost: sum(cost, money(use.costCents), 'rowDecimal'),
         boardFeet: cell(use.boardFeet ?? missing, 'rowDecimal'),
         pulled: box(use.fromRack, countCutStock(cut, use.item, 'rack')),
         bought: box(use.bought, countCutStock(cut, use.item, 'buy')),
       }),
     );
   }
-  const sumOf = (column: 'cost' | 'boardFeet'): string => LUMBER.sum(column, first, draft.next - 1);
-  return { cost: sumOf('cost'), boardFeet: sumOf('boardFeet') };
+  const [alone, ...others] = plansOf(plan, group);
+  if (alone === undefined || others.length > 0) return;
+  onThisSheet.place('boardFeetBorne', LUMBER.sum('boardFeet', first, draft.next - 1), alone);
 }
 
 /** A box where there is something to pull or buy, ticked where all of it is cut already. */
@@ -143,62 +129,4 @@ function sayCutStock({ item }: StockUse, cut: CutStock): string {
     ...(bought === 0 ? [] : [`${bought} bought`]),
   ];
   return parts.length === 0 ? '' : `; cut already: ${parts.join(', ')}`;
-}
-
-/** Then the rows of money have other lumber: what is borne as planned has rows of its own, of each profile. */
-function isByAllowance({ job }: JobPlan): boolean {
-  return job.shop.priceBasis === 'allowance';
-}
-
-/** A profile alone bears all of its group; of several the last bears what the others leave, so that they add up. */
-function addShares(
-  draft: SheetDraft,
-  plan: JobPlan,
-  sums: readonly GroupSums[],
-  acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
-): void {
-  const isShared = plan.groups.some(({ profiles }) => profiles.length > 1);
-  const isAllowed = isByAllowance(plan);
-  if (isShared || (isAllowed && plan.groups.length > 0)) {
-    draft.blank();
-    draft.spread(isAllowed ? SECTIONS.borne : SECTIONS.shares, 'section');
-    draft.spread(SHARES_NOTE, 'note');
-  }
-  plan.groups.forEach((group, at) => {
-    const own = sums[at];
-    if (own === undefined) throw new RangeError(`The stock of ${group.name} has no cost.`);
-    const plans = plansOf(plan, group);
-    const [alone] = plans;
-    const isAlone = alone !== undefined && plans.length === 1;
-    if (isAlone) onThisSheet.place('boardFeetBorne', own.boardFeet, alone);
-    if (isAlone && !isAllowed) onThisSheet.place('lumberBorne', own.cost, alone);
-    else addGroupShares(draft, plans, own.cost, onThisSheet);
-    for (const planned of isAllowed ? plans : []) {
-      const at = onSheet('production', onThisSheet.at('lumberBorne', planned));
-      acrossSheets.place('lumberOnProduction', at, planned);
-    }
-  });
-}
-
-function addGroupShares(
-  draft: SheetDraft,
-  plans: readonly ProfilePlan[],
-  cost: string,
-  onThisSheet: ProductionAnchors,
-): void {
-  const first = draft.next;
-  plans.forEach((planned, place) => {
-    const { profile, byPlan } = planned;
-    const isLast = place === plans.length - 1;
-    const left = `${cost}-${SHARES.sum('share', first, draft.next - 1)}`;
-    const share = money(byPlan.money.lumberCents);
-    const none = cell(null, 'row');
-    const cells = {
-      profile: cell(profile.name, 'row'),
-      share: isLast ? sum(left, share, 'rowDecimal') : cell(share, 'rowDecimal'),
-    };
-    const row = draft.put({ ...SHARES.loose(cells, none), joins: SHARES.joins() });
-    onThisSheet.place('lumberBorne', SHARES.at('share', row), planned);
-  });
 }

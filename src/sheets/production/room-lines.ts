@@ -1,7 +1,6 @@
 /** Lines by room, with what each of their cells comes to. */
 import type { JobPlan, ProfilePlan, RoomLine } from '../../planning/job-plan.ts';
 import { hoursOf } from '../../planning/work/hours.ts';
-import { money } from '../grammar/figures.ts';
 import { numberIn } from '../words/print-length.ts';
 
 /** Figures that are added up by room and in all. */
@@ -12,8 +11,7 @@ export type Figure =
   | 'boardFeet'
   | 'boardFeetWithAllowance'
   | 'boardFeetBought'
-  | 'hours'
-  | 'price';
+  | 'hours';
 
 /** A line with all that its row shows. */
 export interface Line {
@@ -46,7 +44,6 @@ export function linesOf(plan: JobPlan): Line[] {
         boardFeetWithAllowance: (tally.boardFeetWithAllowance ?? 0) * share,
         boardFeetBought: (tally.boardFeetBought ?? 0) * share,
         hours: hoursOf(tally.hours) * share,
-        price: money(line.priceCents),
       },
     };
   });

@@ -1,9 +1,9 @@
-/** Hours of the order of work, and money beside them, as the lines of the labor sheet have them. */
+/** Hours of the order of work, as the lines of the labor sheet have them. */
 import type { ProfilePlan } from '../../planning/job-plan.ts';
 import type { Hours } from '../../planning/work/hours.ts';
 import { sumOf } from '../../planning/work/work-lines.ts';
-import type { WorkLine } from '../../planning/work/work-row.ts';
 import { total } from '../grammar/figures.ts';
+import { hoursOnLabor } from '../hours-on-labor.ts';
 import type { PlanAnchors } from '../plan-anchors.ts';
 import type { Step } from './order-step.ts';
 
@@ -17,18 +17,4 @@ export function hoursOf(
   if (lines.length === 0) return {};
   const formula = (): string => hoursOnLabor(lines, acrossSheets);
   return { hours: () => ({ formula, value: total(lines.map(({ hours }) => hours)) }) };
-}
-
-/** The hours of lines as Labor has them, in a formula; 0 where there are none. */
-export function hoursOnLabor(lines: readonly WorkLine[], acrossSheets: PlanAnchors): string {
-  if (lines.length === 0) return '0';
-  return lines.map((line) => acrossSheets.at('hoursOnLabor', line)).join('+');
-}
-
-/** What the lines cost beside their hours, to be added to a formula: empty where nothing. */
-export function moneyBeside(work: readonly WorkLine[], acrossSheets: PlanAnchors): string {
-  return work
-    .filter(({ money }) => money > 0)
-    .map((line) => `+${acrossSheets.at('moneyOnLabor', line)}`)
-    .join('');
 }

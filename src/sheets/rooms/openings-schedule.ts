@@ -9,7 +9,7 @@ import type { RoomsDraft } from './rooms-draft.ts';
 
 const TITLE = 'Doors and windows';
 const HOW =
-  'Width and height are of the opening itself. The left edge is measured from the left corner of its wall as you face it, the sill from the floor. Its pieces are named by their marks, as on Pieces.';
+  'Width and height are of the opening itself. The left edge is measured from the left corner of its wall as you face it, the sill from the floor. Sides are those that are cased. Its pieces are named by their marks, as on Pieces.';
 
 /** All rows of Openings, also those of rooms without walls. */
 export function addOpenings({ pages, plan }: RoomsDraft): void {
@@ -48,25 +48,25 @@ function openingRow(
   ];
   const both = (one: string, other: string | undefined): string =>
     other === undefined || other === '' ? one : `${one}; other side ${other}`;
-  const places = [
-    position === undefined
-      ? undefined
-      : both(
-          printExact(position, shop),
-          otherPosition === undefined ? undefined : printExact(otherPosition, shop),
-        ),
-    sill === undefined ? undefined : `sill ${printExact(sill, shop)}`,
-  ];
+  const at = (wallName: string, edge: Opening['position']): string =>
+    edge === undefined ? wallName : `${wallName}; ${printExact(edge, shop)}`;
+  const size = `${printExact(opening.width, shop)} × ${printExact(opening.height, shop)}`;
+  const cased = `${opening.sidesCased}; ${printExact(opening.reveal, shop)}`;
   return OPENINGS.row({
     room: cell(both(room, otherRoom), 'row'),
-    wall: cell(both(wall, otherWall), 'row'),
-    kind: cell(quantity === 1 ? kind : `${quantity} × ${kind}`, 'row'),
-    width: cell(printExact(opening.width, shop), 'row'),
-    height: cell(printExact(opening.height, shop), 'row'),
-    sides: cell(casing === undefined ? null : opening.sidesCased, 'rowCenter'),
-    reveal: cell(casing === undefined ? null : printExact(opening.reveal, shop), 'row'),
+    wall: cell(
+      both(at(wall, position), otherWall === '' ? undefined : at(otherWall, otherPosition)),
+      'row',
+    ),
+    kind: cell(
+      listed([
+        `${quantity === 1 ? kind : `${quantity} × ${kind}`}; ${size}`,
+        sill === undefined ? undefined : `sill ${printExact(sill, shop)}`,
+      ]),
+      'row',
+    ),
+    cased: cell(casing === undefined ? null : cased, 'row'),
     casing: cell(listed(moldings), 'row'),
-    position: cell(listed(places), 'row'),
     pieces: cell(sayMarks(marks), 'row'),
   });
 }

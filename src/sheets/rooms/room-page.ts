@@ -10,7 +10,7 @@ import { POINTS_PER_MM } from '../grammar/page-size.ts';
 import { spreadRow } from '../grammar/paged-rows.ts';
 import { cell, sum, type SheetRow } from '../grammar/sheet-draft.ts';
 import { numberIn, printExact } from '../words/print-length.ts';
-import { sayEnd } from '../words/say-ends.ts';
+import { drawEnd, sayEnd } from '../words/say-ends.ts';
 import { CROSSCUT_CAUTION, JUDGMENT_CAUTION } from '../words/standing-cautions.ts';
 import { ALL, DRAWING_WIDTHS_MM, FITTING } from './rooms-columns.ts';
 import { drawPlan, listUndrawn } from './room-plan.ts';
@@ -24,7 +24,6 @@ import {
   sayNote,
   sayTrim,
   sayUndrawn,
-  signsOf,
   TYPED,
 } from './rooms-words.ts';
 import type { RoomsDraft } from './rooms-draft.ts';
@@ -157,9 +156,8 @@ function fittingRow(
           numberIn(piece.cutLength, shop.unit),
           lengthStyles([piece.cutLength], shop.unit).row,
         ),
-    above: cell(signsOf(piece, left, right), 'rowCenter'),
-    leftEnd: cell(left.end, style),
-    rightEnd: cell(right.end, style),
+    leftEnd: cell(drawEnd('left', left), style),
+    rightEnd: cell(drawEnd('right', right), style),
     note: cell(sayNote(fitted, room.walls, facts.joints.get(piece.id) ?? [], shop), style),
     up: cell(piece.done ? 'done' : null, 'tick'),
   });

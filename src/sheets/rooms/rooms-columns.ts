@@ -1,6 +1,6 @@
 /** The tables of the sheet Rooms, one below the other on one grid, each with its columns. */
 import { MM_PER_INCH } from '../../core/units/length-unit.ts';
-import { columns, gridFor, left, middle, right } from '../grammar/columns.ts';
+import { columns, gridFor, left, right } from '../grammar/columns.ts';
 import { columnPoints, POINTS_PER_INCH } from '../grammar/page-size.ts';
 
 /** The pieces of a room in the order in which they go up. */
@@ -10,28 +10,27 @@ export const FITTING = columns({
   profile: left('Profile'),
   mark: left('Piece'),
   length: right(({ unit }) => `Length (${unit})`),
-  above: middle('From above'),
   leftEnd: left('Left end', 2),
-  rightEnd: left('Right end'),
-  note: left('Note', 2),
+  rightEnd: left('Right end', 2),
+  note: left('Note'),
   up: left('Up'),
 });
 
 /** Doors and windows. */
 export const OPENINGS = columns({
   room: left('Room', 2),
-  wall: left('Wall'),
-  kind: left('Kind'),
-  width: left('Width'),
-  height: left('Height'),
-  sides: middle('Sides cased'),
-  reveal: left('Reveal'),
-  casing: left('Casing, apron, stool'),
-  position: left('Left edge, sill'),
+  wall: left('Wall; left edge'),
+  kind: left('Kind; width × height', 2),
+  cased: left('Sides; reveal', 2),
+  casing: left('Casing, apron, stool', 2),
   pieces: left('Its pieces', 2),
 });
 
-export const GRID = gridFor([6, 11, 11, 8, 10, 9, 7, 8, 15, 12, 11, 5], [FITTING, OPENINGS]);
+/** As wide as an upright page: what is read at arm's length keeps its size. */
+export const GRID = gridFor(
+  [5, 9, 10.5, 7.5, 9.5, 6.5, 6.5, 6.5, 6.5, 13.5, 4.5],
+  [FITTING, OPENINGS],
+);
 
 /** First and last column of the sheet, from 0. */
 export const ALL = [0, GRID.length - 1] as const;

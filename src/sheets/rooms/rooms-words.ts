@@ -7,14 +7,13 @@ import type { Joint } from '../../planning/joint-places.ts';
 import type { Piece } from '../../planning/piece.ts';
 import type { Shop } from '../../planning/shop.ts';
 import { count, printExact } from '../words/print-length.ts';
-import type { EndWords } from '../words/say-ends.ts';
+import { GLYPH_LEGEND } from '../words/say-ends.ts';
 import { sayNotes } from '../words/say-joints.ts';
 
 export const HOW_TO_READ =
   'Left and right are as you face a wall from inside; walls follow each other to the right. A line along a wall is a piece: its number is its order (3A is the third of A), a bar across its end is a square cut, a slant a miter, an arc a cope, a hook a return, and an arrow is the way that fitting goes on. Lines nearest to the walls are at the floor, those farthest from them at the ceiling: how far they stand from a wall is not to scale.';
 
-export const IN_THE_LIST =
-  'What has one number is joined at outside corners first and goes up as one. From above, the wall behind: | is square, / and \\ are miters to the long point, ) and ( copes, [ and ] returns. A length is that of Pieces: change it there. Tick what is up.';
+export const IN_THE_LIST = `What has one number is joined at outside corners, to the walls that are named, before it goes up as one. What is between openings meets no other and goes up as fitting comes by. ${GLYPH_LEGEND} A length is that of Pieces: change it there. Tick what is up.`;
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
@@ -60,18 +59,14 @@ export function sayNote(
   if (isRun && piece.made !== undefined) {
     if (joinedTo.length > 0) {
       const names = joinedTo.map((wall) => walls[wall]?.name ?? '');
-      notes.push(
-        `joined at the outside corner to that of wall ${names.join(', ')} before it goes up`,
-      );
+      notes.push(`joined to ${names.join(', ')}`);
     }
     if (isBetweenOpenings(piece, walls)) {
-      notes.push('between two openings: it meets no other, and goes up as fitting comes by');
+      notes.push('between openings');
     }
     if (piece.made.isTakenOver === true) notes.push('as Runs has it');
     if (piece.onWall !== undefined && piece.onWall.lies === undefined) {
-      notes.push(
-        'shortened for openings whose Position is not known: cut it in pieces at the wall',
-      );
+      notes.push('cut it in pieces at the wall: an opening has no Position');
     }
   }
   const parts = joints.length + 1;
@@ -84,21 +79,6 @@ function isBetweenOpenings({ onWall, run }: Piece, walls: Room['walls']): boolea
   if (onWall?.lies === undefined || length === undefined) return false;
   const { from, to } = onWall.lies;
   return from.gt(0) && to.lt(length);
-}
-
-/** Both ends in signs, as one looks down on the piece with the wall behind it: `|——)`. */
-export function signsOf(
-  piece: Pick<Piece, 'left' | 'right'>,
-  left: Pick<EndWords, 'shape'>,
-  right: Pick<EndWords, 'shape'>,
-): string {
-  const signs = { cope: [')', '('], return: ['[', ']'] } as const;
-  const sign = (kind: Piece['left']['kind'], shape: EndWords['shape'], at: 0 | 1): string => {
-    if (kind === 'cope' || kind === 'return') return signs[kind][at];
-    if (shape === 'square') return '|';
-    return (shape === 'long behind') === (at === 0) ? '\\' : '/';
-  };
-  return `${sign(piece.left.kind, left.shape, 0)}——${sign(piece.right.kind, right.shape, 1)}`;
 }
 
 export const AROUND_OPENINGS = 'Around doors and windows: up before the trim that ends at them';

@@ -10,19 +10,11 @@ import type { LengthReading } from '../../core/units/length.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { CORNER_HEADS, CORNER_TITLE, cornerFacts } from '../words/corner-facts.ts';
 import { addSlope } from './slope-cuts.ts';
-import {
-  addParts,
-  leftRow,
-  leftText,
-  rightFact,
-  rightText,
-  type Part,
-  type Spacing,
-} from './set-up-columns.ts';
+import { addParts, leftRow, leftText, rightFact, rightText, type Part } from './set-up-columns.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
 
 /** The cove is cut on a blank of square edges. */
-const LEANS = 'How it leans; bevels come after the cove';
+const LEANS = 'How it leans, and its bevels';
 
 /** Adds the table of corners, with drop, projection and back bevels; nothing without a spring angle. */
 export function addCrown(
@@ -30,7 +22,6 @@ export function addCrown(
   plan: SetUpJob,
   profile: Profile,
   bevelWood?: BevelWood,
-  spacing: Spacing = 'roomy',
 ): void {
   const { spring } = profile;
   if (spring === undefined) return;
@@ -43,7 +34,11 @@ export function addCrown(
   );
   const rows = [
     ...corners.map((one) =>
-      leftRow(cell(one.label, 'row'), cell(one.miter, 'rowRight'), cell(one.bevel, 'rowRight')),
+      leftRow(
+        cell(one.label, 'row'),
+        cell(one.miter, 'figureRight'),
+        cell(one.bevel, 'figureRight'),
+      ),
     ),
     ...(nested === undefined ? [] : [leftText(nested, 'row')]),
   ];
@@ -51,7 +46,6 @@ export function addCrown(
     draft,
     [leftText(CORNER_TITLE, 'section'), ...(rows.length === 0 ? [] : [heads, ...rows])],
     [rightText(LEANS, 'section'), ...leaning(spring, profile, bevelWood, plan.job.shop)],
-    spacing,
   );
 }
 

@@ -5,21 +5,22 @@ import { toDegrees } from '../../core/units/angle.ts';
 import { formatDegrees } from '../../core/units/format-mark.ts';
 import type { SetUp } from '../../planning/plan-setup.ts';
 import type { Shop } from '../../planning/shop.ts';
-import { leftFact, leftText, type Part } from './set-up-columns.ts';
+import { cell } from '../grammar/sheet-draft.ts';
+import { leftMark, leftText, type Part } from './set-up-columns.ts';
 
 export function miterGauge({ tiltSide, decimalSign }: Shop, { setting }: SetUp): Part[] {
   const { turn, way, along } = readMiterGauge(setting.approach, feedFor(tiltSide));
   const degrees = toDegrees(turn);
-  const scale = `A scale that says 90 square across then says ${formatDegrees(90 - degrees, decimalSign)}`;
+  const scale = `A scale with 90 square across then says ${formatDegrees(90 - degrees, decimalSign)}`;
   const what =
     along === 'square'
-      ? "Hold a framing square to the head's face: its other leg lies along the rails"
+      ? 'Hold a framing square to its face: the other leg lies along the rails'
       : "The head's own face lies along the rails, no square needed";
   return [
-    leftFact(
-      'Miter gauge head, from square across',
-      `${formatDegrees(degrees, decimalSign)} ${way}`,
+    leftMark(
+      cell('Miter gauge, from square', 'small'),
+      cell(`${formatDegrees(degrees, decimalSign)} ${way}`, 'figure'),
     ),
-    leftText(`Seen from above. ${scale}. ${what}: a check on the marks.`, 'note'),
+    leftText(`Seen from above. ${scale}. ${what}.`, 'finePrint'),
   ];
 }

@@ -2,6 +2,7 @@
  * What a cove's page says: the saw, the rails and the passes beside the drawings, then what the
  * scales do to it, its blank, its corners and its cautions.
  */
+import type { Drawing } from '../../drawings/drawing.ts';
 import { rewordFault, sayWhere, type FaultCode } from '../../core/faults/fault.ts';
 import type { SetUpJob, SetUpPlan } from '../../planning/job-plan.ts';
 import type { CoveProfile, Profile } from '../../planning/job.ts';
@@ -11,6 +12,7 @@ import { tableSizeOf } from '../../planning/table-size.ts';
 import { addCrown } from './crown-corners.ts';
 import { passList, type PassSpan } from './pass-list.ts';
 import type { LengthReading } from '../../core/units/length.ts';
+import { POINTS_PER_MM } from '../grammar/page-size.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { SHEET_NAMES } from '../plan-anchors.ts';
 import { count, printBoth, printDecimal, printExact } from '../words/print-length.ts';
@@ -19,65 +21,123 @@ import { miterGauge } from './miter-gauge.ts';
 import { addSlope } from './slope-cuts.ts';
 import {
   addParts,
+  DRAWING_COLUMNS,
   leftFact,
-  leftRow,
   leftText,
-  rightFact,
-  rightText,
+  newSetUpDraft,
+  writtenBoxes,
   type Part,
   type Spacing,
 } from './set-up-columns.ts';
-import type { SetUpRows } from './set-up-drawings.ts';
-import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import {
   BY_SCALES,
+  factName,
   NO_TABLE,
   sayOffCenter,
   sayScales,
   setUpFacts,
-  type Fact,
   type SetUpFacts,
 } from '../words/set-up-facts.ts';
 import { MANUAL_CAUTION } from '../words/standing-cautions.ts';
 
-/** The page's part beside the drawings, down to the passes shown. */
+/** Where what is looked up stands: below all, or at the left, beside the table. */
+export type NotesPlace = 'below' | 'beside';
+
+/** The drawings of a page. */
+export interface Drawn {
+  readonly section: Drawing;
+  readonly table: Drawing;
+}
+
+/** Programs round each row to pixels of their own: what the rows may lose on the way down. */
+const ROUNDING_POINTS = 3;
+/** A row without words, for a drawing. */
+const BARE: Part = { from: 0, cells: [], joins: [] };
+
+/**
+ * The page down to the passes shown. At the left what the saw is set to, under the board's end; at the
+ * right the saw from above, and the passes below it, as high up as it leaves room.
+ */
 export function addAtTheSaw(
   draft: SheetDraft,
   plan: SetUpJob,
   { profile, setUp, sticks }: SetUpPlan,
-  spacing: Spacing,
+  { section, table }: Drawn,
+  notes: NotesPlace,
   more?: { readonly passes: PassSpan; readonly note: string },
-): SetUpRows {
+): void {
   const { shop } = plan.job;
   const facts = setUpFacts(setUp, shop);
-  const top = draft.next;
-  const parts = [
+  const head = [
     leftText(profile.name, nameStyle(profile.name)),
-    leftText(sayCove(profile, sticks.length, shop), 'wrapped'),
-    ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     leftText(MANUAL_CAUTION, 'caution'),
+    leftText(sayCove(profile, sticks.length, shop), 'finePrint'),
+    ...(profile.note === '' ? [] : [leftText(profile.note, 'note')]),
     ...(more === undefined ? [] : [leftText(more.note, 'note')]),
-    ...saw(facts, spacing),
+  ];
+  const left = [
+    ...head,
+    BARE,
+    ...saw(facts),
     ...rails(shop, setUp, facts),
     ...miterGauge(shop, setUp),
-    ...passList(setUp.passHeights, shop, spacing, more?.passes),
+    ...railLength(facts),
+    ...(notes === 'beside' ? lookedUp(setUp, shop).map((line) => leftText(line, 'finePrint')) : []),
   ];
-  addParts(draft, parts, [], spacing);
-  return { top, spacer: draft.add() };
+  const points = ({ height }: Drawing): number => height * POINTS_PER_MM + ROUNDING_POINTS;
+  const heights = heightsOf(left);
+  heights[head.length] = points(section);
+  let [beside, used] = [0, 0];
+  while (beside < left.length && used < points(table)) used += heights[beside++] ?? 0;
+  const top = draft.next;
+  addParts(draft, left.slice(0, beside));
+  if (used < points(table)) draft.setHeight(draft.add(), points(table) - used);
+  addParts(draft, left.slice(beside), passList(setUp.passHeights, shop, more?.passes));
+  const sectionRow = top + head.length;
+  draft.setHeight(sectionRow, points(section));
+  const [atLeft, atRight] = DRAWING_COLUMNS;
+  draft.draw(sectionRow, atLeft, section, `${profile.name} section`);
+  draft.draw(top, atRight, table, `${profile.name} table`);
 }
 
-/** Below the drawings, all of the page's width: scales and blank, corners, cautions of its own. */
+/** Height in points of each row, as no more than its words need. */
+function heightsOf(parts: readonly Part[]): number[] {
+  const trial = newSetUpDraft();
+  addParts(trial, parts);
+  return parts.map((_, at) => trial.pointsOf(at + 1));
+}
+
+/** Below them: a corner for the trial cut, what is looked up, cautions of its own. */
 export function addBelow(
   draft: SheetDraft,
   plan: SetUpJob,
   { profile, setUp }: SetUpPlan,
-  spacing: Spacing,
+  notes: NotesPlace,
+  spacing: Spacing = 'roomy',
 ): void {
-  const { shop } = plan.job;
-  addParts(draft, scales(setUp, shop), blank(setUpFacts(setUp, shop), spacing), spacing);
-  addCrown(draft, plan, profile, setUp.bevelWood, spacing);
-  addSlope(draft, profile, shop, spacing);
+  addParts(draft, [
+    writtenBoxes(TRIAL, ['width, measured', 'depth, measured', 'off center, measured']),
+  ]);
+  draft.setHeight(draft.next - 1, TRIAL_POINTS);
+  if (notes === 'below') {
+    const lines = lookedUp(setUp, plan.job.shop);
+    for (const line of spacing === 'close' ? [lines.join(' ')] : lines) {
+      draft.spread(line, 'finePrint');
+    }
+  }
   addOwnCautions(draft, plan, profile, setUp);
+}
+
+/** How a crown's ends stand on the saw, and how a molding goes up a slope; nothing for others. */
+export function addCorners(draft: SheetDraft, plan: SetUpJob, { profile, setUp }: SetUpPlan): void {
+  addCrown(draft, plan, profile, setUp.bevelWood);
+  addSlope(draft, profile, plan.job.shop);
+}
+
+/** What the scales of the saw make of the cove, how exact it must be, and its blank. */
+function lookedUp(setUp: SetUp, shop: Shop): string[] {
+  return [...scaleLines(setUp, shop), sayBlank(setUpFacts(setUp, shop))];
 }
 
 export function sayCove(profile: CoveProfile, blanks: number, reading: LengthReading): string {
@@ -91,66 +151,49 @@ export function sayCove(profile: CoveProfile, blanks: number, reading: LengthRea
   return `${said} ${count(blanks, 'blank')}${wood}, ${size}. At full size: sheet ${SHEET_NAMES.outlines}.`;
 }
 
-function saw(facts: SetUpFacts, spacing: Spacing): Part[] {
+function saw(facts: SetUpFacts): Part[] {
   const { approach, approachFromFront, tilt, height, diameter, kerf, feed } = facts;
-  const measured = ({ label, value, note }: Required<Fact>): Part =>
-    leftFact(`${label}: ${note}`, value);
-  const withNote = ({ label, value, note }: Required<Fact>): Part =>
-    leftFact(label, `${value}, ${note}`);
   return [
     leftText('Set the saw', 'section'),
     leftFact(approach.label, approach.value),
     leftFact(approachFromFront.label, approachFromFront.value),
-    withNote(tilt),
+    leftFact(`${tilt.label}, ${tilt.note}`, tilt.value),
     leftFact(height.label, height.value),
-    ...(spacing === 'close'
-      ? [leftFact('Blade and kerf: measure both', `${diameter.value}, ${kerf.value}`)]
-      : [measured(diameter), measured(kerf)]),
-    withNote(feed),
+    leftText(`Measure both: blade ${diameter.value}, kerf ${kerf.value}`, 'wrapped'),
+    leftText(`${feed.label}: ${feed.value}, ${feed.note}`, 'wrapped'),
   ];
 }
 
 function rails(shop: Shop, { rails: layout }: SetUp, facts: SetUpFacts): Part[] {
   const table = tableSizeOf(shop);
-  const { spacing, railLength } = facts;
-  const title = leftText('Rails', 'section');
-  const between = leftFact(spacing.label, `${spacing.value}, ${spacing.note}`);
-  if (layout === undefined || table === undefined || railLength === undefined) {
-    return [title, between, leftText(NO_TABLE, 'note')];
+  const { spacing } = facts;
+  const title = leftText('Set the rails: far is behind the blade', 'section');
+  const between = leftFact(factName('spacing'), spacing.value);
+  if (layout === undefined || table === undefined) {
+    return [title, between, leftText(NO_TABLE, 'small')];
   }
-  return [
-    title,
-    ...railMarks(layout, table, shop),
-    between,
-    leftFact(railLength.label, railLength.value),
-  ];
+  return [title, ...railMarks(layout, table, shop), between];
 }
 
-/** What setting the saw by its scales makes of the cove. */
-function scales(setUp: SetUp, reading: LengthReading): Part[] {
+function railLength({ spacing, railLength }: SetUpFacts): Part[] {
+  const long = railLength === undefined ? '' : ` ${railLength.label}: ${railLength.value}.`;
+  return [leftText(`Between the faces ${spacing.note}.${long}`, 'finePrint')];
+}
+
+const TRIAL = 'Trial cut';
+/** High enough to write in. */
+const TRIAL_POINTS = 21;
+
+/** What setting the saw by its scales makes of the cove, in a line; and what half a degree does. */
+function scaleLines(setUp: SetUp, reading: LengthReading): string[] {
   const { cut, offCenter: off, widthChange, offCenterChange, perHalfDegree } = setUp.scale;
-  const row = (what: string, width: string, offCenter: string): Part =>
-    leftRow(cell(what, 'row'), cell(width, 'row'), cell(offCenter, 'row'));
+  const half = (['approach', 'tilt'] as const).map((which) => {
+    const { width, offCenter } = perHalfDegree[which];
+    return `half a degree more ${which}: width ${sayChange(width, reading)}, off center ${sayChange(offCenter, reading)}`;
+  });
   return [
-    leftText(BY_SCALES, 'section'),
-    leftRow(
-      cell('Set so', 'heading'),
-      cell('the cove is wide', 'heading'),
-      cell('and off center', 'heading'),
-    ),
-    row(
-      sayScales(setUp, reading),
-      `${printDecimal(cut.width, reading)}, ${sayChange(widthChange, reading)}`,
-      `${printDecimal(off, reading)}, ${sayChange(offCenterChange, reading)}`,
-    ),
-    ...(['approach', 'tilt'] as const).map((which) => {
-      const { width, offCenter } = perHalfDegree[which];
-      return row(
-        `Half a degree more ${which}`,
-        sayChange(width, reading),
-        sayChange(offCenter, reading),
-      );
-    }),
+    `${BY_SCALES}: ${sayScales(setUp, reading)}. The cove is then ${printDecimal(cut.width, reading)} wide (${sayChange(widthChange, reading)}) and ${printDecimal(off, reading)} off center (${sayChange(offCenterChange, reading)}).`,
+    `How exact it must be: ${half.join('; ')}.`,
   ];
 }
 
@@ -160,23 +203,18 @@ function sayChange(inches: number, reading: LengthReading): string {
   return `${size} ${inches < 0 ? 'less' : 'more'}`;
 }
 
-function blank({ deepestLine, bladeMiddle, ...facts }: SetUpFacts, spacing: Spacing): Part[] {
-  const { nearFlat, farFlat, web, arcLength, leastRadius } = facts;
-  const each = (...some: readonly Fact[]): Part[] =>
-    some.map(({ label, value }) => rightFact(label, value));
-  return [
-    rightText('The cove in its blank', 'section'),
-    ...(spacing === 'close'
-      ? [
-          rightFact(
-            "Off center: deepest line; blade's middle",
-            `${deepestLine.value}; ${bladeMiddle.value}`,
-          ),
-          rightFact('Flat by the near rail; by the far', `${nearFlat.value}; ${farFlat.value}`),
-        ]
-      : each(deepestLine, bladeMiddle, nearFlat, farFlat)),
-    ...each(web, arcLength, leastRadius),
-  ];
+/** What the board is once it is cut. */
+function sayBlank({
+  deepestLine,
+  bladeMiddle,
+  nearFlat,
+  farFlat,
+  web,
+  arcLength,
+  leastRadius,
+}: SetUpFacts): string {
+  const facts = [deepestLine, bladeMiddle, nearFlat, farFlat, web, arcLength, leastRadius];
+  return `In its blank: ${facts.map(({ label, value }) => `${label} ${value}`).join('; ')}.`;
 }
 
 /** What the rows of the rails say already, with the marks to use instead. */

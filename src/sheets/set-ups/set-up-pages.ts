@@ -3,50 +3,104 @@
  * page can't hold goes on overleaf, and the page says so.
  */
 import type { SetUpJob, SetUpPlan } from '../../planning/job-plan.ts';
-import { roomForRows } from '../grammar/page-size.ts';
-import { SHEET_NAMES } from '../plan-anchors.ts';
-import { SheetDraft } from '../grammar/sheet-draft.ts';
+import { FILLED_SHARE, POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
+import type { SheetDraft } from '../grammar/sheet-draft.ts';
+import type { Shop } from '../../planning/shop.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { printExact } from '../words/print-length.ts';
-import { MANUAL_CAUTION, standingCautions } from '../words/standing-cautions.ts';
-import { PASSES_ACROSS, passList } from './pass-list.ts';
-import { addParts, SET_UP_COLUMNS, type Spacing } from './set-up-columns.ts';
-import { placeDrawings } from './set-up-drawings.ts';
-import { addAtTheSaw, addBelow } from './set-up-page.ts';
+import {
+  CROSSCUT_CAUTION,
+  JUDGMENT_CAUTION,
+  MANUAL_CAUTION,
+  standingCautions,
+} from '../words/standing-cautions.ts';
+import { passList } from './pass-list.ts';
+import {
+  addParts,
+  DRAWING_COLUMNS,
+  newSetUpDraft,
+  PASSES_ACROSS,
+  SECTION_WIDTHS_MM,
+  SET_UP_COLUMNS,
+  TABLE_WIDTH_MM,
+  type Spacing,
+} from './set-up-columns.ts';
+import { drawSetUpCode } from './set-up-code.ts';
+import { drawSetUp } from './set-up-drawings.ts';
+import { addAtTheSaw, addBelow, addCorners, type Drawn, type NotesPlace } from './set-up-page.ts';
 
-/** Programs differ by a little in how high a row is. */
-const ROUNDING_POINTS = 8;
+/** Programs round each row to pixels of their own. */
+const ROUNDING_POINTS = 3;
 
-/** How numbers and standing cautions are spaced, the easiest to read first. */
-const WAYS = [
-  ['roomy', 'roomy'],
-  ['close', 'roomy'],
-  ['close', 'close'],
-] as const;
-
-export function newSetUpDraft(): SheetDraft {
-  return new SheetDraft(SHEET_NAMES.setUps, SET_UP_COLUMNS, true);
+/** How a page is laid out. */
+interface Way {
+  /** Of the board's end, in millimetres. */
+  readonly width: number;
+  /** Standing cautions: a line each, or close in one paragraph. */
+  readonly cautions: Spacing;
+  /** What is looked up: below all, or at the left beside the passes. */
+  readonly notes: NotesPlace;
+  /** Whether the corners of a crown are on the page of its cove, or on their own. */
+  readonly hasCorners: boolean;
 }
+
+/** The easiest to read first. */
+const WAYS: readonly Way[] = [true, false].flatMap((hasCorners) =>
+  (['roomy', 'close'] as const).flatMap((cautions) =>
+    (['below', 'beside'] as const).flatMap((notes) =>
+      SECTION_WIDTHS_MM.map((width) => ({ width, cautions, notes, hasCorners })),
+    ),
+  ),
+);
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
 export function addSetUpPages(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan): void {
-  const room = roomForRows(plan.job.shop.paper, SET_UP_COLUMNS);
-  const addPage = (to: SheetDraft, spacing: Spacing, cautions: Spacing): void => {
-    const rows = addAtTheSaw(to, plan, planned, spacing);
-    addBelow(to, plan, planned, spacing);
+  const { shop } = plan.job;
+  const room = roomForRows(shop.paper, SET_UP_COLUMNS) * FILLED_SHARE;
+  const [, table] = drawSetUp(planned.setUp, shop, TABLE_WIDTH_MM);
+  const drawn = new Map(
+    SECTION_WIDTHS_MM.map((width) => {
+      const [section] = drawSetUp(planned.setUp, shop, width);
+      return [width, { section, table }] as const;
+    }),
+  );
+  const drawnAt = (width: number): Drawn => {
+    const found = drawn.get(width);
+    if (found === undefined) throw new RangeError(`No section is ${width} mm wide.`);
+    return found;
+  };
+  const addPage = (to: SheetDraft, { width, cautions, notes, hasCorners }: Way): void => {
+    addAtTheSaw(to, plan, planned, drawnAt(width), notes);
+    if (hasCorners) addCorners(to, plan, planned);
+    addBelow(to, plan, planned, notes, cautions);
     // The manual's word stands at the top of the page, before any number.
     addStanding(to, plan, [MANUAL_CAUTION], cautions);
-    placeDrawings(to, rows, planned, plan.job.shop);
+    addCode(to, planned, shop);
   };
-  for (const [spacing, cautions] of WAYS) {
+  const { spring, slope } = planned.profile;
+  const isCornered = spring !== undefined || slope !== undefined;
+  const way = WAYS.filter(({ hasCorners }) => hasCorners || isCornered).find((one) => {
     const trial = newSetUpDraft();
-    addPage(trial, spacing, cautions);
-    if (pointsOf(trial) > room) continue;
-    draft.breakPage();
-    addPage(draft, spacing, cautions);
+    addPage(trial, one);
+    return pointsOf(trial) <= room;
+  });
+  draft.breakPage();
+  if (way === undefined) {
+    addOnMorePages(draft, plan, planned, drawnAt(SECTION_WIDTHS_MM[1]), room);
     return;
   }
-  addOnMorePages(draft, plan, planned, room);
+  addPage(draft, way);
+  if (!way.hasCorners) addCornersPage(draft, plan, planned);
+}
+
+/** The corners of a crown that don't fit on the page of its cove: they are cut at another saw anyhow. */
+function addCornersPage(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan): void {
+  const title = `${planned.profile.name}, its corners`;
+  draft.breakPage();
+  draft.spread(title, nameStyle(title));
+  draft.spread(CROSSCUT_CAUTION, 'caution');
+  draft.spread(JUDGMENT_CAUTION, 'caution');
+  addCorners(draft, plan, planned);
 }
 
 /** The standing cautions but those said already: a line each, or close in one paragraph. */
@@ -60,50 +114,77 @@ export function addStanding(
   const lines = standingCautions(printExact(shop.leastBlankLength, shop))
     .filter((line) => !said.includes(line))
     .map((line, index) => `${index + 1}. ${line}`);
-  draft.spread('Every time', 'section');
-  for (const line of spacing === 'close' ? [lines.join(' ')] : lines) draft.spread(line, 'wrapped');
+  if (spacing === 'close') {
+    draft.spread(`${EVERY_TIME}: ${lines.join(' ')}`, 'finePrint');
+    return;
+  }
+  draft.spread(EVERY_TIME, 'section');
+  for (const line of lines) draft.spread(line, 'finePrint');
 }
+
+const EVERY_TIME = 'Every time';
 
 const OVERLEAF =
   'This set-up takes more than one page: what is not here stands overleaf. Keep all of it at the saw.';
 
 /** The first page down to as many passes as it holds; then the others; then the rest. */
-function addOnMorePages(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan, room: number): void {
+function addOnMorePages(
+  draft: SheetDraft,
+  plan: SetUpJob,
+  planned: SetUpPlan,
+  drawn: Drawn,
+  room: number,
+): void {
   const { shop } = plan.job;
   const heights = planned.setUp.passHeights;
-  const addFirst = (to: SheetDraft, end: number) =>
-    addAtTheSaw(to, plan, planned, 'close', {
-      passes: { from: 0, to: end },
-      note: OVERLEAF,
-    });
+  const addFirst = (to: SheetDraft, end: number): void => {
+    const passes = { from: 0, to: end };
+    addAtTheSaw(to, plan, planned, drawn, 'below', { passes, note: OVERLEAF });
+  };
   const addHead = (to: SheetDraft): void => {
     to.spread(`${planned.profile.name}, overleaf`, nameStyle(planned.profile.name));
     to.spread(MANUAL_CAUTION, 'caution');
   };
   const addMore = (to: SheetDraft, from: number, end: number): void => {
     addHead(to);
-    addParts(to, passList(heights, shop, 'close', { from, to: end }));
+    addParts(to, [], passList(heights, shop, { from, to: end }));
   };
-  const [firstPage, morePage] = [newSetUpDraft(), newSetUpDraft()];
-  addFirst(firstPage, 1);
-  addMore(morePage, 0, 1);
-  const onePass = morePage.pointsOf(morePage.next - 1);
-  const passesOn = (page: SheetDraft): number => {
-    const rows = Math.floor((room - pointsOf(page) - ROUNDING_POINTS) / onePass);
-    return Math.max(1, rows) * PASSES_ACROSS.close;
+  /** The most passes with which a page has room for all, by halving. */
+  const passesOn = (add: (to: SheetDraft, end: number) => void): number => {
+    let [least, most] = [1, Math.ceil(heights.length / PASSES_ACROSS)];
+    while (least < most) {
+      const rows = Math.ceil((least + most) / 2);
+      const page = newSetUpDraft();
+      add(page, rows * PASSES_ACROSS);
+      if (pointsOf(page) > room) most = rows - 1;
+      else least = rows;
+    }
+    return least * PASSES_ACROSS;
   };
-  const [first, each] = [passesOn(firstPage), passesOn(morePage)];
-  draft.breakPage();
-  const rows = addFirst(draft, first);
-  placeDrawings(draft, rows, planned, plan.job.shop);
+  const first = passesOn(addFirst);
+  const each = passesOn((to, end) => {
+    addMore(to, 0, end);
+  });
+  addFirst(draft, first);
   for (let from = first; from < heights.length; from += each) {
     draft.breakPage();
     addMore(draft, from, from + each);
   }
   draft.breakPage();
   addHead(draft);
-  addBelow(draft, plan, planned, 'roomy');
+  addCorners(draft, plan, planned);
+  addBelow(draft, plan, planned, 'below');
   addStanding(draft, plan, [MANUAL_CAUTION], 'roomy');
+  addCode(draft, planned, shop);
+}
+
+/** In a row of its own, where the shop says at which address the page stands. */
+function addCode(draft: SheetDraft, planned: SetUpPlan, shop: Shop): void {
+  const code = drawSetUpCode(planned, shop);
+  if (code === undefined) return;
+  const row = draft.add();
+  draft.setHeight(row, code.height * POINTS_PER_MM + ROUNDING_POINTS);
+  draft.draw(row, DRAWING_COLUMNS[0], code, `${planned.profile.name} code`);
 }
 
 function pointsOf(draft: SheetDraft): number {

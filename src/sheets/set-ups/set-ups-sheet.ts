@@ -6,7 +6,8 @@ import type { Shop } from '../../planning/shop.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
 import { addBought } from './crown-corners.ts';
-import { addSetUpPages, addStanding, newSetUpDraft } from './set-up-pages.ts';
+import { newSetUpDraft } from './set-up-columns.ts';
+import { addSetUpPages, addStanding } from './set-up-pages.ts';
 
 export function describeSetUps(plan: JobPlan): SheetDescription {
   const draft = newSetUpDraft();

@@ -14,9 +14,7 @@ export function sayNotes(
   shop: Said,
 ): string[] {
   return [
-    ...(sprungIn === undefined
-      ? []
-      : [`${printExact(sprungIn, shop)} longer than its wall, to spring in`]),
+    ...(sprungIn === undefined ? [] : [`${printExact(sprungIn, shop)} over, to spring in`]),
     ...joints.flatMap((joint) => sayJoint(joint, shop)),
     ...(note === '' ? [] : [note]),
   ];

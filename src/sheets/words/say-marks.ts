@@ -47,9 +47,22 @@ export function sayWay(toTheRight: number, reading: LengthReading): string {
   return `${size} ${toTheRight < 0 ? 'left' : 'right'}`;
 }
 
+/** `← 7 5/32" left`: an arrow before the words, for who looks before they read. */
+export function pointAlong(toTheRight: number, said: string): string {
+  return said === ON_IT ? said : `${toTheRight < 0 ? '←' : '→'} ${said}`;
+}
+
 export function sayAlong(towardTheBack: number, reading: LengthReading): string {
+  const said = sayDepth(towardTheBack, reading);
+  if (said === LEVEL) return `${LEVEL} with the middle of the blade`;
+  return `${said}${said.endsWith('behind') ? '' : ' of'} the middle of the blade`;
+}
+
+const LEVEL = 'level';
+
+/** `9 27/32" in front`, beside a label that says of what. */
+export function sayDepth(towardTheBack: number, reading: LengthReading): string {
   const size = formatMark(Math.abs(towardTheBack), reading.unit, reading.decimalSign);
-  if (/^0\D*$/u.test(size)) return 'level with the middle of the blade';
-  const way = towardTheBack < 0 ? 'in front of' : 'behind';
-  return `${size} ${way} the middle of the blade`;
+  if (/^0\D*$/u.test(size)) return LEVEL;
+  return `${size} ${towardTheBack < 0 ? 'in front' : 'behind'}`;
 }

@@ -53,7 +53,6 @@ export function addTally(draft: SheetDraft, shop: Shop, boards: readonly YardLin
     plain: sumOf('plain', 'total'),
   };
   const together = draft.put(CAME.loose(cells, cell(null, 'totalLabel')));
-  draft.blank();
   return CAME.at('bySurface', together);
 }
 

@@ -1,4 +1,4 @@
-/** The tables of the sheet Yard, one below the other on one grid, each with its columns. */
+/** The tables of the sheet Yard, one below the other on one grid, each with its columns: all but the last are printed. */
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
@@ -25,9 +25,9 @@ export const CAME = columns({
   wide: right(({ unit }) => `Width (${unit})`),
   long: right(({ unit }) => `Length (${LONG_UNIT[unit].name})`),
   face: right(({ unit }) => (unit === 'mm' ? 'Face (m²)' : 'Surface measure')),
-  isHalf: right(({ unit }) => (unit === 'mm' ? '' : 'Exact half')),
-  bySurface: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet, by surface')),
+  bySurface: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet, by surface'), 2),
   plain: right(({ unit }) => (unit === 'mm' ? 'Board feet' : 'by the plain rule')),
+  isHalf: right(({ unit }) => (unit === 'mm' ? '' : 'Exact half')),
 });
 
 /** The tally against the invoice: a label, its figure, and what it is. */
@@ -37,7 +37,7 @@ export const INVOICE = columns({
   says: bare(6),
 });
 
-export const GRID = gridFor([6, 20, 16, 12, 11, 11, 11, 11, 12, 12, 13], [ORDER, CAME, INVOICE]);
+/** How many of the columns are printed. */
+export const PRINTED = ORDER.width;
 
-/** First and last column of the sheet, from 0. */
-export const ALL = [0, GRID.length - 1] as const;
+export const GRID = gridFor([5, 17, 14, 11, 9, 11, 11, 11, 11, 11, 12, 8], [ORDER, CAME, INVOICE]);

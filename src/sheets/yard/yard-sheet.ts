@@ -3,6 +3,8 @@ import { CUBIC_INCHES_PER_BOARD_FOOT } from '../../core/lumber/board-feet.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listYardOrder, type YardLine } from '../../planning/yard-order.ts';
 import type { SheetDescription } from '../grammar/description.ts';
+import { layPages } from '../grammar/lay-pages.ts';
+import { roomForRows } from '../grammar/page-size.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
@@ -10,7 +12,7 @@ import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
 import { sayGrades } from '../words/say-grades.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { addInvoice, addTally } from './receiving.ts';
-import { GRID, ORDER } from './yard-columns.ts';
+import { GRID, ORDER, PRINTED } from './yard-columns.ts';
 import { BY_YIELD, LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
 
 export const CUBIC_METRES_PER_BOARD_FOOT = CUBIC_INCHES_PER_BOARD_FOOT * 0.0254 ** 3;
@@ -26,15 +28,19 @@ export function draftYard(
   const order = listYardOrder(plan);
   if (order.length === 0) return undefined;
   const { shop } = plan.job;
-  const draft = new SheetDraft(SHEET_NAMES.yard, GRID, true);
+  const draft = new SheetDraft(SHEET_NAMES.yard, GRID, true, PRINTED);
   draft.spread(SHEET_NAMES.yard, 'title');
   draft.spread(WHAT_FOR, 'note');
   draft.blank();
   addOrder(draft, plan, order, acrossSheets);
   const boards = order.filter(({ item }) => item.kind === 'board');
   if (boards.length > 0) {
-    draft.breakPage();
-    addInvoice(draft, shop, addTally(draft, shop, boards));
+    const came = draft.next;
+    const tally = addTally(draft, shop, boards);
+    const invoice = draft.next;
+    addInvoice(draft, shop, tally);
+    const room = roomForRows(shop.paper, GRID.slice(0, PRINTED), 'landscape');
+    layPages(draft, [1, came, invoice], room);
   }
   return {
     finish: () =>

@@ -1,15 +1,16 @@
 /** What must agree between the sheets of a workbook, and how it is said that it does. */
 import type { JobPlan } from '../../planning/job-plan.ts';
-import { agreementFormula, AGREES, verdictFormula } from '../agreement.ts';
+import { agreementFormula, AGREES } from '../agreement.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { pieceNumbers } from '../numbered-pieces.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { ADDING_NOISE_SHARE, AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
 import { numberIn } from '../words/print-length.ts';
-import type { ProductionAnchors, TotalName } from './production-anchors.ts';
-import { CHECKS } from './production-columns.ts';
-import { CHECKS_NOTE, SECTIONS } from './production-words.ts';
+import type { TotalName as OnProduction } from '../production/production-anchors.ts';
+import type { OfficeAnchors, TotalName } from './office-anchors.ts';
+import { CHECKS } from './office-columns.ts';
+import { CHECKS_NOTE, SECTIONS } from './office-words.ts';
 
 /** A figure by formula, with what it comes to; or one that was planned, a number alone. */
 type Figure = number | readonly [formula: () => string, value: number];
@@ -26,7 +27,7 @@ export function addChecks(
   draft: SheetDraft,
   plan: JobPlan,
   acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
   draft.spread(SECTIONS.checks, 'section');
   draft.spread(CHECKS_NOTE, 'note');
@@ -36,7 +37,7 @@ export function addChecks(
   const others = [...cutChecks(facts), ...ownChecks(facts)];
   const checks = [...others, ...ofClient];
   const first = draft.next;
-  for (const [at, check] of checks.entries()) putCheck(draft, check, at + 1);
+  for (const check of checks) putCheck(draft, check);
   const last = draft.next - 1;
   const verdicts = CHECKS.fixedRange('verdict', first, last);
   draft.highlight(
@@ -44,12 +45,13 @@ export function addChecks(
     `${CHECKS.inColumn('verdict', first)}<>"${AGREES}"`,
     'caution',
   );
-  onThisSheet.place(
-    'verdict',
-    verdictFormula(verdicts, CHECKS.fixedRange('what', first, last), checks.length),
-  );
+  acrossSheets.place('verdictsOnOffice', {
+    range: onSheet('office', verdicts),
+    labels: onSheet('office', CHECKS.fixedRange('what', first, last)),
+    count: checks.length,
+  });
   acrossSheets.place('clientVerdicts', {
-    range: onSheet('production', CHECKS.fixedRange('verdict', first + others.length, last)),
+    range: onSheet('office', CHECKS.fixedRange('verdict', first + others.length, last)),
     count: ofClient.length,
   });
   draft.blank();
@@ -58,10 +60,10 @@ export function addChecks(
 interface Facts {
   readonly plan: JobPlan;
   readonly acrossSheets: PlanAnchors;
-  readonly onThisSheet: ProductionAnchors;
+  readonly onThisSheet: OfficeAnchors;
 }
 
-function putCheck(draft: SheetDraft, { what, one, other, within }: Check, number: number): void {
+function putCheck(draft: SheetDraft, { what, one, other, within }: Check): void {
   const row = draft.next;
   const figure = (given: Figure): DraftCell =>
     typeof given === 'number' ? cell(given, 'rowNumber') : sum(given[0], given[1], 'rowNumber');
@@ -72,7 +74,6 @@ function putCheck(draft: SheetDraft, { what, one, other, within }: Check, number
   );
   draft.put(
     CHECKS.row({
-      number: cell(number, 'rowWhole'),
       what: cell(what, 'row'),
       one: figure(one),
       other: figure(other),
@@ -90,7 +91,7 @@ type Range =
   | 'picksOffOnCutting';
 
 /** What is cut is what is listed, and both are what sticks and lumber were planned for. */
-function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
+function cutChecks({ plan, acrossSheets }: Facts): Check[] {
   const { unit } = plan.job.shop;
   const { pieces, lengthNet, lengthBought } = plan.totals;
   const over =
@@ -99,9 +100,9 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
       say(acrossSheets.at(name));
   const zeros = (name: Range): (() => string) => over((range) => `COUNTIF(${range},0)`, name);
   const here =
-    (name: TotalName): (() => string) =>
+    (name: OnProduction): (() => string) =>
     () =>
-      onThisSheet.at(`total ${name}`);
+      acrossSheets.at('totalOnProduction', name);
   const count = plan.profiles.length;
   const kept = plan.profiles.flatMap(({ sticks }) => sticks.filter((one) => one.offcutKept));
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
@@ -113,7 +114,7 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const listed = over((range) => `COUNT(${range})`, 'lengthsOnPieces');
   return [
     {
-      what: 'Pieces to cut: by room here, and listed on Pieces',
+      what: 'Pieces to cut: by room on Production, and listed on Pieces',
       one: [here('piecesByRoom'), pieces],
       other: [listed, pieces],
     },
@@ -123,7 +124,7 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
       other: [zeros('offOnPieces'), pieces],
     },
     {
-      what: `Net length (${unit}): by room here, and on Pieces`,
+      what: `Net length (${unit}): by room on Production, and on Pieces`,
       one: [here('lengthByRoom'), net],
       other: [over((range) => `SUM(${range})`, 'lengthsOnPieces'), net],
     },
@@ -143,7 +144,7 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
           },
         ]),
     {
-      what: `Stick lengths (${unit}): by profile here, and together on Cutting`,
+      what: `Stick lengths (${unit}): by profile on Production, and together on Cutting`,
       one: [here('lengthBought'), numberIn(lengthBought, unit)],
       other: [() => acrossSheets.at('allLengthOnCutting'), numberIn(lengthBought, unit)],
     },
@@ -156,24 +157,19 @@ function cutChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
       ],
     },
     {
-      what: 'Lengths of lumber to pull and buy: here, and on Cutting',
-      one: [() => `${onThisSheet.at('total fromRack')}+${onThisSheet.at('total toBuy')}`, lumber],
+      what: 'Lengths of lumber to pull and buy: on Production, and on Cutting',
+      one: [() => `${here('fromRack')()}+${here('toBuy')()}`, lumber],
       other: [over((range) => `SUM(${range})`, 'picksOnCutting'), lumber],
     },
     ...(picks === 0
       ? []
       : [
           {
-            what: 'Rows of lumber to pull or buy: all, and those with the same count here and on Cutting',
+            what: 'Rows of lumber to pull or buy: all, and those with the same count on Production and on Cutting',
             one: picks,
             other: [zeros('picksOffOnCutting'), picks] as const,
           },
         ]),
-    {
-      what: 'Lumber: by profile here, and on Cutting',
-      one: [here('lumber'), lumberOf(plan)],
-      other: [() => acrossSheets.at('allLumberOnCutting'), lumberOf(plan)],
-    },
   ];
 }
 
@@ -201,29 +197,33 @@ function plannedCheck(plan: JobPlan, acrossSheets: PlanAnchors): Check {
   };
 }
 
-/** The tables of this sheet among themselves. */
-function ownChecks({ plan, onThisSheet }: Facts): Check[] {
+/** The tables of one sheet among themselves. */
+function ownChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const { totals, profiles } = plan;
-  const check = (what: string, one: TotalName, other: TotalName, value: number): Check => ({
+  const on = (name: OnProduction): string => acrossSheets.at('totalOnProduction', name);
+  const check = (what: string, one: OnProduction, other: OnProduction, value: number): Check => ({
     what,
-    one: [() => onThisSheet.at(`total ${one}`), value],
-    other: [() => onThisSheet.at(`total ${other}`), value],
+    one: [() => on(one), value],
+    other: [() => on(other), value],
   });
   const passes = total(profiles.map(({ tally }) => tally.passes));
+  const prices = money(totals.linesCents + totals.jobWorkCents);
   const byRoom = (what: string): string => `${what}: by room, and by profile`;
-  /** No room bears the work for the whole job. */
-  const withJob = (what: string, one: TotalName, other: TotalName, value: number): Check => {
-    const job = one === 'hoursByRoom' ? 'jobHours' : 'jobPrice';
-    const formula = (): string => `${onThisSheet.at(`total ${one}`)}+${onThisSheet.at(job)}`;
-    return { ...check(byRoom(what), one, other, value), one: [formula, value] };
-  };
   return [
     check(byRoom('Pieces'), 'piecesByRoom', 'pieces', totals.pieces),
     check(byRoom('Board feet, net'), 'boardFeetByRoom', 'boardFeetNet', totals.boardFeetNet),
     check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
-    withJob('Hours', 'hoursByRoom', 'hours', totals.hours),
+    // No room bears the work for the whole job.
+    {
+      ...check(byRoom('Hours'), 'hoursByRoom', 'hours', totals.hours),
+      one: [() => `${on('hoursByRoom')}+${acrossSheets.at('jobHoursOnProduction')}`, totals.hours],
+    },
     check('Hours: in the order of work, and by profile', 'hoursInOrder', 'hours', totals.hours),
-    withJob('Price', 'priceByRoom', 'lines', money(totals.linesCents + totals.jobWorkCents)),
+    {
+      what: byRoom('Price'),
+      one: [() => `${onThisSheet.at('total priceByRoom')}+${onThisSheet.at('jobPrice')}`, prices],
+      other: [() => onThisSheet.at('total lines'), prices],
+    },
     ...(totals.boardFeetBought === undefined
       ? []
       : [
@@ -243,22 +243,29 @@ function clientChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const { pieces, lengthNet, priceCents, taxCents } = plan.totals;
   const check = (
     what: string,
-    one: TotalName,
+    one: () => string,
     other: 'piecesOnClient' | 'lengthOnClient' | 'priceOnClient' | 'toPayOnClient',
     value: number,
-  ): Check => ({
-    what: `${what}: here, and on Client`,
-    one: [() => onThisSheet.at(`total ${one}`), value],
-    other: [() => acrossSheets.at(other), value],
-  });
+  ): Check => ({ what, one: [one, value], other: [() => acrossSheets.at(other), value] });
+  const made =
+    (name: OnProduction): (() => string) =>
+    () =>
+      acrossSheets.at('totalOnProduction', name);
+  const paid =
+    (name: TotalName): (() => string) =>
+    () =>
+      onThisSheet.at(`total ${name}`);
+  const length = numberIn(lengthNet, unit);
+  const withTax = money(priceCents + taxCents);
   return [
-    check('Pieces', 'pieces', 'piecesOnClient', pieces),
-    check(`Net length (${unit})`, 'lengthNet', 'lengthOnClient', numberIn(lengthNet, unit)),
-    check('Price', 'price', 'priceOnClient', money(priceCents)),
-    check('Price with tax', 'priceWithTax', 'toPayOnClient', money(priceCents + taxCents)),
+    check('Pieces: on Production, and on Client', made('pieces'), 'piecesOnClient', pieces),
+    check(
+      `Net length (${unit}): on Production, and on Client`,
+      made('lengthNet'),
+      'lengthOnClient',
+      length,
+    ),
+    check('Price: here, and on Client', paid('price'), 'priceOnClient', money(priceCents)),
+    check('Price with tax: here, and on Client', paid('priceWithTax'), 'toPayOnClient', withTax),
   ];
-}
-
-function lumberOf({ profiles }: JobPlan): number {
-  return money(total(profiles.map((one) => one.byPlan.money.lumberCents)));
 }

@@ -11,56 +11,55 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors, type RateName } from '../plan-anchors.ts';
 import { roundingFormula, toMinimumFormula } from '../price-formulas.ts';
 import { PRICE_LINES } from '../words/price-lines.ts';
-import type { ProductionAnchors, RateName, TotalName } from './production-anchors.ts';
-import { MONEY } from './production-columns.ts';
-import { hoursOnLabor, moneyBeside } from './work-hours.ts';
-import { BY_ALLOWANCE_NOTE, NOTHING, SECTIONS } from './production-words.ts';
+import { hoursOnLabor, moneyBeside } from '../hours-on-labor.ts';
+import type { OfficeAnchors, TotalName } from './office-anchors.ts';
+import { MONEY } from './office-columns.ts';
+import { BY_ALLOWANCE_NOTE, NONE, SECTIONS, WHOLE_JOB } from './office-words.ts';
 
 /** Lumber, offcut credit, labor, overhead, cost, contingency, markup and price, a row a profile; then the job's price and tax. */
 export function addMoney(
   draft: SheetDraft,
   plan: JobPlan,
   acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
-  const { profiles, totals } = plan;
-  draft.spread(`${SECTIONS.money} (${totals.currency})`, 'section');
+  const { profiles } = plan;
+  draft.spread(SECTIONS.money, 'section');
   const isByAllowance = plan.job.shop.priceBasis === 'allowance';
   if (isByAllowance) draft.spread(BY_ALLOWANCE_NOTE, 'note');
   draft.put(MONEY.headings(plan.job.shop));
   const first = draft.next;
-  profiles.forEach((planned, index) => {
+  profiles.forEach((planned) => {
     const row = draft.next;
     onThisSheet.place('moneyRow', row, planned);
-    const lumber = onSheet('production', MONEY.at('lumber', row));
-    if (!isByAllowance) acrossSheets.place('lumberOnProduction', lumber, planned);
+    const lumber = onSheet('office', MONEY.at('lumber', row));
+    if (!isByAllowance) acrossSheets.place('lumberOnOffice', lumber, planned);
     const at = (column: 'offcutCredit' | 'labor' | 'price'): string =>
-      onSheet('production', MONEY.fixed(column, row));
+      onSheet('office', MONEY.fixed(column, row));
     acrossSheets.place(
-      'moneyOnProduction',
+      'moneyOnOffice',
       { lumber, offcutCredit: at('offcutCredit'), labor: at('labor'), price: at('price') },
       planned,
     );
-    draft.put(profileRow(plan, planned, index + 1, row, acrossSheets, onThisSheet));
+    draft.put(profileRow(plan, planned, row, acrossSheets, onThisSheet));
   });
   addJobWork(draft, plan, acrossSheets, onThisSheet);
-  if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NOTHING.pay, 'row') }));
+  if (profiles.length === 0) draft.put(MONEY.loose({ profile: cell(NONE.money, 'row') }));
   addTotals(draft, plan, first, onThisSheet);
   const price = onThisSheet.at('total price');
-  acrossSheets.place('priceOnProduction', onSheet('production', price));
+  acrossSheets.place('priceOnOffice', onSheet('office', price));
   draft.blank();
 }
 
 function profileRow(
   { job: { shop } }: JobPlan,
   planned: ProfilePlan,
-  number: number,
   row: number,
   acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): SheetRow {
   const { profile, tally, work, money: lines } = planned;
   const isByAllowance = shop.priceBasis === 'allowance';
@@ -68,13 +67,12 @@ function profileRow(
   const hours = (): string =>
     isByAllowance ? `(${hoursOnLabor(work, acrossSheets)})` : MONEY.at('hours', row);
   return MONEY.row({
-    number: cell(number, 'rowWhole'),
     profile: cell(profile.name, 'rowStrong'),
-    passes:
-      profile.make === 'buy'
-        ? cell(null, 'rowWhole')
-        : sum(() => onThisSheet.at('passesInOrder', planned), tally.passes, 'rowWhole'),
-    hours: sum(() => onThisSheet.at('hoursInOrder', planned), hoursOf(tally.hours), 'rowDecimal'),
+    hours: sum(
+      () => acrossSheets.at('hoursOnProduction', planned),
+      hoursOf(tally.hours),
+      'rowDecimal',
+    ),
     lumber: sum(
       () =>
         isByAllowance
@@ -93,25 +91,23 @@ function addJobWork(
   draft: SheetDraft,
   { jobWork: { lines, hours, money: paid } }: JobPlan,
   acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
   if (paid === undefined) {
-    onThisSheet.place('jobHours', '0');
     onThisSheet.place('jobPrice', '0');
-    acrossSheets.place('jobPriceOnProduction', '0');
+    acrossSheets.place('jobPriceOnOffice', '0');
     return;
   }
   const row = draft.next;
   draft.put(
     MONEY.sparseRow({
-      profile: cell('The whole job', 'rowStrong'),
-      hours: sum(() => hoursOnLabor(lines, acrossSheets), hours, 'rowDecimal'),
+      profile: cell(WHOLE_JOB, 'rowStrong'),
+      hours: sum(() => acrossSheets.at('jobHoursOnProduction'), hours, 'rowDecimal'),
       ...fromLabor(row, () => MONEY.at('hours', row), lines, paid, acrossSheets, onThisSheet),
     }),
   );
-  onThisSheet.place('jobHours', MONEY.at('hours', row));
   onThisSheet.place('jobPrice', MONEY.at('price', row));
-  acrossSheets.place('jobPriceOnProduction', onSheet('production', MONEY.at('price', row)));
+  acrossSheets.place('jobPriceOnOffice', onSheet('office', MONEY.at('price', row)));
 }
 
 /**
@@ -125,7 +121,7 @@ function fromLabor(
   work: readonly WorkLine[],
   lines: Money,
   acrossSheets: PlanAnchors,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ) {
   const spent = MONEY.sumOfRow(['lumber', 'offcutCredit', 'labor'], row);
   const overhead = `${spent}*${onThisSheet.at('overhead')}/100`;
@@ -150,7 +146,6 @@ function fromLabor(
 }
 
 type Added =
-  | 'passes'
   | 'hours'
   | 'lumber'
   | 'offcutCredit'
@@ -163,9 +158,9 @@ type Added =
 
 function addTotals(
   draft: SheetDraft,
-  { profiles, jobWork, totals, job: { shop } }: JobPlan,
+  { profiles, jobWork, totals }: JobPlan,
   first: number,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
   const row = draft.next;
   const added = (
@@ -181,17 +176,10 @@ function addTotals(
   const paid = (name: keyof ProfilePlan['money']): number =>
     money(all((one) => one.money[name]) + (jobWork.money?.[name] ?? 0));
   const label = cell(null, 'totalLabel');
-  const isByAllowance = shop.priceBasis === 'allowance';
   const together = {
     profile: cell('Together', 'totalLabel'),
-    passes: added(
-      'passes',
-      all(({ tally }) => tally.passes),
-      'passes',
-      'totalWhole',
-    ),
-    hours: added('hours', all(({ tally }) => hoursOf(tally.hours)) + jobWork.hours, 'hours'),
-    lumber: added('lumber', paid('lumberCents'), isByAllowance ? undefined : 'lumber'),
+    hours: added('hours', all(({ tally }) => hoursOf(tally.hours)) + jobWork.hours),
+    lumber: added('lumber', paid('lumberCents')),
     offcutCredit: added('offcutCredit', 0 - paid('offcutCreditCents')),
     labor: added('labor', paid('laborCents')),
     overhead: added('overhead', paid('overheadCents')),
@@ -210,7 +198,7 @@ function addPrice(
   sums: number,
   totals: Totals,
   isCharged: boolean,
-  onThisSheet: ProductionAnchors,
+  onThisSheet: OfficeAnchors,
 ): void {
   const rate = (name: RateName): string => onThisSheet.at(name);
   // The moldings and the work for the whole job.
