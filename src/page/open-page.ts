@@ -86,6 +86,7 @@ function readyDoors(
     'start over': () => void tried('start over', () => startOver(desk, save)),
     demo: () => void tried('start over', () => begin(desk, 'demo', save)),
     blank: () => void tried('start over', () => begin(desk, 'blank', save)),
+    metric: () => void tried('start over', () => begin(desk, 'metric', save)),
   });
 }
 

@@ -3,6 +3,7 @@
  * a first look at the pane and the worksheet functions don't wait for it.
  */
 import type { Outcome } from '../core/faults/fault.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { CutAlready, Ticks } from '../planning/cut/cut-already.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import type { Comparison } from '../planning/compare/comparison.ts';
@@ -74,5 +75,5 @@ export interface Planner {
   readonly exportPlan: (plan: JobPlan, stamp: Stamp) => readonly ExportFile[];
   /** HTML for the phone at the saw. */
   readonly writeShopView: (plan: JobPlan, stamp: Stamp) => string;
-  readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
+  readonly describeInput: (job?: readonly RawTable[], unit?: LengthUnit) => WorkbookDescription;
 }

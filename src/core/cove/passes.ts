@@ -13,7 +13,12 @@ export interface PassRules {
   readonly step: number;
   /** The light pass at the end; 0 for none. */
   readonly last: number;
+  /** What heights on the way are whole multiples of, where first pass and step are; inches. */
+  readonly grid?: number;
 }
+
+/** Half a millimetre: what a metric rule is marked to. */
+export const METRIC_GRID_INCHES = 0.5 / 25.4;
 
 /**
  * First pass 1/16 in: common practice [C]. No more than 1/16 in a pass: woodshoptips.com tip 28;
@@ -35,7 +40,8 @@ export interface PassPlan {
  * Even steps: the first pass, equal steps no larger than the rule's, then the light last pass.
  * Equal steps spread the remainder instead of leaving a sliver. A cove deeper than the first pass is
  * never cut in one, however much the last pass may take: where first and last pass together reach
- * the depth, they share it.
+ * the depth, they share it. On a grid each height on the way is brought down to it, which makes no
+ * step larger than the rule's.
  *
  * @returns heights of which the first is never above the rule's first pass
  */
@@ -54,7 +60,7 @@ export function planPasses(depth: number, rules: PassRules = USUAL_PASSES): Pass
   if (count > MOST_PASSES) return { heights: [], faults: [tooMany(count)], cautions };
   const heights = [first];
   for (let step = 1; step < count; step++) {
-    heights.push(first + ((beforeLast - first) * step) / count);
+    heights.push(downTo(rules, first + ((beforeLast - first) * step) / count));
   }
   if (count > 0) heights.push(beforeLast);
   if (rules.last > LIMIT_SLACK_INCHES) heights.push(depth);
@@ -86,6 +92,15 @@ export function planEvenLoad(blade: Blade, setting: Setting, rules: PassRules): 
   heights.push(beforeLast);
   if (rules.last > 0) heights.push(setting.height);
   return { ...even, heights };
+}
+
+/** A height, down to the grid that the rules lie on; as it is where they don't. */
+function downTo({ first, step, grid }: PassRules, height: number): number {
+  if (grid === undefined) return height;
+  const isOn = (length: number): boolean =>
+    Math.abs(length / grid - Math.round(length / grid)) * grid < LIMIT_SLACK_INCHES;
+  if (!isOn(first) || !isOn(step)) return height;
+  return Math.floor((height + LIMIT_SLACK_INCHES) / grid) * grid;
 }
 
 function heightWhere(

@@ -4,11 +4,12 @@ import { ask } from '../shell/ask.ts';
 import { blankWorkbook, demoWorkbook } from './make-workbook.ts';
 import { mayReplace, put } from './open-file.ts';
 
-export type Beginning = 'demo' | 'blank';
+export type Beginning = 'demo' | 'blank' | 'metric';
 
 const ASKED: Readonly<Record<Beginning, { readonly title: string; readonly label: string }>> = {
   demo: { title: 'Try the demo?', label: 'Try the demo' },
   blank: { title: 'Begin with a blank workbook?', label: 'Begin blank' },
+  metric: { title: 'Begin with a blank workbook in millimetres?', label: 'Begin blank in mm' },
 };
 
 /** Asks only where something would be lost. */
@@ -36,6 +37,7 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
     choices: [
       { name: 'save', label: 'Download it first', first: true },
       { name: 'blank', label: 'Start with a blank workbook' },
+      { name: 'metric', label: 'Start with a blank one in mm' },
       { name: 'demo', label: 'Start with the demo' },
       { name: 'cancel', label: 'Cancel' },
     ],
@@ -43,11 +45,11 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
   if (answer === 'save') {
     await save();
     await startOver(desk, save);
-  } else if (answer === 'blank' || answer === 'demo') {
+  } else if (answer === 'blank' || answer === 'metric' || answer === 'demo') {
     put(desk, await make(answer));
   }
 }
 
 async function make(kind: Beginning): ReturnType<typeof demoWorkbook> {
-  return kind === 'demo' ? demoWorkbook() : blankWorkbook();
+  return kind === 'demo' ? demoWorkbook() : blankWorkbook(kind === 'metric' ? 'mm' : 'in');
 }

@@ -1,7 +1,15 @@
 /** The bar at the top: its buttons, and the list behind More. */
 import { byId } from './element.ts';
 
-export const DEEDS = ['open', 'download', 'print', 'start over', 'demo', 'blank'] as const;
+export const DEEDS = [
+  'open',
+  'download',
+  'print',
+  'start over',
+  'demo',
+  'blank',
+  'metric',
+] as const;
 export type Deed = (typeof DEEDS)[number];
 
 /** @param deeds What each button does, once there is something to do it with. */

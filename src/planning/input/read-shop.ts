@@ -12,9 +12,13 @@ import { readSetting, usualValue, type SettingValue } from './read-setting.ts';
 import { headingKey, type Findings } from './row-reader.ts';
 import { mayBeMoney } from './setting-words.ts';
 
-const BY_NAME = new Map<string, SettingKey>(
-  (Object.keys(SETTINGS) as SettingKey[]).map((key) => [headingKey(SETTINGS[key].name), key]),
-);
+const BY_NAME = new Map<string, SettingKey>([
+  ...(Object.keys(SETTINGS) as SettingKey[]).map(
+    (key) => [headingKey(SETTINGS[key].name), key] as const,
+  ),
+  // As older files have it.
+  [headingKey('smoothing minutes per square foot'), 'smoothingMinutes'],
+]);
 
 export interface ShopReading {
   readonly shop: Shop;

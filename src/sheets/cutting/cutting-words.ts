@@ -1,9 +1,9 @@
 /** What the cutting sheet says in sentences. */
-import { formatFixed } from '../../core/units/format-number.ts';
 import type { CuttingGroup, ProfilePlan } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { sayVolume, VOLUME } from '../words/lumber-volume.ts';
 import { count, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { proofOfGroup, sayCost, sayProof } from '../words/say-proof.ts';
@@ -45,9 +45,8 @@ const OTHERS_FIRST =
 
 /** What it costs, how near the least possible that is, how it is cut, and what is done first. */
 export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], shop: Shop): string {
-  const { currency, decimalSign } = shop;
+  const { currency, decimalSign, unit } = shop;
   const say = (cents: number): string => sayMoney(cents, currency, decimalSign);
-  const feet = (value: number): string => formatFixed(value, 1, decimalSign);
   const { layouts, boardFeetBought, boardFeetUsed, cut } = group;
   const proof = proofOfGroup(group);
   const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
@@ -55,7 +54,7 @@ export function sayGroup(group: CuttingGroup, plans: readonly ProfilePlan[], sho
     boardFeetBought === undefined || boardFeetUsed === undefined
       ? []
       : [
-          `${feet(boardFeetBought)} board feet bought or from the rack, ${feet(boardFeetUsed)} used.`,
+          `${sayVolume(boardFeetBought, shop)} ${VOLUME[unit].mark} bought or from the rack, ${sayVolume(boardFeetUsed, shop)} used.`,
         ];
   const isMade = plans.some(({ profile }) => profile.make !== 'buy');
   return [

@@ -6,6 +6,7 @@ import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-dra
 import { pieceNumbers } from '../numbered-pieces.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { ADDING_NOISE_SHARE, AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { CHECKS } from './production-columns.ts';
@@ -204,6 +205,8 @@ function plannedCheck(plan: JobPlan, acrossSheets: PlanAnchors): Check {
 /** The tables of this sheet among themselves. */
 function ownChecks({ plan, onThisSheet }: Facts): Check[] {
   const { totals, profiles } = plan;
+  const { unit } = plan.job.shop;
+  const volume = VOLUME[unit].name;
   const check = (what: string, one: TotalName, other: TotalName, value: number): Check => ({
     what,
     one: [() => onThisSheet.at(`total ${one}`), value],
@@ -219,7 +222,12 @@ function ownChecks({ plan, onThisSheet }: Facts): Check[] {
   };
   return [
     check(byRoom('Pieces'), 'piecesByRoom', 'pieces', totals.pieces),
-    check(byRoom('Board feet, net'), 'boardFeetByRoom', 'boardFeetNet', totals.boardFeetNet),
+    check(
+      byRoom(`${volume}, net`),
+      'boardFeetByRoom',
+      'boardFeetNet',
+      volumeIn(totals.boardFeetNet, unit),
+    ),
     check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
     withJob('Hours', 'hoursByRoom', 'hours', totals.hours),
     check('Hours: in the order of work, and by profile', 'hoursInOrder', 'hours', totals.hours),
@@ -228,10 +236,10 @@ function ownChecks({ plan, onThisSheet }: Facts): Check[] {
       ? []
       : [
           check(
-            'Board feet as bought: by profile, and of the lumber',
+            `${volume} as bought: by profile, and of the lumber`,
             'boardFeetBought',
             'boardFeetOfStock',
-            totals.boardFeetBought,
+            volumeIn(totals.boardFeetBought, unit),
           ),
         ]),
   ];

@@ -1,5 +1,6 @@
 /** The tables of the production sheet, one below the other on one grid, each with its columns. */
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
 /** The head's lists, side by side: labels and what belongs to them. */
@@ -38,7 +39,7 @@ export const QUANTITIES = columns({
   stickLength: right(({ unit }) => `Sticks, length (${unit})`),
   thickness: right(({ unit }) => `Thickness as sold (${unit})`),
   blankWidth: right(({ unit }) => `Blank width (${unit})`),
-  boardFeet: right('Board feet, net'),
+  boardFeet: right(({ unit }) => `${VOLUME[unit].name}, net`),
   allowance: right(({ allowanceOf = 'net' }) => `Allowance, % of ${allowanceOf}`),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
@@ -69,7 +70,7 @@ export const LUMBER = columns({
   toBuy: right('To buy'),
   each: right(({ currency }) => `Each (${currency})`),
   cost: right(({ currency }) => `Cost (${currency})`),
-  boardFeet: right('Board feet'),
+  boardFeet: right(({ unit }) => VOLUME[unit].name),
   pulled: left('Pulled'),
   bought: left('Bought'),
 });
@@ -105,7 +106,7 @@ export const ROOMS = columns({
   passes: right('Passes'),
   long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
   length: right(({ unit }) => `Net length (${unit})`),
-  boardFeet: right('Board feet, net'),
+  boardFeet: right(({ unit }) => `${VOLUME[unit].name}, net`),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
   hours: right('Hours'),

@@ -1,5 +1,4 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
-import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
@@ -13,17 +12,12 @@ import {
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { MONEY, QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
-
-/** What 144 cubic inches are in the shop's unit, cubed, at 25.4 mm to the inch; as a formula writes it. */
-export const CUBIC_PER_BOARD_FOOT: Readonly<Record<LengthUnit, string>> = {
-  in: '144',
-  mm: '2359737.216',
-};
 
 const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
   pieces: 'piecesByRoom',
@@ -61,7 +55,7 @@ export function addRooms(
   const rows = [first, draft.next - 1] as const;
   onThisSheet.place('roomRows', rows);
   if (lines.length === 0) draft.put(ROOMS.loose({ room: cell(NOTHING.make, 'row') }));
-  addTotals(draft, lines, rows, styles, onThisSheet);
+  addTotals(draft, lines, rows, facts);
   return { heads, rooms };
 }
 
@@ -82,7 +76,7 @@ function addLines(draft: SheetDraft, lines: readonly Line[], facts: RoomFacts): 
     let to = from;
     while (lines[to]?.line.room === room) to += 1;
     const some = lines.slice(from, to);
-    const row = draft.put(roomRow(room, some, draft.next, facts.styles));
+    const row = draft.put(roomRow(room, some, draft.next, facts));
     const price = onSheet('production', ROOMS.at('price', row));
     facts.acrossSheets.place('roomPriceOnProduction', price, some[0]?.line);
     rooms.push(row);
@@ -101,8 +95,9 @@ function roomRow(
   room: string,
   lines: readonly Line[],
   row: number,
-  styles: LengthStyles,
+  { styles, plan }: RoomFacts,
 ): SheetRow {
+  const volume = VOLUME[plan.job.shop.unit].styles.stick;
   const added = (figure: Figure, style: StyleName): DraftCell => {
     const value = total(lines.map(({ values }) => values[figure]));
     return ROOMS.sumCell(figure, [row + 1, row + lines.length], value, style);
@@ -113,9 +108,9 @@ function roomRow(
     pieces: added('pieces', 'stickWhole'),
     ...(isBought ? {} : { passes: added('passes', 'stickDecimal') }),
     length: added('length', styles.stick),
-    boardFeet: added('boardFeet', 'stickDecimal'),
-    boardFeetWithAllowance: added('boardFeetWithAllowance', 'stickDecimal'),
-    boardFeetBought: added('boardFeetBought', 'stickDecimal'),
+    boardFeet: added('boardFeet', volume),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', volume),
+    boardFeetBought: added('boardFeetBought', volume),
     hours: added('hours', 'stickDecimal'),
     price: added('price', 'stickDecimal'),
   };
@@ -151,8 +146,9 @@ function lineRow(
     return `ROUND(${paid('price')}*${length}/${quantity('length')},2)`;
   };
   const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
-  const figure = (formula: () => string, value: number): DraftCell =>
-    sum(formula, value, 'rowDecimal');
+  const figure = (formula: () => string, value: number, style: StyleName = 'rowDecimal') =>
+    sum(formula, value, style);
+  const volume = VOLUME[shop.unit];
   const { tally, profile } = planned;
   const long = (length: number): number => length / LONG_UNIT[shop.unit].holds;
   const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
@@ -179,12 +175,14 @@ function lineRow(
         }
       : {
           boardFeet: figure(
-            () => `${cubic()}/${CUBIC_PER_BOARD_FOOT[shop.unit]}`,
+            () => `${cubic()}/${volume.cubic}`,
             values.boardFeet,
+            volume.styles.row,
           ),
           boardFeetWithAllowance: figure(
             () => allowanceFormula(at('boardFeet'), quantity('allowance'), shop.allowanceOf),
             values.boardFeetWithAllowance,
+            volume.styles.row,
           ),
           boardFeetBought:
             tally.boardFeetBought === undefined
@@ -192,6 +190,7 @@ function lineRow(
               : figure(
                   () => `${quantity('boardFeetBought')}*${at('length')}/${quantity('length')}`,
                   values.boardFeetBought,
+                  volume.styles.row,
                 ),
         }),
     hours: figure(byLength('hours'), values.hours),
@@ -207,10 +206,10 @@ function addTotals(
   draft: SheetDraft,
   lines: readonly Line[],
   rows: readonly [first: number, last: number],
-  styles: LengthStyles,
-  onThisSheet: ProductionAnchors,
+  { plan, styles, onThisSheet }: RoomFacts,
 ): void {
   const row = draft.next;
+  const volume = VOLUME[plan.job.shop.unit].styles.total;
   const added = (figure: Figure, style: StyleName): DraftCell => {
     const name = TOTALS[figure];
     if (name !== undefined) onThisSheet.place(`total ${name}`, ROOMS.at(figure, row));
@@ -224,9 +223,9 @@ function addTotals(
     pieces: added('pieces', 'totalWhole'),
     passes: added('passes', 'total'),
     length: added('length', styles.total),
-    boardFeet: added('boardFeet', 'total'),
-    boardFeetWithAllowance: added('boardFeetWithAllowance', 'total'),
-    boardFeetBought: added('boardFeetBought', 'total'),
+    boardFeet: added('boardFeet', volume),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', volume),
+    boardFeetBought: added('boardFeetBought', volume),
     hours: added('hours', 'total'),
     price: added('price', 'total'),
   };

@@ -12,6 +12,7 @@ import { TICK } from '../words/tick-marks.ts';
 import type { CellDescription } from '../grammar/description.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { sayStock, sayToOrder } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
@@ -39,7 +40,9 @@ export function addStockTable(
   const rows = [first, draft.next - 1] as const;
   const all = (value: (use: StockUse) => number): number => total(uses.map(value));
   const cost = money(all((use) => use.costCents));
-  const boardFeet = all((use) => use.boardFeet ?? 0);
+  const { unit } = plan.job.shop;
+  const volume = VOLUME[unit].styles;
+  const boardFeet = all((use) => volumeIn(use.boardFeet ?? 0, unit));
   const together = {
     for: cell('Together', 'totalLabel'),
     fromRack: LUMBER.sumCell(
@@ -55,7 +58,7 @@ export function addStockTable(
       'totalWhole',
     ),
     cost: LUMBER.sumCell('cost', rows, cost, 'total'),
-    boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, 'total'),
+    boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, volume.total),
   };
   const row = draft.put(LUMBER.loose(together, cell(null, 'totalLabel')));
   onThisSheet.place('total boardFeetOfStock', LUMBER.at('boardFeet', row));
@@ -115,7 +118,10 @@ function addGroup(
         toBuy: cell(use.bought, 'rowWhole'),
         each: cell(money(use.priceCents), 'rowDecimal'),
         cost: sum(cost, money(use.costCents), 'rowDecimal'),
-        boardFeet: cell(use.boardFeet ?? missing, 'rowDecimal'),
+        boardFeet: cell(
+          use.boardFeet === undefined ? missing : volumeIn(use.boardFeet, plan.job.shop.unit),
+          VOLUME[plan.job.shop.unit].styles.row,
+        ),
         pulled: box(use.fromRack, countCutStock(cut, use.item, 'rack')),
         bought: box(use.bought, countCutStock(cut, use.item, 'buy')),
       }),

@@ -5,7 +5,7 @@ import { count, printExact } from '../words/print-length.ts';
 
 export const SECTIONS = {
   order: 'Order of work',
-  quantities: 'By profile: pieces, lengths and board feet',
+  quantities: 'By profile: pieces, lengths and lumber',
   money: 'By profile: passes, hours and money',
   lumber: 'Lumber: what to pull from the rack, and what to buy',
   borne: 'Lumber that each profile bears, as planned',

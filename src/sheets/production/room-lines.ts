@@ -2,6 +2,7 @@
 import type { JobPlan, ProfilePlan, RoomLine } from '../../planning/job-plan.ts';
 import { hoursOf } from '../../planning/work/hours.ts';
 import { money } from '../grammar/figures.ts';
+import { volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 
 /** Figures that are added up by room and in all. */
@@ -42,9 +43,9 @@ export function linesOf(plan: JobPlan): Line[] {
         pieces: line.pieces,
         passes: tally.passes * share,
         length: numberIn(line.lengthNet, unit),
-        boardFeet: (tally.boardFeetNet ?? 0) * share,
-        boardFeetWithAllowance: (tally.boardFeetWithAllowance ?? 0) * share,
-        boardFeetBought: (tally.boardFeetBought ?? 0) * share,
+        boardFeet: volumeIn(tally.boardFeetNet ?? 0, unit) * share,
+        boardFeetWithAllowance: volumeIn(tally.boardFeetWithAllowance ?? 0, unit) * share,
+        boardFeetBought: volumeIn(tally.boardFeetBought ?? 0, unit) * share,
         hours: hoursOf(tally.hours) * share,
         price: money(line.priceCents),
       },
