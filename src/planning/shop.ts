@@ -57,6 +57,12 @@ export function settingOf(key: SettingKey, unit: LengthUnit = 'in'): SettingDefi
   return settingIn(unit, SETTINGS[key]);
 }
 
+/** What it is called, and what older files call it. */
+export function namesOf(key: SettingKey): readonly string[] {
+  const { name, formerly } = settingOf(key);
+  return formerly === undefined ? [name] : [name, formerly];
+}
+
 /** A number as it is kept, in the shop's own unit: what is kept by the foot goes by the metre there. */
 export function inShopUnit(
   key: SettingKey,

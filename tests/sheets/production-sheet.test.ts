@@ -91,7 +91,7 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
   test('has what is to make by profile: pieces, sticks, lengths, board feet', () => {
     const { plan, sheet } = planned(name);
     const { unit } = plan.job.shop;
-    const rows = numberedRows(sheet, 'By profile: pieces, lengths and board feet');
+    const rows = numberedRows(sheet, 'By profile: pieces, lengths and lumber');
     expect(rows).toHaveLength(plan.profiles.length);
     plan.profiles.forEach(({ profile, tally }, at) => {
       const value = (column: number) => cellAt(sheet, rows[at]!, column)?.value;

@@ -40,8 +40,8 @@ export interface PassPlan {
  * Even steps: the first pass, equal steps no larger than the rule's, then the light last pass.
  * Equal steps spread the remainder instead of leaving a sliver. A cove deeper than the first pass is
  * never cut in one, however much the last pass may take: where first and last pass together reach
- * the depth, they share it. On a grid each height on the way is brought down to it, which makes no
- * step larger than the rule's.
+ * the depth, they share it. On a grid each height on the way lies on it, no step
+ * larger than the rule's.
  *
  * @returns heights of which the first is never above the rule's first pass
  */
@@ -58,11 +58,12 @@ export function planPasses(depth: number, rules: PassRules = USUAL_PASSES): Pass
   const { first } = rules;
   const count = Math.max(0, Math.ceil((beforeLast - first - LIMIT_SLACK_INCHES) / rules.step));
   if (count > MOST_PASSES) return { heights: [], faults: [tooMany(count)], cautions };
-  const heights = [first];
+  const even = [first];
   for (let step = 1; step < count; step++) {
-    heights.push(downTo(rules, first + ((beforeLast - first) * step) / count));
+    even.push(first + ((beforeLast - first) * step) / count);
   }
-  if (count > 0) heights.push(beforeLast);
+  if (count > 0) even.push(beforeLast);
+  const heights = onGrid(even, rules);
   if (rules.last > LIMIT_SLACK_INCHES) heights.push(depth);
   else heights[heights.length - 1] = depth;
   return { heights, faults, cautions };
@@ -94,13 +95,21 @@ export function planEvenLoad(blade: Blade, setting: Setting, rules: PassRules): 
   return { ...even, heights };
 }
 
-/** A height, down to the grid that the rules lie on; as it is where they don't. */
-function downTo({ first, step, grid }: PassRules, height: number): number {
-  if (grid === undefined) return height;
-  const isOn = (length: number): boolean =>
-    Math.abs(length / grid - Math.round(length / grid)) * grid < LIMIT_SLACK_INCHES;
-  if (!isOn(first) || !isOn(step)) return height;
-  return Math.floor((height + LIMIT_SLACK_INCHES) / grid) * grid;
+/**
+ * Rising heights brought down to the grid, but for the first and the last; as they are where the rules don't
+ * lie on it. One that would leave the next step too large goes up instead.
+ */
+function onGrid(heights: readonly number[], { first, step, grid }: PassRules): number[] {
+  const isOn = (length: number, of: number): boolean =>
+    Math.abs(length / of - Math.round(length / of)) * of < LIMIT_SLACK_INCHES;
+  if (grid === undefined || !isOn(first, grid) || !isOn(step, grid)) return [...heights];
+  const lying = [...heights];
+  for (let at = lying.length - 2; at > 0; at--) {
+    const down = Math.floor(((lying[at] ?? 0) + LIMIT_SLACK_INCHES) / grid);
+    const least = Math.ceil(((lying[at + 1] ?? 0) - step - LIMIT_SLACK_INCHES) / grid);
+    lying[at] = Math.max(down, least) * grid;
+  }
+  return lying;
 }
 
 function heightWhere(

@@ -24,6 +24,7 @@ export const LABOR_SETTINGS = {
   ),
   smoothingMinutes: {
     ...number('setting.smoothingMinutes', '7', 'min/sq ft', 'Scraping and sanding'),
+    formerly: 'smoothing minutes per square foot',
     units: { 'min/m²': FEET_PER_METRE ** -2, 'min/m2': FEET_PER_METRE ** -2 },
     metric: { usual: '75', unit: 'min/m²' },
   },

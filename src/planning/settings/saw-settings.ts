@@ -1,6 +1,6 @@
 /**
  * The table saw and how coves are cut on it. Usual values in millimetres are common practice [C], whole or half
- * ones beside those in inches: the blade of 250 mm, its kerf of about 3.
+ * ones beside those in inches: the blade of 250 mm with a full kerf of 3.2.
  */
 import { length, named, type SettingDefinition } from './setting.ts';
 
@@ -10,7 +10,7 @@ export const SAW_SETTINGS = {
     ['10', '250'],
     'Measure it: a resharpened blade is smaller',
   ),
-  kerf: length('setting.kerf', ['1/8', '3'], "The blade's cut in a scrap", { positive: false }),
+  kerf: length('setting.kerf', ['1/8', '3.2'], "The blade's cut in a scrap", { positive: false }),
   greatestHeightUpright: length(
     'setting.greatestHeightUpright',
     undefined,

@@ -10,6 +10,8 @@ export interface SettingDefinition {
   readonly key: ArgumentKey;
   /** As written in the Setting column. */
   readonly name: string;
+  /** As older files have it. */
+  readonly formerly?: string;
   readonly kind: SettingKind;
   /** As a person would type it; absent: the setting may stay empty and nothing stands in for it. */
   readonly usual?: string;

@@ -98,7 +98,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Joints, spring-in',
-    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft (1.2 m), square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
+    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft (1200 mm), square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
   ],
   [
     'Money',

@@ -36,6 +36,7 @@ const KEYS = Object.keys(SETTINGS) as SettingKey[];
 export function describeShopSheet(given: RawTable | undefined, look: InputLook): SheetDescription {
   const rows = KEYS.map((key) => ({
     name: settingOf(key).name,
+    ...former(key),
     row: (isFilled: boolean) => settingRow(key, isFilled, look),
   }));
   return describeSettings(
@@ -43,6 +44,11 @@ export function describeShopSheet(given: RawTable | undefined, look: InputLook):
     given,
     look,
   );
+}
+
+function former(key: SettingKey): { readonly formerly?: string } {
+  const { formerly } = settingOf(key);
+  return formerly === undefined ? {} : { formerly };
 }
 
 function settingRow(
