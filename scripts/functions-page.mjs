@@ -1,22 +1,6 @@
 /** The help page of the worksheet functions: plain HTML with an anchor for each. */
 
-const STYLE = `
-:root { color-scheme: light dark; }
-body { font: 1rem/1.5 system-ui, sans-serif; max-width: 46rem; margin: 0 auto; padding: 1rem; }
-code { font-family: ui-monospace, monospace; overflow-wrap: anywhere; }
-section { border-top: 1px solid #8888; margin-top: 2rem; }
-section:target h2 { text-decoration: underline; }
-dt { margin-top: 0.5rem; }
-dd { margin-left: 1.5rem; }
-.caution { border: 2px solid #b35c00; padding: 0 1rem; }
-nav ul { columns: 12rem; padding-left: 1.25rem; }`;
-
-const escapeHtml = (text) =>
-  text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
+import { describePlainPage, escapeHtml } from './plain-page.mjs';
 
 function describeFunction(made, namespace) {
   const name = `${namespace}.${made.name}`;
@@ -39,7 +23,7 @@ ${list.join('\n')}
 const anchorOf = ({ helpUrl }) => helpUrl.slice(helpUrl.indexOf('#') + 1);
 
 /** The whole page: the cautions, how arguments are read, then every function. */
-export function describePage(functions, { namespace, cautions, support }) {
+export async function describePage(functions, { namespace, cautions, support }) {
   // Where nothing else is given, this page is the place of support itself.
   const elsewhere = support !== undefined && !support.endsWith('/functions.html');
   const help = elsewhere
@@ -49,19 +33,7 @@ export function describePage(functions, { namespace, cautions, support }) {
     (made) =>
       `<li><a href="#${anchorOf(made)}">${escapeHtml(`${namespace}.${made.name}`)}</a></li>`,
   );
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Worksheet functions</title>
-<style>${STYLE}
-</style>
-</head>
-<body>
-<main>
-<h1>Worksheet functions</h1>
-<div class="caution" role="note">
+  const body = `<div class="caution" role="note">
 <h2>Before any number here goes to a saw</h2>
 <ul>
 ${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
@@ -77,14 +49,12 @@ ${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
 <li>Where no saw is given, the blade tilts to 45 degrees at most, and rises to its radius less 1 3/16 in for flange and arbor.</li>
 <li>A sheet for others should hold values: without this add-in a recalculation turns these formulas into #NAME?.</li>
 </ul>
-<nav aria-label="Functions">
-<ul>
+<nav aria-label="Functions" class="codes">
+<ul class="list">
 ${links.join('\n')}
 </ul>
 </nav>
 ${functions.map((made) => describeFunction(made, namespace)).join('\n')}
-${help}</main>
-</body>
-</html>
-`;
+${help}`;
+  return describePlainPage({ own: 'functions.html', title: 'Worksheet functions', body });
 }

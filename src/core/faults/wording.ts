@@ -934,6 +934,8 @@ export const WORDING = wordings({
     `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
   'call.unknown-command': (f) =>
     `${f.given} is no command. ${didYouMean(f)}Commands: ${f.detail('allowed')}.`,
+  'call.unknown-code': (f) =>
+    `${f.given} is no code of a fault or a caution. ${didYouMean(f)}--json tells each with its code, and help.html lists them all.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. ${didYouMean(f)}See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>
