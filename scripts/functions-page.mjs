@@ -1,8 +1,31 @@
 /** The help page of the worksheet functions: plain HTML with an anchor for each. */
 
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describePlainPage, escapeHtml } from './plain-page.mjs';
 
-function describeFunction(made, namespace) {
+const built = (...path) =>
+  pathToFileURL(join(import.meta.dirname, '..', 'build', 'drawings', ...path)).href;
+
+/** What a function is about, drawn; it follows the page's colors. */
+async function readPictures(functions) {
+  const { EXPLAINED } = await import(built('explain', 'explain.js'));
+  const { toSvg } = await import(built('to-svg.js'));
+  const { PAGE_PALETTE } = await import(built('palette.js'));
+  return new Map(
+    functions.map(({ id }) => {
+      const draw = EXPLAINED[id];
+      if (draw === undefined) throw new Error(`${id} has no picture in src/drawings/explain.`);
+      const drawing = draw();
+      return [
+        id,
+        `<figure>\n${toSvg(drawing, PAGE_PALETTE)}\n<figcaption>${escapeHtml(drawing.title)}</figcaption>\n</figure>`,
+      ];
+    }),
+  );
+}
+
+function describeFunction(made, namespace, picture) {
   const name = `${namespace}.${made.name}`;
   const said = made.parameters.map((one) => (one.optional === true ? `[${one.name}]` : one.name));
   const list = made.parameters.map(
@@ -13,6 +36,7 @@ function describeFunction(made, namespace) {
 <h2>${escapeHtml(name)}</h2>
 <p><code>${escapeHtml(`${name}(${said.join(', ')})`)}</code></p>
 <p>${escapeHtml(made.description)}</p>
+${picture}
 <dl>
 ${list.join('\n')}
 </dl>
@@ -24,6 +48,7 @@ const anchorOf = ({ helpUrl }) => helpUrl.slice(helpUrl.indexOf('#') + 1);
 
 /** The whole page: the cautions, how arguments are read, then every function. */
 export async function describePage(functions, { namespace, cautions, support }) {
+  const pictures = await readPictures(functions);
   // Where nothing else is given, this page is the place of support itself.
   const elsewhere = support !== undefined && !support.endsWith('/functions.html');
   const help = elsewhere
@@ -54,7 +79,7 @@ ${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
 ${links.join('\n')}
 </ul>
 </nav>
-${functions.map((made) => describeFunction(made, namespace)).join('\n')}
+${functions.map((made) => describeFunction(made, namespace, pictures.get(made.id))).join('\n')}
 ${help}`;
   return describePlainPage({ own: 'functions.html', title: 'Worksheet functions', body });
 }
