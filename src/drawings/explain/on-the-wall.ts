@@ -25,7 +25,7 @@ function arc([x, y]: Point, radius: number, from: number, to: number): Shape[] {
 
 /** The molding flat on the saw from above, at its fence: the cut's miter from square across. */
 export function drawMiter(title: string, alt: string, miter: number): Drawing {
-  const [fence, high, cut] = [8, 18, 52];
+  const [fence, high, cut] = [8, 18, 46];
   const low = fence + high;
   const across = high * Math.tan(miter * RADIANS);
   return compose({ title, alt, width: EXPLAIN_WIDTH }, [
@@ -83,7 +83,7 @@ export function drawMiter(title: string, alt: string, miter: number): Drawing {
 
 /** The molding flat on the saw, seen along the fence: the blade leans from upright by the bevel. */
 export function drawBevel(title: string, alt: string, bevel: number): Drawing {
-  const [table, thick, foot] = [34, 9, 50];
+  const [table, thick, foot] = [34, 9, 43];
   const lean = (up: number): number => foot + up * Math.tan(bevel * RADIANS);
   return compose({ title, alt, width: EXPLAIN_WIDTH }, [
     line(
