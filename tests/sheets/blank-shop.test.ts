@@ -159,7 +159,7 @@ test('A metric job has no inch, no foot, no board foot and nothing finer than a 
       if (cells.some((one) => one?.style === 'section')) headings.clear();
       cells.forEach((one, column) => {
         if (one === null) return;
-        const { value = null, style = 'plain' } = one;
+        const { value, style = 'plain' } = one;
         if (typeof value === 'string') say(value);
         if (typeof value === 'string' && style.startsWith('heading')) headings.set(column, value);
         const isLength = /\(mm\)/u.test(headings.get(column) ?? '');
