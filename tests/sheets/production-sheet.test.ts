@@ -108,9 +108,16 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
         ]);
         return;
       }
-      expect(value(9)).toBe(tally.boardFeetNet);
-      expect(value(11)).toBe(tally.boardFeetWithAllowance);
-      expect(value(12)).toBe(tally.boardFeetBought ?? 'not known');
+      // A board foot is 144 cubic inches, each 0.0254 m long: a metric shop counts m³.
+      const volume = (boardFeet: number | undefined): number | undefined =>
+        boardFeet === undefined || plan.job.shop.unit === 'in'
+          ? boardFeet
+          : boardFeet * 144 * 0.0254 ** 3;
+      const near = (wanted: number | undefined) =>
+        wanted === undefined ? 'not known' : expect.closeTo(wanted, 9);
+      expect(value(9)).toEqual(near(volume(tally.boardFeetNet)));
+      expect(value(11)).toEqual(near(volume(tally.boardFeetWithAllowance)));
+      expect(value(12)).toEqual(near(volume(tally.boardFeetBought)));
     });
   });
 
