@@ -96,7 +96,11 @@ function addLumber(
         'rowNumber',
       ),
       planned: cell(plannedPercent(lumber, planned, shop) ?? 'not known', 'rowDecimal'),
-      each: cell((lumber.eachCents * holds) / 100, 'rowNumber'),
+      each: cell(
+        (lumber.eachCents * holds) / 100,
+        // A cubic metre costs so much that four decimals have no room.
+        holds > 1 && lumber.per === 'board foot' ? 'rowDecimal' : 'rowNumber',
+      ),
       cost: sum(`ROUND(${bought}*${at('each')},2)`, money(lumber.cents), 'rowDecimal'),
     }),
   );
