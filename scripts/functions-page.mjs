@@ -1,24 +1,31 @@
 /** The help page of the worksheet functions: plain HTML with an anchor for each. */
 
-const STYLE = `
-:root { color-scheme: light dark; }
-body { font: 1rem/1.5 system-ui, sans-serif; max-width: 46rem; margin: 0 auto; padding: 1rem; }
-code { font-family: ui-monospace, monospace; overflow-wrap: anywhere; }
-section { border-top: 1px solid #8888; margin-top: 2rem; }
-section:target h2 { text-decoration: underline; }
-dt { margin-top: 0.5rem; }
-dd { margin-left: 1.5rem; }
-.caution { border: 2px solid #b35c00; padding: 0 1rem; }
-nav ul { columns: 12rem; padding-left: 1.25rem; }`;
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { describePlainPage, escapeHtml } from './plain-page.mjs';
 
-const escapeHtml = (text) =>
-  text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
+const built = (...path) =>
+  pathToFileURL(join(import.meta.dirname, '..', 'build', 'drawings', ...path)).href;
 
-function describeFunction(made, namespace) {
+/** What a function is about, drawn; it follows the page's colors. */
+async function readPictures(functions) {
+  const { EXPLAINED } = await import(built('explain', 'explain.js'));
+  const { toSvg } = await import(built('to-svg.js'));
+  const { PAGE_PALETTE } = await import(built('palette.js'));
+  return new Map(
+    functions.map(({ id }) => {
+      const draw = EXPLAINED[id];
+      if (draw === undefined) throw new Error(`${id} has no picture in src/drawings/explain.`);
+      const drawing = draw();
+      return [
+        id,
+        `<figure>\n${toSvg(drawing, PAGE_PALETTE)}\n<figcaption>${escapeHtml(drawing.title)}</figcaption>\n</figure>`,
+      ];
+    }),
+  );
+}
+
+function describeFunction(made, namespace, picture) {
   const name = `${namespace}.${made.name}`;
   const said = made.parameters.map((one) => (one.optional === true ? `[${one.name}]` : one.name));
   const list = made.parameters.map(
@@ -29,6 +36,7 @@ function describeFunction(made, namespace) {
 <h2>${escapeHtml(name)}</h2>
 <p><code>${escapeHtml(`${name}(${said.join(', ')})`)}</code></p>
 <p>${escapeHtml(made.description)}</p>
+${picture}
 <dl>
 ${list.join('\n')}
 </dl>
@@ -39,7 +47,8 @@ ${list.join('\n')}
 const anchorOf = ({ helpUrl }) => helpUrl.slice(helpUrl.indexOf('#') + 1);
 
 /** The whole page: the cautions, how arguments are read, then every function. */
-export function describePage(functions, { namespace, cautions, support }) {
+export async function describePage(functions, { namespace, cautions, support }) {
+  const pictures = await readPictures(functions);
   // Where nothing else is given, this page is the place of support itself.
   const elsewhere = support !== undefined && !support.endsWith('/functions.html');
   const help = elsewhere
@@ -49,19 +58,7 @@ export function describePage(functions, { namespace, cautions, support }) {
     (made) =>
       `<li><a href="#${anchorOf(made)}">${escapeHtml(`${namespace}.${made.name}`)}</a></li>`,
   );
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Worksheet functions</title>
-<style>${STYLE}
-</style>
-</head>
-<body>
-<main>
-<h1>Worksheet functions</h1>
-<div class="caution" role="note">
+  const body = `<div class="caution" role="note">
 <h2>Before any number here goes to a saw</h2>
 <ul>
 ${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
@@ -77,14 +74,12 @@ ${cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}
 <li>Where no saw is given, the blade tilts to 45 degrees at most, and rises to its radius less 1 3/16 in for flange and arbor.</li>
 <li>A sheet for others should hold values: without this add-in a recalculation turns these formulas into #NAME?.</li>
 </ul>
-<nav aria-label="Functions">
-<ul>
+<nav aria-label="Functions" class="codes">
+<ul class="list">
 ${links.join('\n')}
 </ul>
 </nav>
-${functions.map((made) => describeFunction(made, namespace)).join('\n')}
-${help}</main>
-</body>
-</html>
-`;
+${functions.map((made) => describeFunction(made, namespace, pictures.get(made.id))).join('\n')}
+${help}`;
+  return describePlainPage({ own: 'functions.html', title: 'Worksheet functions', body });
 }

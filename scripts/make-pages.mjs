@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { writeSawPage } from '../build/exports/shop-view/saw-page.js';
 import { readDemoTables } from '../build/cli/demo-job.js';
 import { DEVELOPMENT_ORIGIN, OFFICE_ADDRESS } from './addresses.mjs';
+import { makeHelpPage } from './help-page.mjs';
 import { makeFunctionsJson, makeFunctionsPage } from './make-catalogue.mjs';
 import { HELP_POLICY, PAGE_POLICY, panePolicy, withPolicy } from './page-policy.mjs';
 
@@ -28,6 +29,7 @@ export async function makePages({ origin, support, office = OFFICE_ADDRESS }) {
       .replace(supportUrl, (_, before) => `${before}${support}"`),
     'functions.json': JSON.stringify(await makeFunctionsJson({ origin }), null, 2),
     'functions.html': withPolicy(await makeFunctionsPage({ support }), HELP_POLICY),
+    'help.html': withPolicy(await makeHelpPage(), HELP_POLICY),
     'demo.json': JSON.stringify(demo.value),
   };
 }

@@ -15,6 +15,7 @@ export function helpOfProgram(commands: readonly Command[]): string {
       ...commands.map(({ name, summary }): [string, string] => [name, summary]),
       ['help COMMAND', 'How one command is called; so does COMMAND --help.'],
       ['help headings', 'What stands under each heading of the input tables.'],
+      ['help CODE', 'What a code of --json means, with an example: help job.no-stock.'],
     ])}`,
     `Options:\n${columns([
       [`${HELP_OPTION.name}, ${HELP_OPTION.short}`, HELP_OPTION.says],

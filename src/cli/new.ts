@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { syntax } from '../core/faults/argument.ts';
 import { fault, type Fault } from '../core/faults/fault.ts';
 import type { DecimalSign } from '../core/units/format-number.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import { blankLists } from '../exports/blank-lists.ts';
 import { systemCode, systemReason } from '../hosts/file/system-reason.ts';
 import { isFileThere } from '../hosts/file/read-job-input.ts';
@@ -18,6 +19,11 @@ import { sayCall } from './say-call.ts';
 import { sayContents, sayWorkbook } from './say-workbook.ts';
 import { DATE_OPTION, FORCE_OPTION, QUIET_OPTION, readDay } from './shared-options.ts';
 import { checkTargets } from './target-file.ts';
+
+const METRIC_OPTION = {
+  name: '--metric',
+  says: 'Millimetres, with whole usual values of their own, A4, metres and m³.',
+};
 
 export const NEW: Command = {
   name: 'new',
@@ -36,6 +42,7 @@ export const NEW: Command = {
       name: '--decimal-comma',
       says: 'With --csv: 3,5 for 3 1/2, and semicolons between the cells, as spreadsheets of such countries save them.',
     },
+    METRIC_OPTION,
     FORCE_OPTION,
     QUIET_OPTION,
     DATE_OPTION,
@@ -44,7 +51,7 @@ export const NEW: Command = {
     'Fill it in with any spreadsheet, save it, then: coveledger plan FILE.xlsx --out PLAN.xlsx',
     'What stands under each heading: coveledger help headings',
   ],
-  examples: ['job.xlsx', 'demo.xlsx --demo', 'job --csv'],
+  examples: ['job.xlsx', 'job.xlsx --metric', 'demo.xlsx --demo', 'job --csv'],
   exits: {
     0: 'Written.',
     2: "The call is wrong, or a file is there already or can't be written.",
@@ -52,8 +59,17 @@ export const NEW: Command = {
   run: (call) => (call.flags.has('--csv') ? newFolder(call) : newWorkbook(call)),
 };
 
+const unitOf = (call: Call): LengthUnit => (call.flags.has(METRIC_OPTION.name) ? 'mm' : 'in');
+
 const refuse = (...faults: readonly Fault[]): Report =>
   reportRefusal(2, { faults, cautions: [] }, false);
+
+/** The demo is a job in inches. */
+function excludeDemo({ flags }: Call): Fault[] {
+  const { name } = METRIC_OPTION;
+  if (!flags.has('--demo') || !flags.has(name)) return [];
+  return [fault('call.options-exclude', syntax('--demo'), null, { details: { other: name } })];
+}
 
 async function newWorkbook(call: Call): Promise<Report> {
   const path = argumentAt(call, 0);
@@ -65,12 +81,13 @@ async function newWorkbook(call: Call): Promise<Report> {
   }
   const faults: Fault[] = [];
   const day = readDay(call, faults);
+  faults.push(...excludeDemo(call));
   const target = { argument: syntax('FILE.xlsx'), path, ending: '.xlsx' };
   const atTarget = [...faults, ...(await checkTargets([target], { force: replace }))];
   if (atTarget.length > 0) return refuse(...atTarget);
   const demo = call.flags.has('--demo') ? await readDemoTables() : undefined;
   if (demo?.ok === false) return refuse(...demo.faults);
-  const description = { ...describeInput(demo?.value), day };
+  const description = { ...describeInput(demo?.value, unitOf(call)), day };
   const saved = await saveFile(path, await writeWorkbook(description), { replace });
   if (!saved.ok) return refuse(...saved.faults);
   return report(call, sayWorkbook(path, description));
@@ -85,11 +102,12 @@ async function newFolder(call: Call): Promise<Report> {
     faults.push(fault('call.options-exclude', syntax(option), null, { details: { other } }));
   };
   if (isDemo && sign === ',') exclude('--demo', '--decimal-comma');
+  faults.push(...excludeDemo(call));
   // No file of the folder bears a day.
   if (call.values.has(DATE_OPTION.name)) exclude(DATE_OPTION.name, '--csv');
   if (faults.length > 0) return refuse(...faults);
   const files = await Promise.all(
-    blankLists(sign).map(async ({ path, text }): Promise<FileToSave> => {
+    blankLists(sign, unitOf(call)).map(async ({ path, text }): Promise<FileToSave> => {
       // A table that the demo does without is blank.
       const filled = join(DEMO_FOLDER, path);
       const isFilled = isDemo && (await isFileThere(filled));

@@ -25,15 +25,30 @@ export async function runProgram(args: readonly string[]): Promise<Report> {
   return command.run(call);
 }
 
-function help([name, ...extra]: readonly string[]): Report {
+async function help([name, ...extra]: readonly string[]): Promise<Report> {
   if (name === undefined || name === '--help') return say(helpOfProgram(COMMANDS));
   const isOfHeadings = name === 'headings';
   const command = COMMANDS.find((one) => one.name === name);
+  // Loaded for whoever asks, since it holds an example of every code.
+  if (name.includes('.')) return helpOfCode(name);
   if (command === undefined && !isOfHeadings) return unknownCommand(name);
   const faults = extra.map((value) => fault('call.argument-extra', syntax('help'), value));
   if (faults.length > 0) return reportRefusal(2, { faults, cautions: [] }, false);
   return say(command === undefined ? helpOfHeadings() : helpOfCommand(command));
 }
+
+/** What a fault's code means, with an example; near codes where there is none of that name. */
+async function helpOfCode(code: string): Promise<Report> {
+  const { codesNear, isFaultCode } = await import('./fault-help/fault-help.ts');
+  const { sayFaultHelp } = await import('./fault-help/say-fault-help.ts');
+  if (isFaultCode(code)) return say(await sayFaultHelp(code));
+  const may = codesNear(code).slice(0, MOST_NEAR).join(' or ');
+  const unknown = fault('call.unknown-code', 'command', code, { details: { may } });
+  return reportRefusal(2, { faults: [unknown], cautions: [] }, false);
+}
+
+/** More codes than these are no suggestion any more. */
+const MOST_NEAR = 5;
 
 function unknownCommand(name: string): Report {
   const names = [...COMMANDS.map((one) => one.name), 'help'];

@@ -16,7 +16,9 @@ export function helpOfHeadings(): string {
     `Settings of the shop, each a row of Shop\n${columns(
       (Object.keys(SETTINGS) as SettingKey[]).map((key) => {
         const { name, note, usual } = settingOf(key);
-        return [name, usual === undefined ? note : `${note}. Usual: ${sayUsual(key)}`];
+        const [own, metric] = [sayUsual(key), sayUsual(key, 'mm')];
+        const both = own === metric ? own : `${own}; ${metric} in a metric shop`;
+        return [name, usual === undefined ? note : `${note}. Usual: ${both}`];
       }),
     )}`,
   ]);

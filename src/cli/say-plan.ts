@@ -2,10 +2,12 @@
 import { formatInches } from '../core/units/format-length.ts';
 import { count } from '../sheets/words/print-length.ts';
 import { formatFixed } from '../core/units/format-number.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { ExactInches } from '../core/units/length.ts';
 import type { CuttingGroup, JobPlan, ProfilePlan, Totals } from '../planning/job-plan.ts';
 import { hoursOf } from '../planning/work/hours.ts';
 import type { Shop } from '../planning/shop.ts';
+import { sayVolume, VOLUME } from '../sheets/words/lumber-volume.ts';
 import { listPriceLines, PRICE_LINES } from '../sheets/words/price-lines.ts';
 import { sayRange } from '../sheets/words/say-bid.ts';
 import { sayBasis } from '../sheets/words/say-basis.ts';
@@ -20,18 +22,19 @@ import { proofOfGroup, sayCost, sayProof } from '../sheets/words/say-proof.ts';
 import type { Paragraph } from './report.ts';
 import { drawTable } from './text-table.ts';
 
-const COLUMNS = [
-  { heading: 'Profile' },
-  { heading: 'Pieces', align: 'right' },
-  { heading: 'Sticks', align: 'right' },
-  { heading: 'Net length', align: 'right' },
-  { heading: 'Board feet net', align: 'right' },
-  { heading: 'allowed', align: 'right' },
-  { heading: 'bought', align: 'right' },
-  { heading: 'Passes', align: 'right' },
-  { heading: 'Hours', align: 'right' },
-  { heading: 'Price', align: 'right' },
-] as const;
+const columnsIn = (unit: LengthUnit) =>
+  [
+    { heading: 'Profile' },
+    { heading: 'Pieces', align: 'right' },
+    { heading: 'Sticks', align: 'right' },
+    { heading: 'Net length', align: 'right' },
+    { heading: `${VOLUME[unit].name} net`, align: 'right' },
+    { heading: 'allowed', align: 'right' },
+    { heading: 'bought', align: 'right' },
+    { heading: 'Passes', align: 'right' },
+    { heading: 'Hours', align: 'right' },
+    { heading: 'Price', align: 'right' },
+  ] as const;
 
 export function sayPlan(plan: JobPlan): Paragraph[] {
   if (plan.profiles.length === 0) {
@@ -42,7 +45,7 @@ export function sayPlan(plan: JobPlan): Paragraph[] {
   return [
     ...titleOf(plan),
     drawTable(
-      COLUMNS,
+      columnsIn(shop.unit),
       plan.profiles.map((one) => cellsOf(one, shop)),
     ),
     ['Lumber:', ...lumber],
@@ -68,7 +71,7 @@ function cellsOf({ profile, tally, money }: ProfilePlan, shop: Shop): string[] {
     String(tally.sticks),
     sayLength(tally.lengthNet, shop),
     ...[tally.boardFeetNet, tally.boardFeetWithAllowance, tally.boardFeetBought].map((feet) =>
-      feet === undefined ? '-' : sayNumber(feet, shop),
+      feet === undefined ? '-' : sayVolume(feet, shop),
     ),
     tally.passes === 0 ? '-' : String(tally.passes),
     sayNumber(hoursOf(tally.hours), shop),
@@ -134,14 +137,14 @@ function sayPriceLines(totals: Totals, say: (cents: number) => string): string[]
 function sayBoardFeet(totals: Totals, shop: Shop): string[] {
   const { boardFeetNet, boardFeetWithAllowance, boardFeetBought } = totals;
   if (boardFeetNet === 0) return [];
-  const say = (feet: number): string => sayNumber(feet, shop);
+  const say = (feet: number): string => sayVolume(feet, shop);
   const over = ((boardFeetBought ?? 0) / boardFeetNet - 1) * 100;
   const bought =
     boardFeetBought === undefined
       ? 'as bought not known (Stock gives no Class or Width)'
       : `${say(boardFeetBought)} as bought or pulled, ${formatFixed(over, 0, shop.decimalSign)} % over net`;
   return [
-    `  ${say(boardFeetNet)} board feet net, ${say(boardFeetWithAllowance)} with the offcut allowance, ${bought}`,
+    `  ${say(boardFeetNet)} ${VOLUME[shop.unit].mark} net, ${say(boardFeetWithAllowance)} with the offcut allowance, ${bought}`,
   ];
 }
 

@@ -11,7 +11,7 @@ export interface LabelView {
   readonly mark: string;
   /** Its length, whole, at the right of the first line. */
   readonly said: string;
-  /** The same in the other unit, whole, in the bar. */
+  /** The same in the other unit, whole, in the bar; empty for none. */
   readonly other: string;
   /** Names from above, each shortened to the label's width; `whole` follows the name in full. */
   readonly lines: readonly { readonly name: string; readonly whole?: string }[];
@@ -174,7 +174,17 @@ function drawBar(
     area(corners, bar.fill, { tone: 'ink', width: LINE.usual }),
     textAbout([start, middle], atLeft, size, { anchor: 'start', tone: 'ink' }),
     textAbout([end, middle], atRight, size, { anchor: 'end', tone: 'ink' }),
-    whole(other, [(left + right) / 2, middle], end - start - 2 * (names + GAP), size, 'middle'),
+    ...(other === ''
+      ? []
+      : [
+          whole(
+            other,
+            [(left + right) / 2, middle],
+            end - start - 2 * (names + GAP),
+            size,
+            'middle',
+          ),
+        ]),
   ];
 }
 

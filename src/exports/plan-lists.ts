@@ -1,9 +1,11 @@
 /** Lists of what the plan comes to: by room, by profile, what to pull and buy, what to mind. */
 import { sayWhere } from '../core/faults/fault.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import { countCutStock, listCutStock } from '../planning/cut/cut-stock.ts';
 import { countToBuy } from '../planning/grade-yield.ts';
 import { plansOf, type JobPlan } from '../planning/job-plan.ts';
 import { hoursOf } from '../planning/work/hours.ts';
+import { VOLUME, volumeIn } from '../sheets/words/lumber-volume.ts';
 import { numberIn } from '../sheets/words/print-length.ts';
 import { sayStock } from '../sheets/words/say-stock.ts';
 import type { List, ListValue } from './csv-list.ts';
@@ -26,6 +28,7 @@ export function listRooms({ rooms, job, totals }: JobPlan): List {
 export function listProfiles({ profiles, job, totals }: JobPlan): List {
   const { unit } = job.shop;
   const { currency } = totals;
+  const volume = VOLUME[unit].name;
   return {
     name: 'by-profile',
     headings: [
@@ -35,9 +38,9 @@ export function listProfiles({ profiles, job, totals }: JobPlan): List {
       'Pieces',
       'Sticks',
       `Net length (${unit})`,
-      'Board feet net',
-      'Board feet with allowance',
-      'Board feet as bought',
+      `${volume} net`,
+      `${volume} with allowance`,
+      `${volume} as bought`,
       'Passes',
       'Hours',
       `Lumber (${currency})`,
@@ -51,9 +54,9 @@ export function listProfiles({ profiles, job, totals }: JobPlan): List {
       tally.pieces,
       tally.sticks,
       numberIn(tally.lengthNet, unit),
-      tally.boardFeetNet ?? null,
-      tally.boardFeetWithAllowance ?? null,
-      tally.boardFeetBought ?? null,
+      volumeOf(tally.boardFeetNet, unit),
+      volumeOf(tally.boardFeetWithAllowance, unit),
+      volumeOf(tally.boardFeetBought, unit),
       tally.passes,
       hoursOf(tally.hours),
       money.lumberCents / 100,
@@ -121,4 +124,8 @@ export function listCautions({ cautions }: JobPlan): List {
     headings: ['Where', 'Caution'],
     rows: cautions.map((one) => [one.where === undefined ? '' : sayWhere(one.where), one.message]),
   };
+}
+
+function volumeOf(boardFeet: number | undefined, unit: LengthUnit): number | null {
+  return boardFeet === undefined ? null : volumeIn(boardFeet, unit);
 }

@@ -41,7 +41,7 @@ export async function openPage(): Promise<void> {
   const lastVisit = await readLastVisit();
   const wantsDemo = takeDemoAddress();
   const isFirstVisit = lastVisit.data === undefined && !wantsDemo;
-  const first = lastVisit.data ?? (wantsDemo ? await demoWorkbook() : blankWorkbook());
+  const first = lastVisit.data ?? (wantsDemo ? await demoWorkbook() : blankWorkbook('in'));
   if (isFirstVisit) showPane();
   const grid = startGrid('grid-place', first, gridFunctions());
   performance.mark('grid shown');

@@ -3,6 +3,7 @@
  * a first look at the pane and the worksheet functions don't wait for it.
  */
 import type { Outcome } from '../core/faults/fault.ts';
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { CutAlready, Ticks } from '../planning/cut/cut-already.ts';
 import type { PlanToKeep } from '../planning/kept/keep-plan.ts';
 import type { Comparison } from '../planning/compare/comparison.ts';
@@ -58,7 +59,7 @@ export interface Planner {
   /** The same for the same cut sticks alone. */
   readonly keyOfCut: (cut: readonly CutAlready[]) => string;
   readonly comparePlans: (before: JobPlan, after: JobPlan) => Comparison;
-  readonly describeInput: (job?: readonly RawTable[]) => WorkbookDescription;
+  readonly describeInput: (job?: readonly RawTable[], unit?: LengthUnit) => WorkbookDescription;
   /** What makes sheets and files of a plan. */
   readonly loadWriter: () => Promise<Writer>;
 }

@@ -24,7 +24,7 @@ export function allowedLumber(
   const endless = units.filter(({ item }) => item.buyMost === null);
   const toBuy = units.filter(({ item }) => item.buyMost !== 0);
   const eligible = endless.length > 0 ? endless : toBuy.length > 0 ? toBuy : units;
-  const [first, ...others] = eligible.map((unit) => priceUnit(profile, unit));
+  const [first, ...others] = eligible.map((unit) => priceUnit(profile, unit, job.shop));
   if (first === undefined) throw new RangeError(`No row of Stock serves ${profile.name}.`);
   const least = others.reduce(
     (one, other) => (other.eachInchCents < one.eachInchCents ? other : one),
@@ -53,9 +53,9 @@ export function roundUpCount(count: number): number {
 }
 
 /** What one of its unit costs, and how many of these an inch of net is; of a board with a yield, of clear wood. */
-function priceUnit(profile: Profile, unit: StockUnit) {
+function priceUnit(profile: Profile, unit: StockUnit, shop: Job['shop']) {
   const { item, boardFeet, priceCents, strips } = unit;
-  const feetPerInch = boardFeetPerInch(profile);
+  const feetPerInch = boardFeetPerInch(profile, shop);
   const isByTheBoardFoot =
     item.kind === 'board' && boardFeet !== undefined && feetPerInch !== undefined;
   const per: AllowedLumber['per'] = isByTheBoardFoot ? 'board foot' : 'foot';

@@ -8,21 +8,44 @@ import type { StockItem } from './job.ts';
 import { CHECK_SLACK_CENTS, CHECK_SLACK_INCHES } from './tolerance.ts';
 
 export function checkStock(plan: JobPlan): string[] {
-  const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
+  const { unit } = plan.job.shop;
+  const uses = plan.groups.flatMap(({ stockUse, profiles }) =>
+    stockUse.map((use) => ({ use, thick: thicknessOf(use.item, profiles), unit })),
+  );
   return [...uses.flatMap(checkPrice), ...checkDefects(plan), ...checkStretches(plan.job.stock)];
 }
 
+/** Inches; a class is of an inch and more. */
+function thicknessOf(
+  { thicknessClass }: StockItem,
+  profiles: JobPlan['groups'][number]['profiles'],
+): number {
+  const [profile] = profiles;
+  const isClassed = thicknessClass !== '' || (profile?.thicknessClass ?? '') !== '';
+  return isClassed ? 1 : Number(profile?.blankThickness ?? 1);
+}
+
 /** Price by length, piece or board feet of the whole board; over its yield, or by the clear length that it pays for. */
-function checkPrice(use: StockUse): string[] {
+function checkPrice({
+  use,
+  thick,
+  unit,
+}: {
+  readonly use: StockUse;
+  readonly thick: number;
+  readonly unit: 'in' | 'mm';
+}): string[] {
   const { item, priceCents, boardFeet, fromRack, bought } = use;
   const { stretch, yieldPercent = 100 } = item;
   const whole = Number(stretch?.boardLength ?? item.length);
   const feetOfOne = ((boardFeet ?? Number.NaN) / (fromRack + bought)) * (yieldPercent / 100);
+  const wholeFeet = (feetOfOne * whole) / Number(item.length);
   const units = {
     piece: 1,
     foot: whole / 12,
     metre: (whole * 25.4) / 1000,
-    'board foot': (feetOfOne * whole) / Number(item.length),
+    'board foot': (unit === 'mm' ? Math.max(1, 1 / thick) : 1) * wholeFeet,
+    'cubic metre': (unit === 'mm' ? 1 : Math.min(1, thick)) * wholeFeet * 144 * 0.0254 ** 3,
   }[item.per];
   // Of a board whose board feet aren't known it has no price by them.
   if (Number.isNaN(units)) return [];

@@ -27,7 +27,7 @@ export const OPENING_KINDS = ['door', 'window', 'cased opening'] as const;
 export type OpeningKind = (typeof OPENING_KINDS)[number];
 
 export const STOCK_KINDS = ['stick', 'board'] as const;
-export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre'] as const;
+export const PRICE_PER = ['piece', 'foot', 'board foot', 'metre', 'cubic metre'] as const;
 export type PricePer = (typeof PRICE_PER)[number];
 
 export interface RunEnd {

@@ -1,10 +1,11 @@
 /** A plan for machines: lengths in inches, angles in degrees, unrounded; money in the shop's currency. */
+import { BOARD_FEET_PER_CUBIC_METRE } from '../core/lumber/board-feet.ts';
 import { offCenterAsAsked } from '../core/cove/deepest-line.ts';
 import { faultsToJson } from '../core/faults/fault-json.ts';
 import { toDegrees } from '../core/units/angle.ts';
 import { plannedPercent } from './allowed-lumber.ts';
 import { groupToJson } from './group-json.ts';
-import type { Costing, JobPlan, ProfilePlan, PlannedOption } from './job-plan.ts';
+import type { Costing, JobPlan, ProfilePlan, PlannedOption, Tally } from './job-plan.ts';
 import { benchHoursOf, hoursOf, machineHoursOf } from './work/hours.ts';
 import { piecesToJson } from './piece-json.ts';
 import { totalsBy } from './price-bases.ts';
@@ -22,6 +23,7 @@ export function planToJson(plan: JobPlan) {
   const { totals } = plan;
   return {
     version: PLAN_JSON_VERSION,
+    units: { length: 'in', angle: 'deg', volume: 'board foot', shop: plan.job.shop.unit },
     job: titleToJson(plan.job.titleBlock),
     totals: {
       pieces: totals.pieces,
@@ -33,6 +35,7 @@ export function planToJson(plan: JobPlan) {
       boardFeetNet: totals.boardFeetNet,
       boardFeetWithAllowance: totals.boardFeetWithAllowance,
       boardFeetBought: totals.boardFeetBought ?? null,
+      metric: metricOf(totals),
       passes: totals.passes,
       joints: totals.joints,
       jointCost: money(totals.jointCostCents),
@@ -66,6 +69,24 @@ export function planToJson(plan: JobPlan) {
     options: plan.options.map(optionOf),
     cautions: faultsToJson(plan.cautions),
     faults: [] as const,
+  };
+}
+
+/** The same lengths and volumes in metres and m³. */
+function metricOf({
+  lengthNet,
+  lengthBought,
+  ...feet
+}: Pick<Tally, 'lengthNet' | 'lengthBought'> &
+  Partial<Record<'boardFeetNet' | 'boardFeetWithAllowance' | 'boardFeetBought', number>>) {
+  const volume = (boardFeet: number | undefined): number | null =>
+    boardFeet === undefined ? null : boardFeet / BOARD_FEET_PER_CUBIC_METRE;
+  return {
+    metresNet: Number(lengthNet) * 0.0254,
+    metresBought: Number(lengthBought) * 0.0254,
+    cubicMetresNet: volume(feet.boardFeetNet),
+    cubicMetresWithAllowance: volume(feet.boardFeetWithAllowance),
+    cubicMetresBought: volume(feet.boardFeetBought),
   };
 }
 
@@ -209,6 +230,7 @@ function profileOf({ profile, setUp, tally, byPlan, money: lines }: ProfilePlan)
     boardFeetNet: tally.boardFeetNet ?? null,
     boardFeetWithAllowance: tally.boardFeetWithAllowance ?? null,
     boardFeetBought: tally.boardFeetBought ?? null,
+    metric: metricOf(tally),
     passes: tally.passes,
     joints: tally.joints,
     hours: {

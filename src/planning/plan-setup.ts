@@ -9,7 +9,7 @@ import type { SawLimits } from '../core/cove/saw-limits.ts';
 import { checkCove } from '../core/cove/feasibility.ts';
 import { computeLeastRadius } from '../core/cove/least-radius.ts';
 import { computeArcLength } from '../core/cove/outline.ts';
-import { planPasses } from '../core/cove/passes.ts';
+import { METRIC_GRID_INCHES, planPasses } from '../core/cove/passes.ts';
 import { layOutRails, USUAL_HALF_TABLE_INCHES, type RailLayout } from '../core/cove/rails.ts';
 import { computeScaleEffect, type ScaleEffect } from '../core/cove/scale-rounding.ts';
 import { computeFlats } from '../core/cove/stock.ts';
@@ -79,6 +79,7 @@ export function planSetUp(
     first: Number(shop.firstPass),
     step: Number(shop.step),
     last: Number(shop.lastPass),
+    ...(shop.unit === 'mm' ? { grid: METRIC_GRID_INCHES } : {}),
   });
   const place = (one: Fault): Fault => placeFault(one, cellOfCoveFault(one, profile, shopCells));
   const faults = [...judged.faults, ...passes.faults].map(place);

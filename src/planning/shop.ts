@@ -3,7 +3,6 @@
  * so a new setting is one new line in its subject's file in settings.
  */
 import type { Where } from '../core/faults/fault.ts';
-import { sayQuantity } from '../core/faults/quantity.ts';
 import { writeDecimal, type DecimalSign } from '../core/units/format-number.ts';
 import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { ExactInches } from '../core/units/length.ts';
@@ -12,7 +11,7 @@ import { MONEY_SETTINGS } from './settings/money-settings.ts';
 import { PAPER_SETTINGS } from './settings/paper-settings.ts';
 import { RANGE_SETTINGS } from './settings/range-settings.ts';
 import { SAW_SETTINGS } from './settings/saw-settings.ts';
-import type { SettingDefinition } from './settings/setting.ts';
+import { settingIn, type SettingDefinition } from './settings/setting.ts';
 import { STOCK_SETTINGS } from './settings/stock-settings.ts';
 
 /** In the order in which the Shop sheet lists them. */
@@ -57,23 +56,36 @@ export type SawShop = Pick<Shop, keyof typeof SAW_SETTINGS | 'unit' | 'decimalSi
 /** Where the value of each setting stands that Shop has a row for. */
 export type ShopCells = Readonly<Partial<Record<SettingKey, Where>>>;
 
-export function settingOf(key: SettingKey): SettingDefinition {
-  return SETTINGS[key];
+/** As a shop of this unit has it. */
+export function settingOf(key: SettingKey, unit: LengthUnit = 'in'): SettingDefinition {
+  return settingIn(unit, SETTINGS[key]);
 }
 
-/** The usual value with its unit, as a person would write it; lengths in the shop's own unit. */
+/** What it is called, and what older files call it. */
+export function namesOf(key: SettingKey): readonly string[] {
+  const { name, formerly } = settingOf(key);
+  return formerly === undefined ? [name] : [name, formerly];
+}
+
+/** A number as it is kept, in the shop's own unit: what is kept by the foot goes by the metre there. */
+export function inShopUnit(
+  key: SettingKey,
+  kept: number,
+  shopUnit: LengthUnit,
+): { readonly value: number; readonly unit: string } {
+  const { unit, units } = settingOf(key, shopUnit);
+  return { value: kept / (units?.[unit] ?? 1), unit };
+}
+
+/** The usual value with its unit, as a person would write it; that of the shop's own unit. */
 export function sayUsual(
   key: SettingKey,
   lengthUnit: LengthUnit = 'in',
   decimalSign: DecimalSign = '.',
 ): string {
-  const { kind, name, unit, usual: typed = '' } = settingOf(key);
+  const { kind, name, unit, usual: typed = '' } = settingOf(key, lengthUnit);
   // A sign or letters for money are no number.
   const usual = kind === 'text' || kind === 'word' ? typed : writeDecimal(typed, decimalSign);
   if (name.endsWith('%')) return usual;
-  if (kind === 'length' && lengthUnit === 'mm') {
-    const [over = 0, under = 1] = typed.split('/').map(Number);
-    return sayQuantity({ inches: over / under }, 'mm', decimalSign);
-  }
   return unit === 'degrees' ? `${usual}°` : `${usual} ${unit}`.trim();
 }

@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js';
 import { own, phrase } from '../core/faults/argument.ts';
 import { fault, placeFault, type Caution, type Fault } from '../core/faults/fault.ts';
-import { computeBoardFeet } from '../core/lumber/board-feet.ts';
+import { computeBoardFeet, toCubicMetres } from '../core/lumber/board-feet.ts';
 import { countBlanks } from '../core/lumber/blanks.ts';
 import { findThicknessClass } from '../core/lumber/thickness-class.ts';
 import { exactDecimal, type ExactInches } from '../core/units/length.ts';
@@ -20,7 +20,7 @@ export interface StockUnit {
   readonly priceCents: number;
   /** Of one whole stick or board, clear or not. */
   readonly eachCents: number;
-  /** Of one stick or board as it is measured; undefined where no thickness or width is known. */
+  /** Of one stick or board as it is measured, in a metric shop as thick as it is; undefined where no thickness or width is known. */
   readonly boardFeet?: number;
 }
 
@@ -76,7 +76,7 @@ export function findStock(profile: Profile, job: Job): StockReading {
       cautions.push(caution);
       return [];
     }
-    const priced = priceUnit(item, profile);
+    const priced = priceUnit(item, profile, job.shop);
     if (!('cents' in priced)) {
       faults.push(priced);
       return [];
@@ -154,11 +154,12 @@ function roughThickness(thicknessClass: string): ExactInches | undefined {
 
 /**
  * Derived: price times how many of its unit one stick or board is, over its yield, rounded to the cent once,
- * halves up. A clear stretch of a board pays its share of the whole board's price.
+ * halves up. Board feet count under 1 in as 1, cubic metres a thickness as it is. A clear stretch of a board pays its share of the whole board's price.
  */
 function priceUnit(
   item: StockItem,
   profile: Profile,
+  { unit }: Pick<Shop, 'unit'>,
 ): { cents: number; eachCents: number; boardFeet?: number } | Fault {
   const thickness =
     roughThickness(item.thicknessClass) ??
@@ -171,12 +172,16 @@ function priceUnit(
     thickness === undefined || width === undefined
       ? undefined
       : computeBoardFeet({ thickness, width, length });
-  const boardFeet = measured?.ok === true ? measured.value : undefined;
+  const sold = measured?.ok === true ? measured.value : undefined;
+  const asItIs = sold?.mul(thickness?.lt(1) === true ? thickness : 1);
+  const boardFeet = unit === 'mm' ? asItIs : sold;
+  const ofWhole = wholeLength.div(length);
   const count = {
     piece: new Fraction(1),
     foot: wholeLength.div(12),
     metre: wholeLength.div(INCHES_PER_METRE),
-    'board foot': boardFeet?.mul(wholeLength).div(length),
+    'board foot': sold?.mul(ofWhole),
+    'cubic metre': asItIs === undefined ? undefined : toCubicMetres(asItIs.mul(ofWhole)),
   }[item.per];
   if (count === undefined) {
     const needed = width === undefined ? 'a Width' : 'a Class or the profile’s Blank thickness';

@@ -25,7 +25,7 @@ export function tallyProfile(
   const lengthNet = pieces.reduce((sum, piece) => sum.add(piece.cutLength), ZERO);
   const lengthBought = sticks.reduce((sum, stick) => sum.add(stick.length), ZERO);
   const allowance = profile.offcutAllowancePercent ?? shop.offcutAllowance;
-  const eachInch = boardFeetPerInch(profile);
+  const eachInch = boardFeetPerInch(profile, shop);
   const net = eachInch === undefined ? undefined : eachInch * Number(lengthNet);
   const passCount = setUp?.passHeights.length ?? 0;
   return {
@@ -49,23 +49,24 @@ export function tallyProfile(
 
 /**
  * The thickness that a profile's blanks are sold by: the class's, or the blank's own, under 1 in
- * counted as 1. Absent where neither is given.
+ * counted as 1, but as it is in a shop that counts m³. Absent where neither is given.
  */
-export function soldThickness({
-  blankThickness,
-  thicknessClass,
-}: Profile): ExactInches | undefined {
+export function soldThickness(
+  { blankThickness, thicknessClass }: Profile,
+  { unit }: Pick<Shop, 'unit'>,
+): ExactInches | undefined {
   const found = findThicknessClass(thicknessClass, 'thicknessClass');
   const thickness = found.ok ? found.value.rough : blankThickness;
-  return thickness === undefined ? undefined : countedThickness(new Fraction(thickness));
+  if (thickness === undefined) return undefined;
+  return unit === 'mm' ? new Fraction(thickness) : countedThickness(new Fraction(thickness));
 }
 
 /**
  * Board feet of the blanks that an inch of net length takes: thickness as sold · blank width / 144.
  * Navy Engineering Aid manual 6-3. What is bought ready made is sold by the foot or the piece.
  */
-export function boardFeetPerInch(profile: Profile): number | undefined {
-  const thickness = soldThickness(profile);
+export function boardFeetPerInch(profile: Profile, shop: Pick<Shop, 'unit'>): number | undefined {
+  const thickness = soldThickness(profile, shop);
   if (profile.make === 'buy' || thickness === undefined) return undefined;
   return (Number(thickness) * Number(profile.blankWidth)) / 144;
 }

@@ -1,4 +1,5 @@
 /** The workbook that a person fills in: a how-to and the input sheets, blank or filled. */
+import type { LengthUnit } from '../core/units/length-unit.ts';
 import type { RawTable } from '../planning/input/raw-table.ts';
 import { readingOf } from '../planning/input/find-setting.ts';
 import { readShop } from '../planning/input/read-shop.ts';
@@ -16,12 +17,16 @@ import { printExact } from './words/print-length.ts';
  * Describes the sheets Runs, Walls, Trim, Openings, Profiles, Shop, Stock, Work, Options, Job, Hours and How to.
  *
  * @param job Tables to fill in (the demo's, say), each cell as it came; blank sheets where absent.
+ * @param unit What a blank Shop counts in; a given one says that itself.
  */
-export function describeInput(job: readonly RawTable[] = []): WorkbookDescription {
+export function describeInput(
+  job: readonly RawTable[] = [],
+  unit: LengthUnit = 'in',
+): WorkbookDescription {
   const given = (name: string): RawTable | undefined =>
     job.find((table) => sameName(table.name, name));
   const shop = given('Shop');
-  const reading = readingOf(shop);
+  const reading = shop === undefined ? { ...readingOf(shop), unit } : readingOf(shop);
   const { paper, leastBlankLength } = readShop(shop, reading, {
     faults: [],
     cautions: [],
@@ -30,7 +35,7 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
   const sheets = INPUT_TABLES.flatMap((table) => [
     ...(table.name === 'Stock' ? [describeShopSheet(shop, look)] : []),
     ...(table.name === 'Hours' ? [describeTitleSheet(given('Job'), look)] : []),
-    describeInputSheet(table, given(table.name) ?? prepared(table), look),
+    describeInputSheet(table, given(table.name) ?? prepared(table, look.unit), look),
   ]);
   return {
     version: DESCRIPTION_VERSION,
@@ -41,13 +46,13 @@ export function describeInput(job: readonly RawTable[] = []): WorkbookDescriptio
 }
 
 /** A new workbook's rows of Work; no other table has rows before somebody fills it in. */
-function prepared({ name, headings }: InputTable): RawTable | undefined {
+function prepared({ name, headings }: InputTable, unit: LengthUnit): RawTable | undefined {
   if (name !== 'Work') return undefined;
   return {
     name,
     source: { kind: 'sheet', name },
     headings: { line: 1, cells: headings.map(({ heading }) => heading) },
-    rows: usualWorkRows().map((row, at) => ({
+    rows: usualWorkRows(unit).map((row, at) => ({
       line: at + 2,
       cells: headings.map(({ key }) => row[key] ?? null),
     })),

@@ -32,6 +32,24 @@ export function newSuite(): void {
       expect(filesIn(folder)).toEqual(['job.xlsx']);
     });
 
+    test('makes a metric one, whose usual values are whole millimetres, but none of the demo', async () => {
+      const folder = folderWith({});
+      const made = await run(folder, ['new', 'job', '--csv', '--metric', '--decimal-comma']);
+      expect([made.exit, made.err]).toEqual([0, '']);
+      const shop = readFileSync(join(folder, 'job', 'shop.csv'), 'utf8');
+      for (const row of [
+        'blade diameter;250;mm;',
+        'least blank length;900;mm;',
+        'unit;mm;;',
+        'paper;a4;;',
+        'feed;"1,8";m/min;',
+      ]) {
+        expect(shop).toContain(`\n${row}`);
+      }
+      const refused = await run(folder, ['new', 'demo.xlsx', '--demo', '--metric']);
+      expect([refused.exit, refused.err]).toEqual([2, expect.stringContaining('--metric')]);
+    });
+
     test('leaves a file that is there alone, unless forced', async () => {
       const folder = folderWith({ 'job.xlsx': 'mine' });
       const refused = await run(folder, ['new', 'job.xlsx']);

@@ -1,4 +1,7 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
+import { boxOf, textsOf } from '../../src/drawings/compose.ts';
+import { EXPLAINED } from '../../src/drawings/explain/explain.ts';
+import { boxesOverlap } from '../../src/drawings/lettering.ts';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -213,3 +216,22 @@ function sayUsual(value: number): string {
   }
   return String(value);
 }
+
+describe('The pictures of the functions', () => {
+  test('are one for each, said in words, with no text over another or off the paper', () => {
+    expect(Object.keys(EXPLAINED).sort()).toEqual(CATALOGUE.map(({ id }) => id).sort());
+    for (const [id, draw] of Object.entries(EXPLAINED)) {
+      const { alt, height, shapes, title, width } = draw();
+      expect([id, title.length > 8, alt.length > 40]).toEqual([id, true, true]);
+      const boxes = textsOf(shapes).map((one) => ({ text: one.text, ...boxOf(one) }));
+      const off = boxes.filter(
+        ({ left, right, top, bottom }) => left < 0 || right > width || top < 0 || bottom > height,
+      );
+      expect([id, off]).toEqual([id, []]);
+      const over = boxes.filter((one, at) =>
+        boxes.slice(at + 1).some((other) => boxesOverlap(one, other)),
+      );
+      expect([id, over]).toEqual([id, []]);
+    }
+  });
+});

@@ -199,7 +199,9 @@ describe("the shop's settings", () => {
 
   test('are said in millimetres to a shop that measures so', () => {
     const { cautions } = readTables({ shop: 'Setting,Value\nunit,mm' });
-    expect(cautions[0]!.message).toMatch(/kerf 3\.2 mm; .*least blank length 914\.4 mm/u);
+    expect(cautions[0]!.message).toMatch(
+      /blade diameter 250 mm; kerf 3\.2 mm; .*least blank length 900 mm/u,
+    );
   });
 
   test('at fault are not said to be missing too', () => {

@@ -43,12 +43,12 @@ describe('Base between two walls', () => {
       den({ shop: [PLAIN.shop, ...rows].join('\n') });
     expect(lengthsOf(shop('spring-in,1/8'))[0]).toBe('120 1/8 with 1/8');
     expect(lengthsOf(shop('spring-in,0'))[0]).toBe('120');
-    // 3 m and 1/16 in are 3001.5875 mm.
+    // A metric shop springs in by 1.5 mm: 3001.5.
     const metric = shop('unit,mm').shop!;
     const walls = 'Room,Wall,Length\nDen,1,3000\nDen,2,2000\nDen,3,3000\nDen,4,2000';
     const [first] = listPieces(jobOf(den({ walls, shop: metric }))).pieces;
     expect(Number(first?.cutLength) * 25.4).toBeCloseTo(3002, 9);
-    expect(Number(first?.sprungIn)).toBe(1 / 16);
+    expect(Number(first?.sprungIn)).toBeCloseTo(1.5 / 25.4, 12);
   });
 
   test.each([

@@ -53,7 +53,7 @@ describe('A shop with a decimal comma', () => {
     ['Set-ups', /^\d+,\d+°$/u],
     ['Set-ups', /^[←→] \d+,5 mm (?:left|right)$/u],
     ['Set-ups', /width \d+(?:,\d+)? mm (?:less|more)/u],
-    ['Set-ups', /^\d+,\d\d$/u],
+    ['Set-ups', /^\d+,\d$/u],
     ['Set-ups', /^Seen from above\. A scale with 90 square across then says \d+,\d+°/u],
     ['Set-ups', /^87,5°, inside, miter or cope: \d+ ends?$/u],
     ['Outlines', /^Cove 75,5 mm wide, 13 mm deep, in a blank 110,5 mm wide/u],
@@ -91,7 +91,7 @@ describe('A shop with a decimal comma', () => {
     expect(pointed(sheets)).toEqual([]);
     const texts = sheets.flatMap(textsOf);
     expect(texts.some((text) => text.includes('90 mm, 2,29 m.'))).toBe(true);
-    expect(texts).toContain('How fine the approach can be set. Usual: 1/2°');
+    expect(texts).toContain('How fine the approach can be set. Usual: 0,5°');
   });
 
   test('is told what is wrong in its own sign', () => {
@@ -106,7 +106,7 @@ describe('A shop with a decimal comma', () => {
     const planning = comma.cautions.map(({ message }) => message);
     expect(planning.some((message) => message.includes(': 850,5 mm long is shorter'))).toBe(true);
     const { cautions: usual } = readTables({ shop: 'Setting,Value\nunit,mm\ndecimal sign,","' });
-    expect(usual.map(({ message }) => message).join()).toContain('angle scale step 1/2°');
+    expect(usual.map(({ message }) => message).join()).toContain('angle scale step 0,5°');
   });
 });
 

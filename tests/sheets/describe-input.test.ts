@@ -190,7 +190,7 @@ describe('The blank input workbook', () => {
     expect(choices('Stock')).toEqual([
       'Kind: stick board',
       'Class: 4/4 5/4 6/4 7/4 8/4 10/4 12/4 14/4 16/4',
-      'Per: piece foot board foot metre',
+      'Per: piece foot board foot metre cubic metre',
       'Have: whole',
     ]);
     expect(choices('Shop')).toContain('Value: left right');

@@ -101,9 +101,16 @@ describe.each(Object.keys(JOBS))('The production sheet of the job “%s”', (na
         expect([6, 7, 8, 15].map(value)).toEqual(['by length', null, null, offcutAllowancePercent]);
         return;
       }
-      expect(value(6)).toBe(tally.boardFeetNet);
-      expect(value(7)).toBe(tally.boardFeetWithAllowance);
-      expect(value(8)).toBe(tally.boardFeetBought ?? 'not known');
+      // A board foot is 144 cubic inches, each 0.0254 m long: a metric shop counts m³.
+      const volume = (boardFeet: number | undefined): number | undefined =>
+        boardFeet === undefined || plan.job.shop.unit === 'in'
+          ? boardFeet
+          : boardFeet * 144 * 0.0254 ** 3;
+      const near = (wanted: number | undefined) =>
+        wanted === undefined ? 'not known' : expect.closeTo(wanted, 9);
+      expect(value(6)).toEqual(near(volume(tally.boardFeetNet)));
+      expect(value(7)).toEqual(near(volume(tally.boardFeetWithAllowance)));
+      expect(value(8)).toEqual(near(volume(tally.boardFeetBought)));
     });
   });
 

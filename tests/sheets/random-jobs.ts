@@ -151,6 +151,9 @@ function shopOf({ below, pick, happens }: Chance, isMetric: boolean): string {
   return [
     'Setting,Value,Unit',
     `unit,${isMetric ? 'mm' : 'in'},`,
+    // The coves below are drawn for it.
+    'blade diameter,10,in',
+    'kerf,1/8,in',
     `paper,${pick(['letter', 'a4'])},`,
     `currency,${pick(['$', '€', 'kr'])},`,
     `offcut credit %,${pick([0, 0, 25, 60])},`,

@@ -46,7 +46,7 @@ const OTHER_MINUTES: Readonly<
   'set up a cove': ['set-up minutes', 55, 55],
   'feed over the blade': ['feed', 4.5, 1 / 4.5],
   'carry round': ['handling per pass', 21, 21 / 60],
-  smooth: ['smoothing minutes per square foot', 9.25, 9.25],
+  smooth: ['smoothing minutes', 9.25, 9.25],
   crosscut: ['crosscut seconds', 61, 61 / 60],
 };
 

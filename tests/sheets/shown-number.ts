@@ -13,6 +13,10 @@ export function shownNumber(value: number, format: string | undefined): string {
       return grouped(value, 0) + BRACKET;
     case '#,##0.00_)':
       return grouped(value, 2) + BRACKET;
+    case '#,##0.000_)':
+      return grouped(value, 3) + BRACKET;
+    case '#,##0.0_)':
+      return grouped(value, 1) + BRACKET;
     case '0.0###_)':
       return decimals(value, 4) + BRACKET;
     case '# ??/??_)':

@@ -13,7 +13,12 @@ export interface PassRules {
   readonly step: number;
   /** The light pass at the end; 0 for none. */
   readonly last: number;
+  /** What heights on the way are whole multiples of, where first pass and step are; inches. */
+  readonly grid?: number;
 }
+
+/** Half a millimetre: what a metric rule is marked to. */
+export const METRIC_GRID_INCHES = 0.5 / 25.4;
 
 /**
  * First pass 1/16 in: common practice [C]. No more than 1/16 in a pass: woodshoptips.com tip 28;
@@ -35,7 +40,8 @@ export interface PassPlan {
  * Even steps: the first pass, equal steps no larger than the rule's, then the light last pass.
  * Equal steps spread the remainder instead of leaving a sliver. A cove deeper than the first pass is
  * never cut in one, however much the last pass may take: where first and last pass together reach
- * the depth, they share it.
+ * the depth, they share it. On a grid each height on the way lies on it, no step
+ * larger than the rule's.
  *
  * @returns heights of which the first is never above the rule's first pass
  */
@@ -52,11 +58,12 @@ export function planPasses(depth: number, rules: PassRules = USUAL_PASSES): Pass
   const { first } = rules;
   const count = Math.max(0, Math.ceil((beforeLast - first - LIMIT_SLACK_INCHES) / rules.step));
   if (count > MOST_PASSES) return { heights: [], faults: [tooMany(count)], cautions };
-  const heights = [first];
+  const even = [first];
   for (let step = 1; step < count; step++) {
-    heights.push(first + ((beforeLast - first) * step) / count);
+    even.push(first + ((beforeLast - first) * step) / count);
   }
-  if (count > 0) heights.push(beforeLast);
+  if (count > 0) even.push(beforeLast);
+  const heights = onGrid(even, rules);
   if (rules.last > LIMIT_SLACK_INCHES) heights.push(depth);
   else heights[heights.length - 1] = depth;
   return { heights, faults, cautions };
@@ -86,6 +93,23 @@ export function planEvenLoad(blade: Blade, setting: Setting, rules: PassRules): 
   heights.push(beforeLast);
   if (rules.last > 0) heights.push(setting.height);
   return { ...even, heights };
+}
+
+/**
+ * Rising heights brought down to the grid, but for the first and the last; as they are where the rules don't
+ * lie on it. One that would leave the next step too large goes up instead.
+ */
+function onGrid(heights: readonly number[], { first, step, grid }: PassRules): number[] {
+  const isOn = (length: number, of: number): boolean =>
+    Math.abs(length / of - Math.round(length / of)) * of < LIMIT_SLACK_INCHES;
+  if (grid === undefined || !isOn(first, grid) || !isOn(step, grid)) return [...heights];
+  const lying = [...heights];
+  for (let at = lying.length - 2; at > 0; at--) {
+    const down = Math.floor(((lying[at] ?? 0) + LIMIT_SLACK_INCHES) / grid);
+    const least = Math.ceil(((lying[at + 1] ?? 0) - step - LIMIT_SLACK_INCHES) / grid);
+    lying[at] = Math.max(down, least) * grid;
+  }
+  return lying;
 }
 
 function heightWhere(

@@ -1,7 +1,8 @@
 /** Faults that say the same of many cells, said once with all of them. */
-import { sayWhere, type Fault, type Where } from './fault.ts';
+import { sayWhere, type Fault, type FaultCode, type Where } from './fault.ts';
 
 export interface FaultGroup {
+  readonly code: FaultCode;
   readonly message: string;
   /** In the order in which they came; empty for what stands in no cell. */
   readonly places: readonly Where[];
@@ -9,14 +10,15 @@ export interface FaultGroup {
 
 /** Each message once, where it first comes. */
 export function groupFaults(faults: readonly Fault[]): readonly FaultGroup[] {
-  const groups = new Map<string, Where[]>();
-  for (const { message, where } of faults) {
-    const places = groups.get(message) ?? [];
-    groups.set(message, places);
+  const groups = new Map<string, { readonly code: FaultCode; readonly places: Where[] }>();
+  for (const { code, message, where } of faults) {
+    const group = groups.get(message) ?? { code, places: [] };
+    groups.set(message, group);
+    const { places } = group;
     const isNew = where !== undefined && !places.some((one) => sayWhere(one) === sayWhere(where));
     if (isNew) places.push(where);
   }
-  return [...groups].map(([message, places]) => ({ message, places }));
+  return [...groups].map(([message, { code, places }]) => ({ code, message, places }));
 }
 
 /** `Runs!C2, C5; Openings!H3`, or `runs.csv, line 2, column 3; line 5, column 3`. */

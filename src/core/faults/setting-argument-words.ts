@@ -43,7 +43,7 @@ export const SETTING_NAMES = {
   'setting.feed': 'feed',
   'setting.handlingPerPass': 'handling per pass',
   'setting.setUpMinutes': 'set-up minutes',
-  'setting.smoothingMinutes': 'smoothing minutes per square foot',
+  'setting.smoothingMinutes': 'smoothing minutes',
   'setting.crosscutSeconds': 'crosscut seconds',
   'setting.jointMinutes': 'joint minutes',
   'setting.priceBasis': 'price basis',

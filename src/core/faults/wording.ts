@@ -995,7 +995,7 @@ export const WORDING = wordings({
   'saw-code.newer': (f) =>
     `The ${f.argument} in this address was printed by a newer version of the program than this page is. Load this page anew with a network, or read the printed page.`,
   'saw-code.other-numbers': (f) =>
-    `This page works out other numbers for “${f.given}” than its ${f.argument} holds: one of the two versions is older, so none are shown. Read the printed page, and write Set-ups again before it is used.`,
+    `This page works out other numbers for ${f.given} than its ${f.argument} holds: one of the two versions is older, so none are shown. Read the printed page, and write Set-ups again before it is used.`,
 
   // The page with the spreadsheet
   'page.not-built': (f) => `The page isn't built: ${f.given} has none. Run npm run build first.`,
@@ -1019,6 +1019,8 @@ export const WORDING = wordings({
     `The ${f.argument} can't be written: ${f.detail('why')}. Send it elsewhere, or make room.`,
   'call.unknown-command': (f) =>
     `${f.given} is no command. ${didYouMean(f)}Commands: ${f.detail('allowed')}.`,
+  'call.unknown-code': (f) =>
+    `${f.given} is no code of a fault or a caution. ${didYouMean(f)}--json tells each with its code, and help.html lists them all.`,
   'call.unknown-option': (f) =>
     `${f.given} is no option of ${f.argument}. ${didYouMean(f)}See coveledger ${f.argument} --help.`,
   'call.argument-missing': (f) =>

@@ -13,6 +13,9 @@ export const CUBIC_INCHES_PER_BOARD_FOOT = 144;
 /** An inch is 0.0254 m exactly (1959), so a board foot is exactly 0.002359737216 m³. */
 const CUBIC_METRES_PER_BOARD_FOOT = new Fraction(127, 5000).pow(3).mul(CUBIC_INCHES_PER_BOARD_FOOT);
 
+/** 423.776…: the same as a number, for what is counted in decimals. */
+export const BOARD_FEET_PER_CUBIC_METRE = 1 / Number(CUBIC_METRES_PER_BOARD_FOOT);
+
 /** Nominal thickness and width, and length, in inches above 0. */
 export interface BoardSize {
   readonly thickness: Inches;

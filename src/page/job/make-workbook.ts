@@ -5,6 +5,7 @@ import { describedGridStyles } from '../../hosts/grid/convert-style.ts';
 import { sheetData, type GridSheetData } from '../../hosts/grid/sheet-data.ts';
 import { describedSheet } from '../../hosts/workbook/described-workbook.ts';
 import { describeInput } from '../../sheets/describe-input.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { WorkbookDescription } from '../../sheets/grammar/description.ts';
 import { withLiveColumns } from '../../sheets/input/live-columns.ts';
 
@@ -15,8 +16,8 @@ export async function demoWorkbook(): Promise<IWorkbookData> {
   return workbookOf(describeInput(await loadDemo()), NAMES.demo);
 }
 
-export function blankWorkbook(): IWorkbookData {
-  return workbookOf(describeInput(), NAMES.blank);
+export function blankWorkbook(unit: LengthUnit): IWorkbookData {
+  return workbookOf(describeInput([], unit), NAMES.blank);
 }
 
 /** With live columns beside the profiles, and under an id of its own: two workbooks of one id can't follow one another. */

@@ -4,6 +4,8 @@ import { ask } from '../shell/ask.ts';
 import { blankWorkbook, demoWorkbook } from './make-workbook.ts';
 import { mayReplace, put } from './open-file.ts';
 
+type Beginning = 'demo' | 'blank' | 'metric';
+
 /** Asks only where something would be lost. */
 export async function showDemo(desk: Desk, save: () => Promise<void>): Promise<void> {
   if (await mayReplace(desk, 'See the demo?', 'See the demo', save)) {
@@ -24,6 +26,7 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
     choices: [
       { name: 'save', label: 'Download it first', first: true },
       { name: 'blank', label: 'Start with a blank workbook' },
+      { name: 'metric', label: 'Start with a blank one in mm' },
       { name: 'demo', label: 'Start with the demo' },
       { name: 'cancel', label: 'Cancel' },
     ],
@@ -31,7 +34,11 @@ export async function startOver(desk: Desk, save: () => Promise<void>): Promise<
   if (answer === 'save') {
     await save();
     await startOver(desk, save);
-  } else if (answer === 'blank' || answer === 'demo') {
-    put(desk, answer === 'demo' ? await demoWorkbook() : blankWorkbook());
+  } else if (answer === 'blank' || answer === 'metric' || answer === 'demo') {
+    put(desk, await make(answer));
   }
+}
+
+async function make(kind: Beginning): ReturnType<typeof demoWorkbook> {
+  return kind === 'demo' ? demoWorkbook() : blankWorkbook(kind === 'metric' ? 'mm' : 'in');
 }

@@ -8,10 +8,11 @@ import { load, type ActionTools } from './action-tools.ts';
 import { checkJob } from './check-job.ts';
 import type { OpenedFile } from './open-workbook.ts';
 
-export type InputKind = 'blank' | 'demo';
+export type InputKind = 'blank' | 'metric' | 'demo';
 
 const FILE_NAMES: Readonly<Record<InputKind, string>> = {
   blank: 'trim.xlsx',
+  metric: 'trim.xlsx',
   demo: 'demo-trim.xlsx',
 };
 
@@ -29,7 +30,8 @@ export function inputActions(
   async function describe(kind: InputKind): Promise<WorkbookDescription | undefined> {
     const loaded = await planner();
     if (loaded === undefined) return undefined;
-    if (kind === 'blank') return loaded.describeInput();
+    if (kind === 'metric') return loaded.describeInput([], 'mm');
+    if (kind === 'blank') return loaded.describeInput([], store.get().reading.found?.shop.unit);
     const demo = await load(store, 'demo', services.loadDemo);
     return demo === undefined ? undefined : loaded.describeInput(demo);
   }

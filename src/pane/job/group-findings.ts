@@ -1,5 +1,5 @@
 /** Faults and cautions grouped by where they stand, no more than a pane can show. */
-import { sayWhere, type Fault, type Where } from '../../core/faults/fault.ts';
+import { sayWhere, type Fault, type FaultCode, type Where } from '../../core/faults/fault.ts';
 import { groupFaults, type FaultGroup } from '../../core/faults/group-faults.ts';
 
 export interface FindingGroup {
@@ -14,6 +14,8 @@ export interface Finding {
   /** The cells that it is said of, each once; none where it is of no cell. */
   readonly cells: readonly FoundCell[];
   readonly message: string;
+  /** By which the help page knows it. */
+  readonly code: FaultCode;
 }
 
 export interface FoundCell {
@@ -50,11 +52,11 @@ export function groupFindings(faults: readonly Fault[], most = MOST_FINDINGS): F
   return { groups: found.filter(({ findings }) => findings.length > 0), more };
 }
 
-function findingOf({ message, places }: FaultGroup): Finding {
+function findingOf({ code, message, places }: FaultGroup): Finding {
   const [first] = places;
   const place = first === undefined ? '' : sayWhere(first);
   const cells = places.map((where) => ({ name: cellOf(where), where }));
-  return { key: `${place} ${message}`, cells, message };
+  return { key: `${place} ${message}`, cells, message, code };
 }
 
 /** Sheet after sheet as they first come, each from its top to its bottom, as a person goes through it. */

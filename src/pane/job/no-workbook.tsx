@@ -82,6 +82,9 @@ export function NoWorkbook({ why }: { readonly why: NoWorkbookReason }): ReactNo
           <Button disabledFocusable={working} onClick={() => void actions.makeInput('blank')}>
             Save a blank workbook
           </Button>
+          <Button disabledFocusable={working} onClick={() => void actions.makeInput('metric')}>
+            Save a blank one in mm
+          </Button>
           <Button disabledFocusable={working} onClick={() => void actions.makeInput('demo')}>
             Try the demo
           </Button>

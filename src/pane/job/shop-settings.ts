@@ -3,7 +3,13 @@ import { formatNumber } from '../../core/units/format-number.ts';
 import type { RawTable } from '../../planning/input/raw-table.ts';
 import { whereSetting } from '../../planning/input/find-setting.ts';
 import type { ShopReading } from '../../planning/input/read-shop.ts';
-import { SETTINGS, settingOf, type SettingKey, type Shop } from '../../planning/shop.ts';
+import {
+  inShopUnit,
+  SETTINGS,
+  settingOf,
+  type SettingKey,
+  type Shop,
+} from '../../planning/shop.ts';
 import { printExact } from '../../sheets/words/print-length.ts';
 import type { SettingRow } from './job-found.ts';
 
@@ -26,8 +32,9 @@ function saySetting(shop: Shop, key: SettingKey): string {
   if (value === undefined) return 'not given';
   if (typeof value === 'string') return value;
   if (typeof value === 'object') return printExact(value, shop);
-  const { unit, name, kind } = settingOf(key);
-  const number = formatNumber(value, 4, shop.decimalSign);
+  const { name, kind } = settingOf(key);
+  const { value: shown, unit } = inShopUnit(key, value, shop.unit);
+  const number = formatNumber(shown, 4, shop.decimalSign);
   if (name.endsWith('%')) return `${number} %`;
   return kind === 'angle' ? `${number}°` : `${number} ${unit}`.trim();
 }

@@ -177,9 +177,14 @@ function MakeSheets({ tables }: { readonly tables: readonly TableMatch[] }): Rea
             : `Make ${absent.length === 1 ? 'a sheet' : 'sheets'} for ${names}`}
         </Button>
         {none ? (
-          <Button disabledFocusable={working} onClick={() => void actions.makeInput('demo')}>
-            {"Make the demo's sheets"}
-          </Button>
+          <>
+            <Button disabledFocusable={working} onClick={() => void actions.makeInput('metric')}>
+              Make blank ones in mm
+            </Button>
+            <Button disabledFocusable={working} onClick={() => void actions.makeInput('demo')}>
+              {"Make the demo's sheets"}
+            </Button>
+          </>
         ) : null}
       </div>
     </>

@@ -6,6 +6,7 @@ import type { ExactInches } from '../../core/units/length.ts';
 import type { CuttingGroup, JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { hoursOf } from '../../planning/work/hours.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { sayVolume, VOLUME } from '../../sheets/words/lumber-volume.ts';
 import { count, printTotal } from '../../sheets/words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { sayAmount, sayRange } from '../../sheets/words/say-bid.ts';
@@ -40,6 +41,7 @@ export function sayInFour({ totals, job }: JobPlan): Fact[] {
 export function sayResult(plan: JobPlan): Fact[] {
   const { totals, job, profiles, groups } = plan;
   const { shop } = job;
+  const { name } = VOLUME[shop.unit];
   const money = (cents: number): string => sayMoney(cents, shop.currency, shop.decimalSign);
   const number = (value: number): string => formatFixed(value, 1, shop.decimalSign);
   const proof = sumProofs(groups.map(proofOfGroup));
@@ -66,11 +68,17 @@ export function sayResult(plan: JobPlan): Fact[] {
       value: sayLong(offcuts(profiles, false).add(kept), shop),
       note: `${sayLong(kept, shop)} of it long enough to keep`,
     },
-    { label: 'Board feet, net', value: number(totals.boardFeetNet) },
-    { label: 'Board feet, with allowance', value: number(totals.boardFeetWithAllowance) },
+    { label: `${name}, net`, value: sayVolume(totals.boardFeetNet, shop) },
     {
-      label: 'Board feet, as bought',
-      value: totals.boardFeetBought === undefined ? 'not known' : number(totals.boardFeetBought),
+      label: `${name}, with allowance`,
+      value: sayVolume(totals.boardFeetWithAllowance, shop),
+    },
+    {
+      label: `${name}, as bought`,
+      value:
+        totals.boardFeetBought === undefined
+          ? 'not known'
+          : sayVolume(totals.boardFeetBought, shop),
     },
     { label: 'Passes over the blade', value: String(totals.passes) },
     { label: 'Hours', value: number(totals.hours) },

@@ -25,6 +25,7 @@ const useStyles = makeStyles({
   },
   whole: { gridTemplateColumns: 'minmax(0, 1fr)' },
   message: { overflowWrap: 'anywhere' },
+  why: { whiteSpace: 'nowrap' },
   others: { display: 'flex', flexWrap: 'wrap', columnGap: '8px', rowGap: '2px' },
 });
 
@@ -74,13 +75,22 @@ export function FindingList(props: {
 
 function FindingItem({ finding }: { readonly finding: Finding }): ReactNode {
   const styles = useStyles();
-  const { cells, message } = finding;
+  const { cells, message, code } = finding;
   const [first, ...others] = cells;
   return (
     <li className={mergeClasses(styles.item, first === undefined && styles.whole)}>
       {first === undefined ? null : <CellLink cell={first} />}
       <span className={styles.message}>
-        {message}
+        {message}{' '}
+        <Link
+          href={`help.html#${code}`}
+          target="_blank"
+          rel="noopener"
+          className={styles.why}
+          aria-label={`Why? ${code}`}
+        >
+          Why?
+        </Link>
         {others.length === 0 ? null : (
           <span className={styles.others}>
             {`Also ${count(others.length, 'cell')}: `}

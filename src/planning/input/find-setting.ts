@@ -2,7 +2,7 @@
 import { sayArgument } from '../../core/faults/argument.ts';
 import type { Where } from '../../core/faults/fault.ts';
 import { sameName } from '../job.ts';
-import { SETTINGS, type SettingKey } from '../shop.ts';
+import { namesOf, SETTINGS, type SettingKey } from '../shop.ts';
 import { findHeading } from './headings/meant-headings.ts';
 import { SHOP_HEADINGS } from './headings/shop-headings.ts';
 import { whereIs, type RawTable } from './raw-table.ts';
@@ -41,7 +41,7 @@ function columnOf(table: RawTable | undefined, key: 'setting' | 'value'): number
 export function whereSetting(table: RawTable | undefined, key: SettingKey): Where | undefined {
   if (table === undefined) return undefined;
   const setting = columnOf(table, 'setting');
-  const wanted = headingKey(SETTINGS[key].name);
-  const row = table.rows.find((one) => headingKey(one.cells[setting] ?? null) === wanted);
+  const wanted = namesOf(key).map(headingKey);
+  const row = table.rows.find((one) => wanted.includes(headingKey(one.cells[setting] ?? null)));
   return whereIs(table, row?.line ?? table.headings.line, Math.max(0, columnOf(table, 'value')));
 }

@@ -1,29 +1,28 @@
 /** The Openings table. */
-import Fraction from 'fraction.js';
 import { sayArgument, type HeadingKey } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { OPENING_CELLS, OPENING_KINDS, type Opening } from '../job.ts';
+import { USUAL_HORN, USUAL_REVEAL } from '../settings/usual-sizes.ts';
 import { cellsOf } from './cells-of.ts';
 import { OPENING_HEADINGS } from './headings/opening-headings.ts';
-import { MOST_QUANTITY, USUAL_REVEAL } from './read-runs.ts';
+import { MOST_QUANTITY } from './read-runs.ts';
 import type { RawTable } from './raw-table.ts';
 import type { CellReading } from './read-cell.ts';
 import { readRows } from './read-rows.ts';
 import { notShort } from './short-lengths.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
-/** How far a stool's ends stand out beyond the casing where nothing is said. Common practice [C]. */
-export const USUAL_HORN = new Fraction(1);
 /** Doors and windows are up to so many feet, or metres, wide and high. Common practice [C]. */
 const MOST_FEET = 8;
 
 export function readOpenings(table: RawTable, reading: CellReading, findings: Findings): Opening[] {
   return readRows(table, OPENING_HEADINGS, reading, findings).flatMap(
-    (row) => readOpening(row) ?? [],
+    (row) => readOpening(row, reading.unit) ?? [],
   );
 }
 
-function readOpening(row: RowReader): Opening | undefined {
+function readOpening(row: RowReader, unit: LengthUnit): Opening | undefined {
   const room = row.requiredText('room');
   const width = notShort(row, 'width', row.requiredLength('width'), MOST_FEET);
   const height = notShort(row, 'height', row.requiredLength('height'), MOST_FEET);
@@ -32,14 +31,14 @@ function readOpening(row: RowReader): Opening | undefined {
     wall: row.text('wall'),
     kind,
     sidesCased: row.whole('sidesCased', 1, 1, 2),
-    reveal: row.length('reveal', true) ?? USUAL_REVEAL,
+    reveal: row.length('reveal', true) ?? USUAL_REVEAL[unit],
     ...named(row, 'casing'),
     ...named(row, 'apron'),
     ...named(row, 'stool'),
     ...lengthFrom0(row, 'position'),
     quantity: row.whole('quantity', 1, 1, MOST_QUANTITY),
     ...readSill(row, kind),
-    horn: readHorn(row),
+    horn: readHorn(row, unit),
     ...readOtherSide(row),
     where: row.where('width'),
     cells: cellsOf(row, OPENING_CELLS),
@@ -58,12 +57,12 @@ function readSill(row: RowReader, kind: Opening['kind']): { readonly sill?: Open
 }
 
 /** Only a stool has horns. */
-function readHorn(row: RowReader): Opening['horn'] {
+function readHorn(row: RowReader, unit: LengthUnit): Opening['horn'] {
   const horn = row.length('horn', true);
   if (horn !== undefined && row.isBlank('stool')) {
     row.caution('horn', fault('job.horn-unused', 'horn', { inches: Number(horn) }));
   }
-  return horn ?? USUAL_HORN;
+  return horn ?? USUAL_HORN[unit];
 }
 
 /** What says nothing without another cell is refused: it would leave a wall uncut. */

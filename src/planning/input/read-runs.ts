@@ -1,10 +1,11 @@
 /** The Runs table. */
-import Fraction from 'fraction.js';
 import { sayArgument } from '../../core/faults/argument.ts';
 import { fault } from '../../core/faults/fault.ts';
 import { degrees } from '../../core/units/angle.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import { END_KINDS, MEASURES, RUN_CELLS, type Run, type RunEnd } from '../job.ts';
 import { ENDS_WITHOUT_CORNER } from '../pieces/cut-length.ts';
+import { USUAL_REVEAL } from '../settings/usual-sizes.ts';
 import { cellsOf } from './cells-of.ts';
 import { RUN_HEADINGS } from './headings/run-headings.ts';
 import type { RawTable } from './raw-table.ts';
@@ -15,8 +16,6 @@ import { cautionAllShort, notMetres } from './short-lengths.ts';
 import { cautionSums } from './total-rows.ts';
 import type { Findings, RowReader } from './row-reader.ts';
 
-/** Reveal of a casing where nothing else is said: 3/16 in. Common practice [C]. */
-export const USUAL_REVEAL = new Fraction(3, 16);
 export const MOST_QUANTITY = 10_000;
 /** Of two walls' corner, in degrees. */
 const MOST_CORNER = 179;
@@ -24,7 +23,7 @@ const SQUARE = 90;
 
 export function readRuns(table: RawTable, reading: CellReading, findings: Findings): Run[] {
   const rows = readRows(table, RUN_HEADINGS, reading, findings);
-  const runs = rows.flatMap((row) => readRun(row) ?? []);
+  const runs = rows.flatMap((row) => readRun(row, reading.unit) ?? []);
   cautionSums(runs, findings);
   cautionRowsAgain(table.name, runs, allOf, findings);
   cautionAllShort(table.name, rows);
@@ -49,14 +48,14 @@ function allOf(run: Run): string {
   ]);
 }
 
-function readRun(row: RowReader): Run | undefined {
+function readRun(row: RowReader, unit: LengthUnit): Run | undefined {
   const room = row.requiredText('room');
   const profile = row.requiredText('profile');
   const length = notMetres(row, 'length', row.requiredLength('length'));
   const measuredAs = row.word('measuredAs', MEASURES, 'wall');
   const rest = {
     measuredAs,
-    reveal: readReveal(row, measuredAs),
+    reveal: readReveal(row, measuredAs, unit),
     quantity: row.whole('quantity', 1, 1, MOST_QUANTITY),
     left: readEnd(row, 'left'),
     right: readEnd(row, 'right'),
@@ -73,9 +72,13 @@ function readRun(row: RowReader): Run | undefined {
 }
 
 /** Only an opening has a reveal: on a run measured otherwise it is not used, which is said. */
-function readReveal(row: RowReader, measuredAs: Run['measuredAs']): Run['reveal'] {
+function readReveal(
+  row: RowReader,
+  measuredAs: Run['measuredAs'],
+  unit: LengthUnit,
+): Run['reveal'] {
   const reveal = row.length('reveal', true);
-  if (reveal === undefined || measuredAs === 'opening') return reveal ?? USUAL_REVEAL;
+  if (reveal === undefined || measuredAs === 'opening') return reveal ?? USUAL_REVEAL[unit];
   const unused = fault(
     'job.reveal-unused',
     'reveal',

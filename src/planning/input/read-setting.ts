@@ -14,7 +14,7 @@ import { sayGiven, type AllowedUnits } from '../../core/units/number.ts';
 import { askAboutLength } from '../../core/units/plausible-length.ts';
 import { pageAddressOf } from '../saw-code/page-address.ts';
 import { plannerLength } from '../planner-length.ts';
-import type { SettingDefinition } from '../settings/setting.ts';
+import { settingIn, usualNumber, type SettingDefinition } from '../settings/setting.ts';
 import { SETTINGS } from '../shop.ts';
 import {
   askAboutShare,
@@ -46,7 +46,7 @@ const MOST_OF: ReadonlyMap<ArgumentKey, number> = new Map([
   [SETTINGS.studSpacing.key, 48],
   [SETTINGS.springIn.key, 1 / 2],
 ]);
-const FEET_PER_METRE = 10_000 / 3048;
+const SAYS_FOOT = /foot|ft/iu;
 const LENGTH_UNITS = ['in', 'mm', 'cm', 'm', 'ft'] as const;
 export type SettingValue = string | number | ExactInches;
 
@@ -55,13 +55,13 @@ export function usualValue(
   definition: SettingDefinition,
   unit: LengthUnit,
 ): SettingValue | undefined {
-  const plain = { unit: 'in', decimalSign: '.' as DecimalSign } as const;
-  if (definition === SETTINGS.lengthPrecision) return exact(unit === 'mm' ? '1 mm' : '1/16', plain);
-  if (definition.usual === undefined) return undefined;
-  if (definition.kind === 'length') return exact(definition.usual, plain);
-  if (definition.kind === 'word' || definition.kind === 'text') return definition.usual;
-  const [over = 0, under = 1] = definition.usual.split('/').map(Number);
-  return over / under;
+  const plain = { unit, decimalSign: '.' as DecimalSign } as const;
+  if (definition === SETTINGS.lengthPrecision) return exact(unit === 'mm' ? '1' : '1/16', plain);
+  const { usual, kind } = settingIn(unit, definition);
+  if (usual === undefined) return undefined;
+  if (kind === 'length') return exact(usual, plain);
+  if (kind === 'word' || kind === 'text') return usual;
+  return usualNumber(definition, unit);
 }
 
 function exact(text: string, reading: LengthReading): ExactInches {
@@ -99,7 +99,7 @@ export function readSetting(
     return refuse(fault('word.unknown', key, sayGiven(plain), { details }));
   }
   if (kind === 'length') return readLength(row, definition, value, reading, refuse);
-  const factor = unitFactor(row, definition);
+  const factor = unitFactor(row, definition, reading.unit);
   if (factor === undefined) return undefined;
   const parsed = parseAsNumber(value, definition, reading);
   if (typeof parsed !== 'number') return refuse(...parsed);
@@ -183,20 +183,24 @@ function readLength(
   }
 }
 
-/** 1 for the unit that the setting is kept in; feed may also be given in metres a minute. */
-function unitFactor(row: RowReader, definition: SettingDefinition): number | undefined {
+/** 1 for the unit that the setting is kept in; what goes by the foot may also be given by the metre. */
+function unitFactor(
+  row: RowReader,
+  definition: SettingDefinition,
+  shopUnit: LengthUnit,
+): number | undefined {
   const unit = row.text('unit').toLowerCase();
-  if (definition === SETTINGS.feed) {
-    if (['m/min', 'metres a minute'].includes(unit)) return FEET_PER_METRE;
-    if (!['', 'ft/min', 'feet a minute'].includes(unit)) {
-      const details = { allowed: 'ft/min, m/min' };
-      row.refuse('unit', fault('word.unknown', 'unitOfFeed', unit, { details }));
-      return undefined;
-    }
-  } else if (!isUnitOf(definition, unit)) {
-    const argument = phrase('unitOfSetting', { setting: definition.key });
-    const details = { allowed: definition.unit };
-    return row.refuse('unit', fault('word.unknown', argument, unit, { details }));
+  const { units = {} } = definition;
+  const factor = units[unit];
+  if (factor !== undefined) return factor;
+  if (isUnitOf(definition, unit)) {
+    // Bare minutes are those of the shop's own square, unless the old name of the setting says a foot.
+    const isBare = definition === SETTINGS.smoothingMinutes && !SAYS_FOOT.test(row.text('setting'));
+    const isOfMetre = isBare && shopUnit === 'mm' && !SAYS_FOOT.test(unit);
+    return isOfMetre ? (units['min/m²'] ?? 1) : 1;
   }
-  return 1;
+  const argument = phrase('unitOfSetting', { setting: definition.key });
+  const details = { allowed: [definition.unit, ...Object.keys(units).slice(0, 1)].join(', ') };
+  row.refuse('unit', fault('word.unknown', argument, unit, { details }));
+  return undefined;
 }

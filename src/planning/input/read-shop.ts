@@ -2,7 +2,7 @@
 import { fault, type Where } from '../../core/faults/fault.ts';
 import { findNearNames } from '../../core/words/near-words.ts';
 import { RANGE_SETTINGS } from '../settings/range-settings.ts';
-import { SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
+import { namesOf, SETTINGS, type SettingKey, type Shop, type ShopCells } from '../shop.ts';
 import { headNotUsed, saysNotUsed } from './headings/meant-headings.ts';
 import { SHOP_HEADINGS } from './headings/shop-headings.ts';
 import type { RawTable } from './raw-table.ts';
@@ -13,7 +13,9 @@ import { headingKey, type Findings } from './row-reader.ts';
 import { mayBeMoney } from './setting-words.ts';
 
 const BY_NAME = new Map<string, SettingKey>(
-  (Object.keys(SETTINGS) as SettingKey[]).map((key) => [headingKey(SETTINGS[key].name), key]),
+  (Object.keys(SETTINGS) as SettingKey[]).flatMap((key) => {
+    return namesOf(key).map((name) => [headingKey(name), key] as const);
+  }),
 );
 
 export interface ShopReading {

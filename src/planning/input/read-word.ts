@@ -23,6 +23,7 @@ const SAME_WORD: Readonly<Record<string, string>> = {
   m: 'metre',
   meter: 'metre',
   'square meter': 'square metre',
+  ...{ 'cubic meter': 'cubic metre', 'm³': 'cubic metre', m3: 'cubic metre', cbm: 'cubic metre' },
   'meter a pass': 'metre a pass',
   'meter a cut': 'metre a cut',
   'meter a rip': 'metre a rip',

@@ -65,12 +65,15 @@ export function readWork(
  * is somebody's own word.
  */
 function repeatsUsual(row: RowReader, read: WorkRow, shop: Shop): boolean {
-  const usual = usualRows(shop).find(({ work }) => sameName(work, read.work));
-  if (usual === undefined || read.for !== undefined || read.range !== undefined) return false;
-  const isSaid = usual.isOurs || !row.isBlank('minutes');
-  const isSame = Math.abs(read.minutes - usual.minutes) <= SAME_MINUTES * usual.minutes;
-  const { per, money, isOurs } = read;
-  return isSaid && isSame && per === usual.per && money === 0 && isOurs === usual.isOurs;
+  if (read.for !== undefined || read.range !== undefined || read.money !== 0) return false;
+  // A workbook made for inches may be turned to millimetres, and the other way about.
+  return (['in', 'mm'] as const).some((unit) => {
+    const usual = usualRows({ ...shop, unit }).find(({ work }) => sameName(work, read.work));
+    if (usual === undefined) return false;
+    const isSaid = usual.isOurs || !row.isBlank('minutes');
+    const isSame = Math.abs(read.minutes - usual.minutes) <= SAME_MINUTES * usual.minutes;
+    return isSaid && isSame && read.per === usual.per && read.isOurs === usual.isOurs;
+  });
 }
 
 function forKey({ for: whom }: WorkRow): string {

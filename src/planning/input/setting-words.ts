@@ -7,6 +7,8 @@ const WRITTEN: Readonly<Record<string, RegExp>> = {
   degrees: /^(?:°|deg|degs?\.?|degrees?)$/u,
   '%': /^(?:%|percent|per cent|pct\.?)$/u,
   s: /^(?:s|secs?\.?|seconds?)$/u,
+  'ft/min': /^(?:ft\/min|feet a minute)$/u,
+  'min/sq ft': /^(?:min\.?|mins\.?|minutes?|min\/(?:sq\.? ?ft|ft²))$/u,
   min: /^(?:min\.?|mins\.?|minutes?)$/u,
   days: /^(?:d|days?)$/u,
   // $/h, USD per hour, an hour

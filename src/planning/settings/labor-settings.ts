@@ -1,8 +1,15 @@
 /** What work takes. */
 import { number, type SettingDefinition } from './setting.ts';
 
+const FEET_PER_METRE = 10_000 / 3048;
+
 export const LABOR_SETTINGS = {
-  feed: number('setting.feed', '6', 'ft/min', 'How fast a blank passes over the blade', true),
+  // In metres nearly as fast, so that hours are the same by either.
+  feed: {
+    ...number('setting.feed', '6', 'ft/min', 'How fast a blank passes over the blade', true),
+    units: { 'm/min': FEET_PER_METRE, 'metres a minute': FEET_PER_METRE },
+    metric: { usual: '1.8', unit: 'm/min' },
+  },
   handlingPerPass: number(
     'setting.handlingPerPass',
     '30',
@@ -15,7 +22,12 @@ export const LABOR_SETTINGS = {
     'min',
     'Rails, tilt and a trial cut, each cove',
   ),
-  smoothingMinutes: number('setting.smoothingMinutes', '7', 'min', 'Scraping and sanding'),
+  smoothingMinutes: {
+    ...number('setting.smoothingMinutes', '7', 'min/sq ft', 'Scraping and sanding'),
+    formerly: 'smoothing minutes per square foot',
+    units: { 'min/m²': FEET_PER_METRE ** -2, 'min/m2': FEET_PER_METRE ** -2 },
+    metric: { usual: '75', unit: 'min/m²' },
+  },
   crosscutSeconds: number('setting.crosscutSeconds', '45', 's', 'Each cut to length'),
   // Common practice [C]: two scarfs fitted, glued and sanded flush.
   jointMinutes: number(

@@ -10,6 +10,7 @@ export const PAPER_SETTINGS = {
     usual: 'in',
     allowed: ['in', 'mm'],
     note: 'Of a length typed without one',
+    metric: { usual: 'mm' },
   },
   lengthPrecision: {
     ...named('setting.lengthPrecision'),
@@ -17,6 +18,7 @@ export const PAPER_SETTINGS = {
     unit: 'in',
     positive: true,
     note: 'Lengths are rounded up to it; 1/16 in or 1 mm where empty',
+    metric: { unit: 'mm', note: 'Lengths are rounded up to it; 1 mm where empty' },
   },
   paper: {
     ...named('setting.paper'),
@@ -25,6 +27,7 @@ export const PAPER_SETTINGS = {
     usual: 'letter',
     allowed: ['letter', 'a4'],
     note: 'For printing',
+    metric: { usual: 'a4' },
   },
   labels: {
     ...named('setting.labels'),

@@ -1,13 +1,16 @@
-/** The table saw and how coves are cut on it. */
+/**
+ * The table saw and how coves are cut on it. Usual values in millimetres are common practice [C], whole or half
+ * ones beside those in inches: the blade of 250 mm with a full kerf of 3.2.
+ */
 import { length, named, type SettingDefinition } from './setting.ts';
 
 export const SAW_SETTINGS = {
   bladeDiameter: length(
     'setting.bladeDiameter',
-    '10',
+    ['10', '250'],
     'Measure it: a resharpened blade is smaller',
   ),
-  kerf: length('setting.kerf', '1/8', "The blade's cut in a scrap", false),
+  kerf: length('setting.kerf', ['1/8', '3.2'], "The blade's cut in a scrap", { positive: false }),
   greatestHeightUpright: length(
     'setting.greatestHeightUpright',
     undefined,
@@ -59,6 +62,7 @@ export const SAW_SETTINGS = {
     unit: 'degrees',
     // A fraction, since it reads alike with either decimal sign.
     usual: '1/2',
+    metric: { usual: '0.5' },
     least: 0.01,
     most: 5,
     note: 'How fine the approach can be set',
@@ -68,18 +72,29 @@ export const SAW_SETTINGS = {
     kind: 'angle',
     unit: 'degrees',
     usual: '1/2',
+    metric: { usual: '0.5' },
     least: 0.01,
     most: 5,
     note: 'How fine the tilt can be set',
   },
-  firstPass: length('setting.firstPass', '1/16', 'Height of the first pass; 1/8 at most'),
-  step: length('setting.step', '1/16', 'Most that each later pass takes; 1/8 at most'),
-  lastPass: length('setting.lastPass', '1/32', 'The light pass at the end', false),
-  leastWeb: length('setting.leastWeb', '1/4', 'Stock left above the cove'),
-  leastFlat: length('setting.leastFlat', '1/8', 'Flat beside the cove that rides on the table'),
+  firstPass: length('setting.firstPass', ['1/16', '1.5'], 'Height of the first pass; 1/8 at most', {
+    metricNote: 'Height of the first pass; 3 at most',
+  }),
+  step: length('setting.step', ['1/16', '1.5'], 'Most that each later pass takes; 1/8 at most', {
+    metricNote: 'Most that each later pass takes; 3 at most',
+  }),
+  lastPass: length('setting.lastPass', ['1/32', '0.5'], 'The light pass at the end', {
+    positive: false,
+  }),
+  leastWeb: length('setting.leastWeb', ['1/4', '6'], 'Stock left above the cove'),
+  leastFlat: length(
+    'setting.leastFlat',
+    ['1/8', '3'],
+    'Flat beside the cove that rides on the table',
+  ),
   leastBlankLength: length(
     'setting.leastBlankLength',
-    '36',
+    ['36', '900'],
     'Coves are never cut on shorter blanks',
   ),
 } as const satisfies Readonly<Record<string, SettingDefinition>>;

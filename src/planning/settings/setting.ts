@@ -1,6 +1,7 @@
 /** What a setting of the shop is: name, kind, usual value and limits. */
 import { NAMES } from '../../core/faults/argument-words.ts';
 import type { ArgumentKey } from '../../core/faults/argument.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 
 export type SettingKind = 'length' | 'angle' | 'number' | 'percent' | 'word' | 'text' | 'address';
 
@@ -9,6 +10,8 @@ export interface SettingDefinition {
   readonly key: ArgumentKey;
   /** As written in the Setting column. */
   readonly name: string;
+  /** As older files have it. */
+  readonly formerly?: string;
   readonly kind: SettingKind;
   /** As a person would type it; absent: the setting may stay empty and nothing stands in for it. */
   readonly usual?: string;
@@ -25,16 +28,33 @@ export interface SettingDefinition {
   /** No fractions. */
   readonly whole?: boolean;
   readonly note: string;
+  /** Other units that its number may have, and how much of the one that it is kept in each is. */
+  readonly units?: Readonly<Record<string, number>>;
+  /** What is otherwise in a shop that counts in millimetres; see settingIn. */
+  readonly metric?: Partial<Pick<SettingDefinition, 'usual' | 'unit' | 'note'>>;
+}
+
+/** As a shop of this unit has it: a metric one has whole metric values of its own. */
+export function settingIn(unit: LengthUnit, definition: SettingDefinition): SettingDefinition {
+  return unit === 'mm' ? { ...definition, ...definition.metric } : definition;
+}
+
+/** The usual number of a setting that has one, in the unit that it is kept in. */
+export function usualNumber(definition: SettingDefinition, unit: LengthUnit): number {
+  const { usual = '', unit: typedIn } = settingIn(unit, definition);
+  const [over = 0, under = 1] = usual.split('/').map(Number);
+  return (over / under) * (definition.units?.[typedIn] ?? 1);
 }
 
 type SettingName = Extract<ArgumentKey, `setting.${string}`>;
 
 export const named = <Key extends SettingName>(key: Key) => ({ key, name: NAMES[key] });
+/** @param usual in inches, and in millimetres where the shop counts in them */
 export const length = (
   key: SettingName,
-  usual: string | undefined,
+  usual: readonly [inches: string, millimetres: string] | undefined,
   note: string,
-  positive = true,
+  { positive = true, metricNote = note }: { positive?: boolean; metricNote?: string } = {},
 ) =>
   ({
     ...named(key),
@@ -42,7 +62,12 @@ export const length = (
     unit: 'in',
     note,
     positive,
-    ...(usual === undefined ? {} : { usual }),
+    ...(usual === undefined ? {} : { usual: usual[0] }),
+    metric: {
+      unit: 'mm',
+      note: metricNote,
+      ...(usual === undefined ? {} : { usual: usual[1] }),
+    },
   }) as const;
 export const percent = (key: SettingName, usual: string, note: string, most = 100) =>
   ({ ...named(key), kind: 'percent', unit: '%', note, usual, least: 0, most }) as const;

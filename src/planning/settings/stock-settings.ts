@@ -1,10 +1,14 @@
-/** What is lost, joined, kept and allowed of lumber. */
+/** What is lost, joined, kept and allowed of lumber. Usual values in millimetres are common practice [C]. */
 import { ALLOWANCE_OF } from '../../core/lumber/offcut-allowance.ts';
 import { length, named, percent, type SettingDefinition } from './setting.ts';
 
 export const STOCK_SETTINGS = {
-  crosscutKerf: length('setting.crosscutKerf', '1/8', 'Of the saw that cuts to length', false),
-  endTrim: length('setting.endTrim', '1', 'Off each end of every stick, its cut included', false),
+  crosscutKerf: length('setting.crosscutKerf', ['1/8', '3'], 'Of the saw that cuts to length', {
+    positive: false,
+  }),
+  endTrim: length('setting.endTrim', ['1', '25'], 'Off each end of every stick, its cut included', {
+    positive: false,
+  }),
   spliceAngle: {
     ...named('setting.spliceAngle'),
     kind: 'angle',
@@ -15,18 +19,20 @@ export const STOCK_SETTINGS = {
     note: 'Of a scarf, from square',
   },
   // Common practice [C]: a shorter part looks like a patch.
-  leastPart: length('setting.leastPart', '24', 'No part of a spliced piece is shorter', false),
+  leastPart: length('setting.leastPart', ['24', '600'], 'No part of a spliced piece is shorter', {
+    positive: false,
+  }),
   // Common practice [C]: walls are framed so, unless a plan says otherwise.
   studSpacing: {
     ...length(
       'setting.studSpacing',
-      '16',
+      ['16', '400'],
       'Middle to middle, from the left corner of a wall of Walls: joints lie on studs; 0 where not known',
-      false,
+      { positive: false },
     ),
     least: 6,
   },
-  keepOffcutsOver: length('setting.keepOffcutsOver', '24', 'Shorter offcuts are waste'),
+  keepOffcutsOver: length('setting.keepOffcutsOver', ['24', '600'], 'Shorter offcuts are waste'),
   offcutCredit: percent(
     'setting.offcutCredit',
     '0',
@@ -34,22 +40,26 @@ export const STOCK_SETTINGS = {
   ),
   setUpSpare: length(
     'setting.setUpSpare',
-    '36',
+    ['36', '900'],
     'Trial cuts for each cove, from the same lumber',
-    false,
+    { positive: false },
   ),
   endAllowance: length(
     'setting.endAllowance',
-    '0',
+    ['0', '0'],
     'Added at each end of a run, to trim at the wall',
-    false,
+    { positive: false },
   ),
   // Common practice [C].
   springIn: length(
     'setting.springIn',
-    '1/16',
+    ['1/16', '1.5'],
     'Added to trim at the floor over 4 ft that is square or coped between two inside corners of Walls; 0 for none',
-    false,
+    {
+      positive: false,
+      metricNote:
+        'Added to trim at the floor over 1200 mm that is square or coped between two inside corners of Walls; 0 for none',
+    },
   ),
   offcutAllowance: percent('setting.offcutAllowance', '10', 'On top of net', 300),
   allowanceOf: {

@@ -1,6 +1,7 @@
 /** Where a learned rate is written by whoever takes it over: no program writes it there unasked. */
 import type { Where } from '../../core/faults/fault.ts';
 import type { Job } from '../job.ts';
+import { inShopUnit } from '../shop.ts';
 import { usualWorkOf, WORK_SETTINGS, type WorkSetting } from './usual-work.ts';
 import type { WorkRow } from './work-row.ts';
 
@@ -15,14 +16,16 @@ export type HomeOfRate =
       readonly kind: 'setting';
       readonly setting: WorkSetting;
       readonly where: Where;
+      /** In the shop's own unit. */
       readonly value: number;
+      readonly unit: string;
     }
   /** No row of Work says it yet. */
   | { readonly kind: 'row' };
 
 /** @param minutes as learned, for one */
 export function homeOfRate(
-  { shopCells, work }: Pick<Job, 'shopCells' | 'work'>,
+  { shop, shopCells, work }: Pick<Job, 'shop' | 'shopCells' | 'work'>,
   row: WorkRow,
   minutes: number,
 ): HomeOfRate {
@@ -32,7 +35,8 @@ export function homeOfRate(
   const setting = usualWorkOf(row)?.setting;
   const where = setting === undefined ? undefined : shopCells[setting];
   if (setting === undefined || where === undefined || minutes === 0) return { kind: 'row' };
-  return { kind: 'setting', setting, where, value: roundRate(WORK_SETTINGS[setting](minutes)) };
+  const { value, unit } = inShopUnit(setting, WORK_SETTINGS[setting](minutes), shop.unit);
+  return { kind: 'setting', setting, where, value: roundRate(value), unit };
 }
 
 /** To three digits. */

@@ -1,10 +1,11 @@
 /** What work is counted by in metres: every count is in feet inside, and a metre holds so many of them. */
 import type { LengthUnit } from '../../core/units/length-unit.ts';
+import { BOARD_FEET_PER_CUBIC_METRE } from '../../core/lumber/board-feet.ts';
 import { WORK_PER, type WorkPer } from './work-row.ts';
 
 const FEET = 10_000 / 3048;
 
-/** By what is counted in feet: the same in metres, and how many feet, or square feet, one of it holds. */
+/** By what is counted in feet: the same in metres, and how many feet, square feet or board feet one of it holds. */
 const IN_METRES = {
   foot: ['metre', FEET],
   'foot a pass': ['metre a pass', FEET],
@@ -12,6 +13,7 @@ const IN_METRES = {
   'foot a rip': ['metre a rip', FEET],
   'square foot': ['square metre', FEET ** 2],
   'square foot a coat': ['square metre a coat', FEET ** 2],
+  'board foot': ['cubic metre', BOARD_FEET_PER_CUBIC_METRE],
 } as const satisfies Readonly<Partial<Record<WorkPer, readonly [word: string, holds: number]>>>;
 
 export interface PerUnit {

@@ -4,7 +4,9 @@
  * with a setting of Shop have always been in the price; the others are in it where Work says so.
  */
 import { sameName } from '../job.ts';
+import { usualNumber } from '../settings/setting.ts';
 import { SETTINGS, type Shop } from '../shop.ts';
+import { perUnitIn } from './per-units.ts';
 import type { WorkPer, WorkRow } from './work-row.ts';
 
 /** Settings of Shop that are minutes of a kind of work, with how they say so many minutes. */
@@ -23,6 +25,8 @@ export interface UsualWork {
   readonly per: WorkPer;
   /** As Shop has them; or those that are usual. */
   readonly minutes: number | ((shop: Pick<Shop, WorkSetting>) => number);
+  /** In a shop that counts in metres, for one of those: round, as it is typed there. */
+  readonly metric?: number;
   /** By which setting of Shop it is known; its work is in the price. */
   readonly setting?: WorkSetting;
   /** The client sees whether it is done or not: so it is listed where it is not in the price. */
@@ -31,9 +35,9 @@ export interface UsualWork {
 
 export const USUAL_WORK: readonly UsualWork[] = [
   { work: 'pull and check lumber', per: 'board', minutes: 2 },
-  { work: 'joint and plane', per: 'board foot', minutes: 1.5 },
+  { work: 'joint and plane', per: 'board foot', minutes: 1.5, metric: 640 },
   { work: 'rip boards', per: 'board', minutes: 2 },
-  { work: 'rip along', per: 'foot a rip', minutes: 0.1 },
+  { work: 'rip along', per: 'foot a rip', minutes: 0.1, metric: 0.3 },
   {
     work: 'set up a cove',
     per: 'set-up',
@@ -52,7 +56,7 @@ export const USUAL_WORK: readonly UsualWork[] = [
     setting: 'handlingPerPass',
     minutes: (shop) => shop.handlingPerPass / 60,
   },
-  { work: 'back bevel', per: 'foot a cut', minutes: 0.25 },
+  { work: 'back bevel', per: 'foot a cut', minutes: 0.25, metric: 0.8 },
   {
     work: 'smooth',
     per: 'square foot',
@@ -74,17 +78,23 @@ export const USUAL_WORK: readonly UsualWork[] = [
     work: 'prime or finish',
     per: 'square foot a coat',
     minutes: 1.5,
+    metric: 16,
     isService: true,
   },
   { work: 'label and bundle', per: 'piece', minutes: 1 },
   { work: 'load and deliver', per: 'job', minutes: 60, isService: true },
-  { work: 'install', per: 'foot', minutes: 3, isService: true },
+  { work: 'install', per: 'foot', minutes: 3, metric: 10, isService: true },
   { work: 'install at height', per: 'factor', minutes: 1.25 },
 ];
 
-/** As Shop has them, or as they are usual. */
-export function minutesOf({ minutes }: UsualWork, shop: Shop): number {
-  return typeof minutes === 'number' ? minutes : minutes(shop);
+/** As Shop has them, or as they are usual; for one of `per`, which is a foot where a metre could be meant. */
+export function minutesOf(
+  { per, minutes, metric }: UsualWork,
+  shop: Pick<Shop, WorkSetting | 'unit'>,
+): number {
+  if (typeof minutes !== 'number') return minutes(shop);
+  const isMetric = shop.unit === 'mm' && metric !== undefined;
+  return isMetric ? metric / perUnitIn('mm', per).holds : minutes;
 }
 
 /** They as rows, in the price where Shop has a setting for them. */
@@ -98,10 +108,16 @@ export function usualRows(shop: Shop): WorkRow[] {
   }));
 }
 
-/** Shop as it is where nobody fills it in. */
-const USUAL_SETTINGS = Object.fromEntries(
-  (Object.keys(WORK_SETTINGS) as WorkSetting[]).map((key) => [key, Number(SETTINGS[key].usual)]),
-) as Readonly<Record<WorkSetting, number>>;
+/** Shops as they are where nobody fills them in. */
+const USUAL_SHOPS = (['in', 'mm'] as const).map((unit) => ({
+  ...(Object.fromEntries(
+    (Object.keys(WORK_SETTINGS) as WorkSetting[]).map((key) => [
+      key,
+      usualNumber(SETTINGS[key], unit),
+    ]),
+  ) as Readonly<Record<WorkSetting, number>>),
+  unit,
+}));
 /** What is typed has few digits. */
 const SAME_SHARE = 1e-6;
 
@@ -111,8 +127,10 @@ export function usualWorkOf({ work, per }: Pick<WorkRow, 'work' | 'per'>): Usual
 
 /** Whether its minutes are those that stand in where nobody says otherwise, so that they are of no shop in particular. */
 export function isUsualRate(row: WorkRow): boolean {
-  const minutes = usualWorkOf(row)?.minutes;
-  if (minutes === undefined) return false;
-  const usual = typeof minutes === 'number' ? minutes : minutes(USUAL_SETTINGS);
-  return Math.abs(row.minutes - usual) <= SAME_SHARE * usual;
+  const usual = usualWorkOf(row);
+  if (usual === undefined) return false;
+  return USUAL_SHOPS.some((shop) => {
+    const minutes = minutesOf(usual, shop);
+    return Math.abs(row.minutes - minutes) <= SAME_SHARE * minutes;
+  });
 }

@@ -1,9 +1,9 @@
 /** What the cutting sheet says in sentences. */
-import { formatFixed } from '../../core/units/format-number.ts';
 import type { CuttingGroup, ProfilePlan } from '../../planning/job-plan.ts';
 import type { Profile } from '../../planning/job.ts';
 import { shortRest } from '../../planning/short-rests.ts';
 import type { Shop } from '../../planning/shop.ts';
+import { sayVolume, VOLUME } from '../words/lumber-volume.ts';
 import { count, printExact } from '../words/print-length.ts';
 import { sayMoney } from '../../core/units/say-money.ts';
 import { GLYPHS_MEAN } from '../words/say-ends.ts';
@@ -71,14 +71,14 @@ export function sayGroup(
   layOuts: number,
   shop: Shop,
 ): string {
-  const feet = (value: number): string => formatFixed(value, 1, shop.decimalSign);
+  const { unit } = shop;
   const { boardFeetBought, boardFeetUsed, cut } = group;
   const sticks = plans.reduce((all, one) => all + one.sticks.length, 0);
   const area =
     boardFeetBought === undefined || boardFeetUsed === undefined
       ? []
       : [
-          `${feet(boardFeetBought)} board feet bought or from the rack, ${feet(boardFeetUsed)} used.`,
+          `${sayVolume(boardFeetBought, shop)} ${VOLUME[unit].mark} bought or from the rack, ${sayVolume(boardFeetUsed, shop)} used.`,
         ];
   const isMade = plans.some(({ profile }) => profile.make !== 'buy');
   return [

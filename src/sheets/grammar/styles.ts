@@ -80,6 +80,8 @@ export const STYLES = {
   number: { align: 'right', format: '0.0###_)' },
   whole: { format: '#,##0_)', align: 'right' },
   decimal: { format: '#,##0.00_)', align: 'right' },
+  // Cubic metres, to the litre.
+  volume: { format: '#,##0.000_)', align: 'right' },
   inches: { format: '0.0000', align: 'right' },
   degreesFine: { format: '0.0000"°"', align: 'right' },
   // Without a format of its own a number is shown in as many digits as there is room for.
@@ -96,6 +98,7 @@ export const STYLES = {
   stickFraction: { bold: true, fill: BAND, format: '# ??/??_)', align: 'right' },
   totalFraction: { bold: true, border: 'top', format: '# ??/??_)', align: 'right' },
   total: { bold: true, border: 'top', format: '#,##0.00_)', align: 'right' },
+  totalVolume: { bold: true, border: 'top', format: '#,##0.000_)', align: 'right' },
   totalWhole: { bold: true, border: 'top', format: '#,##0_)', align: 'right' },
   totalLabel: { bold: true, border: 'top' },
   totalNumber: { bold: true, border: 'top', align: 'right', format: '0.0###_)' },
@@ -117,11 +120,15 @@ export const STYLES = {
   rowWhole: { border: 'hair', align: 'right', format: '#,##0_)' },
   // What two sheets differ by: nothing is shown of what agrees.
   rowOff: { border: 'hair', align: 'right', bold: true, format: '+0.0##;-0.0##;""' },
+  // Millimetres that are worked out.
+  rowTenth: { border: 'hair', align: 'right', format: '#,##0.0_)' },
   rowDecimal: { border: 'hair', align: 'right', format: '#,##0.00_)' },
+  rowVolume: { border: 'hair', align: 'right', format: '#,##0.000_)' },
   stick: { bold: true, fill: BAND, wrap: true },
   stickRight: { bold: true, fill: BAND, wrap: true, align: 'right' },
   stickWhole: { bold: true, fill: BAND, align: 'right', format: '#,##0_)' },
   stickDecimal: { bold: true, fill: BAND, align: 'right', format: '#,##0.00_)' },
+  stickVolume: { bold: true, fill: BAND, align: 'right', format: '#,##0.000_)' },
   stickNumber: { bold: true, fill: BAND, align: 'right', format: '0.0###_)' },
   setting: { bold: true, size: 11, color: INK, wrap: true, border: 'hair' },
   // What a saw is set to, read at arm's length: angles, heights and marks.

@@ -25,7 +25,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Openings',
-    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (nearly 5 mm). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (about 25 mm). Wall is a wall of Walls, or the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
+    'May stay empty. One row a door, window or cased opening: it becomes legs, head, apron and stool. Reveal is what stays in sight of the jamb’s edge beside the casing; blank, it is 3/16 in (5 mm in a metric shop). Horn is how far a stool’s ends stand out beyond the casing; blank, it is 1 in (25 mm in a metric shop). Wall is a wall of Walls, or the name that the runs of that wall have under Run, the same one for base, rail, cove and crown; Position is from the wall’s left corner to the opening. Other room is the room that the second side is in: with Sides cased 2 its casing stands in that room’s list. Other wall and Other position say where it is there.',
   ],
   [
     'Profiles',
@@ -33,7 +33,7 @@ const SHEETS: readonly (readonly [string, string])[] = [
   ],
   [
     'Shop',
-    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a 10 in blade that was sharpened is smaller. Measure too how high it rises, upright and tilted to 45°, and say with which blade.',
+    'The saw, the limits, the rates. The usual values stand there already: put your own in their place. Measure the blade: a blade that was sharpened is smaller. Measure too how high it rises, upright and tilted to 45°, and say with which blade.',
   ],
   [
     'Stock',
@@ -64,7 +64,7 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
   ],
   [
     'opening',
-    'The clear opening: the reveal (Reveal on Runs; blank, 3/16 in, nearly 5 mm) and the miters of the casing are added. At a corner that is not square the reveal counts like the width.',
+    'The clear opening: the reveal (Reveal on Runs; blank, 3/16 in, or 5 mm in a metric shop) and the miters of the casing are added. At a corner that is not square the reveal counts like the width.',
   ],
   [
     'short point',
@@ -82,7 +82,7 @@ const MEASURED_AS: readonly (readonly [string, string])[] = [
 const FIGURES: readonly (readonly [string, string])[] = [
   [
     'Board feet',
-    'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, or of what is bought, as allowance of on Shop says), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
+    'Of what is made here: thickness as sold (the Class, or the blank’s own, at least 1 in) × width × length / 144. A metric shop counts m³ instead, the thickness as it is. Net is what the pieces take, with allowance adds the offcut allowance to it (a percent of net, or of what is bought, as allowance of on Shop says), as bought is every board and stick that the plan opens. Moldings bought ready made go by length.',
   ],
   [
     'Grade and yield',
@@ -98,7 +98,7 @@ const FIGURES: readonly (readonly [string, string])[] = [
   ],
   [
     'Joints, spring-in',
-    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft, square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
+    'On a wall of Walls the joints of such a piece lie on studs where its parts allow it: counted at the stud spacing from the wall’s left corner, so find the stud before you cut. The part nearer to the room’s first door laps over the other. Trim at the floor over 4 ft (1200 mm), square or coped between two inside corners, is longer than its wall by the spring-in: bow it and let it snap in.',
   ],
   [
     'Money',
@@ -193,13 +193,13 @@ const rulesFor = (decimalSign: DecimalSign): readonly (readonly [string, string]
   ],
   [
     'Then',
-    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then.',
+    'Plan it under Plan, with the button “Plan the job”, in the pane beside the sheets, and write the sheets there. On a command line, save this workbook and run: npm run -s coveledger -- plan THIS.xlsx --out PLAN.xlsx. The sheets Production, Labor, Office, Pieces, Set-ups, Outlines, Cutting and Client are made, and Rooms where rooms have walls: a page a room for who fits the trim; and Yard where something is bought. What is wrong here is listed all at once, by sheet and cell, and nothing is written then. Why? beside a message leads to a page with an example of it, mended; on a command line: coveledger help CODE, with the code that --json tells.',
   ],
 ];
 
 /** `leastBlank` is the shop's least length of a blank, as printed. */
 export function describeHowTo(
-  { paper, decimalSign }: InputLook,
+  { paper, decimalSign, unit }: InputLook,
   leastBlank: string,
 ): SheetDescription {
   const draft = new SheetDraft('How to', [{ width: 16 }, { width: 84 }]);
@@ -223,7 +223,7 @@ export function describeHowTo(
   for (const [name, text] of CUT_AWAY) draft.add(cell(name, 'label'), cell(text, 'wrapped'));
   draft.spread('The usual kinds of work, and what they take (common practice)', 'section');
   for (const one of USUAL_WORK) {
-    draft.add(cell(one.work, 'label'), cell(sayUsualWork(one, decimalSign), 'wrapped'));
+    draft.add(cell(one.work, 'label'), cell(sayUsualWork(one, { decimalSign, unit }), 'wrapped'));
   }
   draft.spread('What work is counted by: Per on Work', 'section');
   for (const [name, text] of COUNTS) draft.add(cell(name, 'label'), cell(text, 'wrapped'));

@@ -19,6 +19,8 @@ export interface SettingsSheet<Name extends string> {
   /** Every setting there is: its name, and its row with its usual value or without. */
   readonly rows: readonly {
     readonly name: string;
+    /** As older files have it. */
+    readonly formerly?: string;
     readonly row: (isFilled: boolean) => RowDescription;
   }[];
   /** What may be chosen in a row. */
@@ -62,7 +64,12 @@ export function describeSettings<Name extends string>(
   function leftOut({ headings: { cells }, rows: typed }: RawTable): RowDescription[] {
     const column = cells.findIndex((cell) => headingKey(cell) === headingKey(headings[0] ?? null));
     const named = new Set(typed.map((one) => headingKey(one.cells[column] ?? null)));
-    return all.filter((one) => !named.has(headingKey(one.name))).map(({ row }) => row(false));
+    return all
+      .filter(
+        ({ name: own, formerly = own }) =>
+          ![own, formerly].some((one) => named.has(headingKey(one))),
+      )
+      .map(({ row }) => row(false));
   }
 }
 

@@ -1,8 +1,11 @@
 /** The usual kinds of work, and what work is counted by, in the words of the how-to. */
 import type { HeadingKey } from '../../core/faults/argument.ts';
-import { formatNumber, type DecimalSign } from '../../core/units/format-number.ts';
+import { formatNumber } from '../../core/units/format-number.ts';
+import type { LengthUnit } from '../../core/units/length-unit.ts';
+import type { LengthReading } from '../../core/units/length.ts';
 import { SETTINGS } from '../../planning/shop.ts';
-import { USUAL_WORK } from '../../planning/work/usual-work.ts';
+import { perUnitIn } from '../../planning/work/per-units.ts';
+import { USUAL_WORK, type UsualWork } from '../../planning/work/usual-work.ts';
 import type { WorkPer } from '../../planning/work/work-row.ts';
 
 /** As counts.ts and allowed-counts.ts have them. */
@@ -53,7 +56,7 @@ export const COUNTS: readonly (readonly [per: WorkPer | 'metre', text: string])[
   ],
   [
     'metre',
-    'In place of foot, square foot and what is by the foot: metre, square metre, metre a pass, metre a cut, metre a rip, square metre a coat, with the minutes of a metre. A job in mm shows them so on Labor.',
+    'In place of foot, square foot, board foot and what is by the foot: metre, square metre, cubic metre, metre a pass, metre a cut, metre a rip, square metre a coat, with the minutes of one. A job in mm shows them so on Labor.',
   ],
   [
     'factor',
@@ -63,27 +66,30 @@ export const COUNTS: readonly (readonly [per: WorkPer | 'metre', text: string])[
 
 /** `40 min a set-up, from set-up minutes on Shop: in the price.` */
 export function sayUsualWork(
-  { per, minutes, setting }: (typeof USUAL_WORK)[number],
-  decimalSign: DecimalSign,
+  { per, minutes, metric, setting }: UsualWork,
+  { decimalSign, unit }: Pick<LengthReading, 'decimalSign' | 'unit'>,
 ): string {
+  const { word } = perUnitIn(unit, per);
   if (per === 'factor' && typeof minutes === 'number') {
     return `Times ${formatNumber(minutes, 2, decimalSign)}, where Work has a row for it.`;
   }
   if (setting !== undefined) {
-    return `Per ${per}, as ${SETTINGS[setting].name} on Shop has it. In the price unless Work says no.`;
+    return `Per ${word}, as ${SETTINGS[setting].name} on Shop has it. In the price unless Work says no.`;
   }
-  const each = typeof minutes === 'number' ? `${formatNumber(minutes, 2, decimalSign)} min ` : '';
-  return `${each}per ${per}. In the price where Work has a row for it.`;
+  const own = unit === 'mm' ? (metric ?? minutes) : minutes;
+  const each = typeof own === 'number' ? `${formatNumber(own, 2, decimalSign)} min ` : '';
+  return `${each}per ${word}. In the price where Work has a row for it.`;
 }
 
 /** The usual kinds of work as `new` fills them in: what holds anyway, to be seen and changed. */
-export function usualWorkRows(): Readonly<
-  Partial<Record<HeadingKey, string | number | undefined>>
->[] {
-  return USUAL_WORK.map(({ work, per, minutes, setting }) => ({
+export function usualWorkRows(
+  unit: LengthUnit = 'in',
+): Readonly<Partial<Record<HeadingKey, string | number | undefined>>>[] {
+  return USUAL_WORK.map(({ work, per, minutes, metric, setting }) => ({
     workDone: work,
-    per,
-    minutes: typeof minutes === 'number' ? minutes : undefined,
+    per: perUnitIn(unit, per).word,
+    minutes:
+      typeof minutes !== 'number' ? undefined : unit === 'mm' ? (metric ?? minutes) : minutes,
     ours: setting === undefined ? 'no' : 'yes',
     note:
       setting === undefined

@@ -7,7 +7,8 @@ import type { Label, OffcutLabel, PieceLabel } from './list-labels.ts';
 /** @param names Rows of names that it has room for: room and run stand on one where it has two. */
 export function viewOfLabel(label: Label, shop: Shop, names: number): LabelView {
   const said = printExact(label.length, shop);
-  const other = sayOtherWay(label.length, shop);
+  // A metric shop has no tape of inches.
+  const other = shop.unit === 'mm' ? '' : sayOtherWay(label.length, shop);
   return { said, other, ...(label.kind === 'piece' ? ofPiece(label, names) : ofOffcut(label)) };
 }
 

@@ -12,8 +12,6 @@ import { numberIn } from '../words/print-length.ts';
 /** A foot, or a metre, as work is counted in the shop's unit: its length and its square. */
 const LONG: Readonly<Record<LengthUnit, string>> = { in: '12', mm: '1000' };
 const SQUARE: Readonly<Record<LengthUnit, string>> = { in: '144', mm: '1000000' };
-/** What Production counts in square feet. */
-const SQUARE_FEET: Readonly<Record<LengthUnit, string>> = { in: '', mm: '*0.09290304' };
 
 type Formula = (planned: ProfilePlan, unit: LengthUnit, anchors: PlanAnchors) => string;
 
@@ -24,10 +22,8 @@ const FORMULAS: Readonly<Partial<Record<WorkPer, Formula>>> = {
   'foot a cut': (planned, unit, anchors) =>
     ofSticks(backBevelsOf(planned.profile), planned, unit, anchors),
   foot: (planned, unit, anchors) => `${anchors.at('netLengthOnProduction', planned)}/${LONG[unit]}`,
-  'square foot': (planned, unit, anchors) =>
-    isCovePlan(planned)
-      ? `${anchors.at('squareFeetOnProduction', planned)}${SQUARE_FEET[unit]}`
-      : '0',
+  'square foot': (planned, _, anchors) =>
+    isCovePlan(planned) ? anchors.at('squareFeetOnProduction', planned) : '0',
   'square foot a coat': (planned, unit, anchors) => {
     const face = numberIn(new Fraction(faceOf(planned.profile, planned.setUp)), unit);
     return `${face}*${anchors.at('netLengthOnProduction', planned)}/${SQUARE[unit]}`;

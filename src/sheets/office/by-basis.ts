@@ -1,7 +1,10 @@
 /** The price by the plan's sticks and by the offcut allowance, molding by molding and of the job. */
+import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { JobPlan, ProfilePlan } from '../../planning/job-plan.ts';
 import { plannedPercent } from '../../planning/allowed-lumber.ts';
 import { planOverAllowance, totalsBy } from '../../planning/price-bases.ts';
+import type { AllowedLumber } from '../../planning/stock-units.ts';
+import { perUnitIn } from '../../planning/work/per-units.ts';
 import type { PriceBasis } from '../../planning/settings/money-settings.ts';
 import { money } from '../grammar/figures.ts';
 import { cell, sum, type SheetDraft } from '../grammar/sheet-draft.ts';
@@ -13,7 +16,8 @@ import {
   roundingFormula,
   toMinimumFormula,
 } from '../price-formulas.ts';
-import { FOOT, numberIn } from '../words/print-length.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
+import { LONG_UNIT, numberIn } from '../words/print-length.ts';
 import { PRICE_LINES } from '../words/price-lines.ts';
 import { sayStock } from '../words/say-stock.ts';
 import type { OfficeAnchors } from './office-anchors.ts';
@@ -60,6 +64,15 @@ export function addBases(
   draft.blank();
 }
 
+/** What lumber is priced by in a shop of this unit: how it is said, and how many feet or board feet it holds. */
+function allowedUnit(
+  per: AllowedLumber['per'],
+  unit: LengthUnit,
+): { readonly name: string; readonly holds: number } {
+  if (per === 'board foot') return { name: VOLUME[unit].mark, holds: VOLUME[unit].holds };
+  return { name: unit === 'mm' ? 'm' : 'feet', holds: perUnitIn(unit, 'foot').holds };
+}
+
 /** Gives the cell of what it costs. */
 function addLumber(
   draft: SheetDraft,
@@ -68,26 +81,32 @@ function addLumber(
   acrossSheets: PlanAnchors,
 ): string {
   const { lumber } = planned.byAllowance;
+  const { name, holds } = allowedUnit(lumber.per, shop.unit);
   const row = draft.next;
   const at = (column: 'net' | 'allowance' | 'each'): string => ALLOWED.at(column, row);
   const net = (): string =>
     lumber.per === 'foot'
-      ? `${acrossSheets.at('netLengthOnProduction', planned)}/${FOOT[shop.unit]}`
+      ? `${acrossSheets.at('netLengthOnProduction', planned)}/${LONG_UNIT[shop.unit].holds}`
       : acrossSheets.at('boardFeetOnProduction', planned);
+  const volume = VOLUME[shop.unit].styles.row;
   const bought = allowanceFormula(at('net'), at('allowance'), shop.allowanceOf);
   draft.put(
     ALLOWED.row({
       molding: cell(planned.profile.name, 'rowStrong'),
       stock: cell(sayStock(lumber.unit.item, shop), 'row'),
-      net: sum(net, lumber.net, 'rowDecimal'),
-      per: cell(lumber.per === 'foot' ? 'feet' : 'board feet', 'row'),
+      net: sum(net, lumber.net / holds, lumber.per === 'foot' ? 'rowDecimal' : volume),
+      per: cell(name, 'row'),
       allowance: sum(
         () => acrossSheets.at('allowanceOnProduction', planned),
         lumber.allowancePercent,
         'rowNumber',
       ),
       planned: cell(plannedPercent(lumber, planned, shop) ?? 'not known', 'rowDecimal'),
-      each: cell(lumber.eachCents / 100, 'rowNumber'),
+      each: cell(
+        (lumber.eachCents * holds) / 100,
+        // A cubic metre costs so much that four decimals have no room.
+        holds > 1 && lumber.per === 'board foot' ? 'rowDecimal' : 'rowNumber',
+      ),
       cost: sum(`ROUND(${bought}*${at('each')},2)`, money(lumber.cents), 'rowDecimal'),
     }),
   );
@@ -121,7 +140,7 @@ function addSpent(
       length: sum(
         () => allowanceFormula(net(), percent(), shop.allowanceOf),
         numberIn(inches, shop.unit),
-        'rowDecimal',
+        shop.unit === 'mm' ? 'rowTenth' : 'rowDecimal',
       ),
       stick: cell(numberIn(stock.item.length, shop.unit), 'rowNumber'),
       sticks: sum(`-INT(-ROUND(${at('length')}/${at('stick')},6))`, sticks, 'rowWhole'),

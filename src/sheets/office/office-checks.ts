@@ -6,6 +6,7 @@ import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-dra
 import { pieceNumbers } from '../numbered-pieces.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { ADDING_NOISE_SHARE, AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 import type { TotalName as OnProduction } from '../production/production-anchors.ts';
 import type { OfficeAnchors, TotalName } from './office-anchors.ts';
@@ -200,6 +201,8 @@ function plannedCheck(plan: JobPlan, acrossSheets: PlanAnchors): Check {
 /** The tables of one sheet among themselves. */
 function ownChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const { totals, profiles } = plan;
+  const { unit } = plan.job.shop;
+  const volume = VOLUME[unit].name;
   const on = (name: OnProduction): string => acrossSheets.at('totalOnProduction', name);
   const check = (what: string, one: OnProduction, other: OnProduction, value: number): Check => ({
     what,
@@ -211,7 +214,12 @@ function ownChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const byRoom = (what: string): string => `${what}: by room, and by profile`;
   return [
     check(byRoom('Pieces'), 'piecesByRoom', 'pieces', totals.pieces),
-    check(byRoom('Board feet, net'), 'boardFeetByRoom', 'boardFeetNet', totals.boardFeetNet),
+    check(
+      byRoom(`${volume}, net`),
+      'boardFeetByRoom',
+      'boardFeetNet',
+      volumeIn(totals.boardFeetNet, unit),
+    ),
     check(byRoom('Passes'), 'passesByRoom', 'passes', passes),
     // No room bears the work for the whole job.
     {
@@ -228,10 +236,10 @@ function ownChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
       ? []
       : [
           check(
-            'Board feet as bought: by profile, and of the lumber',
+            `${volume} as bought: by profile, and of the lumber`,
             'boardFeetBought',
             'boardFeetOfStock',
-            totals.boardFeetBought,
+            volumeIn(totals.boardFeetBought, unit),
           ),
         ]),
   ];

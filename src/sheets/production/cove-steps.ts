@@ -8,8 +8,11 @@ import type { OrderFacts, Step } from './order-step.ts';
 import { ORDER, QUANTITIES } from './production-columns.ts';
 import { hoursOf } from './work-hours.ts';
 
-/** 144 square inches, and at 25.4 mm to the inch. */
-const SQUARE_FOOT = { in: '144', mm: '92903.04' } as const;
+/** What faces are counted in: its name, and how much of the shop's unit, squared, it is. */
+const FACE = {
+  in: { name: 'square feet', holds: 144 },
+  mm: { name: 'm²', holds: 1_000_000 },
+} as const;
 
 export function listCoveSteps(facts: OrderFacts): Step[] {
   const byChange = facts.plan.profiles
@@ -49,19 +52,15 @@ function cutStep({ plan, acrossSheets, onThisSheet }: OrderFacts, planned: CoveP
 function smoothStep({ plan, acrossSheets, onThisSheet }: OrderFacts, planned: CovePlan): Step {
   const { unit } = plan.job.shop;
   const { tally, profile, setUp } = planned;
-  const squareFeet = (setUp.arcLength * Number(tally.lengthNet)) / 144;
+  const { name, holds } = FACE[unit];
+  const face = (numberIn(setUp.arcLength, unit) * numberIn(tally.lengthNet, unit)) / holds;
   const lengths = (): string => QUANTITIES.inRow('length', onThisSheet.at('quantityRow', planned));
   return {
     work: `Scrape and sand ${profile.name}`,
     how: 'the cove, as long as its pieces',
-    each: cell(numberIn(setUp.arcLength, unit), 'rowDecimal'),
-    count: (row) =>
-      sum(
-        () => `${ORDER.at('each', row)}*${lengths()}/${SQUARE_FOOT[unit]}`,
-        squareFeet,
-        'rowDecimal',
-      ),
-    of: 'square feet',
+    each: cell(numberIn(setUp.arcLength, unit), unit === 'mm' ? 'rowTenth' : 'rowDecimal'),
+    count: (row) => sum(() => `${ORDER.at('each', row)}*${lengths()}/${holds}`, face, 'rowDecimal'),
+    of: name,
     ...hoursOf(planned, ['smoothing'], acrossSheets),
     isSmoothing: true,
     see: 'Set-ups',

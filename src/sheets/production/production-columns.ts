@@ -3,6 +3,7 @@
  * them are printed, as wide as a page lying on its side; what sums alone go by stands beside these, on the screen.
  */
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
 /** How many of the columns are printed. */
@@ -59,7 +60,7 @@ export const LUMBER = columns({
   pulled: left('Pulled'),
   toBuy: right('To buy'),
   bought: left('Bought'),
-  boardFeet: right('Board feet'),
+  boardFeet: right(({ unit }) => VOLUME[unit].name),
 });
 
 /** What openings take out of the runs on their walls. */
@@ -80,7 +81,7 @@ export const ROOMS = columns({
   pieces: right('Pieces'),
   passes: right('Passes'),
   long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
-  boardFeet: right('Board feet, net'),
+  boardFeet: right(({ unit }) => `${VOLUME[unit].name}, net`),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
   hours: right('Hours', 2),

@@ -12,6 +12,7 @@ import {
 import { addVerdict, verdictFormula } from '../agreement.ts';
 import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
 import { sayStamp, type Stamp } from '../stamp.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { countDone, countLengths, type LengthCount } from '../cut-so-far.ts';
@@ -84,6 +85,7 @@ function totalsOf(
   );
   const sticks = profiles.flatMap((one) => one.sticks.map(({ length }) => length));
   const bought = lengthStyles(sticks, unit);
+  const volume = VOLUME[unit];
   return [
     ['In all', null],
     ['Pieces to cut', sum(late('pieces'), totals.pieces, 'whole')],
@@ -98,16 +100,23 @@ function totalsOf(
         bought.plain,
       ),
     ],
-    ['Board feet, net', sum(late('boardFeetNet'), totals.boardFeetNet, 'decimal')],
     [
-      'Board feet with allowance',
-      sum(late('boardFeetWithAllowance'), totals.boardFeetWithAllowance, 'decimal'),
+      `${volume.name}, net`,
+      sum(late('boardFeetNet'), volumeIn(totals.boardFeetNet, unit), volume.styles.plain),
     ],
     [
-      'Board feet as bought',
+      `${volume.name} with allowance`,
+      sum(
+        late('boardFeetWithAllowance'),
+        volumeIn(totals.boardFeetWithAllowance, unit),
+        volume.styles.plain,
+      ),
+    ],
+    [
+      `${volume.name} as bought`,
       totals.boardFeetBought === undefined
         ? cell(UNKNOWN, 'decimal')
-        : sum(late('boardFeetBought'), totals.boardFeetBought, 'decimal'),
+        : sum(late('boardFeetBought'), volumeIn(totals.boardFeetBought, unit), volume.styles.plain),
     ],
     ['Passes over the blade', sum(late('passes'), totals.passes, 'whole')],
     ['Hours', sum(late('hours'), totals.hours, 'decimal')],

@@ -17,6 +17,7 @@ import type { StyleName } from '../grammar/styles.ts';
 import { hoursOnLabor } from '../hours-on-labor.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { LONG_UNIT, numberIn } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
@@ -29,7 +30,6 @@ import {
   UNKNOWN,
   WHOLE_JOB,
 } from './production-words.ts';
-import { CUBIC_PER_BOARD_FOOT } from './production-rooms.ts';
 
 const NONE = cell(null, 'row');
 
@@ -105,7 +105,7 @@ function stylesOf({ profiles, pieces, job }: JobPlan): Styles {
       unit,
     ),
     thickness: lengthStyles(
-      profiles.flatMap(({ profile }) => soldThickness(profile) ?? []),
+      profiles.flatMap(({ profile }) => soldThickness(profile, job.shop) ?? []),
       unit,
     ),
     width: lengthStyles(
@@ -159,15 +159,17 @@ function profileRow(
           boardFeetBought: NONE,
         }
       : {
-          thickness: sizeCell(soldThickness(profile), unit, styles.thickness.row),
+          thickness: sizeCell(soldThickness(profile, plan.job.shop), unit, styles.thickness.row),
           blankWidth: sizeCell(profile.blankWidth, unit, styles.width.row),
           boardFeet: figureCell(
-            `${at('thickness')}*${at('blankWidth')}*${at('length')}/${CUBIC_PER_BOARD_FOOT[unit]}`,
+            `${at('thickness')}*${at('blankWidth')}*${at('length')}/${VOLUME[unit].cubic}`,
             tally.boardFeetNet,
+            unit,
           ),
           boardFeetWithAllowance: figureCell(
             allowanceFormula(at('boardFeet'), at('allowance'), plan.job.shop.allowanceOf),
             tally.boardFeetWithAllowance,
+            unit,
           ),
           boardFeetBought: boughtCell(plan, planned, onThisSheet),
         }),
@@ -203,17 +205,32 @@ function boughtCell(
   const { boardFeetBought } = planned.tally;
   const group = plan.groups.find(({ profiles }) => profiles.includes(planned.profile));
   if (boardFeetBought === undefined || group?.profiles.length !== 1) {
-    return cell(boardFeetBought ?? UNKNOWN, 'rowDecimal');
+    return volumeCell(boardFeetBought, plan.job.shop.unit);
   }
-  return sum(() => onThisSheet.at('boardFeetBorne', planned), boardFeetBought, 'rowDecimal');
+  return figureCell(
+    () => onThisSheet.at('boardFeetBorne', planned),
+    boardFeetBought,
+    plan.job.shop.unit,
+  );
 }
 
 function sizeCell(size: ExactInches | undefined, unit: LengthUnit, style: StyleName): DraftCell {
   return cell(size === undefined ? UNKNOWN : numberIn(size, unit), style);
 }
 
-function figureCell(formula: string, value: number | undefined): DraftCell {
-  return value === undefined ? cell(UNKNOWN, 'rowDecimal') : sum(formula, value, 'rowDecimal');
+/** Of board feet. */
+function figureCell(
+  formula: string | (() => string),
+  boardFeet: number | undefined,
+  unit: LengthUnit,
+): DraftCell {
+  if (boardFeet === undefined) return volumeCell(boardFeet, unit);
+  return sum(formula, volumeIn(boardFeet, unit), VOLUME[unit].styles.row);
+}
+
+function volumeCell(boardFeet: number | undefined, unit: LengthUnit): DraftCell {
+  const { row } = VOLUME[unit].styles;
+  return cell(boardFeet === undefined ? UNKNOWN : volumeIn(boardFeet, unit), row);
 }
 
 function addTotals(
@@ -245,24 +262,24 @@ function addTotals(
     return QUANTITIES.sumCell(column, [first, row - 1], total(profiles.map(value)) + ofJob, style);
   };
   const { net, sticks } = styles;
+  const volume = VOLUME[unit].styles.total;
   const long = numberIn(totals.lengthNet, unit) / LONG_UNIT[unit].holds;
   const together = {
     profile: cell('Together', 'totalLabel'),
     pieces: added('pieces', 'pieces', 'totalWhole', ({ tally }) => tally.pieces),
     sticks: added('sticks', 'sticks', 'totalWhole', ({ tally }) => tally.sticks),
     long: sum(`${QUANTITIES.at('length', row)}/${LONG_UNIT[unit].holds}`, long, 'total'),
-    boardFeet: added('boardFeet', 'boardFeetNet', 'total', ({ tally }) => tally.boardFeetNet ?? 0),
+    boardFeet: added('boardFeet', 'boardFeetNet', volume, ({ tally }) =>
+      volumeIn(tally.boardFeetNet ?? 0, unit),
+    ),
     boardFeetWithAllowance: added(
       'boardFeetWithAllowance',
       'boardFeetWithAllowance',
-      'total',
-      ({ tally }) => tally.boardFeetWithAllowance ?? 0,
+      volume,
+      ({ tally }) => volumeIn(tally.boardFeetWithAllowance ?? 0, unit),
     ),
-    boardFeetBought: added(
-      'boardFeetBought',
-      'boardFeetBought',
-      'total',
-      ({ tally }) => tally.boardFeetBought ?? 0,
+    boardFeetBought: added('boardFeetBought', 'boardFeetBought', volume, ({ tally }) =>
+      volumeIn(tally.boardFeetBought ?? 0, unit),
     ),
     passes: added('passes', 'passes', 'totalWhole', ({ tally }) => tally.passes),
     hours: added('hours', 'hours', 'total', ({ tally }) => hoursOf(tally.hours), jobWork.hours),

@@ -1,5 +1,4 @@
 /** By room: a row for each profile of each room, live from the list of pieces; a row for each room. */
-import type { LengthUnit } from '../../core/units/length-unit.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { total } from '../grammar/figures.ts';
 import { lengthStyles, type LengthStyles } from '../grammar/length-styles.ts';
@@ -13,17 +12,12 @@ import {
 import type { StyleName } from '../grammar/styles.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 import type { ProductionAnchors, TotalName } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
-
-/** What 144 cubic inches are in the shop's unit, cubed, at 25.4 mm to the inch; as a formula writes it. */
-export const CUBIC_PER_BOARD_FOOT: Readonly<Record<LengthUnit, string>> = {
-  in: '144',
-  mm: '2359737.216',
-};
 
 const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
   pieces: 'piecesByRoom',
@@ -60,7 +54,7 @@ export function addRooms(
   const rows = [first, draft.next - 1] as const;
   onThisSheet.place('roomRows', rows);
   if (lines.length === 0) draft.put(ROOMS.loose({ room: cell(NOTHING.make, 'row') }));
-  addTotals(draft, lines, rows, styles, plan.job.shop.unit, onThisSheet);
+  addTotals(draft, lines, rows, facts);
   return { heads, rooms };
 }
 
@@ -82,7 +76,7 @@ function addLines(draft: SheetDraft, lines: readonly Line[], facts: RoomFacts): 
     let to = from;
     while (lines[to]?.line.room === room) to += 1;
     const some = lines.slice(from, to);
-    rooms.push(draft.put(roomRow(room, some, draft.next, facts.styles, facts.plan.job.shop.unit)));
+    rooms.push(draft.put(roomRow(room, some, draft.next, facts)));
     for (const line of some) draft.put(lineRow(line, draft.next, facts));
     from = to;
   }
@@ -94,14 +88,14 @@ function roomRow(
   room: string,
   lines: readonly Line[],
   row: number,
-  styles: LengthStyles,
-  unit: LengthUnit,
+  { styles, plan }: RoomFacts,
 ): SheetRow {
+  const volume = VOLUME[plan.job.shop.unit].styles.stick;
   const added = (figure: Figure, style: StyleName): DraftCell => {
     const value = total(lines.map(({ values }) => values[figure]));
     return ROOMS.sumCell(figure, [row + 1, row + lines.length], value, style);
   };
-  const { holds } = LONG_UNIT[unit];
+  const { holds } = LONG_UNIT[plan.job.shop.unit];
   const lengths = lines.map(({ values }) => values.length);
   const isBought = lines.every(({ planned }) => planned.profile.make === 'buy');
   const cells = {
@@ -110,9 +104,9 @@ function roomRow(
     ...(isBought ? {} : { passes: added('passes', 'stickDecimal') }),
     long: sum(`${ROOMS.at('length', row)}/${holds}`, total(lengths) / holds, 'stickDecimal'),
     length: added('length', styles.stick),
-    boardFeet: added('boardFeet', 'stickDecimal'),
-    boardFeetWithAllowance: added('boardFeetWithAllowance', 'stickDecimal'),
-    boardFeetBought: added('boardFeetBought', 'stickDecimal'),
+    boardFeet: added('boardFeet', volume),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', volume),
+    boardFeetBought: added('boardFeetBought', volume),
     hours: added('hours', 'stickDecimal'),
   };
   return {
@@ -147,8 +141,9 @@ function lineRow(
     line,
   );
   const cubic = (): string => `${quantity('thickness')}*${quantity('blankWidth')}*${at('length')}`;
-  const figure = (formula: () => string, value: number): DraftCell =>
-    sum(formula, value, 'rowDecimal');
+  const figure = (formula: () => string, value: number, style: StyleName = 'rowDecimal') =>
+    sum(formula, value, style);
+  const volume = VOLUME[shop.unit];
   const { tally, profile } = planned;
   const long = (length: number): number => length / LONG_UNIT[shop.unit].holds;
   const linesOnPieces = (): string => `${acrossSheets.at('linesOnPieces')},${at('line')}`;
@@ -175,12 +170,14 @@ function lineRow(
         }
       : {
           boardFeet: figure(
-            () => `${cubic()}/${CUBIC_PER_BOARD_FOOT[shop.unit]}`,
+            () => `${cubic()}/${volume.cubic}`,
             values.boardFeet,
+            volume.styles.row,
           ),
           boardFeetWithAllowance: figure(
             () => allowanceFormula(at('boardFeet'), quantity('allowance'), shop.allowanceOf),
             values.boardFeetWithAllowance,
+            volume.styles.row,
           ),
           boardFeetBought:
             tally.boardFeetBought === undefined
@@ -188,6 +185,7 @@ function lineRow(
               : figure(
                   () => `${quantity('boardFeetBought')}*${at('length')}/${quantity('length')}`,
                   values.boardFeetBought,
+                  volume.styles.row,
                 ),
         }),
     hours: figure(byLength('hours'), values.hours),
@@ -199,11 +197,10 @@ function addTotals(
   draft: SheetDraft,
   lines: readonly Line[],
   rows: readonly [first: number, last: number],
-  styles: LengthStyles,
-  unit: LengthUnit,
-  onThisSheet: ProductionAnchors,
+  { plan, styles, onThisSheet }: RoomFacts,
 ): void {
   const row = draft.next;
+  const volume = VOLUME[plan.job.shop.unit].styles.total;
   const added = (figure: Figure, style: StyleName): DraftCell => {
     const name = TOTALS[figure];
     if (name !== undefined) onThisSheet.place(`total ${name}`, ROOMS.at(figure, row));
@@ -212,7 +209,7 @@ function addTotals(
     const formula = `SUMIF(${ROOMS.range('line', ...rows)},">0",${ROOMS.range(figure, ...rows)})`;
     return sum(lines.length === 0 ? '0' : formula, value, style);
   };
-  const { holds } = LONG_UNIT[unit];
+  const { holds } = LONG_UNIT[plan.job.shop.unit];
   const lengths = lines.map(({ values }) => values.length);
   const together = {
     room: cell('Together', 'totalLabel'),
@@ -220,9 +217,9 @@ function addTotals(
     passes: added('passes', 'total'),
     long: sum(`${ROOMS.at('length', row)}/${holds}`, total(lengths) / holds, 'total'),
     length: added('length', styles.total),
-    boardFeet: added('boardFeet', 'total'),
-    boardFeetWithAllowance: added('boardFeetWithAllowance', 'total'),
-    boardFeetBought: added('boardFeetBought', 'total'),
+    boardFeet: added('boardFeet', volume),
+    boardFeetWithAllowance: added('boardFeetWithAllowance', volume),
+    boardFeetBought: added('boardFeetBought', volume),
     hours: added('hours', 'total'),
   };
   draft.put({ ...ROOMS.loose(together, cell(null, 'totalLabel')), joins: [ROOMS.join('hours')] });

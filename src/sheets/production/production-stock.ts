@@ -7,6 +7,7 @@ import { TICK } from '../words/tick-marks.ts';
 import type { CellDescription } from '../grammar/description.ts';
 import { total } from '../grammar/figures.ts';
 import { cell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { sayStock, sayToOrder } from '../words/say-stock.ts';
 import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
 import type { ProductionAnchors } from './production-anchors.ts';
@@ -32,7 +33,9 @@ export function addStockTable(
   const uses = plan.groups.flatMap(({ stockUse }) => stockUse);
   const rows = [first, draft.next - 1] as const;
   const all = (value: (use: StockUse) => number): number => total(uses.map(value));
-  const boardFeet = all((use) => use.boardFeet ?? 0);
+  const { unit } = plan.job.shop;
+  const volume = VOLUME[unit].styles;
+  const boardFeet = all((use) => volumeIn(use.boardFeet ?? 0, unit));
   const together = {
     for: cell('Together', 'totalLabel'),
     fromRack: LUMBER.sumCell(
@@ -47,7 +50,7 @@ export function addStockTable(
       all((use) => use.bought),
       'totalWhole',
     ),
-    boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, 'total'),
+    boardFeet: LUMBER.sumCell('boardFeet', rows, boardFeet, volume.total),
   };
   const row = draft.put(LUMBER.loose(together, cell(null, 'totalLabel')));
   onThisSheet.place('total boardFeetOfStock', LUMBER.at('boardFeet', row));
@@ -100,7 +103,10 @@ function addGroup(
         ),
         fromRack: cell(use.fromRack, 'rowWhole'),
         toBuy: cell(use.bought, 'rowWhole'),
-        boardFeet: cell(use.boardFeet ?? missing, 'rowDecimal'),
+        boardFeet: cell(
+          use.boardFeet === undefined ? missing : volumeIn(use.boardFeet, plan.job.shop.unit),
+          VOLUME[plan.job.shop.unit].styles.row,
+        ),
         pulled: box(use.fromRack, countCutStock(cut, use.item, 'rack')),
         bought: box(use.bought, countCutStock(cut, use.item, 'buy')),
       }),

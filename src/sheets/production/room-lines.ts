@@ -1,6 +1,7 @@
 /** Lines by room, with what each of their cells comes to. */
 import type { JobPlan, ProfilePlan, RoomLine } from '../../planning/job-plan.ts';
 import { hoursOf } from '../../planning/work/hours.ts';
+import { volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 
 /** Figures that are added up by room and in all. */
@@ -40,9 +41,9 @@ export function linesOf(plan: JobPlan): Line[] {
         pieces: line.pieces,
         passes: tally.passes * share,
         length: numberIn(line.lengthNet, unit),
-        boardFeet: (tally.boardFeetNet ?? 0) * share,
-        boardFeetWithAllowance: (tally.boardFeetWithAllowance ?? 0) * share,
-        boardFeetBought: (tally.boardFeetBought ?? 0) * share,
+        boardFeet: volumeIn(tally.boardFeetNet ?? 0, unit) * share,
+        boardFeetWithAllowance: volumeIn(tally.boardFeetWithAllowance ?? 0, unit) * share,
+        boardFeetBought: volumeIn(tally.boardFeetBought ?? 0, unit) * share,
         hours: hoursOf(tally.hours) * share,
       },
     };

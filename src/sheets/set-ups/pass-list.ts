@@ -68,7 +68,7 @@ function passCells(
   // Under its unit, each with as many decimals, so that the figures stand in line.
   const bare =
     unit === 'mm'
-      ? formatFixed(height * MM_PER_INCH, 2, decimalSign)
+      ? formatFixed(height * MM_PER_INCH, 1, decimalSign)
       : formatFixed(height, 4, decimalSign);
   return [
     cell(String(number), 'smallRow'),

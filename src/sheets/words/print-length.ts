@@ -10,11 +10,10 @@ export const LONG_UNIT: Readonly<Record<LengthUnit, { name: string; holds: numbe
   mm: { name: 'm', holds: 1000 },
 };
 
-/** A foot in the shop's unit, as formulas have it. */
-export const FOOT: Readonly<Record<LengthUnit, string>> = { in: '12', mm: '304.8' };
-
 const FINEST_FRACTION = 64;
 const MM_DECIMALS = 3;
+/** Nothing at the saw is set or measured finer than to a tenth of a millimetre. */
+const MEASURED_DECIMALS = 1;
 const INCH_DECIMALS = 4;
 
 /**
@@ -61,16 +60,16 @@ export function numberIn(length: number | ExactInches, unit: LengthUnit): number
   return Number(unit === 'mm' ? length.mul(127, 5) : length);
 }
 
-/** A computed length in decimals: `0.7188 in` or `18.26 mm`. */
+/** A computed length in decimals: `0.7188 in` or `18.3 mm`. */
 export function printDecimal(inches: number, { unit, decimalSign }: LengthReading): string {
-  if (unit === 'mm') return formatMillimetres(inches, 2, decimalSign);
+  if (unit === 'mm') return formatMillimetres(inches, MEASURED_DECIMALS, decimalSign);
   return `${formatFixed(inches, INCH_DECIMALS, decimalSign)} in`;
 }
 
 /** A size to set or to measure: the nearest 64th with its decimal, or millimetres alone. */
 export function printBoth(inches: number, reading: LengthReading): string {
   const { unit, decimalSign } = reading;
-  if (unit === 'mm') return formatMillimetres(inches, MM_DECIMALS, decimalSign);
+  if (unit === 'mm') return formatMillimetres(inches, MEASURED_DECIMALS, decimalSign);
   return `${inchText(inches, FINEST_FRACTION)} (${printDecimal(inches, reading)})`;
 }
 

@@ -22,9 +22,9 @@ export function sayHome({ row, rate }: WorkLearned, job: Job): string {
     case 'cell':
       return `${sayWhere(home.where)}: Minutes of Work`;
     case 'setting': {
-      const { name, unit } = settingOf(home.setting);
+      const { name } = settingOf(home.setting);
       const value = formatNumber(home.value, MOST_DECIMALS, job.shop.decimalSign);
-      return `${sayWhere(home.where)}: ${name} ${value} ${unit}`;
+      return `${sayWhere(home.where)}: ${name} ${value} ${home.unit}`;
     }
     case 'row':
       return 'a new row of Work';

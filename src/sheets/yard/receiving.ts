@@ -3,9 +3,10 @@ import type { Shop } from '../../planning/shop.ts';
 import type { YardLine } from '../../planning/yard-order.ts';
 import { findThicknessClass } from '../../core/lumber/thickness-class.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 import { CAME, INVOICE } from './yard-columns.ts';
-import { COMES, INVOICE_LINES, INVOICE_SAYS, SECTIONS, TALLIES } from './yard-words.ts';
+import { COMES, INVOICE_LINES, invoiceSays, SECTIONS, TALLIES } from './yard-words.ts';
 
 /** A truck brings some more than were asked for; of very many only the first are tallied here. */
 const SPARE_ROWS = 4;
@@ -13,7 +14,6 @@ const MOST_ROWS = 60;
 /** Widths are taken to a 64th: in 64ths of an inch times whole feet, a half foot of face is 384 in 768. */
 const FINEST = 64;
 const FOOT_OF_FACE = 12 * FINEST;
-const BOARD_FEET_PER_CUBIC_METRE = 1 / (144 * 0.0254 ** 3);
 
 /** The cell of all that came: board feet by surface measure, or m³. */
 export function addTally(draft: SheetDraft, shop: Shop, boards: readonly YardLine[]): string {
@@ -91,25 +91,25 @@ function metricCells(row: number): Results {
   return {
     face: sum(`IF(${isTyped},${wide}*${long}/1000,"")`, '', 'rowDecimal'),
     isHalf: cell(null, 'row'),
-    bySurface: sum(`IF(${isTyped},${cubic},"")`, '', 'rowNumber'),
-    plain: sum(`IF(${isTyped},${cubic}*${BOARD_FEET_PER_CUBIC_METRE},"")`, '', 'rowDecimal'),
+    bySurface: sum(`IF(${isTyped},${cubic},"")`, '', 'rowVolume'),
+    plain: cell(null, 'row'),
   };
 }
 
 /** What should be billed for the tally, and by how much the invoice is off. */
-export function addInvoice(draft: SheetDraft, { currency }: Shop, tally: string): void {
+export function addInvoice(draft: SheetDraft, { currency, unit }: Shop, tally: string): void {
   draft.spread(SECTIONS.invoice, 'section');
   const put = (line: keyof typeof INVOICE_LINES, figure: DraftCell, says = ''): string => {
     const row = draft.put(
       INVOICE.row({
         label: cell(INVOICE_LINES[line]),
         figure,
-        says: cell(says === '' ? INVOICE_SAYS[line] : says, 'quietLabel'),
+        says: cell(says === '' ? invoiceSays(unit)[line] : says, 'quietLabel'),
       }),
     );
     return INVOICE.at('figure', row);
   };
-  const came = put('tally', sum(tally, 0, 'decimal'));
+  const came = put('tally', sum(tally, 0, VOLUME[unit].styles.plain));
   const dried = put('dried', cell(0, 'input'));
   const straight = put('straight', cell(0, 'input'));
   const due = put('due', sum(`${came}/(1-${dried}/100)*(1+${straight}/100)`, 0, 'total'));

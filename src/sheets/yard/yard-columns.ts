@@ -1,5 +1,6 @@
 /** The tables of the sheet Yard, one below the other on one grid, each with its columns: all but the last are printed. */
 import { bare, columns, gridFor, left, right } from '../grammar/columns.ts';
+import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
 
 /** What to buy. */
@@ -9,8 +10,8 @@ export const ORDER = columns({
   what: left('What', 2),
   pieces: right('How many'),
   lineal: right(({ unit }) => `Together (${LONG_UNIT[unit].name})`),
-  volume: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet')),
-  other: right(({ unit }) => (unit === 'mm' ? 'Board feet' : 'by surface measure')),
+  volume: right(({ unit }) => VOLUME[unit].name),
+  other: right(({ unit }) => (unit === 'mm' ? '' : 'by surface measure')),
   longest: right('Longest cut from one'),
   each: right(({ currency }) => `Each (${currency})`),
   spend: right(({ currency }) => `To spend (${currency})`),
@@ -26,7 +27,7 @@ export const CAME = columns({
   long: right(({ unit }) => `Length (${LONG_UNIT[unit].name})`),
   face: right(({ unit }) => (unit === 'mm' ? 'Face (m²)' : 'Surface measure')),
   bySurface: right(({ unit }) => (unit === 'mm' ? 'm³' : 'Board feet, by surface'), 2),
-  plain: right(({ unit }) => (unit === 'mm' ? 'Board feet' : 'by the plain rule')),
+  plain: right(({ unit }) => (unit === 'mm' ? '' : 'by the plain rule')),
   isHalf: right(({ unit }) => (unit === 'mm' ? '' : 'Exact half')),
 });
 

@@ -1,5 +1,4 @@
 /** The order for the lumber yard, with the money to be spent there, and a tally of what comes. */
-import { CUBIC_INCHES_PER_BOARD_FOOT } from '../../core/lumber/board-feet.ts';
 import type { JobPlan } from '../../planning/job-plan.ts';
 import { listYardOrder, type YardLine } from '../../planning/yard-order.ts';
 import type { SheetDescription } from '../grammar/description.ts';
@@ -8,14 +7,13 @@ import { roomForRows } from '../grammar/page-size.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, SheetDraft } from '../grammar/sheet-draft.ts';
 import { SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { LONG_UNIT, numberIn, printExact } from '../words/print-length.ts';
 import { sayGrades } from '../words/say-grades.ts';
 import { sayStock } from '../words/say-stock.ts';
 import { addInvoice, addTally } from './receiving.ts';
 import { GRID, ORDER, PRINTED } from './yard-columns.ts';
 import { BY_YIELD, LONGEST, SECTIONS, WHAT_FOR } from './yard-words.ts';
-
-export const CUBIC_METRES_PER_BOARD_FOOT = CUBIC_INCHES_PER_BOARD_FOOT * 0.0254 ** 3;
 
 /** A whole number of boards that a division leaves a hair above itself is that number. */
 const DIVISION_SLACK = 1e-9;
@@ -65,8 +63,8 @@ function addOrder(
     const left = line.toBuy;
     const long = numberIn(line.item.length, shop.unit) / LONG_UNIT[shop.unit].holds;
     const feet = line.boardFeet;
-    const volume = isMetric ? feet && feet * CUBIC_METRES_PER_BOARD_FOOT : feet;
-    const other = isMetric ? feet : line.boardFeetBySurface;
+    const volume = feet === undefined ? null : volumeIn(feet, shop.unit);
+    const other = isMetric ? undefined : line.boardFeetBySurface;
     draft.put(
       ORDER.row({
         got: cell(null, left > 0 ? 'tick' : 'row'),
@@ -74,7 +72,7 @@ function addOrder(
         what: cell(sayStock(line.item, shop), 'row'),
         pieces: sum(() => leftToBuy(line, acrossSheets), left, 'rowWhole'),
         lineal: sum(`${pieces}*${long}`, left * long, 'rowDecimal'),
-        volume: cell(volume ?? null, 'rowDecimal'),
+        volume: cell(volume, VOLUME[shop.unit].styles.row),
         other: cell(other ?? null, 'rowDecimal'),
         longest: cell(printExact(line.longest, shop), 'rowRight'),
         each: cell(money(line.priceCents), 'rowDecimal'),
@@ -94,7 +92,7 @@ function addOrder(
   draft.spread(LONGEST, 'note');
   if (order.some(({ item }) => item.kind === 'board')) {
     if (order.some(({ item }) => item.yieldPercent !== undefined)) draft.spread(BY_YIELD, 'note');
-    draft.spread(sayGrades(), 'note');
+    draft.spread(sayGrades(shop), 'note');
   }
 }
 

@@ -30,14 +30,20 @@ export const INVOICE_LINES = {
   money: 'That is, in money',
 } as const;
 
-export const INVOICE_SAYS: Readonly<Record<keyof typeof INVOICE_LINES, string>> = {
-  tally: 'by surface measure where the shop’s unit is the inch',
+const BY_UNIT: Readonly<Record<LengthUnit, { readonly tally: string; readonly price: string }>> = {
+  in: { tally: 'by surface measure', price: 'of a board foot' },
+  mm: { tally: 'in m³', price: 'of a m³' },
+};
+
+export const invoiceSays = (
+  unit: LengthUnit,
+): Readonly<Record<keyof typeof INVOICE_LINES, string>> => ({
   dried:
     '0 where the invoice counts the boards as they are (net); else what the yard says wood loses in the kiln',
   straight: '0 where none is charged; as the yard asks for a straight edge',
   due: 'tally / (1 - shrunk) × (1 + added)',
   billed: 'as the invoice says',
   over: 'above 0 is too much, below 0 too little; a percent or so is how two people measure',
-  price: 'of a board foot, or a m³',
+  ...BY_UNIT[unit],
   money: '',
-};
+});

@@ -1,7 +1,12 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { computeSectionArea } from '../../../src/core/cove/outline.ts';
-import { planEvenLoad, planPasses, USUAL_PASSES } from '../../../src/core/cove/passes.ts';
+import {
+  METRIC_GRID_INCHES,
+  planEvenLoad,
+  planPasses,
+  USUAL_PASSES,
+} from '../../../src/core/cove/passes.ts';
 import { solveSetting } from '../../../src/core/cove/set-up.ts';
 import { count } from '../../deep.ts';
 import { seededNumbers } from '../../seeded-numbers.ts';
@@ -26,6 +31,27 @@ describe('even steps', () => {
   test('no last pass: 1/2 deep in sixteenths is 8 equal passes', () => {
     const { heights } = planPasses(0.5, { first: sixteenth, step: sixteenth, last: 0 });
     expect(heights).toEqual([1, 2, 3, 4, 5, 6, 7, 8].map((count) => count / 16));
+  });
+
+  test('lie on whole and half millimetres in a metric shop, no step over the rule and as many as without', () => {
+    // By hand, in millimetres: 13.5 deep in 1.5, 1.5 and 0.5: 11.5 in 8 steps of 1.4375, each brought down.
+    const rules = { first: 1.5 / 25.4, step: 1.5 / 25.4, last: 0.5 / 25.4 };
+    const onGrid = { ...rules, grid: METRIC_GRID_INCHES };
+    const { heights } = planPasses(13.5 / 25.4, onGrid);
+    const said = heights.map((height) => Number((height * 25.4).toFixed(6)));
+    expect(said).toEqual([1.5, 2.5, 4, 5.5, 7, 8.5, 10, 11.5, 13, 13.5]);
+    fc.assert(
+      fc.property(fc.double({ min: 0.2, max: 60, noNaN: true }), (depth) => {
+        const [on, off] = [onGrid, rules].map((one) => planPasses(depth / 25.4, one).heights);
+        expect(on).toHaveLength(off!.length);
+        expect(on!.at(-1)).toBe(off!.at(-1));
+        on!.forEach((height, at) => {
+          expect(height - (on![at - 1] ?? 0)).toBeLessThan(1.5 / 25.4 + 1e-8);
+          expect(height).toBeGreaterThan(on![at - 1] ?? 0);
+        });
+      }),
+      { numRuns: 100 },
+    );
   });
 
   test('rise to the depth exactly, no step over the rule, in as few passes as that allows', () => {

@@ -2,15 +2,7 @@
  * What a house takes, piece by piece, from where things are: stretches of wall with gaps where something
  * is in the way, rectangles round openings, polygons beside polygons. Nothing of planning is used here.
  */
-import {
-  USUAL_HORN,
-  USUAL_REVEAL,
-  type House,
-  type Molding,
-  type OddWindow,
-  type Opening,
-  type WallRun,
-} from './house.ts';
+import { type House, type Molding, type OddWindow, type Opening, type WallRun } from './house.ts';
 import { beside, meet, minus, plus, turned, type Line, type Point } from './plane-geometry.ts';
 import { shortAndLong, standsOut, type Stretch } from './wall-points.ts';
 
@@ -92,7 +84,7 @@ interface Round {
 function roundOf({ opening, at, isFar }: Seen): Round {
   const { width, height, sill, casing, stool, apron } = opening;
   const isCased = casing !== undefined && (!isFar || opening.sides === 2);
-  const edge = isCased ? (opening.reveal ?? USUAL_REVEAL) + casing.width : 0;
+  const edge = isCased ? (opening.reveal ?? opening.usual.reveal) + casing.width : 0;
   const heights: Stretch[] = [[sill, sill + height + edge]];
   const isAllRound = opening.kind === 'window' && stool === undefined && apron === undefined;
   if (isAllRound) heights.push([sill - edge, sill]);
@@ -176,7 +168,7 @@ function roundOpening(house: House, opening: Opening, all: readonly Seen[]): Due
   const { casing, stool, apron, width, height, sides, kind } = opening;
   const [near, far] = all.filter((one) => one.opening === opening) as [Seen, Seen?];
   const isAllRound = kind === 'window' && stool === undefined && apron === undefined;
-  const reveal = opening.reveal ?? USUAL_REVEAL;
+  const reveal = opening.reveal ?? opening.usual.reveal;
   const edge = casing === undefined ? 0 : reveal + casing.width;
   const outside = {
     left: -edge,
@@ -214,7 +206,7 @@ function roundOpening(house: House, opening: Opening, all: readonly Seen[]): Due
     ];
   });
   const wide = outside.right - outside.left;
-  const horns = 2 * (opening.horn ?? USUAL_HORN);
+  const horns = 2 * (opening.horn ?? opening.usual.horn);
   return [
     ...cased.flat(),
     ...add(near, 'apron', apron, wide, ['square', 'square']),
@@ -234,7 +226,7 @@ function roundOddWindow(house: House, window: OddWindow): Due[] {
   const out =
     measured === 'long point'
       ? 0
-      : house.casing.width + (measured === 'opening' ? (window.reveal ?? USUAL_REVEAL) : 0);
+      : house.casing.width + (measured === 'opening' ? (window.reveal ?? window.usual.reveal) : 0);
   let at: Point = [0, 0];
   let along: Point = [1, 0];
   const lines = sides.map(({ length, right }): Line => {

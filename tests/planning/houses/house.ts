@@ -31,6 +31,7 @@ export interface Opening {
   readonly sides: number;
   /** Absent: the usual one. */
   readonly reveal?: number;
+  readonly usual: { readonly reveal: number; readonly horn: number };
   readonly casing?: Molding;
   readonly apron?: Molding;
   readonly stool?: Molding;
@@ -56,6 +57,7 @@ export interface OddWindow {
   }[];
   readonly measured: 'opening' | 'short point' | 'long point';
   readonly reveal?: number;
+  readonly usual: { readonly reveal: number };
 }
 
 export type EndKind = 'square' | 'inside miter' | 'outside miter' | 'cope' | 'return';
@@ -82,8 +84,9 @@ export interface House {
   readonly runs: readonly WallRun[];
 }
 
-export const USUAL_REVEAL = 3 / 16;
-export const USUAL_HORN = 1;
+/** Where a cell is blank, in inches: 5 and 25 mm in a metric house. */
+const USUAL = { reveal: 3 / 16, horn: 1 };
+const USUAL_METRIC = { reveal: 5 / MM, horn: 25 / MM };
 
 export function houseByChance(seed: number): House {
   const chance = new Chance(seed);
@@ -118,15 +121,18 @@ export function houseByChance(seed: number): House {
     flat('Crown', size(3, 5), size(0.5, 0.75), { spring: chance.one([38, 45, 52, 30.5]) }),
     flat('Ceiling cove', size(3, 4), size(0.75, 1), { isCove: true, ...upright() }),
   ].filter((one) => one.name === 'Base' || chance.is(0.6));
+  const usual = isMetric ? USUAL_METRIC : USUAL;
   const base = { isMetric, rooms, casing, moldings: [...onWalls, casing, stool, apron] };
-  const openings = openingsByChance(chance, rooms, size, { casing, stool, apron });
+  const openings = openingsByChance(chance, rooms, size, { casing, stool, apron, usual });
   return {
     ...base,
     moldings: [...new Set(base.moldings)],
     precision: isMetric ? 1 / MM : 1 / 16,
     endAllowance: isMetric ? chance.one([0, 3]) / MM : chance.one([0, 0, 1 / 16, 1 / 8]),
     openings,
-    oddWindows: rooms.flatMap((_, room) => (chance.is(0.5) ? [oddWindow(chance, room, size)] : [])),
+    oddWindows: rooms.flatMap((_, room) =>
+      chance.is(0.5) ? [oddWindow(chance, room, size, usual)] : [],
+    ),
     runs: runsByChance(chance, rooms, onWalls, openings),
   };
 }
@@ -135,6 +141,7 @@ interface Round {
   readonly casing: Molding;
   readonly stool: Molding;
   readonly apron: Molding;
+  readonly usual: Opening['usual'];
 }
 
 /** Openings never lap each other's casing; one may lap the corner that its wall begins at. */
@@ -184,6 +191,7 @@ function openingsByChance(
           sill: kind === 'window' ? size(14, 44) : 0,
           isSillKnown: kind === 'window' && chance.is(0.85),
           sides,
+          usual: round.usual,
           ...(isRevealed ? { reveal: size(0, 0.5) } : {}),
           ...(hasCasing ? { casing: round.casing } : {}),
           ...(hasStool ? { stool: round.stool } : {}),
@@ -211,6 +219,7 @@ function oddWindow(
   chance: Chance,
   room: number,
   size: (least: number, most: number) => number,
+  usual: Opening['usual'],
 ): OddWindow {
   const count = chance.whole(3, 10);
   const corner = 180 - 360 / count;
@@ -229,6 +238,7 @@ function oddWindow(
   return {
     room,
     name: 'odd window',
+    usual,
     sides,
     measured: chance.one(['opening', 'opening', 'short point', 'long point'] as const),
     ...(chance.is(0.5) ? { reveal: size(0, 0.75) } : {}),

@@ -55,7 +55,8 @@ export const OPENING_HEADINGS = [
   {
     ...headed('reveal'),
     holds: 'length',
-    meaning: 'What stays in sight of the jamb beside the casing; blank is 3/16 in (nearly 5 mm).',
+    meaning:
+      'What stays in sight of the jamb beside the casing; blank is 3/16 in (5 mm in a metric shop).',
   },
   {
     ...headed('casing'),
@@ -98,7 +99,8 @@ export const OPENING_HEADINGS = [
   {
     ...headed('horn'),
     holds: 'length',
-    meaning: "How far a stool's ends stand out beyond the casing; blank is 1 in.",
+    meaning:
+      "How far a stool's ends stand out beyond the casing; blank is 1 in (25 mm in a metric shop).",
     also: ['horns'],
   },
   {

@@ -84,7 +84,7 @@ export const RUN_HEADINGS = [
     ...headed('reveal'),
     holds: 'length',
     meaning:
-      'Between the opening and the molding, of a run measured as opening; blank is 3/16 in (nearly 5 mm).',
+      'Between the opening and the molding, of a run measured as opening; blank is 3/16 in (5 mm in a metric shop).',
   },
   {
     ...headed('onePiece'),
