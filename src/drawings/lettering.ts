@@ -20,9 +20,9 @@ export function letterSize(width: number): number {
 }
 
 /** @throws RangeError where no drawing of that width can be lettered. */
-export function soundWidth(width: number): number {
-  if (width >= LEAST_WIDTH_MM && width <= WIDEST_MM) return width;
-  throw new RangeError(`A drawing is ${LEAST_WIDTH_MM} to ${WIDEST_MM} mm wide, not ${width}.`);
+export function soundWidth(width: number, least = LEAST_WIDTH_MM): number {
+  if (width >= least && width <= WIDEST_MM) return width;
+  throw new RangeError(`A drawing is ${least} to ${WIDEST_MM} mm wide, not ${width}.`);
 }
 
 /** Room for a text, in millimetres; most texts take less. */

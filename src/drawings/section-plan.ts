@@ -10,6 +10,9 @@ import type { Point } from './drawing.ts';
 import { LEAST_WIDTH_MM, letterSize, soundWidth, textWidth } from './lettering.ts';
 import { sayLength } from './say.ts';
 
+/** Beside a code on paper there is no more room. */
+const NARROW_SECTION_MM = 61;
+
 export interface SectionView extends LengthReading {
   readonly blade: Blade;
   /** The setting that cuts the cove. */
@@ -63,7 +66,7 @@ const [BESIDE_RAIL, BESIDE_BOARD] = [5.6, 1.8];
 const BESIDE_SHORT = TAIL + 0.3;
 export function planSection(view: SectionView): SectionPlan {
   const { blade, setting, blank } = view;
-  const width = soundWidth(view.width ?? LEAST_WIDTH_MM);
+  const width = soundWidth(view.width ?? LEAST_WIDTH_MM, NARROW_SECTION_MM);
   const cut = computeCut(blade, setting);
   const numbers = [cut.width, cut.depth, blank?.width ?? 1, blank?.thickness ?? 1];
   if (!numbers.every((number) => number > 0 && Number.isFinite(number))) {

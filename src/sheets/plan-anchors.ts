@@ -16,6 +16,30 @@ export const SHEET_NAMES = {
   client: 'Client',
 } as const;
 
+/** All that is added up on Production. */
+export const PRODUCTION_TOTALS = [
+  'pieces',
+  'sticks',
+  'lengthNet',
+  'lengthBought',
+  'boardFeetNet',
+  'boardFeetWithAllowance',
+  'boardFeetBought',
+  'boardFeetOfStock',
+  'passes',
+  'hours',
+  'hoursInOrder',
+  'fromRack',
+  'toBuy',
+  'piecesByRoom',
+  'lengthByRoom',
+  'boardFeetByRoom',
+  'passesByRoom',
+  'hoursByRoom',
+] as const;
+
+export type ProductionTotal = (typeof PRODUCTION_TOTALS)[number];
+
 /** A rate of the shop that formulas go by. */
 export type RateName =
   | 'hourlyRate'

@@ -82,8 +82,9 @@ describe('The pane beside a workbook that fails', () => {
         sheets: SHEETS_IN_THE_END,
       });
     }
-    // The person's list separator is asked for once; where that fails the comma stands in.
-    expect(silent.length).toBeLessThanOrEqual(1);
+    // The person's list separator is asked for once; where that fails the comma stands in. Which row is
+    // selected is asked too; where that fails the pane stays with the profile that it shows.
+    expect(silent.length).toBeLessThanOrEqual(2);
     expect(silent.length).toBeGreaterThanOrEqual(EACH === 1 ? 1 : 0);
   }, 120_000);
 });

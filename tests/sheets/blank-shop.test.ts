@@ -138,7 +138,8 @@ describe('A metric shop', () => {
 });
 
 /** Words of inches, and fraction bars; a grade's name and a slope's are none of them. */
-const INCH_WORDS = /\b(?:inch(?:es)?|feet|foot|ft|sq|board f\w+|sq ft)\b|\d\/\d|["″′]/iu;
+const INCH_WORDS =
+  /\b(?:inch(?:es)?|feet|foot|ft|sq|board f\w+|sq ft)\b|(?<![A-Z]\d*)\d\/\d|["″′]/iu;
 /** Numbers with two decimals and more that are lengths. */
 const FINE_MILLIMETRES = /\d[.,]\d\d+ mm\b/u;
 

@@ -34,9 +34,11 @@ function onProduction(plan: JobPlan): unknown[][] {
     );
 }
 
-// By hand: 36 + 2 · 3 3/16 and 24 + 2 · 3 3/16.
+// By hand: 36 + 2 · 3 3/16 and 24 + 2 · 3 3/16; a metric reveal is 5 mm: 914.4 + 2 · 81.2, 609.6 + 2 · 81.2.
 const WIDE = 42.375;
 const NARROW = 30.375;
+const WIDE_MM = 1076.8;
+const NARROW_MM = 772;
 
 describe('what openings cut away', () => {
   test('stands on Production as a table with headings, a row for each opening and run', async () => {
@@ -57,17 +59,15 @@ describe('what openings cut away', () => {
       const plan = await planOf({ ...TABLES, shop: shopOf(settings) });
       const said = sayPlan(plan).find((one) => one[0] === 'Cut away for openings:');
       const isMetric = settings !== '';
-      const wide = isMetric ? '1076,325 mm' : '42 3/8"';
+      const wide = isMetric ? '1076,8 mm' : '42 3/8"';
       const lines = said!.slice(1);
       expect(lines).toHaveLength(plan.cutAways.length);
       expect(lines[0]).toBe(`  Hall, North: ${wide} taken out of Base for the door`);
-      expect(planToJson(plan).cutAways.map(({ taken }) => taken)).toEqual([
-        WIDE,
-        NARROW,
-        WIDE,
-        NARROW,
-        WIDE,
-      ]);
+      const [one, other] = isMetric ? [WIDE_MM / 25.4, NARROW_MM / 25.4] : [WIDE, NARROW];
+      const taken = planToJson(plan).cutAways.map((cut) => cut.taken);
+      [one, other, one, other, one].forEach((inches, at) => {
+        expect(taken[at]).toBeCloseTo(inches, 9);
+      });
       const file = exportPlan(plan).find(({ path }) => path === 'lists/cut-aways.csv');
       const rows = parse(file!.text, { bom: true, delimiter: isMetric ? ';' : ',' });
       expect(rows[0]).toEqual([
@@ -77,7 +77,7 @@ describe('what openings cut away', () => {
         'For',
         isMetric ? 'Taken (mm)' : 'Taken (in)',
       ]);
-      expect(rows[1]).toEqual(['Hall', 'North', 'Base', 'door', isMetric ? '1076,325' : '42.375']);
+      expect(rows[1]).toEqual(['Hall', 'North', 'Base', 'door', isMetric ? '1076,8' : '42.375']);
       expect(rows).toHaveLength(6);
     }
   });

@@ -3,6 +3,7 @@ import { describe, expect, test } from '@jest/globals';
 import { INCHES_AND_POINT } from '../../src/core/units/length.ts';
 import { soundRange } from '../../src/core/cells/cell-range.ts';
 import { isCovePlan, type JobPlan } from '../../src/planning/job-plan.ts';
+import { CODE_COLUMN } from '../../src/sheets/set-ups/set-up-columns.ts';
 import { columnPoints, POINTS_PER_MM } from '../../src/sheets/grammar/page-size.ts';
 import type { SheetDescription } from '../../src/sheets/grammar/description.ts';
 import { sayLeastRadius } from '../../src/sheets/words/set-up-facts.ts';
@@ -43,22 +44,24 @@ const BY_HAND: Tables = {
 };
 
 describe('A set-up page', () => {
-  test('has a code of its own where the page’s address is known, in a row that nothing else stands in', async () => {
+  test('has a code of its own where the page’s address is known, at the right of the board’s end', async () => {
     const coded = { ...DEMO, shop: `${DEMO.shop!.trimEnd()}\npage address,https://example.org/` };
     const { sheet, plan } = await setUpsOf(coded);
     const { sheet: without } = await setUpsOf(DEMO);
     expect(sheet.print.breaksAfter?.length).toBe(without.print.breaksAfter?.length);
     const codes = (sheet.drawings ?? []).filter(({ drawing }) => drawing.alt.includes('saw.html#'));
     expect(codes).toHaveLength(plan.profiles.filter(isCovePlan).length);
-    const toRight = sheet.columns
-      .slice(0, 13)
-      .reduce((sum, one) => sum + columnPoints(one.width), 0);
     for (const { at, drawing } of codes) {
       const { top, left } = soundRange(at);
       const { height = NaN, cells } = sheet.rows[top]!;
-      expect([left, cells.filter((cell) => cell !== null)]).toEqual([0, []]);
-      // The other drawings stand to the right.
-      expect(drawing.width * POINTS_PER_MM).toBeLessThan(toRight);
+      expect([left, cells.slice(0, 5).filter((cell) => (cell?.value ?? null) !== null)]).toEqual([
+        CODE_COLUMN,
+        [],
+      ]);
+      const room = sheet.columns
+        .slice(CODE_COLUMN, 5)
+        .reduce((sum, one) => sum + columnPoints(one.width), 0);
+      expect(drawing.width * POINTS_PER_MM).toBeLessThanOrEqual(room);
       expect(drawing.height * POINTS_PER_MM).toBeLessThanOrEqual(height);
       expect(drawing.width).toBeGreaterThan(25);
     }

@@ -1,5 +1,5 @@
 /** Help on matching an old molding, on trial cuts, and on what a sorted sheet or an address refuses. */
-import { call, degrees, inches, shop, told, type FaultHelp } from './example.ts';
+import { degrees, inches, shop, told, type FaultHelp } from './example.ts';
 
 export const MATCH_HELP = {
   'match.too-few-points': [
@@ -110,7 +110,8 @@ export const MATCH_HELP = {
   ],
   'trial.sizes': [
     'A cove is written as its width, depth and off-center with x between them.',
-    call('trial 3 3', 'trial 3x5/8 3x5/8'),
+    told({ name: 'AIMED' }, '3'),
+    'Write 3 x 5/8, or 3 x 5/8 x 3/8.',
   ],
   'trial.no-set-up': [
     'A trial is compared with the set-up that it was cut on, and for this cove there is none.',
@@ -158,27 +159,27 @@ export const MATCH_HELP = {
   ],
   'saw-code.none': [
     'saw.html shows the set-up that a code holds, and it was opened without one.',
-    told({ name: 'set-up' }, null),
+    told('sawCode', null),
     'Scan the code on a page of Set-ups.',
   ],
   'saw-code.damaged': [
     'The code’s own check doesn’t agree with it, so no number of it is shown.',
-    told({ name: 'set-up' }, null),
+    told('sawCode', null),
     'Scan it again, or read the page.',
   ],
   'saw-code.older': [
     'The page was printed by an earlier version.',
-    told({ name: 'set-up' }, null),
+    told('sawCode', null),
     'Read the page, or print it anew.',
   ],
   'saw-code.newer': [
     'The page was printed by a later version than saw.html is of.',
-    told({ name: 'set-up' }, null),
+    told('sawCode', null),
     'Load saw.html again, or read the page.',
   ],
   'saw-code.other-numbers': [
     'Worked out again, the set-up comes to other numbers than the code holds.',
-    told({ name: 'set-up' }, 'Reading cove'),
+    told('sawCode', 'Reading cove'),
     'Read the page, or print it anew.',
   ],
   'grid.sort-merged': [

@@ -101,7 +101,6 @@ export const NAMES = {
   miter: 'Miter',
   column: 'Column',
   setUpSpare: 'Set-up spare',
-  unitOfFeed: 'Unit of feed',
   usualValue: 'usual value',
   day: 'day',
 

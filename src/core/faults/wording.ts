@@ -238,7 +238,7 @@ export const WORDING = wordings({
   'match.too-little': (f) =>
     `${f.argument}: they cover ${f.given} of the cove that they fit; at least ${f.limit} is needed to tell the rest of it. Trace it from edge to edge.`,
   'match.deep-side': (f) =>
-    `The deep side of the cove lies toward the points that are ${f.given === '“right”' ? 'further across' : 'less far across'}. It goes toward the far rail.`,
+    `${f.argument}: the deep side of the cove lies toward those that are ${f.given === '“right”' ? 'further across' : 'less far across'}. It goes toward the far rail.`,
   'match.misses': (f) =>
     `The setting misses the trace by ${f.given} at point ${f.detail('point')}, more than ${f.limit}: it leaves ${f.detail('leaves')} there.`,
   'match.two-settings': (f) => {
@@ -252,14 +252,14 @@ export const WORDING = wordings({
     `The trace doesn't tell the tilt from upright: it may be up to ${f.given}. Upright is taken, which comes as near.`,
   'match.interval': (f) =>
     `${f.argument}: from ${f.given} to ${f.limit} by this trace (true of 95 in 100 such traces).`,
-  'match.not-told-waves': () =>
-    "How sure the angles are can't be told: the misses lie in waves along the trace. The hand wandered, or the molding isn't one cove of this blade.",
-  'match.not-told-paint': () =>
-    "How sure the angles are can't be told of a painted molding: how thick the paint lies isn't known.",
-  'match.not-told-limit': () =>
-    "How sure the angles are can't be told: the best setting stands at a limit of the saw.",
-  'match.not-told-points': () =>
-    "How sure the angles are can't be told by these points. More of them, spread from edge to edge, tell more.",
+  'match.not-told-waves': (f) =>
+    `${f.argument}: how sure the angles are can't be told. The misses lie in waves along the trace: the hand wandered, or the molding isn't one cove of this blade.`,
+  'match.not-told-paint': (f) =>
+    `${f.argument}: how sure the angles are can't be told of a painted molding, since how thick the paint lies isn't known.`,
+  'match.not-told-limit': (f) =>
+    `${f.argument}: how sure the angles are can't be told, since the best setting stands at a limit of the saw.`,
+  'match.not-told-points': (f) =>
+    `${f.argument}: how sure the angles are can't be told by these. More of them, spread from edge to edge, tell more.`,
   'match.doubles': (f) => `${f.argument}: ${f.given} repeat the one before and were left out.`,
   'match.reordered': (f) =>
     `${f.argument} were given out of order; they were taken in order across the face.`,
@@ -269,8 +269,8 @@ export const WORDING = wordings({
     `${f.argument} has one of its two numbers alone. Give how far across it lies and how far from there.`,
 
   // A trial cut, measured
-  'trial.no-set-up': () =>
-    'There is no set-up that cuts this cove, so there is nothing to compare the trial with. Size a cove that can be made first.',
+  'trial.no-set-up': (f) =>
+    `${f.argument}: there is no set-up that cuts it, so there is nothing to compare the trial with. Size a cove that can be made first.`,
   'trial.not-this-blade': (f) =>
     `${f.argument}: no approach and tilt of this blade cut a cove of these three sizes. Measure again, at the face, across the feed; or say the blade that cut it.`,
   'trial.another-cove': (f) =>
@@ -284,8 +284,8 @@ export const WORDING = wordings({
     `Measured to ${f.limit}, the moves are sure to about ${f.given} of approach, ${f.detail('tilt')} of tilt and ${f.detail('height')} of height.`,
   'trial.likely': (f) =>
     `One thing alone explains it: the ${f.detail('cause')} was ${f.given} ${f.detail('more')} than was thought. No size is off by more than ${f.limit} then.`,
-  'trial.several': () =>
-    'No single thing explains it: more than one of approach, tilt, height and blade was other than thought. Move all three, and make another trial.',
+  'trial.several': (f) =>
+    `${f.argument}: no single thing explains it, so more than one of approach, tilt, height and blade was other than thought. Move all three, and make another trial.`,
   'trial.other-side': (f) =>
     `The blade leaned ${f.given} to the other side: its stop for upright is off. Square it to the table first.`,
 
@@ -986,8 +986,8 @@ export const WORDING = wordings({
     `${f.argument} could not be loaded (${f.given}). Check the connection to the network, then try again.`,
 
   // The code on a set-up's page
-  'saw-code.none': () =>
-    'This address holds no set-up. Scan the code on a page of Set-ups, or copy the whole of its address.',
+  'saw-code.none': (f) =>
+    `This address holds no ${f.argument}. Scan the code on a page of Set-ups, or copy the whole of its address.`,
   'saw-code.damaged': (f) =>
     `The ${f.argument} in this address was cut short or changed, so none of its numbers are shown. Scan it again from paper, or read the printed page.`,
   'saw-code.older': (f) =>

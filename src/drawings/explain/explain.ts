@@ -55,6 +55,37 @@ export const EXPLAINED: Readonly<Record<string, () => Drawing>> = {
       'The curve as points',
       'The curve of a cove from the near edge to the far one, with points on it, each so far across and so deep.',
     ),
+  MATCH: () =>
+    drawOutlinePoints(
+      'Points traced off an old molding',
+      'The curve of a cove with points on it, each so far across and so far into the wood: the set-up is looked for whose cove runs nearest to them.',
+    ),
+  REACH: () =>
+    drawCoveInBoard(
+      'The widest that a depth allows',
+      `${IN_BOARD} At a given depth the width grows with the approach, up to the steepest.`,
+    ),
+  NEAREST: () =>
+    drawCoveInBoard(
+      'The nearest that can be made',
+      `${IN_BOARD} Each of these sizes is changed alone, as little as will do.`,
+    ),
+  EXACT: () =>
+    drawTilt(
+      'What a little more changes',
+      'The end of a board on the saw table, its cove deeper to the left, the blade leaning under it: half a degree or a sixty-fourth more changes its width, depth and off-center.',
+    ),
+  WINDOW: () =>
+    drawCoveOnTable(
+      'How far the angles may be off',
+      `${ON_TABLE} Approach, tilt and height may each be off by a little, all at once.`,
+      false,
+    ),
+  TRIAL: () =>
+    drawCoveInBoard(
+      'What to measure on a trial cut',
+      `${IN_BOARD} Width, depth and off-center of the trial piece say what to move.`,
+    ),
   PASSES: () =>
     drawPasses(
       'How many passes',

@@ -42,7 +42,7 @@ export function listPrintChoices(plan: JobPlan, { sheets }: WorkbookDescription)
 export function isPageOf({ heading }: PrintChoice, text: string): boolean {
   return (
     heading === undefined ||
-    text.replace(/, (?:continued|overleaf)$/u, '') === heading ||
+    text.replace(/, (?:continued|overleaf|its corners)$/u, '') === heading ||
     text === heading
   );
 }

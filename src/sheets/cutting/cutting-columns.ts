@@ -229,6 +229,7 @@ export const SUMMARY = columns({
   cuts: right('Lengths'),
   sticksCut: right('Begun or cut', 2),
   lengthsCut: right('Lengths cut', 2),
+  underProfile: bare(),
   // Under what lay-outs differ by, in their column.
   off: quiet('Less Pieces'),
   pieceLength: quiet(inUnit('Lengths')),
@@ -237,9 +238,9 @@ export const SUMMARY = columns({
 
 /**
  * As wide as a page lying on its side, at its full size: what is read at arm's length. The narrowest paper has
- * 960 pixels between its margins.
+ * 960 pixels between its margins, of which LibreOffice takes some more for so many columns.
  */
-const HALF = [2.2, 10.4, 13.2, 13.2, 2.7, 8.7, 2.7, 8.7] as const;
+const HALF = [2.2, 10.3, 11.6, 11.6, 2.7, 8.6, 2.7, 8.6] as const;
 const GAP = 0.2;
 const ON_SCREEN = 12;
 export const GRID = gridFor([...HALF, GAP, ...HALF, ON_SCREEN] as [number, ...number[]], [

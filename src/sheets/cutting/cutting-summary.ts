@@ -42,6 +42,7 @@ export function addSummary(cutting: CuttingDraft): void {
     cuts: added('cuts', 'totalWhole'),
     sticksCut: added('sticksCut', 'totalWhole'),
     lengthsCut: added('lengthsCut', 'totalWhole'),
+    underProfile: cell(null, 'totalLabel'),
     pieceLength: added('pieceLength', styles.total),
     off: cell(null, 'totalLabel'),
     sticksOff: cell(null, 'totalLabel'),
@@ -146,6 +147,7 @@ function rowOf(
       figure.lengthsCut,
       'rowWhole',
     ),
+    underProfile: cell(null, 'row'),
     pieceLength: sum(
       () => over((range) => `SUMPRODUCT(${range('times')},${range('length')})`),
       figure.pieceLength,

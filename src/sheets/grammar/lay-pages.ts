@@ -5,6 +5,13 @@ import type { SheetDraft } from './sheet-draft.ts';
 /** A title, a note, headings and two rows. */
 const HEADED_ROWS = 5;
 
+/** The first rows of a long block, as many as a page has room for. */
+function headed(heights: readonly number[], room: number): readonly number[] {
+  let left = room;
+  const beyond = heights.findIndex((points) => (left -= points) < 0);
+  return heights.slice(0, Math.min(HEADED_ROWS, beyond < 0 ? heights.length : beyond));
+}
+
 /**
  * Breaks pages before blocks of rows that would not fit on the page begun; a block longer than a page
  * is broken where the page is full.
@@ -34,7 +41,7 @@ export function layPages(
     const sum = (some: readonly number[]): number => some.reduce((all, points) => all + points, 0);
     const high = sum(heights);
     // One longer than a page begins where its first rows have room with its headings.
-    const together = high <= most ? high : sum(heights.slice(0, HEADED_ROWS));
+    const together = high <= most ? high : sum(headed(heights, most));
     if (first > 1 && used + together > most) turn(first);
     heights.forEach((points, row) => {
       if (used > again && used + points > most) turn(first + row);

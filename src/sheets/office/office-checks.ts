@@ -4,11 +4,10 @@ import { agreementFormula, AGREES } from '../agreement.ts';
 import { money, total } from '../grammar/figures.ts';
 import { cell, sum, type DraftCell, type SheetDraft } from '../grammar/sheet-draft.ts';
 import { pieceNumbers } from '../numbered-pieces.ts';
-import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors, type ProductionTotal } from '../plan-anchors.ts';
 import { ADDING_NOISE_SHARE, AGREES_WITHIN_OF_A_FIGURE } from '../tolerance.ts';
 import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
-import type { TotalName as OnProduction } from '../production/production-anchors.ts';
 import type { OfficeAnchors, TotalName } from './office-anchors.ts';
 import { CHECKS } from './office-columns.ts';
 import { CHECKS_NOTE, SECTIONS } from './office-words.ts';
@@ -101,7 +100,7 @@ function cutChecks({ plan, acrossSheets }: Facts): Check[] {
       say(acrossSheets.at(name));
   const zeros = (name: Range): (() => string) => over((range) => `COUNTIF(${range},0)`, name);
   const here =
-    (name: OnProduction): (() => string) =>
+    (name: ProductionTotal): (() => string) =>
     () =>
       acrossSheets.at('totalOnProduction', name);
   const count = plan.profiles.length;
@@ -203,8 +202,13 @@ function ownChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
   const { totals, profiles } = plan;
   const { unit } = plan.job.shop;
   const volume = VOLUME[unit].name;
-  const on = (name: OnProduction): string => acrossSheets.at('totalOnProduction', name);
-  const check = (what: string, one: OnProduction, other: OnProduction, value: number): Check => ({
+  const on = (name: ProductionTotal): string => acrossSheets.at('totalOnProduction', name);
+  const check = (
+    what: string,
+    one: ProductionTotal,
+    other: ProductionTotal,
+    value: number,
+  ): Check => ({
     what,
     one: [() => on(one), value],
     other: [() => on(other), value],
@@ -256,7 +260,7 @@ function clientChecks({ plan, acrossSheets, onThisSheet }: Facts): Check[] {
     value: number,
   ): Check => ({ what, one: [one, value], other: [() => acrossSheets.at(other), value] });
   const made =
-    (name: OnProduction): (() => string) =>
+    (name: ProductionTotal): (() => string) =>
     () =>
       acrossSheets.at('totalOnProduction', name);
   const paid =

@@ -1,31 +1,8 @@
 /** What formulas of the production sheet take from other rows of it. */
 import { Anchors } from '../grammar/anchors.ts';
+import type { ProductionTotal } from '../plan-anchors.ts';
 
-/** All that is added up on it. */
-export const TOTAL_NAMES = [
-  'pieces',
-  'sticks',
-  'lengthNet',
-  'lengthBought',
-  'boardFeetNet',
-  'boardFeetWithAllowance',
-  'boardFeetBought',
-  'boardFeetOfStock',
-  'passes',
-  'hours',
-  'hoursInOrder',
-  'fromRack',
-  'toBuy',
-  'piecesByRoom',
-  'lengthByRoom',
-  'boardFeetByRoom',
-  'passesByRoom',
-  'hoursByRoom',
-] as const;
-
-export type TotalName = (typeof TOTAL_NAMES)[number];
-
-type Cells = Readonly<Record<`total ${TotalName}`, string>>;
+type Cells = Readonly<Record<`total ${ProductionTotal}`, string>>;
 
 interface ProductionPlaces extends Cells {
   /** Of a profile's plan: its row by profile. */

@@ -39,7 +39,7 @@ export const QUANTITIES = columns({
   pieces: right('Pieces'),
   sticks: right('Sticks, blanks'),
   long: right(({ unit }) => `Net length (${LONG_UNIT[unit].name})`),
-  boardFeet: right('Board feet, net'),
+  boardFeet: right(({ unit }) => `${VOLUME[unit].name}, net`),
   boardFeetWithAllowance: right('with allowance'),
   boardFeetBought: right('as bought'),
   passes: right('Passes'),

@@ -10,13 +10,13 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import { addVerdict, verdictFormula } from '../agreement.ts';
-import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors, type ProductionTotal } from '../plan-anchors.ts';
 import { sayStamp, type Stamp } from '../stamp.ts';
 import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { numberIn } from '../words/print-length.ts';
 import { sayTicked, tickedFormula } from '../words/tick-marks.ts';
 import { countDone, countLengths, type LengthCount } from '../cut-so-far.ts';
-import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import type { ProductionAnchors } from './production-anchors.ts';
 import { HEAD } from './production-columns.ts';
 import { sayHead, UNKNOWN } from './production-words.ts';
 
@@ -78,7 +78,7 @@ function totalsOf(
 ): Line[] {
   const { totals, profiles, pieces, job } = plan;
   const { unit } = job.shop;
-  const late = (name: TotalName) => (): string => onThisSheet.at(`total ${name}`);
+  const late = (name: ProductionTotal) => (): string => onThisSheet.at(`total ${name}`);
   const net = lengthStyles(
     pieces.map(({ cutLength }) => cutLength),
     unit,

@@ -15,11 +15,11 @@ import {
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
 import { hoursOnLabor } from '../hours-on-labor.ts';
-import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors, type ProductionTotal } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
 import { VOLUME, volumeIn } from '../words/lumber-volume.ts';
 import { LONG_UNIT, numberIn } from '../words/print-length.ts';
-import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import type { ProductionAnchors } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
 import {
   MAKES,
@@ -253,7 +253,7 @@ function addTotals(
       | 'boardFeetBought'
       | 'passes'
       | 'hours',
-    name: TotalName,
+    name: ProductionTotal,
     style: StyleName,
     value: (one: ProfilePlan) => number,
     ofJob = 0,

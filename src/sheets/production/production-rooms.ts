@@ -10,16 +10,16 @@ import {
   type SheetRow,
 } from '../grammar/sheet-draft.ts';
 import type { StyleName } from '../grammar/styles.ts';
-import { onSheet, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, type PlanAnchors, type ProductionTotal } from '../plan-anchors.ts';
 import { allowanceFormula } from '../price-formulas.ts';
 import { VOLUME } from '../words/lumber-volume.ts';
 import { LONG_UNIT } from '../words/print-length.ts';
-import type { ProductionAnchors, TotalName } from './production-anchors.ts';
+import type { ProductionAnchors } from './production-anchors.ts';
 import { QUANTITIES, ROOMS } from './production-columns.ts';
 import { NOTHING, ROOMS_NOTE, SECTIONS, SOLD_BY_LENGTH, UNKNOWN } from './production-words.ts';
 import { linesOf, type Figure, type Line } from './room-lines.ts';
 
-const TOTALS: Partial<Readonly<Record<Figure, TotalName>>> = {
+const TOTALS: Partial<Readonly<Record<Figure, ProductionTotal>>> = {
   pieces: 'piecesByRoom',
   passes: 'passesByRoom',
   length: 'lengthByRoom',

@@ -7,11 +7,11 @@ import type { JobPlan } from '../../planning/job-plan.ts';
 import type { SheetDescription } from '../grammar/description.ts';
 import { layPages } from '../grammar/lay-pages.ts';
 import { roomForRows } from '../grammar/page-size.ts';
-import { onSheet, SHEET_NAMES, type PlanAnchors } from '../plan-anchors.ts';
+import { onSheet, SHEET_NAMES, type PlanAnchors, PRODUCTION_TOTALS } from '../plan-anchors.ts';
 import type { Stamp } from '../stamp.ts';
 import { cautionsOf } from '../words/cautions-of.ts';
 import { SheetDraft } from '../grammar/sheet-draft.ts';
-import { newProductionAnchors, TOTAL_NAMES } from './production-anchors.ts';
+import { newProductionAnchors } from './production-anchors.ts';
 import { GRID, PRINTED } from './production-columns.ts';
 import { addCutAways } from './production-cut-aways.ts';
 import { addHeader } from './production-header.ts';
@@ -56,7 +56,7 @@ export function draftProduction(
   }
   begin();
   const { heads, rooms } = addRooms(draft, plan, acrossSheets, onThisSheet);
-  for (const name of TOTAL_NAMES) {
+  for (const name of PRODUCTION_TOTALS) {
     const at = onSheet('production', onThisSheet.at(`total ${name}`));
     acrossSheets.place('totalOnProduction', at, name);
   }

@@ -22,6 +22,9 @@ const LEFT = { first: 0, mark: 1, value: 2, otherMark: 3, third: 4, last: 4 } as
 const RIGHT = { first: 6, value: 10, last: 11 } as const;
 const ALL = { first: LEFT.first, last: RIGHT.last } as const;
 
+/** Where a code stands, at the right of the board's end. */
+export const CODE_COLUMN = LEFT.otherMark;
+
 /** Roomy pages are easier to read; close ones hold more. */
 export type Spacing = 'roomy' | 'close';
 /** Of the board's end, and of the table beside it. */
@@ -36,6 +39,10 @@ const mmOf = ({ first, last }: { readonly first: number; readonly last: number }
 
 /** The board's end as wide as the left side, and narrower for a page with much to say. */
 export const SECTION_WIDTHS_MM = [mmOf(LEFT), 70] as const;
+/** The board's end beside a code. */
+export const CODED_SECTION_WIDTHS_MM = [
+  mmOf({ first: LEFT.first, last: CODE_COLUMN - 1 }),
+] as const;
 export const TABLE_WIDTH_MM = mmOf(RIGHT);
 
 export function newSetUpDraft(): SheetDraft {

@@ -10,11 +10,17 @@ import { tableSizeOf } from '../../planning/table-size.ts';
 export function drawSetUp(
   { blade, setting, blank, flats }: SetUp,
   shop: SawShop,
-  width: number,
+  sectionWidth: number,
+  tableWidth = sectionWidth,
 ): [section: Drawing, table: Drawing] {
   const { tiltSide, unit, decimalSign } = shop;
   const table = tableSizeOf(shop);
-  const drawn = { blade, setting, tiltSide, unit, decimalSign, width };
-  const onTable = drawTable({ ...drawn, flats, ...(table === undefined ? {} : { table }) });
-  return [drawSection({ ...drawn, blank }), onTable];
+  const drawn = { blade, setting, tiltSide, unit, decimalSign };
+  const onTable = drawTable({
+    ...drawn,
+    width: tableWidth,
+    flats,
+    ...(table === undefined ? {} : { table }),
+  });
+  return [drawSection({ ...drawn, width: sectionWidth, blank }), onTable];
 }

@@ -21,6 +21,7 @@ import { miterGauge } from './miter-gauge.ts';
 import { addSlope } from './slope-cuts.ts';
 import {
   addParts,
+  CODE_COLUMN,
   DRAWING_COLUMNS,
   leftFact,
   leftText,
@@ -48,6 +49,8 @@ export type NotesPlace = 'below' | 'beside';
 export interface Drawn {
   readonly section: Drawing;
   readonly table: Drawing;
+  /** Beside the section, where the shop says at which address the page stands. */
+  readonly code?: Drawing;
 }
 
 /** Programs round each row to pixels of their own: what the rows may lose on the way down. */
@@ -63,7 +66,7 @@ export function addAtTheSaw(
   draft: SheetDraft,
   plan: SetUpJob,
   { profile, setUp, sticks }: SetUpPlan,
-  { section, table }: Drawn,
+  { section, table, code }: Drawn,
   notes: NotesPlace,
   more?: { readonly passes: PassSpan; readonly note: string },
 ): void {
@@ -87,7 +90,8 @@ export function addAtTheSaw(
   ];
   const points = ({ height }: Drawing): number => height * POINTS_PER_MM + ROUNDING_POINTS;
   const heights = heightsOf(left);
-  heights[head.length] = points(section);
+  const high = Math.max(points(section), code === undefined ? 0 : points(code));
+  heights[head.length] = high;
   let [beside, used] = [0, 0];
   while (beside < left.length && used < points(table)) used += heights[beside++] ?? 0;
   const top = draft.next;
@@ -95,9 +99,10 @@ export function addAtTheSaw(
   if (used < points(table)) draft.setHeight(draft.add(), points(table) - used);
   addParts(draft, left.slice(beside), passList(setUp.passHeights, shop, more?.passes));
   const sectionRow = top + head.length;
-  draft.setHeight(sectionRow, points(section));
+  draft.setHeight(sectionRow, high);
   const [atLeft, atRight] = DRAWING_COLUMNS;
   draft.draw(sectionRow, atLeft, section, `${profile.name} section`);
+  if (code !== undefined) draft.draw(sectionRow, CODE_COLUMN, code, `${profile.name} code`);
   draft.draw(top, atRight, table, `${profile.name} table`);
 }
 
@@ -112,10 +117,11 @@ function heightsOf(parts: readonly Part[]): number[] {
 export function addBelow(
   draft: SheetDraft,
   plan: SetUpJob,
-  { profile, setUp }: SetUpPlan,
+  planned: SetUpPlan,
   notes: NotesPlace,
   spacing: Spacing = 'roomy',
 ): void {
+  const { profile, setUp } = planned;
   addParts(draft, [
     writtenBoxes(TRIAL, ['width, measured', 'depth, measured', 'off center, measured']),
   ]);
@@ -230,5 +236,7 @@ function addOwnCautions(draft: SheetDraft, plan: SetUpJob, profile: Profile, set
   ].filter(({ code }) => !SAID_BY_MARKS.includes(code));
   if (own.length === 0) return;
   draft.spread('Mind with this cove', 'section');
-  for (const message of new Set(own.map((one) => one.message))) draft.spread(message, 'caution');
+  for (const message of new Set(own.map((one) => one.message))) {
+    draft.spread(message, 'caution');
+  }
 }

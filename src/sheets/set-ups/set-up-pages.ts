@@ -3,9 +3,8 @@
  * page can't hold goes on overleaf, and the page says so.
  */
 import type { SetUpJob, SetUpPlan } from '../../planning/job-plan.ts';
-import { FILLED_SHARE, POINTS_PER_MM, roomForRows } from '../grammar/page-size.ts';
+import { FILLED_SHARE, roomForRows } from '../grammar/page-size.ts';
 import type { SheetDraft } from '../grammar/sheet-draft.ts';
-import type { Shop } from '../../planning/shop.ts';
 import { nameStyle } from '../grammar/name-style.ts';
 import { printExact } from '../words/print-length.ts';
 import {
@@ -17,7 +16,7 @@ import {
 import { passList } from './pass-list.ts';
 import {
   addParts,
-  DRAWING_COLUMNS,
+  CODED_SECTION_WIDTHS_MM,
   newSetUpDraft,
   PASSES_ACROSS,
   SECTION_WIDTHS_MM,
@@ -28,9 +27,6 @@ import {
 import { drawSetUpCode } from './set-up-code.ts';
 import { drawSetUp } from './set-up-drawings.ts';
 import { addAtTheSaw, addBelow, addCorners, type Drawn, type NotesPlace } from './set-up-page.ts';
-
-/** Programs round each row to pixels of their own. */
-const ROUNDING_POINTS = 3;
 
 /** How a page is laid out. */
 interface Way {
@@ -45,23 +41,26 @@ interface Way {
 }
 
 /** The easiest to read first. */
-const WAYS: readonly Way[] = [true, false].flatMap((hasCorners) =>
-  (['roomy', 'close'] as const).flatMap((cautions) =>
-    (['below', 'beside'] as const).flatMap((notes) =>
-      SECTION_WIDTHS_MM.map((width) => ({ width, cautions, notes, hasCorners })),
+function waysOf(widths: readonly number[]): readonly Way[] {
+  return [true, false].flatMap((hasCorners) =>
+    (['roomy', 'close'] as const).flatMap((cautions) =>
+      (['below', 'beside'] as const).flatMap((notes) =>
+        widths.map((width) => ({ width, cautions, notes, hasCorners })),
+      ),
     ),
-  ),
-);
+  );
+}
 
 /** Adds the page of a cove; or its pages, for more passes and cautions than one page holds. */
 export function addSetUpPages(draft: SheetDraft, plan: SetUpJob, planned: SetUpPlan): void {
   const { shop } = plan.job;
   const room = roomForRows(shop.paper, SET_UP_COLUMNS) * FILLED_SHARE;
-  const [, table] = drawSetUp(planned.setUp, shop, TABLE_WIDTH_MM);
+  const code = drawSetUpCode(planned, shop);
+  const widths = code === undefined ? SECTION_WIDTHS_MM : CODED_SECTION_WIDTHS_MM;
   const drawn = new Map(
-    SECTION_WIDTHS_MM.map((width) => {
-      const [section] = drawSetUp(planned.setUp, shop, width);
-      return [width, { section, table }] as const;
+    widths.map((width): [number, Drawn] => {
+      const [section, table] = drawSetUp(planned.setUp, shop, width, TABLE_WIDTH_MM);
+      return [width, { section, table, ...(code === undefined ? {} : { code }) }];
     }),
   );
   const drawnAt = (width: number): Drawn => {
@@ -75,18 +74,19 @@ export function addSetUpPages(draft: SheetDraft, plan: SetUpJob, planned: SetUpP
     addBelow(to, plan, planned, notes, cautions);
     // The manual's word stands at the top of the page, before any number.
     addStanding(to, plan, [MANUAL_CAUTION], cautions);
-    addCode(to, planned, shop);
   };
   const { spring, slope } = planned.profile;
   const isCornered = spring !== undefined || slope !== undefined;
-  const way = WAYS.filter(({ hasCorners }) => hasCorners || isCornered).find((one) => {
-    const trial = newSetUpDraft();
-    addPage(trial, one);
-    return pointsOf(trial) <= room;
-  });
+  const way = waysOf(widths)
+    .filter(({ hasCorners }) => hasCorners || isCornered)
+    .find((one) => {
+      const trial = newSetUpDraft();
+      addPage(trial, one);
+      return pointsOf(trial) <= room;
+    });
   draft.breakPage();
   if (way === undefined) {
-    addOnMorePages(draft, plan, planned, drawnAt(SECTION_WIDTHS_MM[1]), room);
+    addOnMorePages(draft, plan, planned, drawnAt(widths.at(-1) ?? 0), room);
     return;
   }
   addPage(draft, way);
@@ -175,16 +175,6 @@ function addOnMorePages(
   addCorners(draft, plan, planned);
   addBelow(draft, plan, planned, 'below');
   addStanding(draft, plan, [MANUAL_CAUTION], 'roomy');
-  addCode(draft, planned, shop);
-}
-
-/** In a row of its own, where the shop says at which address the page stands. */
-function addCode(draft: SheetDraft, planned: SetUpPlan, shop: Shop): void {
-  const code = drawSetUpCode(planned, shop);
-  if (code === undefined) return;
-  const row = draft.add();
-  draft.setHeight(row, code.height * POINTS_PER_MM + ROUNDING_POINTS);
-  draft.draw(row, DRAWING_COLUMNS[0], code, `${planned.profile.name} code`);
 }
 
 function pointsOf(draft: SheetDraft): number {
