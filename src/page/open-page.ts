@@ -104,7 +104,7 @@ export async function openPage(): Promise<void> {
   started.pane.watchBehind((behind) => sayBehind(behind, () => started.pane?.showPlan()));
   fitSheets(grid, (sheet) => sayAtSaw(sheet, () => started.pane?.showAtSaw()));
   const { startFilter } = await import('../hosts/grid/rows/filter-rows.ts');
-  startFilter(grid, tools.showFiltered);
+  await startFilter(grid, tools.showFiltered);
   performance.mark('all loaded');
   // The last of all: what it fetches would hold up what is waited for. An untouched demo needs no keeping.
   keepPageOffline(async () => !desk.touched() || (await started.keeping?.keepNow()) === true);

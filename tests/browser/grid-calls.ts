@@ -27,7 +27,15 @@ export interface Call {
 export const ARGUMENTS_FROM = 12;
 
 /** Functions that take single cells: a range is an error for them, so they are given few. */
-const OF_SINGLE_CELLS = ['OUTLINE', 'PASSHEIGHTS', 'RAILMARKS', 'STICKS'];
+const OF_SINGLE_CELLS = [
+  'EXACT',
+  'NEAREST',
+  'OUTLINE',
+  'PASSHEIGHTS',
+  'RAILMARKS',
+  'STICKS',
+  'TRIAL',
+];
 
 const JUNK: readonly ArgumentCell[] = [0, -1, 1e9, 0.1, 'wide', '1/0', ' ', true, false, '#N/A'];
 const ERRORS: readonly ArgumentCell[] = [{ code: '#DIV/0!' }, { code: '#N/A' }];
@@ -54,11 +62,29 @@ const PLAUSIBLE: readonly (readonly [RegExp, readonly ArgumentCell[]])[] = [
   [/tableBack/u, [9, '15 1/2']],
   [/nearFlat/u, [0.5, '3/4']],
   [/points/u, [3, 5, '4']],
+  [/tolerance/u, ['1/64', 0.03]],
+  [/painted/u, ['yes', 'no']],
   [/denominator/u, [8, 16, 64]],
   [/quantit/u, [1, 2, 5]],
   [/Pass|step/u, [0.0625, '1/16', '1/32']],
   [/./u, [3, '3 1/2', `7' 4 3/8"`, '90 mm', 46.625, 0.5]],
 ];
+
+/** Of a trial nothing is said but of one that is near to what was aimed at. */
+const OF_TRIAL: readonly (readonly [RegExp, readonly ArgumentCell[]])[] = [
+  [/width/iu, [3.25, '3 1/4', 3.28]],
+  [/depth/iu, [0.625, '5/8', 0.64]],
+  [/offCenter/iu, [0.25, '1/4', 0.24]],
+];
+
+/** Points across an invented cove, each off by a little. */
+function trace(next: () => number): ArgumentCell[][] {
+  return Array.from({ length: 14 }, (_, at) => {
+    const across = at / 4;
+    const deep = at === 0 || at === 13 ? 0 : 0.7 - ((across - 1.625) / 2) ** 2;
+    return [across, Math.max(0, deep + (next() - 0.5) / 50)];
+  });
+}
 
 /** @param count of calls, the same for the same function */
 export function randomCalls(entry: CatalogueEntry, count: number): Call[] {
@@ -70,7 +96,8 @@ export function randomCalls(entry: CatalogueEntry, count: number): Call[] {
   let row = 0;
   return Array.from({ length: count }, () => {
     const given = entry.parameters.map(({ name, optional }) => {
-      const plausible = PLAUSIBLE.find(([pattern]) => pattern.test(name))![1];
+      const kinds = entry.id === 'TRIAL' ? [...OF_TRIAL, ...PLAUSIBLE] : PLAUSIBLE;
+      const plausible = kinds.find(([pattern]) => pattern.test(name))![1];
       const value = (): ArgumentCell => {
         const chance = next();
         if (chance < bad * 0.4) return pick(JUNK);
@@ -79,6 +106,9 @@ export function randomCalls(entry: CatalogueEntry, count: number): Call[] {
       };
       const chance = next();
       if (chance < (optional ? 0.3 : 0.01)) return undefined;
+      if (entry.id === 'MATCH' && name === 'points' && chance < 0.9) {
+        return { literal: false, matrix: trace(next) };
+      }
       if (chance < singles) return { literal: next() < 0.5, matrix: [[value()]] };
       const [rows, columns] = pick([
         [1, 1],
@@ -111,7 +141,7 @@ export function randomCalls(entry: CatalogueEntry, count: number): Call[] {
     const ranges = given.map((one) => one?.matrix);
     const expected = entry.call(...ranges);
     const call = { formula: `=${entry.name}(${words.join(',')})`, row, cells, ranges, expected };
-    row += Math.max(expected.length, 3) + 1;
+    row += Math.max(expected.length, ...given.map((one) => one?.matrix.length ?? 0), 3) + 1;
     return call;
   });
 }

@@ -53,7 +53,8 @@ browserSuite('The planner in a worker', ({ alone }) => {
       const { page, context, errors } = await alone();
       const asked = askedFor(page);
       await openJob(page, DEMO);
-      expect([asked, page.workers().length]).toEqual([[], 0]);
+      // The totals beside the list are counted in the worker, by the quick plan, which needs no solver.
+      expect(asked.filter((name) => name !== 'plan-worker')).toEqual([]);
       await planJob(page);
       expect(asked).toEqual(['plan-worker', 'highs']);
       expect(page.workers()).toHaveLength(1);

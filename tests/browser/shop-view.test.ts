@@ -186,7 +186,7 @@ const PHONE = { viewport: { width: 390, height: 844 } };
     expect(await shown(page)).toEqual([`${one!.profile.name}: at the saw`]);
     expect(await page.getByRole('checkbox', { name: /Pass 1 of/u }).isChecked()).toBe(true);
     await page.goto(`${served.origin}/saw.html`);
-    await page.getByRole('alert').getByText('holds no set-up').waitFor();
+    await page.getByRole('alert').getByText('holds no code of a set-up').waitFor();
     // What follows the # never leaves the browser.
     expect(asked.filter((url) => url.includes('Reading') && !url.includes('#'))).toEqual([]);
     expect(errors).toEqual([]);

@@ -18,6 +18,8 @@ import type { Grid } from '../grid.ts';
 import { oneChange } from '../one-change.ts';
 import { gridRange, shownText, type HeadedRows } from './headed-rows.ts';
 
+const LATE_PART_MS = 20;
+
 /** What a blank cell shows. */
 export const BLANK = '';
 
@@ -26,8 +28,12 @@ export const BLANK = '';
  *
  * @param tell Whether rows of the sheet in sight are out of sight, now and whenever that may have changed.
  */
-export function startFilter(grid: Grid, tell: (isFiltered: boolean) => void): void {
+export async function startFilter(grid: Grid, tell: (isFiltered: boolean) => void): Promise<void> {
   grid.addPart(UniverSheetsFilterPlugin);
+  // A part that comes late is started on a timer of the grid's own.
+  while (!grid.services.has(SheetsFilterService)) {
+    await new Promise((resolve) => setTimeout(resolve, LATE_PART_MS));
+  }
   const show = (): void => {
     drawAnew(grid);
     tell(filterOf(grid, grid.book().getActiveSheet().getSheetId()) !== null);
