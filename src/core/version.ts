@@ -1,2 +1,2 @@
 /** The program's version, as package.json has it: workbooks say by which they were made. */
-export const VERSION = '0.5.0';
+export const VERSION = '0.6.0';

@@ -34,7 +34,7 @@ export function isMark(text: string): boolean {
   return text.length === MARK_DIGITS && /^[0-9a-f]+$/u.test(text);
 }
 
-/** `Inputs 7f3a2b1c, planned 30 Nov 2026 by Coveledger 0.5.0, 20 s of search at most.` */
+/** `Inputs 7f3a2b1c, planned 30 Nov 2026 by Coveledger 0.6.0, 20 s of search at most.` */
 export function sayStamp(stamp: Stamp, decimalSign: DecimalSign): string {
   const { day, effort } = stamp;
   return `Inputs ${markOf(stamp)}, planned ${sayDay(day)} by Coveledger ${VERSION}, ${sayEffort(effort, decimalSign)}.`;

@@ -61,7 +61,7 @@ export const CUT_HELP = {
   ],
   'plan.kept-other-version': [
     'The kept plan is of another version of the program.',
-    told({ name: 'job.xlsx' }, '0.4.0', {}, '0.5.0'),
+    told({ name: 'job.xlsx' }, '0.5.0', {}, '0.6.0'),
     'Plan the job anew.',
   ],
   'plan.ticks-lost': [

@@ -41,4 +41,4 @@ export const INVOICE = columns({
 /** How many of the columns are printed. */
 export const PRINTED = ORDER.width;
 
-export const GRID = gridFor([5, 17, 14, 11, 9, 11, 11, 11, 11, 11, 12, 8], [ORDER, CAME, INVOICE]);
+export const GRID = gridFor([5, 16, 14, 11, 10, 11, 11, 11, 11, 11, 12, 8], [ORDER, CAME, INVOICE]);
