@@ -23,15 +23,8 @@ import { cutPieces } from './cut-rows.ts';
 import { columnLetters } from '../../src/core/cells/cell-range.ts';
 import { BOTH, HALVES } from '../../src/sheets/cutting/cutting-columns.ts';
 import { JOBS, PIECES_AT, rawRowsOf, rowWith, sheetOf } from './sheet-jobs.ts';
-import {
-  BOARDS,
-  BOARDS_CAME,
-  EDITS,
-  INVOICE,
-  sortPieces,
-  typeInto,
-  yardRow,
-} from './single-edits.ts';
+import { BOARDS, BOARDS_CAME, INVOICE, yardRow } from './boards-that-came.ts';
+import { EDITS, sortPieces, typeInto } from './single-edits.ts';
 
 const gnumericIsHere = (): boolean => spawnSync('ssconvert', ['--version']).status === 0;
 const here = libreOfficeIsHere();
