@@ -6,6 +6,9 @@ import { PLAIN, planOf, tablesOf } from '../planning/make-job.ts';
 import { demoHost, makePane } from './make-pane.ts';
 import { memoryHost, sheetOf } from './memory-host.ts';
 
+/** Its cove and its corners. */
+const PAGES_OF_A_CROWN = 2;
+
 describe('Planning', () => {
   test('that is stopped while it plans keeps the best plan so far', async () => {
     const { store, actions, ready } = makePane(demoHost(), {
@@ -30,7 +33,10 @@ describe('Planning', () => {
     ]);
     const slow = actions.choosePrint(late);
     await Promise.all([slow, actions.choosePrint(then)]);
-    expect(store.get().printing).toMatchObject({ chosen: then.key, pages: { blocks: 1 } });
+    expect(store.get().printing).toMatchObject({
+      chosen: then.key,
+      pages: { blocks: PAGES_OF_A_CROWN },
+    });
     const { stopped, running, result } = store.get().planning;
     expect({ stopped, running }).toEqual({ stopped: false, running: undefined });
     expect(result?.wrong).toEqual([]);

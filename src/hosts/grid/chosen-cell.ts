@@ -12,9 +12,10 @@ import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
 import {
   SetRangeValuesMutation,
   SetSelectionsOperation,
+  SheetsSelectionsService,
   SetWorksheetActiveOperation,
 } from '@univerjs/sheets';
-import { cellName } from '../../core/cells/cell-range.ts';
+import { cellName, rangeName } from '../../core/cells/cell-range.ts';
 import type { ValidationDescription } from '../../sheets/grammar/description.ts';
 import { choicesOf, ruleOf, sayChoices } from './cell-choices.ts';
 import { isError } from './error-reasons.ts';
@@ -92,9 +93,15 @@ export function watchChosenCell(
 export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCell {
   const book = grid.book();
   const worksheet = book.getActiveSheet().getSheet();
-  const active = book.getActiveCell();
-  if (active === null) return { says: '', heard: '', choices: [], isBold: false, format: '' };
-  const [row, column] = [active.getRow(), active.getColumn()];
+  const selection = grid.services.get(SheetsSelectionsService).getCurrentLastSelection();
+  const active = selection?.primary;
+  const nothing = { says: '', heard: '', choices: [], isBold: false, format: '' };
+  if (selection === null || selection === undefined) return nothing;
+  if (!active) return nothing;
+  // Undo may have taken away the rows that are still selected.
+  const [rows, columns] = [worksheet.getRowCount(), worksheet.getColumnCount()];
+  if (active.actualRow >= rows || active.actualColumn >= columns) return nothing;
+  const [row, column] = [active.actualRow, active.actualColumn];
   const rule = ruleOf(grid, row, column);
   const choices = rule === undefined ? [] : choicesOf(grid, rule);
   const faults = faultsAt(worksheet.getName(), row, column);
@@ -103,7 +110,20 @@ export function chosenCell(grid: Grid, faultsAt: FaultsAt = () => []): ChosenCel
   const said = reason === '' ? [...faults, sayRule(grid, rule)] : [reason];
   const says = said.filter((one) => one !== '').join(' ');
   const style = worksheet.getComposedCellStyle(row, column);
-  const range = book.getActiveRange()?.getA1Notation() ?? cellName(row, column);
+  const { startRow, endRow, startColumn, endColumn } = selection.range;
+  const last = { row: Math.min(endRow, rows - 1), column: Math.min(endColumn, columns - 1) };
+  // The grid says NaN of rows and columns that are selected whole.
+  const isOne = Number.isNaN(endRow - startRow + endColumn - startColumn)
+    ? false
+    : last.row === startRow && last.column === startColumn;
+  const range = isOne
+    ? cellName(row, column)
+    : rangeName({
+        top: startRow || 0,
+        left: startColumn || 0,
+        bottom: Number.isNaN(endRow) ? rows - 1 : last.row,
+        right: Number.isNaN(endColumn) ? columns - 1 : last.column,
+      });
   const heading = headingOver(grid, worksheet, row, column);
   const shown = shownText(worksheet, row, column);
   const holds = shown.trim() === '' ? 'blank' : shown;

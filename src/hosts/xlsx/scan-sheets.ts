@@ -7,7 +7,8 @@ import { unpackedParts } from './unpacked-size.ts';
 export interface SheetsScan {
   /**
    * Whether the XML of a sheet stops before its end (ECMA-376 part 1, 18.3.1.99: worksheet is its root), or its
-   * cells do, or whether it isn't what was packed: the library reads what is there, and says nothing of it.
+   * cells do, or whether it, or what it takes its texts from, isn't what was packed: the library reads what is
+   * there, and says nothing of it.
    */
   readonly isTorn: boolean;
   /** Of all sheets together, empty ones counted; not counted on once there are more than asked for. */
@@ -21,6 +22,8 @@ export interface ScanLimits {
 }
 
 export const SHEET = /(?:^|\/)worksheets\/[^/]+\.xml$/iu;
+/** What sheets take their texts, names, formats and tables from: each must be what was packed too. */
+const READ_BESIDE = /(?:^|\/)(?:sharedStrings|workbook|styles|tables\/[^/]+)\.xml$/iu;
 /** `<`, `/`, `:` and `>`. */
 const [OPEN, SLASH, COLON, CLOSE] = [0x3c, 0x2f, 0x3a, 0x3e];
 /** A prefix and the longest name that is looked for; a longer one is none of them. */
@@ -47,6 +50,10 @@ export function scanSheets(bytes: Uint8Array, most: ScanLimits): SheetsScan {
     cells += scanned.cells;
     isTorn ||= scanned.isTorn;
   }
+  isTorn ||= partNames(bytes, READ_BESIDE).some((name) => {
+    const part = written.has(name) ? unpack(bytes, name) : null;
+    return part !== null && written.get(name) !== crc32(part);
+  });
   return { isTorn, rows, cells };
 }
 
