@@ -48,6 +48,7 @@ function bestSpreads(
 }
 
 test.each([
+  // A size of common practice [C].
   [[3, 0.75, 0.5], 0.18, 0.67],
   [[3, 0.75, 0.1], 0.16, 1.28],
   [[2, 0.5, 0.25], 0.2, 1.2],
@@ -65,6 +66,7 @@ test.each([
 
 test('a trace that may be turned tells no tilt, and one of unknown level no height', () => {
   for (const cove of [
+    // A size of common practice [C].
     [3, 0.75, 0.5],
     [2, 0.5, 0.25],
     [4, 0.5, 0.25],
