@@ -63,8 +63,11 @@ export function sayGroupCost(group: CuttingGroup, { currency, decimalSign }: Sho
   return `Lumber ${sayCost(proof, say)}, least possible ${say(proof.boundCents)}: ${sayProof(proof, say, decimalSign)}.${cut}`;
 }
 
-/** How many sticks, how they are cut, and what is done first. */
-/** @param layOuts into how many lay-outs they go, ends and all */
+/**
+ * How many sticks, how they are cut, and what is done first.
+ *
+ * @param layOuts into how many lay-outs they go, ends and all
+ */
 export function sayGroup(
   group: CuttingGroup,
   plans: readonly ProfilePlan[],
